@@ -1,0 +1,23 @@
+package org.cairnfield.batch.cli;
+
+/** What the exit code of a command says. A contract with scripts. */
+public final class ExitCode {
+
+	/** Done. */
+	public static final int OK = 0;
+	/** The command line is wrong. */
+	public static final int USAGE = 2;
+	/** A file cannot be read or written, or holds no survey. */
+	public static final int INPUT = 3;
+	/** Done, but rows were quarantined. */
+	public static final int QUARANTINED = 4;
+	/** The survey was read, but there is too little in it for what was asked. */
+	public static final int NOT_ENOUGH = 5;
+	/** Out of memory. */
+	public static final int MEMORY = 6;
+	/** A fault of Cairnfield's own. */
+	public static final int INTERNAL = 70;
+
+	private ExitCode() {
+	}
+}

@@ -1,0 +1,92 @@
+package org.cairnfield.batch.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.exchange.FileReport;
+import org.cairnfield.exchange.Guess;
+import org.cairnfield.exchange.Intake;
+import org.cairnfield.exchange.Mapping;
+import org.cairnfield.exchange.Preview;
+import org.cairnfield.exchange.SurveyIntake;
+import org.cairnfield.exchange.WideTable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+@Command(name = "intake", description = "Reads survey files, says what was understood and why, and quarantines bad rows.")
+final class IntakeCommand extends SurveyCommand {
+
+	@Mixin
+	IntakeArgs intakeArgs;
+
+	@Option(names = "--preview", description = "Only look at the beginning of each file; quarantine nothing.")
+	boolean previewOnly;
+
+	@Option(names = "--keep-mapping", paramLabel = "FILE", description = "Keep the settings used for the first file as a mapping file.")
+	Path keepMapping;
+
+	@Option(names = "--wide", paramLabel = "OUT.csv", description = "Write all accepted samples as one wide table.")
+	Path wide;
+
+	@Override
+	void run(Workers workers) throws Exception {
+		List<Preview> previews = SurveyIntake.preview(intakeArgs.map, intakeArgs.reading.options());
+		if (!json) {
+			previews.forEach(p -> out().println(p.toText()));
+		}
+		if (keepMapping != null) {
+			Mapping.write(previews.get(0).options(), keepMapping);
+		}
+		if (previewOnly) {
+			if (json) {
+				out().println(new Json().put("files", previews.stream().map(IntakeCommand::json).toList()));
+			}
+			return;
+		}
+		Intake intake = read(intakeArgs.map, intakeArgs.reading, workers);
+		notes(intake, true);
+		if (wide != null) {
+			WideTable.write(wide, intake.map(), intake.sampleIds());
+		}
+		if (json) {
+			out().println(json(intake, previews));
+		} else {
+			print(intake);
+		}
+	}
+
+	private static Map<String, Object> json(Preview preview) {
+		Json guesses = new Json();
+		for (Guess g : preview.guesses()) {
+			guesses.put(g.what(), new Json().put("value", g.value()).put("evidence", g.evidence()));
+		}
+		return new Json().put("file", preview.file().toString()).put("layout", preview.layout() == null ? null : preview.layout().toString())
+				.put("part", preview.part()).put("guesses", guesses).fields();
+	}
+
+	private static Json json(Intake intake, List<Preview> previews) {
+		List<Map<String, Object>> files = intake.reports().stream()
+				.map(r -> new Json().put("file", r.file().toString()).put("layout", r.layout().toString()).put("part", r.part())
+						.put("rows", r.rowsRead()).put("accepted", r.accepted()).put("quarantined", r.quarantined())
+						.put("notHeard", r.notHeard()).fields())
+				.toList();
+		return new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
+				.put("readings", intake.map().readingCount()).put("notHeard", intake.notHeard())
+				.put("quarantined", intake.quarantined()).put("sites", intake.map().sites()).put("files", files)
+				.put("understood", previews.stream().map(IntakeCommand::json).toList());
+	}
+
+	private void print(Intake intake) {
+		TextTable table = new TextTable("file", "layout", "part", "rows", "accepted", "quarantined", "not heard");
+		for (FileReport r : intake.reports()) {
+			table.row(r.file().getFileName().toString(), r.layout().toString(), r.part(), Long.toString(r.rowsRead()),
+					Long.toString(r.accepted()), Long.toString(r.quarantined()), r.notHeard());
+		}
+		table.print(out());
+		out().println();
+		out().println(intake.map().size() + " samples, " + intake.map().accessPointCount() + " access points, "
+				+ intake.map().readingCount() + " readings, sites " + String.join(", ", intake.map().sites()));
+	}
+}

@@ -1,0 +1,29 @@
+package org.cairnfield.batch.cli;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** JSON objects in the order in which fields are put; a number that is not finite becomes null. */
+final class Json {
+
+	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
+
+	private final Map<String, Object> fields = new LinkedHashMap<>();
+
+	Json put(String name, Object value) {
+		fields.put(name, value instanceof Double d && !Double.isFinite(d) ? null
+				: value instanceof Json json ? json.fields : value);
+		return this;
+	}
+
+	Map<String, Object> fields() {
+		return fields;
+	}
+
+	@Override
+	public String toString() {
+		return GSON.toJson(fields);
+	}
+}

@@ -1,0 +1,80 @@
+package org.cairnfield.batch.cli;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.cairnfield.exchange.IntakeException;
+import picocli.AutoComplete;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import picocli.CommandLine;
+
+/** The command line: reads the arguments, runs one command, turns what went wrong into a line and an exit code. */
+@Command(name = "cairnfield batch", subcommands = { RunCommand.class, IntakeCommand.class, SplitCommand.class,
+		ProposeCommand.class, MeasureCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
+		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
+		description = "Keeps Wi-Fi radio maps: takes in surveys, splits a map, gives noise back, measures the result.",
+		exitCodeListHeading = "%nExit codes:%n",
+		exitCodeList = { "0:done", "2:the command line is wrong", "3:a file cannot be read or written, or holds no survey",
+				"4:done, but rows were quarantined", "5:too few usable samples for what was asked", "6:out of memory",
+				"70:a fault of Cairnfield's own" },
+		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
+				"can be personal data: local law decides." })
+public final class Main {
+
+	private Main() {
+	}
+
+	public static void main(String[] args) {
+		PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
+		PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+		int code = run(args, out, err);
+		out.flush();
+		System.exit(code);
+	}
+
+	/**
+	 * Runs one command.
+	 *
+	 * @return one of {@link ExitCode}
+	 */
+	public static int run(String[] args, PrintStream out, PrintStream err) {
+		PrintWriter outWriter = new PrintWriter(out, false, StandardCharsets.UTF_8);
+		PrintWriter errWriter = new PrintWriter(err, true, StandardCharsets.UTF_8);
+		CommandLine line = new CommandLine(new Main()).setOut(outWriter).setErr(errWriter)
+				.setCaseInsensitiveEnumValuesAllowed(true).setExecutionExceptionHandler((e, command, parsed) -> explain(e, errWriter))
+				.setParameterExceptionHandler((e, parsed) -> {
+					errWriter.println("cairnfield: " + wrong(e));
+					errWriter.println("\"" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help\" tells more.");
+					return ExitCode.USAGE;
+				});
+		if (args.length == 0) {
+			line.usage(outWriter);
+			outWriter.flush();
+			return ExitCode.USAGE;
+		}
+		int code = line.execute(args);
+		outWriter.flush();
+		return code;
+	}
+
+	private static String wrong(ParameterException e) {
+		if (e instanceof UnmatchedArgumentException unmatched && e.getCommandLine().getParent() == null
+				&& !unmatched.isUnknownOption()) {
+			return "there is no command '" + unmatched.getUnmatched().get(0) + "'; the commands are "
+					+ String.join(", ", e.getCommandLine().getSubcommands().keySet());
+		}
+		return e.getMessage();
+	}
+
+	private static int explain(Exception e, PrintWriter err) {
+		if (e instanceof IntakeException || e instanceof NotEnoughException) {
+			err.println("cairnfield: " + e.getMessage());
+			return e instanceof IntakeException ? ExitCode.INPUT : ExitCode.NOT_ENOUGH;
+		}
+		err.println("cairnfield: a fault of its own, please report it with what you ran: " + e);
+		e.printStackTrace(err);
+		return ExitCode.INTERNAL;
+	}
+}

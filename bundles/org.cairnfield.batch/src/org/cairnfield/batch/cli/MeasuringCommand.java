@@ -1,0 +1,101 @@
+package org.cairnfield.batch.cli;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.cairnfield.core.correlate.ProposalRule;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.run.SurveyRun;
+import org.cairnfield.curation.split.SplitRequest;
+import org.cairnfield.exchange.Intake;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Reads a map and perhaps a test survey, does the whole job, and shows the figures. */
+abstract class MeasuringCommand extends SurveyCommand {
+
+	@Mixin
+	IntakeArgs intakeArgs;
+
+	@Option(names = "--test", arity = "1..*", paramLabel = "FILE",
+			description = "Survey files to test with; otherwise a fifth of the samples is held out, by blocks of positions.")
+	List<Path> test = List.of();
+
+	@Mixin
+	SplitArgs splitArgs;
+
+	@Override
+	final void run(Workers workers) throws Exception {
+		SplitRequest request = splitArgs.request();
+		ProposalRule rule = splitArgs.rule();
+		prepare();
+		Intake intake = read(intakeArgs.map, intakeArgs.reading, workers);
+		RadioMap testMap = null;
+		if (!test.isEmpty()) {
+			Intake tested = read(test, intakeArgs.reading, workers);
+			notes(tested, false);
+			testMap = tested.map();
+			requireCommonAccessPoint(intake.map(), testMap);
+		}
+		notes(intake, false);
+		SurveyRun run = SurveyRun.of(intake.map(), testMap, request, rule, workers);
+		Json result = json(run, intake);
+		List<Path> written = write(run, intake, result);
+		if (json) {
+			out().println(result);
+			return;
+		}
+		print(run, intake);
+		if (!written.isEmpty()) {
+			out().println();
+			Path folder = written.get(0).getParent();
+			out().println("written to " + (folder == null ? "." : folder) + ": "
+					+ written.stream().map(f -> f.getFileName().toString()).collect(Collectors.joining(", ")));
+		}
+	}
+
+	/** What must be possible before anything is computed. */
+	abstract void prepare() throws Exception;
+
+	/** Keeps the results; answers the files written, all in one folder. */
+	abstract List<Path> write(SurveyRun run, Intake intake, Json result) throws Exception;
+
+	private static void requireCommonAccessPoint(RadioMap map, RadioMap test) throws NotEnoughException {
+		if (Collections.disjoint(new HashSet<>(map.accessPoints()), test.accessPoints())) {
+			throw new NotEnoughException("map and test survey have no access point in common, so nothing can be measured: "
+					+ "the map has " + some(map) + ", the test survey " + some(test));
+		}
+	}
+
+	private static String some(RadioMap map) {
+		List<String> names = map.accessPoints();
+		return names.isEmpty() ? "none" : String.join(", ", names.subList(0, Math.min(3, names.size()))) + (names.size() > 3 ? " …" : "");
+	}
+
+	private static Json json(SurveyRun run, Intake intake) {
+		return new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
+				.put("notHeard", intake.notHeard())
+				.put("trainingSamples", run.training().size()).put("testSamples", run.test().size())
+				.put("heldOut", run.heldOut()).put("setAside", run.cleaning().setAside())
+				.put("quarantined", intake.quarantined())
+				.put("split", Results.split(run.split())).put("proposals", Results.proposals(run.proposals()))
+				.put("variants", run.measured().variants().stream().map(v -> Results.variant(v).fields()).toList());
+	}
+
+	private void print(SurveyRun run, Intake intake) {
+		out().printf(Locale.ROOT, "map          %d samples, %d access points, not heard: %s%n", intake.map().size(),
+				intake.map().accessPointCount(), intake.notHeard());
+		out().printf(Locale.ROOT, "test         %d samples, %s%n", run.test().size(),
+				run.heldOut() ? "held out by blocks of positions; the map is made of the other " + run.training().size()
+						: "a survey of its own");
+		out().println("cleaned      " + run.cleaning().summary());
+		Results.printSplit(run.split(), out());
+		Results.printProposals(run.proposals(), out());
+		out().println();
+		Results.printMeasurement(run.measured(), out());
+	}
+}

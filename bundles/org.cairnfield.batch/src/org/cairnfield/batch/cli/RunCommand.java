@@ -1,0 +1,36 @@
+package org.cairnfield.batch.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+import org.cairnfield.curation.run.OutputFolder;
+import org.cairnfield.curation.run.RunFiles;
+import org.cairnfield.curation.run.SurveyRun;
+import org.cairnfield.exchange.Intake;
+import org.cairnfield.exchange.IntakeException;
+import org.cairnfield.exchange.TextFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+@Command(name = "run", description = "The whole job: survey files in; split map, proposals, figures and pictures out.")
+final class RunCommand extends MeasuringCommand {
+
+	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for the results; made where there is none.")
+	Path out;
+
+	@Override
+	void prepare() throws IntakeException {
+		OutputFolder.make(out);
+	}
+
+	@Override
+	List<Path> write(SurveyRun run, Intake intake, Json result) throws IntakeException {
+		IntFunction<String> id = s -> intake.sampleIds().get(run.split().map().row(s));
+		Path figures = out.resolve("run.json");
+		TextFile.write(figures, result + "\n");
+		List<Path> files = new ArrayList<>(List.of(figures));
+		files.addAll(RunFiles.write(out, run, id));
+		return files;
+	}
+}

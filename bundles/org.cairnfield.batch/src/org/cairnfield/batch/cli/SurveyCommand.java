@@ -1,0 +1,146 @@
+package org.cairnfield.batch.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletionException;
+import java.util.stream.Collectors;
+import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.run.OutputFolder;
+import org.cairnfield.curation.run.Threads;
+import org.cairnfield.curation.split.UnfitSurveyException;
+import org.cairnfield.exchange.Intake;
+import org.cairnfield.exchange.IntakeException;
+import org.cairnfield.exchange.Quarantine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What commands on surveys share: threads and progress, reading files and saying what became of them. */
+abstract class SurveyCommand implements Callable<Integer> {
+
+	@Spec
+	CommandSpec spec;
+
+	@Option(names = "--json", description = "One JSON object on standard output instead of a table.")
+	boolean json;
+
+	@Option(names = { "-q", "--quiet" }, description = "No progress on standard error.")
+	boolean quiet;
+
+	@Option(names = { "-h", "--help" }, usageHelp = true, description = "Says this.")
+	boolean help;
+
+	private boolean quarantined;
+	private final Set<Path> quarantineFiles = new HashSet<>();
+
+	@Override
+	public final Integer call() throws Exception {
+		try (Threads threads = Threads.ofMachine()) {
+			ConsoleProgress progress = ConsoleProgress.on(err(), quiet);
+			try {
+				run(threads.workers(progress));
+			} finally {
+				progress.end();
+			}
+			return quarantined ? ExitCode.QUARANTINED : ExitCode.OK;
+		} catch (OutOfMemoryError e) {
+			return outOfMemory();
+		} catch (CompletionException e) { // from another thread
+			if (e.getCause() instanceof OutOfMemoryError) {
+				return outOfMemory();
+			}
+			throw e;
+		} catch (UnfitSurveyException e) {
+			throw new NotEnoughException(e.getMessage());
+		}
+	}
+
+	private int outOfMemory() {
+		err().println("cairnfield: out of memory; give the JVM more, e.g. CAIRNFIELD_JAVA_OPTS=-Xmx4g");
+		return ExitCode.MEMORY;
+	}
+
+	abstract void run(Workers workers) throws Exception;
+
+	PrintWriter out() {
+		return spec.commandLine().getOut();
+	}
+
+	PrintWriter err() {
+		return spec.commandLine().getErr();
+	}
+
+	/** Reads survey files; writes what was quarantined and says so on standard error. */
+	Intake read(List<Path> files, IntakeArgs.Reading reading, Workers workers) throws Exception {
+		if (files.stream().anyMatch(f -> f.toString().isEmpty())) {
+			throw new ParameterException(spec.commandLine(), "a survey file has an empty name");
+		}
+		Intake intake = reading.read(files, withoutNotes(workers.progress()));
+		for (Quarantine quarantine : intake.quarantines()) {
+			report(quarantine, reading.quarantine);
+		}
+		if (intake.map().size() == 0) {
+			throw new NotEnoughException("no row could be taken in of "
+					+ files.stream().map(Path::toString).collect(Collectors.joining(", "))
+					+ "; see what \"intake\" understood of it and correct the guess by options");
+		}
+		return intake;
+	}
+
+	private void report(Quarantine quarantine, Path folder) throws IntakeException {
+		if (quarantine.size() == 0) {
+			return;
+		}
+		quarantined = true;
+		Optional<Path> written = folder == null ? quarantine.writeBeside()
+				: quarantine.writeTo(OutputFolder.make(free(folder, quarantine.fileName())));
+		String reasons = quarantine.counts().entrySet().stream().map(e -> e.getValue() + " " + e.getKey())
+				.collect(Collectors.joining(", "));
+		err().println("cairnfield: " + quarantine.file() + ": " + quarantine.size()
+				+ (quarantine.size() == 1 ? " row" : " rows") + " quarantined (" + reasons + ")"
+				+ written.map(p -> "; see " + p).orElse(""));
+	}
+
+	/** The folder, or a numbered one in it where files of one name come from several folders. */
+	private Path free(Path folder, String name) {
+		Path free = folder;
+		for (int n = 2; !quarantineFiles.add(free.resolve(name)); n++) {
+			free = folder.resolve(Integer.toString(n));
+		}
+		return free;
+	}
+
+	/** Intake's notes come with its result, where each can be said once. */
+	private static Progress withoutNotes(Progress progress) {
+		return new Progress() {
+			@Override
+			public void begin(String step, long units) {
+				progress.begin(step, units);
+			}
+
+			@Override
+			public void advance(long units) {
+				progress.advance(units);
+			}
+
+			@Override
+			public boolean isCancelled() {
+				return progress.isCancelled();
+			}
+		};
+	}
+
+	/** Notes that a person should see, on standard error. */
+	void notes(Intake intake, boolean all) {
+		if (!quiet) {
+			IntakeNotes.of(intake).print(err(), all);
+		}
+	}
+}

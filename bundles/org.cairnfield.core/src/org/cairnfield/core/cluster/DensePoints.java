@@ -1,0 +1,50 @@
+package org.cairnfield.core.cluster;
+
+import org.cairnfield.core.distance.Distance;
+
+/** Points with a few coordinates each, such as the scores of a principal component analysis. */
+public final class DensePoints implements PointSet {
+
+	private final double[][] points;
+	private final Distance distance;
+
+	/** @param points one row a point, all of one length; not copied */
+	public DensePoints(double[][] points, Distance distance) {
+		this.points = points;
+		this.distance = distance;
+	}
+
+	@Override
+	public int size() {
+		return points.length;
+	}
+
+	@Override
+	public Surroundings surroundings() {
+		return (point, reach, visitor) -> {
+			double within = reach;
+			for (int other = 0; other < points.length; other++) {
+				if (other != point) {
+					double d = between(points[point], points[other]);
+					if (d <= within) {
+						within = visitor.visit(other, d);
+					}
+				}
+			}
+		};
+	}
+
+	private double between(double[] a, double[] b) {
+		double sum = 0;
+		if (distance == Distance.CITY_BLOCK) {
+			for (int c = 0; c < a.length; c++) {
+				sum += Math.abs(a[c] - b[c]);
+			}
+			return sum;
+		}
+		for (int c = 0; c < a.length; c++) {
+			sum += (a[c] - b[c]) * (a[c] - b[c]);
+		}
+		return Math.sqrt(sum);
+	}
+}

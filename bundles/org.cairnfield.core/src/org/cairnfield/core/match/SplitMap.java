@@ -1,0 +1,85 @@
+package org.cairnfield.core.match;
+
+import java.util.Arrays;
+import org.cairnfield.core.cluster.Centroids;
+import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.cluster.KMeans;
+import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.task.Workers;
+
+/**
+ * A map split into cells for a coarse search among centroids and a fine one inside. Samples without a
+ * cluster are left out, or kept in a pool that every query searches.
+ */
+public final class SplitMap {
+
+	final Signals signals;
+	final int[] rank;
+	final int[][] cells;
+	final int[] pool;
+	final Centroids centroids;
+	/** Null for a search in one level. */
+	final Centroids groups;
+	final int[][] cellsOfGroup;
+
+	private SplitMap(Signals signals, int[] rank, int[][] cells, int[] pool, Centroids centroids, Centroids groups,
+			int[][] cellsOfGroup) {
+		this.signals = signals;
+		this.rank = rank;
+		this.cells = cells;
+		this.pool = pool;
+		this.centroids = centroids;
+		this.groups = groups;
+		this.cellsOfGroup = cellsOfGroup;
+	}
+
+	/**
+	 * @param kind     what stands for a cell
+	 * @param keepPool whether noise is searched with every query, else it is left out
+	 */
+	public static SplitMap of(Signals signals, Clustering clustering, Centroids.Kind kind, boolean keepPool) {
+		int[] pool = new int[keepPool ? clustering.noise() : 0];
+		int count = 0;
+		for (int s = 0; s < clustering.size() && keepPool; s++) {
+			if (clustering.isNoise(s)) {
+				pool[count++] = s;
+			}
+		}
+		int[][] cells = clustering.members();
+		return new SplitMap(signals, Neighbours.rankByPlace(signals.map()), cells, pool,
+				Centroids.of(signals, cells, kind), null, null);
+	}
+
+	/**
+	 * The same with centroids of centroids above: about √cells of them, made by k-means.
+	 *
+	 * @param seed chooses the first centres
+	 */
+	public SplitMap inTwoLevels(long seed, Workers workers) {
+		int wanted = (int) Math.round(Math.sqrt(cells.length));
+		if (wanted < 2) {
+			return this;
+		}
+		int[][] inGroups = KMeans.cluster(KMeans.points(centroids), wanted, seed, workers).members();
+		return new SplitMap(signals, rank, cells, pool, centroids, centroids.grouped(inGroups), inGroups);
+	}
+
+	public Signals signals() {
+		return signals;
+	}
+
+	/** The number of cells. */
+	public int cells() {
+		return cells.length;
+	}
+
+	/** The number of groups of cells, 0 in one level. */
+	public int groups() {
+		return groups == null ? 0 : groups.size();
+	}
+
+	/** The number of samples in cells and pool. */
+	public int samples() {
+		return Arrays.stream(cells).mapToInt(c -> c.length).sum() + pool.length;
+	}
+}

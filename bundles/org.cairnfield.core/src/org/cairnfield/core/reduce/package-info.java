@@ -1,0 +1,2 @@
+/** Fewer dimensions: principal components of fingerprints. */
+package org.cairnfield.core.reduce;

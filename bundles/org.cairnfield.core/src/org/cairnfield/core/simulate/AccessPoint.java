@@ -1,0 +1,22 @@
+package org.cairnfield.core.simulate;
+
+import org.cairnfield.core.radio.MacAddress;
+import org.cairnfield.core.radio.WifiChannel;
+
+/**
+ * One sender with one address. A box on the ceiling with two radios is two of these.
+ *
+ * @param site     index of its site in the campus
+ * @param level    the floor it hangs on
+ * @param x        metres, floor frame
+ * @param y        metres, floor frame
+ * @param powerDbm radiated power, antenna included
+ */
+public record AccessPoint(MacAddress address, int site, int level, double x, double y, WifiChannel channel,
+		double powerDbm) {
+
+	/** The same sender elsewhere in its site. */
+	public AccessPoint movedTo(int newLevel, double newX, double newY) {
+		return new AccessPoint(address, site, newLevel, newX, newY, channel, powerDbm);
+	}
+}

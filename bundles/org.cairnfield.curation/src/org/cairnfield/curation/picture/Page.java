@@ -1,0 +1,164 @@
+package org.cairnfield.curation.picture;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jfree.chart.ChartRenderingInfo;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.Plot;
+import org.jfree.svg.SVGGraphics2D;
+
+/**
+ * A white sheet filled from the top: a title, what is drawn, and a caption that says what it was computed
+ * from. Becomes SVG text in which nothing depends on the time or on chance.
+ */
+final class Page {
+
+	static final int WIDTH = 760;
+	static final int MARGIN = 16;
+	/** Height that {@link #axisName} takes. */
+	static final int AXIS_NAME = 18;
+	private static final int LINE_HEIGHT = 17;
+
+	private final SVGGraphics2D graphics;
+	private final int height;
+	private final String title;
+	private final List<String> caption;
+	private int y;
+
+	/**
+	 * @param bodyHeight pixels between title and caption
+	 * @param title      what is shown
+	 * @param caption    what it was computed from; broken into lines as needed
+	 */
+	Page(int bodyHeight, String title, String caption) {
+		this.title = Objects.requireNonNull(title);
+		// Metrics are those of any graphics; this one is thrown away.
+		FontMetrics small = new SVGGraphics2D(1, 1).getFontMetrics(Look.SMALL);
+		this.caption = broken(caption, small, WIDTH - 2 * MARGIN);
+		this.height = 46 + bodyHeight + this.caption.size() * LINE_HEIGHT + 18;
+		this.graphics = new SVGGraphics2D(WIDTH, height);
+		graphics.setDefsKeyPrefix("cairnfield-");
+		graphics.setGeomDoubleConverter(Page::rounded);
+		graphics.setTransformDoubleConverter(Page::rounded);
+		graphics.setColor(Color.WHITE);
+		graphics.fill(new Rectangle2D.Double(0, 0, WIDTH, height));
+		text(title, MARGIN, 29, Look.TITLE, Look.INK);
+		this.y = 46;
+	}
+
+	/** Names the upright axis of the next chart: level and above it, where it is easiest to read. */
+	void axisName(String name) {
+		text(name, MARGIN, y + 14, Look.TEXT, Look.INK);
+		y += AXIS_NAME;
+	}
+
+	/** Draws a chart across the page; answers where its data went. */
+	Rectangle2D chart(Plot plot, int chartHeight) {
+		JFreeChart chart = new JFreeChart(null, null, plot, false);
+		chart.setBackgroundPaint(Color.WHITE);
+		chart.setBorderVisible(false);
+		chart.setPadding(new org.jfree.chart.ui.RectangleInsets(0, 0, 0, 0));
+		ChartRenderingInfo info = new ChartRenderingInfo(null);
+		chart.draw(graphics, new Rectangle2D.Double(MARGIN / 2.0, y, WIDTH - MARGIN, chartHeight), info);
+		graphics.setClip(null);
+		y += chartHeight;
+		return info.getPlotInfo().getDataArea();
+	}
+
+	/** Where the next thing goes, in pixels from the top. */
+	int y() {
+		return y;
+	}
+
+	/** Leaves room. */
+	void skip(int pixels) {
+		y += pixels;
+	}
+
+	SVGGraphics2D graphics() {
+		return graphics;
+	}
+
+	/** Writes with the baseline at {@code baseline}. */
+	void text(String text, double x, double baseline, Font font, Color colour) {
+		graphics.setFont(font);
+		graphics.setColor(colour);
+		graphics.drawString(printable(text), (float) x, (float) baseline);
+	}
+
+	/** Control characters, which names from outside may hold, are not allowed in XML. */
+	private static String printable(String text) {
+		return text.replaceAll("[\\p{Cntrl}\\p{Cs}\uFFFE\uFFFF]", "\uFFFD");
+	}
+
+	/** The text, or as much of its beginning as fits. */
+	String fitted(String text, int width, Font font) {
+		FontMetrics metrics = graphics.getFontMetrics(font);
+		int end = text.length();
+		while (end > 0 && metrics.stringWidth(end < text.length() ? text.substring(0, end) + "…" : text) > width) {
+			end--;
+		}
+		return end < text.length() ? text.substring(0, end).stripTrailing() + "…" : text;
+	}
+
+	/** Writes over what is there, so that grid lines do not strike the text through. */
+	void textOnWhite(String text, double x, double baseline, Font font) {
+		FontMetrics metrics = graphics.getFontMetrics(font);
+		graphics.setColor(Color.WHITE);
+		graphics.fill(new Rectangle2D.Double(x - 2, baseline - font.getSize(), metrics.stringWidth(text) + 4,
+				font.getSize() + 4));
+		text(text, x, baseline, font, Look.INK);
+	}
+
+	/** Writes so that the text ends at {@code right}. */
+	void textEndingAt(String text, double right, double baseline, Font font, Color colour) {
+		text(text, right - graphics.getFontMetrics(font).stringWidth(text), baseline, font, colour);
+	}
+
+	/**
+	 * The finished picture.
+	 *
+	 * @param description what a reader who cannot see it should hear
+	 */
+	String svg(String description) {
+		int baseline = height - 14 - (caption.size() - 1) * LINE_HEIGHT;
+		for (String line : caption) {
+			text(line, MARGIN, baseline, Look.SMALL, Look.QUIET);
+			baseline += LINE_HEIGHT;
+		}
+		String element = graphics.getSVGElement();
+		int body = element.indexOf('>') + 1;
+		return element.substring(0, body - 1) + " role=\"img\" viewBox=\"0 0 " + WIDTH + " " + height + "\">\n<title>"
+				+ escaped(title) + "</title>\n<desc>" + escaped(description) + "</desc>\n" + element.substring(body)
+				+ "\n";
+	}
+
+	private static String escaped(String text) {
+		return printable(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+	}
+
+	/** A hundredth of a pixel is plenty, and keeps the text short. */
+	private static String rounded(double value) {
+		double hundredths = Math.rint(value * 100) / 100;
+		return hundredths == Math.rint(hundredths) ? Long.toString((long) hundredths) : Double.toString(hundredths);
+	}
+
+	private static List<String> broken(String text, FontMetrics metrics, int width) {
+		List<String> lines = new ArrayList<>();
+		StringBuilder line = new StringBuilder();
+		for (String word : text.strip().split("\\s+")) {
+			if (line.length() > 0 && metrics.stringWidth(line + " " + word) > width) {
+				lines.add(line.toString());
+				line.setLength(0);
+			}
+			line.append(line.length() == 0 ? "" : " ").append(word);
+		}
+		lines.add(line.toString());
+		return lines;
+	}
+}

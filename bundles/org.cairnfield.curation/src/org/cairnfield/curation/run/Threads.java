@@ -1,0 +1,45 @@
+package org.cairnfield.curation.run;
+
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
+
+/** The threads that workbench and batch lend to the core: the only place that makes any. */
+public final class Threads implements AutoCloseable {
+
+	private static final long PATIENCE_SECONDS = 10;
+
+	private final ExecutorService executor;
+	private final int width;
+
+	private Threads(int width) {
+		this.width = width;
+		executor = Executors.newFixedThreadPool(width, task -> {
+			Thread thread = new Thread(task, "cairnfield-work");
+			thread.setDaemon(true);
+			return thread;
+		});
+	}
+
+	/** One a processor. */
+	public static Threads ofMachine() {
+		return new Threads(Math.max(1, Runtime.getRuntime().availableProcessors()));
+	}
+
+	public Workers workers(Progress progress) {
+		return Workers.on(executor, width, progress);
+	}
+
+	/** Ends the threads once what runs has noticed. */
+	@Override
+	public void close() {
+		executor.shutdownNow();
+		try {
+			executor.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+		}
+	}
+}

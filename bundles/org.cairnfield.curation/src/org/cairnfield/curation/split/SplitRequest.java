@@ -1,0 +1,33 @@
+package org.cairnfield.curation.split;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.cairnfield.core.distance.Distance;
+import org.cairnfield.core.distance.Representation;
+
+/**
+ * What a split is asked to be.
+ *
+ * @param representation how levels become values
+ * @param distance       between fingerprints
+ * @param epsilon        DBSCAN's ε; empty: chosen on held-out training positions
+ * @param minPts         DBSCAN's, the sample itself counted; empty: likewise
+ * @param pcaShare       reduce to the principal components that explain this share of the variance before
+ *                       DBSCAN; empty: do not reduce
+ * @param seed           for whatever is drawn
+ */
+public record SplitRequest(Representation representation, Distance distance, OptionalDouble epsilon,
+		OptionalInt minPts, OptionalDouble pcaShare, long seed) {
+
+	/** Positive representation, city-block, ε and minPts chosen. */
+	public static SplitRequest automatic(long seed) {
+		return new SplitRequest(Representation.positive(), Distance.CITY_BLOCK, OptionalDouble.empty(),
+				OptionalInt.empty(), OptionalDouble.empty(), seed);
+	}
+
+	/** The same with ε and minPts given. */
+	public SplitRequest with(double givenEpsilon, int givenMinPts) {
+		return new SplitRequest(representation, distance, OptionalDouble.of(givenEpsilon),
+				OptionalInt.of(givenMinPts), pcaShare, seed);
+	}
+}

@@ -1,0 +1,39 @@
+package org.cairnfield.exchange;
+
+import java.util.List;
+
+import org.cairnfield.core.map.RadioMap;
+
+/**
+ * What came out of survey files.
+ *
+ * @param map         all samples accepted, in the order of the files and of their rows
+ * @param sampleIds   a name for each sample: from the files where all have one and no two agree, otherwise
+ *                    the running number of the sample over all files, from 1
+ * @param reports     one for each file, in the order given
+ * @param quarantines one for each file, in the order given
+ * @param notHeard    what meant not heard, such as "100" or "empty"; several joined by " or "
+ * @param notes       what a person should know about all files together
+ */
+public record Intake(RadioMap map, List<String> sampleIds, List<FileReport> reports, List<Quarantine> quarantines,
+		String notHeard, List<String> notes) {
+
+	/** Rows read in all files that hold signals. */
+	public long rowsRead() {
+		return reports.stream().filter(Intake::holdsSignals).mapToLong(FileReport::rowsRead).sum();
+	}
+
+	/** Rows accepted. */
+	public long accepted() {
+		return reports.stream().filter(Intake::holdsSignals).mapToLong(FileReport::accepted).sum();
+	}
+
+	/** Rows quarantined. */
+	public long quarantined() {
+		return reports.stream().mapToLong(FileReport::quarantined).sum();
+	}
+
+	private static boolean holdsSignals(FileReport report) {
+		return report.part().equals("table") || report.part().equals("signals");
+	}
+}

@@ -1,0 +1,114 @@
+package org.cairnfield.exchange;
+
+import java.util.HashMap;
+import java.util.Map;
+
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.exchange.internal.text.NotHeard;
+import org.cairnfield.exchange.internal.text.Numbers;
+
+/** Turns cells into levels, and counts what a person should be told about them. */
+final class LevelReader {
+
+	/** The access point was not heard. */
+	static final int NOT_HEARD = 1;
+	/** The cell is no number. */
+	static final int NO_NUMBER = 2;
+	/** The number is no level. */
+	static final int OUT_OF_RANGE = 3;
+
+	private static final int MOST_DISTINCT = 64;
+
+	private final NotHeard notHeard;
+	private final boolean decimalComma;
+	private final boolean onlyEmpty;
+	private final boolean[] plain = new boolean[RadioMap.HIGHEST_RSSI_DBM - RadioMap.LOWEST_RSSI_DBM + 1];
+	private long readings;
+	private long rounded;
+	private long decimals;
+	private long zeros;
+	private long blanks;
+	private long outside;
+	private final Map<Double, Long> outsideValues = new HashMap<>();
+
+	LevelReader(NotHeard notHeard, boolean decimalComma) {
+		this.notHeard = notHeard;
+		this.decimalComma = decimalComma;
+		this.onlyEmpty = notHeard.isOnlyEmpty();
+		for (int i = 0; i < plain.length; i++) {
+			plain[i] = !notHeard.is(i + RadioMap.LOWEST_RSSI_DBM);
+		}
+	}
+
+	/** A level of -120 to 0 dBm, or one of the positive signs of this class. */
+	int read(String cell) {
+		int value = Numbers.level(cell);
+		if (value == Numbers.BLANK) {
+			blanks++;
+			return NOT_HEARD;
+		}
+		if (value == Numbers.OTHER) {
+			return slow(cell);
+		}
+		int at = value - RadioMap.LOWEST_RSSI_DBM;
+		if (at >= 0 && at < plain.length && plain[at]) {
+			readings++;
+			zeros += value == 0 ? 1 : 0;
+			return value;
+		}
+		return notHeard.is(value) ? NOT_HEARD : outside(value);
+	}
+
+	private int slow(String cell) {
+		double value = Numbers.parse(cell, decimalComma);
+		if (Double.isNaN(value)) {
+			return notHeard.isWord(cell) ? NOT_HEARD : NO_NUMBER;
+		}
+		if (notHeard.is(value)) {
+			return NOT_HEARD;
+		}
+		if (value < RadioMap.LOWEST_RSSI_DBM || value > RadioMap.HIGHEST_RSSI_DBM) {
+			return outside(value);
+		}
+		int level = (int) Math.round(value);
+		readings++;
+		decimals++;
+		rounded += level == value ? 0 : 1;
+		zeros += level == 0 ? 1 : 0;
+		return level;
+	}
+
+	private int outside(double value) {
+		outside++;
+		if (outsideValues.containsKey(value) || outsideValues.size() < MOST_DISTINCT) {
+			outsideValues.merge(value, 1L, Long::sum);
+		}
+		return OUT_OF_RANGE;
+	}
+
+	/** The number that nearly all cells out of range agree on, if it may have meant not heard; or null. */
+	String unknownSign() {
+		Map.Entry<Double, Long> best = outsideValues.entrySet().stream().max(Map.Entry.comparingByValue()).orElse(null);
+		return best != null && best.getValue() >= 20 && best.getValue() * 10 >= outside * 9
+				? Numbers.plain(best.getKey()) : null;
+	}
+
+	String describe(int sign, String cell) {
+		return sign == NO_NUMBER ? "the level is no number: " + Words.shown(cell)
+				: "level " + Words.shown(cell) + " is outside -120 to 0 dBm and does not mean not heard ("
+						+ notHeard + ")";
+	}
+
+	void note(FilePlan plan) {
+		if (decimals > 0) {
+			plan.note("levels carry decimals: rounded to the nearest dBm, halves to the stronger; "
+					+ Words.count(rounded) + " of " + Words.count(readings) + " changed by it");
+		}
+		if (zeros > 0) {
+			plan.note(Words.count(zeros) + " readings of 0 dBm are kept, though no receiver hears so much");
+		}
+		if (blanks > 0 && !onlyEmpty) {
+			plan.note(Words.count(blanks) + " blank cells are taken as not heard, besides " + notHeard);
+		}
+	}
+}

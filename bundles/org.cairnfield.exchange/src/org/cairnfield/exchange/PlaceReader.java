@@ -1,0 +1,177 @@
+package org.cairnfield.exchange;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.exchange.internal.text.FloorNames;
+import org.cairnfield.exchange.internal.text.Guard;
+import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.Times;
+
+/** Reads where, when and by what a sample was taken. Holds the values of the row last read. */
+final class PlaceReader {
+
+	/** More than twice around the Earth; no plane frame goes so far. */
+	private static final double FARTHEST_METRES = 1e8;
+	private static final int LONGEST_NAME = 256;
+
+	private final Map<ColumnRole, Integer> columns = new EnumMap<>(ColumnRole.class);
+	private final IntakeOptions options;
+	private final FloorNames floors;
+	private final boolean decimalComma;
+	private final boolean exact;
+	private final String siteOtherwise;
+	private final double metresPerUnit;
+	private long zoneless;
+
+	double x;
+	double y;
+	int floor;
+	String site;
+	/** Null where there is none. */
+	String device;
+	long timeMillis;
+	/** Null where there is none. */
+	String id;
+
+	private Fault fault;
+	private String reason;
+
+	/**
+	 * @param columns      by role, from 0, in the rows given to {@link #read}
+	 * @param positions    the plan of the table that holds the positions
+	 * @param siteOtherwise where no column names the site
+	 */
+	PlaceReader(Map<ColumnRole, Integer> columns, FilePlan positions, String siteOtherwise, IntakeOptions options,
+			FloorNames floors) {
+		this.columns.putAll(columns);
+		this.options = options;
+		this.floors = floors;
+		this.decimalComma = positions.dialect.decimalComma();
+		this.exact = positions.exact;
+		this.siteOtherwise = siteOtherwise;
+		this.metresPerUnit = options.metresPerUnit().orElse(positions.metresPerUnit);
+	}
+
+	/** True where the row is sound; otherwise {@link #fault} and {@link #reason} say what is wrong. */
+	boolean read(Row row) {
+		fault = null;
+		double first = coordinate(row, ColumnRole.X);
+		double second = coordinate(row, ColumnRole.Y);
+		if (fault != null) {
+			return false;
+		}
+		x = options.swapXY() ? second : first;
+		y = options.swapXY() ? first : second;
+		return readFloor(row) && readSite(row) && readTime(row) && readNames(row);
+	}
+
+	Fault fault() {
+		return fault;
+	}
+
+	String reason() {
+		return reason;
+	}
+
+	/** Times without a zone so far. */
+	long zoneless() {
+		return zoneless;
+	}
+
+	/** True where samples can have an id. */
+	boolean hasIds() {
+		return columns.containsKey(ColumnRole.ID);
+	}
+
+	private double coordinate(Row row, ColumnRole axis) {
+		String cell = cell(row, axis);
+		double value = Numbers.parse(cell, decimalComma) * metresPerUnit;
+		if (!(Math.abs(value) <= FARTHEST_METRES) && fault == null) {
+			refuse(Fault.POSITION, cell.isBlank() ? axis.word() + " is missing"
+					: axis.word() + (Double.isNaN(value) ? " is no number: " : " is beyond the Earth: ") + Words.shown(cell));
+		}
+		return value;
+	}
+
+	private boolean readFloor(Row row) {
+		if (options.floor().isPresent()) {
+			floor = options.floor().get();
+			return true;
+		}
+		if (!columns.containsKey(ColumnRole.FLOOR)) {
+			floor = 0;
+			return true;
+		}
+		String cell = cell(row, ColumnRole.FLOOR);
+		if (cell.isBlank()) {
+			return refuse(Fault.FLOOR, "the floor is missing");
+		}
+		if (!isName(cell)) {
+			return refuse(Fault.NAME, "the floor is no usable name: " + Words.shown(cell));
+		}
+		String text = Guard.off(cell);
+		floor = floors.level(decimalComma ? text.replace(',', '.') : text);
+		return floor != FloorNames.NONE || refuse(Fault.FLOOR, "this cannot be a floor: " + Words.shown(cell));
+	}
+
+	private boolean readSite(Row row) {
+		if (options.site().isPresent() || !columns.containsKey(ColumnRole.SITE)) {
+			site = siteOtherwise;
+			return true;
+		}
+		String cell = cell(row, ColumnRole.SITE);
+		if (cell.isBlank()) {
+			return refuse(Fault.NAME, "the building is missing");
+		}
+		site = exact ? Guard.off(cell) : name(cell);
+		return isName(cell) || refuse(Fault.NAME, "the building is no usable name: " + Words.shown(cell));
+	}
+
+	private boolean readTime(Row row) {
+		timeMillis = RadioMap.NO_TIME;
+		String cell = columns.containsKey(ColumnRole.TIME) ? cell(row, ColumnRole.TIME) : "";
+		if (cell.isBlank()) {
+			return true;
+		}
+		timeMillis = Times.parse(cell);
+		if (timeMillis == Times.NONE) {
+			return refuse(Fault.TIME, "the time is not understood: " + Words.shown(cell));
+		}
+		zoneless += Times.statesZone(cell) ? 0 : 1;
+		return true;
+	}
+
+	private boolean readNames(Row row) {
+		String cell = columns.containsKey(ColumnRole.DEVICE) ? cell(row, ColumnRole.DEVICE) : "";
+		device = options.device().orElse(cell.isBlank() ? null : exact ? Guard.off(cell) : name(cell));
+		if (!isName(cell)) {
+			return refuse(Fault.NAME, "the device is no usable name: " + Words.shown(cell));
+		}
+		cell = columns.containsKey(ColumnRole.ID) ? cell(row, ColumnRole.ID) : "";
+		id = cell.isBlank() ? null : Guard.off(cell);
+		return isName(cell) || refuse(Fault.NAME, "the id is no usable name: " + Words.shown(cell));
+	}
+
+	private String cell(Row row, ColumnRole role) {
+		String cell = row.get(columns.get(role));
+		return exact ? cell : cell.strip();
+	}
+
+	/** A number loses its ".0", so that 1 and 1.0 are one building. */
+	private String name(String cell) {
+		return cell.endsWith(".0") && !Double.isNaN(Numbers.parse(cell, false)) ? cell.substring(0, cell.length() - 2)
+				: Guard.off(cell);
+	}
+
+	static boolean isName(String cell) {
+		return cell.length() <= LONGEST_NAME && cell.indexOf('\0') < 0;
+	}
+
+	private boolean refuse(Fault why, String words) {
+		fault = why;
+		reason = words;
+		return false;
+	}
+}
