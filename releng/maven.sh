@@ -15,7 +15,7 @@ find_maven() {
   fresh=$(mktemp -d "$home/fresh.XXXXXX")
   # run outside the project, which the old one cannot load; moved when complete, so that nobody meets half a Maven
   (cd "$fresh" && mvn -q -B -l log ${MAVEN_ARGS:-} org.apache.maven.plugins:maven-dependency-plugin:3.8.1:unpack \
-    -Dartifact="org.apache.maven:apache-maven:$version:zip:bin" -DoutputDirectory="$fresh") >/dev/null </dev/null || {
+    -Dartifact="org.apache.maven:apache-maven:$version:zip:bin" -DoutputDirectory="$fresh") >/dev/null 2>&1 </dev/null || {
     cat "$fresh/log" >&2
     return 1
   }
