@@ -25,6 +25,7 @@ keep_app() {
   fresh=$(mktemp -d "$root/target/fresh.XXXXXX")
   for jar in "$root"/releng/product/target/products/org.cairnfield.headless.product/linux/gtk/x86_64/plugins/*.jar; do
     case ${jar##*/} in
+      org.eclipse.emf.* | org.eclipse.jgit_*) cp "$jar" "$fresh" ;; # libraries that need no OSGi
       org.eclipse.* | org.osgi.* | org.apache.felix.*) ;; # only OSGi needs them
       *) cp "$jar" "$fresh" ;;
     esac

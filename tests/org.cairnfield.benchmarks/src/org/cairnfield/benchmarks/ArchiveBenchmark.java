@@ -47,7 +47,7 @@ final class ArchiveBenchmark implements Benchmark {
 				() -> alone.stream().map(work).toList());
 		Subject<Object> single = new Subject<>(what + ", one large site", () -> work.apply(large));
 		List<Subject<Object>> subjects = List.of(whole, parts, single);
-		harness.measure(3, subjects);
+		harness.measure(archive.signals.size() <= 20_000 ? 3 : 1, subjects);
 		harness.times(data, subjects, whole);
 		harness.figure(data, what + ": archive / sites each by itself, CPU", "×", whole.cpu() / parts.cpu(), "about 1");
 		harness.figure(data, what + ": one large site / archive, CPU", "×", single.cpu() / whole.cpu(), "");

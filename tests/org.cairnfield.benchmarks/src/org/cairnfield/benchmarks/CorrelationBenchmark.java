@@ -45,7 +45,7 @@ final class CorrelationBenchmark implements Benchmark {
 				() -> NoiseCorrelation.place(signals, clustering, both));
 		Subject<List<Placement>> single = new Subject<>("proposals, 1 thread",
 				() -> NoiseCorrelation.place(signals, clustering, Workers.inline()));
-		harness.measure(harness.quick() ? 3 : 5, List.of(wide, single));
+		harness.measure(3, List.of(wide, single));
 		String data = Maps.describe(map) + String.format(Locale.ROOT, ", %.0f %% noise", 100 * noiseShare);
 		harness.times(data, List.of(wide, single), wide);
 		harness.say("  %d noise samples, %d clusters (aim: ≤ 10 s)", clustering.noise(), clustering.clusters());

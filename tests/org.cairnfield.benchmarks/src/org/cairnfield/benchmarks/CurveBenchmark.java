@@ -26,7 +26,7 @@ final class CurveBenchmark implements Benchmark {
 					() -> Dbscan.cluster(signals, epsilon, Densities.MIN_PTS, both));
 			Subject<KDistances> curve = new Subject<>("k-distance curve, k = " + Densities.MIN_PTS,
 					() -> KDistances.of(signals, both, Densities.MIN_PTS));
-			harness.measure(harness.quick() ? 5 : 7, List.of(dbscan, curve));
+			harness.measure(5, List.of(dbscan, curve));
 			String data = Maps.describe(map) + ", " + Machine.cores() + " threads";
 			harness.times(data, List.of(dbscan, curve), dbscan);
 			harness.figure(data, "curve / DBSCAN, time", "×", curve.wall() / dbscan.wall(), "≤ 1");

@@ -30,7 +30,7 @@ final class GrowthBenchmark implements Benchmark {
 		for (int n : sizes) {
 			RadioMap map = harness.maps().of(Maps.MANY, n);
 			List<Subject<?>> subjects = subjects(harness, map);
-			harness.measure(3, subjects);
+			harness.measure(n <= 10_000 ? 3 : 1, subjects);
 			harness.times(Maps.describe(map) + ", 15 % noise, 1 thread", subjects, subjects.get(0));
 			for (Subject<?> s : subjects) {
 				growth.computeIfAbsent(s.name(), name -> new SimpleRegression()).addData(Math.log(n), Math.log(s.cpu()));

@@ -16,11 +16,15 @@ interface Peer {
 
 	Prepared prepare(Signals signals);
 
-	/** @param quick whether maps are small: the k-d-tree, no faster than the scan, is left out of large ones */
+	/**
+	 * @param quick whether maps are small; on large ones ELKI's dense scan and k-d-tree, both slower than the scan of
+	 *              Commons Math, would take half an hour and are left out
+	 */
 	static List<Peer> all(boolean quick) {
-		List<Peer> peers = new ArrayList<>(List.of(new CommonsMathPeer(), ElkiPeer.DENSE, ElkiPeer.DENSE_COVER_TREE,
-				ElkiPeer.SPARSE, ElkiPeer.SPARSE_COVER_TREE));
+		List<Peer> peers = new ArrayList<>(List.of(ElkiPeer.SPARSE_COVER_TREE, ElkiPeer.DENSE_COVER_TREE, ElkiPeer.SPARSE,
+				new CommonsMathPeer()));
 		if (quick) {
+			peers.add(ElkiPeer.DENSE);
 			peers.add(ElkiPeer.DENSE_K_D_TREE);
 		}
 		return peers;

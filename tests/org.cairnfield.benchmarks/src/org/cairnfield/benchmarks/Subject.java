@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 final class Subject<T> {
 
 	private static final double SHORTEST_RUN_SECONDS = 0.4;
+	private static final double LONG_SECONDS = 1;
 
 	private final String name;
 	private final Supplier<T> work;
@@ -37,13 +38,19 @@ final class Subject<T> {
 		return wallSeconds.size();
 	}
 
-	/** Two passes, the second of which says how often a run repeats the work. */
+	/** Two passes, one if it is long; the last says how often a run repeats the work. */
 	void warmUp() {
-		work.get();
+		double seconds = pass();
+		if (seconds < LONG_SECONDS) {
+			seconds = pass();
+		}
+		repeats = (int) Math.max(1, Math.min(1000, Math.ceil(SHORTEST_RUN_SECONDS / seconds)));
+	}
+
+	private double pass() {
 		long start = System.nanoTime();
 		result = work.get();
-		double seconds = (System.nanoTime() - start) / 1e9;
-		repeats = (int) Math.max(1, Math.min(1000, Math.ceil(SHORTEST_RUN_SECONDS / seconds)));
+		return (System.nanoTime() - start) / 1e9;
 	}
 
 	/** Forgets the runs so far, which then count as warming up. */

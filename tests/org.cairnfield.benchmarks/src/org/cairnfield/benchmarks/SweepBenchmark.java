@@ -29,7 +29,7 @@ final class SweepBenchmark implements Benchmark {
 					() -> Dbscan.cluster(signals, epsilons[4], Densities.MIN_PTS, both));
 			Subject<List<Sweep.Cell>> sweep = new Subject<>("sweep of 8 ε × 3 minPts",
 					() -> Sweep.run(signals, epsilons, MIN_PTS, both));
-			harness.measure(harness.quick() ? 5 : 7, List.of(one, sweep));
+			harness.measure(5, List.of(one, sweep));
 			String data = Maps.describe(map) + ", " + Machine.cores() + " threads";
 			harness.times(data, List.of(one, sweep), one);
 			harness.figure(data, "sweep / one DBSCAN, time", "×", sweep.wall() / one.wall(), "≤ 3");

@@ -13,6 +13,12 @@ public final class ExitCode {
 	public static final int QUARANTINED = 4;
 	/** The survey was read, but there is too little in it for what was asked. */
 	public static final int NOT_ENOUGH = 5;
+	/** An archive cannot be opened or changed. */
+	public static final int ARCHIVE = 7;
+	/** Done; the worst that was found is a warning. */
+	public static final int FINDINGS_WARNING = 10;
+	/** Done; the worst that was found is an error. */
+	public static final int FINDINGS_ERROR = 11;
 	/** Out of memory. */
 	public static final int MEMORY = 6;
 	/** A fault of Cairnfield's own. */

@@ -30,8 +30,12 @@ final class IntakeCommand extends SurveyCommand {
 	@Option(names = "--wide", paramLabel = "OUT.csv", description = "Write all accepted samples as one wide table.")
 	Path wide;
 
+	@Mixin
+	IntoArchive intoArchive;
+
 	@Override
 	void run(Workers workers) throws Exception {
+		requireNames(intakeArgs.map);
 		List<Preview> previews = SurveyIntake.preview(intakeArgs.map, intakeArgs.reading.options());
 		if (!json) {
 			previews.forEach(p -> out().println(p.toText()));
@@ -50,11 +54,34 @@ final class IntakeCommand extends SurveyCommand {
 		if (wide != null) {
 			WideTable.write(wide, intake.map(), intake.sampleIds());
 		}
+		IntoArchive.Kept kept = intoArchive.folder == null ? null : intoArchive.keep(intakeArgs.map, intake);
 		if (json) {
-			out().println(json(intake, previews));
+			Json told = json(intake, previews);
+			if (kept != null) {
+				told.put("archive", json(kept));
+			}
+			out().println(told);
 		} else {
 			print(intake);
+			if (kept != null) {
+				print(kept);
+			}
 		}
+	}
+
+	private static Json json(IntoArchive.Kept kept) {
+		return new Json()
+				.put("surveys", kept.surveys().stream().map(t -> new Json().put("file", t.file().toString())
+						.put("survey", t.surveyId()).put("site", t.site()).put("samples", t.samples()).fields()).toList())
+				.put("takenBefore", kept.known().stream().map(k -> new Json().put("file", k.file().toString())
+						.put("survey", k.surveyId()).fields()).toList())
+				.put("savePoint", kept.savePoint().map(p -> p.id()).orElse(null));
+	}
+
+	private void print(IntoArchive.Kept kept) {
+		kept.surveys().forEach(t -> out().println("taken in     " + t.surveyId() + ", " + t.samples() + " samples at " + t.site()));
+		kept.known().forEach(k -> out().println("not again    " + k.file().getFileName() + ": its content is in the archive as survey " + k.surveyId()));
+		kept.savePoint().ifPresent(p -> out().println("save point   " + p.shortId() + ": " + p.summary()));
 	}
 
 	private static Map<String, Object> json(Preview preview) {

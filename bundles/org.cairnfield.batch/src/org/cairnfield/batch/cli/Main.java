@@ -3,6 +3,7 @@ package org.cairnfield.batch.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.exchange.IntakeException;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
@@ -12,13 +13,15 @@ import picocli.CommandLine;
 
 /** The command line: reads the arguments, runs one command, turns what went wrong into a line and an exit code. */
 @Command(name = "cairnfield batch", subcommands = { RunCommand.class, IntakeCommand.class, SplitCommand.class,
-		ProposeCommand.class, MeasureCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
+		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RemedyCommand.class, HistoryCommand.class,
+		CompareCommand.class, RestoreCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
 		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
 		description = "Keeps Wi-Fi radio maps: takes in surveys, splits a map, gives noise back, measures the result.",
 		exitCodeListHeading = "%nExit codes:%n",
 		exitCodeList = { "0:done", "2:the command line is wrong", "3:a file cannot be read or written, or holds no survey",
 				"4:done, but rows were quarantined", "5:too few usable samples for what was asked", "6:out of memory",
-				"70:a fault of Cairnfield's own" },
+				"7:an archive cannot be opened or changed", "10:done, the worst found is a warning",
+				"11:done, the worst found is an error", "70:a fault of Cairnfield's own" },
 		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
 				"can be personal data: local law decides." })
 public final class Main {
@@ -71,7 +74,14 @@ public final class Main {
 	private static int explain(Exception e, PrintWriter err) {
 		if (e instanceof IntakeException || e instanceof NotEnoughException) {
 			err.println("cairnfield: " + e.getMessage());
+			if (e instanceof IntakeException intake && intake.remedy().contains("mapping")) {
+				err.println("\"--column NAME=ROLE\" or \"--mapping FILE\" say it; \"cairnfield batch intake --help\" tells more.");
+			}
 			return e instanceof IntakeException ? ExitCode.INPUT : ExitCode.NOT_ENOUGH;
+		}
+		if (e instanceof ArchiveException) {
+			err.println("cairnfield: " + e.getMessage());
+			return ExitCode.ARCHIVE;
 		}
 		err.println("cairnfield: a fault of its own, please report it with what you ran: " + e);
 		e.printStackTrace(err);

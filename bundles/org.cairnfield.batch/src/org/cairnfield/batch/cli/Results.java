@@ -81,6 +81,6 @@ final class Results {
 	}
 
 	private static String f(String format, double value) {
-		return String.format(Locale.ROOT, format, value);
+		return Double.isNaN(value) ? "–" : String.format(Locale.ROOT, format, value);
 	}
 }

@@ -32,6 +32,7 @@ final class SimulateCommand extends SurveyCommand {
 
 	@Override
 	void run(Workers workers) throws Exception {
+		OutputFolder.make(out);
 		SimulatedArchive archive = clean ? MarrowQuay.clean(seed) : MarrowQuay.surveys(seed);
 		List<Map<String, Object>> written = new ArrayList<>();
 		TextTable table = new TextTable("survey", "samples", "site", "device", "date");

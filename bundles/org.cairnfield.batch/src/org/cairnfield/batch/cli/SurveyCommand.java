@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletionException;
 import java.util.stream.Collectors;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
@@ -37,7 +36,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 	@Option(names = { "-h", "--help" }, usageHelp = true, description = "Says this.")
 	boolean help;
 
-	private boolean quarantined;
+	private int ending = ExitCode.OK;
 	private final Set<Path> quarantineFiles = new HashSet<>();
 
 	@Override
@@ -49,25 +48,21 @@ abstract class SurveyCommand implements Callable<Integer> {
 			} finally {
 				progress.end();
 			}
-			return quarantined ? ExitCode.QUARANTINED : ExitCode.OK;
+			return ending;
 		} catch (OutOfMemoryError e) {
-			return outOfMemory();
-		} catch (CompletionException e) { // from another thread
-			if (e.getCause() instanceof OutOfMemoryError) {
-				return outOfMemory();
-			}
-			throw e;
+			err().println("cairnfield: out of memory; give the JVM more, e.g. CAIRNFIELD_JAVA_OPTS=-Xmx4g");
+			return ExitCode.MEMORY;
 		} catch (UnfitSurveyException e) {
 			throw new NotEnoughException(e.getMessage());
 		}
 	}
 
-	private int outOfMemory() {
-		err().println("cairnfield: out of memory; give the JVM more, e.g. CAIRNFIELD_JAVA_OPTS=-Xmx4g");
-		return ExitCode.MEMORY;
-	}
-
 	abstract void run(Workers workers) throws Exception;
+
+	/** What the exit code is to say, if the command comes to its end. */
+	final void endWith(int code) {
+		ending = code;
+	}
 
 	PrintWriter out() {
 		return spec.commandLine().getOut();
@@ -79,9 +74,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 
 	/** Reads survey files; writes what was quarantined and says so on standard error. */
 	Intake read(List<Path> files, IntakeArgs.Reading reading, Workers workers) throws Exception {
-		if (files.stream().anyMatch(f -> f.toString().isEmpty())) {
-			throw new ParameterException(spec.commandLine(), "a survey file has an empty name");
-		}
+		requireNames(files);
 		Intake intake = reading.read(files, withoutNotes(workers.progress()));
 		for (Quarantine quarantine : intake.quarantines()) {
 			report(quarantine, reading.quarantine);
@@ -94,11 +87,18 @@ abstract class SurveyCommand implements Callable<Integer> {
 		return intake;
 	}
 
+	/** An empty name is that of the current folder; it mostly comes of a variable that a script never set. */
+	final void requireNames(List<Path> files) {
+		if (files.stream().anyMatch(f -> f.toString().isEmpty())) {
+			throw new ParameterException(spec.commandLine(), "a survey file has an empty name");
+		}
+	}
+
 	private void report(Quarantine quarantine, Path folder) throws IntakeException {
 		if (quarantine.size() == 0) {
 			return;
 		}
-		quarantined = true;
+		endWith(ExitCode.QUARANTINED);
 		Optional<Path> written = folder == null ? quarantine.writeBeside()
 				: quarantine.writeTo(OutputFolder.make(free(folder, quarantine.fileName())));
 		String reasons = quarantine.counts().entrySet().stream().map(e -> e.getValue() + " " + e.getKey())

@@ -10,7 +10,7 @@ import org.cairnfield.core.map.RadioMap;
 
 /**
  * Samples in square blocks of the plane, so that a hold-out takes whole places away: repeated scans of one
- * point, and close neighbours, never stand on both sides.
+ * point never stand on both sides, and close neighbours only across the edge of a block.
  */
 public final class PositionBlocks {
 

@@ -1,8 +1,8 @@
 package org.cairnfield.core.cluster;
 
 /**
- * Which cluster each sample is in. Clusters are 0 … clusters() − 1, numbered by their first (core) sample;
- * {@link #NOISE} means none.
+ * Which cluster each sample is in. Clusters are 0 … clusters() − 1; DBSCAN and k-means number them by their first
+ * core sample, {@link LargeClusters} adds new numbers behind. {@link #NOISE} means none.
  */
 public final class Clustering {
 

@@ -86,16 +86,17 @@ public final class KMeans {
 		}
 		int[][] groups = firstCentres(n, Math.min(k, n), seed);
 		workers.progress().begin("k-means", (long) n * MOST_ROUNDS);
-		for (int round = 0; round < MOST_ROUNDS; round++) {
+		boolean same = false;
+		int rounds = 0;
+		while (rounds < MOST_ROUNDS && !same) {
 			Centroids centres = points.means(groups);
 			int[] next = numberedByFirst(nearest(points, centres, workers));
-			boolean same = round > 0 && Arrays.equals(next, label);
+			same = rounds > 0 && Arrays.equals(next, label);
 			label = next;
-			if (same) {
-				break;
-			}
-			groups = new Clustering(label, null).members();
+			groups = same ? groups : new Clustering(label, null).members();
+			rounds++;
 		}
+		workers.progress().advance((long) n * (MOST_ROUNDS - rounds)); // rounds that were not needed
 		return new Clustering(label, null);
 	}
 

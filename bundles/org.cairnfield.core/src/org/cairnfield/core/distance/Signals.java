@@ -146,6 +146,11 @@ public final class Signals {
 		return values[step];
 	}
 
+	/** Overlap of a step with each step, by step; all 0 for "not heard". Not to be written to. */
+	public double[] overlaps(int step) {
+		return overlap[step];
+	}
+
 	/** Steps are 0 … steps() − 1. */
 	public int steps() {
 		return values.length;

@@ -17,17 +17,19 @@ public final class SplitMap {
 	final int[] rank;
 	final int[][] cells;
 	final int[] pool;
+	final PackedCells packed;
 	final Centroids centroids;
 	/** Null for a search in one level. */
 	final Centroids groups;
 	final int[][] cellsOfGroup;
 
-	private SplitMap(Signals signals, int[] rank, int[][] cells, int[] pool, Centroids centroids, Centroids groups,
-			int[][] cellsOfGroup) {
+	private SplitMap(Signals signals, int[] rank, int[][] cells, int[] pool, PackedCells packed, Centroids centroids,
+			Centroids groups, int[][] cellsOfGroup) {
 		this.signals = signals;
 		this.rank = rank;
 		this.cells = cells;
 		this.pool = pool;
+		this.packed = packed;
 		this.centroids = centroids;
 		this.groups = groups;
 		this.cellsOfGroup = cellsOfGroup;
@@ -47,7 +49,7 @@ public final class SplitMap {
 		}
 		int[][] cells = clustering.members();
 		return new SplitMap(signals, Neighbours.rankByPlace(signals.map()), cells, pool,
-				Centroids.of(signals, cells, kind), null, null);
+				new PackedCells(signals, cells, pool), Centroids.of(signals, cells, kind), null, null);
 	}
 
 	/**
@@ -61,7 +63,7 @@ public final class SplitMap {
 			return this;
 		}
 		int[][] inGroups = KMeans.cluster(KMeans.points(centroids), wanted, seed, workers).members();
-		return new SplitMap(signals, rank, cells, pool, centroids, centroids.grouped(inGroups), inGroups);
+		return new SplitMap(signals, rank, cells, pool, packed, centroids, centroids.grouped(inGroups), inGroups);
 	}
 
 	public Signals signals() {

@@ -2,6 +2,7 @@ package org.cairnfield.core.match;
 
 import java.util.Arrays;
 import org.cairnfield.core.cluster.Centroids;
+import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 
@@ -55,14 +56,20 @@ public final class SplitMatcher implements Matcher {
 
 	private final class SplitSession implements Session {
 		private final Signals signals = split.signals;
-		private final SignalRows rows = signals.rows();
+		private final Distance distance = signals.distance();
 		private final double[] coarse = new double[split.groups == null ? split.centroids.size() : split.groups.size()];
 		/** The query by access point; all 0 between calls. */
 		private final double[] query = new double[signals.map().accessPointCount()];
+		/** By access point: the overlap of the query's step there with any step; of "not heard" between calls. */
+		private final double[][] overlaps = new double[query.length][];
 		private final Nearest nearest = new Nearest(voting.k(), split.rank);
 		private final Nearest groups = new Nearest(groupProbes, inOrder(coarse.length));
 		private final Nearest cells = new Nearest(cellProbes, inOrder(split.cells.length));
 		private int comparisons;
+
+		SplitSession() {
+			Arrays.fill(overlaps, signals.overlaps(0));
+		}
 
 		private int[] inOrder(int n) {
 			int[] order = new int[n];
@@ -74,6 +81,7 @@ public final class SplitMatcher implements Matcher {
 		public Nearest nearest(SignalRows queries, int row) {
 			for (int k = queries.start(row); k < queries.end(row); k++) {
 				query[queries.column(k)] = signals.value(queries.step(k));
+				overlaps[queries.column(k)] = signals.overlaps(queries.step(k));
 			}
 			double magnitude = queries.magnitude(row);
 			comparisons = 0;
@@ -81,11 +89,12 @@ public final class SplitMatcher implements Matcher {
 			cells.clear();
 			findCells(queries, row, magnitude);
 			for (int i = 0; i < cells.size(); i++) {
-				search(split.cells[cells.sample(i)], magnitude);
+				search(cells.sample(i), magnitude);
 			}
-			search(split.pool, magnitude);
+			search(split.cells.length, magnitude);
 			for (int k = queries.start(row); k < queries.end(row); k++) {
 				query[queries.column(k)] = 0;
+				overlaps[queries.column(k)] = signals.overlaps(0);
 			}
 			return nearest;
 		}
@@ -123,15 +132,20 @@ public final class SplitMatcher implements Matcher {
 			return relative && both > 0 ? distance / both : distance;
 		}
 
-		private void search(int[] members, double magnitude) {
-			for (int sample : members) {
+		private void search(int cell, double magnitude) {
+			PackedCells packed = split.packed;
+			int to = packed.cellStart[cell + 1];
+			for (int place = packed.cellStart[cell]; place < to; place++) {
 				double overlap = 0;
-				for (int k = rows.start(sample), end = rows.end(sample); k < end; k++) {
-					overlap += signals.distance().overlap(query[rows.column(k)], signals.value(rows.step(k)));
+				for (int k = packed.entryStart[place], end = packed.entryStart[place + 1]; k < end; k++) {
+					overlap += overlaps[packed.column[k]][packed.step[k]];
 				}
-				nearest.offer(sample, signals.distance().finish(magnitude + rows.magnitude(sample) - 2 * overlap));
+				double d = distance.finish(magnitude + packed.magnitude[place] - 2 * overlap);
+				if (d <= nearest.reach()) {
+					nearest.offer(packed.sample[place], d);
+				}
 			}
-			comparisons += members.length;
+			comparisons += to - packed.cellStart[cell];
 		}
 
 		@Override

@@ -24,7 +24,39 @@ public enum FaultKind {
 	/** One or two access points heard. */
 	SPARSE,
 	/** Nothing heard. */
-	EMPTY;
+	EMPTY,
+	/** An access point taken down between two seasons. */
+	VANISHED_ACCESS_POINT,
+	/** An access point put up between two seasons. */
+	NEW_ACCESS_POINT,
+	/** A second address of a radio that has one already. */
+	SECOND_ADDRESS,
+	/** A device that reads too high or too low. */
+	DEVICE_OFFSET,
+	/** The readings of the sample before once more. */
+	CACHED_SCAN,
+	/** One access point at the same level wherever it is heard. */
+	STUCK_LEVEL,
+	/** A level that stands for not heard. */
+	NOT_HEARD_CODE,
+	/** Part of a floor that nobody surveyed. */
+	COVERAGE_GAP,
+	/** A row that is in the file twice. */
+	COPIED_ROW,
+	/** A level that no receiver meets. */
+	IMPLAUSIBLE_LEVEL,
+	/** At the place and time of another sample, with the readings of somewhere else. */
+	FOREIGN_SCAN,
+	/** Recorded once more at the same place, with one level far off. */
+	LEVEL_JUMP,
+	/** The readings of a sample far away. */
+	SCAN_ELSEWHERE,
+	/** Levels cut off at a receiver's upper limit. */
+	SATURATED,
+	/** A sender met in passing. */
+	PASSING_SENDER,
+	/** An address that no access point can have. */
+	GROUP_ADDRESS;
 
 	/** The kind in a file: lower case with hyphens. */
 	public String code() {

@@ -108,8 +108,8 @@ final class ClusterSizesPicture {
 		DefaultCategoryDataset data = new DefaultCategoryDataset();
 		int largest = 1;
 		for (Size row : rows) {
-			data.addValue(row.before(), "before", row.name());
-			data.addValue(row.after(), "after", row.name());
+			data.addValue(bar(row.before()), "before", row.name());
+			data.addValue(bar(row.after()), "after", row.name());
 			largest = Math.max(largest, Math.max(row.before(), row.after()));
 		}
 		CategoryAxis names = new CategoryAxis();
@@ -134,6 +134,11 @@ final class ClusterSizesPicture {
 		left.setLeft(LABELS);
 		plot.setFixedDomainAxisSpace(left);
 		return plot;
+	}
+
+	/** No bar for none, whose outline would be a line. */
+	private static Integer bar(int samples) {
+		return samples == 0 ? null : samples;
 	}
 
 	private static BarRenderer bars() {

@@ -1,6 +1,7 @@
 package org.cairnfield.curation.picture;
 
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -15,7 +16,6 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.DefaultXYDataset;
-import org.jfree.svg.SVGGraphics2D;
 
 /** Cumulative curves of position errors, markers where they reach 50, 75 and 95 %, and a table as their key. */
 final class ErrorDistributionPicture {
@@ -110,7 +110,7 @@ final class ErrorDistributionPicture {
 		return lines;
 	}
 
-	private static void drawMarker(SVGGraphics2D graphics, int curve, double x, double y) {
+	private static void drawMarker(Graphics2D graphics, int curve, double x, double y) {
 		AffineTransform there = AffineTransform.getTranslateInstance(x, y);
 		graphics.setColor(Color.WHITE);
 		graphics.fill(there.createTransformedShape(Look.marker(curve)));

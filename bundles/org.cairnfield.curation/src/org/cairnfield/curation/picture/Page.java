@@ -3,6 +3,7 @@ package org.cairnfield.curation.picture;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
+import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +11,6 @@ import java.util.Objects;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.Plot;
-import org.jfree.svg.SVGGraphics2D;
 
 /**
  * A white sheet filled from the top: a title, what is drawn, and a caption that says what it was computed
@@ -24,7 +24,7 @@ final class Page {
 	static final int AXIS_NAME = 18;
 	private static final int LINE_HEIGHT = 17;
 
-	private final SVGGraphics2D graphics;
+	private final SvgGraphics graphics = new SvgGraphics();
 	private final int height;
 	private final String title;
 	private final List<String> caption;
@@ -37,14 +37,8 @@ final class Page {
 	 */
 	Page(int bodyHeight, String title, String caption) {
 		this.title = Objects.requireNonNull(title);
-		// Metrics are those of any graphics; this one is thrown away.
-		FontMetrics small = new SVGGraphics2D(1, 1).getFontMetrics(Look.SMALL);
-		this.caption = broken(caption, small, WIDTH - 2 * MARGIN);
+		this.caption = broken(caption, graphics.getFontMetrics(Look.SMALL), WIDTH - 2 * MARGIN);
 		this.height = 46 + bodyHeight + this.caption.size() * LINE_HEIGHT + 18;
-		this.graphics = new SVGGraphics2D(WIDTH, height);
-		graphics.setDefsKeyPrefix("cairnfield-");
-		graphics.setGeomDoubleConverter(Page::rounded);
-		graphics.setTransformDoubleConverter(Page::rounded);
 		graphics.setColor(Color.WHITE);
 		graphics.fill(new Rectangle2D.Double(0, 0, WIDTH, height));
 		text(title, MARGIN, 29, Look.TITLE, Look.INK);
@@ -80,7 +74,7 @@ final class Page {
 		y += pixels;
 	}
 
-	SVGGraphics2D graphics() {
+	Graphics2D graphics() {
 		return graphics;
 	}
 
@@ -131,21 +125,7 @@ final class Page {
 			text(line, MARGIN, baseline, Look.SMALL, Look.QUIET);
 			baseline += LINE_HEIGHT;
 		}
-		String element = graphics.getSVGElement();
-		int body = element.indexOf('>') + 1;
-		return element.substring(0, body - 1) + " role=\"img\" viewBox=\"0 0 " + WIDTH + " " + height + "\">\n<title>"
-				+ escaped(title) + "</title>\n<desc>" + escaped(description) + "</desc>\n" + element.substring(body)
-				+ "\n";
-	}
-
-	private static String escaped(String text) {
-		return printable(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
-	}
-
-	/** A hundredth of a pixel is plenty, and keeps the text short. */
-	private static String rounded(double value) {
-		double hundredths = Math.rint(value * 100) / 100;
-		return hundredths == Math.rint(hundredths) ? Long.toString((long) hundredths) : Double.toString(hundredths);
+		return graphics.svg(WIDTH, height, printable(title), printable(description));
 	}
 
 	private static List<String> broken(String text, FontMetrics metrics, int width) {

@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import org.cairnfield.core.series.Curve;
+import org.cairnfield.curation.measure.Variant;
 import org.cairnfield.curation.picture.ClusterSizes;
 import org.cairnfield.curation.picture.ErrorCurve;
 import org.cairnfield.curation.picture.Pictures;
@@ -69,9 +71,13 @@ public final class RunFiles {
 	}
 
 	private static String errorDistribution(SurveyRun run) {
-		List<ErrorCurve> curves = run.measured().variants().stream()
+		// where all is noise a split has nothing to search, and no error either
+		List<Variant> silent = run.measured().variants().stream().filter(v -> v.errors().n() == 0).toList();
+		List<ErrorCurve> curves = run.measured().variants().stream().filter(v -> !silent.contains(v))
 				.map(v -> ErrorCurve.of(v.name(), v.errors().errorsMetres())).toList();
+		String missing = silent.stream().map(Variant::name).collect(Collectors.joining(", "));
 		return Pictures.errorDistribution(curves, run.test().size() + (run.heldOut() ? " held-out" : " test")
-				+ " samples against a map of " + run.split().map().size() + ".");
+				+ " samples against a map of " + run.split().map().size()
+				+ (missing.isEmpty() ? "." : "; no position by " + missing + "."));
 	}
 }

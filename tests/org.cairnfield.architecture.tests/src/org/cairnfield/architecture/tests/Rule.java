@@ -42,10 +42,8 @@ enum Rule {
 	JGIT_ONLY_IN_ARCHIVE(tree -> uses(tree, type -> !isIn(type.packageName(), ROOT + ".archive.internal.git"),
 			use -> isIn(use, "org.eclipse.jgit"))),
 
-	/** The plug-in class that the generator writes for the item providers is the one exception. */
 	OSGI_ONLY_IN_UI_AND_SHELL(tree -> uses(tree,
-			type -> !isUi(type.packageName()) && !isIn(type.packageName(), ROOT + ".batch.internal")
-					&& !isIn(type.name(), ROOT + ".model.provider.DatasetEditPlugin"),
+			type -> !isUi(type.packageName()) && !isIn(type.packageName(), ROOT + ".batch.internal"),
 			use -> isInOne(use, "org.osgi", "org.eclipse.core", "org.eclipse.equinox", "org.eclipse.osgi"))),
 
 	EMF_EDIT_ONLY_WHERE_EDITED(tree -> uses(tree,
@@ -231,9 +229,9 @@ enum Rule {
 		return found;
 	}
 
-	/** Packages of the generated model refer to each other by design and count as one. */
+	/** Packages of the generated model, and the constraints that it calls, refer to each other by design: they count as one. */
 	private static String cluster(String packageName) {
-		return isInOne(packageName, ROOT + ".model.impl", ROOT + ".model.util") ? ROOT + ".model" : packageName;
+		return isInOne(packageName, ROOT + ".model.impl", ROOT + ".model.util", ROOT + ".model.check") ? ROOT + ".model" : packageName;
 	}
 
 	private static List<String> cycles(SourceTree tree) {

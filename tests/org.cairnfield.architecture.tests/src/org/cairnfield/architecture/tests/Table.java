@@ -33,7 +33,10 @@ final class Table {
 			// its builders inherit from the second bundle, which must be required for that, but is not for us to use
 			library("csv", "org.apache.commons.commons-csv org.apache.commons.commons-io", "org.apache.commons.csv"),
 			library("charts", "wrapped.org.jfree.jfreechart", "org.jfree.chart org.jfree.data"),
-			library("svg", "wrapped.org.jfree.org.jfree.svg", "org.jfree.svg"),
+			// its classes inherit from those of the other bundles
+			library("svg",
+					"org.apache.batik.svggen org.apache.batik.awt.util org.apache.batik.util org.apache.batik.constants",
+					"org.apache.batik.svggen"),
 			library("picocli", "picocli", "picocli"),
 			library("gson", "com.google.gson", "com.google.gson"),
 			library("jgit", "org.eclipse.jgit", "org.eclipse.jgit"),

@@ -8,12 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
+import org.cairnfield.core.task.Threads;
 import org.cairnfield.core.task.Workers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -145,6 +147,59 @@ class DbscanTest {
 		assertLabels(Dbscan.cluster(Signals.of(map), 1, 2, Workers.inline()), 0, -1, 0, -1);
 		assertLabels(Dbscan.cluster(Signals.of(map), 2, 2, Workers.inline()), 0, 0, 0, -1);
 		assertLabels(Dbscan.cluster(Signals.of(map), 10, 2, Workers.inline()), 0, 0, 0, 0);
+	}
+
+	/**
+	 * A border sample that hears a alone, as near to the core at b, which comes first in the map, as to the one at
+	 * a. For ε 4 and minPts 6.
+	 */
+	static Signals borderBetweenEarshots() {
+		RadioMapBuilder b = new RadioMapBuilder();
+		b.sample("Tide House", 0, 0, 0).reading("a", -100); // positive 1: 4 from a at 5 and from b at 3
+		b.sample("Lantern Store", 0, 0, 0).reading("b", -98);
+		b.sample("Tide House", 0, 0, 0).reading("a", -96);
+		for (int i = 0; i < 5; i++) { // 4 from those two, out of the first one's reach
+			b.sample("Tide House", 0, 0, 0).reading("a", -92);
+			b.sample("Lantern Store", 0, 0, 0).reading("b", -94);
+		}
+		return Signals.of(b.build());
+	}
+
+	@Test
+	void putsABorderSampleToTheFirstOfEquallyNearCoresInOrOutOfEarshot() {
+		Clustering found = Dbscan.cluster(borderBetweenEarshots(), 4, 6, Workers.inline());
+		assertLabels(found, 0, 0, 1, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0);
+		assertEquals(Role.BORDER, found.role(0));
+	}
+
+	/** Two points whose searches end at the same moment on two threads: each must still see the other as core. */
+	@Test
+	void joinsCoresSettledAtTheSameMoment() {
+		try (Threads threads = new Threads(2)) {
+			for (int run = 0; run < 100; run++) {
+				AtomicInteger ready = new AtomicInteger();
+				PointSet.Surroundings meeting = (point, reach, visitor) -> {
+					visitor.visit(1 - point, 0);
+					ready.incrementAndGet();
+					long deadline = System.nanoTime() + 1_000_000_000L;
+					while (ready.get() < 2 && System.nanoTime() < deadline) {
+						Thread.onSpinWait();
+					}
+				};
+				PointSet two = new PointSet() {
+					@Override
+					public int size() {
+						return 2;
+					}
+
+					@Override
+					public Surroundings surroundings() {
+						return meeting;
+					}
+				};
+				assertLabels(Dbscan.cluster(two, 1, 2, threads.workers()), 0, 0);
+			}
+		}
 	}
 
 	@Test

@@ -56,13 +56,7 @@ class LargeClustersTest {
 	void halvesIdenticalSamplesInTheirOrder() {
 		Signals signals = levels(-50, -50, -50, -50, -50);
 		Clustering cut = LargeClusters.cut(signals, new Clustering(new int[5], null), 2, 1, HERE);
-		assertArrayEquals(new int[] { 2, 1, 2 }, sorted(cut));
 		assertArrayEquals(new int[] { 0, 0, 1, 2, 2 }, cut.labels());
-	}
-
-	private static int[] sorted(Clustering cut) {
-		assertEquals(3, cut.clusters());
-		return cut.sizes();
 	}
 
 	@Test

@@ -11,6 +11,7 @@ import org.cairnfield.core.distance.DenseForm;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.map.ScatteredMap;
 import org.cairnfield.core.task.Threads;
 import org.cairnfield.core.task.Workers;
@@ -66,6 +67,17 @@ class NearestLabelledTest {
 		PointSet line = new DensePoints(new double[][] { { 3 }, { 1 }, { 2 }, { 1 } }, Distance.CITY_BLOCK);
 		Clustering clustering = new Clustering(new int[] { 0, 1, -1, 2 }, null);
 		assertArrayEquals(new int[] { 0, 1, 0, 2 }, NearestLabelled.labels(line, List.of(clustering), HERE).get(0));
+	}
+
+	@Test
+	void takesTheFirstOfEquallyNearSamplesInOrOutOfEarshot() {
+		RadioMapBuilder b = new RadioMapBuilder();
+		b.sample("Tide House", 0, 0, 0).reading("a", -100); // positive 1: 4 from a at 5 and from b at 3
+		b.sample("Lantern Store", 0, 0, 0).reading("b", -98);
+		b.sample("Tide House", 0, 0, 0).reading("a", -96);
+		Clustering clustering = new Clustering(new int[] { -1, 1, 0 }, null);
+		assertArrayEquals(new int[] { 1, 1, 0 },
+				NearestLabelled.labels(Signals.of(b.build()), List.of(clustering), HERE).get(0));
 	}
 
 	@Test

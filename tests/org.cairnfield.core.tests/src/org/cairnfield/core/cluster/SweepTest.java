@@ -63,6 +63,31 @@ class SweepTest {
 		}
 	}
 
+	/** The border sample at 10 is as near to 6, core from ε 4 on, as to 14, core from ε 5 on: the first decides. */
+	@Test
+	void keepsTheFirstOfEquallyNearCoresThatBecomeCoreOneAfterTheOther() {
+		double[][] line = { { 10 }, { 6 }, { 2 }, { 2 }, { 2 }, { 14 }, { 18 }, { 18 }, { 19 } };
+		double[][] mirrored = { { 10 }, { 14 }, { 18 }, { 18 }, { 19 }, { 6 }, { 2 }, { 2 }, { 2 } };
+		double[] epsilons = { 4, 5 };
+		for (double[][] points : new double[][][] { line, mirrored }) {
+			PointSet set = new DensePoints(points, Distance.CITY_BLOCK);
+			List<Sweep.Cell> cells = Sweep.run(set, epsilons, new int[] { 5 }, HERE);
+			assertEquals(1, cells.get(0).clustering().clusters());
+			Clustering wider = cells.get(1).clustering();
+			assertEquals(2, wider.clusters());
+			assertEquals(Role.BORDER, wider.role(0));
+			assertEquals(wider.label(1), wider.label(0));
+			assertSame(Dbscan.cluster(set, 5, 5, HERE), wider, "ε 5");
+		}
+	}
+
+	@Test
+	void takesTheFirstOfEquallyNearCoresInOrOutOfEarshot() {
+		Signals signals = DbscanTest.borderBetweenEarshots();
+		assertSame(Dbscan.cluster(signals, 4, 6, HERE),
+				Sweep.run(signals, new double[] { 4 }, new int[] { 6 }, HERE).get(0).clustering(), "ε 4");
+	}
+
 	@Test
 	void usesKDistancesAtHand() {
 		Signals signals = Signals.of(ScatteredMap.of(4, 60));

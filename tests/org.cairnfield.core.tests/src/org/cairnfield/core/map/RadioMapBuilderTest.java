@@ -167,17 +167,20 @@ class RadioMapBuilderTest {
 
 	@Test
 	void mayGoOnWithoutTouchingTheMapBuiltBefore() {
+		builder.accessPoint("a");
 		builder.sample("Tide House", 0, 0, 0).reading("b", -40);
 		RadioMap before = builder.build();
-		builder.reading("a", -50);
+		builder.reading("a", -50); // comes to stand before the other
 		builder.sample("Lantern Store", 1, 3, 4).reading("a", -60);
 		RadioMap after = builder.build();
 		assertEquals(1, before.size());
 		assertEquals(1, before.readingCount());
-		assertEquals(List.of("b"), before.accessPoints());
+		assertArrayEquals(new int[] { -40 }, levels(before, 0));
+		assertArrayEquals(new int[] { 1 }, accessPoints(before, 0));
+		assertEquals(List.of("a", "b"), before.accessPoints());
 		assertEquals(List.of("Tide House"), before.sites());
 		assertEquals(2, after.size());
-		assertArrayEquals(new int[] { -40, -50 }, levels(after, 0));
+		assertArrayEquals(new int[] { -50, -40 }, levels(after, 0));
 	}
 
 	private static int[] accessPoints(RadioMap map, int sample) {

@@ -9,6 +9,7 @@ public final class Tally implements Progress {
 	private final AtomicInteger steps = new AtomicInteger();
 	private final AtomicLong begun = new AtomicLong();
 	private final AtomicLong advanced = new AtomicLong();
+	private final AtomicInteger late = new AtomicInteger();
 	private final AtomicLong ahead = new AtomicLong();
 	private final long cancelAfter;
 
@@ -35,7 +36,9 @@ public final class Tally implements Progress {
 
 	@Override
 	public void advance(long units) {
-		advanced.addAndGet(units);
+		if (advanced.getAndAdd(units) >= cancelAfter) {
+			late.incrementAndGet();
+		}
 	}
 
 	@Override
@@ -54,6 +57,11 @@ public final class Tally implements Progress {
 
 	public long advanced() {
 		return advanced.get();
+	}
+
+	/** How often work was still done once it was cancelled. */
+	public int late() {
+		return late.get();
 	}
 
 	/** By how much a step was ever short of what it began with, or beyond it, when the next one began. */

@@ -13,6 +13,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -120,6 +121,31 @@ class WorkersTest {
 					Thread.currentThread().interrupt();
 				}
 			}));
+		}
+	}
+
+	// The caller fails once the other has begun; the other goes on once the caller waits for it.
+	@Test
+	void beginsNoFurtherRangeAfterAFailureOfAnother() {
+		try (Threads threads = new Threads(2)) {
+			Thread caller = Thread.currentThread();
+			AtomicInteger begunByOther = new AtomicInteger();
+			assertThrows(IllegalStateException.class, () -> threads.workers().forRanges(1000, () -> (from, to) -> {
+				if (Thread.currentThread() == caller) {
+					spinUntil(() -> begunByOther.get() > 0);
+					throw new IllegalStateException("planted");
+				}
+				begunByOther.incrementAndGet();
+				spinUntil(() -> caller.getState() == Thread.State.WAITING);
+			}));
+			assertEquals(1, begunByOther.get());
+		}
+	}
+
+	private static void spinUntil(BooleanSupplier holds) {
+		long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+		while (!holds.getAsBoolean() && System.nanoTime() < deadline) {
+			Thread.onSpinWait();
 		}
 	}
 

@@ -127,11 +127,13 @@ class PicturesTest {
 		Arrays.fill(before, 0, 10, 1);
 		Svg svg = new Svg(Pictures.clusterSizes(ClusterSizes.of(before, before), SOURCE));
 		List<Double> widths = svg.elements("rect").stream()
-				.filter(rect -> rect.getAttribute("style").startsWith("fill:rgb(0,114,178)"))
+				.filter(rect -> Svg.style(rect, "fill").equals("rgb(0,114,178)"))
 				.map(rect -> Double.parseDouble(rect.getAttribute("width"))).toList();
 		// The key, 30 and 10 in the first panel, 40 in the second; no bar for no noise.
 		assertEquals(4, widths.size());
 		assertEquals(3, widths.get(1) / widths.get(2), 0.01);
+		// Nor a line as the outline of no bar.
+		assertTrue(svg.elements("line").stream().noneMatch(line -> Svg.style(line, "stroke").equals("rgb(0,114,178)")));
 	}
 
 	@Test
@@ -150,11 +152,9 @@ class PicturesTest {
 		double[] errors = {1, 2, 3, 4};
 		List<ErrorCurve> two = List.of(ErrorCurve.of("same", errors), ErrorCurve.of("same", errors));
 		Svg svg = new Svg(Pictures.errorDistribution(two, SOURCE));
-		List<String> lines = svg.elements("line").stream().map(line -> line.getAttribute("style"))
-				.filter(style -> style.contains("stroke-width:2.0")).toList();
-		assertEquals(2, lines.size(), lines::toString);
-		assertFalse(lines.get(0).contains("dasharray"), lines.get(0));
-		assertTrue(lines.get(1).contains("dasharray"), lines.get(1));
+		List<String> dashes = svg.elements("line").stream().filter(line -> Svg.style(line, "stroke-width").equals("2"))
+				.map(line -> Svg.style(line, "stroke-dasharray")).toList();
+		assertEquals(List.of("none", "9,4"), dashes);
 		// Three marks on each curve, one in the key: round ones, then square ones.
 		assertEquals(4, closedOutlines(svg, "rgb(0,114,178)", true));
 		assertEquals(4, closedOutlines(svg, "rgb(213,94,0)", false));
@@ -162,7 +162,7 @@ class PicturesTest {
 
 	private static long closedOutlines(Svg svg, String colour, boolean round) {
 		return svg.elements("path").stream()
-				.filter(path -> ((Element) path.getParentNode()).getAttribute("style").contains("stroke:" + colour))
+				.filter(path -> Svg.style(path, "stroke").equals(colour))
 				.map(path -> path.getAttribute("d")).filter(d -> d.endsWith("Z") && d.contains("C") == round).count();
 	}
 

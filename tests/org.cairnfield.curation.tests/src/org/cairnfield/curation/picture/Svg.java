@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
@@ -29,6 +30,12 @@ final class Svg {
 			elements.add((Element) found.item(i));
 		}
 		return elements;
+	}
+
+	/** The value of a style property, which elements take over from those around them. */
+	static String style(Node node, String property) {
+		return !(node instanceof Element element) ? ""
+				: element.hasAttribute(property) ? element.getAttribute(property) : style(node.getParentNode(), property);
 	}
 
 	/** Everything written in the picture, in order of drawing. */

@@ -1,0 +1,194 @@
+package org.cairnfield.archive;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.LockOwner;
+import org.cairnfield.archive.fault.LockedException;
+import org.cairnfield.archive.internal.disk.Disk;
+import org.cairnfield.archive.internal.disk.DiskFaults;
+import org.cairnfield.archive.internal.disk.FolderLock;
+import org.cairnfield.archive.internal.disk.GitTraces;
+import org.cairnfield.archive.internal.disk.Places;
+import org.cairnfield.archive.internal.disk.Recovery;
+import org.cairnfield.archive.internal.disk.Save;
+import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.internal.resource.ArchiveFiles;
+import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.ModelFactory;
+
+/**
+ * Archives on disk. An archive is a folder: text files that a person can read, and a Git repository with their history.
+ *
+ * <pre>
+ * try (OpenArchive open = store.open(folder, Mode.EDIT)) {
+ * 	open.archive().getSites()…
+ * 	open.savePoint(Person.named("M.Q."), "spring survey cleaned");
+ * }
+ * </pre>
+ */
+public final class ArchiveStore {
+
+	private static final String ATTRIBUTES = """
+			# What Cairnfield writes is compared byte by byte.
+			* -text -filter -ident -working-tree-encoding
+			""";
+
+	private final Disk disk;
+	private final Clock clock;
+	private final Migrations migrations;
+
+	/** With the clock of this machine. */
+	public ArchiveStore() {
+		this(Clock.systemUTC());
+	}
+
+	/** @param clock tells the time of save points and, for people to read, of locks */
+	public ArchiveStore(Clock clock) {
+		this(Disk.REAL, clock, Migrations.NONE);
+	}
+
+	ArchiveStore(Disk disk, Clock clock, Migrations migrations) {
+		this.disk = disk;
+		this.clock = clock;
+		this.migrations = migrations;
+	}
+
+	/**
+	 * Makes a new archive and opens it for editing. Its first state is saved, but no save point yet.
+	 *
+	 * @param folder does not exist yet, or is empty; its parent exists
+	 * @param name   what people call the archive
+	 * @throws ArchiveException where the folder is in use or can not be written
+	 */
+	public OpenArchive create(Path folder, String name) throws IOException {
+		Path root = folder.toAbsolutePath().normalize();
+		try {
+			if (Files.exists(root) && !isEmptyFolder(root)) {
+				throw new ArchiveException("no archive was made: " + root + " is there already and not empty", "name another folder");
+			}
+			disk.createFolder(root);
+			Recovery.prepare(disk, root);
+			FolderLock lock = FolderLock.take(disk, root, clock.instant());
+			return opened(lock, () -> {
+				begin(root, name);
+				return new OpenArchive(root, this, lock, null, List.of());
+			});
+		} catch (IOException e) {
+			throw DiskFaults.explain("no archive was made", root, e);
+		}
+	}
+
+	private void begin(Path root, String name) throws IOException {
+		if (!GitTraces.isRepository(root)) {
+			GitFolder.init(root).close();
+		}
+		Archive archive = ModelFactory.eINSTANCE.createArchive();
+		archive.setName(name);
+		try (Save save = Save.begin(disk, root)) {
+			save.put(Layout.ATTRIBUTES, out -> out.write(ATTRIBUTES.getBytes(StandardCharsets.UTF_8)));
+			save.put(Layout.STRUCTURE, out -> ArchiveFiles.writeStructure(archive, out));
+			save.commit();
+		}
+	}
+
+	private static boolean isEmptyFolder(Path folder) throws IOException {
+		if (!Files.isDirectory(folder)) {
+			return false;
+		}
+		try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+			return !files.iterator().hasNext();
+		}
+	}
+
+	/**
+	 * Opens an archive. For editing it takes the lock and finishes what an interrupted save has left. Where the archive is
+	 * damaged, or its folder can not be written, it opens read-only and tells why.
+	 *
+	 * @throws LockedException  where somebody else has it open for editing
+	 * @throws ArchiveException where there is no archive
+	 */
+	public OpenArchive open(Path folder, Mode mode) throws IOException {
+		Path root = folder.toAbsolutePath().normalize();
+		if (!Files.isDirectory(root)) {
+			throw new ArchiveException("there is no folder " + root, "look where the archive is, or make a new one");
+		}
+		if (!Files.exists(root.resolve(Layout.STRUCTURE)) && !Files.exists(root.resolve("surveys"))
+				&& !Places.hasPrivateFolder(root)) {
+			throw new ArchiveException(root + " holds no archive", "look where the archive is, or make a new one");
+		}
+		if (mode == Mode.READ) {
+			return new OpenArchive(root, this, null, "it was opened for reading", List.of());
+		}
+		FolderLock lock;
+		try {
+			Recovery.prepare(disk, root);
+			lock = FolderLock.take(disk, root, clock.instant());
+		} catch (LockedException e) {
+			throw e;
+		} catch (IOException e) {
+			return new OpenArchive(root, this, null, DiskFaults.explain("it can not be locked", root, e).getMessage(), List.of());
+		}
+		return opened(lock, () -> {
+			List<Damage> obstacles = Recovery.run(disk, root);
+			if (GitTraces.isRepository(root) && Files.exists(GitTraces.committingNote(root))) {
+				try (GitFolder git = GitFolder.open(root)) {
+					git.recover();
+				}
+			}
+			return new OpenArchive(root, this, lock, null, obstacles);
+		});
+	}
+
+	private interface Opening {
+		OpenArchive open() throws IOException;
+	}
+
+	/** Gives the lock back unless the archive opens. */
+	private static OpenArchive opened(FolderLock lock, Opening opening) throws IOException {
+		OpenArchive open = null;
+		try {
+			open = opening.open();
+			return open;
+		} finally {
+			if (open == null) {
+				lock.close();
+			}
+		}
+	}
+
+	/** Who has the archive open for editing, or left its lock behind; null if nobody. */
+	public LockOwner lockOwner(Path folder) throws IOException {
+		return FolderLock.ownerOf(folder.toAbsolutePath().normalize());
+	}
+
+	/**
+	 * Removes the lock of somebody who works there no more, for instance on a machine that is gone.
+	 *
+	 * @throws LockedException where a process of this machine still holds it
+	 */
+	public void releaseLock(Path folder) throws IOException {
+		FolderLock.release(disk, folder.toAbsolutePath().normalize());
+	}
+
+	Disk disk() {
+		return disk;
+	}
+
+	Clock clock() {
+		return clock;
+	}
+
+	Migrations migrations() {
+		return migrations;
+	}
+}

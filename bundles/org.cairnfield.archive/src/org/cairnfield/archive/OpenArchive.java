@@ -1,0 +1,229 @@
+package org.cairnfield.archive;
+
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.LockOwner;
+import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.disk.FolderLock;
+import org.cairnfield.archive.internal.disk.FolderView;
+import org.cairnfield.archive.internal.disk.Places;
+import org.cairnfield.archive.internal.resource.ArchiveFiles;
+import org.cairnfield.archive.internal.resource.ArchiveReader;
+import org.cairnfield.archive.internal.resource.Loaded;
+import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.model.Archive;
+
+/**
+ * An archive that is open. The model may be changed at will; on disk it is changed by {@link #save} and what builds on it
+ * only. Not safe for use by several threads.
+ */
+public final class OpenArchive implements AutoCloseable {
+
+	/** How often a reader looks again when somebody saves under its eyes. */
+	private static final int LOOKS = 5;
+
+	private final Path root;
+	private final ArchiveStore store;
+	private final FolderLock lock;
+	private final String lockless;
+	private List<Damage> obstacles;
+	private List<Damage> damages = List.of();
+	private Loaded loaded;
+
+	/**
+	 * @param lock      null: read-only
+	 * @param lockless  why there is no lock
+	 * @param obstacles why an interrupted save could not be finished
+	 */
+	OpenArchive(Path root, ArchiveStore store, FolderLock lock, String lockless, List<Damage> obstacles) throws IOException {
+		this.root = root;
+		this.store = store;
+		this.lock = lock;
+		this.lockless = lockless;
+		this.obstacles = obstacles;
+		reload();
+	}
+
+	/** The folder. */
+	public Path folder() {
+		return root;
+	}
+
+	/** The model. After {@link #restore}, {@link #undo} and {@link #reload} it is another. */
+	public Archive archive() {
+		return loaded.archive();
+	}
+
+	/** What is wrong on disk; as long as there is anything the archive is read-only. */
+	public List<Damage> damages() {
+		return damages;
+	}
+
+	/** What a person may want to know although nothing is wrong. */
+	public List<String> notices() {
+		return loaded.notices();
+	}
+
+	/** Why nothing can be saved; empty if it can. */
+	public Optional<String> readOnlyReason() {
+		if (lock == null) {
+			return Optional.of(lockless);
+		}
+		return damages.isEmpty() ? Optional.empty()
+				: Optional.of("it is damaged: " + damages.get(0) + (damages.size() > 1 ? " and " + (damages.size() - 1) + " more" : ""));
+	}
+
+	/** Whether the model was changed since it was read or saved. */
+	public boolean isModified() {
+		return Saving.isModified(loaded);
+	}
+
+	/** Whose lock was taken over when the archive was opened, since that process was gone. */
+	public Optional<LockOwner> tookOverFrom() {
+		return Optional.ofNullable(lock == null ? null : lock.tookOverFrom());
+	}
+
+	/** SHA-256 of the content of the model, releases left out; the same content gives the same however it came about. */
+	public String digest() throws IOException {
+		return ArchiveFiles.digest(archive());
+	}
+
+	/**
+	 * The file that the archive refers to, such as a plan image.
+	 *
+	 * @param path below the folder, with / between its steps
+	 * @throws ArchiveException for a path that leads out of the folder
+	 */
+	public Path resolve(String path) throws IOException {
+		return Places.inside(root, path);
+	}
+
+	/** Reads the archive again from disk. What was changed and not saved is lost. */
+	public void reload() throws IOException {
+		for (int look = 1;; look++) {
+			try {
+				FolderView view = new FolderView(root, Layout::isPart);
+				Loaded read;
+				try (LastCommit last = LastCommit.of(root, view)) {
+					read = ArchiveReader.read(view, store.migrations(), last);
+				}
+				if (lock != null || view.sameAs(new FolderView(root, Layout::isPart))) {
+					accept(view, read);
+					return;
+				}
+			} catch (NoSuchFileException e) {
+				if (lock != null) {
+					throw e;
+				}
+			}
+			if (look == LOOKS) {
+				throw new ArchiveException(root + " is being saved again and again", "open it when that is over");
+			}
+		}
+	}
+
+	private void accept(FolderView view, Loaded read) {
+		List<Damage> all = new ArrayList<>(obstacles);
+		all.addAll(view.damages());
+		all.addAll(read.damages());
+		damages = all.stream().distinct().toList();
+		loaded = read;
+	}
+
+	/**
+	 * Brings the files to what the model says: all of them or, if anything fails, none.
+	 *
+	 * @return paths of the files that have changed
+	 * @throws ArchiveException telling what happened, and what to do; the model stays as it is
+	 */
+	public SortedSet<String> save() throws IOException {
+		requireWritable();
+		return new Saving(loaded).save(store.disk(), root);
+	}
+
+	/**
+	 * Saves, and records the state in the history.
+	 *
+	 * @param note in the person's own words, or null
+	 * @return empty if nothing has changed since the last save point
+	 */
+	public Optional<SavePoint> savePoint(Person person, String note) throws IOException {
+		save();
+		return new Recording(root, store.clock()).record("", person, note);
+	}
+
+	/** The history, from the present state back. The caller closes it. */
+	public History history() throws IOException {
+		return History.of(root);
+	}
+
+	/**
+	 * Makes the archive what it was at a save point, by a new save point. Damaged files are kept in
+	 * {@code .cairnfield/damaged}.
+	 *
+	 * @return empty if the archive is like that already
+	 * @throws ArchiveException where the model has changes that were not saved
+	 */
+	public Optional<SavePoint> restore(SavePoint point, Person person, String note) throws IOException {
+		requireLock();
+		requireUnmodified();
+		Restoring restoring = new Restoring(root, store);
+		restoring.restore(point, damages);
+		obstacles = List.of();
+		reload();
+		return new Recording(root, store.clock()).record("Restore " + point.shortId() + ": " + point.summary(), person, note);
+	}
+
+	/**
+	 * Takes back what one save point changed, by a new save point. What was changed since stays.
+	 *
+	 * @throws ArchiveException where something was changed again since, and where the model has changes that were not saved
+	 */
+	public SavePoint undo(SavePoint point, Person person, String note) throws IOException {
+		requireWritable();
+		requireUnmodified();
+		new Restoring(root, store).undo(point);
+		reload();
+		return new Recording(root, store.clock()).record("Undo " + point.shortId() + ": " + point.summary(), person, note)
+				.orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
+	}
+
+	private void requireLock() throws IOException {
+		if (lock == null) {
+			throw new ArchiveException(root + " is read-only: " + lockless, "open it for editing");
+		}
+		lock.check();
+	}
+
+	private void requireWritable() throws IOException {
+		requireLock();
+		if (!damages.isEmpty()) {
+			throw new ArchiveException("nothing was saved: " + root + " is damaged: " + damages.get(0).file() + ' '
+					+ damages.get(0).reason(), damages.get(0).remedy());
+		}
+	}
+
+	private void requireUnmodified() throws ArchiveException {
+		if (isModified()) {
+			throw new ArchiveException(root + " has changes that were not saved", "save them, or read the archive again");
+		}
+	}
+
+	/** Gives the lock back. What was changed and not saved is lost. */
+	@Override
+	public void close() throws IOException {
+		if (lock != null) {
+			lock.close();
+		}
+	}
+}

@@ -1,0 +1,157 @@
+package org.cairnfield.archive;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeSet;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.disk.FileSource;
+import org.cairnfield.archive.internal.disk.FolderView;
+import org.cairnfield.archive.internal.disk.Places;
+import org.cairnfield.archive.internal.disk.Recovery;
+import org.cairnfield.archive.internal.disk.Save;
+import org.cairnfield.archive.internal.git.Commit;
+import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.internal.git.TreeFiles;
+import org.cairnfield.archive.internal.merge.Inverse;
+import org.cairnfield.archive.internal.resource.ArchiveFiles;
+import org.cairnfield.archive.internal.resource.ArchiveReader;
+import org.cairnfield.archive.internal.resource.Loaded;
+import org.cairnfield.archive.internal.text.FileKind;
+import org.cairnfield.archive.internal.text.Layout;
+import org.eclipse.emf.ecore.EObject;
+
+/** Brings files back to what they were. Each change happens whole or not at all, as any save. */
+final class Restoring {
+
+	private final Path root;
+	private final ArchiveStore store;
+
+	Restoring(Path root, ArchiveStore store) {
+		this.root = root;
+		this.store = store;
+	}
+
+	/** All files as at a save point. */
+	void restore(SavePoint point, List<Damage> damages) throws IOException {
+		try (GitFolder git = GitFolder.open(root)) {
+			requireGitAtRest(git);
+			TreeFiles past = git.files(git.find(point.id()), Layout::isPart);
+			requireSound(past, "the state " + point.shortId() + " can not be restored");
+			FolderView now = new FolderView(root, Layout::isPart);
+			if (!damages.isEmpty()) {
+				keep(damages, now);
+			}
+			try (Save save = Save.begin(store.disk(), root)) {
+				for (String path : past.paths()) {
+					save.put(path, out -> {
+						try (InputStream in = past.open(path)) {
+							in.transferTo(out);
+						}
+					});
+				}
+				for (String path : now.paths()) {
+					if (!past.has(path)) {
+						save.delete(path);
+					}
+				}
+				save.commit();
+			}
+		}
+	}
+
+	private static void requireGitAtRest(GitFolder git) throws ArchiveException {
+		String obstacle = git.obstacle();
+		if (obstacle != null) {
+			throw new ArchiveException("nothing was changed: " + obstacle, "finish that with Git, then try again");
+		}
+	}
+
+	private Loaded requireSound(FileSource files, String otherwise) throws IOException {
+		Loaded loaded = ArchiveReader.read(files, store.migrations(), ArchiveReader.VOUCHED);
+		if (!loaded.damages().isEmpty()) {
+			throw new ArchiveException(otherwise + ": " + loaded.damages().get(0), "choose another state");
+		}
+		return loaded;
+	}
+
+	/** Whoever wants to look at what was damaged still can. */
+	private void keep(List<Damage> damages, FolderView now) throws IOException {
+		Path kept = Places.newFolderForDamaged(root);
+		for (Damage damage : damages) {
+			Path copy = kept.resolve(damage.file());
+			if (now.has(damage.file()) && !Files.exists(copy)) {
+				Files.createDirectories(copy.getParent());
+				Files.copy(now.files().get(damage.file()), copy);
+			}
+		}
+		Recovery.setAside(root, kept);
+	}
+
+	/** Files without what one save point changed. */
+	void undo(SavePoint point) throws IOException {
+		try (GitFolder git = GitFolder.open(root)) {
+			requireGitAtRest(git);
+			if (point.parents().isEmpty()) {
+				throw new ArchiveException(point.shortId() + " is the beginning of the archive", "restore a later state");
+			}
+			Commit before = git.find(point.parents().get(0));
+			FolderView now = new FolderView(root, Layout::isPart);
+			SortedMap<String, byte[]> changes = Inverse.of(git.files(before, Layout::isPart),
+					git.files(git.find(point.id()), Layout::isPart), now);
+			Loaded loaded = requireSound(new Changed(now, changes), "the change can not be taken back, as the rest would not be sound");
+			SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
+			try (Save save = Save.begin(store.disk(), root)) {
+				for (String path : changes.keySet()) {
+					put(save, path, changes.get(path), loaded, parts);
+				}
+				save.commit();
+			}
+		}
+	}
+
+	private static void put(Save save, String path, byte[] content, Loaded loaded, SortedMap<String, EObject> parts)
+			throws ArchiveException {
+		FileKind kind = Layout.kind(path);
+		if (content == null) {
+			save.delete(path);
+		} else if (kind == null) {
+			save.put(path, out -> out.write(content));
+		} else if (kind == FileKind.STRUCTURE) {
+			save.put(path, out -> ArchiveFiles.writeStructure(loaded.archive(), out));
+		} else {
+			save.put(path, out -> ArchiveFiles.writePart(parts.get(path), out));
+		}
+	}
+
+	/** Files of which some are other. */
+	private record Changed(FileSource files, SortedMap<String, byte[]> changes) implements FileSource {
+
+		@Override
+		public Iterable<String> paths() {
+			TreeSet<String> paths = new TreeSet<>();
+			files.paths().forEach(paths::add);
+			paths.addAll(changes.keySet());
+			paths.removeIf(path -> !has(path));
+			return paths;
+		}
+
+		@Override
+		public boolean has(String path) {
+			return changes.containsKey(path) ? changes.get(path) != null : files.has(path);
+		}
+
+		@Override
+		public InputStream open(String path) throws IOException {
+			byte[] content = changes.get(path);
+			return content == null ? files.open(path) : new ByteArrayInputStream(content);
+		}
+	}
+}

@@ -1,0 +1,66 @@
+package org.cairnfield.archive;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.internal.disk.Disk;
+import org.cairnfield.archive.internal.disk.Save;
+import org.cairnfield.archive.internal.resource.ArchiveFiles;
+import org.cairnfield.archive.internal.resource.Loaded;
+import org.cairnfield.archive.internal.text.Layout;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.resource.Resource;
+
+/** Brings the files of an archive to what its model says, those that have changed. */
+final class Saving {
+
+	private final Loaded loaded;
+
+	Saving(Loaded loaded) {
+		this.loaded = loaded;
+	}
+
+	static boolean isModified(Loaded loaded) {
+		return loaded.archive().eResource().isModified()
+				|| loaded.parts().values().stream().anyMatch(Resource::isModified);
+	}
+
+	/** @return paths of the files that differ now, all of them or none */
+	SortedSet<String> save(Disk disk, Path root) throws ArchiveException {
+		SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
+		SortedSet<String> written = new TreeSet<>();
+		try (Save save = Save.begin(disk, root)) {
+			for (Map.Entry<String, EObject> part : parts.entrySet()) {
+				if (isDue(part.getKey(), part.getValue())
+						&& save.put(part.getKey(), out -> ArchiveFiles.writePart(part.getValue(), out))) {
+					written.add(part.getKey());
+				}
+			}
+			for (String path : loaded.parts().keySet()) {
+				if (!parts.containsKey(path) && save.delete(path)) {
+					written.add(path);
+				}
+			}
+			boolean sameParts = loaded.parts().keySet().equals(parts.keySet());
+			if ((!sameParts || loaded.archive().eResource().isModified() || loaded.outdated().contains(Layout.STRUCTURE))
+					&& save.put(Layout.STRUCTURE, out -> ArchiveFiles.writeStructure(loaded.archive(), out))) {
+				written.add(Layout.STRUCTURE);
+			}
+			save.commit();
+		} catch (IllegalArgumentException e) {
+			throw new ArchiveException("nothing was saved: " + e.getMessage(), "correct that value", e);
+		}
+		loaded.saved(parts);
+		return written;
+	}
+
+	private boolean isDue(String path, EObject root) {
+		Resource resource = loaded.parts().get(path);
+		return resource == null || resource.isModified() || loaded.outdated().contains(path)
+				|| resource.getContents().isEmpty() || resource.getContents().get(0) != root;
+	}
+}

@@ -1,0 +1,16 @@
+package org.cairnfield.archive.history;
+
+/**
+ * A property that differs.
+ *
+ * @param name   of the property, as in the model
+ * @param before as text, null if it was not set
+ * @param after  likewise
+ */
+public record FieldChange(String name, String before, String after) {
+
+	@Override
+	public String toString() {
+		return name + ": " + (before == null ? "not set" : before) + " -> " + (after == null ? "not set" : after);
+	}
+}

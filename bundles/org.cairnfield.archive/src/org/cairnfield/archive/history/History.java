@@ -1,0 +1,120 @@
+package org.cairnfield.archive.history;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.internal.disk.FolderView;
+import org.cairnfield.archive.internal.disk.GitTraces;
+import org.cairnfield.archive.internal.git.Commit;
+import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.internal.resource.ArchiveReader;
+import org.cairnfield.archive.internal.resource.Loaded;
+import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.Migrations;
+
+/**
+ * The save points of an archive, from the present one back. Reads only, and needs no lock. Commits that somebody made with
+ * plain Git are save points like others.
+ */
+public final class History implements AutoCloseable {
+
+	private final Path folder;
+	private final GitFolder git;
+	private final Migrations migrations;
+
+	private History(Path folder, GitFolder git, Migrations migrations) {
+		this.folder = folder;
+		this.git = git;
+		this.migrations = migrations;
+	}
+
+	/**
+	 * The history of the archive in a folder.
+	 *
+	 * @throws ArchiveException where there is none
+	 */
+	public static History of(Path folder) throws IOException {
+		if (!GitTraces.isRepository(folder)) {
+			throw new ArchiveException(folder + " has no history", "make a save point, which begins one");
+		}
+		return new History(folder, GitFolder.open(folder), Migrations.NONE);
+	}
+
+	/**
+	 * Save points, each before those that it came from.
+	 *
+	 * @param most how many at most
+	 */
+	public List<SavePoint> list(int most) throws IOException {
+		List<SavePoint> points = new ArrayList<>();
+		for (Commit commit : git.log(most)) {
+			points.add(SavePoint.of(commit));
+		}
+		return points;
+	}
+
+	/** The save point that the files in the folder were last in step with; null before the first. */
+	public SavePoint last() throws IOException {
+		Commit head = git.head();
+		return head == null ? null : SavePoint.of(head);
+	}
+
+	/**
+	 * The save point that a text names: an id or the beginning of one, or what Git understands, such as a tag or
+	 * {@code HEAD~2}.
+	 *
+	 * @throws ArchiveException if it names none, or several
+	 */
+	public SavePoint find(String name) throws IOException {
+		return SavePoint.of(git.find(name));
+	}
+
+	/** The archive as it was, read from Git's objects; the folder is not touched. */
+	public PastState open(SavePoint point) throws IOException {
+		Loaded loaded = ArchiveReader.read(git.files(commit(point), Layout::isPart), migrations, ArchiveReader.VOUCHED);
+		return new PastState(point, loaded.archive(), loaded.damages());
+	}
+
+	/** What was changed between two save points, whichever is older. */
+	public ArchiveDiff compare(SavePoint before, SavePoint after) throws IOException {
+		return StateComparison.of(files(before), files(after), migrations);
+	}
+
+	/** What one save point changed, compared with the first of those that it came from. */
+	public ArchiveDiff changesOf(SavePoint point) throws IOException {
+		SavePoint parent = point.parents().isEmpty() ? null : find(point.parents().get(0));
+		return StateComparison.of(files(parent), files(point), migrations);
+	}
+
+	/** What was saved since a save point; since the beginning, for null. */
+	public ArchiveDiff compareWithSaved(SavePoint before) throws IOException {
+		FolderView view = new FolderView(folder, Layout::isPart);
+		return StateComparison.of(files(before), new StateFiles(view, git.blobs(view.files())), migrations);
+	}
+
+	/**
+	 * The message for a save point of what is saved now.
+	 *
+	 * @param opening a first line in place of the counts, or empty
+	 * @param note    in the person's words, or null
+	 */
+	public String message(String opening, Person person, String note) throws IOException {
+		return SavePointMessage.of(opening, compareWithSaved(last()), person, note);
+	}
+
+	private StateFiles files(SavePoint point) throws IOException {
+		return StateFiles.of(git.files(point == null ? null : commit(point), Layout::isPart));
+	}
+
+	private Commit commit(SavePoint point) throws IOException {
+		return git.find(point.id());
+	}
+
+	@Override
+	public void close() {
+		git.close();
+	}
+}

@@ -1,0 +1,148 @@
+package org.cairnfield.archive.history;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import org.cairnfield.archive.internal.resource.ArchiveReader;
+import org.cairnfield.archive.internal.text.FileKind;
+import org.cairnfield.archive.internal.text.FileReport;
+import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.LedgerText;
+import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.archive.internal.text.SamplesText;
+import org.cairnfield.archive.internal.text.SplitText;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.values.SampleTable;
+
+/** Compares two states file by file. Files of the same bytes are not opened, and one survey is in memory at a time. */
+final class StateComparison {
+
+	private final StateFiles before;
+	private final StateFiles after;
+	private final Migrations migrations;
+	private final List<SurveyDiff> surveys = new ArrayList<>();
+	private final List<ObjectChange> objects = new ArrayList<>();
+	private final List<String> notes = new ArrayList<>();
+
+	private StateComparison(StateFiles before, StateFiles after, Migrations migrations) {
+		this.before = before;
+		this.after = after;
+		this.migrations = migrations;
+	}
+
+	static ArchiveDiff of(StateFiles before, StateFiles after, Migrations migrations) throws IOException {
+		StateComparison comparison = new StateComparison(before, after, migrations);
+		comparison.compareStructure();
+		comparison.compareSurveys();
+		comparison.compareOthers();
+		return new ArchiveDiff(comparison.surveys, comparison.objects, comparison.notes);
+	}
+
+	private boolean isSame(String path) {
+		return Objects.equals(before.blobs().get(path), after.blobs().get(path));
+	}
+
+	private void compareStructure() throws IOException {
+		if (!isSame(Layout.STRUCTURE)) {
+			objects.addAll(ObjectComparison.of(ArchiveReader.structure(before.source(), migrations, notes),
+					ArchiveReader.structure(after.source(), migrations, notes)));
+		}
+	}
+
+	/** By id of the survey, since a survey keeps its id when it moves to another site. */
+	private void compareSurveys() throws IOException {
+		Map<String, String> old = surveys(before);
+		Map<String, String> now = surveys(after);
+		TreeSet<String> all = new TreeSet<>(old.keySet());
+		all.addAll(now.keySet());
+		for (String survey : all) {
+			String one = old.get(survey);
+			String other = now.get(survey);
+			if (one != null && other != null && before.blobs().get(one).equals(after.blobs().get(other))) {
+				continue;
+			}
+			SurveyDiff diff = SampleComparison.of(survey, samples(before, one), samples(after, other));
+			if (!diff.samples().isEmpty()) {
+				surveys.add(diff);
+			}
+		}
+	}
+
+	private static Map<String, String> surveys(StateFiles state) {
+		Map<String, String> paths = new TreeMap<>();
+		for (String path : state.blobs().keySet()) {
+			if (Layout.kind(path) == FileKind.SAMPLES) {
+				paths.put(path.substring(path.lastIndexOf('/') + 1, path.lastIndexOf('.')), path);
+			}
+		}
+		return paths;
+	}
+
+	private SampleTable samples(StateFiles state, String path) throws IOException {
+		if (path == null) {
+			return SampleTable.EMPTY;
+		}
+		FileReport report = new FileReport(path);
+		try (InputStream in = state.source().open(path)) {
+			SampleTable table = SamplesText.read(in, migrations, report);
+			note(report);
+			return table;
+		}
+	}
+
+	private void note(FileReport report) {
+		if (report.isDamaged()) {
+			notes.add(report.damages().get(0).file() + " is damaged in one of the states: " + report.damages().get(0).reason());
+		}
+	}
+
+	private void compareOthers() throws IOException {
+		TreeSet<String> paths = new TreeSet<>(before.blobs().keySet());
+		paths.addAll(after.blobs().keySet());
+		for (String path : paths) {
+			FileKind kind = Layout.kind(path);
+			if (isSame(path) || kind == FileKind.STRUCTURE || kind == FileKind.SAMPLES || path.equals(Layout.ATTRIBUTES)) {
+				continue;
+			}
+			if (kind == FileKind.SPLIT) {
+				objects.addAll(SplitComparison.of(split(before, path), split(after, path)));
+			} else if (kind == FileKind.LEDGER) {
+				objects.addAll(ObjectComparison.of(ledger(before, path), ledger(after, path)));
+			} else {
+				String how = before.blobs().get(path) == null ? "added" : after.blobs().get(path) == null ? "removed" : "changed";
+				notes.add(path + ' ' + how);
+			}
+		}
+	}
+
+	private Split split(StateFiles state, String path) throws IOException {
+		if (!state.source().has(path)) {
+			return null;
+		}
+		FileReport report = new FileReport(path);
+		try (InputStream in = state.source().open(path)) {
+			Split split = SplitText.read(in, migrations, report);
+			note(report);
+			return split;
+		}
+	}
+
+	private Ledger ledger(StateFiles state, String path) throws IOException {
+		if (!state.source().has(path)) {
+			return null;
+		}
+		FileReport report = new FileReport(path);
+		try (InputStream in = state.source().open(path)) {
+			Ledger ledger = LedgerText.read(in, migrations, report);
+			note(report);
+			return ledger;
+		}
+	}
+}

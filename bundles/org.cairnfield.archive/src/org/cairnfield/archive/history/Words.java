@@ -1,0 +1,27 @@
+package org.cairnfield.archive.history;
+
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+import org.cairnfield.archive.internal.text.Escapes;
+
+/** Counts in words. */
+final class Words {
+
+	private Words() {
+	}
+
+	/** {@code 1 sample}, {@code 2 samples}. */
+	static String count(long count, String one) {
+		return count + " " + (count == 1 ? one : one + 's');
+	}
+
+	static String of(ObjectChange.Way way) {
+		return way.name().toLowerCase(Locale.ROOT);
+	}
+
+	/** A text without what a message can not hold: control characters but line breaks, halves of characters. */
+	static String plain(String text) {
+		return text.lines().map(Escapes::escape).collect(Collectors.joining("\n"));
+	}
+}

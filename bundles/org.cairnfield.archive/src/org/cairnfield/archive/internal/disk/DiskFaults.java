@@ -1,0 +1,62 @@
+package org.cairnfield.archive.internal.disk;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
+import java.util.Locale;
+
+import org.cairnfield.archive.fault.ArchiveException;
+
+/** What the disk answered, in words. */
+public final class DiskFaults {
+
+	private DiskFaults() {
+	}
+
+	/** @param what what was not done, and that nothing has changed where that is so */
+	public static ArchiveException explain(String what, Path folder, Exception cause) {
+		if (cause instanceof ArchiveException explained) {
+			return explained;
+		}
+		String said = said(cause).toLowerCase(Locale.ROOT);
+		if (said.contains("no space left") || said.contains("not enough space") || said.contains("quota")) {
+			return new ArchiveException(what + ": the disk of " + folder + " is full" + left(folder),
+					"make room there and try again", cause);
+		}
+		if (cause instanceof ReadOnlyFileSystemException || said.contains("read-only")) {
+			return new ArchiveException(what + ": the disk of " + folder + " is read-only",
+					"copy the archive to a place that can be written, or ask for it", cause);
+		}
+		if (cause instanceof AccessDeniedException || said.contains("denied") || said.contains("not permitted")) {
+			return new ArchiveException(what + ": no permission to write " + name(cause, folder),
+					"ask for permission, or copy the archive to a folder of your own", cause);
+		}
+		if (cause instanceof NoSuchFileException) {
+			return new ArchiveException(what + ": " + name(cause, folder) + " is gone", "look who moves files there", cause);
+		}
+		return new ArchiveException(what + ": " + said(cause), "look after the disk of " + folder + " and try again", cause);
+	}
+
+	private static String said(Exception cause) {
+		if (cause instanceof FileSystemException e && e.getReason() != null) {
+			return e.getReason();
+		}
+		return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
+	}
+
+	private static String name(Exception cause, Path folder) {
+		return cause instanceof FileSystemException e && e.getFile() != null ? e.getFile() : folder.toString();
+	}
+
+	private static String left(Path folder) {
+		try {
+			return " (" + Files.getFileStore(folder).getUsableSpace() / 1024 + " KiB left)";
+		} catch (IOException e) {
+			return ""; // only a nicety
+		}
+	}
+}

@@ -1,0 +1,21 @@
+package org.cairnfield.archive.internal.disk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** What can be told of the Git repository of a folder without opening it, and so without loading a Git. */
+public final class GitTraces {
+
+	private GitTraces() {
+	}
+
+	/** Whether the folder itself is a repository; one that lies further up does not count. */
+	public static boolean isRepository(Path root) {
+		return Files.exists(root.resolve(".git"));
+	}
+
+	/** There while a commit of ours is being made, and after it was interrupted. */
+	public static Path committingNote(Path root) {
+		return root.resolve(Places.PRIVATE).resolve("committing");
+	}
+}

@@ -1,0 +1,65 @@
+package org.cairnfield.archive.internal.git;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.archive.internal.disk.GitTraces;
+import org.eclipse.jgit.lib.Constants;
+import org.eclipse.jgit.lib.Repository;
+
+/**
+ * Git's lock files stay behind when a process is killed in the middle of a commit, and then keep every Git out. A note in
+ * the private folder tells that it was us: it is written only while no such lock is there, so those found with it are ours.
+ */
+final class GitLocks {
+
+	private final Path note;
+	private final Repository repository;
+
+	GitLocks(Path root, Repository repository) {
+		this.note = note(root);
+		this.repository = repository;
+	}
+
+	private static Path note(Path root) {
+		return GitTraces.committingNote(root);
+	}
+
+	/** The locks that a commit takes. */
+	static List<Path> in(Repository repository) {
+		Path git = repository.getDirectory().toPath();
+		List<Path> locks = new ArrayList<>(List.of(git.resolve("index.lock"), git.resolve("HEAD.lock")));
+		try {
+			String branch = repository.getFullBranch();
+			if (branch != null && branch.startsWith(Constants.R_REFS)) {
+				locks.add(git.resolve(branch + ".lock"));
+			}
+		} catch (IOException e) {
+			// without a head there is no branch to be locked
+		}
+		return locks;
+	}
+
+	/** Before a commit. The caller has found no locks. */
+	void announce() throws IOException {
+		Files.writeString(note, "A save point is being made.\n");
+	}
+
+	/** After it. */
+	void withdraw() throws IOException {
+		Files.deleteIfExists(note);
+	}
+
+	/** Removes the locks of a commit of ours that was interrupted. Needs the lock of the folder. */
+	static void clear(Path root, Repository repository) throws IOException {
+		if (Files.exists(note(root))) {
+			for (Path lock : in(repository)) {
+				Files.deleteIfExists(lock);
+			}
+			Files.delete(note(root));
+		}
+	}
+}

@@ -1,0 +1,137 @@
+package org.cairnfield.archive.internal.merge;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.internal.disk.FileSource;
+import org.cairnfield.archive.internal.git.LineMerge;
+import org.cairnfield.archive.internal.git.TreeFiles;
+import org.cairnfield.archive.internal.text.FileKind;
+import org.cairnfield.archive.internal.text.FileReport;
+import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.archive.internal.text.RawRecords;
+import org.cairnfield.archive.internal.text.XmlSeal;
+
+/**
+ * What the files have to become for one change to be taken back: for each record, sample or other, that the change touched
+ * and that nobody touched since, what it was before.
+ */
+public final class Inverse {
+
+	private static final byte[] GONE = null;
+
+	private final TreeFiles changed;
+	private final TreeFiles before;
+	private final FileSource now;
+
+	private Inverse(TreeFiles changed, TreeFiles before, FileSource now) {
+		this.changed = changed;
+		this.before = before;
+		this.now = now;
+	}
+
+	/**
+	 * @param before  files before the change
+	 * @param changed files after it
+	 * @param now     files as they are
+	 * @return by path, the new content of each file that is to differ from now; null: the file goes
+	 * @throws ArchiveException where a record that the change touched was touched again
+	 */
+	public static SortedMap<String, byte[]> of(TreeFiles before, TreeFiles changed, FileSource now) throws IOException {
+		return new Inverse(changed, before, now).run();
+	}
+
+	private SortedMap<String, byte[]> run() throws IOException {
+		TreeSet<String> paths = new TreeSet<>();
+		before.paths().forEach(paths::add);
+		changed.paths().forEach(paths::add);
+		SortedMap<String, byte[]> result = new TreeMap<>();
+		for (String path : paths) {
+			if (Objects.equals(before.blob(path), changed.blob(path))) {
+				continue;
+			}
+			byte[] old = read(before, path);
+			byte[] then = read(changed, path);
+			byte[] current = read(now, path);
+			if (!Arrays.equals(old, current)) {
+				result.put(path, Arrays.equals(then, current) ? old : merge(path, old, then, current));
+			}
+		}
+		return result;
+	}
+
+	private static byte[] read(FileSource files, String path) throws IOException {
+		if (!files.has(path)) {
+			return GONE;
+		}
+		try (InputStream in = files.open(path)) {
+			return in.readAllBytes();
+		}
+	}
+
+	private static byte[] merge(String path, byte[] old, byte[] then, byte[] current) throws IOException {
+		FileKind kind = Layout.kind(path);
+		if (kind == null || old == GONE || then == GONE || current == GONE) {
+			throw conflict(path, "as a whole");
+		}
+		if (kind == FileKind.STRUCTURE) {
+			byte[] merged = LineMerge.merge(document(then), document(current), document(old));
+			if (merged == null) {
+				throw conflict(path, "in the same lines");
+			}
+			return XmlSeal.sealed(merged);
+		}
+		RawRecords base = RawRecords.of(kind, then);
+		RawRecords ours = RawRecords.of(kind, current);
+		RawRecords theirs = RawRecords.of(kind, old);
+		return new RawRecords(kind, merge(path, base.head(), ours.head(), theirs.head()),
+				merge(path, base.records(), ours.records(), theirs.records())).toBytes();
+	}
+
+	private static byte[] document(byte[] file) throws IOException {
+		byte[] document = XmlSeal.open(file, Migrations.NONE, new FileReport(Layout.STRUCTURE));
+		if (document == null) {
+			throw new ArchiveException("the change can not be taken back: " + Layout.STRUCTURE + " is damaged in one of the states",
+					"restore a whole state in place of it");
+		}
+		return document;
+	}
+
+	private static Map<String, String> merge(String path, Map<String, String> base, Map<String, String> ours,
+			Map<String, String> theirs) throws ArchiveException {
+		Map<String, String> merged = new LinkedHashMap<>(ours);
+		TreeSet<String> keys = new TreeSet<>(base.keySet());
+		keys.addAll(theirs.keySet());
+		for (String key : keys) {
+			String then = base.get(key);
+			String old = theirs.get(key);
+			String current = ours.get(key);
+			if (Objects.equals(then, old) || Objects.equals(current, old)) {
+				continue;
+			}
+			if (!Objects.equals(then, current)) {
+				throw conflict(path, "in '" + key.replace('\t', ' ') + "'");
+			}
+			if (old == null) {
+				merged.remove(key);
+			} else {
+				merged.put(key, old);
+			}
+		}
+		return merged;
+	}
+
+	private static ArchiveException conflict(String path, String where) {
+		return new ArchiveException("the change can not be taken back: " + path + " was changed again since, " + where,
+				"take back the later change first, or restore a whole state");
+	}
+}

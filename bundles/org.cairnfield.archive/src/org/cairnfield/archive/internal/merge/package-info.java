@@ -1,0 +1,2 @@
+/** Takes back one change while later ones stay. */
+package org.cairnfield.archive.internal.merge;

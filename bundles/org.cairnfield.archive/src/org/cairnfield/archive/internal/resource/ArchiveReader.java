@@ -1,0 +1,284 @@
+package org.cairnfield.archive.internal.resource;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.internal.disk.FileSource;
+import org.cairnfield.archive.internal.text.FileKind;
+import org.cairnfield.archive.internal.text.FileReport;
+import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.Samples;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.values.Ids;
+import org.eclipse.emf.common.util.EList;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.InternalEObject;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.resource.ResourceSet;
+import org.eclipse.emf.ecore.util.InternalEList;
+
+/** Reads all files of an archive into one model. Whatever is wrong with one of them, the others are read. */
+public final class ArchiveReader {
+
+	/** What the history knows of the files that are read. */
+	public interface Committed {
+
+		/** Whether the file is, byte by byte, in the last commit. */
+		boolean has(String path) throws IOException;
+
+		/** The file of the last commit; null if there is none. */
+		byte[] content(String path) throws IOException;
+	}
+
+	/** Where nothing is known of a history. */
+	public static final Committed NOTHING = new Committed() {
+		@Override
+		public boolean has(String path) {
+			return false;
+		}
+
+		@Override
+		public byte[] content(String path) {
+			return null;
+		}
+	};
+
+	/** Where the files are those of a commit. */
+	public static final Committed VOUCHED = new Committed() {
+		@Override
+		public boolean has(String path) {
+			return true;
+		}
+
+		@Override
+		public byte[] content(String path) {
+			return null;
+		}
+	};
+
+	private final FileSource files;
+	private final Migrations migrations;
+	private final Committed committed;
+	private final ResourceSet set = Uris.closedSet();
+	private final List<Damage> damages = new ArrayList<>();
+	private final List<String> notices = new ArrayList<>();
+	private final Map<String, Resource> parts = new TreeMap<>();
+	private final Set<String> outdated = new TreeSet<>();
+
+	private ArchiveReader(FileSource files, Migrations migrations, Committed committed) {
+		this.files = files;
+		this.migrations = migrations;
+		this.committed = committed;
+	}
+
+	/** @throws IOException where the files can not be read at all */
+	public static Loaded read(FileSource files, Migrations migrations, Committed committed) throws IOException {
+		ArchiveReader reader = new ArchiveReader(files, migrations, committed);
+		Archive archive = reader.readStructure();
+		if (archive != null) {
+			reader.readSamples(archive);
+			reader.readSplits(archive);
+			reader.readLedgers(archive);
+			reader.reportStrays();
+		} else {
+			archive = ModelFactory.eINSTANCE.createArchive();
+			archive.setName("");
+			reader.set.getResources().clear();
+			Resource empty = new StructureXml(Uris.of(Layout.STRUCTURE));
+			reader.set.getResources().add(empty);
+			empty.getContents().add(archive);
+		}
+		for (Resource resource : reader.set.getResources()) {
+			resource.setTrackingModification(true);
+			resource.setModified(false);
+		}
+		return new Loaded(archive, List.copyOf(reader.damages), List.copyOf(reader.notices), reader.parts, reader.outdated);
+	}
+
+	/**
+	 * The structure alone: samples, splits and ledgers are references.
+	 *
+	 * @param notes told where it can not be read
+	 * @return null where it is not there or can not be read
+	 */
+	public static Archive structure(FileSource files, Migrations migrations, List<String> notes) throws IOException {
+		if (!files.has(Layout.STRUCTURE)) {
+			return null;
+		}
+		FileReport report = new FileReport(Layout.STRUCTURE);
+		try (InputStream in = files.open(Layout.STRUCTURE)) {
+			Archive archive = new StructureReader(report).read(in.readAllBytes(), migrations, Uris.closedSet());
+			if (archive == null) {
+				notes.add(Layout.STRUCTURE + " is damaged in one of the states: " + report.damages().get(0).reason());
+			}
+			return archive;
+		}
+	}
+
+	private Archive readStructure() throws IOException {
+		FileReport report = new FileReport(Layout.STRUCTURE);
+		Archive archive = null;
+		if (files.has(Layout.STRUCTURE)) {
+			try (InputStream in = files.open(Layout.STRUCTURE)) {
+				archive = new StructureReader(report).read(in.readAllBytes(), migrations, set);
+			}
+		} else {
+			report.damage(0, "is missing");
+		}
+		finish(report);
+		return archive != null ? archive : lastCommitted();
+	}
+
+	/** Better the structure of the last save point than samples that belong nowhere. */
+	private Archive lastCommitted() throws IOException {
+		byte[] content = committed.content(Layout.STRUCTURE);
+		if (content == null) {
+			return null;
+		}
+		set.getResources().clear();
+		FileReport report = new FileReport(Layout.STRUCTURE);
+		Archive archive = new StructureReader(report).read(content, migrations, set);
+		if (archive != null) {
+			notices.add(Layout.STRUCTURE + ": shown as of the last save point, since the file itself can not be read");
+		}
+		return archive;
+	}
+
+	private void readSamples(Archive archive) throws IOException {
+		for (Site site : archive.getSites()) {
+			for (Survey survey : site.getSurveys()) {
+				EObject reference = (EObject) survey.eGet(ModelPackage.Literals.SURVEY__SAMPLES, false);
+				if (reference != null) {
+					String path = Layout.samples(site.getId(), survey.getId());
+					EObject root = refersTo(reference, path) ? readPart(path) : null;
+					survey.setSamples((Samples) root);
+				}
+			}
+		}
+	}
+
+	private void readSplits(Archive archive) throws IOException {
+		for (EObject reference : takeAll(archive.getSplits())) {
+			String path = pathOf(reference, FileKind.SPLIT);
+			Split split = path == null ? null : (Split) readPart(path);
+			if (split != null) {
+				if (!Ids.isUsable(split.getId()) || !path.equals(Layout.split(split.getId()))) {
+					damage(path, "holds the split '" + split.getId() + "', which is not the one that its name tells");
+				} else {
+					archive.getSplits().add(split);
+				}
+			}
+		}
+	}
+
+	private void readLedgers(Archive archive) throws IOException {
+		for (EObject reference : takeAll(archive.getLedgers())) {
+			String path = pathOf(reference, FileKind.LEDGER);
+			Ledger ledger = path == null ? null : (Ledger) readPart(path);
+			if (ledger != null) {
+				if (!Ids.isUsable(ledger.getId()) || !path.equals(Layout.ledger(ledger.getId()))) {
+					damage(path, "holds the ledger '" + ledger.getId() + "', which is not the one that its name tells");
+				} else {
+					archive.getLedgers().add(ledger);
+				}
+			}
+		}
+	}
+
+	private static <T extends EObject> List<EObject> takeAll(EList<T> list) {
+		List<EObject> references = new ArrayList<>(((InternalEList<T>) list).basicList());
+		list.clear();
+		return references;
+	}
+
+	private String pathOf(EObject reference, FileKind kind) {
+		String path = reference.eIsProxy() ? Uris.path(((InternalEObject) reference).eProxyURI()) : null;
+		if (path == null || Layout.kind(path) != kind || !refersTo(reference, path)) {
+			if (path == null || Layout.kind(path) != kind) {
+				refuse(reference);
+			}
+			return null;
+		}
+		if (parts.containsKey(path)) {
+			damage(Layout.STRUCTURE, "refers to " + path + " twice");
+			return null;
+		}
+		return path;
+	}
+
+	private boolean refersTo(EObject reference, String path) {
+		if (reference.eIsProxy() && ((InternalEObject) reference).eProxyURI().equals(StructureCopy.reference(path))) {
+			return true;
+		}
+		refuse(reference);
+		return false;
+	}
+
+	private void refuse(EObject reference) {
+		damage(Layout.STRUCTURE, reference.eIsProxy()
+				? "refers to '" + ((InternalEObject) reference).eProxyURI() + "', which is no place for it, and is not followed"
+				: "holds what belongs in a file of its own");
+	}
+
+	private void damage(String file, String reason) {
+		FileReport report = new FileReport(file);
+		report.damage(0, reason);
+		damages.addAll(report.damages());
+	}
+
+	private EObject readPart(String path) throws IOException {
+		FileReport report = new FileReport(path);
+		if (!files.has(path)) {
+			report.damage(0, "is missing");
+			damages.addAll(report.damages());
+			return null;
+		}
+		PartResource resource = new PartResource(Uris.of(path));
+		set.getResources().add(resource);
+		try (InputStream in = files.open(path)) {
+			resource.read(in, migrations, report);
+		} catch (ArchiveException e) {
+			report.damage(0, e.getMessage());
+		}
+		finish(report);
+		parts.put(path, resource);
+		return resource.getContents().isEmpty() ? null : resource.getContents().get(0);
+	}
+
+	private void finish(FileReport report) throws IOException {
+		if (report.isOnlyChanged() && committed.has(report.file())) {
+			report.acceptChange();
+		}
+		if (report.damages().isEmpty() && !report.notices().isEmpty()) {
+			outdated.add(report.file());
+		}
+		damages.addAll(report.damages());
+		notices.addAll(report.notices());
+	}
+
+	private void reportStrays() {
+		for (String path : files.paths()) {
+			FileKind kind = Layout.kind(path);
+			if (kind != null && kind != FileKind.STRUCTURE && !parts.containsKey(path)
+					&& damages.stream().noneMatch(damage -> damage.file().equals(path))) {
+				damages.add(new Damage(path, 0, "is not part of the archive: " + Layout.STRUCTURE + " does not name it",
+						"move it elsewhere, or restore " + Layout.STRUCTURE + " from the save point that it belongs to"));
+			}
+		}
+	}
+}

@@ -1,0 +1,2 @@
+/** The files of an archive as EMF resources: the structure as XMI, samples, splits and ledgers as lines of text. */
+package org.cairnfield.archive.internal.resource;

@@ -1,0 +1,97 @@
+package org.cairnfield.archive.internal.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.Set;
+
+import org.cairnfield.model.Decision;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Verdict;
+import org.cairnfield.model.values.SampleKey;
+
+/** A ledger: a verdict a line, in the order in which they were given. */
+public final class LedgerText {
+
+	static final String COLUMNS = "id\tsplit\tsample\tcluster\tdecision\treason\ttext\tperson\ttime\tsupersedes";
+	private static final int FIELDS = 10;
+
+	private LedgerText() {
+	}
+
+	/** Writes the whole file. */
+	public static void write(Ledger ledger, OutputStream out) throws IOException {
+		LineWriter line = new LineWriter(out, FileKind.LEDGER);
+		line.text("ledger").tab().optional(ledger.getId()).finishLine();
+		line.text(COLUMNS).finishLine();
+		for (Verdict verdict : ledger.getVerdicts()) {
+			line.optional(verdict.getId()).tab().optional(verdict.getSplit()).tab()
+					.optional(verdict.getSample() == null ? null : verdict.getSample().toString()).tab()
+					.number(verdict.getCluster()).tab().text(verdict.getDecision().getLiteral()).tab()
+					.optional(verdict.getReasonCode()).tab().optional(verdict.getText()).tab().optional(verdict.getPerson())
+					.tab().optional(verdict.getTime() == null ? null : verdict.getTime().toString()).tab()
+					.optional(verdict.getSupersedes()).end();
+		}
+		line.seal();
+	}
+
+	/** Reads the whole file; what can not be read is reported and left out. */
+	public static Ledger read(InputStream in, Migrations migrations, FileReport report) throws IOException {
+		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
+		Set<String> seen = new HashSet<>();
+		int[] head = {0};
+		new RecordReader(FileKind.LEDGER, report).read(migrations.bring(FileKind.LEDGER, in, report), line -> {
+			if (head[0] == 0 && line.fields() == 2 && line.is(0, "ledger")) {
+				ledger.setId(line.optional(1));
+				head[0] = 1;
+				return false;
+			}
+			if (head[0] == 1 && line.whole().equals(COLUMNS)) {
+				head[0] = 2;
+				return false;
+			}
+			if (head[0] < 2) {
+				throw new Unreadable("does not name the ledger and its columns");
+			}
+			Verdict verdict = verdict(line);
+			if (!seen.add(verdict.getId())) {
+				throw new Unreadable("a second verdict with the id '" + line.shown(0) + "'");
+			}
+			ledger.getVerdicts().add(verdict);
+			return true;
+		});
+		return ledger;
+	}
+
+	private static Verdict verdict(LineReader line) throws Unreadable {
+		if (line.fields() != FIELDS) {
+			throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS);
+		}
+		Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
+		verdict.setId(line.optional(0));
+		verdict.setSplit(line.optional(1));
+		String sample = line.optional(2);
+		verdict.setSample(sample == null ? null : SampleKey.parse(sample));
+		verdict.setCluster(line.intNumber(3));
+		Decision decision = Decision.get(line.field(4));
+		if (decision == null) {
+			throw new Unreadable("no decision: '" + line.shown(4) + "'");
+		}
+		verdict.setDecision(decision);
+		verdict.setReasonCode(line.optional(5));
+		verdict.setText(line.optional(6));
+		verdict.setPerson(line.optional(7));
+		String time = line.optional(8);
+		try {
+			verdict.setTime(time == null ? null : Instant.parse(time));
+		} catch (DateTimeException e) {
+			throw new Unreadable("not a moment in UTC: '" + line.shown(8) + "'");
+		}
+		verdict.setSupersedes(line.optional(9));
+		return verdict;
+	}
+}

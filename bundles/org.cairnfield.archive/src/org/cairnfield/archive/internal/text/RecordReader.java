@@ -1,0 +1,88 @@
+package org.cairnfield.archive.internal.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+
+/** Goes through a file of lines from its header to its seal, and reports what is wrong with either and between. */
+final class RecordReader {
+
+	/** What is done with each line between header and seal. */
+	@FunctionalInterface
+	interface Records {
+		/**
+		 * @return whether the line is a record, and not one that tells about the file as a whole
+		 * @throws Unreadable if the line is not as it was written
+		 */
+		boolean read(LineReader line) throws IOException;
+	}
+
+	private final FileKind kind;
+	private final FileReport report;
+
+	RecordReader(FileKind kind, FileReport report) {
+		this.kind = kind;
+		this.report = report;
+	}
+
+	/** Lines that can not be read are reported and left out. */
+	void read(InputStream in, Records records) throws IOException {
+		LineReader line = new LineReader(in);
+		try {
+			if (!line.next()) {
+				report.damage(0, "is empty");
+				return;
+			}
+			int version = kind.versionIn(line.whole());
+			if (version != FileKind.VERSION) {
+				reportVersion(version);
+				return;
+			}
+			readOn(line, records);
+		} catch (Unreadable e) {
+			report.damage(line.line(), e.getMessage());
+		}
+		if (line.hasCarriageReturns()) {
+			report.carriageReturns();
+		}
+	}
+
+	private void reportVersion(int version) {
+		if (version > FileKind.VERSION) {
+			report.damage(1, "was written by a newer Cairnfield (format " + version + "; this one reads up to "
+					+ FileKind.VERSION + ")", "open the archive with that newer one");
+		} else {
+			report.damage(1, "does not begin with '" + kind.header(FileKind.VERSION) + "'");
+		}
+	}
+
+	private void readOn(LineReader line, Records records) throws IOException {
+		long count = 0;
+		while (line.next()) {
+			if (Seal.isIn(line)) {
+				checkSeal(line, count);
+				return;
+			}
+			try {
+				count += records.read(line) ? 1 : 0;
+			} catch (Unreadable | IllegalArgumentException e) {
+				count++;
+				report.damage(line.line(), e.getMessage());
+			}
+		}
+		report.damage(line.line(), "ends before its end: the file was cut off");
+	}
+
+	private void checkSeal(LineReader line, long count) throws IOException {
+		long sealLine = line.line();
+		boolean complete = line.isComplete();
+		boolean matches = line.is(1, Long.toString(count)) && line.is(2, Seal.hex(line.sumBefore()));
+		boolean more = line.next();
+		if (!complete) {
+			report.damage(sealLine, "ends before its end: the file was cut off");
+		} else if (more) {
+			report.damage(line.line(), "goes on after its end");
+		} else if (!matches) {
+			report.brokenSeal();
+		}
+	}
+}

@@ -1,0 +1,99 @@
+package org.cairnfield.archive.internal.text;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.zip.CRC32C;
+
+/**
+ * The seal of an XML file: a comment as its last line, with the version and the CRC-32C of all bytes before.
+ *
+ * <pre>{@code <!-- cairnfield archive 1 end 8c736521 -->}</pre>
+ */
+public final class XmlSeal {
+
+	private static final Pattern LINE = Pattern.compile("<!-- cairnfield archive ([0-9]{1,6}) end ([0-9a-f]{8}) -->");
+	private static final int LONGEST = 80;
+
+	private XmlSeal() {
+	}
+
+	/** The last line for a document. */
+	public static byte[] of(byte[] document) {
+		return ("<!-- " + FileKind.STRUCTURE.header(FileKind.VERSION) + " end " + Seal.hex(crc(document)) + " -->\n")
+				.getBytes(StandardCharsets.US_ASCII);
+	}
+
+	/** The document with its last line. */
+	public static byte[] sealed(byte[] document) {
+		byte[] seal = of(document);
+		byte[] file = Arrays.copyOf(document, document.length + seal.length);
+		System.arraycopy(seal, 0, file, document.length, seal.length);
+		return file;
+	}
+
+	private static long crc(byte[] bytes) {
+		CRC32C crc = new CRC32C();
+		crc.update(bytes);
+		return crc.getValue();
+	}
+
+	/**
+	 * Takes the seal off a file, and brings the document to the present version.
+	 *
+	 * @return null where it can not be read; the report tells why
+	 */
+	public static byte[] open(byte[] file, Migrations migrations, FileReport report) throws IOException {
+		byte[] bytes = withoutCarriageReturns(file, report);
+		int end = bytes.length - 1;
+		if (end < 0 || bytes[end] != '\n') {
+			report.damage(0, bytes.length == 0 ? "is empty" : "ends before its end: the file was cut off");
+			return null;
+		}
+		int start = end;
+		while (start > 0 && bytes[start - 1] != '\n' && end - start <= LONGEST) {
+			start--;
+		}
+		Matcher seal = LINE.matcher(new String(bytes, start, end - start, StandardCharsets.ISO_8859_1));
+		if (!seal.matches()) {
+			report.damage(lines(bytes), "does not end with the line that ends an archive: the file was cut off, or goes on after it");
+			return null;
+		}
+		byte[] document = Arrays.copyOf(bytes, start);
+		int version = Integer.parseInt(seal.group(1));
+		if (!seal.group(2).equals(Seal.hex(crc(document)))) {
+			report.brokenSeal();
+		}
+		if (version > FileKind.VERSION) {
+			report.damage(0, "was written by a newer Cairnfield (format " + version + "; this one reads up to "
+					+ FileKind.VERSION + ")", "open the archive with that newer one");
+			return null;
+		}
+		return version < FileKind.VERSION ? migrations.bring(FileKind.STRUCTURE, version, document, report) : document;
+	}
+
+	private static byte[] withoutCarriageReturns(byte[] file, FileReport report) {
+		byte[] bytes = new byte[file.length];
+		int size = 0;
+		for (int i = 0; i < file.length; i++) {
+			if (file[i] != '\r' || i + 1 == file.length || file[i + 1] != '\n') {
+				bytes[size++] = file[i];
+			}
+		}
+		if (size == file.length) {
+			return file;
+		}
+		report.carriageReturns();
+		return Arrays.copyOf(bytes, size);
+	}
+
+	private static long lines(byte[] bytes) {
+		long lines = 0;
+		for (byte b : bytes) {
+			lines += b == '\n' ? 1 : 0;
+		}
+		return lines;
+	}
+}

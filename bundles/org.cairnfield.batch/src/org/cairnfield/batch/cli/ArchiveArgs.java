@@ -1,0 +1,22 @@
+package org.cairnfield.batch.cli;
+
+import java.nio.file.Path;
+import org.cairnfield.archive.history.Person;
+import picocli.CommandLine.Option;
+
+/** Which archive, and who works on it. */
+final class ArchiveArgs {
+
+	@Option(names = "--archive", required = true, paramLabel = "DIR", description = "Folder of the archive.")
+	Path folder;
+
+	@Option(names = "--person", paramLabel = "NAME", description = "Who makes the change; otherwise the user of this machine.")
+	String person;
+
+	@Option(names = "--note", paramLabel = "TEXT", description = "Why, for the history.")
+	String note;
+
+	Person person() {
+		return Person.named(person == null ? System.getProperty("user.name", "unknown") : person);
+	}
+}

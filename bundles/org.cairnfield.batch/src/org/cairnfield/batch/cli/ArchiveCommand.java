@@ -1,0 +1,55 @@
+package org.cairnfield.batch.cli;
+
+import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.core.task.Workers;
+import picocli.CommandLine.Mixin;
+
+/** What commands on an archive share. */
+abstract class ArchiveCommand extends SurveyCommand {
+
+	@Mixin
+	ArchiveArgs archiveArgs;
+
+	/** Read, or edit and then recorded in the history. */
+	abstract Mode mode();
+
+	@Override
+	final void run(Workers workers) throws Exception {
+		try (OpenArchive archive = new ArchiveStore().open(archiveArgs.folder, mode())) {
+			archive.damages().forEach(damage -> err().println("cairnfield: damaged: " + damage));
+			archive.notices().forEach(notice -> note(notice));
+			if (mode() == Mode.EDIT && archive.readOnlyReason().isPresent()) {
+				throw new ArchiveException(archiveArgs.folder + " cannot be changed: " + archive.readOnlyReason().get(),
+						"nothing was changed");
+			}
+			run(archive, workers);
+		}
+	}
+
+	abstract void run(OpenArchive archive, Workers workers) throws Exception;
+
+	/** Saves and makes a save point; says which. */
+	void record(OpenArchive archive) throws Exception {
+		archive.save();
+		String told = archive.savePoint(archiveArgs.person(), archiveArgs.note)
+				.map(point -> "save point " + point.shortId() + ": " + point.summary()).orElse("nothing changed");
+		if (!json) {
+			out().println(told);
+		}
+	}
+
+	static Json json(SavePoint point) {
+		return new Json().put("id", point.id()).put("person", point.person()).put("time", point.time().toString())
+				.put("summary", point.summary()).put("message", point.message());
+	}
+
+	void note(String text) {
+		if (!quiet) {
+			err().println("note: " + text);
+		}
+	}
+}

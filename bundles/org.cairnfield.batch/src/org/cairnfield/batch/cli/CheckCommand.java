@@ -1,0 +1,107 @@
+package org.cairnfield.batch.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.Rule;
+import org.cairnfield.curation.rules.RuleResult;
+import org.cairnfield.curation.rules.RuleRun;
+import org.cairnfield.curation.rules.RunResult;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+@Command(name = "check", description = "Looks for what is wrong with the map of an archive. Changes nothing.")
+final class CheckCommand extends ArchiveCommand {
+
+	@Mixin
+	RuleArgs ruleArgs;
+
+	@Option(names = "--most", paramLabel = "N", defaultValue = "5", description = "Findings listed of each rule; default ${DEFAULT-VALUE}. --json lists all.")
+	int most;
+
+	@Override
+	Mode mode() {
+		return Mode.READ;
+	}
+
+	@Override
+	void run(OpenArchive archive, Workers workers) throws Exception {
+		List<Rule> rules = ruleArgs.rules(spec);
+		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(rules), RunResult.NONE, workers);
+		if (json) {
+			out().println(json(check, rules));
+		} else {
+			print(check, rules);
+		}
+		for (RuleResult failed : check.result().failed()) {
+			err().println("cairnfield: rule " + failed.rule() + " broke: " + failed.outcome());
+		}
+		endWith(check.worst().map(CheckCommand::exitCode).orElse(ExitCode.OK));
+	}
+
+	private static int exitCode(Severity worst) {
+		return switch (worst) {
+		case ERROR -> ExitCode.FINDINGS_ERROR;
+		case WARNING -> ExitCode.FINDINGS_WARNING;
+		default -> ExitCode.OK;
+		};
+	}
+
+	private void print(ArchiveCheck check, List<Rule> rules) {
+		Map<String, List<Finding>> byRule = new TreeMap<>();
+		check.open().forEach(f -> byRule.computeIfAbsent(f.rule(), r -> new java.util.ArrayList<>()).add(f));
+		for (Rule rule : rules) {
+			List<Finding> findings = byRule.getOrDefault(rule.id(), List.of());
+			if (findings.isEmpty()) {
+				continue;
+			}
+			out().println(rule.id() + ": " + rule.title() + " (" + findings.size() + ")");
+			for (Finding finding : findings.subList(0, Math.min(most, findings.size()))) {
+				out().println("  " + word(finding.severity()) + "  " + finding.message()
+						+ finding.remedy().map(r -> "  [remedy: " + r.preview() + "]").orElse(""));
+			}
+			if (findings.size() > most) {
+				out().println("  … and " + (findings.size() - most) + " more");
+			}
+		}
+		out().println();
+		out().println(count(check, Severity.ERROR) + " errors, " + count(check, Severity.WARNING) + " warnings, "
+				+ count(check, Severity.NOTE) + " notes, " + check.waived().size() + " waived, in "
+				+ check.map().surveyed().size() + " samples");
+	}
+
+	private static long count(ArchiveCheck check, Severity severity) {
+		return check.open().stream().filter(f -> f.severity() == severity).count();
+	}
+
+	private static String word(Severity severity) {
+		return severity.name().toLowerCase(Locale.ROOT);
+	}
+
+	private static Json json(ArchiveCheck check, List<Rule> rules) {
+		return new Json().put("samples", check.map().surveyed().size()).put("errors", count(check, Severity.ERROR))
+				.put("warnings", count(check, Severity.WARNING)).put("notes", count(check, Severity.NOTE))
+				.put("rules", rules.stream().map(r -> new Json().put("id", r.id()).put("title", r.title())
+						.put("severity", word(r.severity())).put("explanation", r.explanation()).fields()).toList())
+				.put("findings", check.open().stream().map(f -> json(f).put("waived", false).fields()).toList())
+				.put("waived", check.waived().stream().map(f -> json(f).put("waived", true).fields()).toList());
+	}
+
+	private static Json json(Finding f) {
+		return new Json().put("rule", f.rule()).put("severity", word(f.severity())).put("message", f.message())
+				.put("subjects", f.subjects().stream().map(Subject::label).toList())
+				.put("figures", f.evidence().stream()
+						.map(e -> new Json().put("name", e.name()).put("value", e.value()).put("unit", e.unit()).fields()).toList())
+				.put("remedy", f.remedy().map(Remedy::preview).orElse(null)).put("key", f.contentKey());
+	}
+}

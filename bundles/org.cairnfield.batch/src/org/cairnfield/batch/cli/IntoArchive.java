@@ -1,0 +1,68 @@
+package org.cairnfield.batch.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.curation.intake.FileDigest;
+import org.cairnfield.curation.intake.SurveyTaking;
+import org.cairnfield.exchange.Intake;
+import org.cairnfield.model.SurveyKind;
+import picocli.CommandLine.Option;
+
+/** Where surveys that were read are kept, if anywhere. */
+final class IntoArchive {
+
+	@Option(names = "--archive", paramLabel = "DIR", description = "Take the surveys into this archive; made where there is none.")
+	Path folder;
+
+	@Option(names = "--test-survey", description = "The surveys measure the map and are no part of it.")
+	boolean test;
+
+	@Option(names = "--person", paramLabel = "NAME", description = "Who takes them in; otherwise the user of this machine.")
+	String person;
+
+	/** What was taken in, and the save point that holds it. */
+	record Kept(List<SurveyTaking.Taken> surveys, List<SurveyTaking.Known> known, Optional<SavePoint> savePoint) {
+	}
+
+	/** Adds the surveys in one save point. */
+	Kept keep(List<Path> files, Intake intake) throws Exception {
+		Map<Path, String> digests = new HashMap<>();
+		for (Path file : files) {
+			digests.put(file, FileDigest.sha256(file));
+		}
+		try (OpenArchive archive = open()) {
+			if (archive.readOnlyReason().isPresent()) {
+				throw new ArchiveException(folder + " cannot be changed: " + archive.readOnlyReason().get(),
+						"nothing was taken in");
+			}
+			SurveyTaking taking = SurveyTaking.of(archive.archive(), intake,
+					test ? SurveyKind.TEST : SurveyKind.TRAINING, digests);
+			if (!taking.command().canExecute()) {
+				return new Kept(List.of(), taking.known(), Optional.empty());
+			}
+			taking.command().execute();
+			archive.save();
+			Person by = Person.named(person == null ? System.getProperty("user.name", "unknown") : person);
+			return new Kept(taking.surveys(), taking.known(), archive.savePoint(by, null));
+		}
+	}
+
+	private OpenArchive open() throws Exception {
+		ArchiveStore store = new ArchiveStore();
+		boolean there = Files.exists(folder.resolve("archive.xmi")) || Files.isDirectory(folder.resolve(".git"));
+		if (there) {
+			return store.open(folder, Mode.EDIT);
+		}
+		return store.create(folder, folder.toAbsolutePath().normalize().getFileName().toString());
+	}
+}

@@ -1,0 +1,264 @@
+package org.cairnfield.curation.intake;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.radio.MacAddress;
+import org.cairnfield.exchange.FileReport;
+import org.cairnfield.exchange.Intake;
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Samples;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Ids;
+import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.model.values.SampleTableBuilder;
+
+/**
+ * Makes surveys of an archive from files that intake has read: one survey for each file, site and device.
+ * Sites, floors, access points and devices that the archive does not know yet are made. The archive passed in
+ * is not touched; {@link #command} changes it, and can be undone.
+ */
+public final class SurveyTaking {
+
+	/** What a file held. */
+	public record Taken(Path file, String surveyId, String site, int samples) {
+	}
+
+	private final SurveyKind kind;
+	private final Names names;
+	private final List<Taken> taken = new ArrayList<>();
+	private final List<Known> known = new ArrayList<>();
+	private final TakeSurveysCommand command;
+
+	private SurveyTaking(Archive archive, SurveyKind kind) {
+		this.kind = kind;
+		names = new Names(archive);
+		command = new TakeSurveysCommand(archive);
+	}
+
+	/** A file of the same content as one that the archive has already. */
+	public record Known(Path file, String surveyId) {
+	}
+
+	/**
+	 * @param digests SHA-256 of each file of the intake, hexadecimal, by file. A file whose content is in the
+	 *                archive already is not taken again, see {@link #known}
+	 */
+	public static SurveyTaking of(Archive archive, Intake intake, SurveyKind kind, Map<Path, String> digests) {
+		SurveyTaking taking = new SurveyTaking(archive, kind);
+		Map<String, String> surveyOfDigest = new HashMap<>();
+		archive.getSites().forEach(site -> site.getSurveys()
+				.forEach(survey -> surveyOfDigest.putIfAbsent(survey.getSourceDigest(), survey.getId())));
+		for (FileReport report : intake.reports()) {
+			String digest = digests.get(report.file());
+			if (report.samples() > 0 && surveyOfDigest.containsKey(digest)) {
+				taking.known.add(new Known(report.file(), surveyOfDigest.get(digest)));
+			} else if (report.samples() > 0) {
+				taking.takeFile(intake, report, digest);
+				surveyOfDigest.put(digest, taking.taken.get(taking.taken.size() - 1).surveyId());
+			}
+		}
+		return taking;
+	}
+
+	/** Files that were not taken, since the archive has their content already. */
+	public List<Known> known() {
+		return List.copyOf(known);
+	}
+
+	/** The surveys made. */
+	public List<Taken> surveys() {
+		return List.copyOf(taken);
+	}
+
+	/** Adds all of it to the archive, as one change. */
+	public TakeSurveysCommand command() {
+		return command;
+	}
+
+	/** What distinguishes the surveys of one file. */
+	private record Part(int site, int device) {
+	}
+
+	private void takeFile(Intake intake, FileReport report, String digest) {
+		RadioMap map = intake.map();
+		Map<Part, List<Integer>> parts = new TreeMap<>(
+				Comparator.comparingInt(Part::site).thenComparingInt(Part::device));
+		for (int s = report.firstSample(); s < report.firstSample() + report.samples(); s++) {
+			parts.computeIfAbsent(new Part(map.site(s), map.device(s)), p -> new ArrayList<>()).add(s);
+		}
+		String stem = stem(report.file());
+		parts.forEach((part, samples) -> {
+			String siteName = map.sites().get(part.site());
+			Site site = names.site(siteName, command);
+			Survey survey = ModelFactory.eINSTANCE.createSurvey();
+			survey.setId(names.unused(parts.size() == 1 ? stem : stem + "-" + siteName
+					+ (part.device() == RadioMap.NO_DEVICE ? "" : "-" + map.devices().get(part.device()))));
+			survey.setName(stem);
+			survey.setKind(kind);
+			survey.setSourceFile(report.file().getFileName().toString());
+			survey.setSourceDigest(digest);
+			if (part.device() != RadioMap.NO_DEVICE) {
+				survey.setDevice(names.device(map.devices().get(part.device()), command));
+			}
+			Samples holder = ModelFactory.eINSTANCE.createSamples();
+			holder.setTable(table(intake, samples));
+			survey.setSamples(holder);
+			date(map, samples).ifPresent(survey::setDate);
+			floors(map, samples, site, siteName);
+			command.addSurvey(site, survey);
+			taken.add(new Taken(report.file(), survey.getId(), siteName, samples.size()));
+		});
+	}
+
+	private SampleTable table(Intake intake, List<Integer> samples) {
+		RadioMap map = intake.map();
+		SampleTableBuilder builder = SampleTable.builder();
+		Set<String> used = new HashSet<>();
+		int[] index = new int[map.accessPointCount()];
+		Arrays.fill(index, -1);
+		int width = Integer.toString(map.size()).length();
+		for (int s : samples) {
+			String id = intake.sampleIds().get(s);
+			if (id.chars().allMatch(Character::isDigit)) { // numbers of equal length sort as they count
+				id = "0".repeat(Math.max(0, width - id.length())) + id;
+			}
+			if (!Ids.isUsableForSample(id) || !used.add(id)) {
+				throw new IllegalArgumentException("a sample cannot be called '" + id + "' in an archive");
+			}
+			builder.sample(id, map.floor(s), map.x(s), map.y(s));
+			if (map.timeMillis(s) != RadioMap.NO_TIME) {
+				builder.time(map.timeMillis(s));
+			}
+			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				int a = map.accessPoint(k);
+				if (index[a] < 0) {
+					index[a] = builder.accessPoint(names.accessPoint(map.accessPoints().get(a), command).getId());
+				}
+				builder.reading(index[a], map.rssiDbm(k));
+			}
+		}
+		return builder.build();
+	}
+
+	private static Optional<LocalDate> date(RadioMap map, List<Integer> samples) {
+		return samples.stream().mapToLong(map::timeMillis).filter(t -> t != RadioMap.NO_TIME).boxed().min(Long::compare)
+				.map(t -> Instant.ofEpochMilli(t).atZone(ZoneOffset.UTC).toLocalDate());
+	}
+
+	private void floors(RadioMap map, List<Integer> samples, Site site, String siteName) {
+		for (int level : samples.stream().mapToInt(map::floor).distinct().sorted().toArray()) {
+			if (names.newFloor(siteName, level)) {
+				Floor floor = ModelFactory.eINSTANCE.createFloor();
+				floor.setLevel(level);
+				floor.setName("Floor " + level);
+				command.addFloor(site, floor);
+			}
+		}
+	}
+
+	private static String stem(Path file) {
+		String name = file.getFileName().toString();
+		for (String ending : new String[] { ".gz", ".csv", ".tsv", ".txt" }) {
+			if (name.toLowerCase(Locale.ROOT).endsWith(ending) && name.length() > ending.length()) {
+				name = name.substring(0, name.length() - ending.length());
+			}
+		}
+		return name;
+	}
+
+	/** What the archive and the surveys being made know by name. */
+	private static final class Names {
+		private final Set<String> ids = new HashSet<>();
+		private final Map<String, Site> sites = new HashMap<>();
+		private final Map<String, Device> devices = new HashMap<>();
+		private final Map<String, AccessPoint> accessPoints = new HashMap<>();
+		private final Set<String> floors = new HashSet<>();
+
+		Names(Archive archive) {
+			for (Site site : archive.getSites()) {
+				sites.put(site.getName(), site);
+				use(site.getId());
+				site.getSurveys().forEach(survey -> use(survey.getId()));
+				site.getFloors().forEach(floor -> newFloor(site.getName(), floor.getLevel()));
+			}
+			archive.getDevices().forEach(device -> {
+				devices.put(device.getName(), device);
+				use(device.getId());
+			});
+			archive.getAccessPoints().forEach(accessPoint -> {
+				accessPoints.put(accessPoint.getAddress(), accessPoint);
+				use(accessPoint.getId());
+			});
+		}
+
+		private boolean use(String id) {
+			return ids.add(id.toLowerCase(Locale.ROOT));
+		}
+
+		/** An id from a text that nothing has yet, letter case aside. */
+		String unused(String text) {
+			String id = Ids.from(text);
+			String tried = id;
+			for (int n = 2; !use(tried); n++) {
+				tried = id.substring(0, Math.min(id.length(), Ids.LONGEST - 6)) + "-" + n;
+			}
+			return tried;
+		}
+
+		boolean newFloor(String site, int level) {
+			return floors.add(site + '\n' + level);
+		}
+
+		Site site(String name, TakeSurveysCommand command) {
+			return sites.computeIfAbsent(name, n -> {
+				Site site = ModelFactory.eINSTANCE.createSite();
+				site.setName(n);
+				site.setId(unused(n.toLowerCase(Locale.ROOT)));
+				command.addSite(site);
+				return site;
+			});
+		}
+
+		Device device(String name, TakeSurveysCommand command) {
+			return devices.computeIfAbsent(name, n -> {
+				Device device = ModelFactory.eINSTANCE.createDevice();
+				device.setName(n);
+				device.setId(unused(n.toLowerCase(Locale.ROOT)));
+				command.addDevice(device);
+				return device;
+			});
+		}
+
+		AccessPoint accessPoint(String address, TakeSurveysCommand command) {
+			return accessPoints.computeIfAbsent(address, a -> {
+				AccessPoint accessPoint = ModelFactory.eINSTANCE.createAccessPoint();
+				accessPoint.setAddress(a);
+				// from the address alone, so that two people's imports of one access point merge
+				String plain = MacAddress.find(a).map(mac -> mac.toString().replace(":", "").toLowerCase(Locale.ROOT)).orElse(a);
+				accessPoint.setId(unused(plain));
+				command.addAccessPoint(accessPoint);
+				return accessPoint;
+			});
+		}
+	}
+}

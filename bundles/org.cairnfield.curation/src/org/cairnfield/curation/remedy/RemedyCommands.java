@@ -1,0 +1,135 @@
+package org.cairnfield.curation.remedy;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.CalibrateDeviceCommand;
+import org.cairnfield.model.edit.GroupAccessPointsCommand;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.edit.SetAccessPointStateCommand;
+import org.cairnfield.model.edit.SetFloorCommand;
+import org.cairnfield.model.edit.SetSampleStateCommand;
+import org.cairnfield.model.edit.SwapAxesCommand;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+
+/** Turns the remedies that rules offer into changes of an archive that can be undone. */
+public final class RemedyCommands {
+
+	private final Archive archive;
+	private final ArchiveMap map;
+
+	/** @param map of the archive as the rules saw it */
+	public RemedyCommands(Archive archive, ArchiveMap map) {
+		this.archive = archive;
+		this.map = map;
+	}
+
+	/**
+	 * The change that a remedy stands for. What is no longer in the archive is passed over; where nothing is
+	 * left to change the command cannot be executed.
+	 */
+	public Command command(Remedy remedy) {
+		if (remedy instanceof Remedy.SetAsideSamples r) {
+			return SetSampleStateCommand.setAside(samples(r.sampleIds()), r.reason());
+		}
+		if (remedy instanceof Remedy.SetAsideAccessPoints r) {
+			return SetAccessPointStateCommand.setAside(accessPoints(r.addresses()), r.reason());
+		}
+		if (remedy instanceof Remedy.SetAsideSurvey r) {
+			return SetSampleStateCommand.setAside(samplesOf(r.surveyId()), r.reason());
+		}
+		if (remedy instanceof Remedy.SwapAxes r) {
+			return new SwapAxesCommand(samples(r.sampleIds()));
+		}
+		if (remedy instanceof Remedy.SetFloor r) {
+			return new SetFloorCommand(samples(r.sampleIds()), r.level());
+		}
+		if (remedy instanceof Remedy.DropReadings r) {
+			return leaveOut(r);
+		}
+		if (remedy instanceof Remedy.GroupAccessPoints r) {
+			return new GroupAccessPointsCommand(accessPoints(r.addresses()), r.addresses().get(0));
+		}
+		if (remedy instanceof Remedy.CalibrateDevice r) {
+			return calibrate(r);
+		}
+		throw new IllegalArgumentException("no change is known for " + remedy);
+	}
+
+	/** Whether a remedy would change anything. */
+	public boolean changes(Remedy remedy) {
+		return command(remedy).canExecute();
+	}
+
+	/** Makes the change at once, for work without an undo stack; the history can take it back. */
+	public void apply(Remedy remedy) {
+		Command command = command(remedy);
+		if (command.canExecute()) {
+			command.execute();
+		}
+	}
+
+	private List<SampleRef> samples(Collection<String> names) {
+		return names.stream().flatMap(name -> map.ref(name).stream()).toList();
+	}
+
+	private List<SampleRef> samplesOf(String surveyId) {
+		List<SampleRef> refs = new ArrayList<>();
+		for (Site site : archive.getSites()) {
+			for (Survey survey : site.getSurveys()) {
+				for (int row = 0; survey.getId().equals(surveyId) && row < survey.table().size(); row++) {
+					if (survey.table().isKept(row)) { // another reason stays as it is
+						refs.add(new SampleRef(survey, row));
+					}
+				}
+			}
+		}
+		return refs;
+	}
+
+	private List<AccessPoint> accessPoints(Collection<String> addresses) {
+		Set<String> wanted = new TreeSet<>(addresses);
+		return archive.getAccessPoints().stream().filter(a -> wanted.contains(a.getAddress())).toList();
+	}
+
+	private Command leaveOut(Remedy.DropReadings remedy) {
+		Map<String, String> idOfAddress = new HashMap<>();
+		archive.getAccessPoints().forEach(a -> idOfAddress.put(a.getAddress(), a.getId()));
+		Map<Survey, List<SampleRef>> refs = new LinkedHashMap<>();
+		Map<Survey, Map<String, Set<String>>> goes = new HashMap<>();
+		for (Remedy.Reading reading : remedy.readings()) {
+			map.ref(reading.sampleId()).ifPresent(ref -> {
+				refs.computeIfAbsent(ref.survey(), s -> new ArrayList<>()).add(ref);
+				goes.computeIfAbsent(ref.survey(), s -> new HashMap<>())
+						.computeIfAbsent(ref.key().sample(), s -> new TreeSet<>())
+						.add(idOfAddress.getOrDefault(reading.address(), reading.address()));
+			});
+		}
+		CompoundCommand all = new CompoundCommand(0, "Leave out " + remedy.size() + " readings");
+		refs.forEach((survey, of) -> all.append(new LeaveOutReadingsCommand(of, goes.get(survey))));
+		return all;
+	}
+
+	private Command calibrate(Remedy.CalibrateDevice remedy) {
+		CompoundCommand all = new CompoundCommand(0);
+		for (Device device : archive.getDevices()) {
+			if (device.getName().equals(remedy.device())) {
+				all.append(new CalibrateDeviceCommand(device, remedy.offsetDb()));
+			}
+		}
+		return all.unwrap();
+	}
+}

@@ -1,0 +1,118 @@
+package org.cairnfield.curation.rules;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What a rule has to say. Equal findings say the same.
+ *
+ * @param rule     id of the rule
+ * @param message  one or two sentences with numbers and units
+ * @param subjects what it is about, at least one; a remedy changes them, a waiver covers them
+ * @param related  what else to look at, such as what the subjects were compared with
+ * @param evidence the numbers behind the message
+ * @param remedy   what could be done about it
+ */
+public record Finding(String rule, Severity severity, String message, List<Subject> subjects, List<Subject> related,
+		List<Figure> evidence, Optional<Remedy> remedy) {
+
+	public Finding {
+		Objects.requireNonNull(rule);
+		Objects.requireNonNull(severity);
+		Objects.requireNonNull(message);
+		subjects = List.copyOf(subjects);
+		related = List.copyOf(related);
+		evidence = List.copyOf(evidence);
+		Objects.requireNonNull(remedy);
+		if (subjects.isEmpty()) {
+			throw new IllegalArgumentException("a finding is about something: " + message);
+		}
+	}
+
+	/** Begins a finding of a rule, with the rule's severity. */
+	public static Builder of(Rule rule) {
+		return new Builder(rule);
+	}
+
+	/** Keys of the subjects, ascending. */
+	public long[] subjectKeys() {
+		return subjects.stream().mapToLong(Subject::key).sorted().toArray();
+	}
+
+	/**
+	 * A key of what the finding is about: rule and subjects by content, not rows, order, wording or figures. For
+	 * waivers and for telling findings of two runs apart.
+	 */
+	public String contentKey() {
+		long key = ContentKeys.of(rule);
+		for (long each : subjectKeys()) {
+			key = ContentKeys.join(key, each);
+		}
+		return ContentKeys.text(key);
+	}
+
+	/** Figures of one name, or NaN. */
+	public double figure(String name) {
+		return evidence.stream().filter(f -> f.name().equals(name)).mapToDouble(Figure::value).findFirst()
+				.orElse(Double.NaN);
+	}
+
+	/** Puts a finding together. */
+	public static final class Builder {
+
+		private final Rule rule;
+		private Severity severity;
+		private String message = "";
+		private final List<Subject> subjects = new ArrayList<>();
+		private final List<Subject> related = new ArrayList<>();
+		private final List<Figure> evidence = new ArrayList<>();
+		private Remedy remedy;
+
+		private Builder(Rule rule) {
+			this.rule = rule;
+			severity = rule.severity();
+		}
+
+		public Builder severity(Severity other) {
+			severity = other;
+			return this;
+		}
+
+		public Builder message(String text) {
+			message = text;
+			return this;
+		}
+
+		public Builder about(Subject... some) {
+			return about(Arrays.asList(some));
+		}
+
+		public Builder about(List<? extends Subject> some) {
+			subjects.addAll(some);
+			return this;
+		}
+
+		public Builder beside(List<? extends Subject> some) {
+			related.addAll(some);
+			return this;
+		}
+
+		public Builder figure(String name, double value, String unit) {
+			evidence.add(new Figure(name, value, unit));
+			return this;
+		}
+
+		public Builder remedy(Remedy offered) {
+			remedy = offered;
+			return this;
+		}
+
+		public Finding build() {
+			return new Finding(rule.id(), severity, message, subjects, related, evidence,
+					Optional.ofNullable(remedy));
+		}
+	}
+}

@@ -1,0 +1,99 @@
+package org.cairnfield.curation.rules;
+
+import java.util.Arrays;
+
+/** A closed outline in metres of a floor's frame; corners in order, the first not repeated. Immutable. */
+public final class Polygon {
+
+	private final double[] xMetres;
+	private final double[] yMetres;
+
+	/** @throws IllegalArgumentException for fewer than three corners, or lists of different length */
+	public Polygon(double[] xMetres, double[] yMetres) {
+		if (xMetres.length != yMetres.length || xMetres.length < 3) {
+			throw new IllegalArgumentException("an outline needs three corners: " + xMetres.length + ", " + yMetres.length);
+		}
+		this.xMetres = xMetres.clone();
+		this.yMetres = yMetres.clone();
+	}
+
+	public static Polygon rectangle(double x0, double y0, double x1, double y1) {
+		return new Polygon(new double[] { x0, x1, x1, x0 }, new double[] { y0, y0, y1, y1 });
+	}
+
+	/** Whether the place lies inside, by the even-odd rule. */
+	public boolean contains(double x, double y) {
+		boolean inside = false;
+		for (int i = 0, j = xMetres.length - 1; i < xMetres.length; j = i++) {
+			if (yMetres[i] > y != yMetres[j] > y
+					&& x < (xMetres[j] - xMetres[i]) * (y - yMetres[i]) / (yMetres[j] - yMetres[i]) + xMetres[i]) {
+				inside = !inside;
+			}
+		}
+		return inside;
+	}
+
+	/** Metres from the place to the nearest edge, whichever side it is on. */
+	public double metresToEdge(double x, double y) {
+		double nearest = Double.POSITIVE_INFINITY;
+		for (int i = 0, j = xMetres.length - 1; i < xMetres.length; j = i++) {
+			double dx = xMetres[j] - xMetres[i];
+			double dy = yMetres[j] - yMetres[i];
+			double squared = dx * dx + dy * dy;
+			double share = squared == 0 ? 0 : ((x - xMetres[i]) * dx + (y - yMetres[i]) * dy) / squared;
+			double at = Math.max(0, Math.min(1, share));
+			nearest = Math.min(nearest, Math.hypot(x - xMetres[i] - at * dx, y - yMetres[i] - at * dy));
+		}
+		return nearest;
+	}
+
+	/** The smallest x, smallest y, largest x, largest y. */
+	public double[] bounds() {
+		return new double[] { Arrays.stream(xMetres).min().orElseThrow(), Arrays.stream(yMetres).min().orElseThrow(),
+				Arrays.stream(xMetres).max().orElseThrow(), Arrays.stream(yMetres).max().orElseThrow() };
+	}
+
+	/** The smallest convex outline around places (Andrew's monotone chain), or null where they lie on one line. */
+	public static Polygon around(double[] xs, double[] ys) {
+		Integer[] order = new Integer[xs.length];
+		Arrays.setAll(order, i -> i);
+		Arrays.sort(order, (a, b) -> xs[a] != xs[b] ? Double.compare(xs[a], xs[b]) : Double.compare(ys[a], ys[b]));
+		int[] hull = new int[2 * order.length + 2];
+		int size = 0;
+		for (int turn = 0; turn < 2; turn++) {
+			int floor = size + 1;
+			for (int i = 0; i < order.length; i++) {
+				int next = order[turn == 0 ? i : order.length - 1 - i];
+				while (size > floor && cross(xs, ys, hull[size - 2], hull[size - 1], next) <= 0) {
+					size--;
+				}
+				hull[size++] = next;
+			}
+			size--;
+		}
+		if (size < 3) {
+			return null;
+		}
+		double[] x = new double[size];
+		double[] y = new double[size];
+		for (int i = 0; i < size; i++) {
+			x[i] = xs[hull[i]];
+			y[i] = ys[hull[i]];
+		}
+		return new Polygon(x, y);
+	}
+
+	private static double cross(double[] xs, double[] ys, int a, int b, int c) {
+		return (xs[b] - xs[a]) * (ys[c] - ys[a]) - (ys[b] - ys[a]) * (xs[c] - xs[a]);
+	}
+
+	/** Changes where a corner changes. */
+	long key() {
+		long key = xMetres.length;
+		for (int i = 0; i < xMetres.length; i++) {
+			key = ContentKeys.join(ContentKeys.join(key, Double.doubleToLongBits(xMetres[i])),
+					Double.doubleToLongBits(yMetres[i]));
+		}
+		return key;
+	}
+}

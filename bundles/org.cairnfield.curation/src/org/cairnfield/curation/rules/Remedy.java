@@ -1,0 +1,154 @@
+package org.cairnfield.curation.rules;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A change that a finding offers, as plain data: who keeps the archive turns it into a change that can be undone.
+ * Nothing is ever deleted.
+ */
+public sealed interface Remedy {
+
+	/** What it would do, in one line. */
+	String preview();
+
+	/** How many things it changes: samples, access points, readings. */
+	int size();
+
+	/** Leaves samples out of the map. */
+	record SetAsideSamples(List<String> sampleIds, String reason) implements Remedy {
+		public SetAsideSamples {
+			sampleIds = List.copyOf(sampleIds);
+		}
+
+		@Override
+		public String preview() {
+			return "set aside " + Words.count(size(), "sample") + ": " + reason;
+		}
+
+		@Override
+		public int size() {
+			return sampleIds.size();
+		}
+	}
+
+	/** Leaves access points out of the map, everywhere. */
+	record SetAsideAccessPoints(List<String> addresses, String reason) implements Remedy {
+		public SetAsideAccessPoints {
+			addresses = List.copyOf(addresses);
+		}
+
+		@Override
+		public String preview() {
+			return "set aside " + Words.count(size(), "access point") + ": " + reason;
+		}
+
+		@Override
+		public int size() {
+			return addresses.size();
+		}
+	}
+
+	/** Leaves a whole survey out of the map. */
+	record SetAsideSurvey(String surveyId, String reason) implements Remedy {
+		@Override
+		public String preview() {
+			return "set aside survey " + surveyId + ": " + reason;
+		}
+
+		@Override
+		public int size() {
+			return 1;
+		}
+	}
+
+	/** Exchanges x and y of samples. */
+	record SwapAxes(List<String> sampleIds) implements Remedy {
+		public SwapAxes {
+			sampleIds = List.copyOf(sampleIds);
+		}
+
+		@Override
+		public String preview() {
+			return "exchange x and y of " + Words.count(size(), "sample");
+		}
+
+		@Override
+		public int size() {
+			return sampleIds.size();
+		}
+	}
+
+	/** Puts samples on another floor of their site. */
+	record SetFloor(List<String> sampleIds, int level) implements Remedy {
+		public SetFloor {
+			sampleIds = List.copyOf(sampleIds);
+		}
+
+		@Override
+		public String preview() {
+			return "put " + Words.count(size(), "sample") + " on floor " + level;
+		}
+
+		@Override
+		public int size() {
+			return sampleIds.size();
+		}
+	}
+
+	/** Leaves single readings out of the map. */
+	record DropReadings(List<Reading> readings, String reason) implements Remedy {
+		public DropReadings {
+			readings = List.copyOf(readings);
+		}
+
+		@Override
+		public String preview() {
+			return "leave out " + Words.count(size(), "reading") + " of "
+					+ Words.count(readings.stream().map(Reading::sampleId).distinct().count(), "sample") + ": " + reason;
+		}
+
+		@Override
+		public int size() {
+			return readings.size();
+		}
+	}
+
+	/** What one sample heard of one access point. */
+	record Reading(String sampleId, String address) {
+	}
+
+	/** Treats addresses as those of one radio. */
+	record GroupAccessPoints(List<String> addresses) implements Remedy {
+		public GroupAccessPoints {
+			addresses = List.copyOf(addresses);
+		}
+
+		@Override
+		public String preview() {
+			return "treat " + Words.list(addresses) + " as one radio";
+		}
+
+		@Override
+		public int size() {
+			return addresses.size();
+		}
+	}
+
+	/**
+	 * Notes by how much a device reads too high; levels are taken less that.
+	 *
+	 * @param offsetDb the whole offset from then on, replacing what was noted before
+	 */
+	record CalibrateDevice(String device, double offsetDb) implements Remedy {
+		@Override
+		public String preview() {
+			return String.format(Locale.ROOT, "take %.1f dB for the offset of %s", offsetDb, device);
+		}
+
+		@Override
+		public int size() {
+			return 1;
+		}
+	}
+}

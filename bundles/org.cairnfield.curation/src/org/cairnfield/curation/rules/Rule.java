@@ -1,0 +1,43 @@
+package org.cairnfield.curation.rules;
+
+import java.util.List;
+import org.cairnfield.core.task.Workers;
+
+/**
+ * One thing that can be wrong with a map, and how to see it. Stateless: the same input and settings give the same
+ * outcome, in the same order, whatever the workers.
+ */
+public interface Rule {
+
+	/** Kebab-case, unique, never changed: waivers and settings refer to it. */
+	String id();
+
+	/** What it looks for, in a few words. */
+	String title();
+
+	/** Why it matters, in one or two sentences. */
+	String explanation();
+
+	Severity severity();
+
+	Topic topic();
+
+	/** What it must see at once. */
+	Scope scope();
+
+	/** What it can be told. */
+	default List<Parameter> parameters() {
+		return List.of();
+	}
+
+	/** Calls for the shared evidence that is costly to make, so that it is made once with all workers. */
+	default void prepare(RuleInput input, Workers workers) {
+	}
+
+	/**
+	 * Looks at one unit of its scope.
+	 *
+	 * @throws java.util.concurrent.CancellationException when cancelled
+	 */
+	Outcome check(RuleInput input, Settings settings, Workers workers);
+}

@@ -1,0 +1,123 @@
+package org.cairnfield.curation.rules;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.map.RadioMapBuilder;
+
+/** Puts a {@link SurveyedMap} together from what somebody's archive holds. */
+public final class SurveyedMapBuilder {
+
+	private final RadioMap map;
+	private final List<String> sampleIds;
+	private final int[] survey;
+	private final List<Survey> surveys;
+	private final List<FloorPlan> floors = new ArrayList<>();
+	private final Set<String> setAside = new TreeSet<>();
+	private final TreeMap<String, String> radios = new TreeMap<>();
+	private final TreeMap<String, Double> offsetsDb = new TreeMap<>();
+
+	/**
+	 * @param map       all samples that are in the map, with all they heard
+	 * @param sampleIds unique ids, one a sample
+	 * @param survey    index into {@code surveys}, one a sample
+	 * @param surveys   with unique ids
+	 * @throws IllegalArgumentException where lengths differ or an id occurs twice
+	 */
+	public SurveyedMapBuilder(RadioMap map, List<String> sampleIds, int[] survey, List<Survey> surveys) {
+		if (sampleIds.size() != map.size() || survey.length != map.size()) {
+			throw new IllegalArgumentException(
+					map.size() + " samples, " + sampleIds.size() + " ids, " + survey.length + " surveys");
+		}
+		if (new HashSet<>(sampleIds).size() != sampleIds.size()) {
+			throw new IllegalArgumentException("a sample id occurs twice");
+		}
+		if (surveys.stream().map(Survey::id).distinct().count() != surveys.size()) {
+			throw new IllegalArgumentException("a survey id occurs twice");
+		}
+		for (int each : survey) {
+			Objects.checkIndex(each, surveys.size());
+		}
+		this.map = map;
+		this.sampleIds = List.copyOf(sampleIds);
+		this.survey = survey.clone();
+		this.surveys = List.copyOf(surveys);
+	}
+
+	/** What is known of a floor. */
+	public SurveyedMapBuilder floor(FloorPlan floor) {
+		floors.add(floor);
+		return this;
+	}
+
+	/** An access point that is set aside. */
+	public SurveyedMapBuilder setAside(String address) {
+		setAside.add(address);
+		return this;
+	}
+
+	/** An address known to be one of a radio's. */
+	public SurveyedMapBuilder radio(String address, String radio) {
+		radios.put(address, radio);
+		return this;
+	}
+
+	/** By how much a device reads too high. */
+	public SurveyedMapBuilder offset(String device, double offsetDb) {
+		offsetsDb.put(device, offsetDb);
+		return this;
+	}
+
+	public SurveyedMap build() {
+		List<String> names = map.accessPoints();
+		long[] nameKey = names.stream().mapToLong(ContentKeys::of).toArray();
+		long[] keys = new long[map.size()];
+		for (int s = 0; s < keys.length; s++) {
+			long sum = map.heard(s);
+			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				sum += ContentKeys.pair(nameKey[map.accessPoint(k)], map.rssiDbm(k));
+			}
+			keys[s] = sum;
+		}
+		return new SurveyedMap(kept(), sampleIds, survey, surveys, List.copyOf(floors), Set.copyOf(setAside), radios,
+				offsetsDb, keys);
+	}
+
+	private RadioMap kept() {
+		boolean[] gone = new boolean[map.accessPointCount()];
+		boolean any = false;
+		for (int a = 0; a < gone.length; a++) {
+			gone[a] = setAside.contains(map.accessPoints().get(a));
+			any |= gone[a];
+		}
+		if (!any) {
+			return map;
+		}
+		RadioMapBuilder kept = new RadioMapBuilder();
+		map.accessPoints().forEach(kept::accessPoint);
+		for (int s = 0; s < map.size(); s++) {
+			copyPlace(map, s, kept);
+			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				if (!gone[map.accessPoint(k)]) {
+					kept.reading(map.accessPoint(k), map.rssiDbm(k));
+				}
+			}
+		}
+		return kept.build();
+	}
+
+	private static void copyPlace(RadioMap from, int sample, RadioMapBuilder to) {
+		to.sample(from.sites().get(from.site(sample)), from.floor(sample), from.x(sample), from.y(sample));
+		if (from.device(sample) != RadioMap.NO_DEVICE) {
+			to.device(from.devices().get(from.device(sample)));
+		}
+		if (from.timeMillis(sample) != RadioMap.NO_TIME) {
+			to.time(from.timeMillis(sample));
+		}
+	}
+}

@@ -1,0 +1,105 @@
+package org.cairnfield.curation.rules;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+/** Cuts a map into the units of a scope, and tells whether a unit is what it was. */
+final class Units {
+
+	/**
+	 * A unit and all that an outcome for it can depend on, as one number.
+	 */
+	record Unit(RuleInput input, long key) {
+	}
+
+	private final SurveyedMap map;
+	private final long[] nameKey;
+	private final Map<String, String> radios;
+
+	Units(SurveyedMap map) {
+		this.map = map;
+		radios = map.radios();
+		nameKey = map.map().accessPoints().stream().mapToLong(ContentKeys::of).toArray();
+	}
+
+	/** The units, by name. A survey without samples in the map is none. */
+	List<Unit> of(Scope scope) {
+		Map<String, int[]> members = switch (scope) {
+			case ARCHIVE -> Map.of("", IntStream.range(0, map.size()).toArray());
+			case SURVEY -> grouped(s -> map.surveys().get(map.survey(s)).id());
+			case SITE -> grouped(map::site);
+			case FLOOR -> grouped(s -> map.site(s) + ", floor " + map.map().floor(s));
+		};
+		List<Unit> units = new ArrayList<>();
+		members.forEach((name, samples) -> {
+			SurveyedMap part = samples.length == map.size() ? map : map.only(samples);
+			units.add(new Unit(new RuleInput(part, scope, name), key(part, scope)));
+		});
+		return units;
+	}
+
+	private Map<String, int[]> grouped(java.util.function.IntFunction<String> nameOf) {
+		Map<String, int[]> groups = new TreeMap<>();
+		Map<String, Integer> sizes = new TreeMap<>();
+		for (int s = 0; s < map.size(); s++) {
+			String name = nameOf.apply(s);
+			int size = sizes.merge(name, 1, Integer::sum);
+			int[] group = groups.computeIfAbsent(name, n -> new int[16]);
+			if (size > group.length) {
+				group = Arrays.copyOf(group, 2 * group.length);
+				groups.put(name, group);
+			}
+			group[size - 1] = s;
+		}
+		groups.replaceAll((name, group) -> Arrays.copyOf(group, sizes.get(name)));
+		return groups;
+	}
+
+	/** Order counts: an outcome may name the first of equals. */
+	private long key(SurveyedMap part, Scope scope) {
+		boolean[] heard = new boolean[nameKey.length];
+		Arrays.fill(heard, scope == Scope.ARCHIVE);
+		Set<Integer> surveys = new TreeSet<>();
+		Set<String> sites = new TreeSet<>();
+		Set<String> devices = new TreeSet<>();
+		long key = scope.ordinal();
+		for (int s = 0; s < part.size(); s++) {
+			key = ContentKeys.join(key, part.contentKey(s));
+			key = ContentKeys.join(key, ContentKeys.of(part.sampleId(s)));
+			key = ContentKeys.join(key, ContentKeys.of(part.device(s)));
+			surveys.add(part.survey(s));
+			sites.add(part.site(s));
+			devices.add(part.device(s));
+			for (int k = part.map().firstReading(s); k < part.map().endReading(s); k++) {
+				heard[part.map().accessPoint(k)] = true;
+			}
+		}
+		for (int a = 0; a < heard.length; a++) {
+			if (heard[a]) {
+				key = ContentKeys.join(key, nameKey[a]);
+				String address = part.map().accessPoints().get(a);
+				key = ContentKeys.join(key, part.isSetAside(address) ? 1 : 0);
+				key = ContentKeys.join(key, ContentKeys.of(radios.getOrDefault(address, "")));
+			}
+		}
+		for (int survey : surveys) {
+			key = ContentKeys.join(key, ContentKeys.of(part.surveys().get(survey).toString()));
+		}
+		for (FloorPlan floor : part.floors()) {
+			key = sites.contains(floor.site()) ? ContentKeys.join(key, floor.key()) : key;
+		}
+		for (Map.Entry<String, Double> offset : part.offsetsDb().entrySet()) {
+			if (devices.contains(offset.getKey())) {
+				key = ContentKeys.join(key, ContentKeys.of(offset.getKey()));
+				key = ContentKeys.join(key, Double.doubleToLongBits(offset.getValue()));
+			}
+		}
+		return key;
+	}
+}

@@ -1,0 +1,83 @@
+package org.cairnfield.curation.rules.accesspoint;
+
+import java.util.Arrays;
+import org.cairnfield.core.health.PlaceIndex;
+import org.cairnfield.core.health.Roc;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.evidence.Doubles;
+import org.cairnfield.curation.rules.evidence.Sequence;
+import org.cairnfield.curation.rules.evidence.Spots;
+
+/**
+ * Where one access point was heard well, did those next to that place, in the same survey, hear it at all? One that
+ * hangs still is heard by nearly all of them whenever they come; one that is carried about is gone when they do.
+ */
+final class Absences {
+
+	private static final int AROUND = 12;
+
+	private final Doubles[] heardAfter;
+	private final Doubles[] missedAfter;
+
+	/**
+	 * @param wellDbm a level from which the neighbours should hear it too
+	 * @param metres  how near they must be
+	 */
+	Absences(RuleInput input, double wellDbm, double metres) {
+		Spots spots = Spots.of(input);
+		RadioMap map = spots.map();
+		PlaceIndex places = new PlaceIndex(map);
+		heardAfter = new Doubles[map.accessPointCount()];
+		missedAfter = new Doubles[map.accessPointCount()];
+		Arrays.setAll(heardAfter, a -> new Doubles());
+		Arrays.setAll(missedAfter, a -> new Doubles());
+		Sequence sequence = Sequence.of(input);
+		int[] around = new int[AROUND];
+		for (int spot = 0; spot < spots.size(); spot++) {
+			int count = places.nearest(spot, around);
+			for (int i = 0; i < count; i++) {
+				int other = around[i];
+				if (spots.surveyOf(other) == spots.surveyOf(spot) && spots.deviceOf(other) == spots.deviceOf(spot)
+						&& map.heard(other) > 0 && map.metresApart(spot, other) <= metres) {
+					int steps = Math.abs(sequence.placeInTrack(spots.members(spot)[0])
+							- sequence.placeInTrack(spots.members(other)[0]));
+					ask(map, spot, other, wellDbm, steps);
+				}
+			}
+		}
+	}
+
+	private void ask(RadioMap map, int spot, int other, double wellDbm, int steps) {
+		for (int k = map.firstReading(spot); k < map.endReading(spot); k++) {
+			if (map.rssiDbm(k) >= wellDbm) {
+				boolean missed = map.rssiDbm(other, map.accessPoint(k), 1) == 1;
+				(missed ? missedAfter : heardAfter)[map.accessPoint(k)].add(steps);
+			}
+		}
+	}
+
+	/** How often a neighbour was asked. */
+	int asked(int accessPoint) {
+		return heardAfter[accessPoint].size() + missedAfter[accessPoint].size();
+	}
+
+	/** How often it had not heard it. */
+	int missed(int accessPoint) {
+		return missedAfter[accessPoint].size();
+	}
+
+	/**
+	 * How likely one that missed it was recorded longer before or after than one that heard it, ties counting half: a
+	 * half for a sender that is merely heard badly, more for one that went away. NaN where none or all missed it.
+	 */
+	double wentAway(int accessPoint) {
+		int missed = missed(accessPoint);
+		double[] steps = new double[asked(accessPoint)];
+		boolean[] isMissed = new boolean[steps.length];
+		System.arraycopy(missedAfter[accessPoint].toArray(), 0, steps, 0, missed);
+		Arrays.fill(isMissed, 0, missed, true);
+		System.arraycopy(heardAfter[accessPoint].toArray(), 0, steps, missed, steps.length - missed);
+		return missed == 0 || missed == steps.length ? Double.NaN : Roc.area(steps, isMissed);
+	}
+}

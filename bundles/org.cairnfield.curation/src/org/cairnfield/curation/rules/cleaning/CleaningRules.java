@@ -1,0 +1,51 @@
+package org.cairnfield.curation.rules.cleaning;
+
+import java.util.List;
+import org.cairnfield.curation.rules.Rule;
+import org.cairnfield.curation.rules.RuleRegistry;
+import org.cairnfield.curation.rules.accesspoint.HotspotRule;
+import org.cairnfield.curation.rules.accesspoint.ImpossibleAddressRule;
+import org.cairnfield.curation.rules.accesspoint.LocalAddressRule;
+import org.cairnfield.curation.rules.accesspoint.MovedRule;
+import org.cairnfield.curation.rules.accesspoint.RarelyHeardRule;
+import org.cairnfield.curation.rules.accesspoint.SharedRadioRule;
+import org.cairnfield.curation.rules.accesspoint.TurnoverRule;
+import org.cairnfield.curation.rules.coverage.CoverageGapRule;
+import org.cairnfield.curation.rules.device.DeviceOffsetRule;
+import org.cairnfield.curation.rules.place.SwappedAxesRule;
+import org.cairnfield.curation.rules.place.WrongFloorRule;
+import org.cairnfield.curation.rules.place.WrongPlaceRule;
+import org.cairnfield.curation.rules.reading.LevelsApartRule;
+import org.cairnfield.curation.rules.reading.NotHeardCodeRule;
+import org.cairnfield.curation.rules.reading.OutOfRangeRule;
+import org.cairnfield.curation.rules.reading.SaturatedRule;
+import org.cairnfield.curation.rules.reading.StuckLevelRule;
+import org.cairnfield.curation.rules.sample.ContradictorySamplesRule;
+import org.cairnfield.curation.rules.sample.DuplicateSurveyRule;
+import org.cairnfield.curation.rules.sample.ExactDuplicateRule;
+import org.cairnfield.curation.rules.sample.FewReadingsRule;
+import org.cairnfield.curation.rules.sample.JumpRule;
+import org.cairnfield.curation.rules.sample.OneScanTwoPlacesRule;
+import org.cairnfield.curation.rules.sample.OutsideOutlineRule;
+import org.cairnfield.curation.rules.sample.RepeatedScanRule;
+
+/** All rules that Cairnfield has. A further rule is one more line here. */
+public final class CleaningRules {
+
+	private CleaningRules() {
+	}
+
+	private static final List<Rule> ALL = List.of(
+			new OutOfRangeRule(), new NotHeardCodeRule(), new SaturatedRule(), new StuckLevelRule(), new LevelsApartRule(),
+			new FewReadingsRule(), new ExactDuplicateRule(), new RepeatedScanRule(), new OneScanTwoPlacesRule(),
+			new ContradictorySamplesRule(), new OutsideOutlineRule(), new JumpRule(), new DuplicateSurveyRule(),
+			new SwappedAxesRule(), new WrongFloorRule(), new WrongPlaceRule(),
+			new LocalAddressRule(), new ImpossibleAddressRule(), new RarelyHeardRule(), new HotspotRule(),
+			new SharedRadioRule(), new MovedRule(), TurnoverRule.vanished(), TurnoverRule.appeared(),
+			new DeviceOffsetRule(), new CoverageGapRule());
+
+	/** The rules by id. */
+	public static RuleRegistry registry() {
+		return new RuleRegistry(ALL);
+	}
+}

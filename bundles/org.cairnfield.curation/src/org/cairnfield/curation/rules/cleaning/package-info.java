@@ -1,0 +1,2 @@
+/** The list of all cleaning rules. */
+package org.cairnfield.curation.rules.cleaning;

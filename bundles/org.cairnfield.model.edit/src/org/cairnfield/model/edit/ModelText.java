@@ -1,0 +1,110 @@
+package org.cairnfield.model.edit;
+
+import java.time.LocalDate;
+
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Cluster;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Finding;
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.Release;
+import org.cairnfield.model.Samples;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.Verdict;
+import org.cairnfield.model.Waiver;
+import org.cairnfield.model.util.ModelSwitch;
+import org.eclipse.emf.ecore.EObject;
+
+/** Names of objects of the model, as people read them. */
+public final class ModelText {
+
+	private static final ModelSwitch<String> NAMES = new ModelSwitch<>() {
+
+		@Override
+		public String caseArchive(Archive archive) {
+			return or(archive.getName(), "Archive");
+		}
+
+		@Override
+		public String caseSite(Site site) {
+			return or(site.getName(), site.getId());
+		}
+
+		@Override
+		public String caseFloor(Floor floor) {
+			return or(floor.getName(), "Floor " + floor.getLevel());
+		}
+
+		@Override
+		public String caseAccessPoint(AccessPoint accessPoint) {
+			return or(accessPoint.getAddress(), accessPoint.getId()) + (accessPoint.isKept() ? "" : ", set aside");
+		}
+
+		@Override
+		public String caseDevice(Device device) {
+			return or(device.getName(), device.getId());
+		}
+
+		@Override
+		public String caseSurvey(Survey survey) {
+			LocalDate date = survey.getDate();
+			return or(survey.getName(), survey.getId()) + (date == null ? "" : ", " + date);
+		}
+
+		@Override
+		public String caseSamples(Samples samples) {
+			return "Samples";
+		}
+
+		@Override
+		public String caseSplit(Split split) {
+			return or(split.getId(), "Split");
+		}
+
+		@Override
+		public String caseCluster(Cluster cluster) {
+			return "Cluster " + cluster.getNumber();
+		}
+
+		@Override
+		public String caseLedger(Ledger ledger) {
+			return or(ledger.getId(), "Ledger");
+		}
+
+		@Override
+		public String caseVerdict(Verdict verdict) {
+			return verdict.getDecision() + " " + verdict.getSample() + " for cluster " + verdict.getCluster();
+		}
+
+		@Override
+		public String caseFinding(Finding finding) {
+			return or(finding.getMessage(), "Finding");
+		}
+
+		@Override
+		public String caseWaiver(Waiver waiver) {
+			return or(waiver.getRule(), "Waiver") + (waiver.getReason() == null ? "" : ": " + waiver.getReason());
+		}
+
+		@Override
+		public String caseRelease(Release release) {
+			return or(release.getVersion(), "Release") + (release.getSignedBy() == null ? ", draft" : "");
+		}
+	};
+
+	private ModelText() {
+	}
+
+	/** The name of an object, without counts; empty for one that is not of the model. */
+	public static String name(EObject object) {
+		return or(NAMES.doSwitch(object), "");
+	}
+
+	private static String or(String text, String otherwise) {
+		return text == null || text.isBlank() ? otherwise == null ? "" : otherwise : text;
+	}
+}

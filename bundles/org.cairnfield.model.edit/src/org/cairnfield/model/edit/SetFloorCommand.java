@@ -1,0 +1,36 @@
+package org.cairnfield.model.edit;
+
+import java.util.Collection;
+
+import org.cairnfield.model.values.SampleEdit;
+import org.cairnfield.model.values.SampleTable;
+
+/** Puts samples on another floor of their sites. */
+public final class SetFloorCommand extends SamplesCommand {
+
+	private final int level;
+
+	/** @throws IllegalArgumentException for a level outside −32768 … 32767 */
+	public SetFloorCommand(Collection<SampleRef> samples, int level) {
+		super(samples);
+		if (level < Short.MIN_VALUE || level > Short.MAX_VALUE) {
+			throw new IllegalArgumentException("floor level outside −32768 … 32767: " + level);
+		}
+		this.level = level;
+	}
+
+	@Override
+	protected boolean changes(SampleTable table, int row) {
+		return table.floorLevel(row) != level;
+	}
+
+	@Override
+	protected void change(SampleEdit edit, SampleTable table, int row) {
+		edit.floorLevel(row, level);
+	}
+
+	@Override
+	protected String label(int samples) {
+		return "Put " + Phrase.count(samples, "sample") + " on floor " + level;
+	}
+}

@@ -1,0 +1,227 @@
+/**
+ */
+package org.cairnfield.model;
+
+import java.util.Map;
+
+import org.eclipse.emf.common.util.DiagnosticChain;
+import org.eclipse.emf.common.util.EList;
+
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Archive</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * Everything: sites with their surveys, access points, devices, splits, ledgers, waivers and releases.
+ * <!-- end-model-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link org.cairnfield.model.Archive#getName <em>Name</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getFormatVersion <em>Format Version</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getSites <em>Sites</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getAccessPoints <em>Access Points</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getDevices <em>Devices</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getWaivers <em>Waivers</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getSplits <em>Splits</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getLedgers <em>Ledgers</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getReleases <em>Releases</em>}</li>
+ * </ul>
+ *
+ * @see org.cairnfield.model.ModelPackage#getArchive()
+ * @model annotation="urn:org.cairnfield:words label='Archive'"
+ * @generated
+ */
+public interface Archive extends EObject {
+	/**
+	 * Returns the value of the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What people call the archive.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Name</em>' attribute.
+	 * @see #setName(String)
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Name()
+	 * @model annotation="urn:org.cairnfield:words label='Name'"
+	 * @generated
+	 */
+	String getName();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Archive#getName <em>Name</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Name</em>' attribute.
+	 * @see #getName()
+	 * @generated
+	 */
+	void setName(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Format Version</b></em>' attribute.
+	 * The default value is <code>"1"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The version of the layout on disk, counted from 1.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Format Version</em>' attribute.
+	 * @see #setFormatVersion(int)
+	 * @see org.cairnfield.model.ModelPackage#getArchive_FormatVersion()
+	 * @model default="1"
+	 *        annotation="urn:org.cairnfield:words label='Format version'"
+	 * @generated
+	 */
+	int getFormatVersion();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Archive#getFormatVersion <em>Format Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Format Version</em>' attribute.
+	 * @see #getFormatVersion()
+	 * @generated
+	 */
+	void setFormatVersion(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Sites</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Site}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The buildings, each with its surveys.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sites</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Sites()
+	 * @model containment="true"
+	 *        annotation="urn:org.cairnfield:words label='Sites'"
+	 * @generated
+	 */
+	EList<Site> getSites();
+
+	/**
+	 * Returns the value of the '<em><b>Access Points</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.AccessPoint}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Every access point that a survey of the archive heard.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Access Points</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_AccessPoints()
+	 * @model containment="true"
+	 *        annotation="urn:org.cairnfield:words label='Access points'"
+	 * @generated
+	 */
+	EList<AccessPoint> getAccessPoints();
+
+	/**
+	 * Returns the value of the '<em><b>Devices</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Device}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What recorded the surveys.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Devices</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Devices()
+	 * @model containment="true"
+	 *        annotation="urn:org.cairnfield:words label='Devices'"
+	 * @generated
+	 */
+	EList<Device> getDevices();
+
+	/**
+	 * Returns the value of the '<em><b>Waivers</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Waiver}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Findings that somebody decided to live with.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Waivers</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Waivers()
+	 * @model containment="true"
+	 *        annotation="urn:org.cairnfield:words label='Waivers'"
+	 * @generated
+	 */
+	EList<Waiver> getWaivers();
+
+	/**
+	 * Returns the value of the '<em><b>Splits</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Split}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Clusterings of the map or of part of it; each may be in a resource of its own.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Splits</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Splits()
+	 * @model containment="true" resolveProxies="true"
+	 *        annotation="urn:org.cairnfield:words label='Splits'"
+	 * @generated
+	 */
+	EList<Split> getSplits();
+
+	/**
+	 * Returns the value of the '<em><b>Ledgers</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Ledger}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Verdicts on proposals; each may be in a resource of its own.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Ledgers</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Ledgers()
+	 * @model containment="true" resolveProxies="true"
+	 *        annotation="urn:org.cairnfield:words label='Ledgers'"
+	 * @generated
+	 */
+	EList<Ledger> getLedgers();
+
+	/**
+	 * Returns the value of the '<em><b>Releases</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Release}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Frozen versions of the map, oldest first; each may be in a resource of its own.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Releases</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Releases()
+	 * @model containment="true" resolveProxies="true"
+	 *        annotation="urn:org.cairnfield:words label='Releases'"
+	 * @generated
+	 */
+	EList<Release> getReleases();
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * No two sites, surveys, devices or access points of the archive share an id, nor two splits, ledgers or releases, whatever the case of letters: ids name files.
+	 * <!-- end-model-doc -->
+	 * @model
+	 * @generated
+	 */
+	boolean idsAreUnique(DiagnosticChain diagnostics, Map<Object, Object> context);
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * No two access points have the same address.
+	 * <!-- end-model-doc -->
+	 * @model
+	 * @generated
+	 */
+	boolean addressesAreUnique(DiagnosticChain diagnostics, Map<Object, Object> context);
+
+} // Archive

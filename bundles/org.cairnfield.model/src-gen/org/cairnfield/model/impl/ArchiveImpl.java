@@ -1,0 +1,533 @@
+/**
+ */
+package org.cairnfield.model.impl;
+
+import java.util.Collection;
+import java.util.Map;
+
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.Release;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.Waiver;
+
+import org.cairnfield.model.check.ArchiveCheck;
+
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
+
+import org.eclipse.emf.common.util.DiagnosticChain;
+import org.eclipse.emf.common.util.EList;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
+
+import org.eclipse.emf.ecore.impl.ENotificationImpl;
+import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
+
+import org.eclipse.emf.ecore.util.EObjectContainmentEList;
+import org.eclipse.emf.ecore.util.InternalEList;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model object '<em><b>Archive</b></em>'.
+ * <!-- end-user-doc -->
+ * <p>
+ * The following features are implemented:
+ * </p>
+ * <ul>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getName <em>Name</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getFormatVersion <em>Format Version</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getSites <em>Sites</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getAccessPoints <em>Access Points</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getDevices <em>Devices</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getWaivers <em>Waivers</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getSplits <em>Splits</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getLedgers <em>Ledgers</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getReleases <em>Releases</em>}</li>
+ * </ul>
+ *
+ * @generated
+ */
+public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive {
+	/**
+	 * The default value of the '{@link #getName() <em>Name</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getName()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String NAME_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getName() <em>Name</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getName()
+	 * @generated
+	 * @ordered
+	 */
+	protected String name = NAME_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFormatVersion() <em>Format Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFormatVersion()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final int FORMAT_VERSION_EDEFAULT = 1;
+
+	/**
+	 * The cached value of the '{@link #getFormatVersion() <em>Format Version</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFormatVersion()
+	 * @generated
+	 * @ordered
+	 */
+	protected int formatVersion = FORMAT_VERSION_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getSites() <em>Sites</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSites()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Site> sites;
+
+	/**
+	 * The cached value of the '{@link #getAccessPoints() <em>Access Points</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAccessPoints()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<AccessPoint> accessPoints;
+
+	/**
+	 * The cached value of the '{@link #getDevices() <em>Devices</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDevices()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Device> devices;
+
+	/**
+	 * The cached value of the '{@link #getWaivers() <em>Waivers</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWaivers()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Waiver> waivers;
+
+	/**
+	 * The cached value of the '{@link #getSplits() <em>Splits</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSplits()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Split> splits;
+
+	/**
+	 * The cached value of the '{@link #getLedgers() <em>Ledgers</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLedgers()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Ledger> ledgers;
+
+	/**
+	 * The cached value of the '{@link #getReleases() <em>Releases</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReleases()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Release> releases;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ArchiveImpl() {
+		super();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	protected EClass eStaticClass() {
+		return ModelPackage.Literals.ARCHIVE;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getName() {
+		return name;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setName(String newName) {
+		String oldName = name;
+		name = newName;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ARCHIVE__NAME, oldName, name));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public int getFormatVersion() {
+		return formatVersion;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFormatVersion(int newFormatVersion) {
+		int oldFormatVersion = formatVersion;
+		formatVersion = newFormatVersion;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ARCHIVE__FORMAT_VERSION, oldFormatVersion, formatVersion));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Site> getSites() {
+		if (sites == null) {
+			sites = new EObjectContainmentEList<Site>(Site.class, this, ModelPackage.ARCHIVE__SITES);
+		}
+		return sites;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<AccessPoint> getAccessPoints() {
+		if (accessPoints == null) {
+			accessPoints = new EObjectContainmentEList<AccessPoint>(AccessPoint.class, this, ModelPackage.ARCHIVE__ACCESS_POINTS);
+		}
+		return accessPoints;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Device> getDevices() {
+		if (devices == null) {
+			devices = new EObjectContainmentEList<Device>(Device.class, this, ModelPackage.ARCHIVE__DEVICES);
+		}
+		return devices;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Waiver> getWaivers() {
+		if (waivers == null) {
+			waivers = new EObjectContainmentEList<Waiver>(Waiver.class, this, ModelPackage.ARCHIVE__WAIVERS);
+		}
+		return waivers;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Split> getSplits() {
+		if (splits == null) {
+			splits = new EObjectContainmentEList.Resolving<Split>(Split.class, this, ModelPackage.ARCHIVE__SPLITS);
+		}
+		return splits;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Ledger> getLedgers() {
+		if (ledgers == null) {
+			ledgers = new EObjectContainmentEList.Resolving<Ledger>(Ledger.class, this, ModelPackage.ARCHIVE__LEDGERS);
+		}
+		return ledgers;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Release> getReleases() {
+		if (releases == null) {
+			releases = new EObjectContainmentEList.Resolving<Release>(Release.class, this, ModelPackage.ARCHIVE__RELEASES);
+		}
+		return releases;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean idsAreUnique(final DiagnosticChain diagnostics, final Map<Object, Object> context) {
+		return ArchiveCheck.idsAreUnique(this, diagnostics);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean addressesAreUnique(final DiagnosticChain diagnostics, final Map<Object, Object> context) {
+		return ArchiveCheck.addressesAreUnique(this, diagnostics);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+		switch (featureID) {
+			case ModelPackage.ARCHIVE__SITES:
+				return ((InternalEList<?>)getSites()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__ACCESS_POINTS:
+				return ((InternalEList<?>)getAccessPoints()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__DEVICES:
+				return ((InternalEList<?>)getDevices()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__WAIVERS:
+				return ((InternalEList<?>)getWaivers()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__SPLITS:
+				return ((InternalEList<?>)getSplits()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__LEDGERS:
+				return ((InternalEList<?>)getLedgers()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__RELEASES:
+				return ((InternalEList<?>)getReleases()).basicRemove(otherEnd, msgs);
+		}
+		return super.eInverseRemove(otherEnd, featureID, msgs);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object eGet(int featureID, boolean resolve, boolean coreType) {
+		switch (featureID) {
+			case ModelPackage.ARCHIVE__NAME:
+				return getName();
+			case ModelPackage.ARCHIVE__FORMAT_VERSION:
+				return getFormatVersion();
+			case ModelPackage.ARCHIVE__SITES:
+				return getSites();
+			case ModelPackage.ARCHIVE__ACCESS_POINTS:
+				return getAccessPoints();
+			case ModelPackage.ARCHIVE__DEVICES:
+				return getDevices();
+			case ModelPackage.ARCHIVE__WAIVERS:
+				return getWaivers();
+			case ModelPackage.ARCHIVE__SPLITS:
+				return getSplits();
+			case ModelPackage.ARCHIVE__LEDGERS:
+				return getLedgers();
+			case ModelPackage.ARCHIVE__RELEASES:
+				return getReleases();
+		}
+		return super.eGet(featureID, resolve, coreType);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@SuppressWarnings("unchecked")
+	@Override
+	public void eSet(int featureID, Object newValue) {
+		switch (featureID) {
+			case ModelPackage.ARCHIVE__NAME:
+				setName((String)newValue);
+				return;
+			case ModelPackage.ARCHIVE__FORMAT_VERSION:
+				setFormatVersion((Integer)newValue);
+				return;
+			case ModelPackage.ARCHIVE__SITES:
+				getSites().clear();
+				getSites().addAll((Collection<? extends Site>)newValue);
+				return;
+			case ModelPackage.ARCHIVE__ACCESS_POINTS:
+				getAccessPoints().clear();
+				getAccessPoints().addAll((Collection<? extends AccessPoint>)newValue);
+				return;
+			case ModelPackage.ARCHIVE__DEVICES:
+				getDevices().clear();
+				getDevices().addAll((Collection<? extends Device>)newValue);
+				return;
+			case ModelPackage.ARCHIVE__WAIVERS:
+				getWaivers().clear();
+				getWaivers().addAll((Collection<? extends Waiver>)newValue);
+				return;
+			case ModelPackage.ARCHIVE__SPLITS:
+				getSplits().clear();
+				getSplits().addAll((Collection<? extends Split>)newValue);
+				return;
+			case ModelPackage.ARCHIVE__LEDGERS:
+				getLedgers().clear();
+				getLedgers().addAll((Collection<? extends Ledger>)newValue);
+				return;
+			case ModelPackage.ARCHIVE__RELEASES:
+				getReleases().clear();
+				getReleases().addAll((Collection<? extends Release>)newValue);
+				return;
+		}
+		super.eSet(featureID, newValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void eUnset(int featureID) {
+		switch (featureID) {
+			case ModelPackage.ARCHIVE__NAME:
+				setName(NAME_EDEFAULT);
+				return;
+			case ModelPackage.ARCHIVE__FORMAT_VERSION:
+				setFormatVersion(FORMAT_VERSION_EDEFAULT);
+				return;
+			case ModelPackage.ARCHIVE__SITES:
+				getSites().clear();
+				return;
+			case ModelPackage.ARCHIVE__ACCESS_POINTS:
+				getAccessPoints().clear();
+				return;
+			case ModelPackage.ARCHIVE__DEVICES:
+				getDevices().clear();
+				return;
+			case ModelPackage.ARCHIVE__WAIVERS:
+				getWaivers().clear();
+				return;
+			case ModelPackage.ARCHIVE__SPLITS:
+				getSplits().clear();
+				return;
+			case ModelPackage.ARCHIVE__LEDGERS:
+				getLedgers().clear();
+				return;
+			case ModelPackage.ARCHIVE__RELEASES:
+				getReleases().clear();
+				return;
+		}
+		super.eUnset(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean eIsSet(int featureID) {
+		switch (featureID) {
+			case ModelPackage.ARCHIVE__NAME:
+				return NAME_EDEFAULT == null ? name != null : !NAME_EDEFAULT.equals(name);
+			case ModelPackage.ARCHIVE__FORMAT_VERSION:
+				return formatVersion != FORMAT_VERSION_EDEFAULT;
+			case ModelPackage.ARCHIVE__SITES:
+				return sites != null && !sites.isEmpty();
+			case ModelPackage.ARCHIVE__ACCESS_POINTS:
+				return accessPoints != null && !accessPoints.isEmpty();
+			case ModelPackage.ARCHIVE__DEVICES:
+				return devices != null && !devices.isEmpty();
+			case ModelPackage.ARCHIVE__WAIVERS:
+				return waivers != null && !waivers.isEmpty();
+			case ModelPackage.ARCHIVE__SPLITS:
+				return splits != null && !splits.isEmpty();
+			case ModelPackage.ARCHIVE__LEDGERS:
+				return ledgers != null && !ledgers.isEmpty();
+			case ModelPackage.ARCHIVE__RELEASES:
+				return releases != null && !releases.isEmpty();
+		}
+		return super.eIsSet(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String toString() {
+		if (eIsProxy()) return super.toString();
+
+		StringBuilder result = new StringBuilder(super.toString());
+		result.append(" (name: ");
+		result.append(name);
+		result.append(", formatVersion: ");
+		result.append(formatVersion);
+		result.append(')');
+		return result.toString();
+	}
+
+} //ArchiveImpl

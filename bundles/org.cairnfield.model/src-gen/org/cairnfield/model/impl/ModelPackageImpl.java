@@ -1,0 +1,2651 @@
+/**
+ */
+package org.cairnfield.model.impl;
+
+import java.time.Instant;
+import java.time.LocalDate;
+
+import org.cairnfield.core.radio.WifiBand;
+
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Cluster;
+import org.cairnfield.model.Decision;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Finding;
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.Release;
+import org.cairnfield.model.Samples;
+import org.cairnfield.model.Severity;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.Verdict;
+import org.cairnfield.model.Waiver;
+
+import org.cairnfield.model.util.ModelValidator;
+
+import org.cairnfield.model.values.Georeference;
+import org.cairnfield.model.values.Labels;
+import org.cairnfield.model.values.Outline;
+import org.cairnfield.model.values.Placement;
+import org.cairnfield.model.values.Proposals;
+import org.cairnfield.model.values.SampleKey;
+import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.model.values.Scope;
+import org.cairnfield.model.values.Subject;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EGenericType;
+import org.eclipse.emf.ecore.EOperation;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EValidator;
+
+import org.eclipse.emf.ecore.impl.EPackageImpl;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model <b>Package</b>.
+ * <!-- end-user-doc -->
+ * @generated
+ */
+public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass archiveEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass siteEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass floorEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass accessPointEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass deviceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass surveyEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass samplesEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass splitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass clusterEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ledgerEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass verdictEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass findingEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass waiverEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass releaseEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum surveyKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum decisionEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum severityEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType sampleTableEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType labelsEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType proposalsEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType outlineEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType placementEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType georeferenceEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType scopeEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType sampleKeyEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType subjectEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType wifiBandEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType dateEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType timeEDataType = null;
+
+	/**
+	 * Creates an instance of the model <b>Package</b>, registered with
+	 * {@link org.eclipse.emf.ecore.EPackage.Registry EPackage.Registry} by the package
+	 * package URI value.
+	 * <p>Note: the correct way to create the package is via the static
+	 * factory method {@link #init init()}, which also performs
+	 * initialization of the package, or returns the registered package,
+	 * if one already exists.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.eclipse.emf.ecore.EPackage.Registry
+	 * @see org.cairnfield.model.ModelPackage#eNS_URI
+	 * @see #init()
+	 * @generated
+	 */
+	private ModelPackageImpl() {
+		super(eNS_URI, ModelFactory.eINSTANCE);
+	}
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private static boolean isInited = false;
+
+	/**
+	 * Creates, registers, and initializes the <b>Package</b> for this model, and for any others upon which it depends.
+	 *
+	 * <p>This method is used to initialize {@link ModelPackage#eINSTANCE} when that field is accessed.
+	 * Clients should not invoke it directly. Instead, they should simply access that field to obtain the package.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #eNS_URI
+	 * @see #createPackageContents()
+	 * @see #initializePackageContents()
+	 * @generated
+	 */
+	public static ModelPackage init() {
+		if (isInited) return (ModelPackage)EPackage.Registry.INSTANCE.getEPackage(ModelPackage.eNS_URI);
+
+		// Obtain or create and register package
+		Object registeredModelPackage = EPackage.Registry.INSTANCE.get(eNS_URI);
+		ModelPackageImpl theModelPackage = registeredModelPackage instanceof ModelPackageImpl ? (ModelPackageImpl)registeredModelPackage : new ModelPackageImpl();
+
+		isInited = true;
+
+		// Create package meta-data objects
+		theModelPackage.createPackageContents();
+
+		// Initialize created meta-data
+		theModelPackage.initializePackageContents();
+
+		// Register package validator
+		EValidator.Registry.INSTANCE.put
+			(theModelPackage,
+			 new EValidator.Descriptor() {
+				 @Override
+				 public EValidator getEValidator() {
+					 return ModelValidator.INSTANCE;
+				 }
+			 });
+
+		// Mark meta-data to indicate it can't be changed
+		theModelPackage.freeze();
+
+		// Update the registry and return the package
+		EPackage.Registry.INSTANCE.put(ModelPackage.eNS_URI, theModelPackage);
+		return theModelPackage;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getArchive() {
+		return archiveEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getArchive_Name() {
+		return (EAttribute)archiveEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getArchive_FormatVersion() {
+		return (EAttribute)archiveEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Sites() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_AccessPoints() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Devices() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Waivers() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Splits() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Ledgers() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Releases() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSite() {
+		return siteEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSite_Id() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSite_Name() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSite_Georeference() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSite_Floors() {
+		return (EReference)siteEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSite_Surveys() {
+		return (EReference)siteEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getFloor() {
+		return floorEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFloor_Level() {
+		return (EAttribute)floorEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFloor_Name() {
+		return (EAttribute)floorEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFloor_Outline() {
+		return (EAttribute)floorEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFloor_HeightMetres() {
+		return (EAttribute)floorEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFloor_PlanImage() {
+		return (EAttribute)floorEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFloor_PlanPlacement() {
+		return (EAttribute)floorEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAccessPoint() {
+		return accessPointEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_Id() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_Address() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_Band() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_Channel() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_FirstHeard() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_LastHeard() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_Group() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_Reason() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getDevice() {
+		return deviceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDevice_Id() {
+		return (EAttribute)deviceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDevice_Name() {
+		return (EAttribute)deviceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDevice_OffsetDb() {
+		return (EAttribute)deviceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSurvey() {
+		return surveyEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurvey_Id() {
+		return (EAttribute)surveyEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSurvey_Site() {
+		return (EReference)surveyEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurvey_Name() {
+		return (EAttribute)surveyEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurvey_Date() {
+		return (EAttribute)surveyEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurvey_Surveyor() {
+		return (EAttribute)surveyEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSurvey_Device() {
+		return (EReference)surveyEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurvey_Protocol() {
+		return (EAttribute)surveyEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurvey_Kind() {
+		return (EAttribute)surveyEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurvey_SourceFile() {
+		return (EAttribute)surveyEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurvey_SourceDigest() {
+		return (EAttribute)surveyEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSurvey_Samples() {
+		return (EReference)surveyEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSamples() {
+		return samplesEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSamples_Table() {
+		return (EAttribute)samplesEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSplit() {
+		return splitEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Id() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Scope() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Representation() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Distance() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Epsilon() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_MinPts() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_PcaShare() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Seed() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSplit_Clusters() {
+		return (EReference)splitEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Labels() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Proposals() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCluster() {
+		return clusterEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCluster_Number() {
+		return (EAttribute)clusterEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCluster_Size() {
+		return (EAttribute)clusterEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLedger() {
+		return ledgerEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLedger_Id() {
+		return (EAttribute)ledgerEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLedger_Verdicts() {
+		return (EReference)ledgerEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getVerdict() {
+		return verdictEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Id() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Split() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Sample() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Cluster() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Decision() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_ReasonCode() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Text() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Person() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Time() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Supersedes() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getFinding() {
+		return findingEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFinding_Rule() {
+		return (EAttribute)findingEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFinding_Severity() {
+		return (EAttribute)findingEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFinding_Message() {
+		return (EAttribute)findingEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFinding_Subjects() {
+		return (EAttribute)findingEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getFinding_ContentKey() {
+		return (EAttribute)findingEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getWaiver() {
+		return waiverEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWaiver_Rule() {
+		return (EAttribute)waiverEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWaiver_ContentKey() {
+		return (EAttribute)waiverEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWaiver_Reason() {
+		return (EAttribute)waiverEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWaiver_Person() {
+		return (EAttribute)waiverEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWaiver_Time() {
+		return (EAttribute)waiverEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRelease() {
+		return releaseEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRelease_Version() {
+		return (EAttribute)releaseEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRelease_Digest() {
+		return (EAttribute)releaseEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRelease_Tag() {
+		return (EAttribute)releaseEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRelease_Notes() {
+		return (EAttribute)releaseEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRelease_SignedBy() {
+		return (EAttribute)releaseEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRelease_SignedAt() {
+		return (EAttribute)releaseEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSurveyKind() {
+		return surveyKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getDecision() {
+		return decisionEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSeverity() {
+		return severityEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getSampleTable() {
+		return sampleTableEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getLabels() {
+		return labelsEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getProposals() {
+		return proposalsEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getOutline() {
+		return outlineEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getPlacement() {
+		return placementEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getGeoreference() {
+		return georeferenceEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getScope() {
+		return scopeEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getSampleKey() {
+		return sampleKeyEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getSubject() {
+		return subjectEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getWifiBand() {
+		return wifiBandEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getDate() {
+		return dateEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EDataType getTime() {
+		return timeEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ModelFactory getModelFactory() {
+		return (ModelFactory)getEFactoryInstance();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isCreated = false;
+
+	/**
+	 * Creates the meta-model objects for the package.  This method is
+	 * guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void createPackageContents() {
+		if (isCreated) return;
+		isCreated = true;
+
+		// Create classes and their features
+		archiveEClass = createEClass(ARCHIVE);
+		createEAttribute(archiveEClass, ARCHIVE__NAME);
+		createEAttribute(archiveEClass, ARCHIVE__FORMAT_VERSION);
+		createEReference(archiveEClass, ARCHIVE__SITES);
+		createEReference(archiveEClass, ARCHIVE__ACCESS_POINTS);
+		createEReference(archiveEClass, ARCHIVE__DEVICES);
+		createEReference(archiveEClass, ARCHIVE__WAIVERS);
+		createEReference(archiveEClass, ARCHIVE__SPLITS);
+		createEReference(archiveEClass, ARCHIVE__LEDGERS);
+		createEReference(archiveEClass, ARCHIVE__RELEASES);
+
+		siteEClass = createEClass(SITE);
+		createEAttribute(siteEClass, SITE__ID);
+		createEAttribute(siteEClass, SITE__NAME);
+		createEAttribute(siteEClass, SITE__GEOREFERENCE);
+		createEReference(siteEClass, SITE__FLOORS);
+		createEReference(siteEClass, SITE__SURVEYS);
+
+		floorEClass = createEClass(FLOOR);
+		createEAttribute(floorEClass, FLOOR__LEVEL);
+		createEAttribute(floorEClass, FLOOR__NAME);
+		createEAttribute(floorEClass, FLOOR__OUTLINE);
+		createEAttribute(floorEClass, FLOOR__HEIGHT_METRES);
+		createEAttribute(floorEClass, FLOOR__PLAN_IMAGE);
+		createEAttribute(floorEClass, FLOOR__PLAN_PLACEMENT);
+
+		accessPointEClass = createEClass(ACCESS_POINT);
+		createEAttribute(accessPointEClass, ACCESS_POINT__ID);
+		createEAttribute(accessPointEClass, ACCESS_POINT__ADDRESS);
+		createEAttribute(accessPointEClass, ACCESS_POINT__BAND);
+		createEAttribute(accessPointEClass, ACCESS_POINT__CHANNEL);
+		createEAttribute(accessPointEClass, ACCESS_POINT__FIRST_HEARD);
+		createEAttribute(accessPointEClass, ACCESS_POINT__LAST_HEARD);
+		createEAttribute(accessPointEClass, ACCESS_POINT__GROUP);
+		createEAttribute(accessPointEClass, ACCESS_POINT__REASON);
+
+		deviceEClass = createEClass(DEVICE);
+		createEAttribute(deviceEClass, DEVICE__ID);
+		createEAttribute(deviceEClass, DEVICE__NAME);
+		createEAttribute(deviceEClass, DEVICE__OFFSET_DB);
+
+		surveyEClass = createEClass(SURVEY);
+		createEAttribute(surveyEClass, SURVEY__ID);
+		createEReference(surveyEClass, SURVEY__SITE);
+		createEAttribute(surveyEClass, SURVEY__NAME);
+		createEAttribute(surveyEClass, SURVEY__DATE);
+		createEAttribute(surveyEClass, SURVEY__SURVEYOR);
+		createEReference(surveyEClass, SURVEY__DEVICE);
+		createEAttribute(surveyEClass, SURVEY__PROTOCOL);
+		createEAttribute(surveyEClass, SURVEY__KIND);
+		createEAttribute(surveyEClass, SURVEY__SOURCE_FILE);
+		createEAttribute(surveyEClass, SURVEY__SOURCE_DIGEST);
+		createEReference(surveyEClass, SURVEY__SAMPLES);
+
+		samplesEClass = createEClass(SAMPLES);
+		createEAttribute(samplesEClass, SAMPLES__TABLE);
+
+		splitEClass = createEClass(SPLIT);
+		createEAttribute(splitEClass, SPLIT__ID);
+		createEAttribute(splitEClass, SPLIT__SCOPE);
+		createEAttribute(splitEClass, SPLIT__REPRESENTATION);
+		createEAttribute(splitEClass, SPLIT__DISTANCE);
+		createEAttribute(splitEClass, SPLIT__EPSILON);
+		createEAttribute(splitEClass, SPLIT__MIN_PTS);
+		createEAttribute(splitEClass, SPLIT__PCA_SHARE);
+		createEAttribute(splitEClass, SPLIT__SEED);
+		createEReference(splitEClass, SPLIT__CLUSTERS);
+		createEAttribute(splitEClass, SPLIT__LABELS);
+		createEAttribute(splitEClass, SPLIT__PROPOSALS);
+
+		clusterEClass = createEClass(CLUSTER);
+		createEAttribute(clusterEClass, CLUSTER__NUMBER);
+		createEAttribute(clusterEClass, CLUSTER__SIZE);
+
+		ledgerEClass = createEClass(LEDGER);
+		createEAttribute(ledgerEClass, LEDGER__ID);
+		createEReference(ledgerEClass, LEDGER__VERDICTS);
+
+		verdictEClass = createEClass(VERDICT);
+		createEAttribute(verdictEClass, VERDICT__ID);
+		createEAttribute(verdictEClass, VERDICT__SPLIT);
+		createEAttribute(verdictEClass, VERDICT__SAMPLE);
+		createEAttribute(verdictEClass, VERDICT__CLUSTER);
+		createEAttribute(verdictEClass, VERDICT__DECISION);
+		createEAttribute(verdictEClass, VERDICT__REASON_CODE);
+		createEAttribute(verdictEClass, VERDICT__TEXT);
+		createEAttribute(verdictEClass, VERDICT__PERSON);
+		createEAttribute(verdictEClass, VERDICT__TIME);
+		createEAttribute(verdictEClass, VERDICT__SUPERSEDES);
+
+		findingEClass = createEClass(FINDING);
+		createEAttribute(findingEClass, FINDING__RULE);
+		createEAttribute(findingEClass, FINDING__SEVERITY);
+		createEAttribute(findingEClass, FINDING__MESSAGE);
+		createEAttribute(findingEClass, FINDING__SUBJECTS);
+		createEAttribute(findingEClass, FINDING__CONTENT_KEY);
+
+		waiverEClass = createEClass(WAIVER);
+		createEAttribute(waiverEClass, WAIVER__RULE);
+		createEAttribute(waiverEClass, WAIVER__CONTENT_KEY);
+		createEAttribute(waiverEClass, WAIVER__REASON);
+		createEAttribute(waiverEClass, WAIVER__PERSON);
+		createEAttribute(waiverEClass, WAIVER__TIME);
+
+		releaseEClass = createEClass(RELEASE);
+		createEAttribute(releaseEClass, RELEASE__VERSION);
+		createEAttribute(releaseEClass, RELEASE__DIGEST);
+		createEAttribute(releaseEClass, RELEASE__TAG);
+		createEAttribute(releaseEClass, RELEASE__NOTES);
+		createEAttribute(releaseEClass, RELEASE__SIGNED_BY);
+		createEAttribute(releaseEClass, RELEASE__SIGNED_AT);
+
+		// Create enums
+		surveyKindEEnum = createEEnum(SURVEY_KIND);
+		decisionEEnum = createEEnum(DECISION);
+		severityEEnum = createEEnum(SEVERITY);
+
+		// Create data types
+		sampleTableEDataType = createEDataType(SAMPLE_TABLE);
+		labelsEDataType = createEDataType(LABELS);
+		proposalsEDataType = createEDataType(PROPOSALS);
+		outlineEDataType = createEDataType(OUTLINE);
+		placementEDataType = createEDataType(PLACEMENT);
+		georeferenceEDataType = createEDataType(GEOREFERENCE);
+		scopeEDataType = createEDataType(SCOPE);
+		sampleKeyEDataType = createEDataType(SAMPLE_KEY);
+		subjectEDataType = createEDataType(SUBJECT);
+		wifiBandEDataType = createEDataType(WIFI_BAND);
+		dateEDataType = createEDataType(DATE);
+		timeEDataType = createEDataType(TIME);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isInitialized = false;
+
+	/**
+	 * Complete the initialization of the package and its meta-model.  This
+	 * method is guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void initializePackageContents() {
+		if (isInitialized) return;
+		isInitialized = true;
+
+		// Initialize package
+		setName(eNAME);
+		setNsPrefix(eNS_PREFIX);
+		setNsURI(eNS_URI);
+
+		// Create type parameters
+
+		// Set bounds for type parameters
+
+		// Add supertypes to classes
+
+		// Initialize classes and features; add operations and parameters
+		initEClass(archiveEClass, Archive.class, "Archive", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getArchive_Name(), ecorePackage.getEString(), "name", null, 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArchive_FormatVersion(), ecorePackage.getEInt(), "formatVersion", "1", 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Sites(), this.getSite(), null, "sites", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_AccessPoints(), this.getAccessPoint(), null, "accessPoints", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Devices(), this.getDevice(), null, "devices", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Waivers(), this.getWaiver(), null, "waivers", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Splits(), this.getSplit(), null, "splits", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Ledgers(), this.getLedger(), null, "ledgers", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Releases(), this.getRelease(), null, "releases", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		EOperation op = addEOperation(archiveEClass, ecorePackage.getEBoolean(), "idsAreUnique", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		EGenericType g1 = createEGenericType(ecorePackage.getEMap());
+		EGenericType g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(archiveEClass, ecorePackage.getEBoolean(), "addressesAreUnique", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(siteEClass, Site.class, "Site", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSite_Id(), ecorePackage.getEString(), "id", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSite_Name(), ecorePackage.getEString(), "name", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSite_Georeference(), this.getGeoreference(), "georeference", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSite_Floors(), this.getFloor(), null, "floors", null, 0, -1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSite_Surveys(), this.getSurvey(), this.getSurvey_Site(), "surveys", null, 0, -1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		op = addEOperation(siteEClass, ecorePackage.getEBoolean(), "idIsUsable", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(siteEClass, ecorePackage.getEBoolean(), "levelsAreUnique", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(floorEClass, Floor.class, "Floor", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getFloor_Level(), ecorePackage.getEInt(), "level", "0", 0, 1, Floor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFloor_Name(), ecorePackage.getEString(), "name", null, 0, 1, Floor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFloor_Outline(), this.getOutline(), "outline", null, 0, 1, Floor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFloor_HeightMetres(), ecorePackage.getEDoubleObject(), "heightMetres", null, 0, 1, Floor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFloor_PlanImage(), ecorePackage.getEString(), "planImage", null, 0, 1, Floor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFloor_PlanPlacement(), this.getPlacement(), "planPlacement", null, 0, 1, Floor.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		op = addEOperation(floorEClass, ecorePackage.getEBoolean(), "levelIsInRange", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(floorEClass, ecorePackage.getEBoolean(), "outlineIsAnArea", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(floorEClass, ecorePackage.getEBoolean(), "heightIsPlausible", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(floorEClass, ecorePackage.getEBoolean(), "planImageStaysInside", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(accessPointEClass, AccessPoint.class, "AccessPoint", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAccessPoint_Id(), ecorePackage.getEString(), "id", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_Address(), ecorePackage.getEString(), "address", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_Band(), this.getWifiBand(), "band", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_Channel(), ecorePackage.getEInt(), "channel", "0", 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_FirstHeard(), this.getDate(), "firstHeard", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_LastHeard(), this.getDate(), "lastHeard", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_Group(), ecorePackage.getEString(), "group", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		addEOperation(accessPointEClass, ecorePackage.getEBoolean(), "isKept", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(accessPointEClass, ecorePackage.getEBoolean(), "idIsUsable", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(accessPointEClass, ecorePackage.getEBoolean(), "addressIsOfOneRadio", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(accessPointEClass, ecorePackage.getEBoolean(), "channelIsInBand", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(accessPointEClass, ecorePackage.getEBoolean(), "heardInOrder", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(deviceEClass, Device.class, "Device", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getDevice_Id(), ecorePackage.getEString(), "id", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDevice_Name(), ecorePackage.getEString(), "name", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDevice_OffsetDb(), ecorePackage.getEDoubleObject(), "offsetDb", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		addEOperation(deviceEClass, ecorePackage.getEBoolean(), "isCalibrated", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(deviceEClass, ecorePackage.getEBoolean(), "idIsUsable", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(deviceEClass, ecorePackage.getEBoolean(), "offsetIsPlausible", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(surveyEClass, Survey.class, "Survey", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSurvey_Id(), ecorePackage.getEString(), "id", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSurvey_Site(), this.getSite(), this.getSite_Surveys(), "site", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurvey_Name(), ecorePackage.getEString(), "name", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurvey_Date(), this.getDate(), "date", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurvey_Surveyor(), ecorePackage.getEString(), "surveyor", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSurvey_Device(), this.getDevice(), null, "device", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurvey_Protocol(), ecorePackage.getEString(), "protocol", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurvey_Kind(), this.getSurveyKind(), "kind", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurvey_SourceFile(), ecorePackage.getEString(), "sourceFile", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurvey_SourceDigest(), ecorePackage.getEString(), "sourceDigest", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSurvey_Samples(), this.getSamples(), null, "samples", null, 0, 1, Survey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		addEOperation(surveyEClass, this.getSampleTable(), "table", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(surveyEClass, ecorePackage.getEBoolean(), "idIsUsable", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(surveyEClass, ecorePackage.getEBoolean(), "surveyorIsInitials", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(surveyEClass, ecorePackage.getEBoolean(), "digestIsSha256", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(surveyEClass, ecorePackage.getEBoolean(), "levelsAreKnown", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(surveyEClass, ecorePackage.getEBoolean(), "accessPointsAreKnown", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(samplesEClass, Samples.class, "Samples", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSamples_Table(), this.getSampleTable(), "table", null, 0, 1, Samples.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(splitEClass, Split.class, "Split", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSplit_Id(), ecorePackage.getEString(), "id", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Scope(), this.getScope(), "scope", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Representation(), ecorePackage.getEString(), "representation", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Distance(), ecorePackage.getEString(), "distance", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Epsilon(), ecorePackage.getEDouble(), "epsilon", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_MinPts(), ecorePackage.getEInt(), "minPts", "1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_PcaShare(), ecorePackage.getEDoubleObject(), "pcaShare", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Seed(), ecorePackage.getELong(), "seed", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSplit_Clusters(), this.getCluster(), null, "clusters", null, 0, -1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Labels(), this.getLabels(), "labels", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Proposals(), this.getProposals(), "proposals", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		op = addEOperation(splitEClass, ecorePackage.getEBoolean(), "idIsUsable", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(splitEClass, ecorePackage.getEBoolean(), "parametersAreInRange", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(clusterEClass, Cluster.class, "Cluster", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCluster_Number(), ecorePackage.getEInt(), "number", null, 0, 1, Cluster.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCluster_Size(), ecorePackage.getEInt(), "size", null, 0, 1, Cluster.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(ledgerEClass, Ledger.class, "Ledger", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLedger_Id(), ecorePackage.getEString(), "id", null, 0, 1, Ledger.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLedger_Verdicts(), this.getVerdict(), null, "verdicts", null, 0, -1, Ledger.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		op = addEOperation(ledgerEClass, ecorePackage.getEBoolean(), "idIsUsable", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(ledgerEClass, ecorePackage.getEBoolean(), "superseded", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(verdictEClass, Verdict.class, "Verdict", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getVerdict_Id(), ecorePackage.getEString(), "id", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Split(), ecorePackage.getEString(), "split", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Sample(), this.getSampleKey(), "sample", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Cluster(), ecorePackage.getEInt(), "cluster", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Decision(), this.getDecision(), "decision", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_ReasonCode(), ecorePackage.getEString(), "reasonCode", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Text(), ecorePackage.getEString(), "text", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Person(), ecorePackage.getEString(), "person", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Time(), this.getTime(), "time", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Supersedes(), ecorePackage.getEString(), "supersedes", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		op = addEOperation(verdictEClass, ecorePackage.getEBoolean(), "isAccountedFor", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(findingEClass, Finding.class, "Finding", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getFinding_Rule(), ecorePackage.getEString(), "rule", null, 0, 1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFinding_Severity(), this.getSeverity(), "severity", null, 0, 1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFinding_Message(), ecorePackage.getEString(), "message", null, 0, 1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFinding_Subjects(), this.getSubject(), "subjects", null, 0, -1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFinding_ContentKey(), ecorePackage.getEString(), "contentKey", null, 0, 1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(waiverEClass, Waiver.class, "Waiver", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getWaiver_Rule(), ecorePackage.getEString(), "rule", null, 0, 1, Waiver.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWaiver_ContentKey(), ecorePackage.getEString(), "contentKey", null, 0, 1, Waiver.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWaiver_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, Waiver.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWaiver_Person(), ecorePackage.getEString(), "person", null, 0, 1, Waiver.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWaiver_Time(), this.getTime(), "time", null, 0, 1, Waiver.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		op = addEOperation(waiverEClass, ecorePackage.getEBoolean(), "isAccountedFor", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(releaseEClass, Release.class, "Release", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRelease_Version(), ecorePackage.getEString(), "version", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRelease_Digest(), ecorePackage.getEString(), "digest", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRelease_Tag(), ecorePackage.getEString(), "tag", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRelease_Notes(), ecorePackage.getEString(), "notes", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRelease_SignedBy(), ecorePackage.getEString(), "signedBy", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRelease_SignedAt(), this.getTime(), "signedAt", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		op = addEOperation(releaseEClass, ecorePackage.getEBoolean(), "versionIsUsable", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(releaseEClass, ecorePackage.getEBoolean(), "signatureIsComplete", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		// Initialize enums and add enum literals
+		initEEnum(surveyKindEEnum, SurveyKind.class, "SurveyKind");
+		addEEnumLiteral(surveyKindEEnum, SurveyKind.TRAINING);
+		addEEnumLiteral(surveyKindEEnum, SurveyKind.TEST);
+
+		initEEnum(decisionEEnum, Decision.class, "Decision");
+		addEEnumLiteral(decisionEEnum, Decision.DEFER);
+		addEEnumLiteral(decisionEEnum, Decision.APPROVE);
+		addEEnumLiteral(decisionEEnum, Decision.REJECT);
+
+		initEEnum(severityEEnum, Severity.class, "Severity");
+		addEEnumLiteral(severityEEnum, Severity.ERROR);
+		addEEnumLiteral(severityEEnum, Severity.WARNING);
+		addEEnumLiteral(severityEEnum, Severity.NOTE);
+
+		// Initialize data types
+		initEDataType(sampleTableEDataType, SampleTable.class, "SampleTable", !IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(labelsEDataType, Labels.class, "Labels", !IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(proposalsEDataType, Proposals.class, "Proposals", !IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(outlineEDataType, Outline.class, "Outline", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(placementEDataType, Placement.class, "Placement", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(georeferenceEDataType, Georeference.class, "Georeference", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(scopeEDataType, Scope.class, "Scope", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(sampleKeyEDataType, SampleKey.class, "SampleKey", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(subjectEDataType, Subject.class, "Subject", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(wifiBandEDataType, WifiBand.class, "WifiBand", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(dateEDataType, LocalDate.class, "Date", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(timeEDataType, Instant.class, "Time", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+
+		// Create resource
+		createResource(eNS_URI);
+
+		// Create annotations
+		// urn:org.cairnfield:words
+		createUrnorgAnnotations();
+	}
+
+	/**
+	 * Initializes the annotations for <b>urn:org.cairnfield:words</b>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void createUrnorgAnnotations() {
+		String source = "urn:org.cairnfield:words";
+		addAnnotation
+		  (archiveEClass,
+		   source,
+		   new String[] {
+			   "label", "Archive"
+		   });
+		addAnnotation
+		  (getArchive_Name(),
+		   source,
+		   new String[] {
+			   "label", "Name"
+		   });
+		addAnnotation
+		  (getArchive_FormatVersion(),
+		   source,
+		   new String[] {
+			   "label", "Format version"
+		   });
+		addAnnotation
+		  (getArchive_Sites(),
+		   source,
+		   new String[] {
+			   "label", "Sites"
+		   });
+		addAnnotation
+		  (getArchive_AccessPoints(),
+		   source,
+		   new String[] {
+			   "label", "Access points"
+		   });
+		addAnnotation
+		  (getArchive_Devices(),
+		   source,
+		   new String[] {
+			   "label", "Devices"
+		   });
+		addAnnotation
+		  (getArchive_Waivers(),
+		   source,
+		   new String[] {
+			   "label", "Waivers"
+		   });
+		addAnnotation
+		  (getArchive_Splits(),
+		   source,
+		   new String[] {
+			   "label", "Splits"
+		   });
+		addAnnotation
+		  (getArchive_Ledgers(),
+		   source,
+		   new String[] {
+			   "label", "Ledgers"
+		   });
+		addAnnotation
+		  (getArchive_Releases(),
+		   source,
+		   new String[] {
+			   "label", "Releases"
+		   });
+		addAnnotation
+		  (siteEClass,
+		   source,
+		   new String[] {
+			   "label", "Site"
+		   });
+		addAnnotation
+		  (getSite_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getSite_Name(),
+		   source,
+		   new String[] {
+			   "label", "Name"
+		   });
+		addAnnotation
+		  (getSite_Georeference(),
+		   source,
+		   new String[] {
+			   "label", "Georeference"
+		   });
+		addAnnotation
+		  (getSite_Floors(),
+		   source,
+		   new String[] {
+			   "label", "Floors"
+		   });
+		addAnnotation
+		  (getSite_Surveys(),
+		   source,
+		   new String[] {
+			   "label", "Surveys"
+		   });
+		addAnnotation
+		  (floorEClass,
+		   source,
+		   new String[] {
+			   "label", "Floor"
+		   });
+		addAnnotation
+		  (getFloor_Level(),
+		   source,
+		   new String[] {
+			   "label", "Level"
+		   });
+		addAnnotation
+		  (getFloor_Name(),
+		   source,
+		   new String[] {
+			   "label", "Name"
+		   });
+		addAnnotation
+		  (getFloor_Outline(),
+		   source,
+		   new String[] {
+			   "label", "Outline (x,y in m)"
+		   });
+		addAnnotation
+		  (getFloor_HeightMetres(),
+		   source,
+		   new String[] {
+			   "label", "Storey height (m)"
+		   });
+		addAnnotation
+		  (getFloor_PlanImage(),
+		   source,
+		   new String[] {
+			   "label", "Plan image"
+		   });
+		addAnnotation
+		  (getFloor_PlanPlacement(),
+		   source,
+		   new String[] {
+			   "label", "Plan placement"
+		   });
+		addAnnotation
+		  (accessPointEClass,
+		   source,
+		   new String[] {
+			   "label", "Access point"
+		   });
+		addAnnotation
+		  (getAccessPoint_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getAccessPoint_Address(),
+		   source,
+		   new String[] {
+			   "label", "Address"
+		   });
+		addAnnotation
+		  (getAccessPoint_Band(),
+		   source,
+		   new String[] {
+			   "label", "Band"
+		   });
+		addAnnotation
+		  (getAccessPoint_Channel(),
+		   source,
+		   new String[] {
+			   "label", "Channel"
+		   });
+		addAnnotation
+		  (getAccessPoint_FirstHeard(),
+		   source,
+		   new String[] {
+			   "label", "First heard"
+		   });
+		addAnnotation
+		  (getAccessPoint_LastHeard(),
+		   source,
+		   new String[] {
+			   "label", "Last heard"
+		   });
+		addAnnotation
+		  (getAccessPoint_Group(),
+		   source,
+		   new String[] {
+			   "label", "Radio"
+		   });
+		addAnnotation
+		  (getAccessPoint_Reason(),
+		   source,
+		   new String[] {
+			   "label", "Set aside because"
+		   });
+		addAnnotation
+		  (deviceEClass,
+		   source,
+		   new String[] {
+			   "label", "Device"
+		   });
+		addAnnotation
+		  (getDevice_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getDevice_Name(),
+		   source,
+		   new String[] {
+			   "label", "Name"
+		   });
+		addAnnotation
+		  (getDevice_OffsetDb(),
+		   source,
+		   new String[] {
+			   "label", "RSSI offset (dB)"
+		   });
+		addAnnotation
+		  (surveyEClass,
+		   source,
+		   new String[] {
+			   "label", "Survey"
+		   });
+		addAnnotation
+		  (getSurvey_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getSurvey_Site(),
+		   source,
+		   new String[] {
+			   "label", "Site"
+		   });
+		addAnnotation
+		  (getSurvey_Name(),
+		   source,
+		   new String[] {
+			   "label", "Name"
+		   });
+		addAnnotation
+		  (getSurvey_Date(),
+		   source,
+		   new String[] {
+			   "label", "Date"
+		   });
+		addAnnotation
+		  (getSurvey_Surveyor(),
+		   source,
+		   new String[] {
+			   "label", "Surveyor (initials)"
+		   });
+		addAnnotation
+		  (getSurvey_Device(),
+		   source,
+		   new String[] {
+			   "label", "Device"
+		   });
+		addAnnotation
+		  (getSurvey_Protocol(),
+		   source,
+		   new String[] {
+			   "label", "Protocol"
+		   });
+		addAnnotation
+		  (getSurvey_Kind(),
+		   source,
+		   new String[] {
+			   "label", "Kind"
+		   });
+		addAnnotation
+		  (getSurvey_SourceFile(),
+		   source,
+		   new String[] {
+			   "label", "Source file"
+		   });
+		addAnnotation
+		  (getSurvey_SourceDigest(),
+		   source,
+		   new String[] {
+			   "label", "Source digest (SHA-256)"
+		   });
+		addAnnotation
+		  (getSurvey_Samples(),
+		   source,
+		   new String[] {
+			   "label", "Samples"
+		   });
+		addAnnotation
+		  (samplesEClass,
+		   source,
+		   new String[] {
+			   "label", "Samples"
+		   });
+		addAnnotation
+		  (getSamples_Table(),
+		   source,
+		   new String[] {
+			   "label", "Table"
+		   });
+		addAnnotation
+		  (splitEClass,
+		   source,
+		   new String[] {
+			   "label", "Split"
+		   });
+		addAnnotation
+		  (getSplit_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getSplit_Scope(),
+		   source,
+		   new String[] {
+			   "label", "Scope"
+		   });
+		addAnnotation
+		  (getSplit_Representation(),
+		   source,
+		   new String[] {
+			   "label", "Representation"
+		   });
+		addAnnotation
+		  (getSplit_Distance(),
+		   source,
+		   new String[] {
+			   "label", "Distance"
+		   });
+		addAnnotation
+		  (getSplit_Epsilon(),
+		   source,
+		   new String[] {
+			   "label", "\u03b5 (units of the distance)"
+		   });
+		addAnnotation
+		  (getSplit_MinPts(),
+		   source,
+		   new String[] {
+			   "label", "minPts (samples)"
+		   });
+		addAnnotation
+		  (getSplit_PcaShare(),
+		   source,
+		   new String[] {
+			   "label", "Variance kept (share)"
+		   });
+		addAnnotation
+		  (getSplit_Seed(),
+		   source,
+		   new String[] {
+			   "label", "Seed"
+		   });
+		addAnnotation
+		  (getSplit_Clusters(),
+		   source,
+		   new String[] {
+			   "label", "Clusters"
+		   });
+		addAnnotation
+		  (getSplit_Labels(),
+		   source,
+		   new String[] {
+			   "label", "Labels"
+		   });
+		addAnnotation
+		  (getSplit_Proposals(),
+		   source,
+		   new String[] {
+			   "label", "Proposals"
+		   });
+		addAnnotation
+		  (clusterEClass,
+		   source,
+		   new String[] {
+			   "label", "Cluster"
+		   });
+		addAnnotation
+		  (getCluster_Number(),
+		   source,
+		   new String[] {
+			   "label", "Number"
+		   });
+		addAnnotation
+		  (getCluster_Size(),
+		   source,
+		   new String[] {
+			   "label", "Size (samples)"
+		   });
+		addAnnotation
+		  (ledgerEClass,
+		   source,
+		   new String[] {
+			   "label", "Ledger"
+		   });
+		addAnnotation
+		  (getLedger_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getLedger_Verdicts(),
+		   source,
+		   new String[] {
+			   "label", "Verdicts"
+		   });
+		addAnnotation
+		  (verdictEClass,
+		   source,
+		   new String[] {
+			   "label", "Verdict"
+		   });
+		addAnnotation
+		  (getVerdict_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getVerdict_Split(),
+		   source,
+		   new String[] {
+			   "label", "Split"
+		   });
+		addAnnotation
+		  (getVerdict_Sample(),
+		   source,
+		   new String[] {
+			   "label", "Sample"
+		   });
+		addAnnotation
+		  (getVerdict_Cluster(),
+		   source,
+		   new String[] {
+			   "label", "Cluster"
+		   });
+		addAnnotation
+		  (getVerdict_Decision(),
+		   source,
+		   new String[] {
+			   "label", "Decision"
+		   });
+		addAnnotation
+		  (getVerdict_ReasonCode(),
+		   source,
+		   new String[] {
+			   "label", "Reason"
+		   });
+		addAnnotation
+		  (getVerdict_Text(),
+		   source,
+		   new String[] {
+			   "label", "Remark"
+		   });
+		addAnnotation
+		  (getVerdict_Person(),
+		   source,
+		   new String[] {
+			   "label", "Person"
+		   });
+		addAnnotation
+		  (getVerdict_Time(),
+		   source,
+		   new String[] {
+			   "label", "Time (UTC)"
+		   });
+		addAnnotation
+		  (getVerdict_Supersedes(),
+		   source,
+		   new String[] {
+			   "label", "Supersedes"
+		   });
+		addAnnotation
+		  (findingEClass,
+		   source,
+		   new String[] {
+			   "label", "Finding"
+		   });
+		addAnnotation
+		  (getFinding_Rule(),
+		   source,
+		   new String[] {
+			   "label", "Rule"
+		   });
+		addAnnotation
+		  (getFinding_Severity(),
+		   source,
+		   new String[] {
+			   "label", "Severity"
+		   });
+		addAnnotation
+		  (getFinding_Message(),
+		   source,
+		   new String[] {
+			   "label", "Message"
+		   });
+		addAnnotation
+		  (getFinding_Subjects(),
+		   source,
+		   new String[] {
+			   "label", "About"
+		   });
+		addAnnotation
+		  (getFinding_ContentKey(),
+		   source,
+		   new String[] {
+			   "label", "Content key"
+		   });
+		addAnnotation
+		  (waiverEClass,
+		   source,
+		   new String[] {
+			   "label", "Waiver"
+		   });
+		addAnnotation
+		  (getWaiver_Rule(),
+		   source,
+		   new String[] {
+			   "label", "Rule"
+		   });
+		addAnnotation
+		  (getWaiver_ContentKey(),
+		   source,
+		   new String[] {
+			   "label", "Content key"
+		   });
+		addAnnotation
+		  (getWaiver_Reason(),
+		   source,
+		   new String[] {
+			   "label", "Reason"
+		   });
+		addAnnotation
+		  (getWaiver_Person(),
+		   source,
+		   new String[] {
+			   "label", "Person"
+		   });
+		addAnnotation
+		  (getWaiver_Time(),
+		   source,
+		   new String[] {
+			   "label", "Time (UTC)"
+		   });
+		addAnnotation
+		  (releaseEClass,
+		   source,
+		   new String[] {
+			   "label", "Release"
+		   });
+		addAnnotation
+		  (getRelease_Version(),
+		   source,
+		   new String[] {
+			   "label", "Version"
+		   });
+		addAnnotation
+		  (getRelease_Digest(),
+		   source,
+		   new String[] {
+			   "label", "Digest (SHA-256)"
+		   });
+		addAnnotation
+		  (getRelease_Tag(),
+		   source,
+		   new String[] {
+			   "label", "Tag"
+		   });
+		addAnnotation
+		  (getRelease_Notes(),
+		   source,
+		   new String[] {
+			   "label", "Notes"
+		   });
+		addAnnotation
+		  (getRelease_SignedBy(),
+		   source,
+		   new String[] {
+			   "label", "Signed by"
+		   });
+		addAnnotation
+		  (getRelease_SignedAt(),
+		   source,
+		   new String[] {
+			   "label", "Signed at (UTC)"
+		   });
+	}
+
+} //ModelPackageImpl

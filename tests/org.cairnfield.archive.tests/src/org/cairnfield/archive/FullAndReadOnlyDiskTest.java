@@ -1,0 +1,173 @@
+package org.cairnfield.archive;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.model.values.SampleTable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Real disks that are full or read-only; they are mounted for the test, which needs the rights to do so. */
+class FullAndReadOnlyDiskTest {
+
+	private final ArchiveStore store = new ArchiveStore();
+
+	@TempDir
+	Path folder;
+	private Path mounted;
+	private int mounts;
+
+	private static boolean run(String... command) {
+		try {
+			Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+			process.getInputStream().readAllBytes();
+			return process.waitFor(20, TimeUnit.SECONDS) && process.exitValue() == 0;
+		} catch (IOException e) {
+			return false;
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+			return false;
+		}
+	}
+
+	private Path mountSmallDisk(String size) throws IOException {
+		mounted = Files.createDirectory(folder.resolve("disk"));
+		boolean done = run("mount", "-t", "tmpfs", "-o", "size=" + size, "tmpfs", mounted.toString());
+		if (!done) {
+			mounted = null;
+		}
+		assumeTrue(done, "no right to mount a small disk here");
+		mounts = 1;
+		return mounted;
+	}
+
+	/** By a second mount on top, which is no matter of what files are open below. */
+	private void makeReadOnly() {
+		String place = mounted.toString();
+		assumeTrue(run("mount", "--bind", place, place), "no right to mount read-only here");
+		mounts = 2;
+		assumeTrue(run("mount", "-o", "remount,bind,ro", place), "no right to mount read-only here");
+	}
+
+	@AfterEach
+	void unmount() {
+		for (int i = 0; mounted != null && i < mounts; i++) {
+			assertTrue(run("umount", mounted.toString()));
+		}
+	}
+
+	@Test
+	void leavesTheOldStateOnAFullDisk() throws IOException {
+		Path root = mountSmallDisk("600k").resolve("archive");
+		try (OpenArchive open = store.create(root, "n")) {
+			SampleArchives.fill(open.archive(), 1, 1, 30);
+			open.savePoint(Person.named("M.Q."), null);
+			SortedMap<String, String> before = FolderText.of(root);
+			String digest = open.digest();
+			var survey = SampleArchives.survey(open.archive(), "survey-0");
+			var builder = SampleTable.builder();
+			for (int i = 0; i < 20_000; i++) {
+				builder.sample("S-" + i, 0, i, i);
+			}
+			survey.getSamples().setTable(builder.build());
+			ArchiveException full = assertThrows(ArchiveException.class, open::save);
+			assertTrue(full.getMessage().contains("nothing was saved") && full.getMessage().contains("is full"), full::getMessage);
+			assertEquals(before, FolderText.of(root));
+			try (Stream<Path> left = Files.list(root.resolve(".cairnfield/pending"))) {
+				assertEquals(List.of(), left.toList(), "what was written beside is gone");
+			}
+			open.reload();
+			assertEquals(digest, open.digest());
+			var small = SampleArchives.survey(open.archive(), "survey-0");
+			small.getSamples().setTable(small.table().edit().reason(0, "still works").done());
+			assertFalse(open.save().isEmpty());
+		}
+	}
+
+	@Test
+	void keepsHistoryWholeOnAFullDisk() throws Exception {
+		Path root = mountSmallDisk("900k").resolve("archive");
+		int points = 0;
+		try (OpenArchive open = store.create(root, "n")) {
+			SampleArchives.fill(open.archive(), 1, 2, 200);
+			String last = null;
+			for (int i = 0; i < 500 && last == null; i++) {
+				var survey = SampleArchives.survey(open.archive(), "survey-0");
+				survey.getSamples().setTable(survey.table().edit().position(i % 100, i, i).done());
+				try {
+					open.savePoint(Person.named("M.Q."), null);
+					points++;
+				} catch (ArchiveException e) {
+					last = e.getMessage();
+				}
+			}
+			assertTrue(last != null && last.contains("is full"), last);
+			assertTrue(points > 1, points + " save points");
+			try (var history = open.history()) {
+				assertTrue(history.list(1000).size() >= points);
+				assertEquals(List.of(), history.open(history.last()).damages());
+			}
+		}
+		try (OpenArchive open = store.open(root, Mode.READ)) {
+			assertEquals(List.of(), open.damages());
+		}
+	}
+
+	@Test
+	void opensReadOnlyOnAReadOnlyDiskAndTellsWhy() throws IOException {
+		Path root = mountSmallDisk("4m").resolve("archive");
+		String digest;
+		try (OpenArchive open = store.create(root, "n")) {
+			SampleArchives.fill(open.archive(), 1, 1, 30);
+			open.save();
+			digest = open.digest();
+		}
+		makeReadOnly();
+		try (OpenArchive open = store.open(root, Mode.EDIT)) {
+			assertTrue(open.readOnlyReason().orElseThrow().contains("read-only"), open.readOnlyReason()::get);
+			assertEquals(digest, open.digest());
+			open.archive().setName("other");
+			ArchiveException refused = assertThrows(ArchiveException.class, open::save);
+			assertTrue(refused.getMessage().contains("read-only"), refused::getMessage);
+		}
+	}
+
+	@Test
+	void saysSoWhereAFolderCannotBeWrittenAnyMore() throws IOException {
+		Path root = mountSmallDisk("4m").resolve("archive");
+		try (OpenArchive open = store.create(root, "n")) {
+			SampleArchives.fill(open.archive(), 1, 1, 30);
+			open.save();
+			SortedMap<String, String> before = FolderText.of(root);
+			makeReadOnly();
+			open.archive().setName("other");
+			ArchiveException refused = assertThrows(ArchiveException.class, open::save);
+			assertTrue(refused.getMessage().contains("nothing was saved") && refused.getMessage().contains("read-only"), refused::getMessage);
+			assertEquals(before, FolderText.of(root));
+			assertTrue(run("mount", "-o", "remount,bind,rw", mounted.toString()));
+			assertFalse(open.save().isEmpty());
+		}
+	}
+
+	@Test
+	void refusesToMakeAnArchiveWhereNothingCanBeWritten() throws IOException {
+		Path disk = mountSmallDisk("4m");
+		makeReadOnly();
+		ArchiveException refused = assertThrows(ArchiveException.class, () -> store.create(disk.resolve("archive"), "n"));
+		assertTrue(refused.getMessage().startsWith("no archive was made") && refused.getMessage().contains("read-only"), refused::getMessage);
+	}
+}

@@ -1,0 +1,179 @@
+package org.cairnfield.archive.internal.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+
+import org.cairnfield.core.cluster.Role;
+import org.cairnfield.model.Cluster;
+import org.cairnfield.model.Decision;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.Verdict;
+import org.cairnfield.model.values.Labels;
+import org.cairnfield.model.values.Proposal;
+import org.cairnfield.model.values.Proposals;
+import org.cairnfield.model.values.SampleKey;
+import org.cairnfield.model.values.Scope;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SplitAndLedgerTextTest {
+
+	private static final String[] SPLIT = {"cairnfield split 1", "parameter\tid\tth-3", "parameter\tscope\tsite/th/3",
+			"parameter\trepresentation\tPOSITIVE", "parameter\tdistance\tCITY_BLOCK", "parameter\tepsilon\t110.5",
+			"parameter\tminPts\t4", "parameter\tseed\t-7", "cluster\t0\t2",
+			"sample\tcluster\trole\tproposed\tstrength\tmargin\tcarrier\tnearest", "spring/S-1\t0\tcore", "spring/S-2\t0\tborder",
+			"spring/S-3\tnoise\tnoise\t0\t0.94\t0.11\tspring/S-1\t0", "spring/S-4\tnoise\tnoise\t0\t-0.5\t-\tspring/S-2\tnoise"};
+
+	private static final String[] LEDGER = {"cairnfield ledger 1", "ledger\tmq",
+			"id\tsplit\tsample\tcluster\tdecision\treason\ttext\tperson\ttime\tsupersedes",
+			"v-1\tth-3\tspring/S-3\t0\tapprove\t-\t-\tM.Q.\t2031-05-01T10:00:00Z\t-",
+			"v-2\tth-3\tspring/S-3\t0\treject\tfar\ttwo\\nlines\tM.Q.\t2031-05-01T10:00:00.000000001Z\tv-1",
+			"v-3\t-\t-\t0\tdefer\t\\u002d\t\t-\t-\t-"};
+
+	private final FileReport report = new FileReport("f");
+
+	private static Split split() {
+		Split split = ModelFactory.eINSTANCE.createSplit();
+		split.setId("th-3");
+		split.setScope(Scope.floor("th", 3));
+		split.setRepresentation("POSITIVE");
+		split.setDistance("CITY_BLOCK");
+		split.setEpsilon(110.5);
+		split.setMinPts(4);
+		split.setSeed(-7);
+		Cluster cluster = ModelFactory.eINSTANCE.createCluster();
+		cluster.setSize(2);
+		split.getClusters().add(cluster);
+		split.setLabels(Labels.builder().add(key(3), Labels.NOISE, Role.NOISE).add(key(1), 0, Role.CORE).add(key(2), 0, Role.BORDER)
+				.add(key(4), Labels.NOISE, Role.NOISE).build());
+		split.setProposals(Proposals.of(List.of(new Proposal(key(4), 0, -0.5, Double.NaN, key(2), Labels.NOISE),
+				new Proposal(key(3), 0, 0.94, 0.11, key(1), 0))));
+		return split;
+	}
+
+	private static SampleKey key(int number) {
+		return new SampleKey("spring", "S-" + number);
+	}
+
+	private Split readSplit(int records, String... lines) throws IOException {
+		return SplitText.read(new ByteArrayInputStream(Lines.sealed(records, lines)), Migrations.NONE, report);
+	}
+
+	private Ledger readLedger(int records, String... lines) throws IOException {
+		return LedgerText.read(new ByteArrayInputStream(Lines.sealed(records, lines)), Migrations.NONE, report);
+	}
+
+	@Test
+	void writesASplit() throws IOException {
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		SplitText.write(split(), out);
+		assertEquals(new String(Lines.sealed(4, SPLIT), StandardCharsets.UTF_8), out.toString(StandardCharsets.UTF_8));
+	}
+
+	@Test
+	void readsASplit() throws IOException {
+		Split read = readSplit(4, SPLIT);
+		assertEquals(List.of(), report.damages());
+		Split expected = split();
+		assertEquals(expected.getLabels(), read.getLabels());
+		assertEquals(expected.getProposals(), read.getProposals());
+		assertEquals(110.5, read.getEpsilon());
+		assertEquals(-7, read.getSeed());
+		assertEquals(2, read.getClusters().get(0).getSize());
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"spring/S-5", "spring/S-5\t0", "spring/S-5\t0\tnoise", "spring/S-5\tnoise\tcore", "spring/S-5\t-1\tcore",
+			"spring/S-5\t0\tking", "S-5\t0\tcore", "spring/S-5\t-\t-", "spring/S-1\t0\tcore",
+			"spring/S-5\tnoise\tnoise\t0\t1.5\t0.1\tspring/S-1\t0", "spring/S-5\tnoise\tnoise\t0\t0.5\t-0.1\tspring/S-1\t0",
+			"spring/S-5\tnoise\tnoise\t-\t-\t-\t-\t-", "spring/S-5\tnoise\tnoise\t0\t0.5\t0.1\tS-1\t0"})
+	void tellsTheLineOfASplitThatIsNone(String line) throws IOException {
+		String[] lines = Arrays.copyOf(SPLIT, SPLIT.length + 1);
+		lines[SPLIT.length] = line;
+		Split read = readSplit(5, lines);
+		assertEquals(1, report.damages().size(), report.damages()::toString);
+		assertEquals(15, report.damages().get(0).line());
+		assertEquals(split().getLabels(), read.getLabels());
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"parameter\tepsilon\tmany", "parameter\tcolour\tred", "cluster\t0\t2\t3", "cluster\t-\t2", "remark"})
+	void tellsTheHeadOfASplitThatIsNone(String line) throws IOException {
+		String[] lines = SPLIT.clone();
+		lines[5] = line;
+		readSplit(4, lines);
+		assertEquals(6, report.damages().get(0).line());
+	}
+
+	@Test
+	void writesALedgerInTheOrderOfItsVerdicts() throws IOException {
+		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
+		ledger.setId("mq");
+		ledger.getVerdicts().add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
+		ledger.getVerdicts().add(verdict("v-2", Decision.REJECT, "far", "two\nlines", Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1"));
+		Verdict bare = ModelFactory.eINSTANCE.createVerdict();
+		bare.setId("v-3");
+		bare.setDecision(Decision.DEFER);
+		bare.setReasonCode("-");
+		bare.setText("");
+		ledger.getVerdicts().add(bare);
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		LedgerText.write(ledger, out);
+		assertEquals(new String(Lines.sealed(3, LEDGER), StandardCharsets.UTF_8), out.toString(StandardCharsets.UTF_8));
+	}
+
+	private static Verdict verdict(String id, Decision decision, String code, String text, Instant time, String supersedes) {
+		Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
+		verdict.setId(id);
+		verdict.setSplit("th-3");
+		verdict.setSample(key(3));
+		verdict.setDecision(decision);
+		verdict.setReasonCode(code);
+		verdict.setText(text);
+		verdict.setPerson("M.Q.");
+		verdict.setTime(time);
+		verdict.setSupersedes(supersedes);
+		return verdict;
+	}
+
+	@Test
+	void readsALedger() throws IOException {
+		Ledger read = readLedger(3, LEDGER);
+		assertEquals(List.of(), report.damages());
+		assertEquals("mq", read.getId());
+		assertEquals("two\nlines", read.getVerdicts().get(1).getText());
+		assertEquals("v-1", read.getVerdicts().get(1).getSupersedes());
+		assertEquals("-", read.getVerdicts().get(2).getReasonCode());
+		assertEquals("", read.getVerdicts().get(2).getText());
+		assertEquals(null, read.getVerdicts().get(2).getPerson());
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"v-1\tth-3\tspring/S-3\t0\tapprove\t-\t-\tM.Q.\t-\t-", "v-4\tth-3\tspring/S-3\t0\tmaybe\t-\t-\tM.Q.\t-\t-",
+			"v-4\tth-3\tspring\t0\tdefer\t-\t-\tM.Q.\t-\t-", "v-4\tth-3\tspring/S-3\tx\tdefer\t-\t-\tM.Q.\t-\t-",
+			"v-4\tth-3\tspring/S-3\t0\tdefer\t-\t-\tM.Q.\tnoon\t-", "v-4\tth-3"})
+	void tellsTheLineOfALedgerThatIsNone(String line) throws IOException {
+		String[] lines = Arrays.copyOf(LEDGER, LEDGER.length + 1);
+		lines[LEDGER.length] = line;
+		Ledger read = readLedger(4, lines);
+		assertEquals(7, report.damages().get(0).line(), report.damages()::toString);
+		assertEquals(3, read.getVerdicts().size());
+	}
+
+	@Test
+	void tellsOfALedgerWithoutAName() throws IOException {
+		readLedger(0, "cairnfield ledger 1", LEDGER[2]);
+		assertTrue(report.damages().get(0).reason().contains("name"), report.damages()::toString);
+	}
+}

@@ -1,0 +1,151 @@
+package org.cairnfield.core.choose;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.cairnfield.core.choose.AutomaticChoice.Choice;
+import org.cairnfield.core.choose.AutomaticChoice.Tried;
+import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.map.RadioMapBuilder;
+import org.cairnfield.core.match.Estimates;
+import org.cairnfield.core.match.Neighbours;
+import org.cairnfield.core.match.PlainMatcher;
+import org.cairnfield.core.match.Voting;
+import org.cairnfield.core.task.Threads;
+import org.cairnfield.core.task.Workers;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AutomaticChoiceTest {
+
+	private static final Workers HERE = Workers.inline();
+	private static final SimulatedSite SITE = new SimulatedSite(3);
+	private static final Choice CHOICE = AutomaticChoice.choose(SITE.signals, 1, HERE);
+
+	@Test
+	void tellsAllThatItTriedBestFirst() {
+		List<Tried> tried = CHOICE.tried();
+		assertEquals(3, tried.stream().map(t -> t.splitting().method()).distinct().count());
+		assertEquals(2, tried.stream().map(t -> t.plan().twoLevel()).distinct().count());
+		assertTrue(tried.stream().map(t -> t.plan().cellProbes()).distinct().count() > 2);
+		assertTrue(tried.stream().map(t -> t.voting().k()).distinct().count() > 1);
+		for (Tried t : tried) {
+			assertTrue(t.meanErrorMetres() > 0 && t.comparisonShare() > 0 && t.comparisonShare() < 2, t.toString());
+		}
+		assertEquals(tried.get(0).plan(), CHOICE.plan());
+		assertEquals(tried.get(0).splitting().method(), CHOICE.splitting().method());
+		assertEquals(tried.get(0).voting(), CHOICE.matcher().voting());
+	}
+
+	/** With a tenth of the budget to spare, errors within 3 % count as equal, and then the thorough search wins. */
+	@Test
+	void takesTheMostThoroughOfTheGoodSearchesWithinTheBudget() {
+		double allowed = 0.9 * Budget.share(SimulatedSite.SAMPLES);
+		Choice other = AutomaticChoice.choose(SITE.signals, 2, HERE);
+		boolean notTheLeast = false;
+		boolean notTheMostThorough = false;
+		for (List<Tried> tried : List.of(CHOICE.tried(), other.tried())) {
+			List<Tried> within = tried.stream().filter(t -> t.comparisonShare() <= allowed).toList();
+			assertTrue(within.size() > 5 && within.size() < tried.size(), within.size() + " within the budget");
+			assertEquals(within, tried.subList(0, within.size()));
+			double least = within.stream().mapToDouble(Tried::meanErrorMetres).min().orElseThrow();
+			double thorough = within.stream().filter(t -> t.meanErrorMetres() <= 1.03 * least)
+					.mapToDouble(Tried::comparisonShare).max().orElseThrow();
+			assertTrue(tried.get(0).meanErrorMetres() <= 1.03 * least);
+			assertEquals(thorough, tried.get(0).comparisonShare());
+			notTheLeast |= tried.get(0).meanErrorMetres() > least;
+			notTheMostThorough |= within.stream().anyMatch(t -> t.comparisonShare() > thorough);
+		}
+		assertTrue(notTheLeast && notTheMostThorough, "neither half of the rule made a difference here");
+	}
+
+	@ParameterizedTest
+	@ValueSource(longs = { 3, 4 })
+	void positionsAFreshWalkAsWellAsPlainMatchingForAFractionOfTheCost(long seed) {
+		SimulatedSite site = seed == 3 ? SITE : new SimulatedSite(seed);
+		Choice choice = seed == 3 ? CHOICE : AutomaticChoice.choose(site.signals, 1, HERE);
+		Estimates chosen = site.estimate(choice.matcher());
+		Estimates plain = site.estimate(new PlainMatcher(new Neighbours(site.signals), Voting.NEAREST));
+		double ratio = site.meanErrorMetres(chosen) / site.meanErrorMetres(plain);
+		assertTrue(ratio <= 1.1, "error " + ratio + " of plain");
+		double share = chosen.meanComparisons() / SimulatedSite.SAMPLES;
+		assertTrue(share <= Budget.share(SimulatedSite.SAMPLES), share + " of plain");
+	}
+
+	@Test
+	void isTheSameForTheSameSeedAndAnyNumberOfThreads() {
+		try (Threads threads = new Threads(2)) {
+			assertSame(CHOICE, AutomaticChoice.choose(SITE.signals, 1, threads.workers()));
+		}
+	}
+
+	@Test
+	void doesNotSeeOtherSamplesOfTheMapItsViewIsPartOf() {
+		assertSame(CHOICE, AutomaticChoice.choose(Signals.of(SITE.withinMapAndWalk()), 1, HERE));
+	}
+
+	private static void assertSame(Choice expected, Choice found) {
+		assertEquals(expected.plan(), found.plan());
+		assertEquals(expected.splitting().toString(), found.splitting().toString());
+		assertArrayEquals(expected.splitting().clustering().labels(), found.splitting().clustering().labels());
+		assertEquals(text(expected.tried()), text(found.tried()));
+		Estimates a = SITE.estimate(expected.matcher());
+		Estimates b = SITE.estimate(found.matcher());
+		for (int q = 0; q < a.size(); q++) {
+			assertEquals(a.x(q), b.x(q));
+			assertEquals(a.comparisons(q), b.comparisons(q));
+		}
+	}
+
+	private static List<String> text(List<Tried> tried) {
+		return tried.stream().map(t -> t.splitting() + " " + t.plan() + " " + t.voting() + " " + t.meanErrorMetres()
+				+ " " + t.comparisonShare()).toList();
+	}
+
+	@Test
+	void asksOnlyAtPlacesTheHeldOutMapDoesNotHold() {
+		RadioMapBuilder b = new RadioMapBuilder(); // every place of the site twice
+		for (int i = 0; i < 2 * SimulatedSite.SAMPLES; i++) {
+			int s = i % SimulatedSite.SAMPLES;
+			b.sample("Tide House", SITE.map.floor(s), SITE.map.x(s), SITE.map.y(s)).reading("a", -40 - i % 50);
+		}
+		RadioMap map = b.build();
+		Set<String> seen = new HashSet<>();
+		for (HeldOut heldOut : HeldOut.of(Signals.of(map), 4, 1)) {
+			RadioMap kept = heldOut.signals.map();
+			boolean[] isKept = new boolean[map.size()];
+			IntStream.range(0, kept.size()).forEach(s -> isKept[kept.row(s)] = true);
+			for (int s = 0; s < SimulatedSite.SAMPLES; s++) {
+				assertEquals(isKept[s], isKept[s + SimulatedSite.SAMPLES]);
+			}
+			assertEquals(0.8, kept.size() / (double) map.size(), 0.03);
+			seen.add(Arrays.toString(isKept));
+		}
+		assertEquals(4, seen.size()); // different blocks each time
+	}
+
+	@Test
+	void answersForAHandfulOfSamples() {
+		for (int n : new int[] { 1, 2, 5 }) {
+			RadioMapBuilder b = new RadioMapBuilder();
+			for (int s = 0; s < n; s++) {
+				b.sample("Tide House", 0, s, 0).reading("a", -50 - s);
+			}
+			Signals signals = Signals.of(b.build());
+			Choice choice = AutomaticChoice.choose(signals, 1, HERE);
+			assertFalse(choice.tried().isEmpty());
+			assertEquals(n, choice.splitting().clustering().size());
+			Estimates e = Estimates.of(choice.matcher(), signals.rows(), HERE);
+			assertTrue(IntStream.range(0, n).noneMatch(q -> Double.isNaN(e.x(q))), n + " samples: " + choice.plan());
+		}
+	}
+}
