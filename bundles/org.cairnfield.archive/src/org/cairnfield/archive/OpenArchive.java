@@ -17,6 +17,8 @@ import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.Places;
+import org.cairnfield.archive.internal.disk.Recovery;
+import org.cairnfield.archive.internal.disk.UnfinishedSaveException;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
@@ -39,6 +41,8 @@ public final class OpenArchive implements AutoCloseable {
 	private List<Damage> obstacles;
 	private List<Damage> damages = List.of();
 	private Loaded loaded;
+	private FolderView view;
+	private boolean unfinished;
 
 	/**
 	 * @param lock      null: read-only
@@ -110,34 +114,33 @@ public final class OpenArchive implements AutoCloseable {
 
 	/** Reads the archive again from disk. What was changed and not saved is lost. */
 	public void reload() throws IOException {
-		for (int look = 1;; look++) {
+		for (int n = 1;; n++) {
 			try {
-				FolderView view = new FolderView(root, Layout::isPart);
+				FolderView look = new FolderView(root, Layout::isPart);
 				Loaded read;
-				try (LastCommit last = LastCommit.of(root, view)) {
-					read = ArchiveReader.read(view, store.migrations(), last);
+				try (LastCommit last = LastCommit.of(root, look)) {
+					read = ArchiveReader.read(look, store.migrations(), last);
 				}
-				if (lock != null || view.sameAs(new FolderView(root, Layout::isPart))) {
-					accept(view, read);
+				if (look.sameAs(new FolderView(root, Layout::isPart))) {
+					accept(look, read);
 					return;
 				}
 			} catch (NoSuchFileException e) {
-				if (lock != null) {
-					throw e;
-				}
+				// gone between two looks
 			}
-			if (look == LOOKS) {
-				throw new ArchiveException(root + " is being saved again and again", "open it when that is over");
+			if (n == LOOKS) {
+				throw new ArchiveException(root + " is being changed again and again", "open it when that is over");
 			}
 		}
 	}
 
-	private void accept(FolderView view, Loaded read) {
+	private void accept(FolderView looked, Loaded read) {
 		List<Damage> all = new ArrayList<>(obstacles);
-		all.addAll(view.damages());
+		all.addAll(looked.damages());
 		all.addAll(read.damages());
 		damages = all.stream().distinct().toList();
 		loaded = read;
+		view = looked;
 	}
 
 	/**
@@ -148,7 +151,28 @@ public final class OpenArchive implements AutoCloseable {
 	 */
 	public SortedSet<String> save() throws IOException {
 		requireWritable();
-		return new Saving(loaded).save(store.disk(), root);
+		if (unfinished) {
+			finish();
+		}
+		try {
+			SortedSet<String> written = new Saving(loaded, view).save(store.disk(), root);
+			view = new FolderView(root, Layout::isPart);
+			return written;
+		} catch (UnfinishedSaveException e) {
+			unfinished = true;
+			throw e;
+		}
+	}
+
+	/** Puts in place what the save before could not. */
+	private void finish() throws IOException {
+		obstacles = Recovery.run(store.disk(), root);
+		if (!obstacles.isEmpty()) {
+			damages = obstacles;
+			requireWritable();
+		}
+		view = new FolderView(root, Layout::isPart);
+		unfinished = false;
 	}
 
 	/**
@@ -168,8 +192,8 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	/**
-	 * Makes the archive what it was at a save point, by a new save point. Damaged files are kept in
-	 * {@code .cairnfield/damaged}.
+	 * Makes the archive what it was at a save point, by a new save point. What was saved since the last one gets a save point
+	 * first; where the archive is damaged, its files are kept in {@code .cairnfield/damaged}.
 	 *
 	 * @return empty if the archive is like that already
 	 * @throws ArchiveException where the model has changes that were not saved
@@ -177,8 +201,10 @@ public final class OpenArchive implements AutoCloseable {
 	public Optional<SavePoint> restore(SavePoint point, Person person, String note) throws IOException {
 		requireLock();
 		requireUnmodified();
-		Restoring restoring = new Restoring(root, store);
-		restoring.restore(point, damages);
+		if (damages.isEmpty()) {
+			recordFirst(point, person);
+		}
+		new Restoring(root, store).restore(point, !damages.isEmpty());
 		obstacles = List.of();
 		reload();
 		return new Recording(root, store.clock()).record("Restore " + point.shortId() + ": " + point.summary(), person, note);
@@ -192,10 +218,15 @@ public final class OpenArchive implements AutoCloseable {
 	public SavePoint undo(SavePoint point, Person person, String note) throws IOException {
 		requireWritable();
 		requireUnmodified();
+		recordFirst(point, person);
 		new Restoring(root, store).undo(point);
 		reload();
 		return new Recording(root, store.clock()).record("Undo " + point.shortId() + ": " + point.summary(), person, note)
 				.orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
+	}
+
+	private void recordFirst(SavePoint point, Person person) throws IOException {
+		new Recording(root, store.clock()).record("As saved before " + point.shortId() + " is restored or undone", person, null);
 	}
 
 	private void requireLock() throws IOException {

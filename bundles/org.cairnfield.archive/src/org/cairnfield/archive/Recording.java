@@ -6,7 +6,9 @@ import java.time.Clock;
 import java.util.Optional;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.ObjectChange;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.DiskFaults;
@@ -42,13 +44,28 @@ final class Recording {
 					throw new ArchiveException("the files are saved, but no save point was made: " + obstacle,
 							"finish that with Git, then make the save point again");
 				}
+				ArchiveDiff diff = history.compareWithSaved(history.last());
+				if (opening.isEmpty()) {
+					requireLedgersToGrow(diff);
+				}
 				FolderView view = new FolderView(root, Layout::isPart);
-				Commit commit = git.commit(view.files(), Layout::isPart, history.message(opening, person, note), person.name(),
+				Commit commit = git.commit(view.files(), Layout::isPart, History.message(opening, diff, person, note), person.name(),
 						person.email(), clock.instant());
 				return commit == null ? Optional.empty() : Optional.of(history.find(commit.id()));
 			}
 		} catch (IOException e) {
 			throw DiskFaults.explain("the files are saved, but no save point was made", root, e);
+		}
+	}
+
+	/** A verdict that a save point holds is taken back by another verdict, not by taking it out. */
+	private static void requireLedgersToGrow(ArchiveDiff diff) throws ArchiveException {
+		for (ObjectChange change : diff.objects()) {
+			if (change.what().equals("verdict") && change.way() != ObjectChange.Way.ADDED) {
+				throw new ArchiveException("the files are saved, but no save point was made: verdict " + change.id()
+						+ " of an earlier save point is gone or other than it was, and ledgers only grow",
+						"put it back and give a verdict that supersedes it, or restore the last save point");
+			}
 		}
 	}
 }

@@ -5,12 +5,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
-import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.disk.FolderView;
@@ -40,15 +39,15 @@ final class Restoring {
 	}
 
 	/** All files as at a save point. */
-	void restore(SavePoint point, List<Damage> damages) throws IOException {
+	void restore(SavePoint point, boolean damaged) throws IOException {
 		try (GitFolder git = GitFolder.open(root)) {
 			requireGitAtRest(git);
 			TreeFiles past = git.files(git.find(point.id()), Layout::isPart);
 			requireSound(past, "the state " + point.shortId() + " can not be restored");
-			FolderView now = new FolderView(root, Layout::isPart);
-			if (!damages.isEmpty()) {
-				keep(damages, now);
+			if (damaged) {
+				keep(git);
 			}
+			FolderView now = new FolderView(root, Layout::isPart);
 			try (Save save = Save.begin(store.disk(), root)) {
 				for (String path : past.paths()) {
 					save.put(path, out -> {
@@ -82,14 +81,16 @@ final class Restoring {
 		return loaded;
 	}
 
-	/** Whoever wants to look at what was damaged still can. */
-	private void keep(List<Damage> damages, FolderView now) throws IOException {
+	/** Copies what no save point has, damaged or not. */
+	private void keep(GitFolder git) throws IOException {
 		Path kept = Places.newFolderForDamaged(root);
-		for (Damage damage : damages) {
-			Path copy = kept.resolve(damage.file());
-			if (now.has(damage.file()) && !Files.exists(copy)) {
+		FolderView now = new FolderView(root, Layout::isPart);
+		TreeFiles last = git.files(git.head(), Layout::isPart);
+		for (Map.Entry<String, String> blob : git.blobs(now.files()).entrySet()) {
+			if (!blob.getValue().equals(last.blob(blob.getKey()))) {
+				Path copy = kept.resolve(blob.getKey());
 				Files.createDirectories(copy.getParent());
-				Files.copy(now.files().get(damage.file()), copy);
+				Files.copy(now.files().get(blob.getKey()), copy);
 			}
 		}
 		Recovery.setAside(root, kept);

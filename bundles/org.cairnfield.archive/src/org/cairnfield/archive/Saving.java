@@ -1,5 +1,6 @@
 package org.cairnfield.archive;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.SortedMap;
@@ -8,6 +9,7 @@ import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.Disk;
+import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.Loaded;
@@ -19,9 +21,12 @@ import org.eclipse.emf.ecore.resource.Resource;
 final class Saving {
 
 	private final Loaded loaded;
+	private final FolderView view;
 
-	Saving(Loaded loaded) {
+	/** @param view the files as they were when the archive was read or saved */
+	Saving(Loaded loaded, FolderView view) {
 		this.loaded = loaded;
+		this.view = view;
 	}
 
 	static boolean isModified(Loaded loaded) {
@@ -30,7 +35,12 @@ final class Saving {
 	}
 
 	/** @return paths of the files that differ now, all of them or none */
-	SortedSet<String> save(Disk disk, Path root) throws ArchiveException {
+	SortedSet<String> save(Disk disk, Path root) throws IOException {
+		String changed = view.firstDifference(new FolderView(root, Layout::isPart), path -> Layout.kind(path) != null);
+		if (changed != null) {
+			throw new ArchiveException("nothing was saved: " + changed + " was changed by another program since it was read",
+					"read the archive again, which drops what was not saved, and make the change once more");
+		}
 		SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
 		SortedSet<String> written = new TreeSet<>();
 		try (Save save = Save.begin(disk, root)) {

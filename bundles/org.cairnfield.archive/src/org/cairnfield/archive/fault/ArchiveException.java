@@ -23,6 +23,12 @@ public class ArchiveException extends IOException {
 		this.remedy = remedy;
 	}
 
+	/** The same again. */
+	protected ArchiveException(ArchiveException other) {
+		super(other.getMessage(), other.getCause());
+		this.remedy = other.remedy;
+	}
+
 	/** What a person can do. */
 	public String remedy() {
 		return remedy;

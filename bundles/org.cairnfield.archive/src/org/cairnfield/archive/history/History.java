@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.FolderView;
@@ -62,6 +63,11 @@ public final class History implements AutoCloseable {
 		return head == null ? null : SavePoint.of(head);
 	}
 
+	/** The branch of Git that save points go to; empty where they go to none, and could be lost when another is checked out. */
+	public Optional<String> branch() throws IOException {
+		return Optional.ofNullable(git.branch());
+	}
+
 	/**
 	 * The save point that a text names: an id or the beginning of one, or what Git understands, such as a tag or
 	 * {@code HEAD~2}.
@@ -96,13 +102,14 @@ public final class History implements AutoCloseable {
 	}
 
 	/**
-	 * The message for a save point of what is saved now.
+	 * The message for a save point.
 	 *
 	 * @param opening a first line in place of the counts, or empty
+	 * @param diff    what it changes
 	 * @param note    in the person's words, or null
 	 */
-	public String message(String opening, Person person, String note) throws IOException {
-		return SavePointMessage.of(opening, compareWithSaved(last()), person, note);
+	public static String message(String opening, ArchiveDiff diff, Person person, String note) {
+		return SavePointMessage.of(opening, diff, person, note);
 	}
 
 	private StateFiles files(SavePoint point) throws IOException {

@@ -21,7 +21,8 @@ public final class Kills {
 	public record Report(int kills, int old, int fresh, int duringSave, int commitInterrupted, int locksTakenOver) {
 	}
 
-	private static final int LONGEST_WAIT_MILLIS = 60;
+	private static final int LONGEST_SAVE_MILLIS = 60;
+	private static final int LONGEST_SAVE_POINT_MILLIS = 200;
 
 	private final Path root;
 	private final Random random;
@@ -68,7 +69,8 @@ public final class Kills {
 				}
 			}
 			// the instant: some time into the last save, or a little after it
-			if (child.livesAfter(random.nextInt(LONGEST_WAIT_MILLIS))) {
+			int longest = SavingChild.isSavePoint(number(saving)) ? LONGEST_SAVE_POINT_MILLIS : LONGEST_SAVE_MILLIS;
+			if (child.livesAfter(random.nextInt(longest))) {
 				child.kill();
 			}
 			for (String line = child.line(); line != null; line = child.line()) {
@@ -83,7 +85,11 @@ public final class Kills {
 			}
 		}
 		inspect(saving, returned);
-		next = Integer.parseInt(saving.split(" ")[1]) + 1;
+		next = number(saving) + 1;
+	}
+
+	private static int number(String saving) {
+		return Integer.parseInt(saving.split(" ")[1]);
 	}
 
 	private static String expect(ChildJvm child, String start) throws IOException {

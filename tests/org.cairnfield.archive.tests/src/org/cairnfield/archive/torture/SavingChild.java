@@ -24,7 +24,7 @@ public final class SavingChild {
 				change(open.archive(), n);
 				System.out.println("saving " + n + ' ' + open.digest());
 				System.out.flush();
-				if (n % 3 == 0) {
+				if (isSavePoint(n)) {
 					open.savePoint(Person.named("M.Q."), "number " + n);
 				} else {
 					open.save();
@@ -33,6 +33,11 @@ public final class SavingChild {
 				System.out.flush();
 			}
 		}
+	}
+
+	/** Whether that save is to make a save point too. */
+	static boolean isSavePoint(int n) {
+		return n % 3 == 0;
 	}
 
 	/** Touches every survey and the structure, so that a mixture of two states shows. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -16,8 +17,10 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.simulate.CampusSize;
 import org.cairnfield.core.simulate.FaultyCampus;
 import org.cairnfield.core.simulate.MarrowQuay;
@@ -70,6 +73,15 @@ class RuleRunTest {
 		String what = ((Outcome.Failed) result.failed().get(0).outcome()).what();
 		assertTrue(what.startsWith("java.lang.IllegalStateException: gave up at "), what);
 		assertEquals(4, run.over(small(), result, Workers.inline()).computed(), "it is asked again next time");
+	}
+
+	@Test
+	void anEmptyArchiveIsNoTrouble() {
+		SurveyedMap empty = new SurveyedMapBuilder(new RadioMapBuilder().build(), List.of(), new int[0], List.of()).build();
+		RunResult result = ALL.over(empty, Workers.inline());
+		assertEquals(List.of(), result.failed());
+		assertEquals(List.of(), result.findings());
+		assertEquals(List.of(), ALL.over(small(), Workers.inline()).failed());
 	}
 
 	@Test
@@ -175,6 +187,42 @@ class RuleRunTest {
 				.collect(Collectors.toCollection(TreeSet::new));
 		assertEquals(new TreeSet<>(Set.of("", "Site S02", survey, floor)), units);
 		assertTrue(second.saysTheSame(ALL.over(changed, Workers.inline())));
+	}
+
+	@Test
+	void asksAgainWhateverChanges() {
+		TinyMap tiny = new TinyMap().survey("a").sample(0, 0, "ap1", -50, "ap2", -60).sample(9, 0, "ap1", -70);
+		SurveyedMap map = tiny.build();
+		List<UnaryOperator<SurveyedMapBuilder>> changes = List.of(b -> b.setAside("ap1"), b -> b.offset("Wrist guide A", 2),
+				b -> b.radio("ap1", "r"), b -> b.floor(new FloorPlan(TinyMap.SITE, 0, Optional.empty(), Optional.of(4.0))));
+		for (Scope scope : Scope.values()) {
+			RuleRun run = new RuleRun(List.of(new Silent(scope)));
+			RunResult before = run.over(map, Workers.inline());
+			assertEquals(0, run.over(tiny.build(), before, Workers.inline()).computed());
+			for (int i = 0; i < changes.size(); i++) {
+				assertEquals(1, run.over(tiny.build(changes.get(i)), before, Workers.inline()).computed(), scope + " " + i);
+			}
+			SurveyedMap offset = tiny.build(b -> b.offset("Wrist guide A", 2));
+			RunResult then = run.over(offset, Workers.inline());
+			assertEquals(1, run.over(tiny.build(b -> b.offset("Wrist guide A", 3)), then, Workers.inline()).computed());
+		}
+		SurveyedMap elsewhere = tiny.build(b -> b.floor(
+				new FloorPlan("Lantern Store", 0, Optional.empty(), Optional.of(4.0))));
+		RuleRun run = new RuleRun(List.of(new Silent(Scope.SITE)));
+		assertEquals(0, run.over(elsewhere, run.over(map, Workers.inline()), Workers.inline()).computed(),
+				"a floor of another site");
+	}
+
+	private static final class Silent extends DescribedRule {
+		Silent(Scope scope) {
+			super("silent", "Silent", "Looks at everything that there is and never says a word about it.", Severity.NOTE,
+					Topic.SAMPLE, scope);
+		}
+
+		@Override
+		public Outcome check(RuleInput input, Settings settings, Workers workers) {
+			return Outcome.found(List.of());
+		}
 	}
 
 	@Test

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -287,47 +285,5 @@ final class RuleScores {
 			}
 		}
 		return new Score(named.size(), right, planted, met);
-	}
-
-	/** Rules by rows, campuses by columns. */
-	static String table(Map<String, RuleScores> campuses) {
-		StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%-24s", "rule"));
-		campuses.keySet().forEach(c -> text.append(String.format(Locale.ROOT, "| %-28s", c)));
-		text.append(String.format(Locale.ROOT, "%n%-24s", ""));
-		campuses.keySet().forEach(c -> text.append(String.format(Locale.ROOT, "| %-28s", "precision     recall")));
-		text.append(String.format(Locale.ROOT, "%n"));
-		Map<String, Map<String, Score>> scores = new LinkedHashMap<>();
-		campuses.forEach((name, each) -> scores.put(name, each.all()));
-		Set<String> rules = new TreeSet<>();
-		scores.values().forEach(s -> rules.addAll(s.keySet()));
-		for (String rule : rules) {
-			text.append(String.format(Locale.ROOT, "%-24s", rule));
-			for (Map<String, Score> each : scores.values()) {
-				Score s = each.get(rule);
-				text.append(String.format(Locale.ROOT, "| %4s %-9s %4s %-8s", share(s.precision()),
-						"(" + s.right() + "/" + s.found() + ")", share(s.recall()), "(" + s.met() + "/" + s.planted() + ")"));
-			}
-			text.append(String.format(Locale.ROOT, "%n"));
-		}
-		return text.toString();
-	}
-
-	private static String share(double share) {
-		return Double.isNaN(share) ? "-" : String.format(Locale.ROOT, "%.2f", share);
-	}
-
-	/** For reading what went wrong: what was named without having been planted, and what was missed. */
-	String errors(String rule) {
-		Set<FaultKind> kinds = RuleKinds.SAMPLES.getOrDefault(rule, Set.of());
-		Set<String> named = named(rule);
-		List<String> wrong = named.stream().filter(s -> !has(s, kinds)).map(s -> s + kindsOfSample.getOrDefault(s, Set.of()))
-				.toList();
-		List<String> missed = new ArrayList<>();
-		for (int s = 0; s < map.size(); s++) {
-			if (has(map.sampleId(s), kinds) && !named.contains(map.sampleId(s))) {
-				missed.add(map.sampleId(s) + kindsOfSample.get(map.sampleId(s)));
-			}
-		}
-		return rule + " wrongly " + wrong + " missed " + missed;
 	}
 }

@@ -55,6 +55,7 @@ class WaiversTest {
 				List.of(), finding.remedy());
 		Waivers waivers = new Waivers(List.of(Waiver.of(finding, "known", "J.K.", WHEN)));
 		assertEquals(List.of(sameOfAnother), waivers.open(List.of(finding, sameOfAnother)));
+		assertFalse(Waiver.of(finding, "known", "J.K.", WHEN).covers(sameOfAnother));
 		assertEquals("known", waivers.covering(finding).orElseThrow().reason());
 	}
 

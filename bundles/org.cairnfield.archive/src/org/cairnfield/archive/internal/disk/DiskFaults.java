@@ -14,6 +14,9 @@ import org.cairnfield.archive.fault.ArchiveException;
 /** What the disk answered, in words. */
 public final class DiskFaults {
 
+	/** With less than a block or two left nothing can be written. */
+	private static final long FULL_BYTES = 1 << 13;
+
 	private DiskFaults() {
 	}
 
@@ -23,7 +26,8 @@ public final class DiskFaults {
 			return explained;
 		}
 		String said = said(cause).toLowerCase(Locale.ROOT);
-		if (said.contains("no space left") || said.contains("not enough space") || said.contains("quota")) {
+		// the words may be in the language of the machine; a disk without room needs none
+		if (said.contains("no space left") || said.contains("not enough space") || said.contains("quota") || isFull(folder)) {
 			return new ArchiveException(what + ": the disk of " + folder + " is full" + left(folder),
 					"make room there and try again", cause);
 		}
@@ -50,6 +54,14 @@ public final class DiskFaults {
 
 	private static String name(Exception cause, Path folder) {
 		return cause instanceof FileSystemException e && e.getFile() != null ? e.getFile() : folder.toString();
+	}
+
+	private static boolean isFull(Path folder) {
+		try {
+			return Files.getFileStore(folder).getUsableSpace() < FULL_BYTES;
+		} catch (IOException e) {
+			return false;
+		}
 	}
 
 	private static String left(Path folder) {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -88,6 +89,9 @@ public final class FolderView implements FileSource {
 
 	private void overlay(Journal journal) {
 		for (Journal.Step step : journal.steps()) {
+			if (!Places.staysInside(step.path())) {
+				continue; // recovery refuses it
+			}
 			if (step.deletes()) {
 				files.remove(step.path());
 				continue;
@@ -112,6 +116,18 @@ public final class FolderView implements FileSource {
 	/** Whether the other view was taken of the same files, unchanged since. */
 	public boolean sameAs(FolderView other) {
 		return stamps.equals(other.stamps);
+	}
+
+	/**
+	 * A file that the other view has otherwise or not at all, or the other way round; null if there is none.
+	 *
+	 * @param wanted which files count
+	 */
+	public String firstDifference(FolderView other, Predicate<String> wanted) {
+		SortedMap<String, String> all = new TreeMap<>(stamps);
+		all.putAll(other.stamps);
+		return all.keySet().stream().filter(wanted).filter(path -> !Objects.equals(stamps.get(path), other.stamps.get(path)))
+				.findFirst().orElse(null);
 	}
 
 	@Override

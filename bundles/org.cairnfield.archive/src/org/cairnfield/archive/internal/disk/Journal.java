@@ -87,10 +87,10 @@ record Journal(List<Step> steps) {
 		StringBuilder text = new StringBuilder(HEADER).append('\n');
 		for (Step step : steps) {
 			if (step.deletes()) {
-				text.append("delete\t").append(step.before()).append('\t').append(step.path()).append('\n');
+				text.append("delete\t").append(step.before()).append('\t').append(escaped(step.path())).append('\n');
 			} else {
 				text.append("put\t").append(step.digest()).append('\t').append(step.size()).append('\t').append(step.before())
-						.append('\t').append(step.pending()).append('\t').append(step.path()).append('\n');
+						.append('\t').append(step.pending()).append('\t').append(escaped(step.path())).append('\n');
 			}
 		}
 		byte[] body = text.toString().getBytes(StandardCharsets.UTF_8);
@@ -98,6 +98,15 @@ record Journal(List<Step> steps) {
 		digest.update(body);
 		out.write(body);
 		out.write(("end\t" + steps.size() + '\t' + Hashes.hex(digest) + '\n').getBytes(StandardCharsets.UTF_8));
+	}
+
+	/** A file name may hold what ends a field or a line. */
+	private static String escaped(String path) {
+		return path.replace("%", "%25").replace("\t", "%09").replace("\n", "%0a");
+	}
+
+	private static String unescaped(String path) {
+		return path.replace("%0a", "\n").replace("%09", "\t").replace("%25", "%");
 	}
 
 	static Journal parse(byte[] bytes) throws BrokenException {
@@ -130,10 +139,10 @@ record Journal(List<Step> steps) {
 
 	private static Step step(String[] field) {
 		if (field[0].equals("put") && field.length == 6 && field[4].matches("[0-9]+")) {
-			return new Step(field[5], field[4], field[1], Long.parseLong(field[2]), field[3]);
+			return new Step(unescaped(field[5]), field[4], field[1], Long.parseLong(field[2]), field[3]);
 		}
 		if (field[0].equals("delete") && field.length == 3) {
-			return new Step(field[2], null, null, 0, field[1]);
+			return new Step(unescaped(field[2]), null, null, 0, field[1]);
 		}
 		throw new IllegalArgumentException(field[0]);
 	}

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 
 /** Finishes or throws away what an interrupted save has left. Needs the lock of the folder. */
@@ -66,7 +67,13 @@ public final class Recovery {
 	private static List<Damage> obstacles(Path root, Journal journal) throws IOException {
 		List<Damage> found = new ArrayList<>();
 		for (Journal.Step step : journal.steps()) {
-			Path target = Places.inside(root, step.path());
+			Path target;
+			try {
+				target = Places.inside(root, step.path());
+			} catch (ArchiveException e) {
+				found.add(new Damage(Places.JOURNAL, 0, e.getMessage(), "restore the last save point, then delete this file"));
+				continue;
+			}
 			String now = Places.isFile(target) ? Hashes.ofFile(target) : Journal.ABSENT;
 			boolean done = now.equals(step.deletes() ? Journal.ABSENT : step.digest());
 			if (done) {

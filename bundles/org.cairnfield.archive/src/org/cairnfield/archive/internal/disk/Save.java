@@ -180,7 +180,8 @@ public final class Save implements AutoCloseable {
 	}
 
 	private ArchiveException notFinished(IOException cause) {
-		return DiskFaults.explain("the save counts, but is not in place yet and will be finished when the archive is opened next",
-				root, cause);
+		return new UnfinishedSaveException(DiskFaults.explain(
+				"the save counts, but is not in place yet and will be finished by the next save, or when the archive is opened next",
+				root, cause));
 	}
 }

@@ -18,6 +18,7 @@ import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.dircache.DirCacheBuilder;
 import org.eclipse.jgit.dircache.DirCacheEntry;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
+import org.eclipse.jgit.errors.IncorrectObjectTypeException;
 import org.eclipse.jgit.errors.LockFailedException;
 import org.eclipse.jgit.errors.MissingObjectException;
 import org.eclipse.jgit.lib.CommitBuilder;
@@ -97,10 +98,10 @@ public final class GitFolder implements AutoCloseable {
 		return head == null ? null : commit(head);
 	}
 
-	/** Whether commits go to no branch. */
-	public boolean isDetached() throws IOException {
+	/** The branch that commits go to; null if they go to none. */
+	public String branch() throws IOException {
 		Ref head = repository.exactRef(Constants.HEAD);
-		return head != null && !head.isSymbolic();
+		return head != null && head.isSymbolic() ? Repository.shortenRefName(head.getTarget().getName()) : null;
 	}
 
 	private Commit commit(ObjectId id) throws IOException {
@@ -150,7 +151,7 @@ public final class GitFolder implements AutoCloseable {
 			throw new ArchiveException("the history has no state '" + name + "'", "look at the list of save points");
 		} catch (AmbiguousObjectException e) {
 			throw new ArchiveException("'" + name + "' is the beginning of several ids", "give more digits", e);
-		} catch (MissingObjectException | IllegalArgumentException e) {
+		} catch (MissingObjectException | IncorrectObjectTypeException | IllegalArgumentException e) {
 			throw new ArchiveException("the history has no state '" + name + "'", "look at the list of save points", e);
 		}
 	}

@@ -37,17 +37,17 @@ public final class Migrations {
 		if (!isSealed(bytes)) {
 			report.brokenSeal();
 		}
-		bytes = bring(kind, version, bytes, report);
-		return new ByteArrayInputStream(bytes);
+		byte[] brought = bring(kind, version, bytes, report);
+		return new ByteArrayInputStream(brought == null ? bytes : brought);
 	}
 
-	/** As {@link #bring(FileKind, InputStream, FileReport)}, with the version known. */
+	/** The file in the present version; null where a step to it is missing. */
 	byte[] bring(FileKind kind, int version, byte[] bytes, FileReport report) throws IOException {
 		byte[] brought = bytes;
 		for (int v = version; v < FileKind.VERSION; v++) {
 			Optional<Migration> step = step(v);
 			if (step.isEmpty()) {
-				return bytes;
+				return null;
 			}
 			brought = step.get().migrate(kind, brought);
 		}

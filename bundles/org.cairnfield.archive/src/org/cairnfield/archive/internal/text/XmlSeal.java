@@ -71,7 +71,14 @@ public final class XmlSeal {
 					+ FileKind.VERSION + ")", "open the archive with that newer one");
 			return null;
 		}
-		return version < FileKind.VERSION ? migrations.bring(FileKind.STRUCTURE, version, document, report) : document;
+		if (version == FileKind.VERSION) {
+			return document;
+		}
+		byte[] brought = migrations.bring(FileKind.STRUCTURE, version, document, report);
+		if (brought == null) {
+			report.damage(0, "is of format " + version + ", which this Cairnfield can not read");
+		}
+		return brought;
 	}
 
 	private static byte[] withoutCarriageReturns(byte[] file, FileReport report) {

@@ -2,10 +2,8 @@ package org.cairnfield.curation.rules.accesspoint;
 
 import java.util.Arrays;
 import org.cairnfield.core.health.PlaceIndex;
-import org.cairnfield.core.health.Roc;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.evidence.Doubles;
 import org.cairnfield.curation.rules.evidence.Sequence;
 import org.cairnfield.curation.rules.evidence.Spots;
 
@@ -16,9 +14,11 @@ import org.cairnfield.curation.rules.evidence.Spots;
 final class Absences {
 
 	private static final int AROUND = 12;
+	private static final int BINS = 80;
 
-	private final Doubles[] heardAfter;
-	private final Doubles[] missedAfter;
+	/** Of those asked, how many heard it, by bins of how many samples before or after they were recorded. */
+	private final int[][] heardAfter;
+	private final int[][] missedAfter;
 
 	/**
 	 * @param wellDbm a level from which the neighbours should hear it too
@@ -28,10 +28,8 @@ final class Absences {
 		Spots spots = Spots.of(input);
 		RadioMap map = spots.map();
 		PlaceIndex places = new PlaceIndex(map);
-		heardAfter = new Doubles[map.accessPointCount()];
-		missedAfter = new Doubles[map.accessPointCount()];
-		Arrays.setAll(heardAfter, a -> new Doubles());
-		Arrays.setAll(missedAfter, a -> new Doubles());
+		heardAfter = new int[map.accessPointCount()][BINS];
+		missedAfter = new int[map.accessPointCount()][BINS];
 		Sequence sequence = Sequence.of(input);
 		int[] around = new int[AROUND];
 		for (int spot = 0; spot < spots.size(); spot++) {
@@ -52,32 +50,39 @@ final class Absences {
 		for (int k = map.firstReading(spot); k < map.endReading(spot); k++) {
 			if (map.rssiDbm(k) >= wellDbm) {
 				boolean missed = map.rssiDbm(other, map.accessPoint(k), 1) == 1;
-				(missed ? missedAfter : heardAfter)[map.accessPoint(k)].add(steps);
+				(missed ? missedAfter : heardAfter)[map.accessPoint(k)][bin(steps)]++;
 			}
 		}
 	}
 
+	/** Each to themselves up to 8 steps, then 4 to every doubling. */
+	private static int bin(int steps) {
+		return steps < 8 ? steps : Math.min(BINS - 1, 8 + (int) (4 * Math.log(steps / 8.0) / Math.log(2)));
+	}
+
 	/** How often a neighbour was asked. */
 	int asked(int accessPoint) {
-		return heardAfter[accessPoint].size() + missedAfter[accessPoint].size();
+		return Arrays.stream(heardAfter[accessPoint]).sum() + missed(accessPoint);
 	}
 
 	/** How often it had not heard it. */
 	int missed(int accessPoint) {
-		return missedAfter[accessPoint].size();
+		return Arrays.stream(missedAfter[accessPoint]).sum();
 	}
 
 	/**
-	 * How likely one that missed it was recorded longer before or after than one that heard it, ties counting half: a
-	 * half for a sender that is merely heard badly, more for one that went away. NaN where none or all missed it.
+	 * How likely one that missed it was recorded longer before or after than one that heard it, ties counting half
+	 * (Mann and Whitney's U as a share): a half for a sender that is merely heard badly, more for one that went away.
+	 * NaN where none or all missed it.
 	 */
 	double wentAway(int accessPoint) {
-		int missed = missed(accessPoint);
-		double[] steps = new double[asked(accessPoint)];
-		boolean[] isMissed = new boolean[steps.length];
-		System.arraycopy(missedAfter[accessPoint].toArray(), 0, steps, 0, missed);
-		Arrays.fill(isMissed, 0, missed, true);
-		System.arraycopy(heardAfter[accessPoint].toArray(), 0, steps, missed, steps.length - missed);
-		return missed == 0 || missed == steps.length ? Double.NaN : Roc.area(steps, isMissed);
+		double later = 0;
+		long heardSooner = 0;
+		for (int bin = 0; bin < BINS; bin++) {
+			int heard = heardAfter[accessPoint][bin];
+			later += missedAfter[accessPoint][bin] * (heardSooner + heard / 2.0);
+			heardSooner += heard;
+		}
+		return later / ((double) heardSooner * missed(accessPoint));
 	}
 }

@@ -27,13 +27,14 @@ import org.cairnfield.curation.rules.evidence.Spots;
 
 /**
  * Senders that do not stay where they are. Three signs, each enough: those next to a place where it was heard well did
- * not hear it at all when they came earlier or later (one that is only heard badly is missed at any time); it is loud at places of one floor farther apart than a sender of the highest power
- * can be (ITU-R P.1238, office, 2.4 GHz); it is loud at several sites.
+ * not hear it at all when they came earlier or later (one that is only heard badly is missed at any time); it is loud
+ * at places of one floor farther apart than a sender of the highest power can be (ITU-R P.1238, office, 2.4 GHz); it
+ * is loud at several sites.
  */
 public final class HotspotRule extends DescribedRule {
 
-	public static final Parameter WELL = Parameter.number("well-heard-dbm", "level at which its neighbours should hear it too",
-			-70, -100, -30, "dBm");
+	public static final Parameter WELL = Parameter.number("well-heard-dbm",
+			"level at which its neighbours should hear it too", -70, -100, -30, "dBm");
 	public static final Parameter MISSED = Parameter.share("missed-share",
 			"share of neighbours that did not hear it, by the lower bound of its 95 % interval", 0.2);
 	public static final Parameter LATER = Parameter.share("later-chance",
@@ -87,7 +88,8 @@ public final class HotspotRule extends DescribedRule {
 			List<String> signs = new ArrayList<>();
 			if (Walking.isGone(absences, a, settings.of(MISSED), settings.of(LATER))) {
 				signs.add(String.format(Locale.ROOT,
-						"%d of %d neighbours of places where it was heard at %s dBm or more, recorded earlier or later, did not hear it",
+						"%d of %d neighbours of places where it was heard at %s dBm or more, recorded earlier or later, did"
+								+ " not hear it",
 						absences.missed(a), absences.asked(a), Words.number(settings.of(WELL))));
 			}
 			if (loud.farthest(a) > limit) {
@@ -119,7 +121,8 @@ public final class HotspotRule extends DescribedRule {
 				"%d of %d access points are loud (%s dBm or more) at several sites: the names are hardly addresses, but"
 						+ " given anew at each site.",
 				abroad.size(), heard, Words.number(settings.of(LOUD)));
-		return Finding.of(this).severity(Severity.NOTE).message(message).about(names.stream().map(Subject.OfAccessPoint::new).toList())
+		return Finding.of(this).severity(Severity.NOTE).message(message)
+				.about(names.stream().map(Subject.OfAccessPoint::new).toList())
 				.figure("access points", abroad.size(), "").build();
 	}
 

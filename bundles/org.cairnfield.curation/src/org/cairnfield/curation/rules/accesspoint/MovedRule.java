@@ -66,7 +66,7 @@ public final class MovedRule extends DescribedRule {
 		List<Finding> findings = new ArrayList<>();
 		int places = 0;
 		for (int later = 1; later < epochs.all().size(); later++) {
-			SeasonPair pair = new SeasonPair(input, later);
+			SeasonPair pair = SeasonPair.of(input, later);
 			places = Math.max(places, pair.size());
 			if (pair.size() >= FEWEST_PAIRS) {
 				compare(input, settings, pair, epochs, later, findings);
@@ -80,11 +80,10 @@ public final class MovedRule extends DescribedRule {
 	private void compare(RuleInput input, Settings settings, SeasonPair pair, Epochs epochs, int later,
 			List<Finding> findings) {
 		int n = input.map().map().accessPointCount();
-		double[][] changes = new double[n][];
+		double[][] changes = pair.changes();
 		Doubles all = new Doubles();
 		int tested = 0;
 		for (int a = 0; a < n; a++) {
-			changes[a] = changes(pair, a);
 			for (double change : changes[a]) {
 				all.add(change);
 			}
@@ -94,9 +93,7 @@ public final class MovedRule extends DescribedRule {
 		double least = Math.max(settings.of(CHANGE), settings.of(TIMES) * Robust.median(usual));
 		Walking walking = Walking.of(input);
 		for (int a = 0; a < n; a++) {
-			if (changes[a].length < FEWEST_PLACES || walking.is(a)
-					|| pair.heardThen(a, SeasonPair.WELL_DBM) < FEWEST_LOUD
-					|| pair.heardNow(a, SeasonPair.WELL_DBM) < FEWEST_LOUD) {
+			if (changes[a].length < FEWEST_PLACES || walking.is(a) || !pair.isHeardWellInBoth(a, FEWEST_LOUD)) {
 				continue;
 			}
 			double change = Robust.median(changes[a]);
@@ -112,20 +109,7 @@ public final class MovedRule extends DescribedRule {
 		}
 	}
 
-	/** Absolute changes at places where it was strong at one of the two times. */
-	private static double[] changes(SeasonPair pair, int a) {
-		Doubles changes = new Doubles();
-		for (int p = 0; p < pair.size(); p++) {
-			double then = pair.levelThen(p, a);
-			double now = pair.levelNow(p, a);
-			if (Math.max(then, now) >= SeasonPair.WELL_DBM) {
-				changes.add(Math.abs(then - now));
-			}
-		}
-		return changes.toArray();
-	}
-
-	/** Where an access point is loudest among the places of a pair: centroid weighted by amplitude, on the floor where it is loudest. */
+	/** Where an access point is loudest: centroid weighted by amplitude, on its loudest floor, among places of a pair. */
 	private record Loudest(int floor, double x, double y, double dbm) {
 
 		static Loudest of(RuleInput input, SeasonPair pair, int a, boolean then) {

@@ -3,6 +3,8 @@ package org.cairnfield.curation.rules.accesspoint;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.evidence.Doubles;
@@ -30,9 +32,21 @@ final class SeasonPair {
 	private final int[] then;
 	private final int[] now;
 	private final Map<Integer, Double> shiftDb = new HashMap<>();
+	/** Spots of either epoch that heard an access point. */
+	private final int[][] heard;
+	private final int[][] heardWell;
 
 	/** @param later index of the later epoch; compared with the one before it */
-	SeasonPair(RuleInput input, int later) {
+	static SeasonPair of(RuleInput input, int later) {
+		return input.shared(Known.class, Known::new).pairs.computeIfAbsent(later, l -> new SeasonPair(input, l));
+	}
+
+	/** Those made so far, for all rules that compare seasons. */
+	private static final class Known {
+		private final Map<Integer, SeasonPair> pairs = new ConcurrentHashMap<>();
+	}
+
+	private SeasonPair(RuleInput input, int later) {
 		spots = Spots.of(input);
 		epochs = Epochs.of(input);
 		before = later - 1;
@@ -51,6 +65,16 @@ final class SeasonPair {
 		then = first.toArray();
 		now = second.toArray();
 		shift();
+		int n = spots.map().accessPointCount();
+		heard = new int[2][n];
+		heardWell = new int[2][n];
+		for (int s = 0; s < spots.size(); s++) {
+			int season = epoch(s) - before;
+			for (int k = spots.map().firstReading(s); k < spots.map().endReading(s) && (season == 0 || season == 1); k++) {
+				heard[season][spots.map().accessPoint(k)]++;
+				heardWell[season][spots.map().accessPoint(k)] += spots.map().rssiDbm(k) >= WELL_DBM ? 1 : 0;
+			}
+		}
 	}
 
 	private int epoch(int spot) {
@@ -113,22 +137,53 @@ final class SeasonPair {
 				.distinct().count() == 1;
 	}
 
-	/** How many spots of an epoch heard an access point at that level or more. */
-	int heardThen(int accessPoint, double leastDbm) {
-		return heard(accessPoint, leastDbm, before);
+	/** Whether at least so many spots of both epochs heard an access point well. */
+	boolean isHeardWellInBoth(int accessPoint, int spotCount) {
+		return heardWell[0][accessPoint] >= spotCount && heardWell[1][accessPoint] >= spotCount;
 	}
 
-	int heardNow(int accessPoint, double leastDbm) {
-		return heard(accessPoint, leastDbm, before + 1);
+	/** Whether any spot of the earlier epoch heard it. */
+	boolean wasHeardThen(int accessPoint) {
+		return heard[0][accessPoint] > 0;
 	}
 
-	private int heard(int accessPoint, double leastDbm, int epoch) {
-		int count = 0;
-		for (int s = 0; s < spots.size(); s++) {
-			if (epoch(s) == epoch && spots.map().rssiDbm(s, accessPoint, Integer.MIN_VALUE) >= leastDbm) {
-				count++;
-			}
+	boolean isHeardNow(int accessPoint) {
+		return heard[1][accessPoint] > 0;
+	}
+
+	/**
+	 * Absolute changes of level, by access point, at places where it was strong at one of the two times.
+	 */
+	double[][] changes() {
+		Doubles[] changes = new Doubles[spots.map().accessPointCount()];
+		Arrays.setAll(changes, a -> new Doubles());
+		for (int p = 0; p < then.length; p++) {
+			int pair = p;
+			heardAt(p).forEach(a -> {
+				double before = levelThen(pair, a);
+				double after = levelNow(pair, a);
+				if (Math.max(before, after) >= WELL_DBM) {
+					changes[a].add(Math.abs(before - after));
+				}
+			});
 		}
-		return count;
+		return Arrays.stream(changes).map(Doubles::toArray).toArray(double[][]::new);
+	}
+
+	/** At how many places an access point reached a level then, or now. */
+	int[] places(boolean wasThen, double leastDbm) {
+		int[] places = new int[spots.map().accessPointCount()];
+		for (int p = 0; p < then.length; p++) {
+			int pair = p;
+			heardAt(p).filter(a -> (wasThen ? levelThen(pair, a) : levelNow(pair, a)) >= leastDbm).forEach(a -> places[a]++);
+		}
+		return places;
+	}
+
+	/** Access points heard at a place at one of the two times. */
+	private IntStream heardAt(int pair) {
+		RadioMap map = spots.map();
+		return IntStream.of(then[pair], now[pair])
+				.flatMap(s -> IntStream.range(map.firstReading(s), map.endReading(s)).map(map::accessPoint)).distinct();
 	}
 }

@@ -24,7 +24,6 @@ import org.cairnfield.curation.rules.Scope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
-import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.AccessPoints;
@@ -102,34 +101,49 @@ public final class SharedRadioRule extends DescribedRule {
 
 	/** Mean and spread of the difference in dB, or null where they are not one radio's. */
 	private static double[] difference(RadioMap map, AccessPoints heard, int a, int b, Settings settings) {
-		Doubles differences = new Doubles();
-		int well = 0;
-		int both = 0;
-		int i = 0;
-		int j = 0;
-		while (i < heard.heardBy(a) || j < heard.heardBy(b)) {
-			int left = i < heard.heardBy(a) ? heard.sample(a, i) : Integer.MAX_VALUE;
-			int right = j < heard.heardBy(b) ? heard.sample(b, j) : Integer.MAX_VALUE;
-			int levelA = left <= right ? map.rssiDbm(heard.reading(a, i)) : RadioMap.LOWEST_RSSI_DBM;
-			int levelB = right <= left ? map.rssiDbm(heard.reading(b, j)) : RadioMap.LOWEST_RSSI_DBM;
-			if (Math.max(levelA, levelB) >= WELL_DBM) {
-				well++;
-				both += left == right ? 1 : 0;
-			}
-			if (left == right) {
-				differences.add(levelA - levelB);
-			}
-			i += left <= right ? 1 : 0;
-			j += right <= left ? 1 : 0;
-		}
-		if (differences.size() < settings.countOf(FEWEST) || well == 0 || both < settings.of(TOGETHER) * well) {
+		Both both = new Both();
+		both.compare(map, heard, a, b, false);
+		double mean = Math.abs((double) both.sumDb / Math.max(1, both.count));
+		if (both.count < settings.countOf(FEWEST) || both.well == 0
+				|| both.wellBoth < settings.of(TOGETHER) * both.well || mean > settings.of(MEAN)) {
 			return null;
 		}
-		double[] all = differences.toArray();
-		double mean = Math.abs(Arrays.stream(all).average().orElse(0));
+		both.compare(map, heard, a, b, true);
+		double[] all = both.differences.toArray();
 		// Not below the step of whole dB, which would hide the spread of a few.
 		double spread = Math.max(Robust.sd(all), meanDeviation(all));
-		return mean <= settings.of(MEAN) && spread <= settings.of(SPREAD) ? new double[] { mean, spread } : null;
+		return spread <= settings.of(SPREAD) ? new double[] { mean, spread } : null;
+	}
+
+	/** What samples heard of two access points; the differences one by one only for the few pairs that may be one. */
+	private static final class Both {
+		private int count;
+		private int well;
+		private int wellBoth;
+		private long sumDb;
+		private final Doubles differences = new Doubles();
+
+		void compare(RadioMap map, AccessPoints heard, int a, int b, boolean keep) {
+			int i = 0;
+			int j = 0;
+			while (i < heard.heardBy(a) || j < heard.heardBy(b)) {
+				int left = i < heard.heardBy(a) ? heard.sample(a, i) : Integer.MAX_VALUE;
+				int right = j < heard.heardBy(b) ? heard.sample(b, j) : Integer.MAX_VALUE;
+				int levelA = left <= right ? map.rssiDbm(heard.reading(a, i)) : RadioMap.LOWEST_RSSI_DBM;
+				int levelB = right <= left ? map.rssiDbm(heard.reading(b, j)) : RadioMap.LOWEST_RSSI_DBM;
+				if (keep && left == right) {
+					differences.add(levelA - levelB);
+				} else if (!keep) {
+					boolean isWell = Math.max(levelA, levelB) >= WELL_DBM;
+					well += isWell ? 1 : 0;
+					wellBoth += isWell && left == right ? 1 : 0;
+					count += left == right ? 1 : 0;
+					sumDb += left == right ? levelA - levelB : 0;
+				}
+				i += left <= right ? 1 : 0;
+				j += right <= left ? 1 : 0;
+			}
+		}
 	}
 
 	/** Mean absolute deviation from the median, scaled to a normal standard deviation by √(π/2). */

@@ -54,20 +54,17 @@ public final class TurnoverRule extends DescribedRule {
 		if (last < 1) {
 			return Outcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
 		}
-		SeasonPair pair = new SeasonPair(input, last);
+		SeasonPair pair = SeasonPair.of(input, last);
 		if (pair.size() < FEWEST_PAIRS) {
 			return Outcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at the last two dates");
 		}
 		List<String> names = new ArrayList<>();
 		List<Integer> found = new ArrayList<>();
 		Walking walking = Walking.of(input);
+		int[] places = pair.places(vanished, settings.of(LEVEL));
 		for (int a = 0; a < input.map().map().accessPointCount(); a++) {
-			int places = 0;
-			for (int p = 0; p < pair.size(); p++) {
-				places += (vanished ? pair.levelThen(p, a) : pair.levelNow(p, a)) >= settings.of(LEVEL) ? 1 : 0;
-			}
-			int otherwise = vanished ? pair.heardNow(a, Integer.MIN_VALUE + 1) : pair.heardThen(a, Integer.MIN_VALUE + 1);
-			if (places >= settings.countOf(PLACES) && otherwise == 0 && !walking.is(a)) {
+			boolean otherwise = vanished ? pair.isHeardNow(a) : pair.wasHeardThen(a);
+			if (places[a] >= settings.countOf(PLACES) && !otherwise && !walking.is(a)) {
 				names.add(input.map().map().accessPoints().get(a));
 				found.add(a);
 			}

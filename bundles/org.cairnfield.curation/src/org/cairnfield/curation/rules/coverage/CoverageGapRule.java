@@ -10,7 +10,6 @@ import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Outcome;
 import org.cairnfield.curation.rules.Parameter;
-import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.Scope;
 import org.cairnfield.curation.rules.Settings;
@@ -91,7 +90,8 @@ public final class CoverageGapRule extends DescribedRule {
 		double x = 0;
 		double y = 0;
 		for (int[] cell : gap) {
-			Subject.OfCell each = new Subject.OfCell(site, level, bounds[0] + cell[0] * side, bounds[1] + cell[1] * side, side);
+			Subject.OfCell each = new Subject.OfCell(site, level, bounds[0] + cell[0] * side, bounds[1] + cell[1] * side,
+					side);
 			cells.add(each);
 			x += (each.x() + side / 2) / gap.size();
 			y += (each.y() + side / 2) / gap.size();

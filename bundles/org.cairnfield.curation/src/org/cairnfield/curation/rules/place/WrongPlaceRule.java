@@ -152,7 +152,8 @@ public final class WrongPlaceRule extends DescribedRule {
 		double far = Robust.median(pick(metres, run));
 		double unlike = Robust.median(pick(ratio, run));
 		String where = run.length == 1
-				? map.sampleId(run[0]) + " of " + survey + " is noted at " + Words.place(map.map().x(run[0]), map.map().y(run[0]))
+				? map.sampleId(run[0]) + " of " + survey + " is noted at "
+						+ Words.place(map.map().x(run[0]), map.map().y(run[0]))
 				: Words.count(run.length, "sample") + " of " + survey + ", " + map.sampleId(run[0]) + " to "
 						+ map.sampleId(run[run.length - 1]) + ", are noted";
 		String message = String.format(Locale.ROOT,

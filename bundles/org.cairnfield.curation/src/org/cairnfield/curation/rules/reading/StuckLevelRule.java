@@ -28,6 +28,9 @@ public final class StuckLevelRule extends DescribedRule {
 
 	public static final Parameter PLACES = Parameter.count("fewest-places", "places at which it was heard", 8, 3, 10_000);
 
+	/** What is weaker is a code for not heard rather than a level, which {@link NotHeardCodeRule} reports. */
+	private static final int WEAKEST_DBM = -104;
+
 	public StuckLevelRule() {
 		super("stuck-level", "One access point at one level everywhere",
 				"A level that never changes tells nothing about places and pulls distances wherever it is heard.",
@@ -62,6 +65,9 @@ public final class StuckLevelRule extends DescribedRule {
 
 	private static boolean isConstant(RadioMap map, AccessPoints heard, int a) {
 		int level = map.rssiDbm(heard.reading(a, 0));
+		if (level < WEAKEST_DBM) {
+			return false;
+		}
 		for (int i = 1; i < heard.heardBy(a); i++) {
 			if (map.rssiDbm(heard.reading(a, i)) != level) {
 				return false;

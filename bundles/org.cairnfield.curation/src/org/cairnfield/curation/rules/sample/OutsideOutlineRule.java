@@ -15,7 +15,6 @@ import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.Scope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
-import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;

@@ -61,6 +61,11 @@ class ReadingRulesTest {
 		assertEquals(List.of(), findings(new NotHeardCodeRule(), withCode(-110, 4).build()), "sixteen are too few");
 		assertEquals(List.of(), findings(new NotHeardCodeRule(), withCode(-75, 40).build()), "in the middle of the scale");
 		assertEquals(0, only(new NotHeardCodeRule(), withCode(0, 10).build()).figure("level"));
+		TinyMap two = new TinyMap().survey("a");
+		for (int i = 0; i < 40; i++) {
+			two.sample(i, 0, "ap1", -110, "ap2", -110, "ap3", -60 - i % 30);
+		}
+		assertEquals(List.of(), findings(new NotHeardCodeRule(), two.build()), "two access points may be that weak");
 	}
 
 	@Test
