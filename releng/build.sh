@@ -1,4 +1,4 @@
-# Sourced with $root set: makes sure that $app holds the jars of the headless product as built from the present sources.
+# Sourced with $root set: makes sure that $app holds the products as built from the present sources.
 . "$root/releng/packages.sh"
 . "$root/releng/maven.sh"
 
@@ -17,19 +17,21 @@ lock_build() {
 }
 unlock_build() { exec 9>&-; }
 
-# Keeps the product's jars in a folder of their own named by fingerprint: a program that runs from the previous folder
+# Keeps the jars of the headless product, and the workbench, in a folder of their own named by fingerprint: a program that runs from the previous folder
 # goes on while the next one is built. The folder appears complete or not at all.
 keep_app() {
   local jar fresh
   [ ! -e "$1" ] || return 0
   fresh=$(mktemp -d "$root/target/fresh.XXXXXX")
-  for jar in "$root"/releng/product/target/products/org.cairnfield.headless.product/linux/gtk/x86_64/plugins/*.jar; do
+  local products="$root/releng/product/target/products"
+  for jar in "$products"/org.cairnfield.headless.product/linux/gtk/x86_64/plugins/*.jar; do
     case ${jar##*/} in
       org.eclipse.emf.* | org.eclipse.jgit_*) cp "$jar" "$fresh" ;; # libraries that need no OSGi
       org.eclipse.* | org.osgi.* | org.apache.felix.*) ;; # only OSGi needs them
       *) cp "$jar" "$fresh" ;;
     esac
   done
+  cp -r "$products/org.cairnfield.workbench.product/linux/gtk/x86_64" "$fresh/workbench"
   mkdir -p "${1%/*}"
   chmod 755 "$fresh" # a temporary folder is private
   mv -T "$fresh" "$1"

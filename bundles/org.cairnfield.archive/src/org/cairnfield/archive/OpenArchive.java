@@ -13,9 +13,11 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.LockOwner;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
+import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.FolderView;
+import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.disk.Places;
 import org.cairnfield.archive.internal.disk.Recovery;
 import org.cairnfield.archive.internal.disk.UnfinishedSaveException;
@@ -43,6 +45,7 @@ public final class OpenArchive implements AutoCloseable {
 	private Loaded loaded;
 	private FolderView view;
 	private boolean unfinished;
+	private final Drafting drafting;
 
 	/**
 	 * @param lock      null: read-only
@@ -55,6 +58,7 @@ public final class OpenArchive implements AutoCloseable {
 		this.lock = lock;
 		this.lockless = lockless;
 		this.obstacles = obstacles;
+		this.drafting = new Drafting(root, store);
 		reload();
 	}
 
@@ -157,6 +161,7 @@ public final class OpenArchive implements AutoCloseable {
 		try {
 			SortedSet<String> written = new Saving(loaded, view).save(store.disk(), root);
 			view = new FolderView(root, Layout::isPart);
+			drafting.saved();
 			return written;
 		} catch (UnfinishedSaveException e) {
 			unfinished = true;
@@ -184,6 +189,40 @@ public final class OpenArchive implements AutoCloseable {
 	public Optional<SavePoint> savePoint(Person person, String note) throws IOException {
 		save();
 		return new Recording(root, store.clock()).record("", person, note);
+	}
+
+	/**
+	 * Puts a text about releases on disk, such as the gates or a manifest that somebody is still to sign. It counts to no
+	 * content and is in the next save point.
+	 *
+	 * @param name of a file in {@code releases}
+	 * @throws ArchiveException where it is the manifest of a version that was released
+	 */
+	public void putAboutReleases(String name, String text) throws IOException {
+		requireWritable();
+		Places.inside(root, "releases/" + name);
+		if (name.endsWith(".json") && GitTraces.isRepository(root)) {
+			new Releasing(root, store).requireFree(name.substring(0, name.length() - ".json".length()));
+		}
+		new Releasing(root, store).put("releases/" + name, text);
+		view = new FolderView(root, Layout::isPart);
+	}
+
+	/**
+	 * Freezes the content as a release: its manifest as {@code releases/VERSION.json}, a save point, and last an annotated tag
+	 * of that name, signed where Git is configured to sign tags. Before the tag is there nothing is released; from then on
+	 * the release is never changed, neither by {@link #restore}.
+	 *
+	 * @param digest  {@link #digest} of what the manifest tells of
+	 * @param message of the tag
+	 * @throws ArchiveException where the version was released, the content is another, or a save point is due
+	 */
+	public ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
+		requireWritable();
+		requireUnmodified();
+		ReleaseTag made = new Releasing(root, store).release(version, manifest, digest, message, person);
+		view = new FolderView(root, Layout::isPart);
+		return made;
 	}
 
 	/** The history, from the present state back. The caller closes it. */
@@ -223,6 +262,63 @@ public final class OpenArchive implements AutoCloseable {
 		reload();
 		return new Recording(root, store.clock()).record("Undo " + point.shortId() + ": " + point.summary(), person, note)
 				.orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
+	}
+
+	/**
+	 * Keeps what is not saved in a draft, so that it survives the end of this program. The draft holds only the files that a
+	 * save would write; it is there whole or not at all, and replaces the one before of this session. It changes nothing in
+	 * the archive; {@link #save} removes it. Cheap enough to be called every few seconds.
+	 *
+	 * @param folder where drafts are kept, of any number of archives; not in the archive; made where it is not there
+	 * @return whether there was anything to keep; if not, nothing is written
+	 * @throws ArchiveException where the archive is read-only or the draft can not be written; the one before is still there
+	 */
+	public boolean writeDraft(Path folder) throws IOException {
+		if (!isModified()) {
+			return false;
+		}
+		if (readOnlyReason().isPresent()) {
+			throw new ArchiveException("no draft was written: " + root + " is read-only: " + readOnlyReason().get(),
+					"open it for editing");
+		}
+		drafting.write(folder, loaded, view);
+		return true;
+	}
+
+	/** All drafts of this archive in a folder, the newest first, also those that do not fit or are damaged. */
+	public List<Draft> drafts(Path folder) throws IOException {
+		return drafting.list(folder, view);
+	}
+
+	/** The newest draft of this archive in a folder. */
+	public Optional<Draft> draft(Path folder) throws IOException {
+		return drafts(folder).stream().findFirst();
+	}
+
+	/**
+	 * The change that brings a draft back, for an undo stack; {@link #applyDraft} does it at once. Objects that the draft does
+	 * not change stay the same objects. From now on the draft counts as this session's: {@link #writeDraft} replaces it and
+	 * {@link #save} removes it.
+	 *
+	 * @throws ArchiveException for a draft that does not fit or is damaged, which stays where it is; where the archive is
+	 *                          read-only; where the model has changes that were not saved
+	 */
+	public DraftChange draftChange(Draft draft) throws IOException {
+		requireWritable();
+		requireUnmodified();
+		DraftChange change = drafting.change(draft, loaded, view);
+		drafting.adopt(draft);
+		return change;
+	}
+
+	/** Brings a draft back: its changes are changes of the model that are not saved. Refuses what {@link #draftChange} does. */
+	public void applyDraft(Draft draft) throws IOException {
+		draftChange(draft).apply();
+	}
+
+	/** Deletes a draft, of this or an earlier session. Nothing else ever deletes one of an earlier session that was not applied. */
+	public void discardDraft(Draft draft) throws IOException {
+		drafting.discard(draft);
 	}
 
 	private void recordFirst(SavePoint point, Person person) throws IOException {

@@ -1,16 +1,15 @@
 package org.cairnfield.archive;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.disk.ChangedFiles;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.Places;
@@ -38,7 +37,7 @@ final class Restoring {
 		this.store = store;
 	}
 
-	/** All files as at a save point. */
+	/** All files as at a save point, but for those of releases, which stay. */
 	void restore(SavePoint point, boolean damaged) throws IOException {
 		try (GitFolder git = GitFolder.open(root)) {
 			requireGitAtRest(git);
@@ -50,6 +49,9 @@ final class Restoring {
 			FolderView now = new FolderView(root, Layout::isPart);
 			try (Save save = Save.begin(store.disk(), root)) {
 				for (String path : past.paths()) {
+					if (Layout.isRelease(path) && now.has(path)) {
+						continue; // what is released stays as it is, and so do the gates
+					}
 					save.put(path, out -> {
 						try (InputStream in = past.open(path)) {
 							in.transferTo(out);
@@ -57,7 +59,7 @@ final class Restoring {
 					});
 				}
 				for (String path : now.paths()) {
-					if (!past.has(path)) {
+					if (!past.has(path) && !Layout.isRelease(path)) {
 						save.delete(path);
 					}
 				}
@@ -107,7 +109,7 @@ final class Restoring {
 			FolderView now = new FolderView(root, Layout::isPart);
 			SortedMap<String, byte[]> changes = Inverse.of(git.files(before, Layout::isPart),
 					git.files(git.find(point.id()), Layout::isPart), now);
-			Loaded loaded = requireSound(new Changed(now, changes), "the change can not be taken back, as the rest would not be sound");
+			Loaded loaded = requireSound(new ChangedFiles(now, changes), "the change can not be taken back, as the rest would not be sound");
 			SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
 			try (Save save = Save.begin(store.disk(), root)) {
 				for (String path : changes.keySet()) {
@@ -129,30 +131,6 @@ final class Restoring {
 			save.put(path, out -> ArchiveFiles.writeStructure(loaded.archive(), out));
 		} else {
 			save.put(path, out -> ArchiveFiles.writePart(parts.get(path), out));
-		}
-	}
-
-	/** Files of which some are other. */
-	private record Changed(FileSource files, SortedMap<String, byte[]> changes) implements FileSource {
-
-		@Override
-		public Iterable<String> paths() {
-			TreeSet<String> paths = new TreeSet<>();
-			files.paths().forEach(paths::add);
-			paths.addAll(changes.keySet());
-			paths.removeIf(path -> !has(path));
-			return paths;
-		}
-
-		@Override
-		public boolean has(String path) {
-			return changes.containsKey(path) ? changes.get(path) != null : files.has(path);
-		}
-
-		@Override
-		public InputStream open(String path) throws IOException {
-			byte[] content = changes.get(path);
-			return content == null ? files.open(path) : new ByteArrayInputStream(content);
 		}
 	}
 }

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.Disk;
+import org.cairnfield.archive.internal.disk.FileChanges;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
@@ -42,30 +43,41 @@ final class Saving {
 					"read the archive again, which drops what was not saved, and make the change once more");
 		}
 		SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
-		SortedSet<String> written = new TreeSet<>();
+		SortedSet<String> written;
 		try (Save save = Save.begin(disk, root)) {
-			for (Map.Entry<String, EObject> part : parts.entrySet()) {
-				if (isDue(part.getKey(), part.getValue())
-						&& save.put(part.getKey(), out -> ArchiveFiles.writePart(part.getValue(), out))) {
-					written.add(part.getKey());
-				}
-			}
-			for (String path : loaded.parts().keySet()) {
-				if (!parts.containsKey(path) && save.delete(path)) {
-					written.add(path);
-				}
-			}
-			boolean sameParts = loaded.parts().keySet().equals(parts.keySet());
-			if ((!sameParts || loaded.archive().eResource().isModified() || loaded.outdated().contains(Layout.STRUCTURE))
-					&& save.put(Layout.STRUCTURE, out -> ArchiveFiles.writeStructure(loaded.archive(), out))) {
-				written.add(Layout.STRUCTURE);
-			}
+			written = tell(parts, save);
 			save.commit();
 		} catch (IllegalArgumentException e) {
 			throw new ArchiveException("nothing was saved: " + e.getMessage(), "correct that value", e);
 		}
 		loaded.saved(parts);
 		return written;
+	}
+
+	/** Tells how the files are to be, those that may have changed; the model stays modified. */
+	void tell(FileChanges changes) throws IOException {
+		tell(ArchiveFiles.parts(loaded.archive()), changes);
+	}
+
+	private SortedSet<String> tell(SortedMap<String, EObject> parts, FileChanges changes) throws IOException {
+		SortedSet<String> changed = new TreeSet<>();
+		for (Map.Entry<String, EObject> part : parts.entrySet()) {
+			if (isDue(part.getKey(), part.getValue())
+					&& changes.put(part.getKey(), out -> ArchiveFiles.writePart(part.getValue(), out))) {
+				changed.add(part.getKey());
+			}
+		}
+		for (String path : loaded.parts().keySet()) {
+			if (!parts.containsKey(path) && changes.delete(path)) {
+				changed.add(path);
+			}
+		}
+		boolean sameParts = loaded.parts().keySet().equals(parts.keySet());
+		if ((!sameParts || loaded.archive().eResource().isModified() || loaded.outdated().contains(Layout.STRUCTURE))
+				&& changes.put(Layout.STRUCTURE, out -> ArchiveFiles.writeStructure(loaded.archive(), out))) {
+			changed.add(Layout.STRUCTURE);
+		}
+		return changed;
 	}
 
 	private boolean isDue(String path, EObject root) {

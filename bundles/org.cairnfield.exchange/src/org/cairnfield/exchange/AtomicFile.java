@@ -12,18 +12,42 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
-/** A text file that appears whole or not at all: written beside, synced, then moved into place. */
-final class AtomicFile {
+/** A file that appears whole or not at all: written beside, synced, then moved into place. */
+public final class AtomicFile {
 
-	interface Content {
+	/** What a text file is to hold. */
+	public interface Content {
+		/** Writes it. */
 		void write(Writer out) throws IOException;
+	}
+
+	/** What another program's library writes to a file of its own. */
+	public interface Filling {
+		/** Fills an empty file. */
+		void fill(Path file) throws IOException;
 	}
 
 	private AtomicFile() {
 	}
 
 	/** UTF-8, over an older file; a failed write leaves the older file and nothing else. */
-	static void write(Path file, Content content) throws IOException {
+	public static void write(Path file, Content content) throws IOException {
+		fill(file, beside -> {
+			try (FileChannel open = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+				Writer out = Channels.newWriter(open, StandardCharsets.UTF_8.newEncoder(), 1 << 16);
+				content.write(out);
+				out.flush();
+			}
+		});
+	}
+
+	/** Bytes, over an older file; likewise whole or not at all. */
+	public static void write(Path file, byte[] bytes) throws IOException {
+		fill(file, beside -> Files.write(beside, bytes));
+	}
+
+	/** Whatever {@code filling} writes, over an older file; likewise whole or not at all. */
+	public static void fill(Path file, Filling filling) throws IOException {
 		Path target = file.toAbsolutePath();
 		Path beside = null;
 		FileChannel channel = null;
@@ -39,10 +63,9 @@ final class AtomicFile {
 		}
 		boolean done = false;
 		try {
-			try (FileChannel open = channel) {
-				Writer out = Channels.newWriter(open, StandardCharsets.UTF_8.newEncoder(), 1 << 16);
-				content.write(out);
-				out.flush();
+			channel.close();
+			filling.fill(beside);
+			try (FileChannel open = FileChannel.open(beside, StandardOpenOption.WRITE)) {
 				open.force(true);
 			}
 			try {

@@ -78,7 +78,7 @@ public final class WideTable {
 		csv.flush();
 	}
 
-	private static void require(RadioMap map, List<String> ids) {
+	static void require(RadioMap map, List<String> ids) {
 		if (ids.size() != map.size()) {
 			throw new IllegalArgumentException(ids.size() + " ids for " + map.size() + " samples");
 		}

@@ -663,13 +663,31 @@ public interface ModelPackage extends EPackage {
 	int SPLIT__SEED = 7;
 
 	/**
+	 * The feature id for the '<em><b>Gate</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPLIT__GATE = 8;
+
+	/**
+	 * The feature id for the '<em><b>Threshold</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPLIT__THRESHOLD = 9;
+
+	/**
 	 * The feature id for the '<em><b>Clusters</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__CLUSTERS = 8;
+	int SPLIT__CLUSTERS = 10;
 
 	/**
 	 * The feature id for the '<em><b>Labels</b></em>' attribute.
@@ -678,7 +696,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__LABELS = 9;
+	int SPLIT__LABELS = 11;
 
 	/**
 	 * The feature id for the '<em><b>Proposals</b></em>' attribute.
@@ -687,7 +705,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__PROPOSALS = 10;
+	int SPLIT__PROPOSALS = 12;
 
 	/**
 	 * The number of structural features of the '<em>Split</em>' class.
@@ -696,7 +714,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT_FEATURE_COUNT = 11;
+	int SPLIT_FEATURE_COUNT = 13;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.ClusterImpl <em>Cluster</em>}' class.
@@ -873,13 +891,49 @@ public interface ModelPackage extends EPackage {
 	int VERDICT__SUPERSEDES = 9;
 
 	/**
+	 * The feature id for the '<em><b>Round</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VERDICT__ROUND = 10;
+
+	/**
+	 * The feature id for the '<em><b>Sample Content</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VERDICT__SAMPLE_CONTENT = 11;
+
+	/**
+	 * The feature id for the '<em><b>Evidence</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VERDICT__EVIDENCE = 12;
+
+	/**
+	 * The feature id for the '<em><b>Batch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VERDICT__BATCH = 13;
+
+	/**
 	 * The number of structural features of the '<em>Verdict</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int VERDICT_FEATURE_COUNT = 10;
+	int VERDICT_FEATURE_COUNT = 14;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.FindingImpl <em>Finding</em>}' class.
@@ -1103,6 +1157,16 @@ public interface ModelPackage extends EPackage {
 	int DECISION = 15;
 
 	/**
+	 * The meta object id for the '{@link org.cairnfield.model.Round <em>Round</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.cairnfield.model.Round
+	 * @see org.cairnfield.model.impl.ModelPackageImpl#getRound()
+	 * @generated
+	 */
+	int ROUND = 16;
+
+	/**
 	 * The meta object id for the '{@link org.cairnfield.model.Severity <em>Severity</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1110,7 +1174,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSeverity()
 	 * @generated
 	 */
-	int SEVERITY = 16;
+	int SEVERITY = 17;
 
 	/**
 	 * The meta object id for the '<em>Sample Table</em>' data type.
@@ -1120,7 +1184,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleTable()
 	 * @generated
 	 */
-	int SAMPLE_TABLE = 17;
+	int SAMPLE_TABLE = 18;
 
 	/**
 	 * The meta object id for the '<em>Labels</em>' data type.
@@ -1130,7 +1194,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getLabels()
 	 * @generated
 	 */
-	int LABELS = 18;
+	int LABELS = 19;
 
 	/**
 	 * The meta object id for the '<em>Proposals</em>' data type.
@@ -1140,7 +1204,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getProposals()
 	 * @generated
 	 */
-	int PROPOSALS = 19;
+	int PROPOSALS = 20;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -1150,7 +1214,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 20;
+	int OUTLINE = 21;
 
 	/**
 	 * The meta object id for the '<em>Placement</em>' data type.
@@ -1160,7 +1224,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getPlacement()
 	 * @generated
 	 */
-	int PLACEMENT = 21;
+	int PLACEMENT = 22;
 
 	/**
 	 * The meta object id for the '<em>Georeference</em>' data type.
@@ -1170,7 +1234,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getGeoreference()
 	 * @generated
 	 */
-	int GEOREFERENCE = 22;
+	int GEOREFERENCE = 23;
 
 	/**
 	 * The meta object id for the '<em>Scope</em>' data type.
@@ -1180,7 +1244,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getScope()
 	 * @generated
 	 */
-	int SCOPE = 23;
+	int SCOPE = 24;
 
 	/**
 	 * The meta object id for the '<em>Sample Key</em>' data type.
@@ -1190,7 +1254,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleKey()
 	 * @generated
 	 */
-	int SAMPLE_KEY = 24;
+	int SAMPLE_KEY = 25;
 
 	/**
 	 * The meta object id for the '<em>Subject</em>' data type.
@@ -1200,7 +1264,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSubject()
 	 * @generated
 	 */
-	int SUBJECT = 25;
+	int SUBJECT = 26;
 
 	/**
 	 * The meta object id for the '<em>Wifi Band</em>' data type.
@@ -1210,7 +1274,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getWifiBand()
 	 * @generated
 	 */
-	int WIFI_BAND = 26;
+	int WIFI_BAND = 27;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1220,7 +1284,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 27;
+	int DATE = 28;
 
 	/**
 	 * The meta object id for the '<em>Time</em>' data type.
@@ -1230,7 +1294,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getTime()
 	 * @generated
 	 */
-	int TIME = 28;
+	int TIME = 29;
 
 
 	/**
@@ -1875,6 +1939,28 @@ public interface ModelPackage extends EPackage {
 	EAttribute getSplit_Seed();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Split#getGate <em>Gate</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Gate</em>'.
+	 * @see org.cairnfield.model.Split#getGate()
+	 * @see #getSplit()
+	 * @generated
+	 */
+	EAttribute getSplit_Gate();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Split#getThreshold <em>Threshold</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Threshold</em>'.
+	 * @see org.cairnfield.model.Split#getThreshold()
+	 * @see #getSplit()
+	 * @generated
+	 */
+	EAttribute getSplit_Threshold();
+
+	/**
 	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Split#getClusters <em>Clusters</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2090,6 +2176,50 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getVerdict_Supersedes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Verdict#getRound <em>Round</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Round</em>'.
+	 * @see org.cairnfield.model.Verdict#getRound()
+	 * @see #getVerdict()
+	 * @generated
+	 */
+	EAttribute getVerdict_Round();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Verdict#getSampleContent <em>Sample Content</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sample Content</em>'.
+	 * @see org.cairnfield.model.Verdict#getSampleContent()
+	 * @see #getVerdict()
+	 * @generated
+	 */
+	EAttribute getVerdict_SampleContent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Verdict#getEvidence <em>Evidence</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Evidence</em>'.
+	 * @see org.cairnfield.model.Verdict#getEvidence()
+	 * @see #getVerdict()
+	 * @generated
+	 */
+	EAttribute getVerdict_Evidence();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Verdict#getBatch <em>Batch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Batch</em>'.
+	 * @see org.cairnfield.model.Verdict#getBatch()
+	 * @see #getVerdict()
+	 * @generated
+	 */
+	EAttribute getVerdict_Batch();
 
 	/**
 	 * Returns the meta object for class '{@link org.cairnfield.model.Finding <em>Finding</em>}'.
@@ -2316,6 +2446,16 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EEnum getDecision();
+
+	/**
+	 * Returns the meta object for enum '{@link org.cairnfield.model.Round <em>Round</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Round</em>'.
+	 * @see org.cairnfield.model.Round
+	 * @generated
+	 */
+	EEnum getRound();
 
 	/**
 	 * Returns the meta object for enum '{@link org.cairnfield.model.Severity <em>Severity</em>}'.
@@ -3006,6 +3146,22 @@ public interface ModelPackage extends EPackage {
 		EAttribute SPLIT__SEED = eINSTANCE.getSplit_Seed();
 
 		/**
+		 * The meta object literal for the '<em><b>Gate</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPLIT__GATE = eINSTANCE.getSplit_Gate();
+
+		/**
+		 * The meta object literal for the '<em><b>Threshold</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPLIT__THRESHOLD = eINSTANCE.getSplit_Threshold();
+
+		/**
 		 * The meta object literal for the '<em><b>Clusters</b></em>' containment reference list feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3170,6 +3326,38 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute VERDICT__SUPERSEDES = eINSTANCE.getVerdict_Supersedes();
+
+		/**
+		 * The meta object literal for the '<em><b>Round</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VERDICT__ROUND = eINSTANCE.getVerdict_Round();
+
+		/**
+		 * The meta object literal for the '<em><b>Sample Content</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VERDICT__SAMPLE_CONTENT = eINSTANCE.getVerdict_SampleContent();
+
+		/**
+		 * The meta object literal for the '<em><b>Evidence</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VERDICT__EVIDENCE = eINSTANCE.getVerdict_Evidence();
+
+		/**
+		 * The meta object literal for the '<em><b>Batch</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VERDICT__BATCH = eINSTANCE.getVerdict_Batch();
 
 		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.impl.FindingImpl <em>Finding</em>}' class.
@@ -3348,6 +3536,16 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum DECISION = eINSTANCE.getDecision();
+
+		/**
+		 * The meta object literal for the '{@link org.cairnfield.model.Round <em>Round</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.cairnfield.model.Round
+		 * @see org.cairnfield.model.impl.ModelPackageImpl#getRound()
+		 * @generated
+		 */
+		EEnum ROUND = eINSTANCE.getRound();
 
 		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.Severity <em>Severity</em>}' enum.

@@ -34,6 +34,8 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Split#getMinPts <em>Min Pts</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getPcaShare <em>Pca Share</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getSeed <em>Seed</em>}</li>
+ *   <li>{@link org.cairnfield.model.Split#getGate <em>Gate</em>}</li>
+ *   <li>{@link org.cairnfield.model.Split#getThreshold <em>Threshold</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getClusters <em>Clusters</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getLabels <em>Labels</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getProposals <em>Proposals</em>}</li>
@@ -247,6 +249,60 @@ public interface Split extends EObject {
 	 * @generated
 	 */
 	void setSeed(long value);
+
+	/**
+	 * Returns the value of the '<em><b>Gate</b></em>' attribute.
+	 * The default value is <code>"0.1"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Share of noise, 0 … 1, from which proposals are made at all.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Gate</em>' attribute.
+	 * @see #setGate(double)
+	 * @see org.cairnfield.model.ModelPackage#getSplit_Gate()
+	 * @model default="0.1"
+	 *        annotation="urn:org.cairnfield:words label='Gate'"
+	 * @generated
+	 */
+	double getGate();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Split#getGate <em>Gate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Gate</em>' attribute.
+	 * @see #getGate()
+	 * @generated
+	 */
+	void setGate(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Threshold</b></em>' attribute.
+	 * The default value is <code>"0.1"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The smallest strength r, −1 … 1, for which a proposal is made; a sample whose best r is smaller stays unplaced.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Threshold</em>' attribute.
+	 * @see #setThreshold(double)
+	 * @see org.cairnfield.model.ModelPackage#getSplit_Threshold()
+	 * @model default="0.1"
+	 *        annotation="urn:org.cairnfield:words label='Threshold r'"
+	 * @generated
+	 */
+	double getThreshold();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Split#getThreshold <em>Threshold</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Threshold</em>' attribute.
+	 * @see #getThreshold()
+	 * @generated
+	 */
+	void setThreshold(double value);
 
 	/**
 	 * Returns the value of the '<em><b>Clusters</b></em>' containment reference list.

@@ -35,6 +35,10 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Verdict#getPerson <em>Person</em>}</li>
  *   <li>{@link org.cairnfield.model.Verdict#getTime <em>Time</em>}</li>
  *   <li>{@link org.cairnfield.model.Verdict#getSupersedes <em>Supersedes</em>}</li>
+ *   <li>{@link org.cairnfield.model.Verdict#getRound <em>Round</em>}</li>
+ *   <li>{@link org.cairnfield.model.Verdict#getSampleContent <em>Sample Content</em>}</li>
+ *   <li>{@link org.cairnfield.model.Verdict#getEvidence <em>Evidence</em>}</li>
+ *   <li>{@link org.cairnfield.model.Verdict#getBatch <em>Batch</em>}</li>
  * </ul>
  *
  * @see org.cairnfield.model.ModelPackage#getVerdict()
@@ -297,6 +301,109 @@ public interface Verdict extends EObject {
 	 * @generated
 	 */
 	void setSupersedes(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Round</b></em>' attribute.
+	 * The literals are from the enumeration {@link org.cairnfield.model.Round}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether it is the first look at the proposal, a second one, or settles the two.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Round</em>' attribute.
+	 * @see org.cairnfield.model.Round
+	 * @see #setRound(Round)
+	 * @see org.cairnfield.model.ModelPackage#getVerdict_Round()
+	 * @model annotation="urn:org.cairnfield:words label='Round'"
+	 * @generated
+	 */
+	Round getRound();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Verdict#getRound <em>Round</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Round</em>' attribute.
+	 * @see org.cairnfield.model.Round
+	 * @see #getRound()
+	 * @generated
+	 */
+	void setRound(Round value);
+
+	/**
+	 * Returns the value of the '<em><b>Sample Content</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Key of what the sample held when the verdict was given, as 16 hexadecimal digits; unset: not known.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sample Content</em>' attribute.
+	 * @see #setSampleContent(String)
+	 * @see org.cairnfield.model.ModelPackage#getVerdict_SampleContent()
+	 * @model annotation="urn:org.cairnfield:words label='Sample content'"
+	 * @generated
+	 */
+	String getSampleContent();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Verdict#getSampleContent <em>Sample Content</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sample Content</em>' attribute.
+	 * @see #getSampleContent()
+	 * @generated
+	 */
+	void setSampleContent(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Evidence</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Key of the evidence that was shown, as 16 hexadecimal digits; unset: not known.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Evidence</em>' attribute.
+	 * @see #setEvidence(String)
+	 * @see org.cairnfield.model.ModelPackage#getVerdict_Evidence()
+	 * @model annotation="urn:org.cairnfield:words label='Evidence'"
+	 * @generated
+	 */
+	String getEvidence();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Verdict#getEvidence <em>Evidence</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Evidence</em>' attribute.
+	 * @see #getEvidence()
+	 * @generated
+	 */
+	void setEvidence(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Batch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Name of the audit that the verdict belongs to, as one of the samples looked at or as one approved after it; unset: none.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Batch</em>' attribute.
+	 * @see #setBatch(String)
+	 * @see org.cairnfield.model.ModelPackage#getVerdict_Batch()
+	 * @model annotation="urn:org.cairnfield:words label='Batch'"
+	 * @generated
+	 */
+	String getBatch();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Verdict#getBatch <em>Batch</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Batch</em>' attribute.
+	 * @see #getBatch()
+	 * @generated
+	 */
+	void setBatch(String value);
 
 	/**
 	 * <!-- begin-user-doc -->

@@ -37,6 +37,11 @@ final class Harness implements AutoCloseable {
 		return quick;
 	}
 
+	/** Where files may be written during a run. */
+	Path folder() {
+		return folder;
+	}
+
 	Maps maps() {
 		return new Maps(folder.resolve("maps"), workers(Machine.cores()));
 	}

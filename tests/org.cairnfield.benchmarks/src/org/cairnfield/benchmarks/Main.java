@@ -14,6 +14,7 @@ final class Main {
 			"matching", new MatchingBenchmark(),
 			"growth", new GrowthBenchmark(),
 			"archive", new ArchiveBenchmark(),
+			"storage", new StorageBenchmark(),
 			"memory", new MemoryBenchmark(),
 			"others", new OthersBenchmark());
 

@@ -1,16 +1,22 @@
 package org.cairnfield.archive.history;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.Layout;
@@ -76,6 +82,59 @@ public final class History implements AutoCloseable {
 	 */
 	public SavePoint find(String name) throws IOException {
 		return SavePoint.of(git.find(name));
+	}
+
+	/** States that were released, in the order of the names of their tags. Tags that are not annotated are none. */
+	public List<ReleaseTag> releases() throws IOException {
+		return git.tags().stream().map(ReleaseTag::of).toList();
+	}
+
+	/** What is wrong with what Git keeps of a release, each object's name computed anew; empty if nothing is. */
+	public List<String> problemsOf(ReleaseTag release) {
+		return git.problemsOf(release.version());
+	}
+
+	/** Paths of the files of a state that are not of the model: plans, releases. */
+	public List<String> otherFiles(SavePoint point) throws IOException {
+		List<String> paths = new ArrayList<>();
+		for (String path : git.files(commit(point), p -> Layout.isPart(p) && Layout.kind(p) == null).paths()) {
+			paths.add(path);
+		}
+		return paths;
+	}
+
+	/** The bytes of a file of a state; empty where it has none of that path. */
+	public Optional<byte[]> file(SavePoint point, String path) throws IOException {
+		TreeFiles files = git.files(commit(point), path::equals);
+		if (!files.has(path)) {
+			return Optional.empty();
+		}
+		try (InputStream in = files.open(path)) {
+			return Optional.of(in.readAllBytes());
+		}
+	}
+
+	/** Paths of files in the folder that differ from those of a state, are missing or are new; files about releases left out. */
+	public List<String> differences(SavePoint point) throws IOException {
+		FolderView view = new FolderView(folder, Layout::isPart);
+		TreeFiles files = git.files(commit(point), Layout::isPart);
+		SortedSet<String> paths = new TreeSet<>(view.files().keySet());
+		files.paths().forEach(paths::add);
+		paths.removeIf(Layout::isRelease);
+		List<String> differing = new ArrayList<>();
+		for (String path : paths) {
+			if (!files.has(path) || !view.has(path) || !sameBytes(files, view, path)) {
+				differing.add(path);
+			}
+		}
+		return differing;
+	}
+
+	/** Reads both: the times and sizes that Git goes by would not show a file that was tampered with. */
+	private static boolean sameBytes(FileSource one, FileSource other, String path) throws IOException {
+		try (InputStream a = one.open(path); InputStream b = other.open(path)) {
+			return Arrays.equals(a.readAllBytes(), b.readAllBytes());
+		}
 	}
 
 	/** The archive as it was, read from Git's objects; the folder is not touched. */

@@ -10,13 +10,13 @@ final class ArchiveArgs {
 	@Option(names = "--archive", required = true, paramLabel = "DIR", description = "Folder of the archive.")
 	Path folder;
 
-	@Option(names = "--person", paramLabel = "NAME", description = "Who makes the change; otherwise the user of this machine.")
-	String person;
+	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who makes the change; otherwise the user of this machine.")
+	Person person;
 
 	@Option(names = "--note", paramLabel = "TEXT", description = "Why, for the history.")
 	String note;
 
 	Person person() {
-		return Person.named(person == null ? System.getProperty("user.name", "unknown") : person);
+		return PersonArgument.orUser(person);
 	}
 }

@@ -6,6 +6,8 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.rules.RuleResult;
 import picocli.CommandLine.Mixin;
 
 /** What commands on an archive share. */
@@ -19,6 +21,7 @@ abstract class ArchiveCommand extends SurveyCommand {
 
 	@Override
 	final void run(Workers workers) throws Exception {
+		checkArguments();
 		try (OpenArchive archive = new ArchiveStore().open(archiveArgs.folder, mode())) {
 			archive.damages().forEach(damage -> err().println("cairnfield: damaged: " + damage));
 			archive.notices().forEach(notice -> note(notice));
@@ -30,7 +33,19 @@ abstract class ArchiveCommand extends SurveyCommand {
 		}
 	}
 
+	/** Refuses what is wrong with the command line, before the archive is opened. */
+	void checkArguments() {
+		// as a rule the parser has seen to it
+	}
+
 	abstract void run(OpenArchive archive, Workers workers) throws Exception;
+
+	/** Says which rules broke, and so found nothing. */
+	void reportBroken(ArchiveCheck check) {
+		for (RuleResult failed : check.result().failed()) {
+			err().println("cairnfield: rule " + failed.rule() + " broke: " + failed.outcome());
+		}
+	}
 
 	/** Saves and makes a save point; says which. */
 	void record(OpenArchive archive) throws Exception {

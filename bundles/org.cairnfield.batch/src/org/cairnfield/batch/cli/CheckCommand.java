@@ -1,5 +1,6 @@
 package org.cairnfield.batch.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,7 +12,6 @@ import org.cairnfield.curation.check.ArchiveCheck;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Rule;
-import org.cairnfield.curation.rules.RuleResult;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
@@ -43,9 +43,7 @@ final class CheckCommand extends ArchiveCommand {
 		} else {
 			print(check, rules);
 		}
-		for (RuleResult failed : check.result().failed()) {
-			err().println("cairnfield: rule " + failed.rule() + " broke: " + failed.outcome());
-		}
+		reportBroken(check);
 		endWith(check.worst().map(CheckCommand::exitCode).orElse(ExitCode.OK));
 	}
 
@@ -59,15 +57,16 @@ final class CheckCommand extends ArchiveCommand {
 
 	private void print(ArchiveCheck check, List<Rule> rules) {
 		Map<String, List<Finding>> byRule = new TreeMap<>();
-		check.open().forEach(f -> byRule.computeIfAbsent(f.rule(), r -> new java.util.ArrayList<>()).add(f));
+		check.open().forEach(f -> byRule.computeIfAbsent(f.rule(), r -> new ArrayList<>()).add(f));
 		for (Rule rule : rules) {
 			List<Finding> findings = byRule.getOrDefault(rule.id(), List.of());
-			if (findings.isEmpty()) {
+			long waived = check.waived().stream().filter(f -> f.rule().equals(rule.id())).count();
+			if (findings.isEmpty() && waived == 0) {
 				continue;
 			}
-			out().println(rule.id() + ": " + rule.title() + " (" + findings.size() + ")");
+			out().println(rule.id() + ": " + rule.title() + " (" + findings.size() + (waived == 0 ? ")" : ", " + waived + " waived)"));
 			for (Finding finding : findings.subList(0, Math.min(most, findings.size()))) {
-				out().println("  " + word(finding.severity()) + "  " + finding.message()
+				out().println("  " + word(finding.severity()) + "  " + finding.contentKey() + "  " + finding.message()
 						+ finding.remedy().map(r -> "  [remedy: " + r.preview() + "]").orElse(""));
 			}
 			if (findings.size() > most) {

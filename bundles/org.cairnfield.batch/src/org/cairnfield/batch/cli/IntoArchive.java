@@ -27,8 +27,8 @@ final class IntoArchive {
 	@Option(names = "--test-survey", description = "The surveys measure the map and are no part of it.")
 	boolean test;
 
-	@Option(names = "--person", paramLabel = "NAME", description = "Who takes them in; otherwise the user of this machine.")
-	String person;
+	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who takes them in; otherwise the user of this machine.")
+	Person person;
 
 	/** What was taken in, and the save point that holds it. */
 	record Kept(List<SurveyTaking.Taken> surveys, List<SurveyTaking.Known> known, Optional<SavePoint> savePoint) {
@@ -52,8 +52,7 @@ final class IntoArchive {
 			}
 			taking.command().execute();
 			archive.save();
-			Person by = Person.named(person == null ? System.getProperty("user.name", "unknown") : person);
-			return new Kept(taking.surveys(), taking.known(), archive.savePoint(by, null));
+			return new Kept(taking.surveys(), taking.known(), archive.savePoint(PersonArgument.orUser(person), null));
 		}
 	}
 

@@ -32,12 +32,18 @@ final class RemedyCommand extends ArchiveCommand {
 	}
 
 	@Override
-	void run(OpenArchive archive, Workers workers) throws Exception {
+	void checkArguments() {
 		if (ruleArgs.ids.isEmpty()) {
 			throw new ParameterException(spec.commandLine(), "name the rules whose remedies are meant, with --rule");
 		}
+		ruleArgs.rules(spec);
+	}
+
+	@Override
+	void run(OpenArchive archive, Workers workers) throws Exception {
 		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), RunResult.NONE, workers);
-		RemedyCommands commands = new RemedyCommands(archive.archive(), check.map());
+		reportBroken(check);
+		RemedyCommands commands = new RemedyCommands(archive.archive());
 		List<Map<String, Object>> done = new ArrayList<>();
 		for (Finding finding : check.open()) {
 			if (finding.remedy().isPresent()) {

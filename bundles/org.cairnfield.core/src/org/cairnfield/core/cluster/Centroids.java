@@ -91,8 +91,51 @@ public final class Centroids {
 		return collector.centroids(signals);
 	}
 
+	/**
+	 * The same with every value rounded to a multiple of 1/parts; what rounds to 0 is left out. With a power of two sums of
+	 * such values are exact in double precision, so that a device gets the same distances whatever order it adds them in.
+	 *
+	 * @param parts of one unit of the signals' values, at least 1
+	 */
+	public Centroids rounded(int parts) {
+		if (parts < 1) {
+			throw new IllegalArgumentException("parts must be at least 1: " + parts);
+		}
+		Collector collector = new Collector(signals.map().accessPointCount());
+		for (int c = 0; c < size(); c++) {
+			for (int k = start[c]; k < start[c + 1]; k++) {
+				long rounded = Math.round(value[k] * parts);
+				if (rounded > 0) {
+					collector.add(column[k], (double) rounded / parts);
+				}
+			}
+			collector.endRow();
+		}
+		return collector.centroids(signals);
+	}
+
 	public int size() {
 		return magnitude.length;
+	}
+
+	/** First entry of a centroid; its entries are {@code start(c) … end(c) - 1}, ascending by column. */
+	public int start(int centroid) {
+		return start[centroid];
+	}
+
+	/** One past the last entry of a centroid. */
+	public int end(int centroid) {
+		return start[centroid + 1];
+	}
+
+	/** Access point index of an entry. */
+	public int column(int entry) {
+		return column[entry];
+	}
+
+	/** Value of an entry, in the signals' values. */
+	public double value(int entry) {
+		return value[entry];
 	}
 
 	/** Σ of the distance's magnitude over a centroid. */

@@ -53,6 +53,29 @@ public final class SplitMap {
 	}
 
 	/**
+	 * The same with the values of the centroids rounded, as a device pack holds them; see {@link Centroids#rounded}. Search
+	 * in one level.
+	 */
+	public SplitMap withRoundedCentroids(int parts) {
+		return new SplitMap(signals, rank, cells, pool, packed, centroids.rounded(parts), null, null);
+	}
+
+	/** What stands for each cell in the coarse search. */
+	public Centroids centroids() {
+		return centroids;
+	}
+
+	/** The samples of a cell, a copy; cell {@link #cells} is the pool that every query searches. */
+	public int[] members(int cell) {
+		return (cell < cells.length ? cells[cell] : pool).clone();
+	}
+
+	/** Rank of each sample by place, by which equally near samples are told apart; a copy. */
+	public int[] ranks() {
+		return rank.clone();
+	}
+
+	/**
 	 * The same with centroids of centroids above: about √cells of them, made by k-means.
 	 *
 	 * @param seed chooses the first centres

@@ -62,6 +62,16 @@ public final class ArchiveMap {
 		return collector.done();
 	}
 
+	/** What the map and findings call a site: its name or, where it has none, its id. */
+	public static String nameOf(Site site) {
+		return site.getName() == null ? site.getId() : site.getName();
+	}
+
+	/** Likewise for a device. */
+	public static String nameOf(Device device) {
+		return device.getName() == null ? device.getId() : device.getName();
+	}
+
 	/** What rules judge. */
 	public SurveyedMap surveyed() {
 		return surveyed;
@@ -112,15 +122,15 @@ public final class ArchiveMap {
 					addSample(site, survey, table, row, column);
 				}
 			}
-			surveys.add(new org.cairnfield.curation.rules.Survey(survey.getId(), site.getName(),
+			surveys.add(new org.cairnfield.curation.rules.Survey(survey.getId(), nameOf(site),
 					Optional.ofNullable(survey.getDate()), Optional.ofNullable(survey.getSurveyor()).orElse(""),
 					Optional.ofNullable(survey.getSourceDigest())));
 		}
 
 		private void addSample(Site site, Survey survey, SampleTable table, int row, int[] column) {
-			builder.sample(site.getName(), table.floorLevel(row), table.xMetres(row), table.yMetres(row));
+			builder.sample(nameOf(site), table.floorLevel(row), table.xMetres(row), table.yMetres(row));
 			if (survey.getDevice() != null) {
-				builder.device(survey.getDevice().getName());
+				builder.device(nameOf(survey.getDevice()));
 			}
 			if (table.timeMillis(row) != SampleTable.NO_TIME) {
 				builder.time(table.timeMillis(row));
@@ -141,7 +151,7 @@ public final class ArchiveMap {
 					surveyOf.stream().mapToInt(Integer::intValue).toArray(), surveys);
 			for (Site site : archive.getSites()) {
 				for (Floor floor : site.getFloors()) {
-					surveyed.floor(new FloorPlan(site.getName(), floor.getLevel(), Optional.ofNullable(polygon(floor.getOutline())),
+					surveyed.floor(new FloorPlan(nameOf(site), floor.getLevel(), Optional.ofNullable(polygon(floor.getOutline())),
 							Optional.ofNullable(floor.getHeightMetres())));
 				}
 			}
@@ -152,7 +162,7 @@ public final class ArchiveMap {
 			}
 			for (Device device : archive.getDevices()) {
 				if (device.isCalibrated()) {
-					surveyed.offset(device.getName(), device.getOffsetDb());
+					surveyed.offset(nameOf(device), device.getOffsetDb());
 				}
 			}
 			return new ArchiveMap(surveyed.build(), refs);

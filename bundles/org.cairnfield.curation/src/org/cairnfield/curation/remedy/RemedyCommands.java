@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.maps.SampleNames;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -29,12 +30,10 @@ import org.eclipse.emf.common.command.CompoundCommand;
 public final class RemedyCommands {
 
 	private final Archive archive;
-	private final ArchiveMap map;
 
-	/** @param map of the archive as the rules saw it */
-	public RemedyCommands(Archive archive, ArchiveMap map) {
+	/** @param archive the one that is to change; the rules may have looked at a copy of it */
+	public RemedyCommands(Archive archive) {
 		this.archive = archive;
-		this.map = map;
 	}
 
 	/**
@@ -83,7 +82,7 @@ public final class RemedyCommands {
 	}
 
 	private List<SampleRef> samples(Collection<String> names) {
-		return names.stream().flatMap(name -> map.ref(name).stream()).toList();
+		return names.stream().flatMap(name -> SampleNames.ref(archive, name).stream()).toList();
 	}
 
 	private List<SampleRef> samplesOf(String surveyId) {
@@ -111,7 +110,7 @@ public final class RemedyCommands {
 		Map<Survey, List<SampleRef>> refs = new LinkedHashMap<>();
 		Map<Survey, Map<String, Set<String>>> goes = new HashMap<>();
 		for (Remedy.Reading reading : remedy.readings()) {
-			map.ref(reading.sampleId()).ifPresent(ref -> {
+			SampleNames.ref(archive, reading.sampleId()).ifPresent(ref -> {
 				refs.computeIfAbsent(ref.survey(), s -> new ArrayList<>()).add(ref);
 				goes.computeIfAbsent(ref.survey(), s -> new HashMap<>())
 						.computeIfAbsent(ref.key().sample(), s -> new TreeSet<>())
@@ -126,7 +125,7 @@ public final class RemedyCommands {
 	private Command calibrate(Remedy.CalibrateDevice remedy) {
 		CompoundCommand all = new CompoundCommand(0);
 		for (Device device : archive.getDevices()) {
-			if (device.getName().equals(remedy.device())) {
+			if (ArchiveMap.nameOf(device).equals(remedy.device())) {
 				all.append(new CalibrateDeviceCommand(device, remedy.offsetDb()));
 			}
 		}

@@ -6,14 +6,11 @@ import java.util.stream.IntStream;
 import org.cairnfield.core.choose.SplitChoice;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.Dbscan;
-import org.cairnfield.core.cluster.DensePoints;
 import org.cairnfield.core.cluster.KDistances;
 import org.cairnfield.core.cluster.Kneedle;
 import org.cairnfield.core.cluster.PointSet;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.reduce.Pca;
-import org.cairnfield.core.reduce.SignalMatrix;
 import org.cairnfield.core.task.Workers;
 
 /**
@@ -56,40 +53,32 @@ public record Split(Signals signals, double epsilon, int minPts, Clustering clus
 	}
 
 	private static Split reduced(Signals signals, SplitRequest request, Workers workers) {
-		SignalMatrix matrix = new SignalMatrix(signals);
-		Pca pca = components(matrix, workers);
-		int components = pca.componentsFor(request.pcaShare().getAsDouble());
-		double[][] scores = IntStream.range(0, matrix.size()).mapToObj(s -> pca.scores(matrix, s, components))
-				.toArray(double[][]::new);
-		PointSet points = new DensePoints(scores, request.distance());
+		ReducedPoints reduced = ReducedPoints.of(signals, request.pcaShare().getAsDouble(), workers);
+		PointSet points = reduced.points();
 		int minPts = request.minPts().orElse(USUAL_MIN_PTS);
 		double epsilon = request.epsilon().orElseGet(() -> {
 			double[] curve = curve(points, minPts, workers);
 			return curve.length == 0 ? 0 : curve[(int) (REDUCED_CURVE_SHARE * (curve.length - 1))];
 		});
-		return finish(signals, points, epsilon, minPts, List.of(), components, workers);
-	}
-
-	private static Pca components(SignalMatrix matrix, Workers workers) {
-		try {
-			return Pca.of(matrix, Pca.Scaling.CENTRED, workers);
-		} catch (IllegalArgumentException e) {
-			throw new UnfitSurveyException("the survey cannot be reduced: " + e.getMessage());
-		}
+		return finish(signals, points, epsilon, minPts, List.of(), reduced.components(), workers);
 	}
 
 	private static Split finish(Signals signals, PointSet points, double epsilon, int minPts,
 			List<SplitChoice.Tried> tried, int components, Workers workers) {
 		Clustering clustering = Dbscan.cluster(points, epsilon, minPts, workers);
 		double[] curve = curve(points, minPts, workers);
+		return new Split(signals, epsilon, minPts, clustering, curve, elbow(curve), tried, components);
+	}
+
+	/** Where a k-distance curve bends, if it does. */
+	static Optional<Kneedle.Knee> elbow(double[] curve) {
 		double[] rank = IntStream.range(0, curve.length).asDoubleStream().toArray();
-		Optional<Kneedle.Knee> elbow = curve.length < 3 ? Optional.empty()
+		return curve.length < 3 ? Optional.empty()
 				: Kneedle.find(rank, curve, ELBOW_SENSITIVITY, Kneedle.Shape.CONVEX_INCREASING);
-		return new Split(signals, epsilon, minPts, clustering, curve, elbow, tried, components);
 	}
 
 	/** Ascending; empty where minPts samples are more than there are, and costs no memory then. */
-	private static double[] curve(PointSet points, int minPts, Workers workers) {
+	static double[] curve(PointSet points, int minPts, Workers workers) {
 		return minPts > points.size() ? new double[0]
 				: finite(KDistances.of(points, workers, minPts).sorted(minPts));
 	}

@@ -1,5 +1,7 @@
 package org.cairnfield.curation.split;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.cairnfield.core.distance.Distance;
@@ -23,6 +25,26 @@ public record SplitRequest(Representation representation, Distance distance, Opt
 	public static SplitRequest automatic(long seed) {
 		return new SplitRequest(Representation.positive(), Distance.CITY_BLOCK, OptionalDouble.empty(),
 				OptionalInt.empty(), OptionalDouble.empty(), seed);
+	}
+
+	/** Names of the representations that {@link #named} takes; the first is the usual one. */
+	public static List<String> representations() {
+		return List.of("positive", "normalised", "exponential", "powed");
+	}
+
+	/** Names of the distances likewise. */
+	public static List<String> distances() {
+		return Arrays.stream(Distance.values()).map(Distance::toString).toList();
+	}
+
+	/**
+	 * By names.
+	 *
+	 * @throws IllegalArgumentException for a name that is none
+	 */
+	public static SplitRequest named(String representation, String distance, OptionalDouble epsilon, OptionalInt minPts,
+			OptionalDouble pcaShare, long seed) {
+		return new SplitRequest(Representation.named(representation), Distance.named(distance), epsilon, minPts, pcaShare, seed);
 	}
 
 	/** The same with ε and minPts given. */

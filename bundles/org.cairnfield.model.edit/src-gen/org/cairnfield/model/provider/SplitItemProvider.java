@@ -70,6 +70,8 @@ public class SplitItemProvider
 			addMinPtsPropertyDescriptor(object);
 			addPcaSharePropertyDescriptor(object);
 			addSeedPropertyDescriptor(object);
+			addGatePropertyDescriptor(object);
+			addThresholdPropertyDescriptor(object);
 			addLabelsPropertyDescriptor(object);
 			addProposalsPropertyDescriptor(object);
 		}
@@ -253,6 +255,50 @@ public class SplitItemProvider
 	}
 
 	/**
+	 * This adds a property descriptor for the Gate feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addGatePropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Split_gate_feature"),
+				 getString("_UI_Split_gate_description"),
+				 ModelPackage.Literals.SPLIT__GATE,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.REAL_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Threshold feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addThresholdPropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Split_threshold_feature"),
+				 getString("_UI_Split_threshold_description"),
+				 ModelPackage.Literals.SPLIT__THRESHOLD,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.REAL_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
 	 * This adds a property descriptor for the Labels feature.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -371,6 +417,8 @@ public class SplitItemProvider
 			case ModelPackage.SPLIT__MIN_PTS:
 			case ModelPackage.SPLIT__PCA_SHARE:
 			case ModelPackage.SPLIT__SEED:
+			case ModelPackage.SPLIT__GATE:
+			case ModelPackage.SPLIT__THRESHOLD:
 			case ModelPackage.SPLIT__LABELS:
 			case ModelPackage.SPLIT__PROPOSALS:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));

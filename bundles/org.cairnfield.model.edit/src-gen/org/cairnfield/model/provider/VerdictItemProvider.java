@@ -69,6 +69,10 @@ public class VerdictItemProvider
 			addPersonPropertyDescriptor(object);
 			addTimePropertyDescriptor(object);
 			addSupersedesPropertyDescriptor(object);
+			addRoundPropertyDescriptor(object);
+			addSampleContentPropertyDescriptor(object);
+			addEvidencePropertyDescriptor(object);
+			addBatchPropertyDescriptor(object);
 		}
 		return itemPropertyDescriptors;
 	}
@@ -294,6 +298,94 @@ public class VerdictItemProvider
 	}
 
 	/**
+	 * This adds a property descriptor for the Round feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addRoundPropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Verdict_round_feature"),
+				 getString("_UI_Verdict_round_description"),
+				 ModelPackage.Literals.VERDICT__ROUND,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Sample Content feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addSampleContentPropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Verdict_sampleContent_feature"),
+				 getString("_UI_Verdict_sampleContent_description"),
+				 ModelPackage.Literals.VERDICT__SAMPLE_CONTENT,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Evidence feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addEvidencePropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Verdict_evidence_feature"),
+				 getString("_UI_Verdict_evidence_description"),
+				 ModelPackage.Literals.VERDICT__EVIDENCE,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Batch feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addBatchPropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Verdict_batch_feature"),
+				 getString("_UI_Verdict_batch_description"),
+				 ModelPackage.Literals.VERDICT__BATCH,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
@@ -340,6 +432,10 @@ public class VerdictItemProvider
 			case ModelPackage.VERDICT__PERSON:
 			case ModelPackage.VERDICT__TIME:
 			case ModelPackage.VERDICT__SUPERSEDES:
+			case ModelPackage.VERDICT__ROUND:
+			case ModelPackage.VERDICT__SAMPLE_CONTENT:
+			case ModelPackage.VERDICT__EVIDENCE:
+			case ModelPackage.VERDICT__BATCH:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));
 				return;
 		}

@@ -100,6 +100,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return createSurveyKindFromString(eDataType, initialValue);
 			case ModelPackage.DECISION:
 				return createDecisionFromString(eDataType, initialValue);
+			case ModelPackage.ROUND:
+				return createRoundFromString(eDataType, initialValue);
 			case ModelPackage.SEVERITY:
 				return createSeverityFromString(eDataType, initialValue);
 			case ModelPackage.OUTLINE:
@@ -137,6 +139,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return convertSurveyKindToString(eDataType, instanceValue);
 			case ModelPackage.DECISION:
 				return convertDecisionToString(eDataType, instanceValue);
+			case ModelPackage.ROUND:
+				return convertRoundToString(eDataType, instanceValue);
 			case ModelPackage.SEVERITY:
 				return convertSeverityToString(eDataType, instanceValue);
 			case ModelPackage.OUTLINE:
@@ -353,6 +357,26 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 * @generated
 	 */
 	public String convertDecisionToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Round createRoundFromString(EDataType eDataType, String initialValue) {
+		Round result = Round.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertRoundToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

@@ -18,6 +18,7 @@ import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Release;
+import org.cairnfield.model.Round;
 import org.cairnfield.model.Samples;
 import org.cairnfield.model.Severity;
 import org.cairnfield.model.Site;
@@ -169,6 +170,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EEnum decisionEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum roundEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -927,8 +935,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getSplit_Clusters() {
-		return (EReference)splitEClass.getEStructuralFeatures().get(8);
+	public EAttribute getSplit_Gate() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -937,7 +945,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_Labels() {
+	public EAttribute getSplit_Threshold() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(9);
 	}
 
@@ -947,8 +955,28 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EReference getSplit_Clusters() {
+		return (EReference)splitEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Labels() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EAttribute getSplit_Proposals() {
-		return (EAttribute)splitEClass.getEStructuralFeatures().get(10);
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(12);
 	}
 
 	/**
@@ -1119,6 +1147,46 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getVerdict_Supersedes() {
 		return (EAttribute)verdictEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Round() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_SampleContent() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Evidence() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getVerdict_Batch() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(13);
 	}
 
 	/**
@@ -1329,6 +1397,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EEnum getDecision() {
 		return decisionEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getRound() {
+		return roundEEnum;
 	}
 
 	/**
@@ -1556,6 +1634,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(splitEClass, SPLIT__MIN_PTS);
 		createEAttribute(splitEClass, SPLIT__PCA_SHARE);
 		createEAttribute(splitEClass, SPLIT__SEED);
+		createEAttribute(splitEClass, SPLIT__GATE);
+		createEAttribute(splitEClass, SPLIT__THRESHOLD);
 		createEReference(splitEClass, SPLIT__CLUSTERS);
 		createEAttribute(splitEClass, SPLIT__LABELS);
 		createEAttribute(splitEClass, SPLIT__PROPOSALS);
@@ -1579,6 +1659,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(verdictEClass, VERDICT__PERSON);
 		createEAttribute(verdictEClass, VERDICT__TIME);
 		createEAttribute(verdictEClass, VERDICT__SUPERSEDES);
+		createEAttribute(verdictEClass, VERDICT__ROUND);
+		createEAttribute(verdictEClass, VERDICT__SAMPLE_CONTENT);
+		createEAttribute(verdictEClass, VERDICT__EVIDENCE);
+		createEAttribute(verdictEClass, VERDICT__BATCH);
 
 		findingEClass = createEClass(FINDING);
 		createEAttribute(findingEClass, FINDING__RULE);
@@ -1605,6 +1689,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		// Create enums
 		surveyKindEEnum = createEEnum(SURVEY_KIND);
 		decisionEEnum = createEEnum(DECISION);
+		roundEEnum = createEEnum(ROUND);
 		severityEEnum = createEEnum(SEVERITY);
 
 		// Create data types
@@ -1895,6 +1980,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getSplit_MinPts(), ecorePackage.getEInt(), "minPts", "1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_PcaShare(), ecorePackage.getEDoubleObject(), "pcaShare", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Seed(), ecorePackage.getELong(), "seed", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Gate(), ecorePackage.getEDouble(), "gate", "0.1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Threshold(), ecorePackage.getEDouble(), "threshold", "0.1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSplit_Clusters(), this.getCluster(), null, "clusters", null, 0, -1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Labels(), this.getLabels(), "labels", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Proposals(), this.getProposals(), "proposals", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1954,6 +2041,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getVerdict_Person(), ecorePackage.getEString(), "person", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getVerdict_Time(), this.getTime(), "time", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getVerdict_Supersedes(), ecorePackage.getEString(), "supersedes", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Round(), this.getRound(), "round", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_SampleContent(), ecorePackage.getEString(), "sampleContent", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Evidence(), ecorePackage.getEString(), "evidence", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_Batch(), ecorePackage.getEString(), "batch", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		op = addEOperation(verdictEClass, ecorePackage.getEBoolean(), "isAccountedFor", 0, 1, IS_UNIQUE, IS_ORDERED);
 		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
@@ -2022,6 +2113,11 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		addEEnumLiteral(decisionEEnum, Decision.DEFER);
 		addEEnumLiteral(decisionEEnum, Decision.APPROVE);
 		addEEnumLiteral(decisionEEnum, Decision.REJECT);
+
+		initEEnum(roundEEnum, Round.class, "Round");
+		addEEnumLiteral(roundEEnum, Round.FIRST);
+		addEEnumLiteral(roundEEnum, Round.SECOND);
+		addEEnumLiteral(roundEEnum, Round.RESOLUTION);
 
 		initEEnum(severityEEnum, Severity.class, "Severity");
 		addEEnumLiteral(severityEEnum, Severity.ERROR);
@@ -2413,6 +2509,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "label", "Seed"
 		   });
 		addAnnotation
+		  (getSplit_Gate(),
+		   source,
+		   new String[] {
+			   "label", "Gate"
+		   });
+		addAnnotation
+		  (getSplit_Threshold(),
+		   source,
+		   new String[] {
+			   "label", "Threshold r"
+		   });
+		addAnnotation
 		  (getSplit_Clusters(),
 		   source,
 		   new String[] {
@@ -2531,6 +2639,30 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Supersedes"
+		   });
+		addAnnotation
+		  (getVerdict_Round(),
+		   source,
+		   new String[] {
+			   "label", "Round"
+		   });
+		addAnnotation
+		  (getVerdict_SampleContent(),
+		   source,
+		   new String[] {
+			   "label", "Sample content"
+		   });
+		addAnnotation
+		  (getVerdict_Evidence(),
+		   source,
+		   new String[] {
+			   "label", "Evidence"
+		   });
+		addAnnotation
+		  (getVerdict_Batch(),
+		   source,
+		   new String[] {
+			   "label", "Batch"
 		   });
 		addAnnotation
 		  (findingEClass,

@@ -46,6 +46,8 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getMinPts <em>Min Pts</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getPcaShare <em>Pca Share</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getSeed <em>Seed</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.SplitImpl#getGate <em>Gate</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.SplitImpl#getThreshold <em>Threshold</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getClusters <em>Clusters</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getLabels <em>Labels</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getProposals <em>Proposals</em>}</li>
@@ -213,6 +215,46 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 	 * @ordered
 	 */
 	protected long seed = SEED_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getGate() <em>Gate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGate()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double GATE_EDEFAULT = 0.1;
+
+	/**
+	 * The cached value of the '{@link #getGate() <em>Gate</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGate()
+	 * @generated
+	 * @ordered
+	 */
+	protected double gate = GATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getThreshold() <em>Threshold</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getThreshold()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double THRESHOLD_EDEFAULT = 0.1;
+
+	/**
+	 * The cached value of the '{@link #getThreshold() <em>Threshold</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getThreshold()
+	 * @generated
+	 * @ordered
+	 */
+	protected double threshold = THRESHOLD_EDEFAULT;
 
 	/**
 	 * The cached value of the '{@link #getClusters() <em>Clusters</em>}' containment reference list.
@@ -473,6 +515,52 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 	 * @generated
 	 */
 	@Override
+	public double getGate() {
+		return gate;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setGate(double newGate) {
+		double oldGate = gate;
+		gate = newGate;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SPLIT__GATE, oldGate, gate));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public double getThreshold() {
+		return threshold;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setThreshold(double newThreshold) {
+		double oldThreshold = threshold;
+		threshold = newThreshold;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SPLIT__THRESHOLD, oldThreshold, threshold));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EList<Cluster> getClusters() {
 		if (clusters == null) {
 			clusters = new EObjectContainmentEList<Cluster>(Cluster.class, this, ModelPackage.SPLIT__CLUSTERS);
@@ -584,6 +672,10 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return getPcaShare();
 			case ModelPackage.SPLIT__SEED:
 				return getSeed();
+			case ModelPackage.SPLIT__GATE:
+				return getGate();
+			case ModelPackage.SPLIT__THRESHOLD:
+				return getThreshold();
 			case ModelPackage.SPLIT__CLUSTERS:
 				return getClusters();
 			case ModelPackage.SPLIT__LABELS:
@@ -626,6 +718,12 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return;
 			case ModelPackage.SPLIT__SEED:
 				setSeed((Long)newValue);
+				return;
+			case ModelPackage.SPLIT__GATE:
+				setGate((Double)newValue);
+				return;
+			case ModelPackage.SPLIT__THRESHOLD:
+				setThreshold((Double)newValue);
 				return;
 			case ModelPackage.SPLIT__CLUSTERS:
 				getClusters().clear();
@@ -673,6 +771,12 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 			case ModelPackage.SPLIT__SEED:
 				setSeed(SEED_EDEFAULT);
 				return;
+			case ModelPackage.SPLIT__GATE:
+				setGate(GATE_EDEFAULT);
+				return;
+			case ModelPackage.SPLIT__THRESHOLD:
+				setThreshold(THRESHOLD_EDEFAULT);
+				return;
 			case ModelPackage.SPLIT__CLUSTERS:
 				getClusters().clear();
 				return;
@@ -710,6 +814,10 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return PCA_SHARE_EDEFAULT == null ? pcaShare != null : !PCA_SHARE_EDEFAULT.equals(pcaShare);
 			case ModelPackage.SPLIT__SEED:
 				return seed != SEED_EDEFAULT;
+			case ModelPackage.SPLIT__GATE:
+				return gate != GATE_EDEFAULT;
+			case ModelPackage.SPLIT__THRESHOLD:
+				return threshold != THRESHOLD_EDEFAULT;
 			case ModelPackage.SPLIT__CLUSTERS:
 				return clusters != null && !clusters.isEmpty();
 			case ModelPackage.SPLIT__LABELS:
@@ -746,6 +854,10 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 		result.append(pcaShare);
 		result.append(", seed: ");
 		result.append(seed);
+		result.append(", gate: ");
+		result.append(gate);
+		result.append(", threshold: ");
+		result.append(threshold);
 		result.append(", labels: ");
 		result.append(labels);
 		result.append(", proposals: ");

@@ -8,6 +8,7 @@ import java.util.Map;
 
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.Round;
 import org.cairnfield.model.Verdict;
 
 import org.cairnfield.model.check.VerdictCheck;
@@ -41,6 +42,10 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
  *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getPerson <em>Person</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getTime <em>Time</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getSupersedes <em>Supersedes</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getRound <em>Round</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getSampleContent <em>Sample Content</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getEvidence <em>Evidence</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getBatch <em>Batch</em>}</li>
  * </ul>
  *
  * @generated
@@ -245,6 +250,86 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 	 * @ordered
 	 */
 	protected String supersedes = SUPERSEDES_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getRound() <em>Round</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRound()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Round ROUND_EDEFAULT = Round.FIRST;
+
+	/**
+	 * The cached value of the '{@link #getRound() <em>Round</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRound()
+	 * @generated
+	 * @ordered
+	 */
+	protected Round round = ROUND_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSampleContent() <em>Sample Content</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSampleContent()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SAMPLE_CONTENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSampleContent() <em>Sample Content</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSampleContent()
+	 * @generated
+	 * @ordered
+	 */
+	protected String sampleContent = SAMPLE_CONTENT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getEvidence() <em>Evidence</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEvidence()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String EVIDENCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getEvidence() <em>Evidence</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEvidence()
+	 * @generated
+	 * @ordered
+	 */
+	protected String evidence = EVIDENCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBatch() <em>Batch</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBatch()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String BATCH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBatch() <em>Batch</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBatch()
+	 * @generated
+	 * @ordered
+	 */
+	protected String batch = BATCH_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -501,6 +586,98 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 	 * @generated
 	 */
 	@Override
+	public Round getRound() {
+		return round;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRound(Round newRound) {
+		Round oldRound = round;
+		round = newRound == null ? ROUND_EDEFAULT : newRound;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.VERDICT__ROUND, oldRound, round));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSampleContent() {
+		return sampleContent;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSampleContent(String newSampleContent) {
+		String oldSampleContent = sampleContent;
+		sampleContent = newSampleContent;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.VERDICT__SAMPLE_CONTENT, oldSampleContent, sampleContent));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getEvidence() {
+		return evidence;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEvidence(String newEvidence) {
+		String oldEvidence = evidence;
+		evidence = newEvidence;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.VERDICT__EVIDENCE, oldEvidence, evidence));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getBatch() {
+		return batch;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBatch(String newBatch) {
+		String oldBatch = batch;
+		batch = newBatch;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.VERDICT__BATCH, oldBatch, batch));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public boolean isAccountedFor(final DiagnosticChain diagnostics, final Map<Object, Object> context) {
 		return VerdictCheck.isAccountedFor(this, diagnostics);
 	}
@@ -533,6 +710,14 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 				return getTime();
 			case ModelPackage.VERDICT__SUPERSEDES:
 				return getSupersedes();
+			case ModelPackage.VERDICT__ROUND:
+				return getRound();
+			case ModelPackage.VERDICT__SAMPLE_CONTENT:
+				return getSampleContent();
+			case ModelPackage.VERDICT__EVIDENCE:
+				return getEvidence();
+			case ModelPackage.VERDICT__BATCH:
+				return getBatch();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -574,6 +759,18 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 				return;
 			case ModelPackage.VERDICT__SUPERSEDES:
 				setSupersedes((String)newValue);
+				return;
+			case ModelPackage.VERDICT__ROUND:
+				setRound((Round)newValue);
+				return;
+			case ModelPackage.VERDICT__SAMPLE_CONTENT:
+				setSampleContent((String)newValue);
+				return;
+			case ModelPackage.VERDICT__EVIDENCE:
+				setEvidence((String)newValue);
+				return;
+			case ModelPackage.VERDICT__BATCH:
+				setBatch((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -617,6 +814,18 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 			case ModelPackage.VERDICT__SUPERSEDES:
 				setSupersedes(SUPERSEDES_EDEFAULT);
 				return;
+			case ModelPackage.VERDICT__ROUND:
+				setRound(ROUND_EDEFAULT);
+				return;
+			case ModelPackage.VERDICT__SAMPLE_CONTENT:
+				setSampleContent(SAMPLE_CONTENT_EDEFAULT);
+				return;
+			case ModelPackage.VERDICT__EVIDENCE:
+				setEvidence(EVIDENCE_EDEFAULT);
+				return;
+			case ModelPackage.VERDICT__BATCH:
+				setBatch(BATCH_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -649,6 +858,14 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 				return TIME_EDEFAULT == null ? time != null : !TIME_EDEFAULT.equals(time);
 			case ModelPackage.VERDICT__SUPERSEDES:
 				return SUPERSEDES_EDEFAULT == null ? supersedes != null : !SUPERSEDES_EDEFAULT.equals(supersedes);
+			case ModelPackage.VERDICT__ROUND:
+				return round != ROUND_EDEFAULT;
+			case ModelPackage.VERDICT__SAMPLE_CONTENT:
+				return SAMPLE_CONTENT_EDEFAULT == null ? sampleContent != null : !SAMPLE_CONTENT_EDEFAULT.equals(sampleContent);
+			case ModelPackage.VERDICT__EVIDENCE:
+				return EVIDENCE_EDEFAULT == null ? evidence != null : !EVIDENCE_EDEFAULT.equals(evidence);
+			case ModelPackage.VERDICT__BATCH:
+				return BATCH_EDEFAULT == null ? batch != null : !BATCH_EDEFAULT.equals(batch);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -683,6 +900,14 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 		result.append(time);
 		result.append(", supersedes: ");
 		result.append(supersedes);
+		result.append(", round: ");
+		result.append(round);
+		result.append(", sampleContent: ");
+		result.append(sampleContent);
+		result.append(", evidence: ");
+		result.append(evidence);
+		result.append(", batch: ");
+		result.append(batch);
 		result.append(')');
 		return result.toString();
 	}

@@ -348,6 +348,8 @@ public class ModelValidator extends EObjectValidator {
 				return validateSurveyKind((SurveyKind)value, diagnostics, context);
 			case ModelPackage.DECISION:
 				return validateDecision((Decision)value, diagnostics, context);
+			case ModelPackage.ROUND:
+				return validateRound((Round)value, diagnostics, context);
 			case ModelPackage.SEVERITY:
 				return validateSeverity((Severity)value, diagnostics, context);
 			case ModelPackage.SAMPLE_TABLE:
@@ -916,6 +918,15 @@ public class ModelValidator extends EObjectValidator {
 	 * @generated
 	 */
 	public boolean validateDecision(Decision decision, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return true;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateRound(Round round, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return true;
 	}
 

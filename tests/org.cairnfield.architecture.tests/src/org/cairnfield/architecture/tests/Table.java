@@ -37,6 +37,8 @@ final class Table {
 			library("svg",
 					"org.apache.batik.svggen org.apache.batik.awt.util org.apache.batik.util org.apache.batik.constants",
 					"org.apache.batik.svggen"),
+			library("projection", "org.locationtech.proj4j", "org.locationtech.proj4j"),
+			library("sqlite", "org.xerial.sqlite-jdbc", "org.sqlite"),
 			library("picocli", "picocli", "picocli"),
 			library("gson", "com.google.gson", "com.google.gson"),
 			library("jgit", "org.eclipse.jgit", "org.eclipse.jgit"),
@@ -66,11 +68,11 @@ final class Table {
 		row("model", "core emf");
 		row("model.edit", "model core emf emf.edit");
 		row("archive", "model core emf emf.xmi jgit");
-		row("exchange", "model core csv");
+		row("exchange", "model core csv gson projection sqlite");
 		row("curation", "archive exchange model.edit model core emf emf.edit charts svg");
 		row("batch", "curation archive exchange model.edit model core emf picocli gson application");
 		String below = "curation archive exchange model.edit model core emf emf.edit";
-		row("ui", below + " swt jface workbench application platform");
+		row("ui", "ui.charts " + below + " swt jface workbench application platform");
 		row("ui.charts", "core swt jface platform");
 		row("ui.plan", "ui ui.charts " + below + " gef swt jface workbench platform");
 		row("ui.review", "ui ui.charts " + below + " swt jface workbench platform");

@@ -31,7 +31,7 @@ class CommandLineTest {
 	@Test
 	void helpListsCommandsAndExitCodes() {
 		Cli help = Cli.ok("--help");
-		for (String word : List.of("run", "intake", "split", "propose", "measure", "check", "remedy", "history", "compare", "restore", "simulate", "Exit codes", "quarantined", "70")) {
+		for (String word : List.of("run", "intake", "split", "propose", "measure", "check", "remedy", "waive", "history", "compare", "restore", "simulate", "Exit codes", "quarantined", "70")) {
 			assertTrue(help.out().contains(word), word);
 		}
 		assertEquals("", help.err());
@@ -41,7 +41,8 @@ class CommandLineTest {
 	@ParameterizedTest
 	@CsvSource({ "run,--map --test --out --json --seed --epsilon --min-pts", "split,--map --epsilon --min-pts --labels",
 			"propose,--map --epsilon --min-pts --proposals --gate --threshold", "measure,--map --test --json",
-			"intake,--map --preview --keep-mapping --wide --layout --not-heard", "simulate,--out --seed --clean" })
+			"intake,--map --preview --keep-mapping --wide --layout --not-heard",
+			"waive,--archive --rule --finding --reason --dry-run --person --note", "simulate,--out --seed --clean" })
 	void helpOfEachCommandNamesItsOptions(String verb, String options) {
 		Cli help = Cli.ok(verb, "--help");
 		assertTrue(help.out().startsWith("Usage: cairnfield batch " + verb), help::toString);
@@ -95,7 +96,7 @@ class CommandLineTest {
 
 	@Test
 	void listsTheCommandsWhereOneIsUnknown() {
-		Cli.run("cluster", "--map", survey).ended(ExitCode.USAGE).says("no command 'cluster'", "run, intake, split, propose, measure, check, remedy, history, compare, restore, simulate");
+		Cli.run("cluster", "--map", survey).ended(ExitCode.USAGE).says("no command 'cluster'", "run, intake, split, propose, measure, check, remedy, waive, history, compare, restore, simulate");
 	}
 
 	@Test

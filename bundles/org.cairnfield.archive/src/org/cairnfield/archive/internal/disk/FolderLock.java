@@ -159,4 +159,9 @@ public final class FolderLock implements AutoCloseable {
 			HELD.remove(key);
 		}
 	}
+
+	/** This process, as it would note itself down. */
+	public static LockOwner thisProcess(Instant now) {
+		return LockNote.ofThisProcess(now).owner();
+	}
 }

@@ -145,6 +145,11 @@ public final class FolderView implements FileSource {
 		return Collections.unmodifiableSortedMap(files);
 	}
 
+	/** What tells a file of now from one of before; null for a file that waits in the pending folder. */
+	String stampInPlace(String path) {
+		return root.resolve(path).equals(files.get(path)) ? stamps.get(path) : null;
+	}
+
 	@Override
 	public InputStream open(String path) throws IOException {
 		return Files.newInputStream(file(path));

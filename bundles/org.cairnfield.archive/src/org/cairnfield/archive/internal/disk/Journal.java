@@ -101,11 +101,11 @@ record Journal(List<Step> steps) {
 	}
 
 	/** A file name may hold what ends a field or a line. */
-	private static String escaped(String path) {
+	static String escaped(String path) {
 		return path.replace("%", "%25").replace("\t", "%09").replace("\n", "%0a");
 	}
 
-	private static String unescaped(String path) {
+	static String unescaped(String path) {
 		return path.replace("%0a", "\n").replace("%09", "\t").replace("%25", "%");
 	}
 

@@ -15,7 +15,7 @@ import org.cairnfield.archive.fault.Damage;
  * A change of several files of a folder, of which all happens or nothing. Needs the lock of the folder, and a
  * {@link Recovery} before. If anything fails before {@link #commit} has decided, {@link #close} leaves the folder as it was.
  */
-public final class Save implements AutoCloseable {
+public final class Save implements FileChanges, AutoCloseable {
 
 	private static final int BUFFER_BYTES = 1 << 16;
 
@@ -56,6 +56,7 @@ public final class Save implements AutoCloseable {
 	 * @param path below the folder, with / between its steps; each path once
 	 * @return whether the file changes
 	 */
+	@Override
 	public boolean put(String path, Content content) throws ArchiveException {
 		try {
 			Path target = Places.inside(root, path);
@@ -83,6 +84,7 @@ public final class Save implements AutoCloseable {
 	}
 
 	/** Deletes a file on {@link #commit}; nothing happens where it is not there. */
+	@Override
 	public boolean delete(String path) throws ArchiveException {
 		try {
 			Path target = Places.inside(root, path);

@@ -110,7 +110,7 @@ public final class GitFolder implements AutoCloseable {
 		}
 	}
 
-	private static Commit commit(RevCommit commit) {
+	static Commit commit(RevCommit commit) {
 		PersonIdent author = commit.getAuthorIdent();
 		List<String> parents = new ArrayList<>();
 		for (RevCommit parent : commit.getParents()) {
@@ -174,6 +174,26 @@ public final class GitFolder implements AutoCloseable {
 			names.put(file.getKey(), blobs.of(file.getKey(), file.getValue()).name());
 		}
 		return names;
+	}
+
+	/** The annotated tags on commits, in the order of their names. */
+	public List<Tag> tags() throws IOException {
+		return new Tags(root, repository).all();
+	}
+
+	/** The annotated tag of a name, null where there is none. */
+	public Tag tag(String name) throws IOException {
+		return new Tags(root, repository).find(name);
+	}
+
+	/** Makes an annotated tag; see {@link Tags#make}. */
+	public Tag tag(String name, Commit commit, String message, String person, String email, Instant time) throws IOException {
+		return new Tags(root, repository).make(name, commit, message, person, email, time);
+	}
+
+	/** What is wrong with the objects of a tagged state, computed anew from their content; empty if nothing is. */
+	public List<String> problemsOf(String tag) {
+		return new ObjectCheck(repository).of(tag);
 	}
 
 	/** Removes what an interrupted commit of ours has left in the way. Needs the lock of the folder. */

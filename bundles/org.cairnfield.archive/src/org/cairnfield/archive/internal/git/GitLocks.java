@@ -1,6 +1,7 @@
 package org.cairnfield.archive.internal.git;
 
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -59,7 +60,18 @@ final class GitLocks {
 			for (Path lock : in(repository)) {
 				Files.deleteIfExists(lock);
 			}
+			clearTags(repository.getDirectory().toPath().resolve(Constants.R_TAGS));
 			Files.delete(note(root));
+		}
+	}
+
+	private static void clearTags(Path tags) throws IOException {
+		if (Files.isDirectory(tags)) {
+			try (DirectoryStream<Path> locks = Files.newDirectoryStream(tags, "*.lock")) {
+				for (Path lock : locks) {
+					Files.deleteIfExists(lock);
+				}
+			}
 		}
 	}
 }

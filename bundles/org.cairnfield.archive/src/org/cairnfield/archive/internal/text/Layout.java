@@ -14,6 +14,7 @@ public final class Layout {
 	private static final String SURVEYS = "surveys/";
 	private static final String SPLITS = "splits/";
 	private static final String LEDGERS = "ledger/";
+	private static final String RELEASES = "releases/";
 	private static final String SAMPLES_END = ".samples";
 	private static final String SPLIT_END = ".split";
 	private static final String LEDGER_END = ".ledger";
@@ -44,10 +45,20 @@ public final class Layout {
 		return id;
 	}
 
+	/** The file that tells of a release. */
+	public static String release(String version) {
+		return RELEASES + version + ".json";
+	}
+
+	/** Whether a path is that of a file about releases. */
+	public static boolean isRelease(String path) {
+		return path.startsWith(RELEASES);
+	}
+
 	/** Whether a path is that of a file of the archive, or of a folder that has such. */
 	public static boolean isPart(String path) {
 		return path.equals(STRUCTURE) || path.equals(ATTRIBUTES) || kind(path) != null || isFolder(path)
-				|| path.startsWith("releases/") || path.startsWith("plans/");
+				|| path.startsWith(RELEASES) || path.startsWith("plans/");
 	}
 
 	private static boolean isFolder(String path) {

@@ -11,14 +11,20 @@ import java.util.Set;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Round;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.values.SampleKey;
 
-/** A ledger: a verdict a line, in the order in which they were given. */
+/**
+ * A ledger: a verdict a line, in the order in which they were given. Ledgers whose verdicts say nothing in the last four
+ * columns are written without them, as all were once.
+ */
 public final class LedgerText {
 
 	static final String COLUMNS = "id\tsplit\tsample\tcluster\tdecision\treason\ttext\tperson\ttime\tsupersedes";
+	static final String MORE_COLUMNS = COLUMNS + "\tround\tcontent\tevidence\tbatch";
 	private static final int FIELDS = 10;
+	private static final int MORE_FIELDS = 14;
 
 	private LedgerText() {
 	}
@@ -27,16 +33,27 @@ public final class LedgerText {
 	public static void write(Ledger ledger, OutputStream out) throws IOException {
 		LineWriter line = new LineWriter(out, FileKind.LEDGER);
 		line.text("ledger").tab().optional(ledger.getId()).finishLine();
-		line.text(COLUMNS).finishLine();
+		boolean more = ledger.getVerdicts().stream().anyMatch(LedgerText::saysMore);
+		line.text(more ? MORE_COLUMNS : COLUMNS).finishLine();
 		for (Verdict verdict : ledger.getVerdicts()) {
 			line.optional(verdict.getId()).tab().optional(verdict.getSplit()).tab()
 					.optional(verdict.getSample() == null ? null : verdict.getSample().toString()).tab()
 					.number(verdict.getCluster()).tab().text(verdict.getDecision().getLiteral()).tab()
 					.optional(verdict.getReasonCode()).tab().optional(verdict.getText()).tab().optional(verdict.getPerson())
 					.tab().optional(verdict.getTime() == null ? null : verdict.getTime().toString()).tab()
-					.optional(verdict.getSupersedes()).end();
+					.optional(verdict.getSupersedes());
+			if (more) {
+				line.tab().text(verdict.getRound().getLiteral()).tab().optional(verdict.getSampleContent()).tab()
+						.optional(verdict.getEvidence()).tab().optional(verdict.getBatch());
+			}
+			line.end();
 		}
 		line.seal();
+	}
+
+	private static boolean saysMore(Verdict verdict) {
+		return verdict.getRound() != Round.FIRST || verdict.getSampleContent() != null || verdict.getEvidence() != null
+				|| verdict.getBatch() != null;
 	}
 
 	/** Reads the whole file; what can not be read is reported and left out. */
@@ -50,7 +67,7 @@ public final class LedgerText {
 				head[0] = 1;
 				return false;
 			}
-			if (head[0] == 1 && line.whole().equals(COLUMNS)) {
+			if (head[0] == 1 && (line.whole().equals(COLUMNS) || line.whole().equals(MORE_COLUMNS))) {
 				head[0] = 2;
 				return false;
 			}
@@ -68,8 +85,8 @@ public final class LedgerText {
 	}
 
 	private static Verdict verdict(LineReader line) throws Unreadable {
-		if (line.fields() != FIELDS) {
-			throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS);
+		if (line.fields() != FIELDS && line.fields() != MORE_FIELDS) {
+			throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS + " or " + MORE_FIELDS);
 		}
 		Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
 		verdict.setId(line.optional(0));
@@ -92,6 +109,16 @@ public final class LedgerText {
 			throw new Unreadable("not a moment in UTC: '" + line.shown(8) + "'");
 		}
 		verdict.setSupersedes(line.optional(9));
+		if (line.fields() == MORE_FIELDS) {
+			Round round = Round.get(line.field(10));
+			if (round == null) {
+				throw new Unreadable("no round of review: '" + line.shown(10) + "'");
+			}
+			verdict.setRound(round);
+			verdict.setSampleContent(line.optional(11));
+			verdict.setEvidence(line.optional(12));
+			verdict.setBatch(line.optional(13));
+		}
 		return verdict;
 	}
 }

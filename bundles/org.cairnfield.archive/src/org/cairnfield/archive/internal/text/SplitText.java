@@ -14,6 +14,7 @@ import java.util.Set;
 import org.cairnfield.core.cluster.Role;
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.LabelsBuilder;
@@ -21,6 +22,7 @@ import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.Proposals;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.Scope;
+import org.eclipse.emf.ecore.EAttribute;
 
 /**
  * A split: its parameters, its clusters, then a line for each sample, with what is proposed for it where something is.
@@ -63,6 +65,8 @@ public final class SplitText {
 			line.text(PARAMETER).tab().text("pcaShare").tab().decimal(split.getPcaShare()).finishLine();
 		}
 		line.text(PARAMETER).tab().text("seed").tab().number(split.getSeed()).finishLine();
+		rule(line, "gate", split.getGate(), ModelPackage.Literals.SPLIT__GATE);
+		rule(line, "threshold", split.getThreshold(), ModelPackage.Literals.SPLIT__THRESHOLD);
 		List<Cluster> clusters = new ArrayList<>(split.getClusters());
 		clusters.sort((a, b) -> Integer.compare(a.getNumber(), b.getNumber()));
 		for (Cluster cluster : clusters) {
@@ -71,6 +75,13 @@ public final class SplitText {
 		line.text(COLUMNS).finishLine();
 		writeSamples(line, split);
 		line.seal();
+	}
+
+	/** A line only where it is not what is usual, as files have none that were written before there was a choice. */
+	private static void rule(LineWriter line, String name, double value, EAttribute attribute) throws IOException {
+		if (!attribute.getDefaultValue().equals(value)) {
+			line.text(PARAMETER).tab().text(name).tab().decimal(value).finishLine();
+		}
 	}
 
 	private static void parameter(LineWriter line, String name, String value) throws IOException {
@@ -174,6 +185,8 @@ public final class SplitText {
 			case "minPts" -> split.setMinPts(line.intNumber(2));
 			case "pcaShare" -> split.setPcaShare(line.decimal(2));
 			case "seed" -> split.setSeed(line.number(2));
+			case "gate" -> split.setGate(line.decimal(2));
+			case "threshold" -> split.setThreshold(line.decimal(2));
 			default -> throw new Unreadable("no parameter of a split: '" + line.shown(1) + "'");
 			}
 		}

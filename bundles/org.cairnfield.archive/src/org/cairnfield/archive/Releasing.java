@@ -1,0 +1,73 @@
+package org.cairnfield.archive;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.archive.history.ReleaseTag;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.disk.Save;
+import org.cairnfield.archive.internal.git.Commit;
+import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.internal.git.Tag;
+import org.cairnfield.archive.internal.text.Layout;
+
+/**
+ * Makes releases of what is on disk. A release exists from the moment its tag does, which is the last thing that happens; a
+ * manifest without a tag is a draft, whoever left it.
+ */
+final class Releasing {
+
+	private final Path root;
+	private final ArchiveStore store;
+
+	Releasing(Path root, ArchiveStore store) {
+		this.root = root;
+		this.store = store;
+	}
+
+	/** Puts a text into a file about releases. */
+	void put(String path, String text) throws IOException {
+		if (!Layout.isRelease(path)) {
+			throw new IllegalArgumentException("not a file about releases: " + path);
+		}
+		try (Save save = Save.begin(store.disk(), root)) {
+			save.put(path, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+			save.commit();
+		}
+	}
+
+	/** Refuses where the version was released. */
+	void requireFree(String version) throws IOException {
+		try (GitFolder git = GitFolder.open(root)) {
+			if (git.tag(version) != null) {
+				throw new ArchiveException(version + " is released already, and what is released is never changed",
+						"choose a higher version");
+			}
+		}
+	}
+
+	/**
+	 * @param digest what the content must be
+	 * @return the release
+	 */
+	ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
+		requireFree(version);
+		put(Layout.release(version), manifest);
+		Optional<SavePoint> made = new Recording(root, store.clock()).record("Release " + version, person, null);
+		try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
+			SavePoint point = made.isPresent() ? made.get() : history.last();
+			if (!history.open(point).digest().equals(digest)) {
+				throw new ArchiveException(version + " was not released: the content was changed meanwhile",
+						"look at the history, measure again, then release");
+			}
+			Commit commit = git.find(point.id());
+			Tag tag = git.tag(version, commit, message, person.name(), person.email(), store.clock().instant());
+			return history.releases().stream().filter(r -> r.version().equals(tag.name())).findFirst().orElseThrow();
+		}
+	}
+}

@@ -1,0 +1,124 @@
+package org.cairnfield.curation.decide;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.values.Labels;
+import org.cairnfield.model.values.Proposal;
+import org.cairnfield.model.values.SampleKey;
+import org.eclipse.emf.common.command.Command;
+
+/**
+ * Takes verdicts from one split to another where the sample and the evidence are the same; all others are listed with
+ * what has changed. Verdicts that were superseded, taken back or stale stay behind. Who decided, when and why goes with
+ * a verdict.
+ *
+ * @param carried verdicts as the other split gets them
+ * @param left    samples whose verdicts are not carried
+ */
+public record CarryOver(List<LedgerEntry> carried, List<Left> left, Command command) {
+
+	/**
+	 * A sample whose verdict stays behind.
+	 *
+	 * @param why what has changed, for a person
+	 */
+	public record Left(SampleKey sample, ReviewState was, String why) {
+	}
+
+	/**
+	 * @param from the split that was reviewed; only its labels, proposals and ledger are needed
+	 * @param to   another split of the archive, with proposals
+	 */
+	public static CarryOver of(Archive archive, Split from, Split to, ReviewPolicy policy, RecordedVerdicts recorded,
+			Clock clock) {
+		Standings before = Standings.of(archive, from, policy);
+		Standings after = Standings.of(archive, to, policy);
+		ContentOfReview content = new ContentOfReview(archive, to);
+		List<LedgerEntry> carried = new ArrayList<>();
+		List<Left> left = new ArrayList<>();
+		for (Standing standing : before.all()) {
+			if (standing.first().isEmpty()) {
+				continue;
+			}
+			Optional<String> obstacle = obstacle(standing, after, content, to);
+			if (obstacle.isPresent()) {
+				left.add(new Left(standing.sample(), standing.state(), obstacle.get()));
+			} else {
+				carried.addAll(carry(standing, from, to, content));
+			}
+		}
+		return new CarryOver(List.copyOf(carried), List.copyOf(left),
+				new VerdictsCommand(archive, to.getId(), carried, recorded, clock));
+	}
+
+	private static Optional<String> obstacle(Standing standing, Standings after, ContentOfReview content, Split to) {
+		SampleKey sample = standing.sample();
+		LedgerEntry first = standing.first().orElseThrow();
+		if (standing.stale()) {
+			return Optional.of("it was stale already");
+		}
+		if (first.sampleContent() == null || first.evidence() == null) {
+			return Optional.of("it is not known what the verdict rested on");
+		}
+		Optional<Standing> there = after.of(sample);
+		if (there.isEmpty()) {
+			int row = to.getLabels() == null ? -1 : to.getLabels().row(sample);
+			return Optional.of(row < 0 ? "the split does not have the sample"
+					: "it is noise no longer: it is in cluster " + to.getLabels().cluster(row));
+		}
+		if (!there.get().entries().isEmpty()) {
+			return Optional.of("it was decided there already");
+		}
+		if (!content.sample(sample).filter(first.sampleContent()::equals).isPresent()) {
+			return Optional.of("the sample has changed");
+		}
+		if (!content.evidence(sample).filter(first.evidence()::equals).isPresent()) {
+			return Optional.of("the evidence has changed: " + difference(standing.proposal(), there.get().proposal()));
+		}
+		return Optional.empty();
+	}
+
+	private static String difference(Optional<Proposal> before, Optional<Proposal> after) {
+		if (before.isEmpty() || after.isEmpty()) {
+			return after.isEmpty() ? "no cluster fits now" : "no cluster fitted then";
+		}
+		Proposal was = before.get();
+		Proposal is = after.get();
+		List<String> changes = new ArrayList<>();
+		if (!was.carrier().equals(is.carrier())) {
+			changes.add("carrier " + was.carrier() + " is now " + is.carrier());
+		}
+		if (Math.round(100 * was.strengthR()) != Math.round(100 * is.strengthR())) {
+			changes.add(String.format(Locale.ROOT, "r %.2f is now %.2f", was.strengthR(), is.strengthR()));
+		}
+		if (!same(was.margin(), is.margin())) {
+			changes.add(String.format(Locale.ROOT, "margin %.2f is now %.2f", was.margin(), is.margin()));
+		}
+		if (was.nearestAgrees() != is.nearestAgrees()) {
+			changes.add(is.nearestAgrees() ? "the nearest labelled sample agrees now" : "the nearest labelled sample differs now");
+		}
+		return changes.isEmpty() ? "the cluster has other samples, or its carrier was changed" : String.join(", ", changes);
+	}
+
+	private static boolean same(double a, double b) {
+		return Double.isNaN(a) ? Double.isNaN(b) : !Double.isNaN(b) && Math.round(100 * a) == Math.round(100 * b);
+	}
+
+	/** Those that count, in the order given. */
+	private static List<LedgerEntry> carry(Standing standing, Split from, Split to, ContentOfReview content) {
+		int cluster = content.proposal(standing.sample()).map(Proposal::cluster).orElse(Labels.NOISE);
+		return Stream.of(standing.first(), standing.second(), standing.resolution()).flatMap(Optional::stream)
+				.sorted(Comparator.comparingInt(standing.entries()::indexOf))
+				.map(e -> new LedgerEntry(null, to.getId(), e.sample(), cluster, e.decision(), e.reasonCode(),
+						(e.text() == null ? "" : e.text() + " ") + "(carried over from " + from.getId() + ", verdict " + e.id() + ")",
+						e.person(), e.time(), null, e.round(), e.sampleContent(), e.evidence(), null))
+				.toList();
+	}
+}

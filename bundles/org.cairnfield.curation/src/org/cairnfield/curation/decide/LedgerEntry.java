@@ -1,0 +1,72 @@
+package org.cairnfield.curation.decide;
+
+import java.time.Instant;
+import java.util.Locale;
+import org.cairnfield.model.Decision;
+import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Round;
+import org.cairnfield.model.Verdict;
+import org.cairnfield.model.values.SampleKey;
+
+/**
+ * A verdict as the ledger holds it, as a value for any thread.
+ *
+ * @param cluster       the one that was proposed, −1 where none was
+ * @param reasonCode    may be null
+ * @param text          may be null
+ * @param supersedes    id of the verdict that it replaces, or null
+ * @param sampleContent key of what the sample held, null where not known
+ * @param evidence      key of what the reviewer was shown, null where not known
+ * @param batch         the audit that it belongs to, or null
+ */
+public record LedgerEntry(String id, String split, SampleKey sample, int cluster, Decision decision, String reasonCode,
+		String text, String person, Instant time, String supersedes, Round round, String sampleContent, String evidence,
+		String batch) {
+
+	/** Of a verdict in a ledger. */
+	public static LedgerEntry of(Verdict v) {
+		return new LedgerEntry(v.getId(), v.getSplit(), v.getSample(), v.getCluster(), v.getDecision(), v.getReasonCode(),
+				v.getText(), v.getPerson(), v.getTime(), v.getSupersedes(), v.getRound(), v.getSampleContent(), v.getEvidence(),
+				v.getBatch());
+	}
+
+	/** A new verdict that says the same. */
+	public Verdict toModel() {
+		Verdict v = ModelFactory.eINSTANCE.createVerdict();
+		v.setId(id);
+		v.setSplit(split);
+		v.setSample(sample);
+		v.setCluster(cluster);
+		v.setDecision(decision);
+		v.setReasonCode(reasonCode);
+		v.setText(text);
+		v.setPerson(person);
+		v.setTime(time);
+		v.setSupersedes(supersedes);
+		v.setRound(round);
+		v.setSampleContent(sampleContent);
+		v.setEvidence(evidence);
+		v.setBatch(batch);
+		return v;
+	}
+
+	LedgerEntry withId(String newId) {
+		return new LedgerEntry(newId, split, sample, cluster, decision, reasonCode, text, person, time, supersedes, round,
+				sampleContent, evidence, batch);
+	}
+
+	/** Whether it does nothing but take an earlier verdict back. */
+	public boolean takesBack() {
+		return ReasonCode.TAKEN_BACK.code().equals(reasonCode) && supersedes != null;
+	}
+
+	/** Whether somebody of that name gave it, whatever the case of letters. */
+	public boolean isBy(String name) {
+		return isSame(person, name);
+	}
+
+	static boolean isSame(String one, String other) {
+		return one != null && other != null
+				&& one.strip().toLowerCase(Locale.ROOT).equals(other.strip().toLowerCase(Locale.ROOT));
+	}
+}

@@ -1,0 +1,246 @@
+package org.cairnfield.curation.decide;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.cairnfield.curation.maps.SampleNames;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Decision;
+import org.cairnfield.model.Round;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.edit.SetSampleStateCommand;
+import org.cairnfield.model.values.Proposal;
+import org.cairnfield.model.values.SampleKey;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+
+/**
+ * One person's review of a split: makes the changes of the archive that verdicts are, and keeps to the rules. A verdict
+ * is the first one on a proposal; the second one where the band needs two and somebody else gave the first; the
+ * resolution where two disagree and the person is neither. Who decides again supersedes their own. Nothing is changed
+ * until a command is executed; each is made for the archive as it is, so execute it before the next is asked for.
+ */
+public final class Review {
+
+	private final Archive archive;
+	private final Split split;
+	private final String person;
+	private final ReviewPolicy policy;
+	private final RecordedVerdicts recorded;
+	private final Clock clock;
+	private final String batch;
+
+	/**
+	 * @param person who decides
+	 * @throws ReviewRefused where nobody is named
+	 */
+	public Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded, Clock clock) {
+		this(archive, split, person, policy, recorded, clock, null);
+	}
+
+	private Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded, Clock clock,
+			String batch) {
+		if (person == null || person.isBlank()) {
+			throw new ReviewRefused("a verdict carries the name of who gave it; say who you are first");
+		}
+		this.archive = archive;
+		this.split = split;
+		this.person = person.strip();
+		this.policy = policy;
+		this.recorded = recorded;
+		this.clock = clock;
+		this.batch = batch;
+	}
+
+	/** The same review, in which verdicts on the samples that an audit has drawn count for the audit. */
+	public Review inAudit(AuditPlan audit) {
+		return new Review(archive, split, person, policy, recorded, clock, audit.id());
+	}
+
+	/** Where things stand now. */
+	public Standings standings() {
+		return Standings.of(archive, split, policy);
+	}
+
+	/** @throws ReviewRefused where the rules do not allow it */
+	public Command approve(SampleKey sample, String reasonCode, String text) {
+		return decide(List.of(sample), Decision.APPROVE, reasonCode, text);
+	}
+
+	/** @param reasonCode not blank; @throws ReviewRefused where the rules do not allow it */
+	public Command reject(SampleKey sample, String reasonCode, String text) {
+		return decide(List.of(sample), Decision.REJECT, reasonCode, text);
+	}
+
+	/** @throws ReviewRefused where the rules do not allow it */
+	public Command defer(SampleKey sample, String reasonCode, String text) {
+		return decide(List.of(sample), Decision.DEFER, reasonCode, text);
+	}
+
+	/** The same verdict on several samples, as one change. @throws ReviewRefused where the rules do not allow one of them */
+	public Command decide(Collection<SampleKey> samples, Decision decision, String reasonCode, String text) {
+		Standings standings = standings();
+		ContentOfReview content = new ContentOfReview(archive, split);
+		List<LedgerEntry> entries = new ArrayList<>();
+		for (SampleKey sample : samples) {
+			Standing standing = require(standings, sample, decision, reasonCode);
+			entries.add(entry(standing, decision, reasonCode, text, content.sample(sample).orElse(null), content));
+		}
+		return command(entries);
+	}
+
+	private Command command(List<LedgerEntry> entries) {
+		return new VerdictsCommand(archive, split.getId(), entries, recorded, clock);
+	}
+
+	private static Standing require(Standings standings, SampleKey sample, Decision decision, String reasonCode) {
+		Standing standing = standings.of(sample)
+				.orElseThrow(() -> new ReviewRefused(sample + " is not noise in split " + standings.split() + ", so there is nothing to decide"));
+		if (standing.state() == ReviewState.SET_ASIDE) {
+			throw new ReviewRefused(sample + " is not in the map any more; take it back into the map first");
+		}
+		if (decision == Decision.APPROVE && !standing.made()) {
+			throw new ReviewRefused("nothing is proposed for " + sample + ": its best r is below the threshold, so it can only stay noise or be set aside");
+		}
+		if (decision == Decision.REJECT && (reasonCode == null || reasonCode.isBlank())) {
+			throw new ReviewRefused("a rejection needs a reason");
+		}
+		return standing;
+	}
+
+	private LedgerEntry entry(Standing standing, Decision decision, String reasonCode, String text, String sampleContent,
+			ContentOfReview content) {
+		Round round = round(standing);
+		Optional<LedgerEntry> before = switch (round) {
+		case SECOND -> standing.second();
+		case RESOLUTION -> standing.resolution();
+		default -> standing.first();
+		};
+		return new LedgerEntry(null, split.getId(), standing.sample(), standing.proposal().map(Proposal::cluster).orElse(-1), decision,
+				blankToNull(reasonCode), blankToNull(text), person, clock.instant(), before.map(LedgerEntry::id).orElse(null), round,
+				sampleContent, content.evidence(standing.sample()).orElse(null), batch);
+	}
+
+	private static String blankToNull(String text) {
+		return text == null || text.isBlank() ? null : text.strip();
+	}
+
+	/** Nobody is their own second. */
+	private Round round(Standing standing) {
+		if (standing.first().isEmpty() || standing.stale()) {
+			return Round.FIRST;
+		}
+		if (standing.first().get().isBy(person)) {
+			return Round.FIRST;
+		}
+		if (standing.second().isPresent()) {
+			return standing.second().get().isBy(person) ? Round.SECOND : Round.RESOLUTION;
+		}
+		return standing.awaitsSecond() ? Round.SECOND : Round.FIRST;
+	}
+
+	/**
+	 * The second verdict, and no other.
+	 *
+	 * @throws ReviewRefused where none is needed, or the person gave the first
+	 */
+	public Command second(SampleKey sample, Decision decision, String reasonCode, String text) {
+		Standing standing = require(standings(), sample, decision, reasonCode);
+		if (standing.first().filter(entry -> entry.isBy(person)).isPresent()) {
+			throw new ReviewRefused("you gave the first verdict on " + sample + ", so somebody else has to give the second");
+		}
+		if (!standing.awaitsSecond()) {
+			throw new ReviewRefused(sample + " does not wait for a second verdict");
+		}
+		return decide(List.of(sample), decision, reasonCode, text);
+	}
+
+	/**
+	 * Settles what two reviewers disagree about; they may do so themselves once they have talked.
+	 *
+	 * @param text why
+	 * @throws ReviewRefused where they do not disagree, or no reason is given
+	 */
+	public Command resolve(SampleKey sample, Decision decision, String reasonCode, String text) {
+		Standing standing = require(standings(), sample, decision, reasonCode);
+		if (standing.state() != ReviewState.DISPUTED) {
+			throw new ReviewRefused("there is no disagreement about " + sample + " to settle");
+		}
+		if (text == null || text.isBlank()) {
+			throw new ReviewRefused("say why the disagreement about " + sample + " is settled so");
+		}
+		ContentOfReview content = new ContentOfReview(archive, split);
+		LedgerEntry entry = entry(standing, decision, reasonCode, text, content.sample(sample).orElse(null), content);
+		return command(List.of(new LedgerEntry(null, entry.split(), sample, entry.cluster(), decision, entry.reasonCode(), entry.text(),
+				person, entry.time(), null, Round.RESOLUTION, entry.sampleContent(), entry.evidence(), batch)));
+	}
+
+	/**
+	 * Sets the sample aside and rejects its proposal, as one change.
+	 *
+	 * @param text what is wrong with it; becomes the reason that it is set aside for
+	 * @throws ReviewRefused where the rules do not allow it
+	 */
+	public Command faulty(SampleKey sample, String text) {
+		Standing standing = require(standings(), sample, Decision.REJECT, ReasonCode.FAULTY.code());
+		ContentOfReview content = new ContentOfReview(archive, split);
+		SampleRef ref = SampleNames.ref(archive, sample.toString())
+				.orElseThrow(() -> new ReviewRefused(sample + " is not in the archive any more"));
+		String why = text == null || text.isBlank() ? "faulty" : "faulty: " + text.strip().replaceAll("\\s+", " ");
+		CompoundCommand both = new CompoundCommand("Mark " + sample + " as faulty");
+		both.append(SetSampleStateCommand.setAside(List.of(ref), why));
+		both.append(command(List.of(entry(standing, Decision.REJECT, ReasonCode.FAULTY.code(), text,
+				content.sampleSetAside(sample).orElse(null), content))));
+		return both;
+	}
+
+	/**
+	 * Takes back the person's last verdict on a sample by a line that says so: for verdicts that are older than the undo
+	 * stack.
+	 *
+	 * @throws ReviewRefused where they have given none, or somebody decided after them
+	 */
+	public Command takeBack(SampleKey sample) {
+		List<LedgerEntry> entries = standings().of(sample).map(Standing::entries).orElse(List.of());
+		var gone = Standings.takenBack(entries);
+		List<LedgerEntry> standing = entries.stream().filter(e -> !e.takesBack() && !gone.contains(e.id())).toList();
+		if (standing.isEmpty() || !standing.get(standing.size() - 1).isBy(person)) {
+			throw new ReviewRefused("the last verdict on " + sample + " is not yours to take back"
+					+ (standing.isEmpty() ? ": there is none" : "; you can give one that supersedes it"));
+		}
+		return command(List.of(VerdictsCommand.takeBack(standing.get(standing.size() - 1), clock)));
+	}
+
+	/** The audit of a band that is under way, or a new one. */
+	public AuditPlan audit(String band) {
+		return AuditPlan.of(standings(), band);
+	}
+
+	/**
+	 * Approves the rest of a band, once all samples that the audit has drawn were looked at and no more of them than its
+	 * plan allows were not approved.
+	 *
+	 * @throws ReviewRefused where the audit is not finished, or has failed
+	 */
+	public Command approveBand(String band) {
+		AuditPlan audit = audit(band);
+		if (!audit.isComplete()) {
+			throw new ReviewRefused("before band " + band + " is approved, " + audit.plan().size() + " of its " + audit.lot().size()
+					+ " proposals are to be looked at; " + (audit.plan().size() - audit.examined()) + " are left");
+		}
+		if (!audit.isPassed()) {
+			throw new ReviewRefused(audit.notApproved() + " of " + audit.examined() + " looked at in band " + band
+					+ " were not approved, and the plan allows " + audit.plan().acceptance() + "; the band has to be reviewed one by one");
+		}
+		Standings standings = standings();
+		ContentOfReview content = new ContentOfReview(archive, split);
+		Review bulk = inAudit(audit);
+		String statement = audit.statement();
+		return command(audit.rest().stream().map(key -> standings.of(key).orElseThrow())
+				.map(s -> bulk.entry(s, Decision.APPROVE, ReasonCode.BAND_AUDITED.code(), statement,
+						content.sample(s.sample()).orElse(null), content)).toList());
+	}
+}

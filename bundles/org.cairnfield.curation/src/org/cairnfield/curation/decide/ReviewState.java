@@ -1,0 +1,40 @@
+package org.cairnfield.curation.decide;
+
+/** Where a noise sample stands. */
+public enum ReviewState {
+	/** Nobody has decided. */
+	UNDECIDED("undecided", true),
+	/** It joins the cluster. */
+	APPROVED("approved", false),
+	/** It stays noise. */
+	REJECTED("rejected", false),
+	/** Somebody decides later. */
+	DEFERRED("deferred", true),
+	/** Two reviewers disagree. */
+	DISPUTED("disputed", true),
+	/** Sample or evidence changed after the verdict, which no longer counts. */
+	STALE("stale", true),
+	/** Nothing is proposed, so there is nothing to decide. */
+	UNPLACED("unplaced", false),
+	/** The sample is not in the map any more. */
+	SET_ASIDE("set aside", false);
+
+	private final String word;
+	private final boolean open;
+
+	ReviewState(String word, boolean open) {
+		this.word = word;
+		this.open = open;
+	}
+
+	/** Whether somebody has still to decide. */
+	public boolean isOpen() {
+		return open;
+	}
+
+	/** For a person. */
+	@Override
+	public String toString() {
+		return word;
+	}
+}

@@ -1,0 +1,181 @@
+package org.cairnfield.curation.decide;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.Round;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.values.Labels;
+import org.cairnfield.model.values.Proposal;
+import org.cairnfield.model.values.SampleKey;
+
+/**
+ * Where all noise samples of a split stand, as the ledger and the archive are now. It follows from the ledger alone:
+ * later verdicts of a round supersede earlier ones, one that takes back makes as if that other had not been given, a
+ * resolution counts until one of the two reviewers decides anew. Immutable, for any thread.
+ */
+public final class Standings {
+
+	private final String split;
+	private final ReviewPolicy policy;
+	private final Map<SampleKey, Standing> standings = new LinkedHashMap<>();
+	private final List<LedgerEntry> entries;
+
+	private Standings(String split, ReviewPolicy policy, List<LedgerEntry> entries) {
+		this.split = split;
+		this.policy = policy;
+		this.entries = List.copyOf(entries);
+	}
+
+	/** Costs a pass over the labels, and over the readings of samples that have verdicts. */
+	public static Standings of(Archive archive, Split split, ReviewPolicy policy) {
+		List<LedgerEntry> entries = entries(archive, split);
+		Standings found = new Standings(split.getId(), policy, entries);
+		ContentOfReview content = new ContentOfReview(archive, split);
+		Map<SampleKey, List<LedgerEntry>> bySample = new HashMap<>();
+		entries.forEach(entry -> bySample.computeIfAbsent(entry.sample(), s -> new ArrayList<>()).add(entry));
+		Labels labels = split.getLabels() == null ? Labels.NONE : split.getLabels();
+		for (int row = 0; row < labels.size(); row++) {
+			if (labels.cluster(row) == Labels.NOISE) {
+				SampleKey key = labels.key(row);
+				found.standings.put(key, standing(split, key, bySample.getOrDefault(key, List.of()), content, policy));
+			}
+		}
+		return found;
+	}
+
+	/** Verdicts of a split, in the order given. */
+	static List<LedgerEntry> entries(Archive archive, Split split) {
+		return ledger(archive, split.getId()).map(ledger -> ledger.getVerdicts().stream().map(LedgerEntry::of)
+				.filter(entry -> split.getId().equals(entry.split()) && entry.sample() != null).toList()).orElse(List.of());
+	}
+
+	/** The ledger of a split. */
+	static Optional<Ledger> ledger(Archive archive, String split) {
+		return archive.getLedgers().stream().filter(ledger -> split.equals(ledger.getId())).findFirst();
+	}
+
+	private static Standing standing(Split split, SampleKey key, List<LedgerEntry> entries, ContentOfReview content,
+			ReviewPolicy policy) {
+		Optional<Proposal> proposal = content.proposal(key);
+		boolean made = proposal.filter(p -> p.strengthR() >= split.getThreshold()).isPresent();
+		Folded folded = Folded.of(entries);
+		boolean stale = folded.first != null && !content.holds(folded.first);
+		Optional<LedgerEntry> first = Optional.ofNullable(folded.first);
+		Optional<LedgerEntry> second = Optional.ofNullable(folded.second).filter(e -> !stale && content.holds(e));
+		Optional<LedgerEntry> resolution = Optional.ofNullable(folded.resolution).filter(e -> !stale && content.holds(e));
+		ReviewState state;
+		if (!content.isKept(key)) {
+			state = ReviewState.SET_ASIDE;
+		} else if (stale) {
+			state = ReviewState.STALE;
+		} else {
+			state = Standing.decided(first, second, resolution).orElse(made ? ReviewState.UNDECIDED : ReviewState.UNPLACED);
+		}
+		boolean needsSecond = made && policy.needsSecond(proposal.get().strengthR());
+		return new Standing(key, proposal, made, state, List.copyOf(entries), first, second, resolution, stale, needsSecond, false);
+	}
+
+	/** The verdict of each round that counts. */
+	private static final class Folded {
+		private LedgerEntry first;
+		private LedgerEntry second;
+		private LedgerEntry resolution;
+
+		static Folded of(List<LedgerEntry> entries) {
+			Set<String> gone = takenBack(entries);
+			Folded folded = new Folded();
+			for (LedgerEntry entry : entries) {
+				if (!entry.takesBack() && !gone.contains(entry.id())) {
+					folded.add(entry);
+				}
+			}
+			return folded;
+		}
+
+		private void add(LedgerEntry entry) {
+			if (entry.round() == Round.RESOLUTION) {
+				resolution = entry;
+			} else {
+				resolution = null;
+				if (entry.round() == Round.SECOND) {
+					second = entry;
+				} else {
+					first = entry;
+				}
+			}
+		}
+	}
+
+	static Set<String> takenBack(List<LedgerEntry> entries) {
+		Set<String> ids = new HashSet<>();
+		for (LedgerEntry entry : entries) {
+			if (entry.takesBack()) {
+				ids.add(entry.supersedes());
+			}
+		}
+		return ids;
+	}
+
+	/** Id of the split. */
+	public String split() {
+		return split;
+	}
+
+	public ReviewPolicy policy() {
+		return policy;
+	}
+
+	/** All noise samples, by survey and sample. */
+	public List<Standing> all() {
+		return List.copyOf(standings.values());
+	}
+
+	/** Of a noise sample of the split. */
+	public Optional<Standing> of(SampleKey sample) {
+		return Optional.ofNullable(standings.get(sample));
+	}
+
+	/** All verdicts, in the order given. */
+	public List<LedgerEntry> entries() {
+		return entries;
+	}
+
+	/** How many samples stand where. */
+	public Map<ReviewState, Integer> counts() {
+		Map<ReviewState, Integer> counts = new EnumMap<>(ReviewState.class);
+		for (ReviewState state : ReviewState.values()) {
+			counts.put(state, 0);
+		}
+		standings.values().forEach(standing -> counts.merge(standing.state(), 1, Integer::sum));
+		return counts;
+	}
+
+	/** How many wait for a second reviewer. */
+	public int awaitingSecond() {
+		return (int) standings.values().stream().filter(Standing::awaitsSecond).count();
+	}
+
+	/** How many hold a release back: undecided, deferred, disputed, stale, or without the second verdict that they need. */
+	public int open() {
+		return (int) standings.values().stream().filter(Standing::isOpen).count();
+	}
+
+	/** Agreement of the two reviewers. */
+	public Agreement agreement() {
+		return Agreement.of(this);
+	}
+
+	/** Samples on which two reviewers disagree and nobody has settled it. */
+	public List<Standing> disputes() {
+		return standings.values().stream().filter(s -> s.state() == ReviewState.DISPUTED).toList();
+	}
+}

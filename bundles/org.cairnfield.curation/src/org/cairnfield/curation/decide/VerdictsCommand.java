@@ -1,0 +1,125 @@
+package org.cairnfield.curation.decide;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.cairnfield.curation.rules.ContentKeys;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Decision;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Verdict;
+import org.eclipse.emf.common.command.AbstractCommand;
+
+/**
+ * Appends verdicts to the ledger of a split, which it makes where there is none. Undo takes the lines out again as
+ * long as no save point holds them; from then on the ledger only grows, and undo appends lines that take them back.
+ */
+final class VerdictsCommand extends AbstractCommand {
+
+	private final Archive archive;
+	private final String split;
+	private final List<LedgerEntry> wanted;
+	private final RecordedVerdicts recorded;
+	private final Clock clock;
+	/** As they are in the ledger, the last time they were given. */
+	private List<Verdict> given = List.of();
+	private Ledger madeLedger;
+	/** Where undo had to append. */
+	private List<Verdict> takingBack = List.of();
+
+	VerdictsCommand(Archive archive, String split, List<LedgerEntry> wanted, RecordedVerdicts recorded, Clock clock) {
+		this.archive = archive;
+		this.split = split;
+		this.wanted = List.copyOf(wanted);
+		this.recorded = recorded;
+		this.clock = clock;
+	}
+
+	@Override
+	protected boolean prepare() {
+		return !wanted.isEmpty();
+	}
+
+	@Override
+	public void execute() {
+		Ledger ledger = Standings.ledger(archive, split).orElse(null);
+		madeLedger = null;
+		if (ledger == null) {
+			ledger = ModelFactory.eINSTANCE.createLedger();
+			ledger.setId(split);
+			archive.getLedgers().add(ledger);
+			madeLedger = ledger;
+		}
+		given = append(ledger, wanted);
+	}
+
+	private static List<Verdict> append(Ledger ledger, List<LedgerEntry> entries) {
+		Set<String> ids = new HashSet<>();
+		ledger.getVerdicts().forEach(verdict -> ids.add(verdict.getId()));
+		List<Verdict> added = new ArrayList<>();
+		for (LedgerEntry entry : entries) {
+			String id = id(entry, ids.size());
+			while (!ids.add(id)) {
+				id = ContentKeys.text(ContentKeys.of(id));
+			}
+			added.add(entry.withId(id).toModel());
+		}
+		ledger.getVerdicts().addAll(added);
+		return added;
+	}
+
+	/** Made from what it says, so that two ledgers that people bring together seldom share one. */
+	private static String id(LedgerEntry entry, int before) {
+		return ContentKeys.text(ContentKeys.join(ContentKeys.of(entry.toString()), before));
+	}
+
+	@Override
+	public void undo() {
+		Ledger ledger = Standings.ledger(archive, split).orElseThrow();
+		takingBack = List.of();
+		if (given.stream().noneMatch(verdict -> recorded.has(verdict.getId()))) {
+			ledger.getVerdicts().removeAll(given);
+			if (madeLedger != null && ledger.getVerdicts().isEmpty()) {
+				archive.getLedgers().remove(ledger);
+			}
+			return;
+		}
+		takingBack = append(ledger, given.stream().map(LedgerEntry::of).map(entry -> takeBack(entry, clock)).toList());
+	}
+
+	/** The line that makes as if another had not been given. */
+	static LedgerEntry takeBack(LedgerEntry entry, Clock clock) {
+		return new LedgerEntry(null, entry.split(), entry.sample(), entry.cluster(), Decision.DEFER, ReasonCode.TAKEN_BACK.code(),
+				null, entry.person(), clock.instant(), entry.id(), entry.round(), entry.sampleContent(), entry.evidence(),
+				entry.batch());
+	}
+
+	@Override
+	public void redo() {
+		if (!takingBack.isEmpty() && takingBack.stream().noneMatch(verdict -> recorded.has(verdict.getId()))) {
+			Standings.ledger(archive, split).orElseThrow().getVerdicts().removeAll(takingBack);
+			takingBack = List.of();
+		} else {
+			execute();
+		}
+	}
+
+	@Override
+	public Collection<?> getAffectedObjects() {
+		return Standings.ledger(archive, split).map(ledger -> (Object) ledger).map(List::of).orElse(List.of(archive));
+	}
+
+	@Override
+	public String getLabel() {
+		String what = wanted.get(0).takesBack() ? "Take back" : switch (wanted.get(0).decision()) {
+		case APPROVE -> "Approve";
+		case REJECT -> "Reject";
+		default -> "Defer";
+		};
+		return what + ' ' + (wanted.size() == 1 ? wanted.get(0).sample().toString() : wanted.size() + " proposals");
+	}
+}

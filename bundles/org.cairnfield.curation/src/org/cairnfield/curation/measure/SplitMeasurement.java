@@ -1,0 +1,108 @@
+package org.cairnfield.curation.measure;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.cairnfield.core.cluster.Centroids;
+import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.distance.SignalRows;
+import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.match.Estimates;
+import org.cairnfield.core.match.Matcher;
+import org.cairnfield.core.match.Neighbours;
+import org.cairnfield.core.match.PlainMatcher;
+import org.cairnfield.core.match.SplitMap;
+import org.cairnfield.core.match.SplitMatcher;
+import org.cairnfield.core.match.Voting;
+import org.cairnfield.core.measure.PositionErrors;
+import org.cairnfield.core.stats.Bootstrap;
+import org.cairnfield.core.stats.Interval;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.Outcome;
+import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.curation.split.UnfitSurveyException;
+
+/**
+ * A kept split measured on the test surveys of its scope: plain matching, the split with its noise left out, the split
+ * with approved samples in their clusters, side by side. The same archive gives the same figures, whoever asks; match
+ * times are not among them.
+ *
+ * @param columns     "plain", "plain-3w", "split", "split+approved", in that order
+ * @param samples     of the map
+ * @param testSamples matched by each
+ * @param approved    samples that joined a cluster
+ */
+public record SplitMeasurement(List<Column> columns, int samples, int testSamples, int approved) {
+
+	/**
+	 * One way of matching.
+	 *
+	 * @param how              for a person
+	 * @param errors           of all test samples
+	 * @param meanInterval     95 % bootstrap interval of the mean error, metres
+	 * @param ratio            mean error to that of plain
+	 * @param ratioInterval    95 % bootstrap interval of that, both drawn on the same test samples
+	 * @param comparisons      fingerprints compared per query, mean
+	 * @param comparisonShare  of those that plain compares
+	 */
+	public record Column(String name, String how, PositionErrors errors, Interval meanInterval, double ratio,
+			Interval ratioInterval, double comparisons, double comparisonShare) {
+	}
+
+	/**
+	 * @param test samples of the test surveys in the scope of the split
+	 * @throws UnfitSurveyException where there are none, or the split has no cluster
+	 */
+	public static SplitMeasurement of(Outcome outcome, RadioMap test, long seed, Workers workers) {
+		SplitOnMap split = outcome.split();
+		if (test.size() == 0) {
+			throw new UnfitSurveyException("there is no test survey in the scope of split " + split.id()
+					+ ", so nothing can be measured; take one in as a test survey");
+		}
+		if (split.clustering().clusters() == 0) {
+			throw new UnfitSurveyException("split " + split.id() + " has no cluster, so nothing can be found by it");
+		}
+		Signals signals = split.signals();
+		Neighbours neighbours = new Neighbours(signals);
+		Map<String, Matcher> matchers = new LinkedHashMap<>();
+		matchers.put("plain", new PlainMatcher(neighbours, Voting.NEAREST));
+		matchers.put("plain-3w", new PlainMatcher(neighbours, Voting.THREE_WEIGHTED));
+		matchers.put("split", nearestCluster(signals, split.clustering()));
+		matchers.put("split+approved", nearestCluster(signals, outcome.clustering()));
+		SignalRows queries = signals.align(test);
+		Bootstrap bootstrap = Bootstrap.seeded(seed);
+		List<Column> columns = new ArrayList<>();
+		for (Map.Entry<String, Matcher> entry : matchers.entrySet()) {
+			Estimates estimates = Estimates.of(entry.getValue(), queries, workers);
+			PositionErrors errors = PositionErrors.of(estimates.positions(), Measurement.truth(test, signals.map()));
+			PositionErrors plain = columns.isEmpty() ? errors : columns.get(0).errors();
+			columns.add(new Column(entry.getKey(), how(entry.getKey(), outcome.joined()), errors,
+					bootstrap.mean(errors.errorsMetres()), errors.meanMetres() / plain.meanMetres(),
+					bootstrap.ratioOfMeans(errors.errorsMetres(), plain.errorsMetres()), estimates.meanComparisons(),
+					estimates.meanComparisons() / signals.size()));
+		}
+		return new SplitMeasurement(List.copyOf(columns), signals.size(), test.size(), outcome.joined());
+	}
+
+	private static Matcher nearestCluster(Signals signals, Clustering clustering) {
+		return new SplitMatcher(SplitMap.of(signals, SplitOnMap.dense(clustering), Centroids.Kind.MEAN, false), 1, 1, false,
+				Voting.NEAREST);
+	}
+
+	private static String how(String name, int joined) {
+		return switch (name) {
+		case "plain" -> "nearest sample of the whole map";
+		case "plain-3w" -> "three nearest samples of the whole map, weighted 1/(d + 1)";
+		case "split" -> "nearest cluster, nearest sample in it; noise left out";
+		default -> "the same with " + joined + (joined == 1 ? " approved sample" : " approved samples") + " in their clusters";
+		};
+	}
+
+	/** By name. */
+	public Column column(String name) {
+		return columns.stream().filter(c -> c.name().equals(name)).findFirst()
+				.orElseThrow(() -> new IllegalArgumentException("no column " + name));
+	}
+}

@@ -1,0 +1,2 @@
+/** Where access points seem to be. */
+package org.cairnfield.curation.places;

@@ -1,0 +1,2 @@
+/** How plan images lie on their floors. */
+package org.cairnfield.curation.plan;

@@ -1,0 +1,44 @@
+package org.cairnfield.curation.propose;
+
+import java.util.Set;
+import org.cairnfield.model.values.SampleKey;
+
+/**
+ * What is known of one noise sample. Where nothing is known numbers are NaN, clusters −1, samples null.
+ *
+ * @param sample            the noise sample
+ * @param index             in the map of the split
+ * @param made              whether a proposal is made: its r reaches the threshold
+ * @param cluster           that holds the most correlated labelled sample
+ * @param strengthR         correlation with that sample, −1 … 1: where the sample fits, not whether it is good
+ * @param margin            by how much it beats the next best cluster, 0 … 2
+ * @param carrier           that sample
+ * @param nearest           the labelled sample nearest in signal space
+ * @param nearestDistance   how far, in the units of the split's distance
+ * @param nearestCluster    its cluster
+ * @param floorMetres       to the cluster's nearest sample on the sample's floor
+ * @param floorMember       that sample
+ * @param carrierOnFloor    whether the carrier is on the sample's floor
+ * @param clusterFloorShare share of the cluster's samples that are on the sample's floor, 0 … 1
+ * @param floorVotes        how many of the nearest in signal space are on the sample's floor
+ * @param floorVoters       of how many
+ * @param placeErrorMetres  median distance from where the sample is said to be to those nearest in signal space
+ * @param placeScore        rank of doubt in its place among all samples, 0 … 1
+ * @param overlap           of the access points heard with the samples around it, 0 … 1
+ * @param levelDeficitDb    how much weaker it hears than they do
+ * @param levelScatterDb    how unevenly
+ * @param readingsScore     rank of doubt in its readings, 0 … 1
+ * @param effect            of approving it alone, on its floor
+ * @param warnings          in the order of weight
+ */
+public record Evidence(SampleKey sample, int index, boolean made, int cluster, double strengthR, double margin,
+		SampleKey carrier, SampleKey nearest, double nearestDistance, int nearestCluster, double floorMetres,
+		SampleKey floorMember, boolean carrierOnFloor, double clusterFloorShare, int floorVotes, int floorVoters,
+		double placeErrorMetres, double placeScore, double overlap, double levelDeficitDb, double levelScatterDb,
+		double readingsScore, Effect effect, Set<Warning> warnings) {
+
+	/** Whether the most correlated and the nearest labelled sample are of one cluster. */
+	public boolean agrees() {
+		return cluster >= 0 && cluster == nearestCluster;
+	}
+}

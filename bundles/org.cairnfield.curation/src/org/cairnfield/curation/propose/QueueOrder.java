@@ -1,0 +1,63 @@
+package org.cairnfield.curation.propose;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import org.cairnfield.model.values.SampleKey;
+
+/** In which order a reviewer meets the noise samples. Ties go by sample, so that an order is always the same. */
+public enum QueueOrder {
+	/** Proposals on which correlation and the nearest sample disagree, then those with more warnings, then the most doubtful. */
+	DISAGREEMENT_FIRST("Disagreement first", Comparator.comparing((Evidence e) -> !e.made()).thenComparing(Evidence::agrees)
+			.thenComparing(e -> -e.warnings().size()).thenComparing(e -> -Math.max(e.placeScore(), e.readingsScore()))
+			.thenComparing(number(Evidence::margin))),
+	/** The best fit first. */
+	STRENGTH("Strength r", number(e -> -e.strengthR())),
+	/** The tightest first. */
+	MARGIN("Margin", number(Evidence::margin)),
+	/** The farthest first, those without a sample of the cluster on their floor before all. */
+	FLOOR_DISTANCE("Distance on the floor", Comparator.comparing((Evidence e) -> !Double.isNaN(e.floorMetres()))
+			.thenComparing(number(e -> -e.floorMetres()))),
+	/** The most doubtful place first. */
+	PLACE("Place", number(e -> -e.placeScore())),
+	/** The most doubtful readings first. */
+	READINGS("Readings", number(e -> -e.readingsScore())),
+	/** What would worsen the floor's error most, first. */
+	EFFECT("Effect on error", number(e -> -e.effect().errorChangeMetres())),
+	/** By target cluster. */
+	CLUSTER("Cluster", Comparator.comparingInt(Evidence::cluster)),
+	/** By survey and sample. */
+	SAMPLE("Sample", Comparator.comparing(Evidence::sample));
+
+	/** What one number orders by; NaN last. */
+	@FunctionalInterface
+	private interface Figure {
+		double of(Evidence evidence);
+	}
+
+	private final String title;
+	private final Comparator<Evidence> comparator;
+
+	QueueOrder(String title, Comparator<Evidence> comparator) {
+		this.title = title;
+		this.comparator = comparator.thenComparing(Evidence::sample, Comparator.<SampleKey>naturalOrder());
+	}
+
+	private static Comparator<Evidence> number(Figure figure) {
+		return (a, b) -> Double.compare(figure.of(a), figure.of(b));
+	}
+
+	/** For a person. */
+	public String title() {
+		return title;
+	}
+
+	public Comparator<Evidence> comparator() {
+		return comparator;
+	}
+
+	/** A new list in this order. */
+	public List<Evidence> sorted(Collection<Evidence> evidence) {
+		return evidence.stream().sorted(comparator).toList();
+	}
+}

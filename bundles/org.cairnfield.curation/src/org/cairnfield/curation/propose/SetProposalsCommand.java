@@ -1,0 +1,64 @@
+package org.cairnfield.curation.propose;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Objects;
+import org.cairnfield.model.Split;
+import org.eclipse.emf.common.command.AbstractCommand;
+
+/** Gives a split its proposals, in place of those it had. It can be executed where something would change. */
+public final class SetProposalsCommand extends AbstractCommand {
+
+	private final Split split;
+	private final SplitProposals made;
+	private org.cairnfield.model.values.Proposals before;
+	private double gateBefore;
+	private double thresholdBefore;
+
+	public SetProposalsCommand(Split split, SplitProposals made) {
+		this.split = split;
+		this.made = made;
+	}
+
+	@Override
+	protected boolean prepare() {
+		org.cairnfield.model.values.Proposals now = split.getProposals() == null
+				? org.cairnfield.model.values.Proposals.NONE : split.getProposals();
+		return !Objects.equals(now, made.best()) || split.getGate() != made.rule().gate()
+				|| split.getThreshold() != made.rule().threshold();
+	}
+
+	@Override
+	public void execute() {
+		before = split.getProposals();
+		gateBefore = split.getGate();
+		thresholdBefore = split.getThreshold();
+		redo();
+	}
+
+	@Override
+	public void undo() {
+		set(gateBefore, thresholdBefore, before);
+	}
+
+	@Override
+	public void redo() {
+		set(made.rule().gate(), made.rule().threshold(), made.best());
+	}
+
+	private void set(double gate, double threshold, org.cairnfield.model.values.Proposals proposals) {
+		split.setGate(gate);
+		split.setThreshold(threshold);
+		split.setProposals(proposals);
+	}
+
+	@Override
+	public Collection<?> getAffectedObjects() {
+		return List.of(split);
+	}
+
+	@Override
+	public String getLabel() {
+		return "Propose clusters for " + made.made() + (made.made() == 1 ? " noise sample" : " noise samples");
+	}
+}

@@ -1,0 +1,45 @@
+package org.cairnfield.curation.propose;
+
+import java.util.Locale;
+
+/** What a reviewer should look at before approving, in the order of weight. */
+public enum Warning {
+	/** The nearest labelled sample is in another cluster than the most correlated one. */
+	NEAREST_DIFFERS,
+	/** The target cluster has no sample on the floor where the sample is said to be. */
+	OTHER_FLOOR,
+	/** The cluster's nearest sample on the floor is farther than samples of a cluster usually are. */
+	FAR,
+	/** What hears the same stands elsewhere: the place may be wrong. */
+	PLACE_DOUBTFUL,
+	/** What stands around hears something else: the readings may be wrong. */
+	READINGS_DOUBTFUL,
+	/** Another cluster fits almost as well. */
+	TIGHT_MARGIN;
+
+	/** A sample whose margin is below this fits two clusters about as well. */
+	static final double TIGHT_MARGIN_R = 0.02;
+	/** Rank scores of doubt from which a person should look: the worst twentieth. */
+	static final double DOUBTFUL_SCORE = 0.95;
+	/** For readings the score is the largest of three ranks, so the same share of samples lies higher. */
+	static final double DOUBTFUL_READINGS_SCORE = 0.98;
+	/** So many of the five nearest in signal space have to be on the sample's floor. */
+	static final int FLOOR_VOTES = 3;
+
+	/** For a person, with the numbers. */
+	public String text(Evidence e) {
+		return switch (this) {
+		case NEAREST_DIFFERS -> e.nearestCluster() < 0 ? "no labelled sample is near"
+				: "its nearest labelled sample is in cluster " + e.nearestCluster() + ", not " + e.cluster();
+		case OTHER_FLOOR -> "cluster " + e.cluster() + " has no sample on this floor";
+		case FAR -> String.format(Locale.ROOT, "the cluster's nearest sample on this floor is %.1f m away", e.floorMetres());
+		case PLACE_DOUBTFUL -> String.format(Locale.ROOT,
+				"its place may be wrong: what hears the same stands %.1f m away, %d of %d on this floor", e.placeErrorMetres(),
+				e.floorVotes(), e.floorVoters());
+		case READINGS_DOUBTFUL -> String.format(Locale.ROOT,
+				"its readings may be wrong: overlap %.2f with the samples around it, level deficit %.1f dB", e.overlap(),
+				e.levelDeficitDb());
+		case TIGHT_MARGIN -> String.format(Locale.ROOT, "another cluster fits almost as well: margin %.3f", e.margin());
+		};
+	}
+}

@@ -1,0 +1,47 @@
+package org.cairnfield.curation.split;
+
+import java.util.Collection;
+import java.util.List;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Split;
+import org.eclipse.emf.common.command.AbstractCommand;
+
+/** Takes a split out of the archive. Its ledger stays: what people decided is not lost with it. */
+public final class RemoveSplitCommand extends AbstractCommand {
+
+	private final Archive archive;
+	private final Split split;
+	private int at;
+
+	public RemoveSplitCommand(Archive archive, Split split) {
+		super("Remove split " + split.getId());
+		this.archive = archive;
+		this.split = split;
+	}
+
+	@Override
+	protected boolean prepare() {
+		return archive.getSplits().contains(split);
+	}
+
+	@Override
+	public void execute() {
+		at = archive.getSplits().indexOf(split);
+		archive.getSplits().remove(at);
+	}
+
+	@Override
+	public void undo() {
+		archive.getSplits().add(at, split);
+	}
+
+	@Override
+	public void redo() {
+		execute();
+	}
+
+	@Override
+	public Collection<?> getAffectedObjects() {
+		return List.of(archive);
+	}
+}

@@ -1,0 +1,68 @@
+package org.cairnfield.curation.table;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+
+/** What the rules find about the samples of a list. */
+public final class FindingMarks {
+
+	/** Nothing found. */
+	public static final FindingMarks NONE = new FindingMarks(Map.of());
+
+	/**
+	 * About one sample.
+	 *
+	 * @param count how many findings
+	 * @param worst the most severe of them
+	 * @param rules ids of the rules, with blanks between them
+	 */
+	public record Mark(int count, Severity worst, String rules) {
+
+		Mark and(Mark other) {
+			return new Mark(count + other.count, worst.compareTo(other.worst) <= 0 ? worst : other.worst,
+					rules + ' ' + other.rules);
+		}
+	}
+
+	private final Map<Integer, Mark> marks;
+
+	private FindingMarks(Map<Integer, Mark> marks) {
+		this.marks = marks;
+	}
+
+	/** Those of the findings that are about samples of the list. */
+	public static FindingMarks of(SampleRows rows, List<Finding> findings) {
+		Map<String, Integer> parts = rows.numbers();
+		Map<Integer, Mark> marks = new HashMap<>();
+		for (Finding finding : findings) {
+			for (Subject subject : finding.subjects()) {
+				if (subject instanceof Subject.OfSample sample) {
+					int index = index(rows, parts, sample.id());
+					if (index >= 0) {
+						marks.merge(index, new Mark(1, finding.severity(), finding.rule()), Mark::and);
+					}
+				}
+			}
+		}
+		return new FindingMarks(marks);
+	}
+
+	/** @param name {@code survey/sample} */
+	private static int index(SampleRows rows, Map<String, Integer> parts, String name) {
+		int slash = name.indexOf('/');
+		Integer part = slash < 0 ? null : parts.get(name.substring(0, slash));
+		int row = part == null ? -1 : rows.parts().get(part).table().row(name.substring(slash + 1));
+		return row < 0 ? -1 : rows.index(part, row);
+	}
+
+	/** What is found about a sample, if anything. */
+	public Optional<Mark> of(int index) {
+		return Optional.ofNullable(marks.get(index));
+	}
+}

@@ -1,0 +1,126 @@
+package org.cairnfield.exchange.export;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import org.cairnfield.exchange.AtomicFile;
+
+/**
+ * The file {@value #NAME} beside exported files: a line a file, its SHA-256 (FIPS 180-4) in lower-case hexadecimal digits, two
+ * blanks, its name; sorted by name. Programs such as {@code sha256sum -c} read it. The last line seals the lines before it.
+ */
+public final class Checksums {
+
+	/** Name of the file. */
+	public static final String NAME = "SHA256SUMS";
+
+	private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  ([^/\\\\\\x00-\\x1f]+)");
+	private static final String SEAL = "# sealed ";
+
+	private Checksums() {
+	}
+
+	/**
+	 * What was found of one file.
+	 *
+	 * @param problem empty where it is as it was written
+	 */
+	public record Result(String file, String problem) {
+
+		/** Whether it is as it was written. */
+		public boolean isSound() {
+			return problem.isEmpty();
+		}
+	}
+
+	/** Writes the sums of files of one folder, over an older list. */
+	public static void write(Path folder, List<String> names) throws IOException {
+		SortedMap<String, String> sums = new TreeMap<>();
+		for (String name : names) {
+			if (!LINE.matcher("0".repeat(64) + "  " + name).matches()) {
+				throw new IllegalArgumentException("a list of checksums cannot hold this name: " + name);
+			}
+			sums.put(name, ofFile(folder.resolve(name)));
+		}
+		StringBuilder text = new StringBuilder();
+		sums.forEach((name, sum) -> text.append(sum).append("  ").append(name).append('\n'));
+		String seal = of(text.toString().getBytes(StandardCharsets.UTF_8));
+		AtomicFile.write(folder.resolve(NAME), out -> out.append(text).append(SEAL).append(seal).append('\n'));
+	}
+
+	/** Whether every file of a folder's list, and the list itself, is as it was written; the list first. */
+	public static List<Result> verify(Path folder) throws IOException {
+		Path list = folder.resolve(NAME);
+		if (!Files.isRegularFile(list)) {
+			return List.of(new Result(NAME, "is missing: nothing tells what the files were"));
+		}
+		byte[] bytes = Files.readAllBytes(list);
+		String text = new String(bytes, StandardCharsets.UTF_8);
+		int seal = text.lastIndexOf(SEAL);
+		if (seal < 0 || !text.equals(text.substring(0, seal) + SEAL + of(text.substring(0, seal).getBytes(StandardCharsets.UTF_8)) + '\n')
+				|| bytes.length != text.getBytes(StandardCharsets.UTF_8).length) {
+			return List.of(new Result(NAME, "is not as it was written"));
+		}
+		List<Result> results = new ArrayList<>(List.of(new Result(NAME, "")));
+		for (String line : text.substring(0, seal).lines().toList()) {
+			Matcher entry = LINE.matcher(line);
+			if (!entry.matches()) {
+				return List.of(new Result(NAME, "is not as it was written"));
+			}
+			Path file = folder.resolve(entry.group(2));
+			String problem = !Files.isRegularFile(file) ? "is missing"
+					: ofFile(file).equals(entry.group(1)) ? "" : "is not as it was written";
+			results.add(new Result(entry.group(2), problem));
+		}
+		return results;
+	}
+
+	/** Whether one exported file is as it was written, by the list beside it. */
+	public static Result verifyFile(Path file) throws IOException {
+		Path folder = file.toAbsolutePath().getParent();
+		String name = file.getFileName().toString();
+		List<Result> all = verify(folder);
+		if (!all.get(0).isSound()) {
+			return new Result(name, "cannot be judged: " + NAME + ' ' + all.get(0).problem());
+		}
+		return all.stream().filter(r -> r.file().equals(name)).findFirst()
+				.orElseGet(() -> new Result(name, "is not named in " + NAME));
+	}
+
+	/** SHA-256 of a file, in lower-case hexadecimal digits. */
+	public static String ofFile(Path file) throws IOException {
+		MessageDigest digest = sha256();
+		try (InputStream in = Files.newInputStream(file)) {
+			byte[] buffer = new byte[1 << 16];
+			for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+				digest.update(buffer, 0, n);
+			}
+		}
+		return HexFormat.of().formatHex(digest.digest());
+	}
+
+	/** SHA-256 of bytes, in lower-case hexadecimal digits. */
+	public static String of(byte[] bytes) {
+		return HexFormat.of().formatHex(sha256().digest(bytes));
+	}
+
+	private static MessageDigest sha256() {
+		try {
+			return MessageDigest.getInstance("SHA-256");
+		} catch (NoSuchAlgorithmException e) {
+			throw new IllegalStateException("every Java has SHA-256", e);
+		}
+	}
+}

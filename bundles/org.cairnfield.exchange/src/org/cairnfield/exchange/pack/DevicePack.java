@@ -1,0 +1,247 @@
+package org.cairnfield.exchange.pack;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.zip.CRC32;
+
+import org.cairnfield.core.cluster.Centroids;
+import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.match.SplitMap;
+import org.cairnfield.core.match.SplitMatcher;
+import org.cairnfield.exchange.export.Pseudonyms;
+
+/**
+ * A split map made ready for a device, and the workbench's matcher over the same numbers. The same map, split and settings
+ * give the same bytes.
+ */
+public final class DevicePack {
+
+	/** Of one unit of level that values of centroids count. */
+	public static final int CENTROID_PARTS = 16;
+
+	private static final int FLAG_PSEUDONYMS = 1;
+	private static final int FLAG_RELATIVE = 2;
+	private static final int FLAG_WEIGHTED = 4;
+	private static final int MOST_NAME_BYTES = 255;
+
+	private final PackedMap packed;
+	private final SplitMap split;
+	private final PackSettings settings;
+
+	private DevicePack(PackedMap packed, SplitMap split, PackSettings settings) {
+		this.packed = packed;
+		this.split = split;
+		this.settings = settings;
+	}
+
+	/**
+	 * @param map    at least one sample
+	 * @param labels cluster of each sample, or {@link Clustering#NOISE}
+	 * @param pool   whether noise is searched with every query; otherwise it is left out of the pack
+	 * @throws IllegalArgumentException for a map that a pack cannot hold
+	 */
+	public static DevicePack of(RadioMap map, int[] labels, boolean pool, PackSettings settings) {
+		if (map.size() == 0 || labels.length != map.size()) {
+			throw new IllegalArgumentException(labels.length + " labels for a map of " + map.size() + " samples");
+		}
+		PackedMap packed = PackedMap.of(map, settings.levelStepDb());
+		Clustering clustering = new Clustering(labels, null);
+		SplitMap split = SplitMap.of(Signals.of(packed.map()), clustering, Centroids.Kind.MEAN, pool)
+				.withRoundedCentroids(CENTROID_PARTS);
+		return new DevicePack(packed, split, settings);
+	}
+
+	/** Positions and levels as the pack has them. */
+	public PackedMap packed() {
+		return packed;
+	}
+
+	/** The workbench's search of the same samples by the same rules. */
+	public SplitMatcher matcher() {
+		return new SplitMatcher(split, 1, settings.cellProbes(), settings.relative(), settings.voting());
+	}
+
+	/** Samples in the pack. */
+	public int samples() {
+		return split.samples();
+	}
+
+	/**
+	 * The bytes of the pack.
+	 *
+	 * @param pseudonyms in place of addresses, or null
+	 * @param source     SHA-256 of the content that it was made from, in hexadecimal digits; may be empty
+	 */
+	public byte[] bytes(Pseudonyms pseudonyms, String source) {
+		RadioMap map = packed.map();
+		int[] columns = heard();
+		long[] address = new long[map.accessPointCount()];
+		for (int c : columns) {
+			String name = map.accessPoints().get(c);
+			address[c] = pseudonyms == null ? PackAddresses.of(name) : PackAddresses.of(name, pseudonyms);
+		}
+		int[] sorted = IntStream.of(columns).boxed().sorted(Comparator.comparing(c -> address[c], Long::compareUnsigned))
+				.mapToInt(Integer::intValue).toArray();
+		int[] column = new int[map.accessPointCount()];
+		for (int i = 0; i < sorted.length; i++) {
+			column[sorted[i]] = i;
+			if (i > 0 && address[sorted[i]] == address[sorted[i - 1]]) {
+				throw new IllegalArgumentException("two access points have the number of " + map.accessPoints().get(sorted[i]));
+			}
+		}
+		limit("access points", sorted.length, 0xFFFF);
+		limit("clusters", split.cells(), 0xFFFF);
+		limit("sites", map.sites().size(), 0xFF);
+		ByteBuffer out = ByteBuffer.allocate(size(sorted.length)).order(ByteOrder.LITTLE_ENDIAN);
+		out.position(PackReader.HEADER_BYTES);
+		int sites = out.position();
+		writeSites(out);
+		int addresses = out.position();
+		for (int c : sorted) {
+			out.putLong(address[c]);
+		}
+		int centroids = out.position();
+		writeCentroids(out, column);
+		int cells = out.position();
+		int samples = cells + 8 * (split.cells() + 1);
+		writeSamples(out, cells, samples, column);
+		writeHeader(out, sorted.length, new int[] {sites, addresses, centroids, cells, samples},
+				pseudonyms != null, source);
+		return seal(out);
+	}
+
+	private static void limit(String what, int count, int most) {
+		if (count > most) {
+			throw new IllegalArgumentException("a pack holds at most " + most + ' ' + what + ", not " + count);
+		}
+	}
+
+	private int[] heard() {
+		RadioMap map = packed.map();
+		boolean[] heard = new boolean[map.accessPointCount()];
+		for (int cell = 0; cell <= split.cells(); cell++) {
+			for (int s : split.members(cell)) {
+				for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+					heard[map.accessPoint(k)] = true;
+				}
+			}
+		}
+		return IntStream.range(0, heard.length).filter(c -> heard[c]).toArray();
+	}
+
+	private int size(int accessPoints) {
+		RadioMap map = packed.map();
+		Centroids centroids = split.centroids();
+		long size = PackReader.HEADER_BYTES + 8L * accessPoints + 8L * (split.cells() + 1) + PackReader.TRAILER_BYTES;
+		for (String name : map.sites()) {
+			size += 9 + name(name).length;
+		}
+		for (int c = 0; c < centroids.size(); c++) {
+			size += 6 + 4L * (centroids.end(c) - centroids.start(c));
+		}
+		for (int cell = 0; cell <= split.cells(); cell++) {
+			for (int s : split.members(cell)) {
+				size += 12 + 3L * map.heard(s);
+			}
+		}
+		if (size > Integer.MAX_VALUE) {
+			throw new IllegalArgumentException("a pack ends at 2 GiB");
+		}
+		return (int) size;
+	}
+
+	/** As many whole characters as fit. */
+	private static byte[] name(String site) {
+		String cut = site;
+		byte[] bytes = cut.getBytes(StandardCharsets.UTF_8);
+		while (bytes.length > MOST_NAME_BYTES) {
+			cut = cut.substring(0, cut.offsetByCodePoints(cut.length(), -1));
+			bytes = cut.getBytes(StandardCharsets.UTF_8);
+		}
+		return bytes;
+	}
+
+	private void writeSites(ByteBuffer out) {
+		List<String> names = packed.map().sites();
+		for (int s = 0; s < names.size(); s++) {
+			byte[] name = name(names.get(s));
+			out.putInt(packed.originXMm(names.get(s))).putInt(packed.originYMm(names.get(s))).put((byte) name.length).put(name);
+		}
+	}
+
+	private void writeCentroids(ByteBuffer out, int[] column) {
+		Centroids centroids = split.centroids();
+		for (int c = 0; c < centroids.size(); c++) {
+			out.putShort((short) (centroids.end(c) - centroids.start(c)));
+			out.putInt((int) Math.round(centroids.magnitude(c) * CENTROID_PARTS));
+			for (int k = centroids.start(c); k < centroids.end(c); k++) {
+				out.putShort((short) column[centroids.column(k)]);
+				out.putShort((short) Math.round(centroids.value(k) * CENTROID_PARTS));
+			}
+		}
+	}
+
+	private void writeSamples(ByteBuffer out, int cells, int samples, int[] column) {
+		RadioMap map = packed.map();
+		int[] rank = split.ranks();
+		out.position(samples);
+		for (int cell = 0; cell <= split.cells(); cell++) {
+			int[] members = split.members(cell);
+			out.putInt(cells + 8 * cell, out.position()).putInt(cells + 8 * cell + 4, members.length);
+			for (int s : members) {
+				out.putInt(rank[s]).put((byte) map.site(s)).put((byte) map.floor(s));
+				out.putShort((short) packed.unitsX(s)).putShort((short) packed.unitsY(s)).putShort((short) map.heard(s));
+				for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+					out.putShort((short) column[map.accessPoint(k)]).put((byte) packed.code(map.rssiDbm(k)));
+				}
+			}
+		}
+	}
+
+	private void writeHeader(ByteBuffer out, int accessPoints, int[] offsets, boolean pseudonyms, String source) {
+		int flags = (pseudonyms ? FLAG_PSEUDONYMS : 0) | (settings.relative() ? FLAG_RELATIVE : 0)
+				| (settings.voting().weighted() ? FLAG_WEIGHTED : 0);
+		out.putInt(0, PackReader.MAGIC).putShort(4, (short) PackReader.VERSION).putShort(6, (short) flags);
+		out.putInt(8, out.capacity()).putInt(12, samples()).putShort(16, (short) accessPoints);
+		out.putShort(18, (short) split.cells()).put(20, (byte) packed.map().sites().size());
+		out.put(21, (byte) packed.lowestRssiDbm()).put(22, (byte) packed.levelStepDb());
+		out.put(23, (byte) settings.voting().k()).put(24, (byte) settings.cellProbes()).put(25, (byte) CENTROID_PARTS);
+		out.putShort(26, (short) packed.unitMm());
+		for (int i = 0; i < offsets.length; i++) {
+			out.putInt(28 + 4 * i, offsets[i]);
+		}
+		for (int i = 0; i < 8 && 2 * i + 2 <= source.length(); i++) {
+			out.put(48 + i, (byte) Integer.parseInt(source.substring(2 * i, 2 * i + 2), 16));
+		}
+	}
+
+	private static byte[] seal(ByteBuffer out) {
+		byte[] bytes = out.array();
+		out.putInt(60, crc(bytes, 60));
+		try {
+			MessageDigest sha = MessageDigest.getInstance("SHA-256");
+			sha.update(bytes, 0, bytes.length - PackReader.TRAILER_BYTES);
+			out.position(bytes.length - PackReader.TRAILER_BYTES);
+			out.put(sha.digest());
+		} catch (NoSuchAlgorithmException e) {
+			throw new IllegalStateException("every Java has SHA-256", e);
+		}
+		out.putInt(crc(bytes, bytes.length - 4));
+		return Arrays.copyOf(bytes, bytes.length);
+	}
+
+	private static int crc(byte[] bytes, int length) {
+		CRC32 crc = new CRC32();
+		crc.update(bytes, 0, length);
+		return (int) crc.getValue();
+	}
+}

@@ -1,0 +1,139 @@
+package org.cairnfield.exchange.pack;
+
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.map.RadioMapBuilder;
+
+/**
+ * A radio map with positions and levels as a pack holds them, so that workbench and device compute from the same numbers.
+ * Positions count whole units from an origin of each site; levels count whole steps from the lowest.
+ */
+public final class PackedMap {
+
+	private static final int MOST_UNITS = 0xFFFF;
+	private static final int FINEST_UNIT_MM = 10;
+
+	private final RadioMap map;
+	private final RadioMap rounded;
+	private final int lowestRssiDbm;
+	private final int levelStepDb;
+	private final int unitMm;
+	private final int[] originXMm;
+	private final int[] originYMm;
+
+	private PackedMap(RadioMap map, int levelStepDb) {
+		this.map = map;
+		this.levelStepDb = levelStepDb;
+		lowestRssiDbm = map.lowestRssiDbm();
+		int sites = map.sites().size();
+		originXMm = new int[sites];
+		originYMm = new int[sites];
+		long[] mostX = new long[sites];
+		long[] mostY = new long[sites];
+		boolean[] seen = new boolean[sites];
+		for (int s = 0; s < map.size(); s++) {
+			int site = map.site(s);
+			int x = millimetres(map.x(s));
+			int y = millimetres(map.y(s));
+			originXMm[site] = seen[site] ? Math.min(originXMm[site], x) : x;
+			originYMm[site] = seen[site] ? Math.min(originYMm[site], y) : y;
+			mostX[site] = seen[site] ? Math.max(mostX[site], x) : x;
+			mostY[site] = seen[site] ? Math.max(mostY[site], y) : y;
+			seen[site] = true;
+		}
+		long unit = FINEST_UNIT_MM;
+		for (int site = 0; site < sites; site++) {
+			long extent = Math.max(mostX[site] - originXMm[site], mostY[site] - originYMm[site]);
+			unit = Math.max(unit, (extent + MOST_UNITS - 1) / MOST_UNITS);
+		}
+		if (unit > MOST_UNITS) {
+			throw new IllegalArgumentException("a site is too large for a pack");
+		}
+		unitMm = (int) unit;
+		rounded = round(map, true);
+	}
+
+	/**
+	 * @param map         what is packed, all of it
+	 * @param levelStepDb 1 … 16
+	 * @throws IllegalArgumentException where a position is farther than 2,147 km from the origin of its frame
+	 */
+	public static PackedMap of(RadioMap map, int levelStepDb) {
+		return new PackedMap(map, levelStepDb);
+	}
+
+	private static int millimetres(double metres) {
+		double mm = Math.rint(metres * 1000);
+		if (Math.abs(mm) > Integer.MAX_VALUE) {
+			throw new IllegalArgumentException("a position is too far from its origin for a pack: " + metres + " m");
+		}
+		return (int) mm;
+	}
+
+	/** What the workbench has to search to agree with the pack. */
+	public RadioMap map() {
+		return rounded;
+	}
+
+	/** Fingerprints as a device rounds them before it searches; positions are left as they are. */
+	public RadioMap queries(RadioMap test) {
+		return round(test, false);
+	}
+
+	private RadioMap round(RadioMap from, boolean positions) {
+		RadioMapBuilder builder = new RadioMapBuilder();
+		from.accessPoints().forEach(builder::accessPoint);
+		for (int s = 0; s < from.size(); s++) {
+			String site = from.sites().get(from.site(s));
+			if (positions) {
+				builder.sample(site, from.floor(s), PackReader.metres(originXMm[from.site(s)], unitsX(s), unitMm),
+						PackReader.metres(originYMm[from.site(s)], unitsY(s), unitMm));
+			} else {
+				builder.sample(site, from.floor(s), from.x(s), from.y(s));
+			}
+			for (int k = from.firstReading(s); k < from.endReading(s); k++) {
+				int code = code(from.rssiDbm(k));
+				if (code > 0) {
+					builder.reading(from.accessPoint(k), lowestRssiDbm + (code - 1) * levelStepDb);
+				}
+			}
+		}
+		return builder.build();
+	}
+
+	int code(int rssiDbm) {
+		return PackReader.code(rssiDbm, lowestRssiDbm, levelStepDb);
+	}
+
+	int unitsX(int sample) {
+		return units(map.x(sample), originXMm[map.site(sample)]);
+	}
+
+	int unitsY(int sample) {
+		return units(map.y(sample), originYMm[map.site(sample)]);
+	}
+
+	private int units(double metres, int originMm) {
+		return (int) Math.round(((double) millimetres(metres) - originMm) / unitMm);
+	}
+
+	/** By name, since the rounded map numbers the sites anew. */
+	int originXMm(String site) {
+		return originXMm[map.sites().indexOf(site)];
+	}
+
+	int originYMm(String site) {
+		return originYMm[map.sites().indexOf(site)];
+	}
+
+	int unitMm() {
+		return unitMm;
+	}
+
+	int lowestRssiDbm() {
+		return lowestRssiDbm;
+	}
+
+	int levelStepDb() {
+		return levelStepDb;
+	}
+}

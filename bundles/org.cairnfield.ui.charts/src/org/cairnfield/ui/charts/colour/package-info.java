@@ -1,0 +1,2 @@
+/** Colours that carry data, and the shapes that say the same. */
+package org.cairnfield.ui.charts.colour;

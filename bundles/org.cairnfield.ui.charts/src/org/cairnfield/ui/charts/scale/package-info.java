@@ -1,0 +1,2 @@
+/** From numbers to places along an axis, and to text. */
+package org.cairnfield.ui.charts.scale;

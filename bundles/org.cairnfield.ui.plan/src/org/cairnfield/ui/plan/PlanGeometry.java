@@ -1,0 +1,19 @@
+package org.cairnfield.ui.plan;
+
+import java.util.Optional;
+
+import org.cairnfield.model.edit.SampleRef;
+import org.eclipse.swt.graphics.Point;
+
+/** Where the plan shows things; for whoever points at them, such as tests. */
+public interface PlanGeometry {
+
+	/** Where a sample is on the canvas, in its points, inside the visible part or not; empty where it is on another floor. */
+	Optional<Point> toCanvas(SampleRef sample);
+
+	/** Likewise, on the display. */
+	Optional<Point> toDisplay(SampleRef sample);
+
+	/** Whether nothing waits to be drawn. */
+	boolean isDrawn();
+}

@@ -1,0 +1,16 @@
+package org.cairnfield.ui.plan;
+
+import java.util.List;
+
+/**
+ * The looks of a floor's samples.
+ *
+ * @param looks  those that occur; keep them below some hundred
+ * @param lookOf for each sample of {@link PlanSamples} the index in looks; kept, not copied
+ */
+public record SampleColours(List<SampleLook> looks, int[] lookOf, Legend legend) {
+
+	public SampleColours {
+		looks = List.copyOf(looks);
+	}
+}

@@ -1,0 +1,32 @@
+package org.cairnfield.ui.plan.internal.colour;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.ui.plan.PlanSamples;
+import org.cairnfield.ui.plan.SampleColouring;
+import org.cairnfield.ui.plan.SampleColours;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.swt.graphics.RGB;
+
+/** Which device recorded a sample. */
+public final class ByDevice implements SampleColouring {
+
+	@Override
+	public String name() {
+		return "Device";
+	}
+
+	@Override
+	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
+		List<Device> devices = new ArrayList<>(session.archive().getDevices());
+		List<String> names = new ArrayList<>(devices.stream().map(ModelText::name).toList());
+		names.add("device not known");
+		int[] kindOf = samples.surveys().stream().map(Survey::getDevice).mapToInt(devices::indexOf)
+				.map(index -> index < 0 ? devices.size() : index).toArray();
+		return Categories.of("Device", names, samples.size(), i -> kindOf[samples.surveyIndex(i)], background);
+	}
+}

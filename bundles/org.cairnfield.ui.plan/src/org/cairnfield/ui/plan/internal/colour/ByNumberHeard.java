@@ -1,0 +1,29 @@
+package org.cairnfield.ui.plan.internal.colour;
+
+import org.cairnfield.ui.plan.PlanSamples;
+import org.cairnfield.ui.plan.SampleColouring;
+import org.cairnfield.ui.plan.SampleColours;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.swt.graphics.RGB;
+
+/** How many access points a sample has heard. */
+public final class ByNumberHeard implements SampleColouring {
+
+	@Override
+	public String name() {
+		return "Number heard";
+	}
+
+	@Override
+	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
+		int most = 0;
+		int least = Integer.MAX_VALUE;
+		for (int i = 0; i < samples.size(); i++) {
+			int heard = samples.table(i).heard(samples.row(i));
+			most = Math.max(most, heard);
+			least = Math.min(least, heard);
+		}
+		return Ramps.of("Number heard", Math.min(least, most), most, "access points", samples.size(),
+				i -> samples.table(i).heard(samples.row(i)), "", background);
+	}
+}

@@ -1,0 +1,23 @@
+package org.cairnfield.ui.plan.internal.colour;
+
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.ui.plan.PlanSamples;
+import org.cairnfield.ui.plan.SampleColouring;
+import org.cairnfield.ui.plan.SampleColours;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.swt.graphics.RGB;
+
+/** Which survey a sample is of. */
+public final class BySurvey implements SampleColouring {
+
+	@Override
+	public String name() {
+		return "Survey";
+	}
+
+	@Override
+	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
+		return Categories.of("Survey", samples.surveys().stream().map(ModelText::name).toList(), samples.size(),
+				samples::surveyIndex, background);
+	}
+}

@@ -1,0 +1,35 @@
+package org.cairnfield.ui.plan.internal.gef;
+
+import org.cairnfield.curation.places.EstimatedPlace;
+
+/** A click on the place of an access point chooses it. */
+final class ChooseGesture extends Gesture {
+
+	private final PlanCanvas plan;
+	private final EstimatedPlace place;
+
+	ChooseGesture(PlanCanvas plan, EstimatedPlace place) {
+		this.plan = plan;
+		this.place = place;
+	}
+
+	@Override
+	void drag() {
+		// an estimate stays where it is
+	}
+
+	@Override
+	void dragged() {
+		// likewise
+	}
+
+	@Override
+	void click() {
+		plan.choice().choose(place.accessPoint());
+	}
+
+	@Override
+	void erase() {
+		// nothing was shown
+	}
+}

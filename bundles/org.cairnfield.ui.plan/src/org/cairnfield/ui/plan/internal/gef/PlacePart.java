@@ -1,0 +1,65 @@
+package org.cairnfield.ui.plan.internal.gef;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+import org.cairnfield.curation.places.EstimatedPlace;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+
+/** Where an access point seems to be; a click chooses it. */
+final class PlacePart extends AbstractGraphicalEditPart {
+
+	private final PlanCanvas plan;
+
+	PlacePart(PlanCanvas plan) {
+		this.plan = plan;
+	}
+
+	EstimatedPlace place() {
+		return (EstimatedPlace) getModel();
+	}
+
+	@Override
+	protected IFigure createFigure() {
+		return new PlaceFigure(plan.scene().ink());
+	}
+
+	@Override
+	protected void refreshVisuals() {
+		String address = plan.choice().address(place().accessPoint());
+		boolean chosen = Objects.equals(place().accessPoint(), plan.choice().chosenAccessPoint());
+		// the end of the address tells neighbours apart
+		String label = chosen ? address : address.substring(Math.max(0, address.length() - 5));
+		((PlaceFigure) getFigure()).show((int) Math.round(plan.camera().column(place().xMetres())),
+				(int) Math.round(plan.camera().row(place().yMetres())), label, chosen);
+	}
+
+	/** What the triangle covers. */
+	Rectangle symbol() {
+		return ((PlaceFigure) getFigure()).symbol();
+	}
+
+	/**
+	 * Labels it on the first side with room; the chosen one in any case.
+	 *
+	 * @return what the label covers; empty where there was no room
+	 */
+	Optional<Rectangle> label(Predicate<Rectangle> isFree) {
+		return ((PlaceFigure) getFigure()).label(isFree);
+	}
+
+	@Override
+	protected void createEditPolicies() {
+		// an estimate is not dragged
+	}
+
+	@Override
+	public DragTracker getDragTracker(Request request) {
+		return plan.gestureOverPlace(request, place());
+	}
+}

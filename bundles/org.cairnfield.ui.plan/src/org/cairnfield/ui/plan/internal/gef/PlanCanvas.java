@@ -1,0 +1,343 @@
+package org.cairnfield.ui.plan.internal.gef;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+import org.cairnfield.curation.places.EstimatedPlace;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.ui.plan.PlanGeometry;
+import org.cairnfield.ui.plan.internal.geometry.Bounds;
+import org.cairnfield.ui.plan.internal.geometry.Camera;
+import org.cairnfield.ui.plan.internal.raster.FloorRaster;
+import org.cairnfield.ui.plan.internal.scene.PlanScene;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.EditDomain;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.EditPartViewer;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.requests.SelectionRequest;
+import org.eclipse.gef.tools.SelectionTool;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+
+/** The plan as a widget: a GEF viewer, what it shows, and from where it is seen. */
+public final class PlanCanvas implements PlanGeometry {
+
+	/** How far from a sample the pointer may be, in points. */
+	private static final int REACH = 8;
+
+	private final PlanScene scene;
+	private final PlanViewer viewer = new PlanViewer();
+	private final PlanRootPart root = new PlanRootPart();
+	private final SessionCommands commands = new SessionCommands();
+	private final FloorTiles tiles;
+	private final PlanPart part;
+	private final Furniture furniture;
+	private final List<Runnable> watchers = new ArrayList<>();
+	private final PlanChoice choice;
+	private final PlanLook look;
+	private ArchiveSession session;
+	private PlanMode mode = PlanMode.SELECT;
+	private boolean places = true;
+	private boolean spaceDown;
+	private int hover = -1;
+	private int focus = -1;
+
+	public PlanCanvas(Composite parent, PlanScene scene) {
+		this.scene = scene;
+		choice = new PlanChoice(scene);
+		Canvas canvas = (Canvas) viewer.createControl(parent);
+		canvas.setData("org.cairnfield.id", "plan.canvas");
+		canvas.setFont(parent.getFont());
+		tiles = new FloorTiles(canvas, Colours.of(scene.ink().background()), this::repaint);
+		EditDomain domain = new EditDomain();
+		domain.setCommandStack(commands);
+		domain.setDefaultTool(new SelectionTool() {
+			@Override
+			public void mouseWheelScrolled(Event event, EditPartViewer over) {
+				// zooms the plan, see PlanPointer
+			}
+		});
+		domain.loadDefaultTool();
+		domain.addViewer(viewer);
+		viewer.setRootEditPart(root);
+		viewer.setEditPartFactory(this::part);
+		part = new PlanPart(this);
+		viewer.setContents(part);
+		furniture = new Furniture(this);
+		root.furnish(furniture);
+		new PlanKeys(this, canvas);
+		new PlanPointer(this, canvas);
+		look = new PlanLook(this);
+		canvas.addListener(SWT.Dispose, event -> tiles.dispose());
+	}
+
+	private EditPart part(EditPart context, Object model) {
+		EditPart made = model instanceof SamplePart.Item ? new SamplePart(this) : new PlacePart(this);
+		made.setModel(model);
+		return made;
+	}
+
+	/** Hears when what is under the pointer or the keyboard is another. */
+	public void watch(Runnable watcher) {
+		watchers.add(watcher);
+	}
+
+	public Canvas canvas() {
+		return viewer.canvas();
+	}
+
+	public PlanScene scene() {
+		return scene;
+	}
+
+	FloorTiles tiles() {
+		return tiles;
+	}
+
+	public Camera camera() {
+		return root.camera();
+	}
+
+	private void repaint(Rectangle area) {
+		if (area == null) {
+			root.getFigure().repaint();
+		} else {
+			root.getFigure().repaint(area.x, area.y, area.width, area.height);
+		}
+	}
+
+	/** From where it is seen. */
+	public PlanLook look() {
+		return look;
+	}
+
+	/** Sees it from elsewhere. */
+	void see(Camera other) {
+		root.camera(other);
+		part.place();
+		tiles.camera(other);
+	}
+
+	/** Another archive or floor is to be seen. */
+	public void showFloor(ArchiveSession of) {
+		session = of;
+		commands.session(of);
+		choice.session(of);
+		hover = -1;
+		focus = -1;
+		scene.show(of, of == null ? null : of.selection().floor());
+		part.refresh();
+		look.fit();
+		tiles.clear(scene.raster());
+		tell();
+	}
+
+	/** Samples, structure or the look have changed; the view stays. */
+	public void readAgain() {
+		scene.readSamples();
+		if (hover >= scene.samples().size() || focus >= scene.samples().size()) {
+			hover = -1;
+			focus = -1;
+		}
+		drawAgain();
+		placesChanged();
+		tell();
+	}
+
+	/** Colours or the image have changed. */
+	public void drawAgain() {
+		tiles.raster(scene.raster());
+	}
+
+	/** Places of access points, or which one is chosen, have changed. */
+	public void placesChanged() {
+		part.refresh();
+		part.place();
+		repaint(null);
+	}
+
+	/** Findings have changed. */
+	public void findingsChanged() {
+		redraw(scene.readFindings());
+	}
+
+	/** The selection has changed, here or elsewhere; what is selected elsewhere is brought into sight. */
+	public void selectionChanged() {
+		BitSet changed = scene.readSelection();
+		redraw(changed);
+		part.refresh();
+		part.place();
+		if (!choice.isSelecting() && !changed.isEmpty()) {
+			look.bringIntoSight(scene.selected());
+		}
+	}
+
+	private void redraw(BitSet samples) {
+		double reach = FloorRaster.reachPoints(camera().pixelsPerMetre()) / camera().pixelsPerMetre();
+		if (samples.cardinality() > PlanPart.MOST_SAMPLE_PARTS) {
+			tiles.redraw(List.of(scene.boundsOf(samples).grown(reach)));
+		} else {
+			tiles.redraw(samples.stream().mapToObj(i -> {
+				double x = scene.samples().xMetres()[i];
+				double y = scene.samples().yMetres()[i];
+				return new Bounds(x, y, x, y).grown(reach);
+			}).toList());
+		}
+	}
+
+	/** Whether samples cannot be moved. */
+	boolean isReadOnly() {
+		return session == null || session.readOnlyReason().isPresent();
+	}
+
+	// what gestures do
+
+	public PlanMode mode() {
+		return mode;
+	}
+
+	public void mode(PlanMode other) {
+		mode = other;
+	}
+
+	void spaceDown(boolean down) {
+		spaceDown = down;
+	}
+
+	DragTracker gesture(int button) {
+		if (button == 2 || button == 1 && (spaceDown || mode == PlanMode.PAN)) {
+			return new PanGesture(this);
+		} else if (button != 1) {
+			return null;
+		}
+		return mode == PlanMode.LASSO ? new LassoGesture(this) : new BandGesture(this);
+	}
+
+	/** What is done over a selected sample other than dragging it; null for nothing else. */
+	DragTracker gestureOverSample(Request request) {
+		int button = request instanceof SelectionRequest selection ? selection.getLastButtonPressed() : 1;
+		return button != 1 || spaceDown || mode != PlanMode.SELECT ? gesture(button) : null;
+	}
+
+	DragTracker gestureOverPlace(Request request, EstimatedPlace place) {
+		int button = request instanceof SelectionRequest selection ? selection.getLastButtonPressed() : 1;
+		return button != 1 || spaceDown || mode == PlanMode.PAN ? gesture(button) : new ChooseGesture(this, place);
+	}
+
+	void click(int column, int row, boolean toggles, boolean adds) {
+		int sample = sampleAt(column, row);
+		if (sample >= 0) {
+			focus = sample;
+		}
+		choice.click(sample, toggles, adds);
+		tell();
+	}
+
+	PlanChoice choice() {
+		return choice;
+	}
+
+	/** Whether access points are shown. */
+	public boolean showsPlaces() {
+		return places;
+	}
+
+	/** Shows or hides access points. */
+	public void showPlaces(boolean shown) {
+		places = shown;
+		placesChanged();
+	}
+
+	// what pointer and keyboard are at
+
+	/** The sample that a person reads about: under the pointer, else at the keyboard's ring; -1 for none. */
+	public int read() {
+		return hover >= 0 ? hover : focus;
+	}
+
+	int focus() {
+		return focus;
+	}
+
+	void hover(int sample) {
+		if (hover != sample) {
+			hover = sample;
+			tell();
+		}
+	}
+
+	void focus(int sample) {
+		focus = sample;
+		hover = -1;
+		BitSet one = new BitSet();
+		if (sample >= 0) {
+			one.set(sample);
+		}
+		look.bringIntoSight(one);
+		tell();
+	}
+
+	private void tell() {
+		furniture.ring(hover, focus);
+		watchers.forEach(Runnable::run);
+	}
+
+	/** The sample near a pixel, or -1. */
+	public int sampleAt(int column, int row) {
+		Camera camera = camera();
+		return scene.grid().nearest(camera.xMetres(column), camera.yMetres(row), REACH / camera.pixelsPerMetre());
+	}
+
+	/** The place of an access point at a pixel. */
+	Optional<EstimatedPlace> placeAt(int column, int row) {
+		EditPart found = viewer.findObjectAt(new org.eclipse.draw2d.geometry.Point(column, row));
+		return found instanceof PlacePart place ? Optional.of(place.place()) : Optional.empty();
+	}
+
+	ArchiveSession session() {
+		return session;
+	}
+
+	/** What to say where nothing is to be seen; null where something is. */
+	String emptyText() {
+		if (session == null) {
+			return "No archive is open. Open one, or the demo, from the File menu.";
+		} else if (scene.floor() == null) {
+			return "This archive has no floors yet. Take in survey files: their floors come with them.";
+		} else if (scene.samples().size() == 0) {
+			return "No survey has samples on this floor.";
+		}
+		return null;
+	}
+
+	@Override
+	public Optional<Point> toCanvas(SampleRef sample) {
+		int index = scene.samples().indexOf(sample);
+		return index < 0 ? Optional.empty()
+				: Optional.of(new Point((int) Math.round(camera().column(scene.samples().xMetres()[index])),
+						(int) Math.round(camera().row(scene.samples().yMetres()[index]))));
+	}
+
+	@Override
+	public Optional<Point> toDisplay(SampleRef sample) {
+		return toCanvas(sample).map(canvas()::toDisplay);
+	}
+
+	@Override
+	public boolean isDrawn() {
+		return tiles.isDone();
+	}
+
+	/** The longest that drawing has kept events waiting, in milliseconds. */
+	public double longestDrawingMillis() {
+		return tiles.longestSliceNanos() / 1e6;
+	}
+}

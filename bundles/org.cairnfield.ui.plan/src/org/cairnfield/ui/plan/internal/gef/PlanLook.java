@@ -1,0 +1,90 @@
+package org.cairnfield.ui.plan.internal.gef;
+
+import java.util.BitSet;
+
+import org.cairnfield.ui.plan.internal.geometry.Bounds;
+import org.cairnfield.ui.plan.internal.geometry.Camera;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+
+/** From where the plan is seen, and how that changes. */
+public final class PlanLook {
+
+	private static final int MARGIN = 24;
+	/** At the right and at the bottom, for north and scale. */
+	private static final int FURNITURE = 34;
+	/** Some pixels apart, samples are told apart well enough to be worked on. */
+	private static final double CLOSE_PIXELS_PER_METRE = 40;
+
+	private final PlanCanvas plan;
+	private Point size;
+	private boolean fitted = true;
+
+	PlanLook(PlanCanvas plan) {
+		this.plan = plan;
+		plan.canvas().addListener(SWT.Resize, event -> resized());
+	}
+
+	private void resized() {
+		Rectangle area = plan.canvas().getClientArea();
+		if (area.width == 0 || area.height == 0) {
+			return;
+		}
+		if (size == null || fitted) {
+			size = new Point(area.width, area.height);
+			fit();
+		} else {
+			from(plan.camera().panned((area.width - size.x) / 2, (area.height - size.y) / 2));
+			size = new Point(area.width, area.height);
+		}
+	}
+
+	/** Sees it from elsewhere. */
+	public void from(Camera other) {
+		fitted = false;
+		plan.see(other);
+	}
+
+	/** All of the floor. */
+	public void fit() {
+		Rectangle area = plan.canvas().getClientArea();
+		from(Camera.fitting(plan.scene().bounds(), area.width - FURNITURE, area.height - FURNITURE, MARGIN));
+		fitted = true;
+	}
+
+	/** The selected samples of this floor, with some room round them. */
+	public void fitSelection() {
+		Bounds wanted = plan.scene().boundsOf(plan.scene().selected());
+		if (!wanted.isEmpty()) {
+			Rectangle area = plan.canvas().getClientArea();
+			Camera close = Camera.fitting(wanted.grown(2), area.width, area.height, MARGIN);
+			from(close.pixelsPerMetre() <= CLOSE_PIXELS_PER_METRE ? close
+					: close.zoomed(CLOSE_PIXELS_PER_METRE / close.pixelsPerMetre(), area.width / 2.0, area.height / 2.0));
+		}
+	}
+
+	/** Larger or smaller, in the middle. */
+	public void zoom(double factor) {
+		Rectangle area = plan.canvas().getClientArea();
+		zoom(factor, area.width / 2.0, area.height / 2.0);
+	}
+
+	/** Larger or smaller, a pixel staying where it is. */
+	public void zoom(double factor, double column, double row) {
+		from(plan.camera().zoomed(factor, column, row));
+	}
+
+	/** Brings samples into the middle, unless one of them is seen. */
+	void bringIntoSight(BitSet samples) {
+		Rectangle area = plan.canvas().getClientArea();
+		Bounds seen = plan.camera().visible(area.width, area.height);
+		Bounds wanted = plan.scene().boundsOf(samples);
+		if (wanted.isEmpty() || area.width == 0 || samples.stream()
+				.anyMatch(i -> seen.contains(plan.scene().samples().xMetres()[i], plan.scene().samples().yMetres()[i]))) {
+			return;
+		}
+		from(plan.camera().showing((wanted.left() + wanted.right()) / 2, (wanted.bottom() + wanted.top()) / 2, area.width / 2.0,
+				area.height / 2.0));
+	}
+}

@@ -1,0 +1,59 @@
+package org.cairnfield.ui.plan.internal.gef;
+
+import org.cairnfield.curation.places.EstimatedPlace;
+import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.plan.internal.scene.PlanScene;
+import org.cairnfield.ui.plan.internal.scene.SampleText;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Event;
+
+/** The wheel, and what the pointer is over. */
+final class PlanPointer {
+
+	private static final double STEP = 1.2;
+
+	private final PlanCanvas plan;
+	private final Canvas canvas;
+
+	PlanPointer(PlanCanvas plan, Canvas canvas) {
+		this.plan = plan;
+		this.canvas = canvas;
+		canvas.addListener(SWT.MouseWheel, this::wheel);
+		canvas.addListener(SWT.MouseMove, this::move);
+		canvas.addListener(SWT.MouseDown, event -> tip(null));
+		canvas.addListener(SWT.MouseExit, event -> plan.hover(-1));
+	}
+
+	private void wheel(Event event) {
+		plan.look().zoom(event.count > 0 ? STEP : 1 / STEP, event.x, event.y);
+		event.doit = false;
+	}
+
+	private void move(Event event) {
+		if ((event.stateMask & SWT.BUTTON_MASK) != 0) {
+			return;
+		}
+		int sample = plan.sampleAt(event.x, event.y);
+		plan.hover(sample);
+		tip(sample >= 0 ? sampleText(sample) : plan.placeAt(event.x, event.y).map(this::placeText).orElse(null));
+	}
+
+	private void tip(String text) {
+		if (text == null ? canvas.getToolTipText() != null : !text.equals(canvas.getToolTipText())) {
+			canvas.setToolTipText(text);
+		}
+	}
+
+	private String sampleText(int sample) {
+		PlanScene scene = plan.scene();
+		return SampleText.lines(scene.samples(), sample, scene.archive(),
+				plan.session().findings().of(scene.samples().ref(sample)));
+	}
+
+	private String placeText(EstimatedPlace place) {
+		return plan.choice().address(place.accessPoint()) + "\nabout x " + Numbers.text(place.xMetres(), 1, "m") + ", y "
+				+ Numbers.text(place.yMetres(), 1, "m") + "\nestimated from its " + place.readings()
+				+ " strongest readings, up to " + Numbers.text(place.strongestDbm(), 0, "dBm");
+	}
+}

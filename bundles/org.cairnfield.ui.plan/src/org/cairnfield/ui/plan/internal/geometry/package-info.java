@@ -1,0 +1,2 @@
+/** From metres to pixels and back, and what is where. Knows no widgets. */
+package org.cairnfield.ui.plan.internal.geometry;

@@ -1,0 +1,220 @@
+package org.cairnfield.ui.plan.internal.image;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.values.Placement;
+import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.plan.PlanSamples;
+import org.cairnfield.ui.plan.internal.image.ControlPoints.Entry;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.SWTException;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+
+/** Asks for an image and for points of it whose place on the floor is known. */
+final class PlaceImageDialog extends TitleAreaDialog {
+
+	private final ArchiveSession session;
+	private final Floor floor;
+	private final ControlPoints points = new ControlPoints();
+	private Path file;
+	private boolean hasImage;
+	private Label name;
+	private ImageBoard board;
+	private TableViewer table;
+
+	PlaceImageDialog(Shell shell, ArchiveSession session, Floor floor) {
+		super(shell);
+		this.session = session;
+		this.floor = floor;
+		setShellStyle(getShellStyle() | SWT.RESIZE | SWT.MAX);
+	}
+
+	/** What came of it. */
+	Placement placement() {
+		return points.placement().orElseThrow();
+	}
+
+	/** The file chosen; null where the floor keeps its image. */
+	Path file() {
+		return file;
+	}
+
+	@Override
+	protected void configureShell(Shell shell) {
+		super.configureShell(shell);
+		shell.setText("Place a plan image");
+		shell.setData("org.cairnfield.id", "plan.placeImage");
+	}
+
+	@Override
+	protected Point getInitialSize() {
+		return new Point(1000, 680);
+	}
+
+	@Override
+	protected Control createDialogArea(Composite parent) {
+		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
+		area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+		GridLayout layout = new GridLayout(2, false);
+		layout.marginWidth = 10;
+		layout.marginHeight = 10;
+		area.setLayout(layout);
+		name = new Label(area, SWT.NONE);
+		name.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+		Button choose = new Button(area, SWT.PUSH);
+		choose.setText("&Choose an image file …");
+		choose.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
+		choose.addListener(SWT.Selection, event -> choose());
+		board = new ImageBoard(area, points, floor.getOutline(), PlanSamples.of(floor), this::add);
+		board.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+		Composite side = new Composite(area, SWT.NONE);
+		side.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));
+		GridLayout sideLayout = new GridLayout(1, false);
+		sideLayout.marginHeight = 0;
+		sideLayout.marginWidth = 0;
+		side.setLayout(sideLayout);
+		createTable(side);
+		Button remove = new Button(side, SWT.PUSH);
+		remove.setText("&Remove the point");
+		remove.addListener(SWT.Selection, event -> remove());
+		setTitle("Lay a plan image on " + ModelText.name(floor));
+		showPresentImage();
+		return area;
+	}
+
+	@Override
+	protected Control createButtonBar(Composite parent) {
+		Control bar = super.createButtonBar(parent);
+		getButton(IDialogConstants.OK_ID).setText("&Place");
+		changed();
+		return bar;
+	}
+
+	private void createTable(Composite parent) {
+		table = new TableViewer(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+		table.getTable().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+		table.getTable().setHeaderVisible(true);
+		table.getTable().setData("org.cairnfield.id", "plan.controlPoints");
+		table.setContentProvider(ArrayContentProvider.getInstance());
+		column("Point", 50, entry -> Integer.toString(points.entries().indexOf(entry) + 1), null);
+		column("Pixel", 110, entry -> Numbers.text(entry.column(), 1) + ", " + Numbers.text(entry.row(), 1), null);
+		column("x (m)", 75, entry -> text(entry.xMetres()), points::xMetres);
+		column("y (m)", 75, entry -> text(entry.yMetres()), points::yMetres);
+		column("off by (m)", 80, entry -> Numbers.text(points.residualMetres(entry), 3), null);
+		table.setInput(points.entries());
+		table.addSelectionChangedListener(event -> board.choose((Entry) event.getStructuredSelection().getFirstElement()));
+		table.getTable().addListener(SWT.KeyDown, event -> {
+			if (event.keyCode == SWT.DEL) {
+				remove();
+			}
+		});
+	}
+
+	private void column(String title, int width, Function<Entry, String> text, BiConsumer<Entry, Double> edit) {
+		TableViewerColumn column = new TableViewerColumn(table, edit == null ? SWT.NONE : SWT.RIGHT);
+		column.getColumn().setText(title);
+		column.getColumn().setWidth(width);
+		column.setLabelProvider(new ColumnLabelProvider() {
+			@Override
+			public String getText(Object element) {
+				return text.apply((Entry) element);
+			}
+		});
+		if (edit != null) {
+			column.setEditingSupport(new MetresEditing(table, text, (entry, metres) -> {
+				edit.accept(entry, metres);
+				changed();
+			}));
+		}
+	}
+
+	private static String text(Double metres) {
+		return metres == null ? "" : String.format(Locale.ROOT, "%.2f", metres); // as it is typed
+	}
+
+	private void add(double column, double row) {
+		Entry entry = points.add(column, row);
+		changed();
+		table.setSelection(new StructuredSelection(entry), true);
+		table.editElement(entry, 2);
+	}
+
+	private void remove() {
+		Object chosen = table.getStructuredSelection().getFirstElement();
+		if (chosen != null) {
+			points.remove((Entry) chosen);
+			changed();
+		}
+	}
+
+	private void changed() {
+		table.refresh();
+		board.redraw();
+		setMessage(points.message());
+		Button ok = getButton(IDialogConstants.OK_ID);
+		if (ok != null) {
+			ok.setEnabled(hasImage && points.placement().isPresent() && session.readOnlyReason().isEmpty());
+		}
+		session.readOnlyReason().ifPresent(reason -> setErrorMessage("Nothing can be changed: " + reason));
+	}
+
+	private void showPresentImage() {
+		name.setText("The floor has no plan image yet.");
+		if (floor.getPlanImage() != null) {
+			try {
+				show(session.open().resolve(floor.getPlanImage()), "The image it has: " + floor.getPlanImage());
+			} catch (IOException e) {
+				setErrorMessage("The image it has cannot be read: " + e.getMessage());
+			}
+		}
+	}
+
+	private void choose() {
+		FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
+		dialog.setText("Choose an image of " + ModelText.name(floor));
+		dialog.setFilterExtensions(new String[] { "*.png;*.jpg;*.jpeg;*.gif;*.bmp;*.tif;*.tiff", "*" });
+		dialog.setFilterNames(new String[] { "Images", "All files" });
+		String chosen = dialog.open();
+		if (chosen != null && show(Path.of(chosen), chosen)) {
+			file = Path.of(chosen);
+			points.clear();
+			changed();
+		}
+	}
+
+	private boolean show(Path image, String text) {
+		try {
+			board.show(new Image(getShell().getDisplay(), image.toString()));
+			name.setText(text);
+			hasImage = true;
+			setErrorMessage(null);
+			return true;
+		} catch (SWTException e) {
+			setErrorMessage("No image that can be read: " + image.getFileName() + " (" + e.getMessage() + ")");
+			return false;
+		}
+	}
+}

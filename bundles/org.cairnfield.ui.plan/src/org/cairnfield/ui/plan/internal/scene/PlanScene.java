@@ -1,0 +1,256 @@
+package org.cairnfield.ui.plan.internal.scene;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+
+import org.cairnfield.curation.places.EstimatedPlace;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.values.Outline;
+import org.cairnfield.model.values.SampleKey;
+import org.cairnfield.ui.plan.PlanSamples;
+import org.cairnfield.ui.plan.SampleColouring;
+import org.cairnfield.ui.plan.SampleColours;
+import org.cairnfield.ui.plan.internal.geometry.Bounds;
+import org.cairnfield.ui.plan.internal.geometry.PointGrid;
+import org.cairnfield.ui.plan.internal.raster.FloorRaster;
+import org.cairnfield.ui.plan.internal.raster.Ink;
+import org.cairnfield.ui.plan.internal.raster.Mark;
+import org.cairnfield.ui.plan.internal.raster.PlanPicture;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.swt.graphics.RGB;
+
+/** What the plan shows of a floor at the moment. */
+public final class PlanScene {
+
+	/** Around what is to be seen, in metres. */
+	private static final double EDGE_METRES = 1;
+
+	private final Ink ink;
+	private ArchiveSession session;
+	private SampleColouring colouring;
+	private Floor floor;
+	private PlanSamples samples = PlanSamples.NONE;
+	private PointGrid grid = new PointGrid(new double[0], new double[0]);
+	private SampleColours colours;
+	private byte[] marks = new byte[0];
+	private BitSet selected = new BitSet();
+	private BitSet found = new BitSet();
+	private PlanPicture picture;
+	private List<EstimatedPlace> places = List.of();
+
+	public PlanScene(Ink ink, SampleColouring colouring) {
+		this.ink = ink;
+		this.colouring = colouring;
+	}
+
+	/** Shows a floor, or none (null); image and places of the floor before are gone. */
+	public void show(ArchiveSession of, Floor shown) {
+		session = of;
+		floor = shown;
+		picture = null;
+		places = List.of();
+		readSamples();
+	}
+
+	/** Takes samples, colours, findings and selection anew. */
+	public void readSamples() {
+		samples = floor == null ? PlanSamples.NONE : PlanSamples.of(floor);
+		grid = new PointGrid(samples.xMetres(), samples.yMetres());
+		selected = selectedNow();
+		found = foundNow();
+		mark();
+		colour();
+	}
+
+	/** Takes the colours anew. @return whether any sample looks other than before */
+	public boolean colour() {
+		SampleColours before = colours;
+		colours = session == null ? null : colouring.colours(samples, session, background());
+		return before == null || colours == null || !before.looks().equals(colours.looks())
+				|| !Arrays.equals(before.lookOf(), colours.lookOf());
+	}
+
+	/** Colours in another way from now on. */
+	public void colourBy(SampleColouring other) {
+		colouring = other;
+		colour();
+	}
+
+	/** The choice of colours. */
+	public SampleColouring colouring() {
+		return colouring;
+	}
+
+	private RGB background() {
+		int rgb = ink.background();
+		return new RGB(rgb >> 16 & 0xff, rgb >> 8 & 0xff, rgb & 0xff);
+	}
+
+	/** Takes the selection anew. @return the samples that were or are selected, not both */
+	public BitSet readSelection() {
+		BitSet now = selectedNow();
+		BitSet changed = (BitSet) selected.clone();
+		changed.xor(now);
+		selected = now;
+		mark();
+		return changed;
+	}
+
+	/** Takes the findings anew. @return the samples that had or have one, not both */
+	public BitSet readFindings() {
+		BitSet now = foundNow();
+		BitSet changed = (BitSet) found.clone();
+		changed.xor(now);
+		found = now;
+		mark();
+		return changed;
+	}
+
+	private void mark() {
+		byte[] all = marks.length == samples.size() ? marks : new byte[samples.size()];
+		for (int i = 0; i < all.length; i++) {
+			all[i] = (byte) ((samples.isKept(i) ? Mark.KEPT : 0) | (found.get(i) ? Mark.FOUND : 0)
+					| (selected.get(i) ? Mark.SELECTED : 0));
+		}
+		marks = all;
+	}
+
+	private BitSet selectedNow() {
+		BitSet now = new BitSet();
+		if (session != null) {
+			for (SampleRef ref : session.selection().samples()) {
+				int index = samples.indexOf(ref);
+				if (index >= 0) {
+					now.set(index);
+				}
+			}
+		}
+		return now;
+	}
+
+	private BitSet foundNow() {
+		BitSet now = new BitSet();
+		if (session == null) {
+			return now;
+		}
+		for (String name : session.findings().samples()) {
+			SampleKey key = SampleKey.parse(name);
+			for (Survey survey : samples.surveys()) {
+				SampleRef ref = survey.getId().equals(key.survey()) ? SampleRef.of(survey, key.sample()) : null;
+				int index = ref == null ? -1 : samples.indexOf(ref);
+				if (index >= 0) {
+					now.set(index);
+				}
+			}
+		}
+		return now;
+	}
+
+	/** Shows a plan image, or none (null). */
+	public void picture(PlanPicture image) {
+		picture = image;
+	}
+
+	/** The plan image; null for none, or while it is read. */
+	public PlanPicture picture() {
+		return picture;
+	}
+
+	/** Shows places of access points; those of other floors are left out. */
+	public void places(List<EstimatedPlace> all) {
+		places = floor == null ? List.of() : all.stream().filter(place -> place.floorLevel() == floor.getLevel()).toList();
+	}
+
+	/** Places on this floor. */
+	public List<EstimatedPlace> places() {
+		return places;
+	}
+
+	/** The floor; null for none. */
+	public Floor floor() {
+		return floor;
+	}
+
+	/** The site of the floor; null for none. */
+	public Site site() {
+		return floor == null ? null : (Site) floor.eContainer();
+	}
+
+	/** The archive; null for none. */
+	public Archive archive() {
+		return session == null ? null : session.archive();
+	}
+
+	public PlanSamples samples() {
+		return samples;
+	}
+
+	public PointGrid grid() {
+		return grid;
+	}
+
+	/** Null without an archive. */
+	public SampleColours colours() {
+		return colours;
+	}
+
+	/** Indices of the selected samples on this floor. */
+	public BitSet selected() {
+		return selected;
+	}
+
+	public Ink ink() {
+		return ink;
+	}
+
+	/** Draws what is shown now. */
+	public FloorRaster raster() {
+		Outline outline = floor == null ? null : floor.getOutline();
+		return new FloorRaster(picture, outline, samples.xMetres(), samples.yMetres(), grid,
+				colours == null ? List.of() : colours.looks(), colours == null ? new int[0] : colours.lookOf(), marks, ink);
+	}
+
+	/** What a person wants to see: outline and samples, or the image where there is neither. */
+	public Bounds bounds() {
+		Bounds all = Bounds.EMPTY;
+		Outline outline = floor == null ? null : floor.getOutline();
+		for (int i = 0; outline != null && i < outline.size(); i++) {
+			all = all.with(outline.xMetres(i), outline.yMetres(i));
+		}
+		for (int i = 0; i < samples.size(); i++) {
+			all = all.with(samples.xMetres()[i], samples.yMetres()[i]);
+		}
+		if (all.isEmpty() && picture != null) {
+			for (int corner = 0; corner < 4; corner++) {
+				int column = corner % 2 * picture.width();
+				int row = corner / 2 * picture.height();
+				all = all.with(picture.placement().xMetres(column, row), picture.placement().yMetres(column, row));
+			}
+		}
+		return all.isEmpty() ? all : all.grown(EDGE_METRES);
+	}
+
+	/** Round some samples. */
+	public Bounds boundsOf(BitSet some) {
+		Bounds all = Bounds.EMPTY;
+		for (int i = some.nextSetBit(0); i >= 0; i = some.nextSetBit(i + 1)) {
+			all = all.with(samples.xMetres()[i], samples.yMetres()[i]);
+		}
+		return all;
+	}
+
+	/** Samples as selections name them. */
+	public List<SampleRef> refs(BitSet some) {
+		List<SampleRef> refs = new ArrayList<>(some.cardinality());
+		for (int i = some.nextSetBit(0); i >= 0; i = some.nextSetBit(i + 1)) {
+			refs.add(samples.ref(i));
+		}
+		return refs;
+	}
+}

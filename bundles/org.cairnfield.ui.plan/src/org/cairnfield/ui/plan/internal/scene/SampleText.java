@@ -1,0 +1,60 @@
+package org.cairnfield.ui.plan.internal.scene;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.plan.PlanSamples;
+
+/** A sample in words. */
+public final class SampleText {
+
+	private static final int STRONGEST = 3;
+
+	private SampleText() {
+	}
+
+	/** In one line: id, place, how many it heard. */
+	public static String line(PlanSamples samples, int sample) {
+		SampleTable table = samples.table(sample);
+		int row = samples.row(sample);
+		String reason = table.reason(row);
+		return table.id(row) + "   x " + Numbers.text(table.xMetres(row), 2, "m") + ", y "
+				+ Numbers.text(table.yMetres(row), 2, "m") + "   " + table.heard(row) + " heard   "
+				+ ModelText.name(samples.survey(sample)) + (reason == null ? "" : "   set aside: " + reason);
+	}
+
+	/** In some lines, with the strongest access points and what was found. */
+	public static String lines(PlanSamples samples, int sample, Archive archive, List<Finding> findings) {
+		SampleTable table = samples.table(sample);
+		int row = samples.row(sample);
+		StringBuilder text = new StringBuilder();
+		text.append(table.id(row)).append('\n');
+		text.append("x ").append(Numbers.text(table.xMetres(row), 2, "m")).append(", y ")
+				.append(Numbers.text(table.yMetres(row), 2, "m")).append('\n');
+		text.append(ModelText.name(samples.survey(sample))).append('\n');
+		text.append(table.heard(row)).append(" access points heard");
+		IntStream.range(0, table.heard(row)).boxed()
+				.sorted(Comparator.comparingInt((Integer k) -> -table.rssiDbm(row, k))).limit(STRONGEST)
+				.forEach(k -> text.append("\n   ").append(Numbers.text(table.rssiDbm(row, k), 0, "dBm")).append("   ")
+						.append(address(archive, table.accessPoints().get(table.accessPoint(row, k)))));
+		if (!table.isKept(row)) {
+			text.append("\nSet aside: ").append(table.reason(row));
+		}
+		text.append(findings.stream().map(finding -> "\n! " + finding.message()).distinct().limit(STRONGEST)
+				.collect(Collectors.joining()));
+		return text.toString();
+	}
+
+	private static String address(Archive archive, String id) {
+		return archive.getAccessPoints().stream().filter(each -> each.getId().equals(id)).findFirst()
+				.map(AccessPoint::getAddress).orElse(id);
+	}
+}

@@ -1,0 +1,2 @@
+/** What the plan shows. */
+package org.cairnfield.ui.plan.internal.scene;

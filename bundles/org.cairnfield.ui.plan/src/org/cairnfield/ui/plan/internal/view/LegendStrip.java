@@ -1,0 +1,180 @@
+package org.cairnfield.ui.plan.internal.view;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.ui.charts.colour.Contrast;
+import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.plan.SampleLook;
+import org.cairnfield.ui.plan.SampleLook.Fill;
+import org.cairnfield.ui.plan.internal.gef.Colours;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+/** What colours, shapes and marks of the plan mean, in lines below it. */
+final class LegendStrip extends Canvas {
+
+	private static final int EDGE = 8;
+	private static final int GAP = 18;
+	private static final int SYMBOL = 16;
+	private static final int RAMP = 160;
+
+	/** A piece that is not broken over lines. */
+	private record Piece(int width, Painter painter) {
+	}
+
+	private interface Painter {
+		void paint(GC gc, int x, int middle);
+	}
+
+	private Legend legend = new Legend("", List.of(), null);
+	private boolean marks;
+
+	LegendStrip(Composite parent) {
+		super(parent, SWT.DOUBLE_BUFFERED);
+		setData("org.cairnfield.id", "plan.legend");
+		addPaintListener(event -> flow(event.gc, getClientArea().width, true));
+		addListener(SWT.Resize, event -> redraw());
+		getAccessible().addAccessibleListener(new AccessibleAdapter() {
+			@Override
+			public void getName(AccessibleEvent event) {
+				event.result = text();
+			}
+		});
+	}
+
+	/** @param withMarks whether there are samples to explain marks of @return whether another height suits it better */
+	boolean show(Legend other, boolean withMarks) {
+		legend = other;
+		marks = withMarks;
+		redraw();
+		return computeSize(getSize().x, SWT.DEFAULT, true).y != getSize().y;
+	}
+
+	/** The legend in words. */
+	String text() {
+		StringBuilder text = new StringBuilder(legend.title());
+		if (legend.ramp() != null) {
+			text.append(": from ").append(Numbers.text(legend.ramp().low(), 0)).append(" to ")
+					.append(Numbers.text(legend.ramp().high(), 0, legend.ramp().unit()));
+		}
+		legend.entries().forEach(entry -> text.append("; ").append(entry.label()).append(": ").append(entry.count()));
+		return text.toString();
+	}
+
+	@Override
+	public Point computeSize(int widthHint, int heightHint, boolean changed) {
+		int width = widthHint == SWT.DEFAULT ? Math.max(200, getClientArea().width) : widthHint;
+		GC gc = new GC(this);
+		int height = flow(gc, width, false);
+		gc.dispose();
+		return new Point(width, height);
+	}
+
+	private int flow(GC gc, int width, boolean paint) {
+		int line = Math.max(gc.getFontMetrics().getHeight(), SYMBOL) + 5;
+		int x = EDGE;
+		int y = 3;
+		gc.setAntialias(SWT.ON);
+		for (Piece piece : pieces(gc)) {
+			if (x > EDGE && x + piece.width() > width - EDGE) {
+				x = EDGE;
+				y += line;
+			}
+			if (paint) {
+				piece.painter().paint(gc, x, y + line / 2);
+			}
+			x += piece.width() + GAP;
+		}
+		return y + line + 3;
+	}
+
+	private List<Piece> pieces(GC gc) {
+		List<Piece> pieces = new ArrayList<>();
+		if (!legend.title().isEmpty()) {
+			pieces.add(text(gc, legend.title() + (legend.ramp() != null || !legend.entries().isEmpty() ? ":" : "")));
+		}
+		if (legend.ramp() != null) {
+			pieces.add(ramp(gc, legend.ramp()));
+		}
+		for (Legend.Entry entry : legend.entries()) {
+			pieces.add(symbol(gc, entry.label() + " (" + Numbers.text(entry.count(), 0) + ")",
+					(g, x, y) -> paintLook(g, entry.look(), x + SYMBOL / 2, y)));
+		}
+		if (marks) {
+			pieces.add(symbol(gc, "finding", this::paintFinding));
+			pieces.add(symbol(gc, "set aside", this::paintSetAside));
+		}
+		return pieces;
+	}
+
+	private Piece text(GC gc, String text) {
+		return new Piece(gc.textExtent(text).x, (g, x, middle) -> {
+			g.setForeground(getForeground());
+			g.drawText(text, x, middle - g.textExtent(text).y / 2, true);
+		});
+	}
+
+	private Piece symbol(GC gc, String text, Painter painter) {
+		Piece words = text(gc, text);
+		return new Piece(SYMBOL + 4 + words.width(), (g, x, middle) -> {
+			painter.paint(g, x, middle);
+			words.painter().paint(g, x + SYMBOL + 4, middle);
+		});
+	}
+
+	private Piece ramp(GC gc, Legend.Ramp ramp) {
+		Piece low = text(gc, Numbers.text(ramp.low(), 0));
+		Piece high = text(gc, Numbers.text(ramp.high(), 0, ramp.unit()));
+		return new Piece(low.width() + 6 + RAMP + 6 + high.width(), (g, x, middle) -> {
+			low.painter().paint(g, x, middle);
+			int left = x + low.width() + 6;
+			for (int i = 0; i < RAMP; i++) {
+				g.setForeground(Colours.of(ramp.colours()[i * ramp.colours().length / RAMP]));
+				g.drawLine(left + i, middle - 5, left + i, middle + 5);
+			}
+			high.painter().paint(g, left + RAMP + 6, middle);
+		});
+	}
+
+	private void paintLook(GC gc, SampleLook look, int column, int row) {
+		double[] outline = look.marker().outline();
+		int[] corners = new int[outline.length];
+		for (int i = 0; i < outline.length; i++) {
+			corners[i] = (int) Math.round((i % 2 == 0 ? column : row) + 5.5 * outline[i]);
+		}
+		RGB fill = Colours.of(look.rgb()).getRGB();
+		gc.setBackground(new Color(fill));
+		gc.setForeground(new Color(Contrast.rim(fill, getBackground().getRGB())));
+		if (look.fill() == Fill.SOLID) {
+			gc.fillPolygon(corners);
+		} else if (look.fill() == Fill.DOTTED) {
+			gc.fillOval(column - 2, row - 2, 4, 4);
+		}
+		gc.drawPolygon(corners);
+	}
+
+	private void paintFinding(GC gc, int x, int middle) {
+		gc.setForeground(getForeground());
+		gc.setBackground(getForeground());
+		gc.drawOval(x + 1, middle - 3, 8, 8);
+		gc.fillPolygon(new int[] { x + 8, middle - 1, x + 16, middle - 1, x + 12, middle - 8 });
+	}
+
+	private void paintSetAside(GC gc, int x, int middle) {
+		gc.setForeground(getForeground());
+		gc.setAlpha(90);
+		gc.drawOval(x + 3, middle - 5, 10, 10);
+		gc.setAlpha(255);
+		gc.drawLine(x + 4, middle - 4, x + 12, middle + 4);
+		gc.drawLine(x + 4, middle + 4, x + 12, middle - 4);
+	}
+}

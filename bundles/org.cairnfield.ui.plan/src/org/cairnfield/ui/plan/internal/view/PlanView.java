@@ -1,0 +1,58 @@
+package org.cairnfield.ui.plan.internal.view;
+
+import java.util.Optional;
+
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.ui.plan.internal.colour.Colourings;
+import org.cairnfield.ui.plan.PlanGeometry;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.part.ViewPart;
+
+/** The view of the floor plan. */
+public final class PlanView extends ViewPart implements PlanGeometry {
+
+	public static final String ID = "org.cairnfield.ui.plan.view";
+
+	private PlanPane pane;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		pane = new PlanPane(parent, Colourings.all());
+		pane.plan().mode(ModeHandler.chosen(getSite()));
+		MenuManager menu = new MenuManager();
+		pane.plan().canvas().setMenu(menu.createContextMenu(pane.plan().canvas()));
+		getSite().registerContextMenu(ID, menu, null);
+	}
+
+	/** What it shows. */
+	public PlanPane pane() {
+		return pane;
+	}
+
+	@Override
+	public void setFocus() {
+		pane.setFocus();
+	}
+
+	@Override
+	public <T> T getAdapter(Class<T> adapter) {
+		return adapter == PlanGeometry.class ? adapter.cast(this) : super.getAdapter(adapter);
+	}
+
+	@Override
+	public Optional<Point> toCanvas(SampleRef sample) {
+		return pane.plan().toCanvas(sample);
+	}
+
+	@Override
+	public Optional<Point> toDisplay(SampleRef sample) {
+		return pane.plan().toDisplay(sample);
+	}
+
+	@Override
+	public boolean isDrawn() {
+		return pane.plan().isDrawn();
+	}
+}

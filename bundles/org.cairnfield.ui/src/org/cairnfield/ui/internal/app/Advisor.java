@@ -1,0 +1,51 @@
+package org.cairnfield.ui.internal.app;
+
+import org.cairnfield.ui.internal.draft.Drafts;
+import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.session.Sessions;
+import org.eclipse.jface.preference.IPreferenceStore;
+import org.eclipse.ui.IWorkbenchPreferenceConstants;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.application.IWorkbenchConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchAdvisor;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+
+/** Says how the workbench of the platform is to be. */
+final class Advisor extends WorkbenchAdvisor {
+
+	private final StartArguments arguments;
+
+	Advisor(StartArguments arguments) {
+		this.arguments = arguments;
+	}
+
+	@Override
+	public void initialize(IWorkbenchConfigurer configurer) {
+		configurer.setSaveAndRestore(true);
+		IPreferenceStore store = PlatformUI.getPreferenceStore();
+		store.setDefault(IWorkbenchPreferenceConstants.SHOW_PROGRESS_ON_STARTUP, false);
+		store.setDefault(IWorkbenchPreferenceConstants.SHOW_TEXT_ON_PERSPECTIVE_BAR, true);
+	}
+
+	@Override
+	public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
+		return new WindowAdvisor(configurer);
+	}
+
+	@Override
+	public String getInitialWindowPerspectiveId() {
+		return CuratePerspective.ID;
+	}
+
+	@Override
+	public void postStartup() {
+		new Drafts();
+		Opening.atStart(arguments.archive());
+	}
+
+	@Override
+	public void postShutdown() {
+		Sessions.workbench().current().ifPresent(Opening::close);
+	}
+}

@@ -1,0 +1,29 @@
+package org.cairnfield.ui.internal.app;
+
+import org.eclipse.equinox.app.IApplication;
+import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
+
+/** The workbench as a program. */
+public final class Application implements IApplication {
+
+	@Override
+	public Object start(IApplicationContext context) {
+		Display display = PlatformUI.createDisplay();
+		try {
+			String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+			int code = PlatformUI.createAndRunWorkbench(display, new Advisor(StartArguments.parse(arguments)));
+			return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
+		} finally {
+			display.dispose();
+		}
+	}
+
+	@Override
+	public void stop() {
+		if (PlatformUI.isWorkbenchRunning()) {
+			PlatformUI.getWorkbench().getDisplay().syncExec(() -> PlatformUI.getWorkbench().close());
+		}
+	}
+}

@@ -1,0 +1,25 @@
+package org.cairnfield.ui.internal.app;
+
+import java.util.List;
+
+import org.eclipse.ui.IPageLayout;
+
+/** Ids of the views, as plugin.xml says them. */
+public final class ViewIds {
+
+	public static final String START = "org.cairnfield.ui.start";
+	public static final String EXPLORER = "org.cairnfield.ui.explorer";
+	public static final String SAMPLES = "org.cairnfield.ui.samples";
+	public static final String FINDINGS = "org.cairnfield.ui.findings";
+	public static final String FINGERPRINT = "org.cairnfield.ui.fingerprint";
+	public static final String ACCESS_POINT = "org.cairnfield.ui.accessPoint";
+	public static final String HISTORY = "org.cairnfield.ui.history";
+	/** Of the bundle org.cairnfield.ui.plan. */
+	public static final String PLAN = "org.cairnfield.ui.plan.view";
+
+	static final List<String> ALL = List.of(EXPLORER, PLAN, SAMPLES, FINGERPRINT, ACCESS_POINT, FINDINGS, HISTORY,
+			IPageLayout.ID_PROP_SHEET, IPageLayout.ID_PROGRESS_VIEW, START);
+
+	private ViewIds() {
+	}
+}

@@ -1,0 +1,64 @@
+package org.cairnfield.ui.internal.explorer;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Site;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.viewers.ITreeContentProvider;
+
+/** Sites with floors and surveys; then access points, devices, splits and releases. The input is an array with the archive. */
+final class ArchiveTree implements ITreeContentProvider {
+
+	@Override
+	public Object[] getElements(Object input) {
+		return (Object[]) input;
+	}
+
+	@Override
+	public Object[] getChildren(Object parent) {
+		List<Object> children = new ArrayList<>();
+		if (parent instanceof Archive archive) {
+			children.addAll(archive.getSites());
+			add(children, archive, Group.Kind.ACCESS_POINTS);
+			add(children, archive, Group.Kind.DEVICES);
+			add(children, archive, Group.Kind.SPLITS);
+			add(children, archive, Group.Kind.RELEASES);
+		} else if (parent instanceof Site site) {
+			children.addAll(site.getFloors());
+			add(children, site, Group.Kind.SURVEYS);
+		} else if (parent instanceof Group group) {
+			children.addAll(group.members());
+		}
+		return children.toArray();
+	}
+
+	private static void add(List<Object> children, EObject owner, Group.Kind kind) {
+		Group group = new Group(owner, kind);
+		if (!group.members().isEmpty()) {
+			children.add(group);
+		}
+	}
+
+	@Override
+	public Object getParent(Object element) {
+		if (element instanceof Group group) {
+			return group.owner();
+		}
+		if (element instanceof EObject object && object.eContainer() != null) {
+			for (Group.Kind kind : Group.Kind.values()) {
+				if (kind.type.isInstance(object)) {
+					return new Group(object.eContainer(), kind);
+				}
+			}
+			return object.eContainer();
+		}
+		return null;
+	}
+
+	@Override
+	public boolean hasChildren(Object element) {
+		return element instanceof Group || element instanceof Archive || element instanceof Site;
+	}
+}

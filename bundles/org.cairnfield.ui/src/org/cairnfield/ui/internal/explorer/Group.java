@@ -1,0 +1,37 @@
+package org.cairnfield.ui.internal.explorer;
+
+import java.util.List;
+
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.Site;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+
+/** A heading of the tree, such as the access points of an archive. Equal headings of the same owner are one. */
+record Group(EObject owner, Kind kind) {
+
+	enum Kind {
+		SURVEYS("Surveys", ModelPackage.Literals.SURVEY), ACCESS_POINTS("Access points", ModelPackage.Literals.ACCESS_POINT),
+		DEVICES("Devices", ModelPackage.Literals.DEVICE), SPLITS("Splits", ModelPackage.Literals.SPLIT),
+		RELEASES("Releases", ModelPackage.Literals.RELEASE);
+
+		final String title;
+		final EClass type;
+
+		Kind(String title, EClass type) {
+			this.title = title;
+			this.type = type;
+		}
+	}
+
+	List<? extends EObject> members() {
+		return switch (kind) {
+		case SURVEYS -> ((Site) owner).getSurveys();
+		case ACCESS_POINTS -> ((Archive) owner).getAccessPoints();
+		case DEVICES -> ((Archive) owner).getDevices();
+		case SPLITS -> ((Archive) owner).getSplits();
+		case RELEASES -> ((Archive) owner).getReleases();
+		};
+	}
+}

@@ -1,0 +1,152 @@
+package org.cairnfield.ui.internal.explorer;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.maps.SampleNames;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.edit.SampleCounts;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.ui.internal.labels.ModelImages;
+import org.cairnfield.ui.scope.ArchiveSelection;
+import org.cairnfield.ui.session.Findings;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.viewers.StyledCellLabelProvider;
+import org.eclipse.jface.viewers.StyledString;
+import org.eclipse.jface.viewers.StyledString.Styler;
+import org.eclipse.jface.viewers.ViewerCell;
+import org.eclipse.swt.graphics.TextStyle;
+
+/** Names with counts of samples and of findings: "Floor 1  388  3 errors". */
+final class TreeLabels extends StyledCellLabelProvider {
+
+	/** A line through the name says that it is set aside. */
+	private static final Styler SET_ASIDE = new Styler() {
+		@Override
+		public void applyStyles(TextStyle style) {
+			style.strikeout = true;
+		}
+	};
+
+	private final ModelImages images;
+	private final SampleCounts counts = new SampleCounts();
+	private Map<Object, int[]> findings = Map.of();
+
+	TreeLabels(ModelImages images) {
+		this.images = images;
+	}
+
+	/** Counts errors and warnings for what they are about, and for what contains it. */
+	void count(Archive archive, Findings found) {
+		Map<Object, int[]> counted = new HashMap<>();
+		Map<String, Survey> surveys = new HashMap<>();
+		Map<String, EObject> named = new HashMap<>();
+		for (Site site : archive.getSites()) {
+			named.put("site " + ArchiveMap.nameOf(site), site);
+			site.getSurveys().forEach(survey -> surveys.put(survey.getId(), survey));
+		}
+		archive.getAccessPoints().forEach(accessPoint -> named.put("ap " + accessPoint.getAddress(), accessPoint));
+		archive.getDevices().forEach(device -> named.put("device " + ArchiveMap.nameOf(device), device));
+		for (Finding finding : found.open()) {
+			if (finding.severity() != Severity.NOTE) {
+				List<Object> about = new ArrayList<>();
+				for (Subject subject : finding.subjects()) {
+					about.addAll(objects(archive, subject, surveys, named));
+				}
+				about.add(archive);
+				about.stream().distinct().forEach(object -> counted.computeIfAbsent(object, o -> new int[2])[finding.severity()
+						.ordinal()]++);
+			}
+		}
+		findings = counted;
+	}
+
+	private static List<Object> objects(Archive archive, Subject subject, Map<String, Survey> surveys, Map<String, EObject> named) {
+		if (subject instanceof Subject.OfSample sample) {
+			SampleRef ref = SampleNames.ref(archive, sample.id()).orElse(null);
+			if (ref == null) {
+				return List.of();
+			}
+			Survey survey = ref.survey();
+			Floor floor = ArchiveSelection.floorOf(ref).orElse(null);
+			return floor == null ? List.of(survey, survey.getSite()) : List.of(survey, survey.getSite(), floor);
+		}
+		EObject object = null;
+		if (subject instanceof Subject.OfSurvey survey) {
+			object = surveys.get(survey.id());
+		} else if (subject instanceof Subject.OfSite site) {
+			object = named.get("site " + site.name());
+		} else if (subject instanceof Subject.OfAccessPoint accessPoint) {
+			object = named.get("ap " + accessPoint.address());
+		} else if (subject instanceof Subject.OfDevice device) {
+			object = named.get("device " + device.name());
+		} else if (subject instanceof Subject.OfCell cell && named.get("site " + cell.site()) instanceof Site site) {
+			Floor floor = site.getFloors().stream().filter(f -> f.getLevel() == cell.floor()).findFirst().orElse(null);
+			return floor == null ? List.of(site) : List.of(site, floor);
+		}
+		if (object instanceof Survey survey) {
+			return List.of(survey, survey.getSite());
+		}
+		return object == null ? List.of() : List.of(object);
+	}
+
+	@Override
+	public void update(ViewerCell cell) {
+		Object element = cell.getElement();
+		StyledString text = text(element);
+		cell.setText(text.getString());
+		cell.setStyleRanges(text.getStyleRanges());
+		cell.setImage(element instanceof EObject object ? images.of(object.eClass())
+				: element instanceof Group group ? images.of(group.kind().type) : null);
+	}
+
+	private StyledString text(Object element) {
+		StyledString text = new StyledString();
+		if (element instanceof Group group) {
+			text.append(group.kind().title);
+			text.append("  " + group.members().size(), StyledString.COUNTER_STYLER);
+			return text;
+		}
+		EObject object = (EObject) element;
+		boolean aside = object instanceof AccessPoint accessPoint && !accessPoint.isKept();
+		text.append(ModelText.name(object), aside ? SET_ASIDE : null);
+		if (object instanceof Device device && device.isCalibrated()) {
+			text.append(String.format(Locale.ROOT, "  %+.1f dB", device.getOffsetDb()), StyledString.COUNTER_STYLER);
+		}
+		OptionalInt samples = counts.of(object);
+		if (samples.isPresent()) {
+			text.append("  " + samples.getAsInt(), StyledString.COUNTER_STYLER);
+		}
+		int[] found = findings.get(object);
+		if (found != null) {
+			int errors = found[Severity.ERROR.ordinal()]; // warnings are told where there is nothing worse
+			append(text, errors > 0 ? errors : found[Severity.WARNING.ordinal()], errors > 0 ? "error" : "warning");
+		}
+		return text;
+	}
+
+	private static void append(StyledString text, int count, String what) {
+		if (count > 0) {
+			text.append("  " + count + " " + what + (count == 1 ? "" : "s"), StyledString.DECORATIONS_STYLER);
+		}
+	}
+
+	/** The text without styles, for filters. */
+	String plain(Object element) {
+		return text(element).getString();
+	}
+}

@@ -1,0 +1,230 @@
+package org.cairnfield.ui.internal.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.ui.scope.ArchiveSelection;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.SessionListener;
+import org.cairnfield.ui.session.Sessions;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ITreeContentProvider;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TreePath;
+import org.eclipse.jface.viewers.TreeSelection;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.jface.viewers.TreeViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.part.ViewPart;
+
+/** What the rules have found, and what can be done about it. */
+public final class FindingsView extends ViewPart implements SessionListener {
+
+	/** A heading with its findings; two of one title are the same heading, so that it stays open over checks. */
+	private record Heading(String title, List<Finding> findings) {
+		@Override
+		public boolean equals(Object other) {
+			return other instanceof Heading heading && heading.title.equals(title);
+		}
+
+		@Override
+		public int hashCode() {
+			return title.hashCode();
+		}
+	}
+
+	private Composite page;
+	private Combo grouping;
+	private Button onlySelected;
+	private Label counts;
+	private TreeViewer viewer;
+	private FindingDetails details;
+	private ArchiveSession session;
+	private boolean fresh;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
+		Composite top = new Composite(page, SWT.NONE);
+		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 2).applyTo(top);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
+		new Label(top, SWT.NONE).setText("&Group");
+		grouping = new Combo(top, SWT.READ_ONLY);
+		for (Grouping each : Grouping.values()) {
+			grouping.add(each.title);
+		}
+		grouping.select(0);
+		grouping.setData("org.cairnfield.id", "findings.grouping");
+		grouping.addListener(SWT.Selection, event -> show());
+		onlySelected = new Button(top, SWT.CHECK);
+		onlySelected.setText("Only of the selected &samples");
+		onlySelected.addListener(SWT.Selection, event -> show());
+		counts = new Label(top, SWT.RIGHT);
+		counts.setData("org.cairnfield.id", "findings.counts");
+		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(counts);
+		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+		createTree(sash);
+		details = new FindingDetails(sash);
+		sash.setWeights(60, 40);
+		getSite().setSelectionProvider(viewer);
+		Sessions.workbench().add(this);
+	}
+
+	private void createTree(Composite parent) {
+		Tree tree = new Tree(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
+		tree.setHeaderVisible(true);
+		tree.setData("org.cairnfield.id", "findings.tree");
+		viewer = new TreeViewer(tree);
+		viewer.setUseHashlookup(true);
+		column("Finding", 560, element -> element instanceof Heading heading
+				? heading.title + "  (" + heading.findings.size() + ")" : ((Finding) element).message());
+		column("Severity", 80, element -> element instanceof Finding finding ? FindingDetails.word(finding.severity()) : "");
+		column("Remedy", 220, element -> element instanceof Finding finding
+				? finding.remedy().map(remedy -> remedy.preview()).orElse("–") : "");
+		viewer.setContentProvider(new Content());
+		viewer.addSelectionChangedListener(event -> details.show(session, selected()));
+		viewer.addDoubleClickListener(event -> openPlace());
+		viewer.getTree().addListener(SWT.DefaultSelection, event -> openPlace());
+	}
+
+	private void column(String title, int width, Function<Object, String> text) {
+		TreeViewerColumn column = new TreeViewerColumn(viewer, SWT.NONE);
+		column.getColumn().setText(title);
+		column.getColumn().setWidth(width);
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(text));
+	}
+
+	private List<Finding> selected() {
+		List<Finding> findings = new ArrayList<>();
+		for (Object element : viewer.getStructuredSelection()) {
+			if (element instanceof Heading heading) {
+				findings.addAll(heading.findings);
+			} else {
+				findings.add((Finding) element);
+			}
+		}
+		return findings.stream().distinct().toList();
+	}
+
+	private void openPlace() {
+		List<Finding> findings = selected();
+		if (!findings.isEmpty()) {
+			session.select(Evidence.of(session, findings.get(0)));
+		}
+	}
+
+	@Override
+	public void sessionChanged(ArchiveSession now) {
+		session = now;
+		fresh = true;
+		show();
+	}
+
+	@Override
+	public void findingsChanged() {
+		show();
+	}
+
+	@Override
+	public void selectionChanged(ArchiveSelection before, ArchiveSelection now) {
+		if (onlySelected.getSelection() && !before.samples().equals(now.samples())) {
+			show();
+		}
+	}
+
+	private void show() {
+		counts.setText(session == null ? "No archive is open" : session.findings().summary());
+		List<Finding> findings = session == null ? List.of() : session.findings().open();
+		if (session != null && onlySelected.getSelection()) {
+			List<Finding> wanted = session.selection().samples().stream().flatMap(s -> session.findings().of(s).stream()).distinct().toList();
+			findings = findings.stream().filter(wanted::contains).toList();
+		}
+		Map<String, List<Finding>> groups = Grouping.values()[grouping.getSelectionIndex()].groups(findings,
+				subject -> Evidence.place(session.archive(), subject));
+		List<Heading> headings = groups.entrySet().stream().map(group -> new Heading(group.getKey(), group.getValue())).toList();
+		List<String> keys = keys();
+		TreePath[] open = viewer.getExpandedTreePaths();
+		viewer.getTree().setRedraw(false);
+		viewer.setInput(headings);
+		if (fresh && !headings.isEmpty()) {
+			fresh = false;
+			viewer.expandAll();
+		} else {
+			viewer.setExpandedTreePaths(open);
+		}
+		select(headings, keys);
+		viewer.getTree().setRedraw(true);
+		details.show(session, selected());
+	}
+
+	private List<String> keys() {
+		List<String> keys = new ArrayList<>();
+		for (Object element : viewer.getStructuredSelection()) {
+			keys.add(element instanceof Finding finding ? finding.contentKey() : "heading " + ((Heading) element).title);
+		}
+		return keys;
+	}
+
+	/** The same findings, by content, as before the check. */
+	private void select(List<Heading> headings, List<String> keys) {
+		List<TreePath> paths = new ArrayList<>();
+		for (Heading heading : keys.isEmpty() ? List.<Heading>of() : headings) {
+			if (keys.contains("heading " + heading.title)) {
+				paths.add(new TreePath(new Object[] { heading }));
+			}
+			for (Finding finding : heading.findings) {
+				if (keys.contains(finding.contentKey())) {
+					paths.add(new TreePath(new Object[] { heading, finding }));
+				}
+			}
+		}
+		viewer.setSelection(paths.isEmpty() ? StructuredSelection.EMPTY : new TreeSelection(paths.toArray(new TreePath[0])));
+	}
+
+	@Override
+	public void setFocus() {
+		viewer.getControl().setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		Sessions.workbench().remove(this);
+		super.dispose();
+	}
+
+	private static final class Content implements ITreeContentProvider {
+		@Override
+		public Object[] getElements(Object input) {
+			return ArrayContentProvider.getInstance().getElements(input);
+		}
+
+		@Override
+		public Object[] getChildren(Object parent) {
+			return parent instanceof Heading heading ? heading.findings.toArray() : new Object[0];
+		}
+
+		@Override
+		public Object getParent(Object element) {
+			return null;
+		}
+
+		@Override
+		public boolean hasChildren(Object element) {
+			return element instanceof Heading;
+		}
+	}
+}

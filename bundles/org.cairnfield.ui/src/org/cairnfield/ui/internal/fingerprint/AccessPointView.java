@@ -1,0 +1,219 @@
+package org.cairnfield.ui.internal.fingerprint;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+
+import org.cairnfield.core.radio.WifiBand;
+import org.cairnfield.curation.hearing.Hearing;
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.maps.SampleNames;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.SetAccessPointStateCommand;
+import org.cairnfield.ui.charts.Bins;
+import org.cairnfield.ui.charts.Histogram;
+import org.cairnfield.ui.charts.scale.Axis;
+import org.cairnfield.ui.scope.ArchiveSelection;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.SessionListener;
+import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.work.Work;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.part.ViewPart;
+
+/** Where and how strongly the chosen access point is heard, survey by survey, and whether it belongs in the map. */
+public final class AccessPointView extends ViewPart implements SessionListener {
+
+	private static final double BIN_DB = 5;
+
+	private Text facts;
+	private TableViewer places;
+	private Histogram levels;
+	private Text reason;
+	private Button state;
+	private ArchiveSession session;
+	private int asked;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		Composite page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
+		facts = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP);
+		facts.setData("org.cairnfield.id", "accessPoint.facts");
+		GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(100, SWT.DEFAULT).applyTo(facts);
+		SashForm sash = new SashForm(page, SWT.VERTICAL | SWT.SMOOTH);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+		createPlaces(sash);
+		levels = new Histogram(sash, SWT.NONE);
+		levels.setName("Levels of the access point");
+		levels.setEmptyText("No level to show.");
+		createState(page);
+		Sessions.workbench().add(this);
+	}
+
+	private void createPlaces(Composite parent) {
+		places = new TableViewer(parent, SWT.FULL_SELECTION | SWT.BORDER);
+		places.getTable().setHeaderVisible(true);
+		places.getTable().setData("org.cairnfield.id", "accessPoint.places");
+		places.setContentProvider(ArrayContentProvider.getInstance());
+		column("Survey", 110, Hearing.Place::survey);
+		column("Floor", 50, place -> Integer.toString(place.level()));
+		column("Heard by", 85, place -> place.samples() + " of " + place.of());
+		column("Median, dBm", 90, place -> String.format(Locale.ROOT, "%.0f", place.medianDbm()));
+		column("Strongest, dBm", 110, place -> Integer.toString(place.strongestDbm()));
+		places.addDoubleClickListener(event -> showStrongest());
+	}
+
+	private void column(String title, int width, Function<Hearing.Place, String> text) {
+		TableViewerColumn column = new TableViewerColumn(places, SWT.NONE);
+		column.getColumn().setText(title);
+		column.getColumn().setWidth(width);
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(place -> text.apply((Hearing.Place) place)));
+	}
+
+	/** The sample that heard it best tells where it hangs, roughly. */
+	private void showStrongest() {
+		Hearing.Place place = (Hearing.Place) places.getStructuredSelection().getFirstElement();
+		SampleNames.ref(session.archive(), place.surveyId() + '/' + place.strongest())
+				.ifPresent(sample -> session.select(session.selection().withSamples(List.of(sample))));
+	}
+
+	private void createState(Composite parent) {
+		Composite row = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.swtDefaults().numColumns(2).margins(6, 2).applyTo(row);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
+		reason = new Text(row, SWT.BORDER | SWT.SINGLE);
+		reason.setMessage("Why it should not be in the map");
+		reason.addListener(SWT.Modify, event -> enable());
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(reason);
+		state = new Button(row, SWT.PUSH);
+		state.setData("org.cairnfield.id", "accessPoint.state");
+		state.addListener(SWT.Selection, event -> changeState());
+	}
+
+	private void changeState() {
+		AccessPoint accessPoint = session.selection().accessPoint();
+		if (session.run(accessPoint.isKept() ? SetAccessPointStateCommand.setAside(List.of(accessPoint), reason.getText())
+				: SetAccessPointStateCommand.keep(List.of(accessPoint)))) {
+			reason.setText("");
+		}
+	}
+
+	private AccessPoint shown() {
+		return session == null ? null : session.selection().accessPoint();
+	}
+
+	private void enable() {
+		AccessPoint accessPoint = shown();
+		boolean mayChange = accessPoint != null && session.readOnlyReason().isEmpty();
+		boolean kept = accessPoint == null || accessPoint.isKept();
+		state.setText(kept ? "&Set aside" : "&Back into the map");
+		reason.setEnabled(mayChange && kept);
+		state.setEnabled(mayChange && (!kept || !reason.getText().isBlank()));
+		state.getParent().layout();
+	}
+
+	@Override
+	public void sessionChanged(ArchiveSession now) {
+		session = now;
+		show();
+	}
+
+	@Override
+	public void selectionChanged(ArchiveSelection before, ArchiveSelection now) {
+		if (before.accessPoint() != now.accessPoint()) {
+			show();
+		}
+	}
+
+	@Override
+	public void structureChanged() {
+		show();
+	}
+
+	@Override
+	public void samplesChanged(Set<Survey> surveys) {
+		show();
+	}
+
+	@Override
+	public void findingsChanged() {
+		describe();
+	}
+
+	private void show() {
+		describe();
+		enable();
+		AccessPoint accessPoint = shown();
+		int question = ++asked;
+		if (accessPoint == null) {
+			fill(new Hearing(List.of(), new double[0]));
+			return;
+		}
+		Archive still = ArchiveCopy.of(session.archive());
+		String id = accessPoint.getId();
+		Work.start("Looking where " + accessPoint.getAddress() + " is heard", workers -> Hearing.of(still, id), hearing -> {
+			if (question == asked && !facts.isDisposed()) {
+				fill(hearing);
+			}
+		});
+	}
+
+	private void fill(Hearing hearing) {
+		places.setInput(hearing.places());
+		levels.setBins(Bins.of(hearing.levelsDbm(), BIN_DB), Axis.linear("RSSI", "dBm"), "samples");
+	}
+
+	private void describe() {
+		AccessPoint accessPoint = shown();
+		if (accessPoint == null) {
+			facts.setText("Choose an access point in the Archive view, or a bar of a fingerprint.");
+		} else {
+			StringBuilder text = new StringBuilder(accessPoint.getAddress());
+			if (accessPoint.getBand() != null) {
+				text.append("  ").append(band(accessPoint.getBand()));
+			}
+			text.append(accessPoint.getChannel() > 0 ? "  channel " + accessPoint.getChannel() : "");
+			text.append(accessPoint.getGroup() == null ? "" : "  one radio with " + accessPoint.getGroup());
+			text.append(accessPoint.isKept() ? "" : "\nset aside: " + accessPoint.getReason());
+			for (Finding finding : session.findings().of(accessPoint)) {
+				text.append('\n').append(finding.severity().code()).append(": ").append(finding.message());
+			}
+			facts.setText(text.toString());
+		}
+		facts.getParent().layout();
+	}
+
+	private static String band(WifiBand band) {
+		return switch (band) {
+		case GHZ_2_4 -> "2.4 GHz";
+		case GHZ_5 -> "5 GHz";
+		case GHZ_6 -> "6 GHz";
+		};
+	}
+
+	@Override
+	public void setFocus() {
+		places.getControl().setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		Sessions.workbench().remove(this);
+		super.dispose();
+	}
+}

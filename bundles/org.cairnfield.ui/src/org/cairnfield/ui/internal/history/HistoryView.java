@@ -1,0 +1,277 @@
+package org.cairnfield.ui.internal.history;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.ArchiveDiff;
+import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.PastState;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.internal.save.Saving;
+import org.cairnfield.ui.internal.prefs.Preferences;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.SessionListener;
+import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.work.Work;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.part.ViewPart;
+
+/** The save points: make one, compare, look at a past state, take one back, restore. */
+public final class HistoryView extends ViewPart implements SessionListener {
+
+	private static final int MOST = 500;
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneId.systemDefault());
+
+	/** What is done with the history on another thread. */
+	private interface Look<T> {
+		T at(History history) throws Exception;
+	}
+
+	private Text note;
+	private Button make;
+	private TableViewer points;
+	private DiffTree changes;
+	private Button open;
+	private Button compare;
+	private Button undo;
+	private Button restore;
+	private ArchiveSession session;
+	private int asked;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		Composite page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
+		createNote(page);
+		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+		createTable(sash);
+		changes = new DiffTree(sash);
+		sash.setWeights(55, 45);
+		createButtons(page);
+		getSite().setSelectionProvider(points);
+		Sessions.workbench().add(this);
+	}
+
+	private void createNote(Composite parent) {
+		Composite row = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.swtDefaults().numColumns(2).margins(6, 2).applyTo(row);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
+		note = new Text(row, SWT.BORDER | SWT.SINGLE);
+		note.setMessage("What was done, in your own words (may be left empty)");
+		note.setData("org.cairnfield.id", "history.note");
+		note.addListener(SWT.DefaultSelection, event -> makeSavePoint());
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(note);
+		make = button(row, "&Make a save point", "history.make", this::makeSavePoint);
+	}
+
+	private void createTable(Composite parent) {
+		Table table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
+		table.setHeaderVisible(true);
+		table.setData("org.cairnfield.id", "history.points");
+		points = new TableViewer(table);
+		points.setContentProvider(ArrayContentProvider.getInstance());
+		column("Time", 130, point -> TIME.format(point.time()));
+		column("Who", 110, SavePoint::person);
+		column("What changed", 380, SavePoint::summary);
+		column("Save point", 80, SavePoint::shortId);
+		points.addSelectionChangedListener(event -> {
+			enable();
+			showChanges();
+		});
+	}
+
+	private void column(String title, int width, Function<SavePoint, String> text) {
+		TableViewerColumn column = new TableViewerColumn(points, SWT.NONE);
+		column.getColumn().setText(title);
+		column.getColumn().setWidth(width);
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(point -> text.apply((SavePoint) point)));
+	}
+
+	private void createButtons(Composite parent) {
+		Composite row = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 2).applyTo(row);
+		open = button(row, "&Look at this state", "history.open", this::openPast);
+		compare = button(row, "&Compare", "history.compare", this::compare);
+		undo = button(row, "&Take back its changes", "history.undo", this::undo);
+		restore = button(row, "&Restore this state", "history.restore", this::restore);
+		compare.setToolTipText("Two save points with each other, or one with what is saved now");
+		undo.setToolTipText("By a new save point; what was changed since stays");
+		restore.setToolTipText("By a new save point; nothing of the history is lost");
+	}
+
+	private static Button button(Composite parent, String text, String id, Runnable action) {
+		Button button = new Button(parent, SWT.PUSH);
+		button.setText(text);
+		button.setData("org.cairnfield.id", id);
+		button.addListener(SWT.Selection, event -> action.run());
+		return button;
+	}
+
+	@Override
+	public void sessionChanged(ArchiveSession now) {
+		session = now;
+		changes.say("Select a save point to see what it changed.");
+		load();
+	}
+
+	@Override
+	public void stateChanged() {
+		enable();
+	}
+
+	private void load() {
+		enable();
+		if (session == null) {
+			points.setInput(List.of());
+			return;
+		}
+		look("Reading the history", history -> history.list(MOST), list -> {
+			points.setInput(list);
+			enable();
+		}, problem -> points.setInput(List.of())); // before the first save point
+	}
+
+	private void enable() {
+		boolean mayChange = session != null && session.readOnlyReason().isEmpty();
+		int selected = points.getStructuredSelection().size();
+		make.setEnabled(mayChange);
+		note.setEnabled(mayChange);
+		open.setEnabled(selected == 1);
+		compare.setEnabled(selected == 1 || selected == 2);
+		undo.setEnabled(mayChange && selected == 1);
+		restore.setEnabled(mayChange && selected == 1);
+	}
+
+	@SuppressWarnings("unchecked")
+	private List<SavePoint> selected() {
+		return points.getStructuredSelection().toList();
+	}
+
+	private <T> void look(String name, Look<T> look, Consumer<T> result,
+			Consumer<Exception> failed) {
+		ArchiveSession of = session;
+		Work.start(name, workers -> {
+			try (History history = of.open().history()) {
+				return look.at(history);
+			}
+		}, value -> {
+			if (of == session && !points.getControl().isDisposed()) { // the person may have gone on
+				result.accept(value);
+			}
+		}, failed);
+	}
+
+	private void showChanges() {
+		List<SavePoint> selected = selected();
+		if (selected.size() == 1) {
+			SavePoint point = selected.get(0);
+			compareBy("Changes of " + point.shortId(), history -> history.changesOf(point), point.message());
+		} else if (selected.size() == 2) {
+			compare();
+		}
+	}
+
+	private void compare() {
+		List<SavePoint> selected = selected();
+		if (selected.size() == 2) {
+			boolean ascending = selected.get(0).time().isBefore(selected.get(1).time());
+			SavePoint before = selected.get(ascending ? 0 : 1);
+			SavePoint after = selected.get(ascending ? 1 : 0);
+			compareBy("Comparing", history -> history.compare(before, after),
+					"From " + before.shortId() + " to " + after.shortId());
+		} else {
+			SavePoint before = selected.get(0);
+			compareBy("Comparing", history -> history.compareWithSaved(before),
+					"From " + before.shortId() + " to what is saved now" + (session.isModified() ? " (unsaved changes are not in it)" : ""));
+		}
+	}
+
+	private void compareBy(String name, Look<ArchiveDiff> look, String heading) {
+		int question = ++asked;
+		changes.say("Comparing …");
+		look(name, look, diff -> {
+			if (question == asked) {
+				changes.show(heading, diff);
+			}
+		}, problem -> changes.say(Problems.text(problem)));
+	}
+
+	private void makeSavePoint() {
+		if (!make.isEnabled()) {
+			return;
+		}
+		String why = note.getText().isBlank() ? null : note.getText().strip();
+		Optional<?>[] made = { Optional.empty() };
+		if (Saving.whileBusy("Making a save point", () -> made[0] = session.open().savePoint(Preferences.person(), why))) {
+			session.saved();
+			note.setText("");
+			if (made[0].isEmpty()) {
+				changes.say("Nothing has changed since the last save point.");
+			}
+			load();
+		}
+	}
+
+	private void openPast() {
+		SavePoint point = selected().get(0);
+		look("Opening a past state", history -> history.open(point), (PastState state) -> Opening.showPast(state),
+				problem -> Problems.show("The past state does not open", problem));
+	}
+
+	private void undo() {
+		SavePoint point = selected().get(0);
+		change("Taking back " + point.shortId(), archive -> archive.undo(point, Preferences.person(), null));
+	}
+
+	private void restore() {
+		SavePoint point = selected().get(0);
+		change("Restoring " + point.shortId(), archive -> archive.restore(point, Preferences.person(), null));
+	}
+
+	private interface Change {
+		void of(OpenArchive archive) throws Exception;
+	}
+
+	/** Unsaved changes are saved first, so that the history has them. */
+	private void change(String name, Change change) {
+		OpenArchive archive = session.open();
+		if (Saving.whileBusy(name, () -> {
+			if (archive.isModified()) {
+				archive.save();
+			}
+			change.of(archive);
+		})) {
+			Opening.showAgain(archive);
+		}
+	}
+
+	@Override
+	public void setFocus() {
+		points.getControl().setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		Sessions.workbench().remove(this);
+		super.dispose();
+	}
+}

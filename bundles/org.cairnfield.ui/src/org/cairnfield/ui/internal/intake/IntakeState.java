@@ -1,0 +1,156 @@
+package org.cairnfield.ui.internal.intake;
+
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+
+import org.cairnfield.curation.intake.FileDigest;
+import org.cairnfield.curation.intake.IntakeDraft;
+import org.cairnfield.curation.intake.SurveyTaking;
+import org.cairnfield.exchange.Intake;
+import org.cairnfield.exchange.Preview;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.work.Work;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.jface.wizard.IWizardContainer;
+
+/** What the pages of the wizard work on together. */
+final class IntakeState {
+
+	/** What was read, and what it would make of the archive. */
+	record Reading(Intake intake, SurveyTaking taking) {
+	}
+
+	private final ArchiveSession session;
+	private IntakeDraft draft = IntakeDraft.EMPTY;
+	private IntakeDraft lookedAt;
+	private Map<Path, IntakeDraft.Look> looks = Map.of();
+	private IntakeDraft readFrom;
+	private Reading reading;
+
+	IntakeState(ArchiveSession session) {
+		this.session = session;
+	}
+
+	ArchiveSession session() {
+		return session;
+	}
+
+	IntakeDraft draft() {
+		return draft;
+	}
+
+	void draft(IntakeDraft now) {
+		draft = now;
+	}
+
+	List<Path> files() {
+		return draft.entries().stream().map(IntakeDraft.Entry::file).toList();
+	}
+
+	/** How a file is understood; null before it was looked at. */
+	IntakeDraft.Look look(Path file) {
+		return looks.get(file);
+	}
+
+	/** The first thing that keeps a file from being taken in, with the file's name; null where there is none. */
+	String problem() {
+		for (Path file : files()) {
+			IntakeDraft.Look look = looks.get(file);
+			if (look != null && look.problem().isPresent()) {
+				String text = look.problem().get();
+				return text.contains(file.getFileName().toString()) ? text : file.getFileName() + ": " + text;
+			}
+		}
+		return null;
+	}
+
+	/** The file and those that belong to the same paired survey. */
+	Set<Path> together(Path file) {
+		Set<Path> all = new LinkedHashSet<>(Set.of(file));
+		IntakeDraft.Look look = looks.get(file);
+		if (look != null && look.preview().isPresent()) {
+			Preview preview = look.preview().get();
+			preview.partners().forEach(partner -> all.add(partner));
+		}
+		return all;
+	}
+
+	/** What was read last, if nothing was changed since; otherwise null. */
+	Reading reading() {
+		return readFrom == draft ? reading : null;
+	}
+
+	/**
+	 * Looks at the files unless that was done, with the progress bar of the wizard.
+	 *
+	 * @return what is wrong; null where nothing is, "" where it was cancelled
+	 */
+	String look(IWizardContainer container) {
+		if (lookedAt == draft) {
+			return null;
+		}
+		IntakeDraft now = draft;
+		return run(container, workers -> now.look(workers), found -> {
+			looks = found;
+			lookedAt = now;
+		});
+	}
+
+	/** Reads the files unless that was done; otherwise as {@link #look(IWizardContainer)}. */
+	String read(IWizardContainer container) {
+		if (reading() != null) {
+			return null;
+		}
+		IntakeDraft now = draft;
+		return run(container, workers -> {
+			Intake intake = now.read(workers.progress());
+			Map<Path, String> digests = new HashMap<>();
+			for (IntakeDraft.Entry entry : now.entries()) {
+				digests.put(entry.file(), FileDigest.sha256(entry.file()));
+			}
+			// the wizard keeps people from changing the archive meanwhile
+			return new Reading(intake, now.taking(session.archive(), intake, digests));
+		}, found -> {
+			reading = found;
+			readFrom = now;
+		});
+	}
+
+	/** As {@link #look(IWizardContainer)}, for other work. */
+	<T> String run(IWizardContainer container, Work.Task<T> task, Consumer<T> then) {
+		AtomicReference<T> result = new AtomicReference<>();
+		try {
+			container.run(true, true, monitor -> {
+				try {
+					Work.runnable(workers -> {
+						result.set(task.run(workers));
+						return null;
+					}, nothing -> {
+					}).run(monitor);
+					if (monitor.isCanceled()) {
+						throw new InterruptedException();
+					}
+				} catch (CoreException e) {
+					throw new InvocationTargetException(e);
+				} finally {
+					monitor.done();
+				}
+			});
+			then.accept(result.get());
+			return null;
+		} catch (InterruptedException | CancellationException e) {
+			return "";
+		} catch (InvocationTargetException e) {
+			return e.getCause() instanceof CoreException core ? core.getStatus().getMessage() : Problems.text(e.getCause());
+		}
+	}
+}

@@ -1,0 +1,197 @@
+package org.cairnfield.ui.internal.intake;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.cairnfield.curation.intake.FaultRemedy;
+import org.cairnfield.curation.intake.SurveyTaking;
+import org.cairnfield.exchange.FileReport;
+import org.cairnfield.exchange.Quarantine;
+import org.cairnfield.exchange.QuarantinedRow;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+
+/** What would be taken in, what not, and why. */
+final class OutcomePage extends IntakePage {
+
+	private static final int MOST_ROWS = 500;
+	private static final int WIDEST = 300;
+
+	private Table taken;
+	private Label about;
+	private Table quarantined;
+	private Label detail;
+	private Composite keeping;
+	private Text folder;
+
+	OutcomePage(IntakeState state) {
+		super("outcome", "What comes of it", "Nothing is in the archive yet. Finish takes it in; that can be undone.", state);
+	}
+
+	@Override
+	public void createControl(Composite parent) {
+		Composite page = new Composite(parent, SWT.NONE);
+		page.setLayout(new GridLayout());
+		taken = table(page, "intake.taken", 110, "file", "rows", "quarantined", "samples", "becomes", "site");
+		about = new Label(page, SWT.WRAP);
+		about.setData("org.cairnfield.id", "intake.outcome");
+		about.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+		quarantined = table(page, "intake.quarantined", 130, "file", "line", "reason", "what to do", "row");
+		detail = new Label(page, SWT.WRAP);
+		detail.setData("org.cairnfield.id", "intake.quarantined.detail");
+		GridData wide = new GridData(SWT.FILL, SWT.TOP, true, false);
+		wide.widthHint = 600;
+		detail.setLayoutData(wide);
+		quarantined.addListener(SWT.Selection, e -> detail());
+		keeping = new Composite(page, SWT.NONE);
+		keeping.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false));
+		GridLayout grid = new GridLayout(3, false);
+		grid.marginWidth = 0;
+		keeping.setLayout(grid);
+		Label label = new Label(keeping, SWT.NONE);
+		label.setText("&Keep quarantined rows in:");
+		folder = new Text(keeping, SWT.BORDER);
+		folder.setMessage("beside each survey file, as its name with .quarantine.csv");
+		folder.setData("org.cairnfield.id", "intake.quarantineFolder");
+		folder.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+		folder.addListener(SWT.Modify, e -> check());
+		Button browse = new Button(keeping, SWT.PUSH);
+		browse.setText("F&older …");
+		browse.addListener(SWT.Selection, e -> {
+			String chosen = new DirectoryDialog(getShell()).open();
+			if (chosen != null) {
+				folder.setText(chosen);
+			}
+		});
+		setPageComplete(false);
+		setControl(page);
+	}
+
+	private static Table table(Composite page, String id, int height, String... titles) {
+		Table table = new Table(page, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION);
+		table.setData("org.cairnfield.id", id);
+		table.setHeaderVisible(true);
+		table.setLinesVisible(true);
+		GridData data = new GridData(SWT.FILL, SWT.FILL, true, true);
+		data.heightHint = height;
+		table.setLayoutData(data);
+		for (String title : titles) {
+			new TableColumn(table, title.equals("rows") || title.equals("samples") || title.equals("line")
+					|| title.equals("quarantined") ? SWT.RIGHT : SWT.LEFT).setText(title);
+		}
+		return table;
+	}
+
+	/** Folder for quarantined rows; empty to write them beside the survey files. */
+	Optional<Path> quarantineFolder() {
+		return folder.getText().isBlank() ? Optional.empty() : Optional.of(Path.of(folder.getText().strip()));
+	}
+
+	@Override
+	void refresh() {
+		taken.removeAll();
+		quarantined.removeAll();
+		IntakeState.Reading reading = state.reading();
+		if (reading == null) {
+			setPageComplete(false);
+			return;
+		}
+		reading.intake().reports().forEach(report -> tell(report, reading.taking()));
+		int rows = 0;
+		for (Quarantine quarantine : reading.intake().quarantines()) {
+			for (QuarantinedRow row : quarantine.rows()) {
+				if (rows++ < MOST_ROWS) {
+					new TableItem(quarantined, SWT.NONE).setText(new String[] { quarantine.file().getFileName().toString(),
+							Long.toString(row.line()), row.reason(), FaultRemedy.of(row.fault()), shortened(row.record()) });
+				}
+			}
+		}
+		Arrays.stream(taken.getColumns()).forEach(TableColumn::pack);
+		Arrays.stream(quarantined.getColumns()).forEach(column -> {
+			column.pack();
+			column.setWidth(Math.min(column.getWidth(), WIDEST)); // the line below has it in full
+		});
+		long bad = reading.intake().quarantined();
+		int samples = reading.taking().surveys().stream().mapToInt(SurveyTaking.Taken::samples).sum();
+		about.setText(count(samples, "sample") + " would be taken in; " + count(bad, "row") + " would not, see below"
+				+ (bad > MOST_ROWS ? " (the first " + MOST_ROWS + ")" : "") + ". Not heard: " + reading.intake().notHeard() + ".");
+		if (bad == 0) {
+			about.setText(count(samples, "sample") + " would be taken in, no row is wrong. Not heard: "
+					+ reading.intake().notHeard() + ".");
+		}
+		about.requestLayout();
+		for (var control : List.of(quarantined, detail, keeping)) {
+			((GridData) control.getLayoutData()).exclude = bad == 0;
+			control.setVisible(bad > 0);
+		}
+		quarantined.requestLayout();
+		if (quarantined.getItemCount() > 0) {
+			quarantined.setSelection(0);
+		}
+		detail();
+		check();
+	}
+
+	private void detail() {
+		String text = quarantined.getSelectionCount() == 0 ? "" : "Line " + quarantined.getSelection()[0].getText(1) + ": "
+				+ quarantined.getSelection()[0].getText(2) + ". " + quarantined.getSelection()[0].getText(3);
+		detail.setText(text.replace("&", "&&"));
+		detail.requestLayout();
+	}
+
+	private void tell(FileReport report, SurveyTaking taking) {
+		String file = report.file().getFileName().toString();
+		Optional<SurveyTaking.Known> known = taking.known().stream().filter(k -> k.file().equals(report.file())).findFirst();
+		List<SurveyTaking.Taken> surveys = taking.surveys().stream().filter(t -> t.file().equals(report.file())).toList();
+		String rows = Long.toString(report.rowsRead());
+		String bad = Long.toString(report.quarantined());
+		if (known.isPresent()) {
+			row(file, rows, bad, "0", "nothing: its content is in the archive as survey " + known.get().surveyId(), "");
+		} else if (surveys.isEmpty()) {
+			row(file, rows, bad, "0", report.samples() == 0 && !report.part().equals("table") ? report.part() + " of its survey"
+					: "nothing: no row can be taken in", "");
+		}
+		surveys.forEach(t -> row(file, rows, bad, Integer.toString(t.samples()), "survey " + t.surveyId(), t.site()));
+	}
+
+	private void row(String... cells) {
+		new TableItem(taken, SWT.NONE).setText(cells);
+	}
+
+	private void check() {
+		IntakeState.Reading reading = state.reading();
+		String problem = null;
+		if (reading != null && !reading.taking().command().canExecute()) {
+			problem = reading.taking().known().isEmpty() ? "No row can be taken in. Go back and correct how the files are understood."
+					: "The archive has all of this already. Go back and choose other files, or cancel.";
+		} else if (state.session().readOnlyReason().isPresent()) {
+			problem = "The archive cannot be changed: " + state.session().readOnlyReason().get() + ".";
+		} else if (quarantineFolder().isPresent() && !Files.isDirectory(quarantineFolder().get())) {
+			problem = "There is no folder " + quarantineFolder().get() + ". Choose one, or leave it empty.";
+		}
+		say(problem);
+		setPageComplete(problem == null && reading != null);
+	}
+
+	private static String shortened(String record) {
+		String line = record.replaceAll("\\s+", " ");
+		return line.length() > 80 ? line.substring(0, 80) + "…" : line;
+	}
+
+	private static String count(long number, String noun) {
+		return String.format(Locale.ROOT, "%,d %s%s", number, noun, number == 1 ? "" : "s");
+	}
+}

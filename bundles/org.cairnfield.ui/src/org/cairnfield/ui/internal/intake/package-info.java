@@ -1,0 +1,2 @@
+/** The wizard that takes survey files in. */
+package org.cairnfield.ui.internal.intake;

@@ -1,0 +1,62 @@
+package org.cairnfield.ui.internal.start;
+
+import java.nio.file.Path;
+
+import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.internal.open.RecentArchives;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.ui.part.ViewPart;
+
+/** What to do where no archive is open. */
+public final class StartView extends ViewPart {
+
+	private Composite page;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.swtDefaults().margins(40, 32).spacing(12, 10).applyTo(page);
+		Label title = new Label(page, SWT.NONE);
+		title.setFont(JFaceResources.getHeaderFont());
+		title.setText("No archive is open");
+		choice("&Open the demo", "The invented Marrow Quay Museums, with faults to find. Yours to play with.", Opening::openDemo);
+		choice("Open an &archive …", "A folder that holds one.", () -> ChooseArchive.open(page.getShell()));
+		choice("&New archive …", "An empty folder, to take surveys into.", () -> ChooseArchive.create(page.getShell()));
+		if (!RecentArchives.all().isEmpty()) {
+			Label recent = new Label(page, SWT.NONE);
+			recent.setFont(JFaceResources.getBannerFont());
+			recent.setText("Opened before");
+			GridDataFactory.swtDefaults().indent(0, 12).applyTo(recent);
+			RecentArchives.all().forEach(this::recent);
+		}
+	}
+
+	private void choice(String name, String what, Runnable action) {
+		Composite row = new Composite(page, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).spacing(14, 0).applyTo(row);
+		Button button = new Button(row, SWT.PUSH);
+		button.setText(name);
+		button.addListener(SWT.Selection, event -> action.run());
+		GridDataFactory.swtDefaults().hint(180, SWT.DEFAULT).applyTo(button);
+		Label label = new Label(row, SWT.WRAP);
+		label.setText(what);
+	}
+
+	private void recent(Path folder) {
+		Link link = new Link(page, SWT.NONE);
+		link.setText("<a>" + folder.getFileName() + "</a>   " + folder.getParent());
+		link.addListener(SWT.Selection, event -> Opening.open(folder));
+	}
+
+	@Override
+	public void setFocus() {
+		page.setFocus();
+	}
+}

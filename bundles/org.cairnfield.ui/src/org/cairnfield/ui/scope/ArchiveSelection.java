@@ -1,0 +1,76 @@
+package org.cairnfield.ui.scope;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.SampleRef;
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * What a person looks at: a scope, the floor on the plan, some samples, an access point. All parts follow the one of the
+ * session; immutable, so that each change is one new value.
+ *
+ * @param scope       object of the archive whose samples are listed: the archive, a site, floor, survey, device, access point
+ *                    or split
+ * @param floor       shown on the plan; null where the archive has none
+ * @param samples     selected, of any survey
+ * @param accessPoint whose levels colour the plan and fill its view; null for none
+ */
+public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, AccessPoint accessPoint) {
+
+	public ArchiveSelection {
+		Objects.requireNonNull(scope);
+		samples = List.copyOf(samples);
+	}
+
+	/** The whole archive, and its first floor. */
+	public static ArchiveSelection of(Archive archive) {
+		return new ArchiveSelection(archive, firstFloor(archive).orElse(null), List.of(), null);
+	}
+
+	private static Optional<Floor> firstFloor(Archive archive) {
+		return archive.getSites().stream().flatMap(site -> site.getFloors().stream()).findFirst();
+	}
+
+	/** Another scope; the plan follows where the scope says a floor, and the selected samples stay. */
+	public ArchiveSelection withScope(EObject other) {
+		Floor shown = floor;
+		AccessPoint chosen = accessPoint;
+		if (other instanceof Floor f) {
+			shown = f;
+		} else if (other instanceof Site site && !site.getFloors().isEmpty() && (floor == null || floor.eContainer() != site)) {
+			shown = site.getFloors().get(0);
+		} else if (other instanceof AccessPoint a) {
+			chosen = a;
+		}
+		return new ArchiveSelection(other, shown, samples, chosen);
+	}
+
+	/** Other samples; the plan goes to the floor of the first. */
+	public ArchiveSelection withSamples(List<SampleRef> others) {
+		return new ArchiveSelection(scope, others.isEmpty() ? floor : floorOf(others.get(0)).orElse(floor), others, accessPoint);
+	}
+
+	/** Another floor on the plan, all else as it is. */
+	public ArchiveSelection withFloor(Floor other) {
+		return new ArchiveSelection(scope, other, samples, accessPoint);
+	}
+
+	/** Another access point, or null for none. */
+	public ArchiveSelection withAccessPoint(AccessPoint other) {
+		return new ArchiveSelection(scope, floor, samples, other);
+	}
+
+	/** The floor that a sample says it is on, if its site has it. */
+	public static Optional<Floor> floorOf(SampleRef sample) {
+		Site site = sample.survey().getSite();
+		int level = sample.survey().table().floorLevel(sample.row());
+		return site == null ? Optional.empty()
+				: site.getFloors().stream().filter(floor -> floor.getLevel() == level).findFirst();
+	}
+}

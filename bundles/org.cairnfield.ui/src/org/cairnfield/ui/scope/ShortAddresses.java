@@ -1,0 +1,35 @@
+package org.cairnfield.ui.scope;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Addresses of access points where there is little room: what all of them begin with is left out. */
+public final class ShortAddresses {
+
+	private static final int WORTH_IT = 6;
+
+	private ShortAddresses() {
+	}
+
+	/** A label for each address, such as "…53:2D"; the address itself where they have little in common. */
+	public static Map<String, String> of(Collection<String> addresses) {
+		List<String> all = new ArrayList<>(addresses);
+		int common = all.size() < 2 ? 0 : all.get(0).length();
+		for (String address : all) {
+			int same = 0;
+			while (same < Math.min(common, address.length()) && address.charAt(same) == all.get(0).charAt(same)) {
+				same++;
+			}
+			common = same;
+		}
+		int cut = all.isEmpty() ? 0 : all.get(0).lastIndexOf(':', Math.max(0, common - 1)) + 1; // whole bytes
+		Map<String, String> labels = new LinkedHashMap<>();
+		for (String address : all) {
+			labels.put(address, cut >= WORTH_IT && cut < address.length() ? "…" + address.substring(cut) : address);
+		}
+		return labels;
+	}
+}

@@ -1,0 +1,2 @@
+/** What the parts of the workbench look at together. */
+package org.cairnfield.ui.scope;

@@ -1,0 +1,161 @@
+package org.cairnfield.ui.session;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.RuleRun;
+import org.cairnfield.curation.rules.RunResult;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.work.Work;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
+
+/**
+ * What the rules say of the archive on show. They look again beside the user interface shortly after each change, at what has
+ * changed only.
+ */
+public final class Findings {
+
+	private static final int PATIENCE_MILLIS = 300;
+
+	private final ArchiveSession session;
+	private final RuleRun rules = new RuleRun(CleaningRules.registry().all());
+	private ArchiveCheck last;
+	private Map<String, List<Finding>> bySample = Map.of();
+	private Map<String, List<Finding>> byAddress = Map.of();
+	private Job job;
+	private boolean waiting;
+
+	Findings(ArchiveSession session) {
+		this.session = session;
+	}
+
+	/** Looks again once nothing more has changed for a moment. */
+	public void checkSoon() {
+		if (!waiting) {
+			waiting = true;
+			Display.getCurrent().timerExec(PATIENCE_MILLIS, this::check);
+		}
+	}
+
+	private void check() {
+		if (!waiting) {
+			return;
+		}
+		waiting = false;
+		if (job != null) {
+			job.cancel();
+		}
+		Archive still = ArchiveCopy.of(session.archive());
+		RunResult before = last == null ? RunResult.NONE : last.result();
+		Job[] own = new Job[1];
+		own[0] = Work.start("Checking the archive", workers -> ArchiveCheck.of(still, rules, before, workers),
+				result -> accept(own[0], result), problem -> fail(own[0], problem));
+		job = own[0];
+		session.tell(SessionListener::findingsChanged);
+	}
+
+	private void accept(Job of, ArchiveCheck result) {
+		if (job != of) { // a newer one is on its way
+			return;
+		}
+		job = null;
+		last = result;
+		Map<String, List<Finding>> samples = new HashMap<>();
+		Map<String, List<Finding>> addresses = new HashMap<>();
+		for (Finding finding : result.open()) {
+			for (Subject subject : finding.subjects()) {
+				if (subject instanceof Subject.OfSample sample) {
+					samples.computeIfAbsent(sample.id(), id -> new ArrayList<>(1)).add(finding);
+				} else if (subject instanceof Subject.OfAccessPoint accessPoint) {
+					addresses.computeIfAbsent(accessPoint.address(), id -> new ArrayList<>(1)).add(finding);
+				}
+			}
+		}
+		bySample = samples;
+		byAddress = addresses;
+		session.tell(SessionListener::findingsChanged);
+	}
+
+	private void fail(Job of, Exception problem) {
+		if (job == of) {
+			job = null;
+			Problems.log("The check broke off", problem);
+			session.tell(SessionListener::findingsChanged);
+		}
+	}
+
+	/** Stops looking. */
+	public void cancel() {
+		waiting = false;
+		if (job != null) {
+			job.cancel();
+			job = null;
+			session.tell(SessionListener::findingsChanged);
+		}
+	}
+
+	/** Whether the rules are looking, or about to. */
+	public boolean isChecking() {
+		return waiting || job != null;
+	}
+
+	/** What they said last; empty before the first look is done. */
+	public Optional<ArchiveCheck> last() {
+		return Optional.ofNullable(last);
+	}
+
+	/** Findings that nobody has waived, worst first. */
+	public List<Finding> open() {
+		return last == null ? List.of() : last.open();
+	}
+
+	/** How many open findings are so severe. */
+	public long count(Severity severity) {
+		return open().stream().filter(finding -> finding.severity() == severity).count();
+	}
+
+	/** The counts, in words. */
+	public String summary() {
+		if (last == null) {
+			return isChecking() ? "The rules are looking for the first time …" : "The rules have not looked";
+		}
+		return count(Severity.ERROR, "error") + ", " + count(Severity.WARNING, "warning") + ", " + count(Severity.NOTE, "note") + ", "
+				+ last.waived().size() + " waived" + (isChecking() ? " – checking again …" : "");
+	}
+
+	private String count(Severity severity, String what) {
+		long n = count(severity);
+		return n + " " + what + (n == 1 ? "" : "s");
+	}
+
+	/** Open findings about a sample, worst first. */
+	public List<Finding> of(SampleRef sample) {
+		return bySample.isEmpty() ? List.of()
+				: bySample.getOrDefault(sample.survey().getId() + '/' + sample.survey().table().id(sample.row()), List.of());
+	}
+
+	/** Open findings about an access point. */
+	public List<Finding> of(AccessPoint accessPoint) {
+		return byAddress.getOrDefault(accessPoint.getAddress(), List.of());
+	}
+
+	/** Names, {@code survey/sample}, of all samples that an open finding is about. */
+	public Collection<String> samples() {
+		return Collections.unmodifiableSet(bySample.keySet());
+	}
+}

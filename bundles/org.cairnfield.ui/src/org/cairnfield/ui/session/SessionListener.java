@@ -1,0 +1,34 @@
+package org.cairnfield.ui.session;
+
+import java.util.Set;
+
+import org.cairnfield.model.Survey;
+import org.cairnfield.ui.scope.ArchiveSelection;
+
+/** Hears what happens to the archive on show. All calls come on the user interface thread. */
+public interface SessionListener {
+
+	/** Another archive, or state of it, is on show, or none (null). Comes once at the start as well. */
+	default void sessionChanged(ArchiveSession session) {
+	}
+
+	/** The person looks at something else. */
+	default void selectionChanged(ArchiveSelection before, ArchiveSelection now) {
+	}
+
+	/** Samples of these surveys have other values; several changes in a row come as one. */
+	default void samplesChanged(Set<Survey> surveys) {
+	}
+
+	/** Anything but samples has changed: sites, floors, access points, devices, surveys, splits, waivers. */
+	default void structureChanged() {
+	}
+
+	/** The rules have looked again, or are looking. */
+	default void findingsChanged() {
+	}
+
+	/** Saved, or something can be undone or redone that could not. */
+	default void stateChanged() {
+	}
+}

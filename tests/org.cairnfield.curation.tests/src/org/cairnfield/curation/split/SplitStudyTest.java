@@ -1,0 +1,125 @@
+package org.cairnfield.curation.split;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.MoveSampleCommand;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.values.Scope;
+import org.junit.jupiter.api.Test;
+
+class SplitStudyTest {
+
+	private static final SplitRequest REQUEST = SplitRequest.automatic(1);
+
+	private final Archive archive = SmallArchives.simulated();
+	private final SplitStudies studies = new SplitStudies(4);
+	private final Workers workers = Workers.inline();
+
+	private SplitStudy study() {
+		return studies.study(archive, Scope.ARCHIVE, REQUEST);
+	}
+
+	@Test
+	void answersTheSameQuestionAtOnce() {
+		SplitStudy study = study();
+		assertSame(study.curve(5, workers), study.curve(5, workers));
+		assertSame(study.split(100, 4, workers), study.split(100, 4, workers));
+		double[] epsilons = study.gridEpsilons(workers);
+		assertSame(study.sweep(epsilons, new int[] { 3, 5 }, workers), study.sweep(epsilons, new int[] { 3, 5 }, workers));
+		assertSame(study.suggest(1, workers), study.suggest(1, workers));
+	}
+
+	@Test
+	void isFoundAgainByItsContent() {
+		SplitStudy before = study();
+		assertSame(before, study());
+		Survey survey = archive.getSites().get(0).getSurveys().get(0);
+		double x = survey.table().xMetres(3);
+		new MoveSampleCommand(new SampleRef(survey, 3), x + 1, survey.table().yMetres(3)).execute();
+		assertNotSame(before, study());
+		new MoveSampleCommand(new SampleRef(survey, 3), x, survey.table().yMetres(3)).execute();
+		assertSame(before, study());
+		assertNotSame(before, studies.study(archive, Scope.ARCHIVE,
+				SplitRequest.named("positive", "euclidean", OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), 1)));
+	}
+
+	@Test
+	void agreesWithTheSplitOfSurveyFiles() {
+		Split batch = Split.of(study().map().map(), REQUEST.with(120, 4), workers);
+		Trial trial = study().split(120, 4, workers);
+		assertArrayEquals(batch.clustering().labels(), trial.clustering().labels());
+		assertArrayEquals(batch.curve(), study().curve(4, workers).ascending());
+		assertEquals(batch.elbow(), study().curve(4, workers).elbow());
+		Suggestion chosen = study().suggest(1, workers);
+		Split automatic = Split.of(study().map().map(), REQUEST, workers);
+		assertEquals(automatic.epsilon(), chosen.epsilon());
+		assertEquals(automatic.minPts(), chosen.minPts());
+	}
+
+	@Test
+	void readsTheCurve() {
+		KDistanceCurve curve = study().curve(5, workers);
+		double half = curve.epsilonAt(0.5);
+		assertTrue(curve.shareWithin(half) >= 0.5);
+		assertTrue(curve.shareWithin(half - 1) < 0.5);
+		assertEquals(1, curve.shareWithin(Double.MAX_VALUE));
+		assertEquals(0, curve.shareWithin(-1));
+		assertEquals(half, study().start(workers).epsilon());
+		assertEquals(curve.elbow().map(k -> curve.ascending()[k.index()]), curve.elbowEpsilon());
+	}
+
+	@Test
+	void sweepsLikeSingleSplits() {
+		double[] epsilons = study().gridEpsilons(workers);
+		assertTrue(epsilons.length >= 4);
+		SweepTable table = study().sweep(epsilons, new int[] { 3, 8 }, workers);
+		SplitStudy fresh = new SplitStudies(1).study(archive, Scope.ARCHIVE, REQUEST);
+		for (int m = 0; m < 2; m++) {
+			for (int e = 0; e < epsilons.length; e++) {
+				Trial alone = fresh.split(epsilons[e], table.minPts()[m], workers);
+				SweepCell cell = table.cell(e, m);
+				assertEquals(alone.clusters(), cell.clusters());
+				assertEquals(alone.noiseShare(), cell.noiseShare());
+				assertEquals(alone.largestShare(), cell.largestShare());
+				assertTrue(Double.isNaN(cell.meanErrorMetres()));
+			}
+		}
+		assertFalse(table.hasErrors());
+	}
+
+	@Test
+	void addsErrorsOfHeldOutSamples() {
+		double[] epsilons = study().gridEpsilons(workers);
+		SweepTable table = study().sweepWithErrors(epsilons, new int[] { 3 }, 1, workers);
+		assertTrue(table.hasErrors());
+		assertTrue(table.basis().contains("held out"), table.basis());
+		SweepCell middle = table.cell(epsilons.length / 2, 0);
+		assertTrue(middle.meanErrorMetres() > 0.1 && middle.meanErrorMetres() < 20, middle::toString);
+		assertTrue(middle.comparisonShare() > 0 && middle.comparisonShare() <= 1.5, middle::toString);
+	}
+
+	@Test
+	void reducesToPrincipalComponents() {
+		SplitRequest reduced = SmallMaps.reduced(0.9, OptionalDouble.of(40), OptionalInt.of(4));
+		SplitStudy study = studies.study(archive, Scope.ARCHIVE, reduced);
+		Split batch = Split.of(study.map().map(), reduced, workers);
+		assertArrayEquals(batch.clustering().labels(), study.split(40, 4, workers).clustering().labels());
+		assertThrows(UnfitSurveyException.class, () -> study.sweepWithErrors(new double[] { 40 }, new int[] { 4 }, 1, workers));
+	}
+
+	@Test
+	void refusesAScopeWithoutSamples() {
+		assertThrows(UnfitSurveyException.class, () -> studies.study(archive, Scope.floor("nowhere", 0), REQUEST));
+	}
+}

@@ -1,0 +1,38 @@
+package org.cairnfield.ui.tests.child;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Starts the same program that the test runs in once more, as a workbench of another process. */
+public final class ChildWorkbench {
+
+	private ChildWorkbench() {
+	}
+
+	/**
+	 * @param home    of the person who uses it; made where it is not there
+	 * @param archive to open
+	 * @param reason  why it is to set a sample aside
+	 */
+	public static Process start(Path home, Path archive, String reason) throws IOException {
+		ProcessHandle.Info own = ProcessHandle.current().info();
+		List<String> given = Arrays.asList(own.arguments().orElseThrow());
+		List<String> command = new ArrayList<>(List.of(own.command().orElseThrow()));
+		for (int i = 0; i < given.size(); i++) {
+			String argument = given.get(i);
+			if (List.of("-data", "-application", "-testApplication", "-product", "-testproperties", "-testApplicationPreferences")
+					.contains(argument)) {
+				i++; // with its value
+			} else if (!argument.startsWith("-Duser.home=")) {
+				command.add(argument);
+			}
+		}
+		command.addAll(1, List.of("-Duser.home=" + home, "-D" + DoomedWork.REASON + '=' + reason)); // right after java
+		command.addAll(List.of("-application", "org.cairnfield.ui.application", "-data", home.resolve("workbench").toString(), "-archive",
+				archive.toString()));
+		return new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+	}
+}

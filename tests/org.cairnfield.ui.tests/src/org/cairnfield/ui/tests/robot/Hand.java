@@ -1,0 +1,124 @@
+package org.cairnfield.ui.tests.robot;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.TreeItem;
+
+/** Moves the mouse and presses keys of the display itself, through the program xdotool. */
+public final class Hand {
+
+	private static final int PATIENCE_SECONDS = 20;
+
+	private Hand() {
+	}
+
+	/** Clicks the middle of a control, once it is no longer greyed out. */
+	public static void click(Control control) {
+		Ui.waitUntil("it can be clicked: " + Ui.ask(control::toString), control::isEnabled);
+		click(Ui.ask(() -> {
+			Rectangle bounds = control.getBounds();
+			return control.getParent() == null ? control.toDisplay(bounds.width / 2, bounds.height / 2)
+					: control.getParent().toDisplay(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
+		}));
+	}
+
+	/** Clicks the text of an item, after it was brought into view. */
+	public static void click(TreeItem item) {
+		click(Ui.ask(() -> {
+			item.getParent().showItem(item);
+			Rectangle bounds = item.getBounds(0);
+			return item.getParent().toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
+		}));
+	}
+
+	/** Likewise for a row of a table. */
+	public static void click(TableItem item) {
+		click(Ui.ask(() -> {
+			item.getParent().showItem(item);
+			Rectangle bounds = item.getBounds(0);
+			return item.getParent().toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
+		}));
+	}
+
+	/** Clicks a point of the display. */
+	public static void click(Point at) {
+		command("mousemove", "--sync", text(at.x), text(at.y));
+		Ui.waitUntilIdle();
+		command("click", "1");
+		Ui.waitUntilIdle();
+	}
+
+	/** Presses at the first point, moves over the others, and lets go at the last. */
+	public static void drag(Point... way) {
+		command("mousemove", "--sync", text(way[0].x), text(way[0].y));
+		Ui.waitUntilIdle();
+		command("mousedown", "1");
+		for (int i = 1; i < way.length; i++) {
+			// in steps, as a hand does
+			Point from = way[i - 1];
+			for (int step = 1; step <= 4; step++) {
+				command("mousemove", "--sync", text(from.x + (way[i].x - from.x) * step / 4), text(from.y + (way[i].y - from.y) * step / 4));
+				Ui.waitUntilIdle();
+			}
+		}
+		command("mouseup", "1");
+		Ui.waitUntilIdle();
+	}
+
+	/** Types text into what has the focus. */
+	public static void type(String text) {
+		command("type", "--delay", "8", "--", text);
+		Ui.waitUntilIdle();
+	}
+
+	/** Presses a key or a chord, such as {@code ctrl+z} or {@code Return}. */
+	public static void press(String chord) {
+		command("key", chord);
+		Ui.waitUntilIdle();
+	}
+
+	/** Clicks into a text field, empties it and types. */
+	public static void fill(Control field, String text) {
+		click(field);
+		press("ctrl+a");
+		type(text);
+	}
+
+	/** Gives a window the focus of the display, which a key event needs. */
+	public static void activate(Shell shell) {
+		Ui.run(shell::forceActive);
+		Ui.waitUntil("the window is active", () -> Display.getCurrent().getActiveShell() == shell);
+	}
+
+	private static String text(int number) {
+		return Integer.toString(number);
+	}
+
+	private static void command(String... arguments) {
+		List<String> command = new ArrayList<>(List.of("xdotool"));
+		command.addAll(Arrays.asList(arguments));
+		try {
+			Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+			String said = new String(process.getInputStream().readAllBytes());
+			assertTrue(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS), () -> command + " does not end");
+			assertEquals(0, process.exitValue(), () -> command + ": " + said);
+		} catch (IOException e) {
+			throw new AssertionError("xdotool is needed", e);
+		} catch (InterruptedException e) {
+			throw new AssertionError(e);
+		}
+	}
+}

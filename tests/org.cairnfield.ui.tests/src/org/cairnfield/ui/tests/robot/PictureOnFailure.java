@@ -1,0 +1,44 @@
+package org.cairnfield.ui.tests.robot;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Display;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.TestExecutionExceptionHandler;
+
+/** Keeps what the screen showed when a test failed, in {@code target/screenshots}. */
+public final class PictureOnFailure implements TestExecutionExceptionHandler {
+
+	@Override
+	public void handleTestExecutionException(ExtensionContext context, Throwable problem) throws Throwable {
+		Path file = take(context.getRequiredTestClass().getSimpleName() + "-" + context.getRequiredTestMethod().getName());
+		problem.addSuppressed(new Throwable("the screen: " + file));
+		throw problem;
+	}
+
+	/** Takes a picture of the whole display. */
+	public static Path take(String name) throws Exception {
+		Path file = Path.of(System.getProperty("cairnfield.screenshots", "target/screenshots")).resolve(name + ".png").toAbsolutePath();
+		Files.createDirectories(file.getParent());
+		Ui.run(() -> {
+			Display display = Display.getCurrent();
+			Rectangle bounds = display.getBounds();
+			GC gc = new GC(display);
+			Image image = new Image(display, bounds.width, bounds.height);
+			gc.copyArea(image, bounds.x, bounds.y);
+			ImageLoader loader = new ImageLoader();
+			loader.data = new ImageData[] { image.getImageData() };
+			loader.save(file.toString(), SWT.IMAGE_PNG);
+			image.dispose();
+			gc.dispose();
+		});
+		return file;
+	}
+}

@@ -1,0 +1,141 @@
+package org.cairnfield.ui.tests.story;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.ui.plan.PlanGeometry;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.tests.robot.Hand;
+import org.cairnfield.ui.tests.robot.PictureOnFailure;
+import org.cairnfield.ui.tests.robot.Ui;
+import org.cairnfield.ui.tests.robot.Widgets;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** On the plan: a sample is dragged to where it belongs, others are rounded up with the lasso and set aside. */
+@ExtendWith(PictureOnFailure.class)
+@Order(2)
+class PlanStoryTest {
+
+	private ArchiveSession session;
+	private PlanGeometry plan;
+
+	@BeforeEach
+	void showAFloor() {
+		session = Stage.session();
+		plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
+		Floor floor = Ui.ask(() -> session.archive().getSites().stream().filter(site -> site.getName().equals("Lantern Store"))
+				.findFirst().get().getFloors().get(0));
+		Ui.run(() -> session.select(session.selection().withScope(floor).withSamples(List.of())));
+		Stage.command("org.cairnfield.ui.plan.fit");
+		Stage.mode("SELECT");
+		waitForThePlan();
+		Hand.activate(Stage.window());
+	}
+
+	private void waitForThePlan() {
+		Ui.waitUntilIdle();
+		Ui.waitUntil("the plan is drawn", plan::isDrawn);
+	}
+
+	private Point at(SampleRef sample) {
+		return Ui.ask(() -> plan.toDisplay(sample).orElseThrow());
+	}
+
+	private SampleRef sample(String id) {
+		return Ui.ask(() -> {
+			for (Site site : session.archive().getSites()) {
+				for (Survey survey : site.getSurveys()) {
+					int row = survey.table().row(id);
+					if (row >= 0) {
+						return new SampleRef(survey, row);
+					}
+				}
+			}
+			throw new AssertionError("no sample " + id);
+		});
+	}
+
+	@Test
+	void movesASampleByDraggingAndUndoesIt() {
+		SampleRef sample = sample("LS-SPRING-0010");
+		double x = Ui.ask(() -> sample.sample().xMetres());
+		double y = Ui.ask(() -> sample.sample().yMetres());
+		Point from = at(sample);
+		Hand.click(from);
+		Ui.waitUntil("the sample is selected", () -> session.selection().samples().equals(List.of(sample)));
+		waitForThePlan();
+		Hand.drag(from, new Point(from.x + 30, from.y - 20));
+		Ui.waitUntil("the sample has moved", () -> sample.sample().xMetres() > x && sample.sample().yMetres() > y);
+		waitForThePlan();
+		Point now = at(sample);
+		assertTrue(Math.abs(now.x - from.x - 30) <= 2 && Math.abs(now.y - from.y + 20) <= 2, now + " after " + from);
+		Hand.press("ctrl+z");
+		Ui.waitUntil("it is back", () -> sample.sample().xMetres() == x && sample.sample().yMetres() == y);
+	}
+
+	@Test
+	void setsAsideWhatTheLassoGoesRound() {
+		List<SampleRef> inside = new ArrayList<>();
+		for (int i = 10; i <= 12; i++) {
+			inside.add(sample("LS-SPRING-00" + i));
+		}
+		Point first = at(inside.get(0));
+		Point last = at(inside.get(2));
+		Stage.mode("LASSO");
+		int left = Math.min(first.x, last.x) - 4;
+		int right = Math.max(first.x, last.x) + 4;
+		int top = Math.min(first.y, last.y) - 4;
+		int bottom = Math.max(first.y, last.y) + 4;
+		Hand.drag(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom), new Point(left, top));
+		Ui.waitUntil("the lasso has them", () -> session.selection().samples().containsAll(inside));
+		List<SampleRef> selected = Ui.ask(() -> session.selection().samples());
+		Hand.press("ctrl+d");
+		Combo reason = (Combo) Widgets.byId(Control.class, "samples.bar.field");
+		Hand.fill(reason, "painted wall");
+		Hand.press("Return");
+		Ui.waitUntil("they are set aside", () -> selected.stream().allMatch(s -> "painted wall".equals(reasonOf(s))));
+		Hand.press("ctrl+z");
+		Ui.waitUntil("and back", () -> inside.stream().allMatch(s -> reasonOf(s) == null));
+		assertEquals("Floor 0", Ui.ask(() -> session.selection().floor().getName()));
+	}
+
+	private static String reasonOf(SampleRef sample) {
+		SampleTable table = sample.survey().table();
+		return table.reason(sample.row());
+	}
+
+	@Test
+	void coloursByTheAccessPointChosen() {
+		Combo by = Widgets.byId(Combo.class, "plan.colourBy");
+		Button places = Widgets.byId(Button.class, "plan.accessPoints");
+		assertTrue(Ui.ask(() -> by.getItemCount() >= 5 && places.getSelection()));
+		Canvas legend = Widgets.byId(Canvas.class, "plan.legend");
+		Ui.run(() -> session.select(session.selection().withAccessPoint(session.archive().getAccessPoints().get(0))));
+		int level = Ui.ask(() -> List.of(by.getItems()).indexOf("RSSI of the access point"));
+		assertTrue(level >= 0, () -> Ui.ask(() -> List.of(by.getItems()).toString()));
+		Ui.run(() -> {
+			by.select(level);
+			by.notifyListeners(SWT.Selection, new Event());
+		});
+		waitForThePlan();
+		assertTrue(Ui.ask(legend::isVisible));
+	}
+}

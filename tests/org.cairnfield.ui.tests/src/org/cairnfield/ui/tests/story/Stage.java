@@ -1,0 +1,125 @@
+package org.cairnfield.ui.tests.story;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.ui.internal.draft.Drafts;
+import org.cairnfield.ui.internal.intake.IntakeWizard;
+import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.tests.robot.Hand;
+import org.cairnfield.ui.tests.robot.Ui;
+import org.eclipse.core.commands.Command;
+import org.eclipse.core.commands.ParameterizedCommand;
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.commands.ICommandService;
+import org.eclipse.ui.handlers.IHandlerService;
+
+/** Where the stories happen: the one workbench that all of them use, one after the other. */
+final class Stage {
+
+	private Stage() {
+	}
+
+	/** The archive on show; waits for it. */
+	static ArchiveSession session() {
+		Ui.waitUntil("an archive is on show", () -> Sessions.workbench().current().isPresent());
+		return Ui.ask(() -> Sessions.workbench().current().get());
+	}
+
+	/** Waits until the rules have looked at the last change. */
+	static void waitUntilChecked() {
+		ArchiveSession session = session();
+		Ui.waitUntilIdle();
+		Ui.waitUntil("the rules have looked", () -> session.findings().last().isPresent() && !session.findings().isChecking());
+	}
+
+	/** Open findings that are errors. */
+	static long errors() {
+		return Ui.ask(() -> session().findings().count(Severity.ERROR));
+	}
+
+	static Shell window() {
+		return Ui.ask(() -> PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell());
+	}
+
+	/** Brings a view up. */
+	static void show(String id) {
+		Ui.run(() -> {
+			try {
+				page().showView(id);
+			} catch (PartInitException e) {
+				throw new AssertionError(e);
+			}
+		});
+		Ui.waitUntilIdle();
+	}
+
+	/** The part behind a view, which is brought up. */
+	static IViewPart view(String id) {
+		show(id);
+		return Ui.ask(() -> page().findView(id));
+	}
+
+	/** Runs a command, as its menu item does. */
+	static void command(String id) {
+		Ui.run(() -> {
+			try {
+				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(id, null);
+			} catch (CommandException e) {
+				throw new AssertionError(id, e);
+			}
+		});
+		Ui.waitUntilIdle();
+	}
+
+	/** Tells what a drag on the plan does. */
+	static void mode(String mode) {
+		Ui.run(() -> {
+			Command command = PlatformUI.getWorkbench().getService(ICommandService.class).getCommand("org.cairnfield.ui.plan.mode");
+			try {
+				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(ParameterizedCommand.generateCommand(command,
+						Map.of("org.eclipse.ui.commands.radioStateParameter", mode)), null);
+			} catch (CommandException e) {
+				throw new AssertionError(mode, e);
+			}
+		});
+		Ui.waitUntilIdle();
+	}
+
+	/** Drops files onto the workbench. */
+	static void takeIn(List<Path> files) {
+		Ui.later(() -> IntakeWizard.open(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), files));
+	}
+
+	/** Opens an archive in place of the one on show, as the start page does. */
+	static void open(Path folder) {
+		Ui.run(() -> Opening.open(folder));
+		Ui.waitUntil("it is on show", () -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
+		Ui.waitUntilIdle();
+	}
+
+	/** Where drafts are kept. */
+	static Path drafts() {
+		return Ui.ask(Drafts::folder);
+	}
+
+	/** Saves through the command of the platform. */
+	static void save() {
+		Hand.activate(window());
+		Hand.press("ctrl+s");
+		Ui.waitUntil("all is saved", () -> !Sessions.workbench().current().get().isModified());
+	}
+
+	private static IWorkbenchPage page() {
+		return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+	}
+}
