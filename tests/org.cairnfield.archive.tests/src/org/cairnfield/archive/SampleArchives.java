@@ -20,6 +20,7 @@ import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Release;
 import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.Round;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
@@ -193,6 +194,8 @@ public final class SampleArchives {
 		split.setMinPts(1 + random.nextInt(9));
 		split.setPcaShare(random.nextBoolean() ? null : 0.95);
 		split.setSeed(random.nextLong());
+		split.setGate(random.nextBoolean() ? 0.1 : 0.25);
+		split.setThreshold(random.nextBoolean() ? 0.1 : -1);
 		for (int i = 2; i >= 0; i--) {
 			Cluster cluster = ModelFactory.eINSTANCE.createCluster();
 			cluster.setNumber(i);
@@ -232,6 +235,12 @@ public final class SampleArchives {
 			verdict.setPerson("M.Q.");
 			verdict.setTime(Instant.ofEpochSecond(1_933_000_000L + i, random.nextInt(2) * 123_456_789L));
 			verdict.setSupersedes(i == 0 ? null : "v-" + (i - 1));
+			if (random.nextInt(3) == 0) {
+				verdict.setRound(Round.values()[random.nextInt(3)]);
+				verdict.setSampleContent("00000000000000aa");
+				verdict.setEvidence(random.nextBoolean() ? null : "00000000000000bb");
+				verdict.setBatch(random.nextBoolean() ? null : "audit-close-1");
+			}
 			ledger.getVerdicts().add(verdict);
 		}
 		return ledger;

@@ -115,7 +115,7 @@ final class StateComparison {
 				objects.addAll(SplitComparison.of(split(before, path), split(after, path)));
 			} else if (kind == FileKind.LEDGER) {
 				objects.addAll(ObjectComparison.of(ledger(before, path), ledger(after, path)));
-			} else {
+			} else if (!Layout.isManifest(path)) { // tells of a state, and is no part of the map
 				String how = before.blobs().get(path) == null ? "added" : after.blobs().get(path) == null ? "removed" : "changed";
 				notes.add(path + ' ' + how);
 			}

@@ -1,9 +1,7 @@
 package org.cairnfield.batch.cli;
 
-import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
-import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.ArchiveCheck;
@@ -22,15 +20,7 @@ abstract class ArchiveCommand extends SurveyCommand {
 	@Override
 	final void run(Workers workers) throws Exception {
 		checkArguments();
-		try (OpenArchive archive = new ArchiveStore().open(archiveArgs.folder, mode())) {
-			archive.damages().forEach(damage -> err().println("cairnfield: damaged: " + damage));
-			archive.notices().forEach(notice -> note(notice));
-			if (mode() == Mode.EDIT && archive.readOnlyReason().isPresent()) {
-				throw new ArchiveException(archiveArgs.folder + " cannot be changed: " + archive.readOnlyReason().get(),
-						"nothing was changed");
-			}
-			run(archive, workers);
-		}
+		ArchiveWork.run(this, archiveArgs.folder, mode(), archive -> run(archive, workers));
 	}
 
 	/** Refuses what is wrong with the command line, before the archive is opened. */
@@ -49,9 +39,7 @@ abstract class ArchiveCommand extends SurveyCommand {
 
 	/** Saves and makes a save point; says which. */
 	void record(OpenArchive archive) throws Exception {
-		archive.save();
-		String told = archive.savePoint(archiveArgs.person(), archiveArgs.note)
-				.map(point -> "save point " + point.shortId() + ": " + point.summary()).orElse("nothing changed");
+		String told = ArchiveWork.record(archive, archiveArgs.person(), archiveArgs.note);
 		if (!json) {
 			out().println(told);
 		}
@@ -60,11 +48,5 @@ abstract class ArchiveCommand extends SurveyCommand {
 	static Json json(SavePoint point) {
 		return new Json().put("id", point.id()).put("person", point.person()).put("time", point.time().toString())
 				.put("summary", point.summary()).put("message", point.message());
-	}
-
-	void note(String text) {
-		if (!quiet) {
-			err().println("note: " + text);
-		}
 	}
 }

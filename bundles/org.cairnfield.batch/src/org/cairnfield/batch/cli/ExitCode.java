@@ -19,6 +19,10 @@ public final class ExitCode {
 	public static final int FINDINGS_WARNING = 10;
 	/** Done; the worst that was found is an error. */
 	public static final int FINDINGS_ERROR = 11;
+	/** Done; a gate is not met, and nothing was released. */
+	public static final int GATES = 12;
+	/** Done; a release or an exported file is not what it was. */
+	public static final int NOT_SOUND = 13;
 	/** Out of memory. */
 	public static final int MEMORY = 6;
 	/** A fault of Cairnfield's own. */

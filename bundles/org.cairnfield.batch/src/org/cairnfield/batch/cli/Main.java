@@ -13,15 +13,17 @@ import picocli.CommandLine;
 
 /** The command line: reads the arguments, runs one command, turns what went wrong into a line and an exit code. */
 @Command(name = "cairnfield batch", subcommands = { RunCommand.class, IntakeCommand.class, SplitCommand.class,
-		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RemedyCommand.class, WaiveCommand.class,
-		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
+		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class,
+		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, GateCommand.class, ReleaseCommand.class, ReleasesCommand.class,
+		VerifyCommand.class, ExportCommand.class, ReportCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
 		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
 		description = "Keeps Wi-Fi radio maps: takes in surveys, splits a map, gives noise back, measures the result.",
 		exitCodeListHeading = "%nExit codes:%n",
 		exitCodeList = { "0:done", "2:the command line is wrong", "3:a file cannot be read or written, or holds no survey",
 				"4:done, but rows were quarantined", "5:too few usable samples for what was asked", "6:out of memory",
 				"7:an archive cannot be opened or changed", "10:done, the worst found is a warning",
-				"11:done, the worst found is an error", "70:a fault of Cairnfield's own" },
+				"11:done, the worst found is an error", "12:a gate is not met, and nothing was released",
+				"13:a release or an exported file is not what it was", "70:a fault of Cairnfield's own" },
 		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
 				"can be personal data: local law decides." })
 public final class Main {

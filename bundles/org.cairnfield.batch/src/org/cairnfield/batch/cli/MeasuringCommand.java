@@ -18,9 +18,6 @@ import picocli.CommandLine.Option;
 /** Reads a map and perhaps a test survey, does the whole job, and shows the figures. */
 abstract class MeasuringCommand extends SurveyCommand {
 
-	@Mixin
-	IntakeArgs intakeArgs;
-
 	@Option(names = "--test", arity = "1..*", paramLabel = "FILE",
 			description = "Survey files to test with; otherwise a fifth of the samples is held out, by blocks of positions.")
 	List<Path> test = List.of();
@@ -32,11 +29,14 @@ abstract class MeasuringCommand extends SurveyCommand {
 	final void run(Workers workers) throws Exception {
 		SplitRequest request = splitArgs.request();
 		ProposalRule rule = splitArgs.rule();
+		if (measuresArchive(request, workers)) {
+			return;
+		}
 		prepare();
-		Intake intake = read(intakeArgs.map, intakeArgs.reading, workers);
+		Intake intake = read(files(), reading(), workers);
 		RadioMap testMap = null;
 		if (!test.isEmpty()) {
-			Intake tested = read(test, intakeArgs.reading, workers);
+			Intake tested = read(test, reading(), workers);
 			notes(tested, false);
 			testMap = tested.map();
 			requireCommonAccessPoint(intake.map(), testMap);
@@ -57,6 +57,17 @@ abstract class MeasuringCommand extends SurveyCommand {
 					+ written.stream().map(f -> f.getFileName().toString()).collect(Collectors.joining(", ")));
 		}
 	}
+
+	/** Whether what an archive keeps was measured, in place of files. */
+	boolean measuresArchive(SplitRequest request, Workers workers) throws Exception {
+		return false;
+	}
+
+	/** Survey files of the map. */
+	abstract List<Path> files();
+
+	/** How to read them. */
+	abstract IntakeArgs.Reading reading();
 
 	/** What must be possible before anything is computed. */
 	abstract void prepare() throws Exception;

@@ -1,35 +1,51 @@
 package org.cairnfield.batch.cli;
 
 import java.nio.file.Path;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.propose.EvidenceTable;
 import org.cairnfield.curation.propose.Proposals;
+import org.cairnfield.curation.propose.QueueOrder;
+import org.cairnfield.curation.propose.SetProposalsCommand;
+import org.cairnfield.curation.propose.SplitProposals;
+import org.cairnfield.curation.run.KeptTables;
 import org.cairnfield.curation.run.Tables;
 import org.cairnfield.curation.split.Split;
+import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.exchange.Intake;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "propose", description = "Splits a map and finds for each noise sample the cluster it correlates with.")
+@Command(name = "propose", description = { "Splits a map and finds for each noise sample the cluster it correlates with.",
+		"With --archive: for a split that it keeps, with the evidence, as one save point." })
 final class ProposeCommand extends SurveyCommand {
 
 	@Mixin
-	IntakeArgs intakeArgs;
+	SourceArgs sourceArgs;
+
+	@Option(names = "--split", paramLabel = "NAME", description = "With --archive: which split; needed where there are several.")
+	String splitName;
 
 	@Mixin
 	SplitArgs splitArgs;
 
 	@Option(names = "--proposals", paramLabel = "OUT.csv",
-			description = "Write sample,cluster,strength,margin,carrier,runnerUp: a line a noise sample, cluster empty where unplaced.")
+			description = "Write sample,cluster,strength,margin,carrier,runnerUp: a line a noise sample, cluster empty where unplaced; of an archive with all the evidence.")
 	Path proposalsFile;
 
 	@Override
 	void run(Workers workers) throws Exception {
 		SplitRequest request = splitArgs.request();
 		ProposalRule rule = splitArgs.rule();
-		Intake intake = read(intakeArgs.map, intakeArgs.reading, workers);
+		if (sourceArgs.isArchive()) {
+			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, archive -> propose(archive, rule, workers));
+			return;
+		}
+		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
 		notes(intake, false);
 		Split split = Split.of(intake.map(), request, workers);
 		Proposals proposals = Proposals.of(split, rule, workers);
@@ -43,6 +59,27 @@ final class ProposeCommand extends SurveyCommand {
 		} else {
 			Results.printSplit(split, out());
 			Results.printProposals(proposals, out());
+		}
+	}
+
+	private void propose(OpenArchive archive, ProposalRule rule, Workers workers) throws Exception {
+		org.cairnfield.model.Split split = ArchiveWork.split(archive.archive(), splitName);
+		SplitProposals made = SplitProposals.of(SplitOnMap.of(archive.archive(), split), rule, workers);
+		SetProposalsCommand command = new SetProposalsCommand(split, made);
+		if (command.canExecute()) {
+			command.execute();
+		}
+		EvidenceTable evidence = EvidenceTable.of(SplitOnMap.of(archive.archive(), split), SplitOnMap.testMap(archive.archive(), split),
+				workers);
+		if (proposalsFile != null) {
+			KeptTables.evidence(proposalsFile, QueueOrder.DISAGREEMENT_FIRST.sorted(evidence.all()));
+		}
+		String told = ArchiveWork.record(archive, sourceArgs.person, sourceArgs.note);
+		if (json) {
+			out().println(KeptResults.proposals(split.getId(), made, evidence));
+		} else {
+			KeptResults.printProposals(split.getId(), made, evidence, out());
+			out().println(told);
 		}
 	}
 }

@@ -11,13 +11,27 @@ import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.TextFile;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "run", description = "The whole job: survey files in; split map, proposals, figures and pictures out.")
 final class RunCommand extends MeasuringCommand {
 
+	@Mixin
+	IntakeArgs intakeArgs;
+
 	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for the results; made where there is none.")
 	Path out;
+
+	@Override
+	List<Path> files() {
+		return intakeArgs.map;
+	}
+
+	@Override
+	IntakeArgs.Reading reading() {
+		return intakeArgs.reading;
+	}
 
 	@Override
 	void prepare() throws IntakeException {

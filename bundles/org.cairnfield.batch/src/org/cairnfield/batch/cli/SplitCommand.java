@@ -1,34 +1,58 @@
 package org.cairnfield.batch.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.measure.SplitFacts;
+import org.cairnfield.curation.run.KeptTables;
 import org.cairnfield.curation.run.Tables;
-import org.cairnfield.curation.split.Split;
+import org.cairnfield.curation.split.AddSplitsCommand;
+import org.cairnfield.curation.split.SplitMaker;
+import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.curation.split.SplitPlan;
 import org.cairnfield.curation.split.SplitRequest;
+import org.cairnfield.curation.split.SplitStudies;
 import org.cairnfield.exchange.Intake;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Split;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "split", description = "Splits a map by DBSCAN. Every accepted sample takes part; nothing is cleaned away.")
+@Command(name = "split", description = { "Splits a map by DBSCAN. Every accepted sample takes part; nothing is cleaned away.",
+		"With --archive: of its training samples, kept under a name, as one save point." })
 final class SplitCommand extends SurveyCommand {
 
 	@Mixin
-	IntakeArgs intakeArgs;
+	SourceArgs sourceArgs;
+
+	@Mixin
+	ArchiveSplitArgs archiveSplitArgs;
 
 	@Mixin
 	SplitArgs splitArgs;
 
-	@Option(names = "--labels", paramLabel = "OUT.csv", description = "Write sample,cluster,role: a line a sample, cluster -1 for noise.")
+	@Option(names = "--labels", paramLabel = "OUT.csv", description = "Write sample,cluster,role: a line a sample, cluster -1 for noise; of an archive with the name of the split first.")
 	Path labels;
 
 	@Override
 	void run(Workers workers) throws Exception {
 		SplitRequest request = splitArgs.request();
 		splitArgs.rule(); // of no use here, but checked
-		Intake intake = read(intakeArgs.map, intakeArgs.reading, workers);
+		if (sourceArgs.isArchive()) {
+			SplitPlan plan = archiveSplitArgs.plan(request);
+			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, archive -> keep(archive, plan, workers));
+			return;
+		}
+		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
 		notes(intake, false);
-		Split split = Split.of(intake.map(), request, workers);
+		org.cairnfield.curation.split.Split split = org.cairnfield.curation.split.Split.of(intake.map(), request, workers);
 		if (labels != null) {
 			Tables.labels(labels, split, intake.sampleIds()::get);
 		}
@@ -37,6 +61,38 @@ final class SplitCommand extends SurveyCommand {
 					.put("notHeard", intake.notHeard()).put("split", Results.split(split)));
 		} else {
 			Results.printSplit(split, out());
+		}
+	}
+
+	private void keep(OpenArchive archive, SplitPlan plan, Workers workers) throws Exception {
+		Archive model = archive.archive();
+		SplitMaker.Made made = new SplitMaker(new SplitStudies(1)).make(model, plan, workers);
+		made.notes().forEach(this::note);
+		AddSplitsCommand keep = new AddSplitsCommand(model, made.splits());
+		if (!keep.canExecute()) {
+			throw new ArchiveException("the archive has a split or a ledger of that name already: "
+					+ made.splits().stream().map(Split::getId).collect(Collectors.joining(", ")), "choose another with --name");
+		}
+		List<SplitFacts> facts = new ArrayList<>();
+		for (Split split : made.splits()) {
+			facts.add(SplitFacts.of(SplitOnMap.of(model, split), SplitOnMap.testMap(model, split), workers));
+		}
+		keep.execute();
+		if (labels != null) {
+			KeptTables.labels(labels, made.splits());
+		}
+		String told = ArchiveWork.record(archive, sourceArgs.person, sourceArgs.note);
+		if (json) {
+			List<Map<String, Object>> splits = new ArrayList<>();
+			for (int i = 0; i < facts.size(); i++) {
+				splits.add(KeptResults.split(made.splits().get(i), facts.get(i)).fields());
+			}
+			out().println(new Json().put("splits", splits));
+		} else {
+			for (int i = 0; i < facts.size(); i++) {
+				KeptResults.printSplit(made.splits().get(i), facts.get(i), out());
+			}
+			out().println(told);
 		}
 	}
 }

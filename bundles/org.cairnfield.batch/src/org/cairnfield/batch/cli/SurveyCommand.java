@@ -143,4 +143,11 @@ abstract class SurveyCommand implements Callable<Integer> {
 			IntakeNotes.of(intake).print(err(), all);
 		}
 	}
+
+	/** Something a person should see, on standard error. */
+	void note(String text) {
+		if (!quiet) {
+			err().println("note: " + text);
+		}
+	}
 }

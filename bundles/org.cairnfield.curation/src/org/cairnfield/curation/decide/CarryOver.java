@@ -24,6 +24,13 @@ import org.eclipse.emf.common.command.Command;
  */
 public record CarryOver(List<LedgerEntry> carried, List<Left> left, Command command) {
 
+	/** Carries at once, for work without an undo stack. */
+	public void apply() {
+		if (command.canExecute()) {
+			command.execute();
+		}
+	}
+
 	/**
 	 * A sample whose verdict stays behind.
 	 *

@@ -8,7 +8,6 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
-import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
@@ -24,17 +23,17 @@ final class ContentOfReview {
 	private final Split split;
 	private final Map<String, Survey> surveys = new HashMap<>();
 	private final Map<String, Long> accessPoints = new HashMap<>();
-	private final Map<Integer, Long> members = new HashMap<>();
+	private final SplitMembers members;
 
 	ContentOfReview(Archive archive, Split split) {
+		this(archive, split, SplitMembers.of(split));
+	}
+
+	ContentOfReview(Archive archive, Split split, SplitMembers members) {
 		this.split = split;
+		this.members = members;
 		for (Site site : archive.getSites()) {
 			site.getSurveys().forEach(survey -> surveys.put(survey.getId(), survey));
-		}
-		Labels labels = split.getLabels() == null ? Labels.NONE : split.getLabels();
-		for (int row = 0; row < labels.size(); row++) {
-			long key = ContentKeys.join(ContentKeys.of(labels.survey(row)), ContentKeys.of(labels.sample(row)));
-			members.merge(labels.cluster(row), key, Long::sum); // a sum, for order does not matter
 		}
 	}
 
@@ -87,7 +86,7 @@ final class ContentOfReview {
 			hash = ContentKeys.join(hash, Math.round(100 * p.strengthR()));
 			hash = ContentKeys.join(hash, Double.isNaN(p.margin()) ? -1 : Math.round(100 * p.margin()));
 			hash = ContentKeys.join(hash, p.nearestAgrees() ? 1 : 0);
-			return ContentKeys.text(ContentKeys.join(hash, members.getOrDefault(p.cluster(), 0L)));
+			return ContentKeys.text(ContentKeys.join(hash, members.key(p.cluster())));
 		});
 	}
 

@@ -25,6 +25,9 @@ import org.eclipse.emf.common.command.CompoundCommand;
  */
 public final class Review {
 
+	/** Up to so many samples are looked up one by one. */
+	private static final int FEW = 4;
+
 	private final Archive archive;
 	private final Split split;
 	private final String person;
@@ -32,17 +35,18 @@ public final class Review {
 	private final RecordedVerdicts recorded;
 	private final Clock clock;
 	private final String batch;
+	private SplitMembers members;
 
 	/**
 	 * @param person who decides
 	 * @throws ReviewRefused where nobody is named
 	 */
 	public Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded, Clock clock) {
-		this(archive, split, person, policy, recorded, clock, null);
+		this(archive, split, person, policy, recorded, clock, null, SplitMembers.of(split));
 	}
 
 	private Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded, Clock clock,
-			String batch) {
+			String batch, SplitMembers members) {
 		if (person == null || person.isBlank()) {
 			throw new ReviewRefused("a verdict carries the name of who gave it; say who you are first");
 		}
@@ -53,16 +57,23 @@ public final class Review {
 		this.recorded = recorded;
 		this.clock = clock;
 		this.batch = batch;
+		this.members = members;
 	}
 
 	/** The same review, in which verdicts on the samples that an audit has drawn count for the audit. */
 	public Review inAudit(AuditPlan audit) {
-		return new Review(archive, split, person, policy, recorded, clock, audit.id());
+		return new Review(archive, split, person, policy, recorded, clock, audit.id(), members);
 	}
 
 	/** Where things stand now. */
 	public Standings standings() {
-		return Standings.of(archive, split, policy);
+		members = members.upToDate(split);
+		return Standings.of(archive, split, policy, members);
+	}
+
+	private ContentOfReview content() {
+		members = members.upToDate(split);
+		return new ContentOfReview(archive, split, members);
 	}
 
 	/** @throws ReviewRefused where the rules do not allow it */
@@ -82,11 +93,11 @@ public final class Review {
 
 	/** The same verdict on several samples, as one change. @throws ReviewRefused where the rules do not allow one of them */
 	public Command decide(Collection<SampleKey> samples, Decision decision, String reasonCode, String text) {
-		Standings standings = standings();
-		ContentOfReview content = new ContentOfReview(archive, split);
+		ContentOfReview content = content();
 		List<LedgerEntry> entries = new ArrayList<>();
+		Optional<Standings> all = samples.size() > FEW ? Optional.of(standings()) : Optional.empty();
 		for (SampleKey sample : samples) {
-			Standing standing = require(standings, sample, decision, reasonCode);
+			Standing standing = require(all.map(s -> s.of(sample)).orElseGet(() -> standing(sample, content)), sample, decision, reasonCode);
 			entries.add(entry(standing, decision, reasonCode, text, content.sample(sample).orElse(null), content));
 		}
 		return command(entries);
@@ -96,9 +107,13 @@ public final class Review {
 		return new VerdictsCommand(archive, split.getId(), entries, recorded, clock);
 	}
 
-	private static Standing require(Standings standings, SampleKey sample, Decision decision, String reasonCode) {
-		Standing standing = standings.of(sample)
-				.orElseThrow(() -> new ReviewRefused(sample + " is not noise in split " + standings.split() + ", so there is nothing to decide"));
+	private Optional<Standing> standing(SampleKey sample, ContentOfReview content) {
+		return Standings.one(archive, split, sample, content, policy);
+	}
+
+	private Standing require(Optional<Standing> found, SampleKey sample, Decision decision, String reasonCode) {
+		Standing standing = found
+				.orElseThrow(() -> new ReviewRefused(sample + " is not noise in split " + split.getId() + ", so there is nothing to decide"));
 		if (standing.state() == ReviewState.SET_ASIDE) {
 			throw new ReviewRefused(sample + " is not in the map any more; take it back into the map first");
 		}
@@ -148,7 +163,7 @@ public final class Review {
 	 * @throws ReviewRefused where none is needed, or the person gave the first
 	 */
 	public Command second(SampleKey sample, Decision decision, String reasonCode, String text) {
-		Standing standing = require(standings(), sample, decision, reasonCode);
+		Standing standing = require(standing(sample, content()), sample, decision, reasonCode);
 		if (standing.first().filter(entry -> entry.isBy(person)).isPresent()) {
 			throw new ReviewRefused("you gave the first verdict on " + sample + ", so somebody else has to give the second");
 		}
@@ -165,14 +180,14 @@ public final class Review {
 	 * @throws ReviewRefused where they do not disagree, or no reason is given
 	 */
 	public Command resolve(SampleKey sample, Decision decision, String reasonCode, String text) {
-		Standing standing = require(standings(), sample, decision, reasonCode);
+		ContentOfReview content = content();
+		Standing standing = require(standing(sample, content), sample, decision, reasonCode);
 		if (standing.state() != ReviewState.DISPUTED) {
 			throw new ReviewRefused("there is no disagreement about " + sample + " to settle");
 		}
 		if (text == null || text.isBlank()) {
 			throw new ReviewRefused("say why the disagreement about " + sample + " is settled so");
 		}
-		ContentOfReview content = new ContentOfReview(archive, split);
 		LedgerEntry entry = entry(standing, decision, reasonCode, text, content.sample(sample).orElse(null), content);
 		return command(List.of(new LedgerEntry(null, entry.split(), sample, entry.cluster(), decision, entry.reasonCode(), entry.text(),
 				person, entry.time(), null, Round.RESOLUTION, entry.sampleContent(), entry.evidence(), batch)));
@@ -185,8 +200,8 @@ public final class Review {
 	 * @throws ReviewRefused where the rules do not allow it
 	 */
 	public Command faulty(SampleKey sample, String text) {
-		Standing standing = require(standings(), sample, Decision.REJECT, ReasonCode.FAULTY.code());
-		ContentOfReview content = new ContentOfReview(archive, split);
+		ContentOfReview content = content();
+		Standing standing = require(standing(sample, content), sample, Decision.REJECT, ReasonCode.FAULTY.code());
 		SampleRef ref = SampleNames.ref(archive, sample.toString())
 				.orElseThrow(() -> new ReviewRefused(sample + " is not in the archive any more"));
 		String why = text == null || text.isBlank() ? "faulty" : "faulty: " + text.strip().replaceAll("\\s+", " ");
@@ -204,7 +219,7 @@ public final class Review {
 	 * @throws ReviewRefused where they have given none, or somebody decided after them
 	 */
 	public Command takeBack(SampleKey sample) {
-		List<LedgerEntry> entries = standings().of(sample).map(Standing::entries).orElse(List.of());
+		List<LedgerEntry> entries = standing(sample, content()).map(Standing::entries).orElse(List.of());
 		var gone = Standings.takenBack(entries);
 		List<LedgerEntry> standing = entries.stream().filter(e -> !e.takesBack() && !gone.contains(e.id())).toList();
 		if (standing.isEmpty() || !standing.get(standing.size() - 1).isBy(person)) {
@@ -236,7 +251,7 @@ public final class Review {
 					+ " were not approved, and the plan allows " + audit.plan().acceptance() + "; the band has to be reviewed one by one");
 		}
 		Standings standings = standings();
-		ContentOfReview content = new ContentOfReview(archive, split);
+		ContentOfReview content = content();
 		Review bulk = inAudit(audit);
 		String statement = audit.statement();
 		return command(audit.rest().stream().map(key -> standings.of(key).orElseThrow())

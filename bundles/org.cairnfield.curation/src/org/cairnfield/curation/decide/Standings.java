@@ -37,19 +37,31 @@ public final class Standings {
 
 	/** Costs a pass over the labels, and over the readings of samples that have verdicts. */
 	public static Standings of(Archive archive, Split split, ReviewPolicy policy) {
+		return of(archive, split, policy, SplitMembers.of(split));
+	}
+
+	static Standings of(Archive archive, Split split, ReviewPolicy policy, SplitMembers members) {
 		List<LedgerEntry> entries = entries(archive, split);
 		Standings found = new Standings(split.getId(), policy, entries);
-		ContentOfReview content = new ContentOfReview(archive, split);
+		ContentOfReview content = new ContentOfReview(archive, split, members);
 		Map<SampleKey, List<LedgerEntry>> bySample = new HashMap<>();
 		entries.forEach(entry -> bySample.computeIfAbsent(entry.sample(), s -> new ArrayList<>()).add(entry));
-		Labels labels = split.getLabels() == null ? Labels.NONE : split.getLabels();
-		for (int row = 0; row < labels.size(); row++) {
-			if (labels.cluster(row) == Labels.NOISE) {
-				SampleKey key = labels.key(row);
-				found.standings.put(key, standing(split, key, bySample.getOrDefault(key, List.of()), content, policy));
-			}
+		for (SampleKey key : members.noise()) {
+			found.standings.put(key, standing(split, key, bySample.getOrDefault(key, List.of()), content, policy));
 		}
 		return found;
+	}
+
+	/** Of one sample alone; empty where it is not noise in the split. */
+	static Optional<Standing> one(Archive archive, Split split, SampleKey key, ContentOfReview content, ReviewPolicy policy) {
+		int row = split.getLabels() == null ? -1 : split.getLabels().row(key);
+		if (row < 0 || split.getLabels().cluster(row) != Labels.NOISE) {
+			return Optional.empty();
+		}
+		List<LedgerEntry> entries = ledger(archive, split.getId()).map(ledger -> ledger.getVerdicts().stream()
+				.filter(v -> key.equals(v.getSample()) && split.getId().equals(v.getSplit())).map(LedgerEntry::of).toList())
+				.orElse(List.of());
+		return Optional.of(standing(split, key, entries, content, policy));
 	}
 
 	/** Verdicts of a split, in the order given. */

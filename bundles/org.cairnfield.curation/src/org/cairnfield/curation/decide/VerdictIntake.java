@@ -35,6 +35,13 @@ public record VerdictIntake(Command command, int taken, int known, int blank, Li
 	private static final List<String> REQUIRED = List.of("split", "sample", "decision", "reason", "text", "person", "content",
 			"evidence");
 
+	/** Gives the verdicts at once, for work without an undo stack; nothing where there is a problem. */
+	public void apply() {
+		if (command.canExecute()) {
+			command.execute();
+		}
+	}
+
 	/**
 	 * Something wrong with a row.
 	 *

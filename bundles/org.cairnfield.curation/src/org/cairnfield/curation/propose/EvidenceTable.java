@@ -12,9 +12,11 @@ import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.PointSet;
 import org.cairnfield.core.health.SampleHealth;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Percentile;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.values.Proposal;
+import org.cairnfield.model.values.Proposals;
 import org.cairnfield.model.values.SampleKey;
 
 /**
@@ -52,13 +54,20 @@ public final class EvidenceTable {
 		}
 		EffectTable effects = EffectTable.of(split, target, test, workers);
 		NearestSamples nearest = NearestSamples.of(PointSet.of(split.signals()), clustering, workers);
+		double tight = tightMargin(split.proposals());
 		List<Evidence> all = new ArrayList<>();
 		for (int s = 0; s < clustering.size(); s++) {
 			if (clustering.isNoise(s)) {
-				all.add(evidence(split, s, split.proposals().of(split.key(s)), nearest, floors, health, effects));
+				all.add(evidence(split, s, split.proposals().of(split.key(s)), nearest, floors, health, effects, tight));
 			}
 		}
 		return new EvidenceTable(all, effects.basis(), floors.farMetres());
+	}
+
+	private static double tightMargin(Proposals proposals) {
+		double[] margins = proposals.all().stream().mapToDouble(Proposal::margin).filter(m -> !Double.isNaN(m)).toArray();
+		return margins.length == 0 ? 0
+				: Math.min(Warning.TIGHT_MARGIN_R, Percentile.of(margins, Warning.TIGHTEST_PERCENT));
 	}
 
 	private static boolean isThere(int cluster, Clustering clustering) {
@@ -66,7 +75,7 @@ public final class EvidenceTable {
 	}
 
 	private static Evidence evidence(SplitOnMap split, int s, Optional<Proposal> proposal, NearestSamples nearest,
-			FloorNearness floors, SampleHealth health, EffectTable effects) {
+			FloorNearness floors, SampleHealth health, EffectTable effects, double tight) {
 		int cluster = proposal.map(Proposal::cluster).orElse(Clustering.NOISE);
 		boolean there = cluster >= 0 && isThere(cluster, split.clustering());
 		FloorNearness.Near near = there ? floors.nearest(cluster, s) : new FloorNearness.Near(-1, Double.NaN);
@@ -83,16 +92,16 @@ public final class EvidenceTable {
 				(int) Math.round(voters * (1 - health.floorDisagreement(s))), voters, health.medianErrorMetres(s),
 				health.placeScore(s), health.overlap(s), health.levelDeficitDb(s), health.levelScatterDb(s),
 				health.readingsScore(s), effects.of(s), Set.of());
-		return withWarnings(plain, floors.farMetres());
+		return withWarnings(plain, floors.farMetres(), tight);
 	}
 
-	private static Evidence withWarnings(Evidence e, double farMetres) {
+	private static Evidence withWarnings(Evidence e, double farMetres, double tight) {
 		Set<Warning> warnings = EnumSet.noneOf(Warning.class);
 		if (e.cluster() >= 0) {
 			add(warnings, Warning.NEAREST_DIFFERS, !e.agrees());
 			add(warnings, Warning.OTHER_FLOOR, Double.isNaN(e.floorMetres()));
 			add(warnings, Warning.FAR, e.floorMetres() > farMetres);
-			add(warnings, Warning.TIGHT_MARGIN, e.margin() < Warning.TIGHT_MARGIN_R);
+			add(warnings, Warning.TIGHT_MARGIN, e.margin() <= tight);
 		}
 		add(warnings, Warning.PLACE_DOUBTFUL, e.floorVotes() < Math.min(Warning.FLOOR_VOTES, e.floorVoters())
 				|| e.placeScore() >= Warning.DOUBTFUL_SCORE);
@@ -124,7 +133,7 @@ public final class EvidenceTable {
 		return basis;
 	}
 
-	/** From how many metres a cluster counts as far: 99 % of its samples have a fellow on their floor within it. */
+	/** From how many metres a cluster counts as far: 99 % of clustered samples have a fellow at another point within it. */
 	public double farMetres() {
 		return farMetres;
 	}

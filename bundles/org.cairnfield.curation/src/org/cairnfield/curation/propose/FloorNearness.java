@@ -16,7 +16,7 @@ final class FloorNearness {
 	}
 
 	private static final int MOST_MEASURED = 2000;
-	/** So many per cent of a cluster's samples have a fellow on their floor within what counts as near. */
+	/** So many per cent of a cluster's samples have a fellow at another point of their floor within what counts as near. */
 	private static final double NEAR_PERCENT = 99;
 
 	private final RadioMap map;
@@ -57,7 +57,7 @@ final class FloorNearness {
 		int n = 0;
 		for (int s = 0; s < map.size(); s += step) {
 			if (!clustering.isNoise(s)) {
-				Near near = nearest(clustering.label(s), s);
+				Near near = nearest(clustering.label(s), s, 0);
 				if (near.sample() >= 0) {
 					metres[n++] = near.metres();
 				}
@@ -68,11 +68,16 @@ final class FloorNearness {
 
 	/** The nearest sample of a cluster on the floor of a sample, itself left out; of equals the first. */
 	Near nearest(int cluster, int sample) {
+		return nearest(cluster, sample, -1);
+	}
+
+	/** @param beyondMetres nearer ones, and those as near, do not count: with 0, repeated scans of one point */
+	private Near nearest(int cluster, int sample, double beyondMetres) {
 		int best = -1;
 		double least = Double.POSITIVE_INFINITY;
 		for (int other : members.getOrDefault(key(cluster, sample), new int[0])) {
 			double d = other == sample ? Double.POSITIVE_INFINITY : map.metresApart(sample, other);
-			if (d < least) {
+			if (d > beyondMetres && d < least) {
 				least = d;
 				best = other;
 			}

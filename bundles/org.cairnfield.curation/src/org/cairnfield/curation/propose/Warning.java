@@ -17,8 +17,10 @@ public enum Warning {
 	/** Another cluster fits almost as well. */
 	TIGHT_MARGIN;
 
-	/** A sample whose margin is below this fits two clusters about as well. */
+	/** A sample whose margin is below this may fit two clusters about as well … */
 	static final double TIGHT_MARGIN_R = 0.02;
+	/** … if it is among this per cent of the tightest: on some maps most margins are small. */
+	static final double TIGHTEST_PERCENT = 10;
 	/** Rank scores of doubt from which a person should look: the worst twentieth. */
 	static final double DOUBTFUL_SCORE = 0.95;
 	/** For readings the score is the largest of three ranks, so the same share of samples lies higher. */

@@ -10,6 +10,7 @@ import java.util.Map;
 public final class ShortAddresses {
 
 	private static final int WORTH_IT = 6;
+	private static final int LEAST_LEFT = 5; // two bytes, as on the plan
 
 	private ShortAddresses() {
 	}
@@ -25,10 +26,12 @@ public final class ShortAddresses {
 			}
 			common = same;
 		}
-		int cut = all.isEmpty() ? 0 : all.get(0).lastIndexOf(':', Math.max(0, common - 1)) + 1; // whole bytes
+		int shortest = all.stream().mapToInt(String::length).min().orElse(0);
+		int most = Math.min(common, shortest - LEAST_LEFT);
+		int cut = most <= 0 ? 0 : all.get(0).lastIndexOf(':', most - 1) + 1; // whole bytes
 		Map<String, String> labels = new LinkedHashMap<>();
 		for (String address : all) {
-			labels.put(address, cut >= WORTH_IT && cut < address.length() ? "…" + address.substring(cut) : address);
+			labels.put(address, cut >= WORTH_IT ? "…" + address.substring(cut) : address);
 		}
 		return labels;
 	}

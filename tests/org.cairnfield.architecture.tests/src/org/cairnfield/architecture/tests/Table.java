@@ -69,7 +69,7 @@ final class Table {
 		row("model.edit", "model core emf emf.edit");
 		row("archive", "model core emf emf.xmi jgit");
 		row("exchange", "model core csv gson projection sqlite");
-		row("curation", "archive exchange model.edit model core emf emf.edit charts svg");
+		row("curation", "archive exchange model.edit model core emf emf.edit charts svg gson");
 		row("batch", "curation archive exchange model.edit model core emf picocli gson application");
 		String below = "curation archive exchange model.edit model core emf emf.edit";
 		row("ui", "ui.charts " + below + " swt jface workbench application platform");

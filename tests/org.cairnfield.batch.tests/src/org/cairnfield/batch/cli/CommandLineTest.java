@@ -31,7 +31,8 @@ class CommandLineTest {
 	@Test
 	void helpListsCommandsAndExitCodes() {
 		Cli help = Cli.ok("--help");
-		for (String word : List.of("run", "intake", "split", "propose", "measure", "check", "remedy", "waive", "history", "compare", "restore", "simulate", "Exit codes", "quarantined", "70")) {
+		for (String word : List.of("run", "intake", "split", "propose", "measure", "check", "remedy", "waive", "history", "compare", "restore", "gate", "release", "releases",
+				"verify", "export", "report", "simulate", "Exit codes", "quarantined", "70")) {
 			assertTrue(help.out().contains(word), word);
 		}
 		assertEquals("", help.err());
@@ -39,8 +40,8 @@ class CommandLineTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "run,--map --test --out --json --seed --epsilon --min-pts", "split,--map --epsilon --min-pts --labels",
-			"propose,--map --epsilon --min-pts --proposals --gate --threshold", "measure,--map --test --json",
+	@CsvSource({ "run,--map --test --out --json --seed --epsilon --min-pts", "split,--map --archive --name --scope --per-floor --epsilon --min-pts --labels",
+			"propose,--map --archive --split --epsilon --min-pts --proposals --gate --threshold", "measure,--map --archive --split --test --json", "verdicts,--archive --split --export --import --carry-from --bands --second",
 			"intake,--map --preview --keep-mapping --wide --layout --not-heard",
 			"waive,--archive --rule --finding --reason --dry-run --person --note", "simulate,--out --seed --clean" })
 	void helpOfEachCommandNamesItsOptions(String verb, String options) {
@@ -96,12 +97,13 @@ class CommandLineTest {
 
 	@Test
 	void listsTheCommandsWhereOneIsUnknown() {
-		Cli.run("cluster", "--map", survey).ended(ExitCode.USAGE).says("no command 'cluster'", "run, intake, split, propose, measure, check, remedy, waive, history, compare, restore, simulate");
+		Cli.run("cluster", "--map", survey).ended(ExitCode.USAGE).says("no command 'cluster'", "run, intake, split, propose, measure, check, remedy, waive, verdicts, history, compare, restore,", "simulate");
 	}
 
 	@Test
 	void namesTheFileThatIsMissing() {
-		Cli.run("split").ended(ExitCode.USAGE).says("Missing required option: '--map=FILE'");
+		Cli.run("split").ended(ExitCode.USAGE).says("--map=FILE", "--archive=DIR");
+		Cli.run("run", "--out", survey).ended(ExitCode.USAGE).says("Missing required option: '--map=FILE'");
 		Cli.run("simulate").ended(ExitCode.USAGE).says("'--out=DIR'");
 		Cli.run("intake", "--map", survey, "--column", "harbour=x").ended(ExitCode.INPUT).says(survey, "no column 'harbour'", "#3");
 	}

@@ -87,6 +87,16 @@ class SplitProposalsTest {
 		}
 	}
 
+	@Test
+	void warnsOfTheTightestMarginsOnly() {
+		List<Evidence> all = EvidenceTable.of(SplitOnMap.of(archive, split), SplitOnMap.testMap(archive, split), workers).all();
+		List<Evidence> tight = all.stream().filter(e -> e.warnings().contains(Warning.TIGHT_MARGIN)).toList();
+		assertTrue(!tight.isEmpty() && tight.size() <= all.size() * 0.11 + 1, () -> tight.size() + " of " + all.size());
+		double widest = tight.stream().mapToDouble(Evidence::margin).max().getAsDouble();
+		assertTrue(widest <= Warning.TIGHT_MARGIN_R);
+		assertTrue(all.stream().filter(e -> !tight.contains(e)).allMatch(e -> e.margin() > widest));
+	}
+
 	private static double brute(SplitOnMap onMap, Evidence e) {
 		double least = Double.POSITIVE_INFINITY;
 		for (int s = 0; s < onMap.size(); s++) {

@@ -115,6 +115,8 @@ public class ConstraintsTest {
 				breach("Split.idIsUsable", "no id", f -> f.split.setId(null)),
 				breach("Split.parametersAreInRange", "ε 0.0", f -> f.split.setEpsilon(0)),
 				breach("Split.parametersAreInRange", "variance 1.5", f -> f.split.setPcaShare(1.5)),
+				breach("Split.parametersAreInRange", "gate of 1.5", f -> f.split.setGate(1.5)),
+				breach("Split.parametersAreInRange", "threshold of -2.0", f -> f.split.setThreshold(-2)),
 				breach("Ledger.idIsUsable", "no id", f -> f.ledger.setId("")),
 				breach("Ledger.superseded", "supersedes v0", f -> f.verdict.setSupersedes("v0")),
 				breach("Verdict.isAccountedFor", "lacks", f -> f.verdict.setTime(null)),

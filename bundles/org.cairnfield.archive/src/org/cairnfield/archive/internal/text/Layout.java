@@ -50,6 +50,11 @@ public final class Layout {
 		return RELEASES + version + ".json";
 	}
 
+	/** Whether a path is that of a file that tells of a release. */
+	public static boolean isManifest(String path) {
+		return isRelease(path) && path.endsWith(".json");
+	}
+
 	/** Whether a path is that of a file about releases. */
 	public static boolean isRelease(String path) {
 		return path.startsWith(RELEASES);

@@ -1,6 +1,6 @@
 package org.cairnfield.ui.internal.commands;
 
-import org.cairnfield.ui.internal.save.Saving;
+import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;

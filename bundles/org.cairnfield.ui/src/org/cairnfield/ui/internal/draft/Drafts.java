@@ -6,7 +6,7 @@ import java.util.Set;
 
 import org.cairnfield.archive.Draft;
 import org.cairnfield.model.Survey;
-import org.cairnfield.ui.internal.save.Saving;
+import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;

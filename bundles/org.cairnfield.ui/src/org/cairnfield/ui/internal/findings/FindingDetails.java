@@ -16,7 +16,7 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.model.edit.WaiveCommand;
-import org.cairnfield.ui.internal.prefs.Preferences;
+import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;

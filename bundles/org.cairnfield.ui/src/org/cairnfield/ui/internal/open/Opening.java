@@ -12,7 +12,7 @@ import org.cairnfield.archive.fault.LockedException;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.ui.internal.draft.Drafts;
-import org.cairnfield.ui.internal.save.Saving;
+import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;

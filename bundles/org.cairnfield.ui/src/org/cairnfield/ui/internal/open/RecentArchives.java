@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.cairnfield.ui.internal.prefs.Preferences;
+import org.cairnfield.ui.prefs.Preferences;
 
 /** The archives that were open before, the last first. */
 public final class RecentArchives {

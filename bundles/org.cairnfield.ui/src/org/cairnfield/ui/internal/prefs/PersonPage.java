@@ -1,6 +1,7 @@
 package org.cairnfield.ui.internal.prefs;
 
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.cairnfield.ui.prefs.Preferences;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
 import org.eclipse.jface.preference.StringFieldEditor;
 import org.eclipse.ui.IWorkbench;

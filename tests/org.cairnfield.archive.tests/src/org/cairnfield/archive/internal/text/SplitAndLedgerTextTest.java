@@ -16,6 +16,7 @@ import org.cairnfield.model.Cluster;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Round;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.values.Labels;
@@ -157,6 +158,54 @@ class SplitAndLedgerTextTest {
 		assertEquals("-", read.getVerdicts().get(2).getReasonCode());
 		assertEquals("", read.getVerdicts().get(2).getText());
 		assertEquals(null, read.getVerdicts().get(2).getPerson());
+	}
+
+	private static final String[] MORE = {"cairnfield ledger 1", "ledger\tmq", LEDGER[2] + "\tround\tcontent\tevidence\tbatch",
+			LEDGER[3] + "\tfirst\t-\t-\t-", LEDGER[4] + "\tsecond\t00000000000000aa\t00000000000000bb\taudit-close-1"};
+
+	@Test
+	void writesMoreColumnsWhereAVerdictSaysMore() throws IOException {
+		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
+		ledger.setId("mq");
+		ledger.getVerdicts().add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
+		Verdict second = verdict("v-2", Decision.REJECT, "far", "two\nlines", Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1");
+		second.setRound(Round.SECOND);
+		second.setSampleContent("00000000000000aa");
+		second.setEvidence("00000000000000bb");
+		second.setBatch("audit-close-1");
+		ledger.getVerdicts().add(second);
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		LedgerText.write(ledger, out);
+		assertEquals(new String(Lines.sealed(2, MORE), StandardCharsets.UTF_8), out.toString(StandardCharsets.UTF_8));
+		Verdict read = readLedger(2, MORE).getVerdicts().get(1);
+		assertEquals(List.of(), report.damages());
+		assertEquals(Round.SECOND, read.getRound());
+		assertEquals("00000000000000aa", read.getSampleContent());
+		assertEquals("00000000000000bb", read.getEvidence());
+		assertEquals("audit-close-1", read.getBatch());
+	}
+
+	@Test
+	void tellsTheLineOfARoundThatIsNone() throws IOException {
+		String[] lines = MORE.clone();
+		lines[4] = lines[4].replace("\tsecond\t", "\tthird\t");
+		readLedger(2, lines);
+		assertEquals(5, report.damages().get(0).line(), report.damages()::toString);
+	}
+
+	@Test
+	void writesTheRuleOfProposalsOnlyWhereItIsNotTheUsualOne() throws IOException {
+		Split split = split();
+		split.setGate(0.2);
+		split.setThreshold(-0.5);
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		SplitText.write(split, out);
+		String text = out.toString(StandardCharsets.UTF_8);
+		assertTrue(text.contains("parameter\tgate\t0.2\nparameter\tthreshold\t-0.5\n"), text);
+		Split read = SplitText.read(new ByteArrayInputStream(out.toByteArray()), Migrations.NONE, report);
+		assertEquals(List.of(), report.damages());
+		assertEquals(0.2, read.getGate());
+		assertEquals(-0.5, read.getThreshold());
 	}
 
 	@ParameterizedTest

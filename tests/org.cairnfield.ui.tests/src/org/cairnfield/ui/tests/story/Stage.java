@@ -20,6 +20,7 @@ import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.WorkbenchException;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 
@@ -58,6 +59,18 @@ final class Stage {
 				page().showView(id);
 			} catch (PartInitException e) {
 				throw new AssertionError(e);
+			}
+		});
+		Ui.waitUntilIdle();
+	}
+
+	/** Shows a perspective. */
+	static void perspective(String id) {
+		Ui.run(() -> {
+			try {
+				PlatformUI.getWorkbench().showPerspective(id, PlatformUI.getWorkbench().getWorkbenchWindows()[0]);
+			} catch (WorkbenchException e) {
+				throw new AssertionError(id, e);
 			}
 		});
 		Ui.waitUntilIdle();

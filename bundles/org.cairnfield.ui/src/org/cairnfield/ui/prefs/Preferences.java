@@ -1,4 +1,4 @@
-package org.cairnfield.ui.internal.prefs;
+package org.cairnfield.ui.prefs;
 
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.ui.problem.Problems;

@@ -1,4 +1,4 @@
-package org.cairnfield.ui.internal.save;
+package org.cairnfield.ui.save;
 
 import java.lang.reflect.InvocationTargetException;
 

@@ -1,0 +1,52 @@
+package org.cairnfield.batch.cli;
+
+import java.nio.file.Files;
+import java.time.Clock;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.release.GateCheck;
+import org.cairnfield.curation.release.GateSet;
+import org.cairnfield.curation.release.ReleaseBook;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+@Command(name = "gate", description = "Asks the gates that a map must meet before it is released. The exit code says whether it does.")
+final class GateCommand extends ArchiveCommand {
+
+	@Mixin
+	PackArgs packArgs;
+
+	@Option(names = "--init", description = "Write the usual gates to releases/gates.txt of the archive, to be edited, and ask nothing.")
+	boolean init;
+
+	@Override
+	Mode mode() {
+		return init ? Mode.EDIT : Mode.READ;
+	}
+
+	@Override
+	void run(OpenArchive archive, Workers workers) throws Exception {
+		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
+		if (init) {
+			if (Files.exists(archive.folder().resolve("releases").resolve(GateSet.FILE))) {
+				throw new ParameterException(spec.commandLine(), "the archive has a file releases/" + GateSet.FILE + " already: edit it");
+			}
+			book.keep(GateSet.USUAL);
+			record(archive);
+			return;
+		}
+		GateCheck check = book.ask(packArgs.settings(), workers);
+		reportBroken(check.check());
+		if (json) {
+			out().println(new Json().put("met", check.holding().isEmpty()).put("gates", GateTable.json(check.results())));
+		} else {
+			GateTable.print(check.results(), out());
+			out().println();
+			out().println(check.holding().isEmpty() ? "every gate is met" : check.holding().size() + " of " + check.results().size() + " gates are not met");
+		}
+		endWith(check.holding().isEmpty() ? ExitCode.OK : ExitCode.GATES);
+	}
+}

@@ -1,0 +1,50 @@
+package org.cairnfield.batch.cli;
+
+import java.time.Clock;
+import java.util.List;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.release.Bump;
+import org.cairnfield.curation.release.ReleaseBook;
+import org.cairnfield.curation.release.ReleaseManifest;
+import org.cairnfield.curation.release.ReleasedState;
+import picocli.CommandLine.Command;
+
+@Command(name = "releases", description = { "Lists the releases of an archive, the highest version first, and which version the next one would be.",
+		"\"compare\" and \"restore\" take versions for names of save points." })
+final class ReleasesCommand extends ArchiveCommand {
+
+	@Override
+	Mode mode() {
+		return Mode.READ;
+	}
+
+	@Override
+	void run(OpenArchive archive, Workers workers) throws Exception {
+		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
+		List<ReleasedState> releases = book.list();
+		Bump next = book.propose();
+		if (json) {
+			out().println(new Json().put("releases", releases.stream().map(r -> json(r).fields()).toList())
+					.put("next", new Json().put("version", next.version().toString()).put("reasons", next.reasons())));
+			return;
+		}
+		for (ReleasedState release : releases) {
+			ReleaseManifest m = release.manifest();
+			out().println(m.version() + "  " + m.signedAt() + "  " + m.signedBy() + "  " + m.digest().substring(0, 12) + "  "
+					+ (m.changes().isEmpty() ? String.join("; ", m.bump()) : String.join(", ", m.changes())));
+			m.gates().stream().filter(g -> !g.overruledBy().isEmpty()).forEach(g -> out().println("    gate " + g.gate() + " (" + g.figure()
+					+ ", " + g.bound() + ") overridden by " + g.overruledBy() + ": " + g.reason()));
+		}
+		out().println((releases.isEmpty() ? "no release yet; the first would be " : "the next would be ") + next.version() + ": "
+				+ String.join("; ", next.reasons()));
+	}
+
+	private static Json json(ReleasedState release) {
+		ReleaseManifest m = release.manifest();
+		return new Json().put("version", m.version()).put("digest", m.digest()).put("previous", m.previous()).put("preparedBy", m.preparedBy())
+				.put("signedBy", m.signedBy()).put("signedAt", m.signedAt()).put("tagSigned", release.tag().signed())
+				.put("savePoint", release.tag().savePoint().id()).put("changes", m.changes()).put("notes", m.notes());
+	}
+}

@@ -1,0 +1,51 @@
+package org.cairnfield.batch.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.release.GateCheck;
+import org.cairnfield.curation.release.GateSet;
+import org.cairnfield.curation.release.ReleaseBook;
+import org.cairnfield.curation.release.ReleaseReport;
+import org.cairnfield.curation.release.ReleasedState;
+import org.cairnfield.exchange.TextFile;
+import org.cairnfield.model.Archive;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+@Command(name = "report", description = "Writes one HTML page on the map, or a release of it, that can be printed and needs no network.")
+final class ReportCommand extends ArchiveCommand {
+
+	@Mixin
+	PackArgs packArgs;
+
+	@Option(names = "--out", required = true, paramLabel = "FILE", description = "The page.")
+	Path file;
+
+	@Option(names = "--release", paramLabel = "VERSION", description = "That release; otherwise the archive as it is.")
+	String version;
+
+	@Override
+	Mode mode() {
+		return Mode.READ;
+	}
+
+	@Override
+	void run(OpenArchive archive, Workers workers) throws Exception {
+		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
+		String page;
+		if (version == null) {
+			page = ReleaseReport.html(archive.archive(), null, book.ask(packArgs.settings(), workers), archive.digest());
+		} else {
+			ReleasedState release = book.find(version);
+			Archive then = book.openReadOnly(version).archive();
+			GateCheck check = GateCheck.of(then, GateSet.parse(release.manifest().gateSet()), null, release.manifest().settings(), workers);
+			page = ReleaseReport.html(then, release.manifest(), check, release.manifest().digest());
+		}
+		TextFile.write(file, page);
+		out().println(json ? new Json().put("file", file.toString()).toString() : file.toString());
+	}
+}

@@ -1,0 +1,113 @@
+package org.cairnfield.batch.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Locale;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.CarryOver;
+import org.cairnfield.curation.decide.RecordedVerdicts;
+import org.cairnfield.curation.decide.Standings;
+import org.cairnfield.curation.decide.VerdictIntake;
+import org.cairnfield.curation.decide.VerdictTable;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Split;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+@Command(name = "verdicts", description = { "Where the proposals of a split stand; verdicts out to a table and in from one.",
+		"What is taken in is one save point, or nothing where a row is wrong." })
+final class VerdictsCommand extends ArchiveCommand {
+
+	@Option(names = "--split", paramLabel = "NAME", description = "Which split; needed where there are several.")
+	String splitName;
+
+	@ArgGroup(exclusive = true)
+	Action action = new Action();
+
+	@Mixin
+	PolicyArgs policyArgs;
+
+	/** At most one of these. */
+	static final class Action {
+
+		@Option(names = "--export", paramLabel = "OUT.csv",
+				description = "Write a row a noise sample, to be filled in. With --person, first verdicts on which that person is to give the second are left out.")
+		Path export;
+
+		@Option(names = "--import", paramLabel = "IN.csv", description = "Take in what was filled in. --person decided where a row does not say who.")
+		Path taken;
+
+		@Option(names = "--carry-from", paramLabel = "NAME", description = "Take over the verdicts of another split whose sample and evidence are the same.")
+		String from;
+	}
+
+	@Override
+	Mode mode() {
+		return action.taken == null && action.from == null ? Mode.READ : Mode.EDIT;
+	}
+
+	@Override
+	void checkArguments() {
+		policyArgs.policy();
+	}
+
+	@Override
+	void run(OpenArchive open, Workers workers) throws Exception {
+		Archive archive = open.archive();
+		Split split = ArchiveWork.split(archive, splitName);
+		Json result = new Json().put("split", split.getId());
+		if (action.export != null) {
+			VerdictTable.write(action.export, archive, split, policyArgs.policy(),
+					archiveArgs.person == null ? null : archiveArgs.person.name());
+		} else if (action.taken != null) {
+			if (!takeIn(open, split, result)) {
+				return;
+			}
+		} else if (action.from != null) {
+			carry(open, split, result);
+		}
+		Standings standings = Standings.of(archive, split, policyArgs.policy());
+		if (json) {
+			out().println(KeptResults.standings(standings, result));
+		} else {
+			KeptResults.printStandings(standings, out());
+		}
+	}
+
+	private boolean takeIn(OpenArchive open, Split split, Json result) throws Exception {
+		VerdictIntake intake = VerdictIntake.read(action.taken, open.archive(), split, policyArgs.policy(), archiveArgs.person().name(),
+				RecordedVerdicts.of(open.archive()), Clock.systemUTC());
+		if (!intake.problems().isEmpty()) {
+			intake.problems().forEach(problem -> err().println("cairnfield: " + problem));
+			err().println("cairnfield: nothing was taken in");
+			endWith(ExitCode.INPUT);
+			return false;
+		}
+		intake.apply();
+		result.put("taken", intake.taken()).put("known", intake.known()).put("blank", intake.blank());
+		if (!json) {
+			out().printf(Locale.ROOT, "taken in     %d verdicts; %d known already, %d rows without a decision%n", intake.taken(),
+					intake.known(), intake.blank());
+		}
+		record(open);
+		return true;
+	}
+
+	private void carry(OpenArchive open, Split split, Json result) throws Exception {
+		CarryOver over = CarryOver.of(open.archive(), ArchiveWork.split(open.archive(), action.from), split, policyArgs.policy(),
+				RecordedVerdicts.of(open.archive()), Clock.systemUTC());
+		over.apply();
+		result.put("carried", over.carried().size()).put("left", over.left().stream().map(left -> new Json()
+				.put("sample", left.sample().toString()).put("was", left.was().toString()).put("why", left.why()).fields()).toList());
+		if (!json) {
+			over.left().forEach(left -> out().println("stays        " + left.sample() + ", " + left.was() + ": " + left.why()));
+			out().printf(Locale.ROOT, "carried      %d verdicts from %s; those of %d samples stay behind%n", over.carried().size(),
+					action.from, over.left().size());
+		}
+		record(open);
+	}
+}

@@ -1,0 +1,130 @@
+package org.cairnfield.curation.release;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.curation.decide.ReviewPolicy;
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.exchange.IntakeException;
+import org.cairnfield.exchange.export.Caution;
+import org.cairnfield.exchange.export.ExportFolder;
+import org.cairnfield.exchange.export.ExportFormat;
+import org.cairnfield.exchange.export.ExportOptions;
+import org.cairnfield.exchange.export.MapExport;
+import org.cairnfield.exchange.export.SiteFrame;
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Ids;
+import org.cairnfield.model.values.SampleEdit;
+import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.model.values.Scope;
+
+/** Writes an archive, or a release of it, for others. */
+public final class ArchiveExport {
+
+	private ArchiveExport() {
+	}
+
+	/**
+	 * Where it comes from.
+	 *
+	 * @param version of the release, or empty
+	 * @param digest  SHA-256 of the archive's content
+	 * @param time    that formats name which name one: when it was released, so that the same release gives the same bytes
+	 */
+	public record Source(String version, String digest, Instant time) {
+	}
+
+	/**
+	 * @param archive a copy, where others go on changing it
+	 * @param policy  how verdicts count, for the pack
+	 * @return the files, the checksums last
+	 * @throws IntakeException where the folder cannot be written, or a format cannot hold the map
+	 */
+	public static List<Path> write(Archive archive, Source source, ReviewPolicy policy, Path folder, ExportRequest request)
+			throws IntakeException {
+		try {
+			ArchiveMap from = ArchiveMap.of(request.withSetAside() ? withSetAside(archive) : archive, Scope.ARCHIVE, request.kind());
+			List<String> ids = new ArrayList<>();
+			for (int s = 0; s < from.map().size(); s++) {
+				ids.add(from.surveyed().sampleId(s));
+			}
+			RadioMap out = request.options().apply(from.map());
+			MapExport export = new MapExport(title(archive), out, ids, archive.getSites().stream().map(ArchiveExport::frame).toList());
+			byte[] pack = request.formats().contains(ExportFormat.PACK) ? pack(archive, source, policy, request) : null;
+			List<String> lines = new ArrayList<>();
+			lines.add("Content of the archive (SHA-256): " + source.digest());
+			lines.add(source.version().isEmpty() ? "Not a release" : "Release " + source.version());
+			lines.add(request.kind() == SurveyKind.TRAINING ? "Training surveys: the map" : "Test surveys: what the map was measured by");
+			lines.add(request.withSetAside() ? "Samples and access points that were set aside are in it" : "Without what was set aside");
+			if (!export.sitesWithoutPlace().isEmpty()) {
+				lines.add("Sites without a place on Earth, which GeoJSON leaves out: " + String.join(", ", export.sitesWithoutPlace()));
+			}
+			String base = Ids.from(title(archive)) + (source.version().isEmpty() ? "" : "-" + source.version());
+			return ExportFolder.write(folder, base, request.formats(), export, pack, Caution.page(title(archive), lines, out, request.options()),
+					source.time());
+		} catch (IllegalArgumentException e) {
+			throw new IntakeException(folder, 0, "the map cannot be exported: " + e.getMessage(), "Change what is named, or choose other formats");
+		}
+	}
+
+	private static String title(Archive archive) {
+		return archive.getName() == null || archive.getName().isBlank() ? "archive" : archive.getName().strip();
+	}
+
+	private static byte[] pack(Archive archive, Source source, ReviewPolicy policy, ExportRequest request) {
+		ReleasedMap released = ReleasedMap.of(archive, policy);
+		ExportOptions plain = new ExportOptions(request.options().withoutLocal(), null, request.options().times(), false);
+		ReleasedMap filtered = new ReleasedMap(plain.apply(released.map()), released.ids(), released.labels(), released.before(),
+				released.splits(), released.states(), released.awaiting(), released.agreement(), released.notes());
+		return filtered.pack(request.settings()).bytes(request.options().pseudonyms(), source.digest());
+	}
+
+	private static SiteFrame frame(Site site) {
+		SiteFrame.Anchor anchor = site.getGeoreference() == null ? null
+				: new SiteFrame.Anchor(site.getGeoreference().latitudeDegrees(), site.getGeoreference().longitudeDegrees(),
+						site.getGeoreference().bearingDegrees());
+		List<SiteFrame.FloorOutline> floors = new ArrayList<>();
+		for (Floor floor : site.getFloors()) {
+			if (floor.getOutline() != null) {
+				double[] x = new double[floor.getOutline().size()];
+				double[] y = new double[x.length];
+				for (int i = 0; i < x.length; i++) {
+					x[i] = floor.getOutline().xMetres(i);
+					y[i] = floor.getOutline().yMetres(i);
+				}
+				floors.add(new SiteFrame.FloorOutline(floor.getLevel(),
+						floor.getName() == null ? Integer.toString(floor.getLevel()) : floor.getName(), x, y));
+			}
+		}
+		return new SiteFrame(site.getName(), anchor, floors);
+	}
+
+	private static Archive withSetAside(Archive archive) {
+		Archive copy = ArchiveCopy.of(archive);
+		for (AccessPoint accessPoint : copy.getAccessPoints()) {
+			accessPoint.setReason(null);
+		}
+		for (Site site : copy.getSites()) {
+			for (Survey survey : site.getSurveys()) {
+				if (survey.getSamples() != null) {
+					SampleTable table = survey.table();
+					SampleEdit edit = table.edit();
+					for (int row = 0; row < table.size(); row++) {
+						edit.reason(row, null);
+					}
+					survey.getSamples().setTable(edit.done());
+				}
+			}
+		}
+		return copy;
+	}
+}

@@ -1,0 +1,38 @@
+package org.cairnfield.curation.release;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+import org.cairnfield.exchange.export.ExportFormat;
+import org.cairnfield.exchange.export.ExportOptions;
+import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.SurveyKind;
+
+/**
+ * What of an archive is to leave.
+ *
+ * @param formats       at least one
+ * @param kind          training surveys make the map, test surveys measure it
+ * @param withSetAside  whether samples and access points that were set aside leave too; a pack never has them
+ * @param options       what of it
+ * @param settings      of the pack
+ */
+public record ExportRequest(Set<ExportFormat> formats, SurveyKind kind, boolean withSetAside, ExportOptions options,
+		PackSettings settings) {
+
+	/** @throws IllegalArgumentException for no format, and for a pack of test surveys */
+	public ExportRequest {
+		if (formats.isEmpty()) {
+			throw new IllegalArgumentException("name at least one format");
+		}
+		formats = Set.copyOf(formats);
+		if (formats.contains(ExportFormat.PACK) && kind == SurveyKind.TEST) {
+			throw new IllegalArgumentException("a device pack is made of training surveys");
+		}
+	}
+
+	/** Every format of the training map. */
+	public static ExportRequest all(ExportOptions options) {
+		return new ExportRequest(EnumSet.allOf(ExportFormat.class), SurveyKind.TRAINING, false, options, PackSettings.USUAL);
+	}
+}

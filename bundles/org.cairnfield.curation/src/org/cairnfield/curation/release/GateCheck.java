@@ -1,0 +1,148 @@
+package org.cairnfield.curation.release;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.RuleRun;
+import org.cairnfield.curation.rules.RunResult;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.Archive;
+
+/**
+ * The gates of an archive, asked.
+ *
+ * @param gates    what was asked
+ * @param results  in the order of {@link Gate}
+ * @param released the map that was judged
+ * @param measures how it positions
+ * @param check    what the cleaning rules say
+ */
+public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap released, ReleaseMeasures measures, ArchiveCheck check) {
+
+	/**
+	 * A release to be no worse than.
+	 *
+	 * @param version  of it
+	 * @param archive  its content
+	 * @param settings of its pack
+	 */
+	public record Last(String version, Archive archive, PackSettings settings) {
+	}
+
+	/**
+	 * Asks all gates, which takes a run of the rules and several of the matcher.
+	 *
+	 * @param archive a copy, where others go on changing it
+	 * @param last    null before the first release
+	 */
+	public static GateCheck of(Archive archive, GateSet gates, Last last, PackSettings settings, Workers workers) {
+		ReleasedMap released = ReleasedMap.of(archive, gates.policy());
+		ReleaseMeasures measures = ReleaseMeasures.of(released, ReleasedMap.test(archive), settings, workers);
+		ArchiveCheck check = ArchiveCheck.of(archive, new RuleRun(CleaningRules.registry().all()), RunResult.NONE, workers);
+		Map<Gate, GateResult> results = new EnumMap<>(Gate.class);
+		GateCheck asked = new GateCheck(gates, List.of(), released, measures, check);
+		gates.bounds().forEach((gate, bound) -> {
+			GateResult result = asked.ask(gate, bound, archive, last, workers);
+			results.put(gate, result);
+		});
+		return new GateCheck(gates, List.copyOf(results.values()), released, measures, check);
+	}
+
+	private GateResult ask(Gate gate, double bound, Archive archive, Last last, Workers workers) {
+		return switch (gate) {
+		case FINDINGS -> findings(bound);
+		case PROPOSALS -> new GateResult(gate, released.open(), bound, states(), null);
+		case SECOND_REVIEW -> new GateResult(gate, released.awaiting(), bound, gates.secondBands().isEmpty()
+				? "the archive asks for no second reviewer" : "bands " + String.join(", ", gates.secondBands()), null);
+		case ERROR -> new GateResult(gate, measures.errorToPlain(), bound, errors(), null);
+		case FLOOR -> new GateResult(gate, measures.floorHitRate(), bound, onTest(), null);
+		case COST -> new GateResult(gate, measures.costToPlain(), bound, cost(), null);
+		case REGRESSION -> regression(bound, archive, last, workers);
+		};
+	}
+
+	private GateResult findings(double bound) {
+		List<Finding> errors = check.open().stream().filter(f -> f.severity() == Severity.ERROR).toList();
+		List<String> rules = errors.stream().map(Finding::rule).distinct().sorted().toList();
+		return new GateResult(Gate.FINDINGS, errors.size() + check.result().failed().size(), bound,
+				check.map().surveyed().size() + " samples checked, " + check.waived().size() + " findings waived"
+						+ (rules.isEmpty() ? "" : "; errors by " + String.join(", ", rules))
+						+ (check.result().failed().isEmpty() ? "" : "; " + check.result().failed().size() + " rules broke"),
+				null);
+	}
+
+	private String states() {
+		if (released.splits().isEmpty()) {
+			return "nothing is split";
+		}
+		List<String> parts = new ArrayList<>();
+		for (ReviewState state : ReviewState.values()) {
+			if (released.state(state) > 0) {
+				parts.add(released.state(state) + " " + state);
+			}
+		}
+		return "splits " + String.join(", ", released.splits()) + ": " + (parts.isEmpty() ? "no noise" : String.join(", ", parts));
+	}
+
+	private String onTest() {
+		return measures.ways().isEmpty() ? "there is no test survey to measure by: take one in" : measures.test() + " test samples";
+	}
+
+	private String errors() {
+		if (measures.ways().isEmpty()) {
+			return onTest();
+		}
+		return String.format(Locale.ROOT, "%s; mean %.3f m as released, %.3f m plain", onTest(),
+				measures.way(ReleaseMeasures.RELEASED).errors().meanMetres(), measures.way(ReleaseMeasures.PLAIN).errors().meanMetres());
+	}
+
+	private String cost() {
+		if (measures.ways().isEmpty()) {
+			return onTest();
+		}
+		return String.format(Locale.ROOT, "%.1f fingerprints compared a query, of %d", measures.way(ReleaseMeasures.RELEASED).comparisons(),
+				released.map().size());
+	}
+
+	private GateResult regression(double bound, Archive archive, Last last, Workers workers) {
+		if (last == null) {
+			return new GateResult(Gate.REGRESSION, 0, bound, "there is no release to be worse than", null);
+		}
+		if (measures.ways().isEmpty()) {
+			return new GateResult(Gate.REGRESSION, Double.NaN, bound, onTest(), null);
+		}
+		ReleasedMap before = ReleasedMap.of(last.archive(), gates.policy());
+		if (before.map().size() == 0) {
+			return new GateResult(Gate.REGRESSION, 0, bound, "release " + last.version() + " holds no sample", null);
+		}
+		ReleaseMeasures.Way then = ReleaseMeasures.released(before, ReleasedMap.test(archive), last.settings(), workers);
+		double now = measures.way(ReleaseMeasures.RELEASED).errors().meanMetres();
+		return new GateResult(Gate.REGRESSION, now / then.mean().high(), bound,
+				String.format(Locale.ROOT, "on the same %d test samples: mean %.3f m now, %s %.3f m (95 %%: %.3f to %.3f m)", measures.test(),
+						now, last.version(), then.errors().meanMetres(), then.mean().low(), then.mean().high()), null);
+	}
+
+	/** Gates that hold the release back. */
+	public List<GateResult> holding() {
+		return results.stream().filter(GateResult::holds).toList();
+	}
+
+	/**
+	 * The same with gates overridden.
+	 *
+	 * @param by by gate
+	 */
+	public GateCheck overruled(Map<Gate, GateResult.Overrule> by) {
+		return new GateCheck(gates, results.stream().map(r -> by.containsKey(r.gate()) ? r.overridden(by.get(r.gate())) : r).toList(),
+				released, measures, check);
+	}
+}

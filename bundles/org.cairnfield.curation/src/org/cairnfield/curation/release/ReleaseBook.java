@@ -1,0 +1,288 @@
+package org.cairnfield.curation.release;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.ArchiveDiff;
+import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.PastState;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.archive.history.ReleaseTag;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.exchange.export.Checksums;
+import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+
+/**
+ * The releases of an archive. One is prepared, which asks the gates and writes a manifest that can still be thrown away, and
+ * signed, which freezes it; where the archive wants it by another person.
+ */
+public final class ReleaseBook {
+
+	private final OpenArchive open;
+	private final Clock clock;
+
+	/** @param clock tells when a release was prepared and signed */
+	public ReleaseBook(OpenArchive open, Clock clock) {
+		this.open = open;
+		this.clock = clock;
+	}
+
+	/** Path of the manifest of a version, below the archive's folder. */
+	public static String path(String version) {
+		return "releases/" + version + ".json";
+	}
+
+	/** SHA-256 by path of the files of a state that its digest leaves out: plans, but nothing about releases. */
+	static Map<String, String> otherFiles(History history, SavePoint point) throws IOException {
+		Map<String, String> sums = new TreeMap<>();
+		for (String path : history.otherFiles(point)) {
+			if (!path.startsWith("releases/")) {
+				sums.put(path, Checksums.of(history.file(point, path).orElseThrow()));
+			}
+		}
+		return sums;
+	}
+
+	/** The gates of the archive: those of its file, or the usual ones. */
+	public GateSet gates() throws IOException {
+		Path file = open.folder().resolve("releases").resolve(GateSet.FILE);
+		try {
+			return Files.isRegularFile(file) ? GateSet.parse(Files.readString(file)) : GateSet.USUAL;
+		} catch (IllegalArgumentException e) {
+			throw new ArchiveException(e.getMessage(), "correct the file releases/" + GateSet.FILE, e);
+		}
+	}
+
+	/** Keeps gates in the archive; they are in the next save point. */
+	public void keep(GateSet gates) throws IOException {
+		open.putAboutReleases(GateSet.FILE, gates.toString());
+	}
+
+	/** All releases, the highest version first. Tags that are no versions, or without a manifest, are passed over. */
+	public List<ReleasedState> list() throws IOException {
+		try (History history = History.of(open.folder())) {
+			return list(history);
+		}
+	}
+
+	private static List<ReleasedState> list(History history) throws IOException {
+		List<ReleasedState> found = new ArrayList<>();
+		for (ReleaseTag tag : history.releases()) {
+			if (SemanticVersion.is(tag.version())) {
+				Optional<byte[]> manifest = history.file(tag.savePoint(), path(tag.version()));
+				if (manifest.isPresent()) {
+					try {
+						found.add(new ReleasedState(SemanticVersion.parse(tag.version()), tag,
+								ManifestJson.read(new String(manifest.get(), StandardCharsets.UTF_8))));
+					} catch (IllegalArgumentException e) {
+						throw new ArchiveException("the manifest of release " + tag.version() + " cannot be read: " + e.getMessage(),
+								"verify the release", e);
+					}
+				}
+			}
+		}
+		found.sort(Comparator.comparing(ReleasedState::version).reversed());
+		return found;
+	}
+
+	/** A release by its version. */
+	public ReleasedState find(String version) throws IOException {
+		return list().stream().filter(r -> r.tag().version().equals(version)).findFirst()
+				.orElseThrow(() -> new ArchiveException("there is no release " + version, "look at the list of releases"));
+	}
+
+	/** The content of a release, to look at. */
+	public PastState openReadOnly(String version) throws IOException {
+		try (History history = History.of(open.folder())) {
+			return history.open(find(version).tag().savePoint());
+		}
+	}
+
+	/**
+	 * Makes a release the working state again, by a new save point. Releases stay as they are, and so do the gates.
+	 *
+	 * @return empty if the archive is like that already
+	 */
+	public Optional<SavePoint> restore(String version, Person person, String note) throws IOException {
+		return open.restore(find(version).tag().savePoint(), person, note);
+	}
+
+	/** Looks whether every release still is what it was; by version, the highest first. */
+	public List<Verification> verify() throws IOException {
+		try (History history = History.of(open.folder())) {
+			return history.releases().stream().filter(t -> SemanticVersion.is(t.version()))
+					.sorted(Comparator.comparing((ReleaseTag t) -> SemanticVersion.parse(t.version())).reversed())
+					.map(t -> Verification.ofRelease(open.folder(), history, t)).toList();
+		}
+	}
+
+	/** Asks the gates of the content as it is in memory. */
+	public GateCheck ask(PackSettings settings, Workers workers) throws IOException {
+		return ask(ArchiveCopy.of(open.archive()), settings, workers);
+	}
+
+	/** Asks the gates of a copy of the content, for work beside a user interface. */
+	public GateCheck ask(Archive copy, PackSettings settings, Workers workers) throws IOException {
+		return GateCheck.of(copy, gates(), last(), settings, workers);
+	}
+
+	private GateCheck.Last last() throws IOException {
+		if (!Files.isDirectory(open.folder().resolve(".git"))) {
+			return null;
+		}
+		try (History history = History.of(open.folder())) {
+			List<ReleasedState> all = list(history);
+			return all.isEmpty() ? null
+					: new GateCheck.Last(all.get(0).tag().version(), history.open(all.get(0).tag().savePoint()).archive(),
+							all.get(0).manifest().settings());
+		}
+	}
+
+	/** What changed since the last release as far as it is saved, and which version that makes. */
+	public Bump propose() throws IOException {
+		try (History history = History.of(open.folder())) {
+			List<ReleasedState> all = list(history);
+			return all.isEmpty() ? Bump.after(null, null) : Bump.after(all.get(0).version(), changes(history, all.get(0)));
+		}
+	}
+
+	private static ArchiveDiff changes(History history, ReleasedState last) throws IOException {
+		return history.compareWithSaved(last.tag().savePoint());
+	}
+
+	/**
+	 * Writes the manifest of a release that somebody is to sign. Makes a save point of what is not in one. A manifest that
+	 * was prepared before and not signed is replaced.
+	 *
+	 * @param version null: the proposed one
+	 * @param check   of this content, by {@link #ask}, with gates overridden where somebody did
+	 * @throws ArchiveException where a gate holds the release back, and for a version that is not higher than the last
+	 */
+	public ReleaseManifest prepare(SemanticVersion version, GateCheck check, PackSettings settings, Person person, String notes)
+			throws IOException {
+		requireGates(check);
+		open.savePoint(person, null);
+		try (History history = History.of(open.folder())) {
+			List<ReleasedState> all = list(history);
+			ReleasedState last = all.isEmpty() ? null : all.get(0);
+			ArchiveDiff changes = last == null ? null : changes(history, last);
+			Bump bump = Bump.after(last == null ? null : last.version(), changes);
+			SemanticVersion chosen = version == null ? bump.version() : version;
+			if (last != null && chosen.compareTo(last.version()) <= 0) {
+				throw new ArchiveException("nothing was released: " + chosen + " is not higher than " + last.version(),
+						"choose " + bump.version() + " or higher");
+			}
+			List<String> reasons = new ArrayList<>(bump.reasons());
+			if (!chosen.equals(bump.version())) {
+				reasons.add(bump.version() + " was proposed, and " + chosen + " chosen by " + person.name());
+			}
+			ReleaseManifest manifest = new ReleaseManifest(chosen.toString(), nullToEmpty(open.archive().getName()), open.digest(),
+					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check), check.released().splits(), settings,
+					otherFiles(history, history.last()), check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
+					check.gates().toString(), check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
+					changes == null ? List.of() : changes.summary(), nullToEmpty(notes), person.name(), now(), "", "");
+			open.putAboutReleases(chosen + ".json", ManifestJson.write(manifest));
+			return manifest;
+		}
+	}
+
+	private static void requireGates(GateCheck check) throws ArchiveException {
+		if (!check.holding().isEmpty()) {
+			GateResult first = check.holding().get(0);
+			throw new ArchiveException("nothing was released: " + check.holding().size() + " gates are not met, the first: "
+					+ first.gate().title() + " is " + first.shownFigure() + ", and must be " + first.shownBound(),
+					"see to it, or override the gate by name and with a reason");
+		}
+	}
+
+	/** The manifest of a version that was prepared and not released; empty where there is none. */
+	public Optional<ReleaseManifest> prepared(String version) throws IOException {
+		Path file = open.folder().resolve(path(SemanticVersion.parse(version).toString()));
+		if (!Files.isRegularFile(file) || Files.isDirectory(open.folder().resolve(".git"))
+				&& list().stream().anyMatch(r -> r.tag().version().equals(version))) {
+			return Optional.empty();
+		}
+		try {
+			return Optional.of(ManifestJson.read(Files.readString(file)));
+		} catch (IllegalArgumentException e) {
+			throw new ArchiveException("the manifest that was prepared for " + version + " cannot be read: " + e.getMessage(),
+					"prepare the release again", e);
+		}
+	}
+
+	/**
+	 * Signs for a release that was prepared, and freezes it.
+	 *
+	 * @param notes null: those of the manifest
+	 * @throws ArchiveException where nothing was prepared, content or gates are no longer the same, or the archive wants
+	 *                          another person
+	 */
+	public ReleaseTag sign(String version, Person person, String notes) throws IOException {
+		ReleaseManifest manifest = prepared(version).orElseThrow(() -> new ArchiveException(
+				"nothing was released: " + version + " was not prepared", "prepare it, which asks the gates"));
+		if (open.isModified() || !open.digest().equals(manifest.digest())) {
+			throw new ArchiveException("nothing was released: the content is not what " + manifest.preparedBy() + " prepared",
+					"prepare the release again");
+		}
+		GateSet gates = gates();
+		if (!gates.toString().equals(manifest.gateSet())) {
+			throw new ArchiveException("nothing was released: the gates were changed since " + version + " was prepared",
+					"prepare the release again");
+		}
+		if (gates.anotherSigns() && person.name().equalsIgnoreCase(manifest.preparedBy())) {
+			throw new ArchiveException("nothing was released: " + person.name() + " prepared " + version
+					+ ", and this archive wants another person to sign", "let somebody else sign");
+		}
+		ReleaseManifest signed = (notes == null ? manifest : manifest.withNotes(notes)).signed(person.name(), now());
+		return open.release(version, ManifestJson.write(signed), signed.digest(), signed.message(), person);
+	}
+
+	private String now() {
+		return clock.instant().truncatedTo(ChronoUnit.SECONDS).toString();
+	}
+
+	private Map<String, Long> counts(GateCheck check) {
+		Archive archive = open.archive();
+		Map<String, Long> counts = new LinkedHashMap<>();
+		long surveys = 0;
+		long samples = 0;
+		for (Site site : archive.getSites()) {
+			surveys += site.getSurveys().size();
+			for (Survey survey : site.getSurveys()) {
+				samples += survey.table().size();
+			}
+		}
+		counts.put("sites", (long) archive.getSites().size());
+		counts.put("surveys", surveys);
+		counts.put("samples", samples);
+		counts.put("samples in the map", (long) check.released().map().size());
+		counts.put("test samples", (long) check.measures().test());
+		counts.put("access points", (long) archive.getAccessPoints().size());
+		counts.put("access points set aside", archive.getAccessPoints().stream().filter(a -> !a.isKept()).count());
+		counts.put("clusters", (long) check.released().clusters());
+		counts.put("waivers", (long) archive.getWaivers().size());
+		return counts;
+	}
+
+	private static String nullToEmpty(String text) {
+		return text == null ? "" : text;
+	}
+}

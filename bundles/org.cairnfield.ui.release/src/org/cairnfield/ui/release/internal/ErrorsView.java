@@ -1,0 +1,48 @@
+package org.cairnfield.ui.release.internal;
+
+import java.util.List;
+
+import org.cairnfield.core.series.Curve;
+import org.cairnfield.core.series.Series;
+import org.cairnfield.curation.release.ReleaseMeasures;
+import org.cairnfield.ui.charts.LineChart;
+import org.cairnfield.ui.charts.scale.Axis;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.part.ViewPart;
+
+/** What share of the test samples is placed within so many metres. */
+public final class ErrorsView extends ViewPart implements ReleaseDesk.Listener {
+
+	private final ReleaseDesk desk = ReleaseDesk.workbench();
+	private LineChart chart;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		chart = new LineChart(parent, SWT.NONE);
+		chart.setName("Error distribution");
+		chart.setData("org.cairnfield.id", "errors.chart");
+		chart.setEmptyText("Ask the gates to see how the errors are distributed.");
+		chart.setAxes(Axis.linear("Error", "m"), Axis.share("Share of test samples"));
+		chart.setStepped(true);
+		desk.add(this);
+	}
+
+	@Override
+	public void deskChanged() {
+		List<Series> curves = desk.check().map(check -> check.measures().ways()).orElse(List.<ReleaseMeasures.Way>of()).stream()
+				.filter(way -> way.errors().n() > 0).map(way -> Curve.distribution(way.name(), way.errors().errorsMetres())).toList();
+		chart.setSeries(curves);
+	}
+
+	@Override
+	public void setFocus() {
+		chart.setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		desk.remove(this);
+		super.dispose();
+	}
+}

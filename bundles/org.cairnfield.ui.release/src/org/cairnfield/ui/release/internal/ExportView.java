@@ -1,0 +1,207 @@
+package org.cairnfield.ui.release.internal;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+import org.cairnfield.archive.history.History;
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.release.ArchiveExport;
+import org.cairnfield.curation.release.ExportRequest;
+import org.cairnfield.curation.release.GateSet;
+import org.cairnfield.curation.release.ReleasedState;
+import org.cairnfield.exchange.export.Caution;
+import org.cairnfield.exchange.export.ExportFormat;
+import org.cairnfield.exchange.export.ExportOptions;
+import org.cairnfield.exchange.export.Pseudonyms;
+import org.cairnfield.exchange.export.TimeGrain;
+import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.work.Work;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.part.ViewPart;
+
+/** What leaves the archive, in which form, and what must be minded before it does. */
+public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
+
+	private static final String NOW = "the content as it is now";
+
+	private final ReleaseDesk desk = ReleaseDesk.workbench();
+	private final Map<ExportFormat, Button> formats = new EnumMap<>(ExportFormat.class);
+	private Combo what;
+	private Button withoutLocal;
+	private Combo times;
+	private Button devices;
+	private Text key;
+	private Button export;
+	private Text caution;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		Composite page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.swtDefaults().numColumns(2).margins(6, 4).applyTo(page);
+		Composite form = new Composite(page, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).applyTo(form);
+		GridDataFactory.fillDefaults().grab(false, true).applyTo(form);
+		label(form, "&What leaves");
+		what = new Combo(form, SWT.READ_ONLY);
+		what.setData("org.cairnfield.id", "export.what");
+		label(form, "In which form");
+		Composite forms = new Composite(form, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(5).applyTo(forms);
+		for (ExportFormat format : ExportFormat.values()) {
+			Button button = check(forms, title(format), format == ExportFormat.WIDE);
+			button.setData("org.cairnfield.id", "export." + format);
+			formats.put(format, button);
+		}
+		label(form, "&Times");
+		times = new Combo(form, SWT.READ_ONLY);
+		for (TimeGrain grain : TimeGrain.values()) {
+			times.add(grain == TimeGrain.FULL ? "as recorded" : grain == TimeGrain.NONE ? "left out" : "to the " + grain.name().toLowerCase(Locale.ROOT));
+		}
+		times.select(0);
+		label(form, "&Key for pseudonyms");
+		key = new Text(form, SWT.BORDER | SWT.PASSWORD);
+		key.setMessage("at least " + Pseudonyms.LEAST_KEY_BYTES + " characters; addresses leave as they are without");
+		key.addListener(SWT.Modify, event -> enable());
+		GridDataFactory.fillDefaults().grab(true, false).hint(330, SWT.DEFAULT).applyTo(key);
+		label(form, "");
+		withoutLocal = check(form, "Without &locally administered addresses", true);
+		label(form, "");
+		devices = check(form, "Names of &devices too", false);
+		label(form, "");
+		export = Forms.button(form, "&Export …", "export.do", this::ask);
+		caution = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
+		caution.setText(String.join("\n\n", Caution.general()));
+		caution.setData("org.cairnfield.id", "export.caution");
+		GridDataFactory.fillDefaults().grab(true, true).hint(250, 100).applyTo(caution);
+		desk.add(this);
+	}
+
+	private static void label(Composite parent, String text) {
+		new Label(parent, SWT.NONE).setText(text);
+	}
+
+	private static Button check(Composite parent, String text, boolean selected) {
+		Button button = new Button(parent, SWT.CHECK);
+		button.setText(text);
+		button.setSelection(selected);
+		return button;
+	}
+
+	private static String title(ExportFormat format) {
+		return switch (format) {
+		case WIDE -> "wide CSV";
+		case LONG -> "long CSV";
+		case GEOJSON -> "GeoJSON";
+		case GEOPACKAGE -> "GeoPackage";
+		case PACK -> "device pack";
+		};
+	}
+
+	@Override
+	public void deskChanged() {
+		int at = Math.max(0, what.getSelectionIndex());
+		what.removeAll();
+		what.add(NOW);
+		desk.releases().forEach(release -> what.add("release " + release.version()));
+		what.select(Math.min(at, what.getItemCount() - 1));
+		what.getParent().layout();
+		enable();
+	}
+
+	private void enable() {
+		int length = key.getText().getBytes(StandardCharsets.UTF_8).length;
+		export.setEnabled(desk.session().isPresent() && (length == 0 || length >= Pseudonyms.LEAST_KEY_BYTES));
+	}
+
+	private Set<ExportFormat> chosen() {
+		Set<ExportFormat> chosen = EnumSet.noneOf(ExportFormat.class);
+		formats.forEach((format, button) -> {
+			if (button.getSelection()) {
+				chosen.add(format);
+			}
+		});
+		return chosen;
+	}
+
+	private void ask() {
+		if (chosen().isEmpty()) {
+			caution.setText("Choose at least one form.");
+			return;
+		}
+		DirectoryDialog dialog = new DirectoryDialog(export.getShell());
+		dialog.setText("Export");
+		dialog.setMessage("Choose the folder that it goes to.");
+		String folder = dialog.open();
+		if (folder != null) {
+			write(Path.of(folder));
+		}
+	}
+
+	private void write(Path folder) {
+		ArchiveSession session = desk.session().orElseThrow();
+		byte[] secret = key.getText().getBytes(StandardCharsets.UTF_8);
+		ExportOptions options = new ExportOptions(withoutLocal.getSelection(), secret.length == 0 ? null : new Pseudonyms(secret),
+				TimeGrain.values()[times.getSelectionIndex()], devices.getSelection());
+		ExportRequest request = new ExportRequest(chosen(), SurveyKind.TRAINING, false, options, PackSettings.USUAL);
+		int at = what.getSelectionIndex();
+		ReleasedState release = at == 0 ? null : desk.releases().get(at - 1);
+		Archive copy = ArchiveCopy.of(session.archive());
+		GateSet gates;
+		String digest;
+		try {
+			gates = desk.book().gates();
+			digest = session.open().digest();
+		} catch (IOException e) {
+			caution.setText(Problems.text(e));
+			return;
+		}
+		Work.start("Exporting", workers -> {
+			if (release == null) {
+				return ArchiveExport.write(copy, new ArchiveExport.Source("", digest, Instant.now()), gates.policy(), folder, request);
+			}
+			try (History history = session.open().history()) {
+				return ArchiveExport.write(history.open(release.tag().savePoint()).archive(), new ArchiveExport.Source(
+						release.version().toString(), release.manifest().digest(), release.tag().time()), gates.policy(), folder, request);
+			}
+		}, this::say, problem -> caution.setText(Problems.text(problem)));
+	}
+
+	private void say(List<Path> files) {
+		if (!caution.isDisposed()) {
+			caution.setText("Written to " + files.get(0).getParent() + ":\n  "
+					+ String.join("\n  ", files.stream().map(file -> file.getFileName().toString()).toList()) + "\n\n"
+					+ String.join("\n\n", Caution.general()));
+		}
+	}
+
+	@Override
+	public void setFocus() {
+		what.setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		desk.remove(this);
+		super.dispose();
+	}
+}

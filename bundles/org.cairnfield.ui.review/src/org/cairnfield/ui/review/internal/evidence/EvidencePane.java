@@ -1,0 +1,130 @@
+package org.cairnfield.ui.review.internal.evidence;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+
+import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.ui.review.internal.desk.DeskListener;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Composite;
+
+/** Shows the evidence on the sample in hand as text that can be read, searched and copied. */
+final class EvidencePane implements DeskListener {
+
+	private final ReviewDesk desk;
+	private final StyledText text;
+	private Evidence shown;
+	private Standing shownStanding;
+
+	EvidencePane(Composite parent, ReviewDesk desk) {
+		this.desk = desk;
+		text = Marked.named(Marked.id(new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL), "review.evidence"),
+				"Evidence on the sample in hand");
+		text.setMargins(8, 6, 8, 6);
+		text.setLineSpacing(1);
+		text.setWrapIndent(14);
+		desk.add(this);
+		text.addListener(SWT.Dispose, event -> desk.remove(this));
+		show();
+	}
+
+	@Override
+	public void splitChanged() {
+		show();
+	}
+
+	@Override
+	public void verdictsChanged() {
+		show();
+	}
+
+	@Override
+	public void currentChanged() {
+		show();
+	}
+
+	private void show() {
+		if (text.isDisposed()) {
+			return;
+		}
+		Evidence evidence = desk.evidence(desk.current());
+		Standing standing = evidence == null ? null : desk.verdicts().standing(evidence.sample());
+		if (evidence != null && evidence == shown && Objects.equals(standing, shownStanding)) {
+			return;
+		}
+		shown = evidence;
+		shownStanding = standing;
+		if (evidence == null) {
+			text.setText(desk.isBusy() ? "Computing the evidence …" : "Take up a sample of the queue: what speaks for and against it appears here.");
+			return;
+		}
+		write(EvidenceText.of(evidence, place(evidence), standing, desk.evidence().basis(),
+				ZoneId.systemDefault()));
+	}
+
+	private String place(Evidence evidence) {
+		SampleRef ref = desk.ref(evidence.sample());
+		if (ref == null) {
+			return "is gone from the archive";
+		}
+		SampleTable table = ref.survey().table();
+		Site site = ref.survey().getSite();
+		return String.format(Locale.ROOT, "%s, floor %d, x %.2f m, y %.2f m", site == null ? "" : site.getName(),
+				table.floorLevel(ref.row()), table.xMetres(ref.row()), table.yMetres(ref.row()));
+	}
+
+	private void write(List<EvidenceText.Line> lines) {
+		StringBuilder all = new StringBuilder();
+		List<StyleRange> styles = new ArrayList<>();
+		for (EvidenceText.Line line : lines) {
+			if (line.style() == EvidenceText.Style.QUESTION) {
+				all.append('\n');
+			}
+			int from = all.length();
+			all.append(line.text()).append('\n');
+			StyleRange style = style(line.style());
+			if (style != null) {
+				style.start = from;
+				style.length = line.text().length();
+				styles.add(style);
+			}
+		}
+		text.setRedraw(false);
+		text.setText(all.toString().stripTrailing());
+		int length = text.getCharCount();
+		styles.forEach(style -> style.length = Math.min(style.length, length - style.start));
+		text.setStyleRanges(styles.toArray(StyleRange[]::new));
+		text.setRedraw(true);
+	}
+
+	private StyleRange style(EvidenceText.Style style) {
+		StyleRange range = new StyleRange();
+		switch (style) {
+			case TITLE, QUESTION -> range.font = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
+			case STRUCK -> {
+				range.strikeout = true;
+				range.foreground = text.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND);
+			}
+			default -> {
+				return null;
+			}
+		}
+		return range;
+	}
+
+	void setFocus() {
+		text.setFocus();
+	}
+}

@@ -1,0 +1,181 @@
+package org.cairnfield.ui.review.internal.evidence;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+import org.cairnfield.curation.decide.LedgerEntry;
+import org.cairnfield.curation.decide.ReasonCode;
+import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.propose.Effect;
+import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.propose.Warning;
+import org.cairnfield.ui.charts.scale.Numbers;
+
+/** The evidence on a sample as lines: three questions, each with its answer in figures; then warnings, effect and verdicts. */
+final class EvidenceText {
+
+	/** How a line is written. */
+	enum Style {
+		TITLE, QUESTION, PLAIN, WARNING, STRUCK
+	}
+
+	/** A line. */
+	record Line(Style style, String text) {
+	}
+
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ROOT);
+
+	private final List<Line> lines = new ArrayList<>();
+
+	private EvidenceText() {
+	}
+
+	/**
+	 * @param place    where the sample is said to be, for a person
+	 * @param standing may be null
+	 * @param basis    what the effect is computed from
+	 */
+	static List<Line> of(Evidence e, String place, Standing standing, String basis, ZoneId zone) {
+		EvidenceText text = new EvidenceText();
+		text.add(Style.TITLE, e.sample().sample() + "  " + place);
+		text.add(Style.PLAIN, "of survey " + e.sample().survey());
+		text.belongs(e);
+		text.place(e);
+		text.readings(e);
+		text.effect(e, basis);
+		text.verdicts(standing, zone);
+		return text.lines;
+	}
+
+	private void add(Style style, String line) {
+		lines.add(new Line(style, line));
+	}
+
+	private void plain(String format, Object... values) {
+		add(Style.PLAIN, String.format(Locale.ROOT, format, values));
+	}
+
+	private void question(String question, Evidence e, Warning... about) {
+		boolean doubt = List.of(about).stream().anyMatch(e.warnings()::contains);
+		add(Style.QUESTION, question + (!e.made() && about[0] == Warning.NEAREST_DIFFERS ? "  no proposal" : doubt ? "  look closer" : "  nothing against it"));
+		for (Warning warning : about) {
+			if (e.warnings().contains(warning)) {
+				add(Style.WARNING, "▲ " + warning.text(e));
+			}
+		}
+	}
+
+	private void belongs(Evidence e) {
+		question("Does it belong there?", e, Warning.NEAREST_DIFFERS, Warning.TIGHT_MARGIN);
+		if (e.carrier() == null) {
+			plain("It correlates with no labelled sample.");
+			return;
+		}
+		plain(e.made() ? "cluster %d, strength r %s, margin %s" : "best cluster %d with r %s, below the threshold; margin %s", e.cluster(),
+				number(e.strengthR(), 2, ""), number(e.margin(), 3, ""));
+		plain("carrier %s%s", e.carrier().sample(), e.carrierOnFloor() ? ", on this floor" : ", on another floor");
+		if (e.nearest() != null) {
+			plain("nearest labelled sample %s: cluster %d, %s", e.nearest().sample(), e.nearestCluster(), e.agrees() ? "agrees" : "differs");
+		}
+		plain("r says where it fits, not whether it is good.");
+	}
+
+	private void place(Evidence e) {
+		question("Is its place right?", e, Warning.OTHER_FLOOR, Warning.FAR, Warning.PLACE_DOUBTFUL);
+		if (e.made()) {
+			plain("to the cluster on this floor: %s", Double.isNaN(e.floorMetres()) ? "none of it is here" : number(e.floorMetres(), 1, " m"));
+			plain("of the cluster on this floor: %s", number(100 * e.clusterFloorShare(), 0, " %"));
+		}
+		plain("what hears the same: %d of %d on this floor, %s away in the median", e.floorVotes(), e.floorVoters(),
+				number(e.placeErrorMetres(), 1, " m"));
+		plain("doubt: %s of all samples are less doubtful in place", number(100 * e.placeScore(), 0, " %"));
+	}
+
+	private void readings(Evidence e) {
+		question("Are its readings sound?", e, Warning.READINGS_DOUBTFUL);
+		plain("overlap of access points with what stands around it: %s", number(e.overlap(), 2, ""));
+		plain("level deficit to them: %s, scatter %s", number(e.levelDeficitDb(), 1, " dB"), number(e.levelScatterDb(), 1, " dB"));
+		plain("doubt: %s of all samples are less doubtful in readings", number(100 * e.readingsScore(), 0, " %"));
+	}
+
+	private void effect(Evidence e, String basis) {
+		if (!e.made()) {
+			return;
+		}
+		add(Style.QUESTION, "What would approving it alone do?");
+		Effect effect = e.effect();
+		if (Double.isNaN(effect.errorChangeMetres())) {
+			plain("Unknown: no queries on this floor to tell it from.");
+		} else {
+			plain("mean error on this floor: %s m, %d of %d positions change", signed(effect.errorChangeMetres(), 3), effect.affected(),
+					effect.queries());
+			plain("comparisons per query: %s", signed(effect.comparisonsAdded(), 2));
+		}
+		if (!basis.isBlank()) {
+			plain("Computed from %s.", basis.endsWith(".") ? basis.substring(0, basis.length() - 1) : basis);
+		}
+	}
+
+	private void verdicts(Standing standing, ZoneId zone) {
+		if (standing == null) {
+			return;
+		}
+		if (standing.hidden()) {
+			add(Style.QUESTION, "Second review");
+			plain("Somebody else has decided. Their verdict is shown once you have given yours.");
+			return;
+		}
+		if (standing.entries().isEmpty()) {
+			return;
+		}
+		add(Style.QUESTION, "Verdicts: " + standing.state());
+		for (LedgerEntry entry : standing.entries()) {
+			add(isSuperseded(standing, entry) ? Style.STRUCK : Style.PLAIN, line(entry, zone));
+		}
+		if (standing.stale()) {
+			add(Style.WARNING, "▲ sample or evidence has changed since, so the verdict no longer counts");
+		}
+	}
+
+	/** Whatever does not count any more, the lines that take others back included. */
+	static boolean isSuperseded(Standing standing, LedgerEntry entry) {
+		return entry.takesBack() || standing.stale() || !standing.first().filter(entry::equals).isPresent()
+				&& !standing.second().filter(entry::equals).isPresent() && !standing.resolution().filter(entry::equals).isPresent();
+	}
+
+	/** A verdict in words. */
+	static String line(LedgerEntry entry, ZoneId zone) {
+		StringBuilder text = new StringBuilder();
+		text.append(entry.takesBack() ? "took it back" : switch (entry.decision()) {
+			case APPROVE -> "approve";
+			case REJECT -> "reject";
+			default -> "defer";
+		});
+		switch (entry.round()) {
+			case SECOND -> text.append(", second review");
+			case RESOLUTION -> text.append(", settling the two");
+			default -> { }
+		}
+		if (entry.reasonCode() != null && !entry.takesBack()) {
+			text.append(": ").append(ReasonCode.named(entry.reasonCode()).map(ReasonCode::title).orElse(entry.reasonCode()));
+		}
+		if (entry.text() != null) {
+			text.append(" \"").append(entry.text()).append('"');
+		}
+		return text.append("  ").append(entry.person()).append(", ").append(TIME.format(entry.time().atZone(zone))).toString();
+	}
+
+	static String number(double value, int decimals, String unit) {
+		return Double.isNaN(value) ? "unknown" : Numbers.text(value, decimals) + unit;
+	}
+
+	/** With its sign, a real minus; what rounds to nothing has none. */
+	static String signed(double value, int decimals) {
+		String digits = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
+		boolean zero = digits.chars().allMatch(c -> c == '0' || c == '.');
+		return zero ? "±" + digits : (value < 0 ? "−" : "+") + digits;
+	}
+}

@@ -1,0 +1,107 @@
+package org.cairnfield.ui.review.internal.evidence;
+
+import java.util.List;
+import java.util.Locale;
+
+import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.propose.FingerprintPair;
+import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.model.values.SampleKey;
+import org.cairnfield.ui.charts.Fingerprints;
+import org.cairnfield.ui.charts.PairedBars;
+import org.cairnfield.ui.review.internal.desk.DeskListener;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** Two fingerprints as paired bars, and in figures how alike they are. */
+final class PairPane implements DeskListener {
+
+	private final ReviewDesk desk;
+	private final Composite page;
+	private final Button carrier;
+	private final Button nearest;
+	private final Label facts;
+	private final PairedBars bars;
+
+	PairPane(Composite parent, ReviewDesk desk) {
+		this.desk = desk;
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 3).spacing(8, 2).applyTo(page);
+		carrier = other("with its &carrier", "pair.carrier", true);
+		carrier.setToolTipText("The labelled sample that it correlates with best");
+		nearest = other("with the &nearest labelled sample", "pair.nearest", false);
+		nearest.setToolTipText("The labelled sample whose fingerprint is nearest");
+		facts = Marked.line(page, "pair.facts", 2);
+		bars = Marked.id(new PairedBars(page, SWT.NONE), "pair.bars");
+		bars.setName("Two fingerprints");
+		bars.setOrder(Fingerprints.Order.SHARED_FIRST);
+		bars.setEmptyText("Take up a sample of the queue to compare its fingerprint.");
+		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(bars);
+		desk.add(this);
+		page.addListener(SWT.Dispose, event -> desk.remove(this));
+		currentChanged();
+	}
+
+	private Button other(String title, String id, boolean selected) {
+		Button button = Marked.id(new Button(page, SWT.RADIO), id);
+		button.setText(title);
+		button.setSelection(selected);
+		button.addListener(SWT.Selection, event -> currentChanged());
+		return button;
+	}
+
+	@Override
+	public void splitChanged() {
+		currentChanged();
+	}
+
+	@Override
+	public void currentChanged() {
+		if (page.isDisposed()) {
+			return;
+		}
+		Evidence evidence = desk.evidence(desk.current());
+		SplitOnMap onMap = desk.onMap();
+		SampleKey other = evidence == null ? null : carrier.getSelection() ? evidence.carrier() : evidence.nearest();
+		int first = evidence == null ? -1 : onMap.index(evidence.sample());
+		int second = other == null ? -1 : onMap.index(other);
+		carrier.setEnabled(evidence != null && evidence.carrier() != null);
+		nearest.setEnabled(evidence != null && evidence.nearest() != null);
+		if (first < 0 || second < 0) {
+			bars.setFingerprints(null);
+			Marked.say(facts, evidence == null ? "" : evidence.sample() + " has no such sample beside it.");
+			return;
+		}
+		FingerprintPair pair = FingerprintPair.of(onMap.map(), first, second);
+		bars.setFingerprints(fingerprints(pair, evidence.sample().sample(), other.sample()));
+		Marked.say(facts, describe(pair, evidence, carrier.getSelection()));
+	}
+
+	private static Fingerprints fingerprints(FingerprintPair pair, String first, String second) {
+		List<String> addresses = pair.rows().stream().map(FingerprintPair.Row::address).toList();
+		double[][] levels = {
+				pair.rows().stream().mapToDouble(row -> row.firstDbm() == null ? Double.NaN : row.firstDbm()).toArray(),
+				pair.rows().stream().mapToDouble(row -> row.secondDbm() == null ? Double.NaN : row.secondDbm()).toArray() };
+		return new Fingerprints(List.of(first, second), addresses, levels);
+	}
+
+	private static String describe(FingerprintPair pair, Evidence evidence, boolean isCarrier) {
+		String shared = String.format(Locale.ROOT, "%d of %d access points shared (overlap %.2f)", pair.shared(), pair.rows().size(),
+				pair.overlap());
+		String levels = Double.isNaN(pair.levelR()) ? "too few shared to correlate their levels"
+				: String.format(Locale.ROOT, "r of their levels %.2f", pair.levelR());
+		String strength = isCarrier ? String.format(Locale.ROOT, "; strength r %.2f, of distances to the whole map", evidence.strengthR())
+				: "";
+		return shared + ", " + levels + strength + '.';
+	}
+
+	void setFocus() {
+		bars.setFocus();
+	}
+}

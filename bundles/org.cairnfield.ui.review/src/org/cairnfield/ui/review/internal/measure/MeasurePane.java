@@ -1,0 +1,163 @@
+package org.cairnfield.ui.review.internal.measure;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Interval;
+import org.cairnfield.curation.decide.Outcome;
+import org.cairnfield.curation.decide.Standings;
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.measure.SplitMeasurement;
+import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Split;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.review.internal.desk.DeskListener;
+import org.cairnfield.ui.review.internal.desk.LatestWork;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** Plain matching, the split, and the split with what was approved side by side, with 95 % intervals. */
+final class MeasurePane implements DeskListener {
+
+	/** Of the bootstrap; the same as in batch. */
+	private static final long SEED = 1;
+
+	private final ReviewDesk desk;
+	private final Composite page;
+	private final Button measure;
+	private final Button cancel;
+	private final Label says;
+	private final TableViewer table;
+	private final LatestWork work = new LatestWork(this::show);
+	private SplitMeasurement measured;
+	private Split of;
+	private String problem = "";
+	private boolean outdated;
+
+	MeasurePane(Composite parent, ReviewDesk desk) {
+		this.desk = desk;
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(6, 4).applyTo(page);
+		measure = Marked.button(page, "&Measure", "measure.start", this::start);
+		cancel = Marked.button(page, "Cancel", "measure.cancel", work::cancel);
+		says = Marked.line(page, "measure.message", 1);
+		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
+		Marked.id(table.getTable(), "measure.table").setHeaderVisible(true);
+		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(table.getTable());
+		column("Matching", 150, SWT.LEFT, SplitMeasurement.Column::name);
+		column("Mean error", 98, SWT.RIGHT, c -> metres(c.errors().meanMetres()));
+		column("95 % interval", 115, SWT.RIGHT, c -> interval(c.meanInterval(), " m"));
+		column("Median", 75, SWT.RIGHT, c -> metres(c.errors().medianMetres()));
+		column("95 % within", 104, SWT.RIGHT, c -> metres(c.errors().p95Metres()));
+		column("To plain", 70, SWT.RIGHT, c -> String.format(Locale.ROOT, "%.3f", c.ratio()));
+		column("95 % interval", 115, SWT.RIGHT, c -> interval(c.ratioInterval(), ""));
+		column("Compared per query", 135, SWT.RIGHT,
+				c -> String.format(Locale.ROOT, "%,.1f (%.1f %%)", c.comparisons(), 100 * c.comparisonShare()));
+		column("How", 420, SWT.LEFT, SplitMeasurement.Column::how);
+		table.setContentProvider(ArrayContentProvider.getInstance());
+		desk.add(this);
+		page.addListener(SWT.Dispose, event -> {
+			desk.remove(this);
+			work.cancel();
+		});
+		show();
+	}
+
+	private void column(String title, int width, int alignment, Function<SplitMeasurement.Column, String> text) {
+		TableViewerColumn column = new TableViewerColumn(table, alignment);
+		column.getColumn().setText(title);
+		column.getColumn().setWidth(width);
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> text.apply((SplitMeasurement.Column) element)));
+	}
+
+	private static String metres(double value) {
+		return Double.isNaN(value) ? "–" : String.format(Locale.ROOT, "%.2f m", value);
+	}
+
+	private static String interval(Interval interval, String unit) {
+		return String.format(Locale.ROOT, "%.2f to %.2f%s", interval.low(), interval.high(), unit);
+	}
+
+	@Override
+	public void splitChanged() {
+		if (desk.split() != of) {
+			work.cancel();
+			measured = null;
+			problem = "";
+		}
+		outdated = measured != null;
+		show();
+	}
+
+	@Override
+	public void verdictsChanged() {
+		outdated = measured != null;
+		show();
+	}
+
+	private void start() {
+		Archive still = ArchiveCopy.of(desk.session().archive());
+		SplitOnMap onMap = desk.onMap();
+		Standings standings = desk.verdicts().standings();
+		String id = desk.split().getId();
+		of = desk.split();
+		problem = "";
+		work.start("Measuring split " + id, workers -> {
+			Split split = still.getSplits().stream().filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
+			RadioMap test = SplitOnMap.testMap(still, split);
+			return SplitMeasurement.of(Outcome.of(onMap, standings), test, SEED, workers);
+		}, found -> {
+			measured = found;
+			outdated = false;
+			show();
+		}, why -> {
+			problem = Problems.text(why);
+			show();
+		});
+	}
+
+	private void show() {
+		if (page.isDisposed()) {
+			return;
+		}
+		measure.setEnabled(desk.onMap() != null && desk.verdicts().standings() != null && !work.isBusy());
+		cancel.setVisible(work.isBusy());
+		if (table.getInput() != (measured == null ? List.of() : measured.columns())) {
+			table.setInput(measured == null ? List.of() : measured.columns());
+		}
+		Marked.say(says, text());
+	}
+
+	private String text() {
+		if (work.isBusy()) {
+			return "Matching the test samples …";
+		}
+		if (!problem.isEmpty()) {
+			return "✖ " + problem;
+		}
+		if (measured == null) {
+			return desk.split() == null ? "Keep a split to measure it."
+					: "Matches the samples of the test surveys by the plain map, the split, and the split with what was approved.";
+		}
+		return String.format(Locale.ROOT, "Split %s, %,d map samples, %,d test samples, %,d approved. Intervals by bootstrap on the test samples.%s",
+				of.getId(), measured.samples(), measured.testSamples(), measured.approved(),
+				outdated ? " ▲ Verdicts or map have changed since: measure again." : "");
+	}
+
+	void setFocus() {
+		measure.setFocus();
+	}
+}

@@ -1,0 +1,131 @@
+package org.cairnfield.ui.review.internal.queue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.cairnfield.curation.decide.AuditPlan;
+import org.cairnfield.curation.decide.Agreement;
+import org.cairnfield.curation.propose.Band;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.review.internal.desk.VerdictDesk;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** Approval of a whole band after a sampled audit, and how far two reviewers agree. */
+final class AuditPane {
+
+	private static final int PATIENCE_MILLIS = 400;
+
+	private final ReviewDesk desk;
+	private final Composite page;
+	private final Combo band;
+	private final Button look;
+	private final Button approve;
+	private final Label plan;
+	private final Label agreement;
+	private List<Band> bands = List.of();
+	private boolean waiting;
+
+	AuditPane(Composite parent, ReviewDesk desk) {
+		this.desk = desk;
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(4).margins(6, 3).spacing(5, 2).applyTo(page);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(page);
+		band = Marked.choice(page, "Ban&d", "review.audit.band", this::chosen);
+		GridDataFactory.fillDefaults().grab(true, false).hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(band);
+		look = Marked.button(page, "&Look at the drawn", "review.audit.look", this::look);
+		approve = Marked.button(page, "Approve the res&t", "review.audit.approve", () -> desk.verdicts().approveBand(name()));
+		plan = Marked.line(page, "review.audit.plan", 4);
+		agreement = Marked.line(page, "review.agreement", 4);
+	}
+
+	private String name() {
+		return bands.get(Math.max(0, band.getSelectionIndex())).name();
+	}
+
+	private void chosen() {
+		if (desk.verdicts().audit() != null) {
+			desk.verdicts().startAudit(null);
+		}
+		show();
+	}
+
+	private void look() {
+		desk.verdicts().startAudit(desk.verdicts().audit() == null ? name() : null);
+	}
+
+	/** Soon: plans need a look at the whole ledger, and the next sample must not wait for it. */
+	void showSoon() {
+		if (!waiting) {
+			waiting = true;
+			page.getDisplay().timerExec(PATIENCE_MILLIS, () -> {
+				waiting = false;
+				if (!page.isDisposed()) {
+					show();
+				}
+			});
+		}
+	}
+
+	void show() {
+		VerdictDesk verdicts = desk.verdicts();
+		boolean some = desk.evidence() != null && verdicts.standings() != null
+				&& desk.rows().stream().anyMatch(row -> row.evidence().made());
+		Marked.shown(page, some);
+		if (!some) {
+			return;
+		}
+		List<Band> now = verdicts.policy().bands().all();
+		if (!now.equals(bands)) {
+			bands = now;
+			band.setItems(bands.stream().map(Band::title).toArray(String[]::new));
+			band.select(bands.size() - 1);
+		}
+		Optional<AuditPlan> audit = Optional.ofNullable(verdicts.audit()).or(() -> verdicts.audit(name()));
+		boolean editable = desk.session().readOnlyReason().isEmpty();
+		boolean any = audit.filter(a -> !a.lot().isEmpty()).isPresent();
+		look.setText(verdicts.audit() != null ? "Back to the &whole queue" : "&Look at the drawn");
+		look.setEnabled(any || verdicts.audit() != null);
+		approve.setEnabled(editable && audit.filter(AuditPlan::isPassed).filter(a -> !a.rest().isEmpty()).isPresent());
+		Marked.say(plan, audit.map(this::describe).orElse(""));
+		Marked.say(agreement, agreement());
+		page.layout();
+	}
+
+	private String describe(AuditPlan audit) {
+		if (audit.lot().isEmpty()) {
+			return "Nothing is left to decide in this band.";
+		}
+		String drawn = String.format(Locale.ROOT, "To approve this band at once, look at %d drawn of its %d proposals first; none may be wrong. "
+				+ "A band with more than %.3g %% wrong passes with a probability of %.0f %% at most.", audit.plan().size(),
+				audit.lot().size(), 100 * audit.limitShare(), 100 * (1 - desk.verdicts().policy().confidence()));
+		if (audit.examined() == 0) {
+			return drawn;
+		}
+		String state = String.format(Locale.ROOT, " Looked at: %d of %d, %d not approved (%.1f to %.1f %% by Wilson).", audit.examined(),
+				audit.plan().size(), audit.notApproved(), 100 * audit.wilson().low(), 100 * audit.wilson().high());
+		String next = audit.isPassed() ? " ✔ The rest, " + audit.rest().size() + ", may be approved."
+				: audit.notApproved() > audit.plan().acceptance() ? " ✖ The audit has failed: review this band one by one." : "";
+		return drawn + state + next;
+	}
+
+	/** Only of those that both have seen, so that nothing is given away. */
+	private String agreement() {
+		Agreement of = desk.verdicts().standings().agreement();
+		int waiting = desk.verdicts().standings().awaitingSecond();
+		if (of.kappa().items() == 0) {
+			return waiting == 0 ? "" : waiting + (waiting == 1 ? " verdict waits" : " verdicts wait") + " for a second reviewer.";
+		}
+		String kappa = Double.isNaN(of.kappa().value()) ? "κ undefined" : String.format(Locale.ROOT, "Cohen's κ %.2f (95 %% interval %.2f to %.2f)",
+				of.kappa().value(), of.kappa().interval(0.95).low(), of.kappa().interval(0.95).high());
+		return String.format(Locale.ROOT, "Two reviewers on %d samples: agree on %.0f %%, %s; %d to settle, %d wait for a second reviewer.",
+				of.kappa().items(), 100 * of.kappa().observed(), kappa, desk.verdicts().standings().disputes().size(), waiting);
+	}
+}

@@ -1,0 +1,206 @@
+package org.cairnfield.ui.review.internal.queue;
+
+import java.util.Arrays;
+
+import org.cairnfield.curation.propose.QueueOrder;
+import org.cairnfield.model.Split;
+import org.cairnfield.ui.review.internal.desk.DeskListener;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.QueueFilter;
+import org.cairnfield.ui.review.internal.desk.QueueGrouping;
+import org.cairnfield.ui.review.internal.desk.QueueShown;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.review.internal.desk.TypingGuard;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** The queue of the reviewer: which split, which of its noise, in which order; and approval by band beneath. */
+final class QueuePane implements DeskListener {
+
+	/** So long after the last key the filter is applied. */
+	private static final int PATIENCE_MILLIS = 150;
+
+	private final ReviewDesk desk;
+	private final Composite page;
+	private final Combo split;
+	private final Label count;
+	private final Text filter;
+	private final Combo shown;
+	private final Combo grouping;
+	private final Combo order;
+	private final Label says;
+	private final QueueTable table;
+	private final AuditPane audit;
+
+	QueuePane(Composite parent, ReviewDesk desk, TypingGuard typing) {
+		this.desk = desk;
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
+		Composite top = row(page, 5);
+		split = Marked.choice(top, "Spl&it", "review.split", this::chooseSplit);
+		GridDataFactory.fillDefaults().hint(110, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(split);
+		shown = combo(top, "Sho&w", "review.shown", () -> desk.arrange(desk.settings().withShown(QueueShown.values()[selected("shown")])));
+		for (QueueShown each : QueueShown.values()) {
+			shown.add(each.title());
+		}
+		count = Marked.id(new Label(top, SWT.RIGHT), "review.count");
+		count.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(count);
+		Composite second = row(page, 1);
+		filter = Marked.named(Marked.id(new Text(second, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH), "review.filter"), "Filter of the queue");
+		filter.setMessage("Filter: such as  C7 far  or  differ -tight");
+		filter.setToolTipText("Words that a line must have in any column; with a minus, that it must not have");
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
+		Runnable apply = this::applyFilter;
+		filter.addListener(SWT.Modify, event -> page.getDisplay().timerExec(PATIENCE_MILLIS, apply));
+		filter.addListener(SWT.DefaultSelection, event -> applyFilter());
+		typing.guard(filter);
+		Composite third = row(page, 4);
+		grouping = combo(third, "&Group", "review.grouping",
+				() -> desk.arrange(desk.settings().withGrouping(QueueGrouping.values()[selected("grouping")])));
+		for (QueueGrouping each : QueueGrouping.values()) {
+			grouping.add(each.title());
+		}
+		order = combo(third, "S&ort", "review.order", () -> desk.arrange(desk.settings().withOrder(QueueOrder.values()[selected("order")])));
+		for (QueueOrder each : QueueOrder.values()) {
+			order.add(each.title());
+		}
+		says = Marked.line(page, "review.queue.message", 1);
+		((GridData) says.getLayoutData()).horizontalIndent = 6;
+		table = new QueueTable(page, desk);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
+		audit = new AuditPane(page, desk);
+		filter.addListener(SWT.KeyDown, event -> {
+			if (event.keyCode == SWT.ARROW_DOWN) {
+				event.doit = false;
+				table.control().setFocus();
+			} else if (event.keyCode == SWT.ESC) {
+				event.doit = false;
+				filter.setText("");
+				table.control().setFocus();
+			}
+		});
+		desk.add(this);
+		page.addListener(SWT.Dispose, event -> desk.remove(this));
+		splitChanged();
+	}
+
+	private static Composite row(Composite parent, int columns) {
+		Composite row = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(columns).margins(6, 2).spacing(5, 2).applyTo(row);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
+		return row;
+	}
+
+	private static Combo combo(Composite parent, String label, String id, Runnable changed) {
+		Combo combo = Marked.choice(parent, label, id, changed);
+		GridDataFactory.fillDefaults().grab(true, false).hint(70, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(combo);
+		return combo;
+	}
+
+	private int selected(String which) {
+		Combo combo = switch (which) {
+			case "shown" -> shown;
+			case "grouping" -> grouping;
+			default -> order;
+		};
+		return Math.max(0, combo.getSelectionIndex());
+	}
+
+	private void chooseSplit() {
+		if (split.getSelectionIndex() >= 0) {
+			desk.choose(split.getText());
+		}
+	}
+
+	private void applyFilter() {
+		if (!page.isDisposed()) {
+			QueueFilter now = QueueFilter.of(filter.getText());
+			if (!now.equals(desk.settings().filter())) {
+				desk.arrange(desk.settings().withFilter(now));
+			}
+		}
+	}
+
+	@Override
+	public void splitChanged() {
+		if (page.isDisposed()) {
+			return;
+		}
+		String[] ids = desk.session() == null ? new String[0]
+				: desk.session().archive().getSplits().stream().map(Split::getId).toArray(String[]::new);
+		if (!Arrays.equals(ids, split.getItems())) {
+			split.setItems(ids);
+		}
+		split.setEnabled(ids.length > 0);
+		if (desk.split() != null) {
+			split.setText(desk.split().getId());
+		}
+		queueChanged();
+	}
+
+	@Override
+	public void queueChanged() {
+		if (page.isDisposed()) {
+			return;
+		}
+		shown.select(desk.settings().shown().ordinal());
+		grouping.select(desk.settings().grouping().ordinal());
+		order.select(desk.settings().order().ordinal());
+		shown.setEnabled(desk.verdicts().audit() == null);
+		table.refill();
+		say();
+		audit.show();
+	}
+
+	@Override
+	public void verdictsChanged() {
+		if (!page.isDisposed()) {
+			table.restate();
+			say();
+			audit.showSoon();
+		}
+	}
+
+	@Override
+	public void currentChanged() {
+		if (!page.isDisposed()) {
+			table.select();
+		}
+	}
+
+	private void say() {
+		count.setText(desk.countText());
+		count.setToolTipText(desk.countText().isEmpty() ? null : "Proposals on which you still have to decide");
+		String text = "";
+		if (desk.session() == null) {
+			text = "Open an archive to review the proposals of its splits.";
+		} else if (desk.split() == null) {
+			text = "There is no split yet. Make one in the view Split, with proposals.";
+		} else if (!desk.problem().isEmpty()) {
+			text = "✖ " + desk.problem();
+		} else if (desk.evidence() == null) {
+			text = "Computing the evidence on each noise sample …";
+		} else if (desk.rows().isEmpty()) {
+			text = "Split " + desk.split().getId() + " has no proposals. Make them in the view Split, on the page of kept splits.";
+		} else if (desk.queue().lines().isEmpty()) {
+			text = "No line is so. Empty the filter, or show all.";
+		} else if (desk.isBusy()) {
+			text = "The map has changed; evidence is being computed anew …";
+		}
+		Marked.say(says, text);
+	}
+
+	void setFocus() {
+		if (!Marked.holdsFocus(page)) {
+			table.control().setFocus();
+		}
+	}
+}

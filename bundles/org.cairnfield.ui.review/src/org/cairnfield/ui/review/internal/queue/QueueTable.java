@@ -1,0 +1,162 @@
+package org.cairnfield.ui.review.internal.queue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.propose.QueueOrder;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.QueueList;
+import org.cairnfield.ui.review.internal.desk.QueueRow;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+
+/** The lines of the queue. Only those on the screen are made, so that thousands cost nothing. */
+final class QueueTable {
+
+	private record Column(String title, int width, int alignment, QueueOrder order, String tip) {
+	}
+
+	private static final List<Column> COLUMNS = List.of(
+			new Column("Sample", 126, SWT.LEFT, QueueOrder.SAMPLE, "Noise sample"),
+			new Column("r", 44, SWT.RIGHT, QueueOrder.STRENGTH, "How well it correlates with its carrier: where it fits, not whether it is good"),
+			new Column("Cluster", 62, SWT.LEFT, QueueOrder.CLUSTER, "Cluster that is proposed"),
+			new Column("Nearest", 68, SWT.LEFT, QueueOrder.DISAGREEMENT_FIRST, "Whether the nearest labelled sample is in the same cluster"),
+			new Column("On floor", 78, SWT.RIGHT, QueueOrder.FLOOR_DISTANCE, "Distance to the cluster's nearest sample on the same floor"),
+			new Column("State", 84, SWT.LEFT, null, "What was decided"),
+			new Column("Warnings", 170, SWT.LEFT, null, "What to look at before approving; the evidence says it with figures"));
+
+	private final ReviewDesk desk;
+	private final Table table;
+
+	QueueTable(Composite parent, ReviewDesk desk) {
+		this.desk = desk;
+		table = Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), "review.queue");
+		table.setHeaderVisible(true);
+		for (Column each : COLUMNS) {
+			TableColumn column = new TableColumn(table, each.alignment());
+			column.setText(each.title());
+			column.setWidth(each.width());
+			column.setToolTipText(each.tip() + (each.order() == null ? "" : ". Click to sort."));
+			if (each.order() != null) {
+				column.addListener(SWT.Selection, event -> desk.arrange(desk.settings().withOrder(each.order())));
+			}
+		}
+		table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
+		table.addListener(SWT.Selection, event -> chosen());
+		table.addListener(SWT.DefaultSelection, event -> toggle(table.getSelectionIndex()));
+		table.addListener(SWT.MouseDown, this::clicked);
+	}
+
+	Table control() {
+		return table;
+	}
+
+	private List<QueueList.Line> lines() {
+		return desk.queue().lines();
+	}
+
+	private void fill(TableItem item, int index) {
+		// while it is emptied the table of GTK asks for items that are no more
+		if (index < 0 || index >= lines().size()) {
+			return;
+		}
+		QueueList.Line line = lines().get(index);
+		if (line.isHeading()) {
+			item.setText(0, (line.open() ? "▾ " : "▸ ") + line.heading() + "  (" + line.rows() + ')');
+			item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+			return;
+		}
+		QueueRow row = line.row();
+		item.setText(new String[] { row.sample(), row.strength(), row.cluster(), row.agreement(), row.floorDistance(),
+				desk.verdicts().stateText(row.key()), row.warnings() });
+		item.setForeground(isSettled(row) ? muted() : null);
+	}
+
+	/** What is decided steps back; its state says so in words. */
+	private boolean isSettled(QueueRow row) {
+		Standing standing = desk.verdicts().standing(row.key());
+		return standing != null && (standing.state() == ReviewState.APPROVED || standing.state() == ReviewState.REJECTED
+				|| standing.state() == ReviewState.SET_ASIDE);
+	}
+
+	private Color muted() {
+		return table.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND);
+	}
+
+	private void chosen() {
+		int index = table.getSelectionIndex();
+		if (index >= 0 && index < lines().size() && !lines().get(index).isHeading()) {
+			desk.show(lines().get(index).row().key());
+		}
+	}
+
+	private void clicked(Event event) {
+		TableItem item = table.getItem(new Point(event.x, event.y));
+		if (item != null && event.button == 1) {
+			toggle(table.indexOf(item));
+		}
+	}
+
+	/** Opens or closes a group. */
+	private void toggle(int index) {
+		if (index < 0 || index >= lines().size() || !lines().get(index).isHeading()) {
+			return;
+		}
+		String heading = lines().get(index).heading();
+		Set<String> closed = new HashSet<>(desk.settings().closed());
+		if (!closed.remove(heading)) {
+			closed.add(heading);
+		}
+		table.getDisplay().asyncExec(() -> {
+			if (!table.isDisposed()) {
+				desk.arrange(desk.settings().withClosed(closed));
+				table.setSelection(index);
+			}
+		});
+	}
+
+	/** All lines anew. */
+	void refill() {
+		table.setRedraw(false);
+		table.setItemCount(0); // forgets the fonts of headings
+		table.setItemCount(lines().size());
+		table.setSortColumn(null);
+		for (int i = 0; i < COLUMNS.size(); i++) {
+			if (COLUMNS.get(i).order() == desk.settings().order()) {
+				table.setSortColumn(table.getColumn(i));
+			}
+		}
+		table.setSortDirection(SWT.NONE);
+		table.setRedraw(true);
+		select();
+	}
+
+	/** The lines that are on the screen say where they stand now. */
+	void restate() {
+		int count = table.getItemCount();
+		if (count > 0) {
+			table.clearAll();
+		}
+	}
+
+	/** Selects the sample in hand. */
+	void select() {
+		int index = desk.queue().lineOf(desk.current());
+		if (index < 0) {
+			table.deselectAll();
+		} else if (index != table.getSelectionIndex() || table.getSelectionCount() == 0) {
+			table.setSelection(index);
+		}
+	}
+}

@@ -1,0 +1,174 @@
+package org.cairnfield.ui.review.internal.split;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
+
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.propose.SetProposalsCommand;
+import org.cairnfield.curation.propose.SplitProposals;
+import org.cairnfield.curation.split.AddSplitsCommand;
+import org.cairnfield.curation.split.SplitMaker;
+import org.cairnfield.curation.split.SplitNames;
+import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.curation.split.SplitPlan;
+import org.cairnfield.curation.split.SplitStudy;
+import org.cairnfield.curation.split.Trial;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.values.Scope;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.review.internal.desk.LatestWork;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** Keeps what was tried as a named split, with proposals at once if wanted. */
+final class KeepBar {
+
+	private record Kept(List<Split> splits, List<String> notes) {
+	}
+
+	private final SplitWork work;
+	private final SplitForm form;
+	private final ProposalChoice rule;
+	private final Consumer<String> kept;
+	private final LatestWork keeping = new LatestWork(this::show);
+	private final Text name;
+	private final Button propose;
+	private final Button keep;
+	private final Label says;
+	private String offered = "";
+	private String message = "";
+
+	/** @param kept hears the id of a split that was kept */
+	KeepBar(Composite parent, SplitWork work, SplitForm form, ProposalChoice rule, Consumer<String> kept) {
+		this.work = work;
+		this.form = form;
+		this.rule = rule;
+		this.kept = kept;
+		Composite bar = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 3).applyTo(bar);
+		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(bar);
+		new Label(bar, SWT.NONE).setText("Keep &as");
+		name = Marked.id(new Text(bar, SWT.BORDER), "split.name");
+		name.addListener(SWT.Modify, event -> show());
+		name.addListener(SWT.DefaultSelection, event -> keep());
+		GridDataFactory.fillDefaults().hint(180, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(name);
+		propose = Marked.id(new Button(bar, SWT.CHECK), "split.withProposals");
+		propose.setText("with propo&sals");
+		propose.setSelection(true);
+		propose.setToolTipText("One proposal for each noise sample that correlates well enough, if the noise share reaches "
+				+ SplitWords.percent(rule.gate()) + "; r from " + rule.threshold());
+		keep = Marked.button(bar, "&Keep the split", "split.keep", this::keep);
+		says = Marked.line(bar, "split.message", 4);
+		work.onChange(this::show);
+		show();
+	}
+
+	private void show() {
+		if (name.isDisposed()) {
+			return;
+		}
+		ArchiveSession session = work.session();
+		if (session != null && (name.getText().isBlank() || name.getText().equals(offered)) && !name.isFocusControl()) {
+			String next = SplitNames.free(session.archive(), wanted());
+			if (!next.equals(offered) || name.getText().isBlank()) {
+				offered = next;
+				name.setText(next);
+			}
+		}
+		String why = problem();
+		keep.setEnabled(why.isEmpty() && work.isCurrent() && !keeping.isBusy());
+		Marked.say(says, !why.isEmpty() ? "✖ " + why : keeping.isBusy() ? "Keeping the split …"
+				: !work.problem().isEmpty() ? "✖ " + work.problem() : message);
+	}
+
+	private String wanted() {
+		if (form.scopeTitle().isEmpty()) {
+			return "split";
+		}
+		Scope scope = form.scope();
+		return scope.site() == null ? "archive" : scope.level() == null ? scope.site() : scope.site() + "-" + scope.level();
+	}
+
+	/** Why it cannot be kept; empty if it can. */
+	private String problem() {
+		if (work.session() == null) {
+			return "";
+		}
+		if (work.session().readOnlyReason().isPresent()) {
+			return "Nothing can be kept: " + work.session().readOnlyReason().get() + '.';
+		}
+		String id = name.getText().strip();
+		Archive archive = work.session().archive();
+		if (!id.isEmpty() && !SplitNames.areFree(archive, List.of(id))) {
+			return "'" + id + "' is taken, or is no name for a file. Free is " + SplitNames.free(archive, id) + '.';
+		}
+		return "";
+	}
+
+	private void keep() {
+		if (!keep.isEnabled()) {
+			return;
+		}
+		ArchiveSession session = work.session();
+		Archive still = ArchiveCopy.of(session.archive());
+		String id = name.getText().strip();
+		SplitForm.Kind kind = form.kind();
+		SplitChoice choice = work.choice();
+		SplitStudy study = work.study();
+		Trial trial = work.trial();
+		boolean wantsProposals = propose.getSelection();
+		SplitMaker maker = new SplitMaker(work.studies());
+		keeping.start("Keeping split " + id, workers -> {
+			Kept made;
+			if (kind == SplitForm.Kind.ONE) {
+				made = new Kept(List.of(SplitMaker.toModel(id, choice.scope(), study, trial, SplitWork.SEED)), new ArrayList<>());
+			} else {
+				boolean chosen = kind == SplitForm.Kind.PER_FLOOR_CHOSEN;
+				SplitMaker.Made all = maker.make(still, new SplitPlan(id, choice.scope(), true,
+						choice.request(chosen ? OptionalDouble.empty() : OptionalDouble.of(trial.epsilon()),
+								chosen ? OptionalInt.empty() : OptionalInt.of(trial.minPts()))), workers);
+				made = new Kept(all.splits(), new ArrayList<>(all.notes()));
+			}
+			if (wantsProposals) {
+				for (Split split : made.splits()) {
+					SplitProposals proposals = SplitProposals.of(SplitOnMap.of(still, split), rule.gate(), rule.threshold(), workers);
+					new SetProposalsCommand(split, proposals).execute(); // in no archive yet, so nobody hears of it
+					made.notes().add(proposalNote(split, proposals));
+				}
+			}
+			return made;
+		}, done -> {
+			if (work.session() == session && session.run(new AddSplitsCommand(session.archive(), done.splits()))) {
+				offered = SplitNames.free(session.archive(), wanted());
+				name.setText(offered);
+				message = "✔ Kept " + (done.splits().size() == 1 ? done.splits().get(0).getId() : done.splits().size() + " splits") + ". "
+						+ String.join(". ", done.notes());
+				kept.accept(done.splits().get(0).getId());
+			}
+			show();
+		}, why -> {
+			message = "✖ " + Problems.text(why);
+			show();
+		});
+	}
+
+	/** What came of proposing. */
+	static String proposalNote(Split split, SplitProposals proposals) {
+		if (!proposals.open()) {
+			return split.getId() + ": only " + SplitWords.percent(proposals.noiseShare()) + " noise, so no proposals";
+		}
+		return split.getId() + ": " + SplitWords.count(proposals.made(), "proposal", "proposals") + ", "
+				+ SplitWords.count(proposals.unplaced(), "noise sample", "noise samples") + " unplaced";
+	}
+}

@@ -1,0 +1,262 @@
+package org.cairnfield.ui.review.internal.split;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
+import java.util.function.Function;
+
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.propose.SetProposalsCommand;
+import org.cairnfield.curation.propose.SplitProposals;
+import org.cairnfield.curation.split.RemoveSplitCommand;
+import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.curation.split.SplitScopes;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.values.Labels;
+import org.cairnfield.model.values.Proposal;
+import org.cairnfield.model.values.Proposals;
+import org.cairnfield.ui.charts.BarChart;
+import org.cairnfield.ui.charts.scale.Axis;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.review.internal.desk.DeskListener;
+import org.cairnfield.ui.review.internal.desk.LatestWork;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Text;
+
+/** The splits that were kept: what they are, and the sizes of their clusters before and after what was approved. */
+final class KeptPane implements DeskListener {
+
+	private static final int MOST_BARS = 40;
+
+	private final ReviewDesk desk;
+	private final ProposalChoice rule;
+	private final SashForm page;
+	private final TableViewer splits;
+	private final Text facts;
+	private final BarChart sizes;
+	private final Button propose;
+	private final Button remove;
+	private final Label says;
+	private final LatestWork proposing = new LatestWork(this::enable);
+	private boolean showing;
+	private boolean outdated;
+
+	KeptPane(Composite parent, ReviewDesk desk, ProposalChoice rule) {
+		this.desk = desk;
+		this.rule = rule;
+		page = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
+		Composite left = new Composite(page, SWT.NONE);
+		GridLayoutFactory.fillDefaults().margins(4, 4).numColumns(2).applyTo(left);
+		splits = new TableViewer(left, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
+		Marked.id(splits.getTable(), "split.kept");
+		splits.getTable().setHeaderVisible(true);
+		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(splits.getTable());
+		column("Split", 130, SWT.LEFT, Split::getId);
+		column("Of", 150, SWT.LEFT, this::scope);
+		column("ε", 60, SWT.RIGHT, split -> SplitWords.epsilon(split.getEpsilon(), ""));
+		column("minPts", 60, SWT.RIGHT, split -> String.valueOf(split.getMinPts()));
+		column("Clusters", 70, SWT.RIGHT, split -> String.valueOf(split.getClusters().size()));
+		column("Noise", 70, SWT.RIGHT, split -> SplitWords.percent(noiseShare(split)));
+		column("Proposals", 80, SWT.RIGHT, split -> String.valueOf(proposals(split)));
+		splits.setContentProvider(ArrayContentProvider.getInstance());
+		splits.addSelectionChangedListener(event -> selected());
+		propose = Marked.button(left, "Make &proposals anew", "split.propose", this::propose);
+		remove = Marked.button(left, "&Remove the split", "split.remove", this::remove);
+		remove.setToolTipText("Its ledger of verdicts stays; Undo brings the split back");
+		says = Marked.line(left, "split.kept.message", 2);
+		Composite right = new Composite(page, SWT.NONE);
+		GridLayoutFactory.fillDefaults().margins(6, 4).applyTo(right);
+		facts = Marked.named(Marked.id(new Text(right, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.kept.facts"), "Facts of the split");
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(facts);
+		sizes = Marked.id(new BarChart(right, SWT.NONE), "split.kept.sizes");
+		sizes.setName("Cluster sizes before and after reassignment");
+		sizes.setEmptyText("Select a split to see its clusters.");
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(sizes);
+		page.setWeights(50, 50);
+		desk.add(this);
+		// bars that nobody sees must not keep the reviewer waiting
+		Listener seen = event -> {
+			if (outdated) {
+				outdated = false;
+				page.getDisplay().asyncExec(() -> {
+					if (!page.isDisposed()) {
+						showFacts();
+					}
+				});
+			}
+		};
+		page.addListener(SWT.Show, seen);
+		facts.addListener(SWT.Paint, seen);
+		sizes.addListener(SWT.Paint, seen);
+		page.addListener(SWT.Dispose, event -> {
+			desk.remove(this);
+			proposing.cancel();
+		});
+		show();
+	}
+
+	private void column(String title, int width, int alignment, Function<Split, String> text) {
+		TableViewerColumn column = new TableViewerColumn(splits, alignment);
+		column.getColumn().setText(title);
+		column.getColumn().setWidth(width);
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> text.apply((Split) element)));
+	}
+
+	Control control() {
+		return page;
+	}
+
+	private static Labels labels(Split split) {
+		return split.getLabels() == null ? Labels.NONE : split.getLabels();
+	}
+
+	private static double noiseShare(Split split) {
+		Labels labels = labels(split);
+		return labels.size() == 0 ? 0 : (double) labels.noise() / labels.size();
+	}
+
+	private static long proposals(Split split) {
+		Proposals all = split.getProposals() == null ? Proposals.NONE : split.getProposals();
+		return all.all().stream().filter(proposal -> proposal.strengthR() >= split.getThreshold()).count();
+	}
+
+	private String scope(Split split) {
+		ArchiveSession session = desk.session();
+		return session == null ? "" : SplitScopes.of(session.archive()).stream().filter(entry -> entry.scope().equals(split.getScope()))
+				.map(SplitScopes.Entry::title).findFirst().orElse(split.getScope().toString());
+	}
+
+	/** All anew. */
+	void show() {
+		if (page.isDisposed()) {
+			return;
+		}
+		showing = true;
+		splits.setInput(desk.session() == null ? List.of() : new ArrayList<>(desk.session().archive().getSplits()));
+		splits.setSelection(desk.split() == null ? StructuredSelection.EMPTY : new StructuredSelection(desk.split()));
+		showing = false;
+		showFacts();
+	}
+
+	private void selected() {
+		if (!showing) {
+			Split split = (Split) splits.getStructuredSelection().getFirstElement();
+			if (split != null) {
+				desk.choose(split.getId());
+			}
+			showFacts();
+		}
+	}
+
+	@Override
+	public void splitChanged() {
+		show();
+	}
+
+	@Override
+	public void verdictsChanged() {
+		if (!page.isDisposed()) {
+			outdated = true;
+			sizes.redraw();
+		}
+	}
+
+	private void showFacts() {
+		Split split = desk.split();
+		if (split == null) {
+			facts.setText(desk.session() == null ? "" : "No split is kept yet. Try one, then keep it.");
+			sizes.setBars(ClusterBars.NONE.bars(), Axis.linear("Samples", ""), 0);
+		} else {
+			Labels labels = labels(split);
+			ClusterBars.State before = new ClusterBars.State("as split", labels.clusterSizes(), labels.noise());
+			ClusterBars bars = ClusterBars.of(MOST_BARS, before, after(split, before));
+			sizes.setBars(bars.bars(), Axis.linear("Samples", ""), 0);
+			sizes.setHollow(place -> place == bars.noisePlace());
+			facts.setText(describe(split, labels));
+		}
+		facts.requestLayout();
+		enable();
+	}
+
+	/** With each approved sample in its cluster. */
+	private ClusterBars.State after(Split split, ClusterBars.State before) {
+		int[] after = before.sizes().clone();
+		int noise = before.noise();
+		for (Proposal proposal : desk.approved()) {
+			if (proposal.cluster() < after.length) {
+				after[proposal.cluster()]++;
+				noise--;
+			}
+		}
+		return new ClusterBars.State("with approved", after, noise);
+	}
+
+	private String describe(Split split, Labels labels) {
+		StringJoiner text = new StringJoiner("\n");
+		text.add(split.getId() + ": " + SplitWords.count(split.getClusters().size(), "cluster", "clusters") + ", "
+				+ SplitWords.percent(noiseShare(split)) + " noise (" + String.format(Locale.ROOT, "%,d of %,d", labels.noise(), labels.size())
+				+ " samples).");
+		text.add("DBSCAN with ε " + SplitWords.epsilon(split.getEpsilon(), "") + ", minPts " + split.getMinPts() + "; "
+				+ split.getDistance() + " distance of " + split.getRepresentation() + " levels.");
+		text.add(proposals(split) == 0 ? "It has no proposals."
+				: SplitWords.count(proposals(split), "proposal", "proposals") + ", r from " + split.getThreshold() + ". " + desk.countText());
+		if (desk.onMap() != null && desk.onMap().gone() + desk.onMap().added() > 0) {
+			text.add("▲ The map has changed since: " + SplitWords.count(desk.onMap().gone(), "sample", "samples") + " of it gone, "
+					+ desk.onMap().added() + " new. Split anew to take them in.");
+		}
+		return text.toString();
+	}
+
+	private void enable() {
+		if (page.isDisposed()) {
+			return;
+		}
+		boolean may = desk.split() != null && desk.session().readOnlyReason().isEmpty() && !proposing.isBusy();
+		propose.setEnabled(may);
+		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? "Make &proposals" : "Make &proposals anew");
+		remove.setEnabled(may);
+		if (proposing.isBusy()) {
+			Marked.say(says, "Looking for the best cluster of each noise sample …");
+		}
+	}
+
+	private void propose() {
+		ArchiveSession session = desk.session();
+		String id = desk.split().getId();
+		Archive still = ArchiveCopy.of(session.archive());
+		proposing.start("Proposals for split " + id, workers -> SplitProposals.of(SplitOnMap.of(still,
+				still.getSplits().stream().filter(split -> split.getId().equals(id)).findFirst().orElseThrow()), rule.gate(),
+				rule.threshold(), workers), made -> {
+					Split split = session.archive().getSplits().stream().filter(each -> each.getId().equals(id)).findFirst().orElse(null);
+					if (split != null && desk.session() == session) {
+						boolean changed = session.run(new SetProposalsCommand(split, made));
+						Marked.say(says, KeepBar.proposalNote(split, made) + (changed ? "." : "; the same as before."));
+					}
+				}, why -> Marked.say(says, "✖ " + Problems.text(why)));
+	}
+
+	private void remove() {
+		String id = desk.split().getId();
+		if (desk.session().run(new RemoveSplitCommand(desk.session().archive(), desk.split()))) {
+			Marked.say(says, "Removed " + id + ". Undo brings it back.");
+		}
+	}
+}

@@ -1,0 +1,186 @@
+package org.cairnfield.ui.review.internal.split;
+
+import java.util.List;
+import java.util.Locale;
+
+import org.cairnfield.curation.split.SplitRequest;
+import org.cairnfield.curation.split.SplitScopes;
+import org.cairnfield.model.values.Scope;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Spinner;
+import org.eclipse.swt.widgets.Text;
+
+/** The choices above the curve: what, measured how, minPts and ε. */
+final class SplitForm {
+
+	/** How many splits come of it. */
+	enum Kind {
+		ONE("one split"), PER_FLOOR("one per floor, this ε"), PER_FLOOR_CHOSEN("one per floor, ε chosen for each");
+
+		final String title;
+
+		Kind(String title) {
+			this.title = title;
+		}
+	}
+
+	private static final int WIDTH = 250;
+
+	private final SplitWork work;
+	private final Combo scope;
+	private final Combo kind;
+	private final Combo representation;
+	private final Combo distance;
+	private final Spinner minPts;
+	private final Text epsilon;
+	private final Label unit;
+	private final Button suggest;
+	private final Button cancel;
+	private final Label busy;
+	private List<SplitScopes.Entry> entries = List.of();
+
+	SplitForm(Composite parent, SplitWork work) {
+		this.work = work;
+		Composite column = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(6, 3).applyTo(column);
+		GridDataFactory.fillDefaults().grab(false, true).hint(WIDTH, SWT.DEFAULT).applyTo(column);
+		scope = choice(column, "&Scope", "split.scope", this::choose);
+		kind = choice(column, "as", "split.kind", this::enable);
+		for (Kind each : Kind.values()) {
+			kind.add(each.title);
+		}
+		kind.select(0);
+		representation = choice(column, "&Levels", "split.representation", this::choose);
+		representation.setItems(SplitRequest.representations().toArray(String[]::new));
+		representation.select(0);
+		representation.setToolTipText("How a level in dBm becomes the value that distances compare");
+		distance = choice(column, "&Distance", "split.distance", this::choose);
+		distance.setItems(SplitRequest.distances().toArray(String[]::new));
+		distance.select(0);
+		new Label(column, SWT.NONE).setText("min&Pts");
+		minPts = Marked.id(new Spinner(column, SWT.BORDER), "split.minPts");
+		minPts.setValues(5, 1, 100, 0, 1, 5);
+		minPts.setToolTipText("A sample with so many within ε, itself counted, is the core of a cluster");
+		minPts.addListener(SWT.Selection, event -> choose());
+		new Label(column, SWT.NONE).setText("&ε");
+		Composite reach = new Composite(column, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(3).spacing(4, 0).applyTo(reach);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(reach);
+		epsilon = Marked.named(Marked.id(new Text(reach, SWT.BORDER | SWT.RIGHT), "split.epsilon"), "ε");
+		epsilon.setToolTipText("Two samples this far apart at most are neighbours. Enter tries it; so does dragging the line in the curve.");
+		GridDataFactory.fillDefaults().hint(60, SWT.DEFAULT).grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(epsilon);
+		epsilon.addListener(SWT.DefaultSelection, event -> readEpsilon());
+		epsilon.addListener(SWT.FocusOut, event -> readEpsilon());
+		unit = new Label(reach, SWT.NONE);
+		suggest = Marked.button(reach, "S&uggest", "split.suggest", () -> work.suggest(found -> {
+			minPts.setSelection(found.minPts());
+			work.setBoth(found.epsilon(), found.minPts(), "suggested", found.reason());
+		}));
+		suggest.setToolTipText("Tries pairs of ε and minPts on held-out training positions and takes the one with the smallest mean error");
+		cancel = Marked.button(column, "Cancel", "split.cancel", work::cancel);
+		busy = Marked.id(new Label(column, SWT.WRAP), "split.busy");
+		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(busy);
+		work.onChange(this::show);
+		enable();
+	}
+
+	private static Combo choice(Composite parent, String label, String id, Runnable changed) {
+		Combo combo = Marked.choice(parent, label, id, changed);
+		GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(combo);
+		return combo;
+	}
+
+	/** Scopes of the archive on show; the one chosen stays where it still exists. */
+	void setScopes(List<SplitScopes.Entry> now) {
+		Scope before = entries.isEmpty() ? null : scope();
+		entries = now;
+		scope.setItems(entries.stream().map(entry -> (entry.scope().level() != null ? "    " : "") + entry.title() + "  ("
+				+ SplitWords.count(entry.samples(), "sample", "samples") + ')').toArray(String[]::new));
+		int at = 0;
+		for (int i = 0; i < entries.size(); i++) {
+			at = entries.get(i).scope().equals(before) ? i : at;
+		}
+		scope.select(at);
+		enable();
+	}
+
+	/** Asks for what the choices say now. */
+	void choose() {
+		if (!entries.isEmpty()) {
+			work.choose(new SplitChoice(scope(), representation.getText(), distance.getText(), minPts.getSelection()));
+		}
+		enable();
+	}
+
+	Scope scope() {
+		return entries.get(Math.max(0, scope.getSelectionIndex())).scope();
+	}
+
+	String scopeTitle() {
+		return entries.isEmpty() ? "" : entries.get(Math.max(0, scope.getSelectionIndex())).title();
+	}
+
+	Kind kind() {
+		return Kind.values()[kind.getSelectionIndex()];
+	}
+
+	private void readEpsilon() {
+		try {
+			double typed = Double.parseDouble(epsilon.getText().strip());
+			if (typed > 0 && Double.isFinite(typed)) {
+				work.setEpsilon(typed);
+				return;
+			}
+		} catch (NumberFormatException e) {
+			// shown again as it was
+		}
+		show();
+	}
+
+	private void show() {
+		if (epsilon.isDisposed()) {
+			return;
+		}
+		if (!epsilon.isFocusControl() || work.isCurrent()) {
+			String text = Double.isNaN(work.epsilon()) ? "" : String.format(Locale.ROOT, "%.6g", work.epsilon());
+			text = text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+			if (!text.equals(epsilon.getText())) {
+				epsilon.setText(text);
+			}
+		}
+		if (work.choice() != null) {
+			unit.setText(work.choice().unit());
+			unit.requestLayout();
+			if (minPts.getSelection() != work.choice().minPts()) {
+				minPts.setSelection(work.choice().minPts());
+			}
+		}
+		busy.setText(work.busyText());
+		cancel.setVisible(work.isBusy());
+		busy.requestLayout();
+		enable();
+	}
+
+	private void enable() {
+		boolean some = !entries.isEmpty();
+		scope.setEnabled(some);
+		kind.setEnabled(some && scope().level() == null);
+		if (some && scope().level() != null) {
+			kind.select(0);
+		}
+		suggest.setEnabled(work.study() != null);
+		epsilon.setEnabled(work.study() != null);
+		cancel.setVisible(work.isBusy());
+	}
+
+	boolean setFocus() {
+		return scope.setFocus();
+	}
+}

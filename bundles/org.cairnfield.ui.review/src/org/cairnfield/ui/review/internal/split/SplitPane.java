@@ -1,0 +1,149 @@
+package org.cairnfield.ui.review.internal.split;
+
+import java.util.List;
+import java.util.Set;
+
+import org.cairnfield.curation.split.SplitScopes;
+import org.cairnfield.model.Survey;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.SessionListener;
+import org.cairnfield.ui.session.Sessions;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/** The content of the view: trying splits beside the curve or the sweep, and the splits that were kept. */
+final class SplitPane implements SessionListener {
+
+	/** Points from which on two pictures fit side by side. */
+	private static final int WIDE = 620;
+
+	private final SplitWork work = new SplitWork();
+	private final Composite page;
+	private final StackLayout stack = new StackLayout();
+	private final Label empty;
+	private final CTabFolder tabs;
+	private final SplitForm form;
+	private final KeptPane kept;
+	private ArchiveSession session;
+	private List<SplitScopes.Entry> scopes = List.of();
+	private boolean stale = true;
+
+	SplitPane(Composite parent, ReviewDesk desk) {
+		page = new Composite(parent, SWT.NONE);
+		page.setLayout(stack);
+		empty = Marked.id(new Label(page, SWT.WRAP), "split.empty");
+		tabs = Marked.id(new CTabFolder(page, SWT.BOTTOM | SWT.FLAT), "split.tabs");
+		Composite trying = new Composite(tabs, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(trying);
+		form = new SplitForm(trying, work);
+		Composite right = new Composite(trying, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(2, 3).applyTo(right);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(right);
+		SashForm sash = new SashForm(right, SWT.HORIZONTAL | SWT.SMOOTH);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+		CTabFolder pictures = Marked.id(new CTabFolder(sash, SWT.TOP | SWT.FLAT), "split.pictures");
+		tab(pictures, "k-distance curve", new CurvePane(pictures, work).control());
+		tab(pictures, "Sweep", new SweepPane(pictures, work).control());
+		tab(pictures, "Cluster sizes", new TrialSizes(pictures, work, "split.sizes").control());
+		pictures.setSelection(0);
+		// where there is room, sizes stand beside the curve and follow it
+		new TrialSizes(sash, work, "split.sizesBeside");
+		sash.setWeights(60, 40);
+		sash.setMaximizedControl(pictures);
+		sash.addListener(SWT.Resize, event -> {
+			Control alone = sash.getClientArea().width < WIDE ? pictures : null;
+			if (alone != sash.getMaximizedControl()) {
+				sash.setMaximizedControl(alone);
+			}
+		});
+		new TrialFacts(right, work, ProposalChoice.USUAL.gate());
+		kept = new KeptPane(tabs, desk, ProposalChoice.USUAL);
+		new KeepBar(trying, work, form, ProposalChoice.USUAL, id -> {
+			desk.choose(id);
+			kept.show();
+		});
+		tab(tabs, "Try a split", trying);
+		tab(tabs, "Kept splits", kept.control());
+		tabs.setSelection(0);
+		page.addListener(SWT.Show, event -> refresh());
+		page.addListener(SWT.Paint, event -> refresh());
+		page.addListener(SWT.Dispose, event -> {
+			Sessions.workbench().remove(this);
+			work.cancel();
+		});
+		Sessions.workbench().add(this);
+	}
+
+	private static void tab(CTabFolder folder, String title, Control content) {
+		CTabItem item = new CTabItem(folder, SWT.NONE);
+		item.setText(title);
+		item.setControl(content);
+	}
+
+	@Override
+	public void sessionChanged(ArchiveSession now) {
+		session = now;
+		invalidate();
+		kept.show();
+	}
+
+	@Override
+	public void samplesChanged(Set<Survey> surveys) {
+		invalidate();
+	}
+
+	@Override
+	public void structureChanged() {
+		// a verdict, or a split that was kept, leaves the map as it was
+		if (session != null && !SplitScopes.of(session.archive()).equals(scopes)) {
+			invalidate();
+		}
+		kept.show();
+	}
+
+	/** What was computed is of an earlier state; asked for anew when somebody looks. */
+	private void invalidate() {
+		stale = true;
+		if (!page.isDisposed()) {
+			stack.topControl = session == null ? empty : tabs;
+			empty.setText("Open an archive to split its map.");
+			page.layout();
+			page.redraw();
+			if (page.isVisible()) {
+				refresh();
+			}
+		}
+	}
+
+	private void refresh() {
+		if (!stale || page.isDisposed() || !page.isVisible()) {
+			return;
+		}
+		stale = false;
+		work.show(session);
+		scopes = session == null ? List.of() : SplitScopes.of(session.archive());
+		form.setScopes(scopes);
+		form.choose();
+	}
+
+	void setFocus() {
+		if (Marked.holdsFocus(page)) {
+			return;
+		}
+		if (session != null) {
+			form.setFocus();
+		} else {
+			page.setFocus();
+		}
+	}
+}

@@ -1,0 +1,61 @@
+package org.cairnfield.ui.review.internal.split;
+
+import org.cairnfield.curation.measure.SplitFacts;
+import org.cairnfield.curation.split.Trial;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** What the present ε and minPts make of the map, in figures. */
+final class TrialFacts {
+
+	private final SplitWork work;
+	private final double gate;
+	private final Label title;
+	private final Text facts;
+	private Trial shown;
+	private SplitFacts shownFacts;
+
+	TrialFacts(Composite parent, SplitWork work, double gate) {
+		this.work = work;
+		this.gate = gate;
+		title = Marked.line(parent, "split.trial.title", 1);
+		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+		facts = Marked.named(Marked.id(new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.facts"), "Facts of the trial split");
+		facts.setBackground(parent.getBackground());
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(facts);
+		work.onChange(this::show);
+		show();
+	}
+
+	private void show() {
+		if (facts.isDisposed()) {
+			return;
+		}
+		Marked.say(title, title());
+		title.setToolTipText(work.reason().isEmpty() ? null : work.reason());
+		Trial trial = work.trial();
+		facts.setEnabled(trial == null || work.isCurrent());
+		if (trial == shown && work.facts() == shownFacts && !facts.getText().isEmpty()) {
+			return;
+		}
+		shown = trial;
+		shownFacts = work.facts();
+		facts.setText(trial == null ? "Drag the line in the curve, or move it by ↑ and ↓ once the curve has the focus, and see what ε does."
+				: SplitWords.trial(trial, work.study().map().map().size(), gate)
+						+ (shownFacts == null ? "\nCost and error: being computed …" : '\n' + SplitWords.facts(shownFacts)));
+		facts.requestLayout();
+	}
+
+	private String title() {
+		if (work.choice() == null || Double.isNaN(work.epsilon())) {
+			return "";
+		}
+		String parameters = "ε " + SplitWords.epsilon(work.epsilon(), work.choice().unit()) + ", minPts " + work.choice().minPts();
+		return work.why().isEmpty() ? parameters : parameters + ", " + work.why();
+	}
+}

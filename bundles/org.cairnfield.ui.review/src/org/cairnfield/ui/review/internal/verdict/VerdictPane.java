@@ -1,0 +1,195 @@
+package org.cairnfield.ui.review.internal.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.curation.decide.ReasonCode;
+import org.cairnfield.model.Decision;
+import org.cairnfield.ui.review.internal.desk.Choice;
+import org.cairnfield.ui.review.internal.desk.DeskListener;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.review.internal.desk.TypingGuard;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** The keys of the reviewer as buttons, each with its key, and the reason that goes with the next verdict. */
+final class VerdictPane implements DeskListener {
+
+	private static final String BY_EVIDENCE = "as the evidence says";
+
+	private final ReviewDesk desk;
+	private final Runnable activate;
+	private final Composite page;
+	private final List<Button> deciding = new ArrayList<>();
+	private final List<String> codes = new ArrayList<>(List.of(""));
+	private final Button back;
+	private final Button next;
+	private final Button undo;
+	private final Combo reason;
+	private final Text text;
+	private final Label says;
+	private boolean filling;
+
+	/** @param activate brings the view to the front */
+	VerdictPane(Composite parent, ReviewDesk desk, TypingGuard typing, Runnable activate) {
+		this.desk = desk;
+		this.activate = activate;
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(4).margins(6, 4).spacing(6, 4).applyTo(page);
+		Composite keys = new Composite(page, SWT.NONE);
+		RowLayout layout = new RowLayout(SWT.HORIZONTAL);
+		layout.marginLeft = 0;
+		layout.marginTop = 0;
+		layout.marginBottom = 0;
+		layout.center = true;
+		layout.spacing = 4;
+		keys.setLayout(layout);
+		GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(100, SWT.DEFAULT).applyTo(keys);
+		decide(keys, "approve  A", "review.approve", Choice.APPROVE, "The sample joins the cluster that is proposed");
+		decide(keys, "reject  R", "review.reject", Choice.REJECT, "The sample stays noise");
+		decide(keys, "defer  D", "review.defer", Choice.DEFER, "Somebody decides later; a release waits for it");
+		decide(keys, "faulty  F", "review.faulty", Choice.FAULTY, "The sample is set aside, and its proposal rejected");
+		space(keys);
+		back = Marked.button(keys, "back  B", "review.back", () -> desk.walk(-1));
+		back.setToolTipText("The line before");
+		next = Marked.button(keys, "next  N", "review.next", () -> desk.walk(1));
+		next.setToolTipText("The next sample that is left to decide");
+		space(keys);
+		undo = Marked.button(keys, "undo  Ctrl+Z", "review.undo", () -> desk.verdicts().undo());
+		undo.setToolTipText("Takes the last change of the archive back; Delete takes back your verdict on this sample, however old");
+		new Label(page, SWT.NONE).setText("reason  T");
+		reason = Marked.named(Marked.id(new Combo(page, SWT.READ_ONLY), "review.reason"), "Reason");
+		reason.add(BY_EVIDENCE);
+		add(Decision.APPROVE, "approve: ");
+		add(Decision.REJECT, "reject: ");
+		add(Decision.DEFER, "defer: ");
+		reason.select(0);
+		reason.addListener(SWT.Selection, event -> draft());
+		text = Marked.named(Marked.id(new Text(page, SWT.BORDER), "review.text"), "In your own words");
+		text.setMessage("In your own words, if need be; Enter goes back to the keys");
+		text.addListener(SWT.Modify, event -> draft());
+		text.addListener(SWT.DefaultSelection, event -> leave());
+		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).align(SWT.FILL, SWT.CENTER).applyTo(text);
+		says = Marked.id(new Label(page, SWT.WRAP), "review.message");
+		GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(100, SWT.DEFAULT).applyTo(says);
+		for (Control field : new Control[] { reason, text }) {
+			typing.guard(field);
+			field.addListener(SWT.Traverse, this::escape);
+		}
+		reason.addListener(SWT.KeyDown, event -> {
+			if (event.character == SWT.CR) {
+				event.doit = false;
+				leave();
+			}
+		});
+		desk.add(this);
+		page.addListener(SWT.Dispose, event -> desk.remove(this));
+		show();
+	}
+
+	private void decide(Composite parent, String title, String id, Choice choice, String tip) {
+		Button button = Marked.button(parent, title, id, () -> desk.verdicts().decide(choice));
+		button.setToolTipText(tip);
+		deciding.add(button);
+	}
+
+	private static void space(Composite parent) {
+		new Label(parent, SWT.NONE).setText("  ");
+	}
+
+	private void add(Decision decision, String prefix) {
+		for (ReasonCode code : ReasonCode.of(decision)) {
+			reason.add(prefix + code.title());
+			codes.add(code.code());
+		}
+	}
+
+	private void draft() {
+		if (!filling) {
+			desk.verdicts().setDraft(codes.get(Math.max(0, reason.getSelectionIndex())), text.getText());
+		}
+	}
+
+	private void escape(Event event) {
+		if (event.detail == SWT.TRAVERSE_ESCAPE) {
+			event.doit = false;
+			leave();
+		}
+	}
+
+	/** Out of the fields, so that the keys decide again. */
+	private void leave() {
+		page.forceFocus();
+	}
+
+	@Override
+	public void reasonAsked() {
+		if (!page.isDisposed()) {
+			reason.setFocus();
+			activate.run();
+		}
+	}
+
+	@Override
+	public void splitChanged() {
+		show();
+	}
+
+	@Override
+	public void verdictsChanged() {
+		show();
+	}
+
+	@Override
+	public void currentChanged() {
+		show();
+	}
+
+	private void show() {
+		if (page.isDisposed()) {
+			return;
+		}
+		boolean editable = desk.session() != null && desk.session().readOnlyReason().isEmpty();
+		boolean some = desk.current() != null;
+		deciding.forEach(button -> button.setEnabled(editable && some));
+		back.setEnabled(some);
+		next.setEnabled(some);
+		undo.setEnabled(editable && desk.session().commands().canUndo());
+		filling = true;
+		int code = Math.max(0, codes.indexOf(desk.verdicts().draftReason()));
+		if (reason.getSelectionIndex() != code) {
+			reason.select(code);
+		}
+		if (!text.getText().equals(desk.verdicts().draftText())) {
+			text.setText(desk.verdicts().draftText());
+		}
+		filling = false;
+		String message = desk.verdicts().message();
+		if (message.isEmpty()) {
+			message = !some ? "" : "You are " + desk.verdicts().person() + ". One key decides, and the next sample comes at once.";
+		} else {
+			message = (desk.verdicts().isRefused() ? "✖ " : "✔ ") + message;
+		}
+		if (!says.getText().equals(message.replace("&", "&&"))) {
+			says.setText(message.replace("&", "&&"));
+			says.requestLayout();
+		}
+	}
+
+	void setFocus() {
+		// a view that becomes active by a click into a field keeps that field
+		if (!Marked.holdsFocus(page)) {
+			page.forceFocus();
+		}
+	}
+}

@@ -1,0 +1,2 @@
+/** What the workbench remembers of the person. */
+package org.cairnfield.ui.prefs;

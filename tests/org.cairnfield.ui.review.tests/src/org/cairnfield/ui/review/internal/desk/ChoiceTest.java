@@ -1,0 +1,40 @@
+package org.cairnfield.ui.review.internal.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import org.cairnfield.curation.propose.Warning;
+import org.junit.jupiter.api.Test;
+
+class ChoiceTest {
+
+	@Test
+	void approvesWithTheReasonThatEvidenceAgreesOnlyWhereNothingWarns() {
+		assertEquals("fits", Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9)));
+		assertNull(Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN)));
+	}
+
+	@Test
+	void rejectsForTheGravestWarning() {
+		assertEquals("other-floor", Choice.REJECT.reason("", Rows.evidence("A", 7, 0.9, Warning.OTHER_FLOOR, Warning.NEAREST_DIFFERS)));
+		assertEquals("other-cluster", Choice.REJECT.reason("", Rows.evidence("A", 7, 0.9, Warning.NEAREST_DIFFERS, Warning.FAR)));
+		assertEquals("far", Choice.REJECT.reason("", Rows.evidence("A", 7, 0.9, Warning.FAR)));
+	}
+
+	@Test
+	void findsNoReasonToRejectWhatTheEvidenceSupports() {
+		assertNull(Choice.REJECT.reason("", Rows.evidence("A", 7, 0.9)));
+	}
+
+	@Test
+	void takesTheChosenReasonWhereItSuitsTheDecision() {
+		assertEquals("known-place", Choice.APPROVE.reason("known-place", Rows.evidence("A", 7, 0.9)));
+		assertEquals("ask", Choice.DEFER.reason("ask", Rows.evidence("A", 7, 0.9)));
+	}
+
+	@Test
+	void ignoresAReasonForAnotherDecision() {
+		assertEquals("fits", Choice.APPROVE.reason("other-floor", Rows.evidence("A", 7, 0.9)));
+		assertNull(Choice.DEFER.reason("fits", Rows.evidence("A", 7, 0.9)));
+	}
+}

@@ -1,0 +1,101 @@
+package org.cairnfield.ui.review.internal.evidence;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+
+import org.cairnfield.curation.decide.LedgerEntry;
+import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.propose.Warning;
+import org.cairnfield.model.Decision;
+import org.cairnfield.model.Round;
+import org.cairnfield.ui.review.internal.desk.Rows;
+import org.cairnfield.ui.review.internal.evidence.EvidenceText.Line;
+import org.cairnfield.ui.review.internal.evidence.EvidenceText.Style;
+import org.junit.jupiter.api.Test;
+
+class EvidenceTextTest {
+
+	private static List<Line> lines(Evidence evidence, Standing standing) {
+		return EvidenceText.of(evidence, "Tide House, floor 1", standing, "120 test samples", ZoneOffset.UTC);
+	}
+
+	private static boolean says(List<Line> lines, String text) {
+		return lines.stream().anyMatch(line -> line.text().contains(text));
+	}
+
+	private static LedgerEntry entry(String id, Decision decision, String reason, String supersedes) {
+		return new LedgerEntry(id, "archive", Rows.evidence("A", 7, 0.9).sample(), 7, decision, reason, null, "mq",
+				Instant.parse("2026-03-12T10:15:00Z"), supersedes, Round.FIRST, null, null, null);
+	}
+
+	private static Standing standing(ReviewState state, List<LedgerEntry> entries, LedgerEntry first, boolean stale, boolean hidden) {
+		return new Standing(Rows.evidence("A", 7, 0.9).sample(), Optional.empty(), true, state, entries, Optional.ofNullable(first),
+				Optional.empty(), Optional.empty(), stale, false, hidden);
+	}
+
+	@Test
+	void asksThreeQuestionsAndAnswersWithFigures() {
+		List<Line> lines = lines(Rows.evidence("A", 7, 0.943), null);
+		List<String> questions = lines.stream().filter(line -> line.style() == Style.QUESTION).map(Line::text).toList();
+		assertEquals(List.of("Does it belong there?  nothing against it", "Is its place right?  nothing against it",
+				"Are its readings sound?  nothing against it", "What would approving it alone do?"), questions);
+		assertTrue(says(lines, "cluster 7, strength r 0.94, margin 0.110"));
+		assertTrue(says(lines, "to the cluster on this floor: 1.8 m"));
+		assertTrue(says(lines, "−0.020 m, 3 of 120 positions change"));
+		assertTrue(says(lines, "Computed from 120 test samples."));
+	}
+
+	@Test
+	void putsEachWarningUnderItsQuestion() {
+		List<Line> lines = lines(Rows.evidence("A", true, 7, 0.9, 2, Warning.NEAREST_DIFFERS, Warning.READINGS_DOUBTFUL), null);
+		int belongs = lines.indexOf(new Line(Style.QUESTION, "Does it belong there?  look closer"));
+		assertEquals(Style.WARNING, lines.get(belongs + 1).style());
+		int readings = lines.indexOf(new Line(Style.QUESTION, "Are its readings sound?  look closer"));
+		assertEquals(Style.WARNING, lines.get(readings + 1).style());
+		assertEquals(2, lines.stream().filter(line -> line.style() == Style.WARNING).count());
+	}
+
+	@Test
+	void strikesSupersededVerdictsThrough() {
+		LedgerEntry old = entry("1", Decision.APPROVE, "fits", null);
+		LedgerEntry now = entry("2", Decision.REJECT, "far", "1");
+		List<Line> lines = lines(Rows.evidence("A", 7, 0.9), standing(ReviewState.REJECTED, List.of(old, now), now, false, false));
+		assertTrue(lines.contains(new Line(Style.STRUCK, "approve: the evidence agrees  mq, 12 Mar 2026, 10:15")));
+		assertTrue(lines.contains(new Line(Style.PLAIN, "reject: too far from the cluster  mq, 12 Mar 2026, 10:15")));
+	}
+
+	@Test
+	void strikesStaleVerdictsThroughAndSaysWhy() {
+		LedgerEntry old = entry("1", Decision.APPROVE, "fits", null);
+		List<Line> lines = lines(Rows.evidence("A", 7, 0.9), standing(ReviewState.STALE, List.of(old), old, true, false));
+		assertEquals(1, lines.stream().filter(line -> line.style() == Style.STRUCK).count());
+		assertTrue(says(lines, "no longer counts"));
+	}
+
+	@Test
+	void tellsASecondReviewerNothingOfTheFirst() {
+		List<Line> lines = lines(Rows.evidence("A", 7, 0.9), standing(ReviewState.UNDECIDED, List.of(), null, false, true));
+		assertTrue(says(lines, "Somebody else has decided"));
+		assertFalse(says(lines, "approve:"));
+	}
+
+	@Test
+	void neverCallsStrengthQuality() {
+		assertTrue(says(lines(Rows.evidence("A", 7, 0.9), null), "r says where it fits, not whether it is good."));
+	}
+
+	@Test
+	void writesChangesWithASignUnlessTheyRoundToNothing() {
+		assertEquals("+0.40", EvidenceText.signed(0.4, 2));
+		assertEquals("−0.40", EvidenceText.signed(-0.4, 2));
+		assertEquals("±0.00", EvidenceText.signed(-0.001, 2));
+	}
+}
