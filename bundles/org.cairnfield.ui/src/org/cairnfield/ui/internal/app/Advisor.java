@@ -14,10 +14,11 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 /** Says how the workbench of the platform is to be. */
 final class Advisor extends WorkbenchAdvisor {
 
-	private final StartArguments arguments;
+	private final boolean opens;
 
-	Advisor(StartArguments arguments) {
-		this.arguments = arguments;
+	/** @param opens whether an archive is on its way */
+	Advisor(boolean opens) {
+		this.opens = opens;
 	}
 
 	@Override
@@ -41,7 +42,9 @@ final class Advisor extends WorkbenchAdvisor {
 	@Override
 	public void postStartup() {
 		new Drafts();
-		Opening.atStart(arguments.archive());
+		if (!opens) {
+			Opening.showStartPage();
+		}
 	}
 
 	@Override

@@ -1,5 +1,6 @@
 package org.cairnfield.ui.internal.app;
 
+import org.cairnfield.ui.internal.open.Opening;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
@@ -13,7 +14,9 @@ public final class Application implements IApplication {
 		Display display = PlatformUI.createDisplay();
 		try {
 			String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
-			int code = PlatformUI.createAndRunWorkbench(display, new Advisor(StartArguments.parse(arguments)));
+			// read beside the making of the window, which takes as long
+			boolean opens = Opening.atStart(StartArguments.parse(arguments).archive());
+			int code = PlatformUI.createAndRunWorkbench(display, new Advisor(opens));
 			return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
 		} finally {
 			display.dispose();

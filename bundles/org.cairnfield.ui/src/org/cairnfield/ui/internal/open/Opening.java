@@ -28,15 +28,26 @@ public final class Opening {
 	private Opening() {
 	}
 
-	/** The archive that was asked for, or else the last one, or else the demo; what was closed stays closed. */
-	public static void atStart(Optional<Path> wanted) {
-		if (wanted.isPresent()) {
-			open(wanted.get());
+	/**
+	 * Opens the archive that was asked for, or else the last one, or else the demo; what was closed stays closed.
+	 *
+	 * @return whether one is on its way
+	 */
+	public static boolean atStart(Optional<Path> wanted) {
+		Optional<Path> folder = wanted.or(RecentArchives::lastOpen);
+		if (folder.isPresent()) {
+			open(folder.get());
 		} else if (RecentArchives.isFirstStart()) {
 			openDemo();
 		} else {
-			RecentArchives.lastOpen().ifPresentOrElse(Opening::open, StartPage::show);
+			return false;
 		}
+		return true;
+	}
+
+	/** What to do where no archive is open. */
+	public static void showStartPage() {
+		StartPage.show();
 	}
 
 	/** Opens an archive in place of the one on show. */

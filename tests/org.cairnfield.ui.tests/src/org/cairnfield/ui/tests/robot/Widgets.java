@@ -23,6 +23,15 @@ public final class Widgets {
 		return find(role, "the control " + id, control -> id.equals(control.getData("org.cairnfield.id")));
 	}
 
+	/** Whether a control that calls itself so can be seen and passes a test; on the user interface thread. */
+	public static <T extends Control> boolean isThere(String id, Class<T> role, Predicate<T> test) {
+		List<T> found = new ArrayList<>();
+		for (Shell shell : Display.getCurrent().getShells()) {
+			collect(shell, role, control -> id.equals(control.getData("org.cairnfield.id")) && test.test(control), found);
+		}
+		return !found.isEmpty();
+	}
+
 	/** The button with that label, mnemonics left out. */
 	public static Button button(String label) {
 		return find(Button.class, "the button " + label, button -> button.getText().replace("&", "").equals(label));
