@@ -34,14 +34,10 @@ public final class ArchiveMap {
 
 	private final SurveyedMap surveyed;
 	private final List<SampleRef> refs;
-	private final Map<String, SampleRef> byName = new HashMap<>();
 
 	private ArchiveMap(SurveyedMap surveyed, List<SampleRef> refs) {
 		this.surveyed = surveyed;
 		this.refs = refs;
-		for (int s = 0; s < refs.size(); s++) {
-			byName.put(surveyed.sampleId(s), refs.get(s));
-		}
 	}
 
 	/** The training surveys of the whole archive. */
@@ -85,11 +81,6 @@ public final class ArchiveMap {
 	/** Where a sample of the map is in the archive. */
 	public SampleRef ref(int sample) {
 		return refs.get(sample);
-	}
-
-	/** Likewise by its name, {@code survey/sample}. */
-	public Optional<SampleRef> ref(String name) {
-		return Optional.ofNullable(byName.get(name));
 	}
 
 	/** What names a sample across saves. */
