@@ -26,43 +26,56 @@ public final class ReleaseKills {
 
 	private static final int LONGEST_RELEASE_MILLIS = 120;
 
-	private final Path root;
+	/** After so many an archive is left and another begun: each kill verifies all releases, which get more and more. */
+	private static final int KILLS_AN_ARCHIVE = 20;
+
 	private final Random random;
-	private final Map<String, String> digests = new HashMap<>();
-	private int next = 1;
+	private Path root;
+	private Map<String, String> digests;
+	private int next;
 	private int there;
 	private int absent;
 	private int returned;
 	private int untagged;
 
-	private ReleaseKills(Path root, long seed) {
-		this.root = root;
+	private ReleaseKills(long seed) {
 		this.random = new Random(seed);
 	}
 
 	/**
-	 * @param root where the archive is made; does not exist yet
+	 * @param folder where archives are made
 	 * @throws IllegalStateException telling what was found, if a release is neither there and sound nor absent
 	 */
-	public static Report run(Path root, int kills, long seed) throws IOException, InterruptedException {
+	public static Report run(Path folder, int kills, long seed) throws IOException, InterruptedException {
+		ReleaseKills run = new ReleaseKills(seed);
+		int releases = 0;
+		for (int done = 0; done < kills; done += KILLS_AN_ARCHIVE) {
+			run.begin(folder.resolve("released-" + done), seed + done);
+			for (int i = done; i < Math.min(kills, done + KILLS_AN_ARCHIVE); i++) {
+				run.killOne();
+			}
+			try (History history = History.of(run.root)) {
+				releases += history.releases().size();
+			}
+		}
+		return new Report(kills, run.there, run.absent, run.returned, run.untagged, releases);
+	}
+
+	private void begin(Path archive, long seed) throws IOException {
+		root = archive;
+		digests = new HashMap<>();
+		next = 1;
 		try (OpenArchive open = new ArchiveStore().create(root, "state 0")) {
 			SampleArchives.fill(open.archive(), seed, 3, 40);
 			open.archive().getReleases().clear();
 			open.savePoint(Person.named("M.Q."), null);
-		}
-		ReleaseKills run = new ReleaseKills(root, seed);
-		for (int i = 0; i < kills; i++) {
-			run.killOne();
-		}
-		try (History history = History.of(root)) {
-			return new Report(kills, run.there, run.absent, run.returned, run.untagged, history.releases().size());
 		}
 	}
 
 	public static void main(String[] arguments) throws Exception {
 		Path folder = Files.createDirectories(Path.of(arguments[0]));
 		System.out.println("seed " + arguments[2]);
-		Report report = run(folder.resolve("releases"), Integer.parseInt(arguments[1]), Long.parseLong(arguments[2]));
+		Report report = run(folder, Integer.parseInt(arguments[1]), Long.parseLong(arguments[2]));
 		System.out.printf("%d processes killed while they released: %d releases there and sound, %d absent, none between%n", report.kills(),
 				report.there(), report.absent());
 		System.out.printf("  %d had returned, %d had left a manifest without a tag; %d releases in the end, each verified after each kill%n",
