@@ -16,7 +16,9 @@ import java.util.stream.Stream;
 
 import org.cairnfield.model.Device;
 import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Site;
 import org.cairnfield.model.Waiver;
+import org.cairnfield.model.values.Georeference;
 import org.cairnfield.model.values.Readings;
 import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.common.command.BasicCommandStack;
@@ -156,6 +158,17 @@ public class CommandsTest {
 		stack.undo();
 		assertNull(device.getOffsetDb());
 		assertThrows(IllegalArgumentException.class, () -> new CalibrateDeviceCommand(device, Double.NaN));
+	}
+
+	@Test
+	public void placeASiteOnEarth() {
+		Site site = surveys.archive.getSites().get(0);
+		Georeference before = site.getGeoreference();
+		stack.execute(new LocateSiteCommand(site, new Georeference(12.5, -30.25, 7)));
+		assertEquals(new Georeference(12.5, -30.25, 7), site.getGeoreference());
+		assertFalse(new LocateSiteCommand(site, new Georeference(12.5, -30.25, 7)).canExecute());
+		stack.undo();
+		assertEquals(before, site.getGeoreference());
 	}
 
 	@Test

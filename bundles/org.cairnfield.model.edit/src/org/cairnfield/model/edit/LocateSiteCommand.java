@@ -1,0 +1,26 @@
+package org.cairnfield.model.edit;
+
+import java.util.List;
+
+import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.values.Georeference;
+
+/** Says where on Earth a site lies, or takes it back. Positions stay in the frame of the site. */
+public final class LocateSiteCommand extends FieldCommand {
+
+	private final Site site;
+	private final Georeference where;
+
+	/** @param where null: not known */
+	public LocateSiteCommand(Site site, Georeference where) {
+		super(List.of(site), ModelPackage.Literals.SITE__GEOREFERENCE, where);
+		this.site = site;
+		this.where = where;
+	}
+
+	@Override
+	protected String label(int changing) {
+		return (where == null ? "Forget where on Earth " : "Say where on Earth ") + ModelText.name(site) + " lies";
+	}
+}

@@ -1,0 +1,67 @@
+package org.cairnfield.ui.internal.explorer;
+
+import java.util.Optional;
+
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.LocateSiteCommand;
+import org.cairnfield.model.values.Georeference;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.Sessions;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.dialogs.InputDialog;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.window.Window;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.handlers.HandlerUtil;
+
+/** Asks where on Earth the site of what is selected in the explorer lies, which exports in WGS 84 need. */
+public final class LocateSiteHandler extends AbstractHandler {
+
+	@Override
+	public Object execute(ExecutionEvent event) {
+		Shell shell = HandlerUtil.getActiveShell(event);
+		Sessions.workbench().current().ifPresent(session -> site(session).ifPresentOrElse(site -> ask(shell, session, site),
+				() -> MessageDialog.openInformation(shell, "Place on Earth", "Select a site in the archive's tree first.")));
+		return null;
+	}
+
+	private static void ask(Shell shell, ArchiveSession session, Site site) {
+		InputDialog dialog = new InputDialog(shell, "Place on Earth of " + site.getName(),
+				"Latitude and longitude of the frame's origin (WGS 84), and the bearing of its y axis clockwise from north: three numbers in degrees, "
+						+ "with blanks between. Leave it empty where that is not known.",
+				site.getGeoreference() == null ? "" : site.getGeoreference().toString(), LocateSiteHandler::problem);
+		if (dialog.open() == Window.OK) {
+			session.run(new LocateSiteCommand(site, parse(dialog.getValue())));
+		}
+	}
+
+	private static Georeference parse(String text) {
+		return text.isBlank() ? null : Georeference.parse(text.strip());
+	}
+
+	private static String problem(String text) {
+		try {
+			parse(text);
+			return null;
+		} catch (IllegalArgumentException e) {
+			return "Three numbers are wanted, such as 12.5 -30.25 0: " + e.getMessage();
+		}
+	}
+
+	/** That of the scope, or the only one. */
+	private static Optional<Site> site(ArchiveSession session) {
+		EObject scope = session.selection().scope();
+		if (scope instanceof Site site) {
+			return Optional.of(site);
+		} else if (scope instanceof Floor floor) {
+			return Optional.of((Site) floor.eContainer());
+		} else if (scope instanceof Survey survey) {
+			return Optional.of(survey.getSite());
+		}
+		return session.archive().getSites().size() == 1 ? Optional.of(session.archive().getSites().get(0)) : Optional.empty();
+	}
+}
