@@ -9,7 +9,10 @@ import java.util.function.Consumer;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Samples;
+import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.eclipse.emf.common.command.BasicCommandStack;
@@ -38,6 +41,7 @@ public final class ArchiveSession {
 	private ArchiveSelection selection;
 	private Set<Survey> changedSurveys = new LinkedHashSet<>();
 	private boolean structureChanged;
+	private boolean rulesMayCare;
 	private boolean told = true;
 
 	private ArchiveSession(OpenArchive open, PastState past, String readOnly, Archive archive) {
@@ -165,10 +169,18 @@ public final class ArchiveSession {
 		} else {
 			structureChanged = true;
 		}
+		rulesMayCare |= !isOfReview(change);
 		if (told) {
 			told = false;
 			Display.getCurrent().asyncExec(this::tellChanges);
 		}
+	}
+
+	/** No rule looks at splits and verdicts, which come one a second while somebody reviews. */
+	private static boolean isOfReview(Notification change) {
+		return change.getNotifier() instanceof Split || change.getNotifier() instanceof Ledger
+				|| change.getFeature() == ModelPackage.Literals.ARCHIVE__SPLITS
+				|| change.getFeature() == ModelPackage.Literals.ARCHIVE__LEDGERS;
 	}
 
 	/** Once for all changes of one command. */
@@ -186,7 +198,10 @@ public final class ArchiveSession {
 			tell(listener -> listener.samplesChanged(surveys));
 		}
 		tell(SessionListener::stateChanged);
-		findings.checkSoon();
+		if (rulesMayCare) {
+			rulesMayCare = false;
+			findings.checkSoon();
+		}
 	}
 
 	/** An undone intake takes surveys, floors and access points away. */
