@@ -225,6 +225,11 @@ public final class OpenArchive implements AutoCloseable {
 		return made;
 	}
 
+	/** Whether there is one; the first save point begins it. */
+	public boolean hasHistory() {
+		return GitTraces.isRepository(root);
+	}
+
 	/** The history, from the present state back. The caller closes it. */
 	public History history() throws IOException {
 		return History.of(root);

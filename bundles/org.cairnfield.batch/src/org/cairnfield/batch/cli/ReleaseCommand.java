@@ -93,7 +93,7 @@ final class ReleaseCommand extends ArchiveCommand {
 			} else {
 				GateTable.print(check.results(), out());
 			}
-			err().println("cairnfield: nothing was released: " + check.holding().size() + " gates are not met");
+			err().println("cairnfield: nothing was released: " + check.holding().size() + " of " + check.results().size() + " gates hold it back");
 			endWith(ExitCode.GATES);
 			return;
 		}

@@ -38,12 +38,13 @@ final class ReportCommand extends ArchiveCommand {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
 		String page;
 		if (version == null) {
-			page = ReleaseReport.html(archive.archive(), null, book.ask(packArgs.settings(), workers), archive.digest());
+			page = ReleaseReport.html(archive.archive(), null, book.ask(packArgs.settings(), workers), archive.digest(),
+					book.steps(null));
 		} else {
 			ReleasedState release = book.find(version);
 			Archive then = book.openReadOnly(version).archive();
 			GateCheck check = GateCheck.of(then, GateSet.parse(release.manifest().gateSet()), null, release.manifest().settings(), workers);
-			page = ReleaseReport.html(then, release.manifest(), check, release.manifest().digest());
+			page = ReleaseReport.html(then, release.manifest(), check, release.manifest().digest(), book.steps(release));
 		}
 		TextFile.write(file, page);
 		out().println(json ? new Json().put("file", file.toString()).toString() : file.toString());

@@ -207,7 +207,7 @@ public final class ReleaseBook {
 	private static void requireGates(GateCheck check) throws ArchiveException {
 		if (!check.holding().isEmpty()) {
 			GateResult first = check.holding().get(0);
-			throw new ArchiveException("nothing was released: " + check.holding().size() + " gates are not met, the first: "
+			throw new ArchiveException("nothing was released: " + check.holding().size() + " of " + check.results().size() + " gates hold it back, the first: "
 					+ first.gate().title() + " is " + first.shownFigure() + ", and must be " + first.shownBound(),
 					"see to it, or override the gate by name and with a reason");
 		}
@@ -253,6 +253,22 @@ public final class ReleaseBook {
 		}
 		ReleaseManifest signed = (notes == null ? manifest : manifest.withNotes(notes)).signed(person.name(), now());
 		return open.release(version, ManifestJson.write(signed), signed.digest(), signed.message(), person);
+	}
+
+	/**
+	 * How the content came about: save points, the latest first; none before the first one.
+	 *
+	 * @param release down from that; null: down from the last save point
+	 */
+	public List<SavePoint> steps(ReleasedState release) throws IOException {
+		if (!open.hasHistory()) {
+			return List.of();
+		}
+		try (History history = History.of(open.folder())) {
+			List<SavePoint> all = history.list(Integer.MAX_VALUE);
+			return release == null ? all
+					: all.stream().dropWhile(point -> !point.id().equals(release.tag().savePoint().id())).toList();
+		}
 	}
 
 	private String now() {

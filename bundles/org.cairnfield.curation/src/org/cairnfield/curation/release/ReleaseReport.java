@@ -1,13 +1,16 @@
 package org.cairnfield.curation.release;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
+import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.curation.decide.Agreement;
+import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.picture.ClusterSizes;
 import org.cairnfield.curation.picture.ErrorCurve;
@@ -27,6 +30,8 @@ import org.cairnfield.model.Waiver;
  */
 public final class ReleaseReport {
 
+	private static final int MOST_STEPS = 30;
+
 	private final Archive archive;
 	private final ReleaseManifest manifest;
 	private final GateCheck check;
@@ -44,14 +49,16 @@ public final class ReleaseReport {
 	 * @param manifest of the release, or null for content that is none
 	 * @param check    of that content
 	 * @param digest   of that content
+	 * @param steps    save points that led to it, the latest first
 	 * @return HTML; the same for the same arguments
 	 */
-	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest) {
+	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest, List<SavePoint> steps) {
 		String name = archive.getName() == null || archive.getName().isBlank() ? "Radio map" : archive.getName();
 		ReleaseReport report = new ReleaseReport(archive, manifest, check, name + (manifest == null ? "" : " " + manifest.version()));
 		report.head(name, digest);
 		report.map();
 		report.cleaning();
+		report.steps(steps);
 		report.split();
 		report.review();
 		report.measures();
@@ -149,6 +156,18 @@ public final class ReleaseReport {
 		return List.of(or(w.getRule(), "–"), or(w.getReason(), "–"), or(w.getPerson(), "–"), w.getTime() == null ? "–" : w.getTime().toString());
 	}
 
+	/** Remedies, among the rest: each is told in the save point that has it. */
+	private void steps(List<SavePoint> steps) {
+		if (!steps.isEmpty()) {
+			List<List<String>> rows = new ArrayList<>(steps.stream().limit(MOST_STEPS)
+					.map(step -> List.of(step.time().toString(), step.person(), step.summary())).toList());
+			if (steps.size() > MOST_STEPS) {
+				rows.add(List.of("before", "", "and " + (steps.size() - MOST_STEPS) + " more in the history"));
+			}
+			page.table("What was done to it, the latest first", List.of("When", "By", "What"), rows);
+		}
+	}
+
 	private void split() {
 		page.heading("How it was split");
 		List<List<String>> rows = new ArrayList<>();
@@ -193,6 +212,20 @@ public final class ReleaseReport {
 						Double.isNaN(agreement.kappa().value()) ? "not defined" : String.format(Locale.ROOT, "%.2f", agreement.kappa().value()),
 						agreement.kappa().observed()));
 			}
+		}
+		audits();
+	}
+
+	/** Bands that were approved unseen but for the samples drawn; what was found is in the words of each verdict. */
+	private void audits() {
+		Map<String, Integer> approved = new LinkedHashMap<>();
+		archive.getLedgers().stream().filter(ledger -> check.released().splits().contains(ledger.getId()))
+				.flatMap(ledger -> ledger.getVerdicts().stream())
+				.filter(verdict -> ReasonCode.BAND_AUDITED.code().equals(verdict.getReasonCode()) && verdict.getText() != null)
+				.forEach(verdict -> approved.merge(verdict.getText() + "; the rest approved by " + verdict.getPerson(), 1, Integer::sum));
+		if (!approved.isEmpty()) {
+			page.table("Bands approved after an audit of samples drawn by lot", List.of("Audit", "Approved unseen#"),
+					approved.entrySet().stream().map(e -> List.of(e.getKey(), e.getValue().toString())).toList());
 		}
 	}
 

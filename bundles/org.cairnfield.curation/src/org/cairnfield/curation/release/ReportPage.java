@@ -16,7 +16,7 @@ final class ReportPage {
 			.n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
 			.bad { font-weight: 700; } .caution { border: 2px solid #1a1a1a; padding: .3rem 1rem; }
 			figure { margin: 1rem 0; } figcaption { color: #555; font-size: .9em; } svg { max-width: 100%; height: auto; }
-			@media print { body { margin: 0; max-width: none; font-size: 10pt; } h2, caption { break-after: avoid; } tr, figure, .caution { break-inside: avoid; } }
+			@media print { body { margin: 0; max-width: none; font-size: 10pt; } table { font-size: 9pt; } h2, caption { break-after: avoid; } tr, figure, .caution { break-inside: avoid; } }
 			""";
 
 	private final StringBuilder html = new StringBuilder();

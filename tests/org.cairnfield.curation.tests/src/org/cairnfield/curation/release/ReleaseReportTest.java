@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -14,8 +15,16 @@ import java.util.regex.Pattern;
 
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.Person;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.Decision;
+import org.cairnfield.model.Ledger;
+import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Round;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,8 +37,8 @@ class ReleaseReportTest {
 		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"))) {
 			open.archive().setName("<script>alert(1)</script> & \"quay\"");
 			GateCheck check = new ReleaseBook(open, Clock.systemUTC()).ask(PackSettings.USUAL, Workers.inline());
-			String page = ReleaseReport.html(open.archive(), null, check, open.digest());
-			assertEquals(page, ReleaseReport.html(open.archive(), null, check, open.digest()));
+			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), List.of());
+			assertEquals(page, ReleaseReport.html(open.archive(), null, check, open.digest(), List.of()));
 			return page;
 		}
 	}
@@ -43,6 +52,45 @@ class ReleaseReportTest {
 		}
 		for (String said : List.of("24 samples", "th-spring", "undecided", "NOT MET", "6 test samples", "not for safety of life", "personal data")) {
 			assertTrue(page.contains(said), said);
+		}
+	}
+
+	@Test
+	void tellsWhatWasDoneToTheMap() throws Exception {
+		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"))) {
+			ReleaseBook book = new ReleaseBook(open, Clock.systemUTC());
+			assertEquals(List.of(), book.steps(null), "before the first save point");
+			open.savePoint(Person.named("A. Steward"), null);
+			GateCheck check = book.ask(PackSettings.USUAL, Workers.inline());
+			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), book.steps(null));
+			assertTrue(page.contains("<td>A. Steward</td><td>30 samples added"), page);
+		}
+	}
+
+	@Test
+	void tellsWhichBandsWereApprovedAfterAnAudit() throws Exception {
+		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"))) {
+			Split split = open.archive().getSplits().get(0);
+			Ledger ledger = ModelFactory.eINSTANCE.createLedger();
+			ledger.setId(split.getId());
+			for (String id : List.of("v1", "v2")) {
+				Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
+				verdict.setId(id);
+				verdict.setSplit(split.getId());
+				verdict.setSample(split.getProposals().all().get(0).sample());
+				verdict.setDecision(Decision.APPROVE);
+				verdict.setRound(Round.FIRST);
+				verdict.setReasonCode(ReasonCode.BAND_AUDITED.code());
+				verdict.setText("audit-high-1: 3 of 5 proposals looked at");
+				verdict.setPerson("R. Reviewer");
+				verdict.setTime(Instant.parse("2031-04-08T09:00:00Z"));
+				ledger.getVerdicts().add(verdict);
+			}
+			open.archive().getLedgers().add(ledger);
+			GateCheck check = new ReleaseBook(open, Clock.systemUTC()).ask(PackSettings.USUAL, Workers.inline());
+			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), List.of());
+			assertTrue(page.contains("<td>audit-high-1: 3 of 5 proposals looked at; the rest approved by R. Reviewer</td><td class=\"n\">2</td>"),
+					page);
 		}
 	}
 

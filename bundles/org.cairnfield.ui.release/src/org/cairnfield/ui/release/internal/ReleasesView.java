@@ -174,13 +174,14 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	private void write(Path file) {
 		ArchiveSession session = desk.session().orElseThrow();
 		GateCheck check = desk.check().orElseThrow();
+		ReleaseBook book = desk.book();
 		Archive copy = ArchiveCopy.of(session.archive());
 		try {
 			String digest = session.open().digest();
 			Optional<ReleaseManifest> same = desk.releases().stream().map(ReleasedState::manifest)
 					.filter(manifest -> manifest.digest().equals(digest)).findFirst();
 			Work.start("Writing the report", workers -> Files.writeString(file,
-					ReleaseReport.html(copy, same.orElse(null), check, digest)), done -> say("The report is in " + file));
+					ReleaseReport.html(copy, same.orElse(null), check, digest, book.steps(null))), done -> say("The report is in " + file));
 		} catch (IOException e) {
 			say(Problems.text(e));
 		}
