@@ -45,6 +45,11 @@ public final class Review {
 		this(archive, split, person, policy, recorded, clock, null, SplitMembers.of(split));
 	}
 
+	/** Likewise, where standings of the split are known already: nothing is computed from its labels again. */
+	public Review(Archive archive, Split split, String person, Standings known, RecordedVerdicts recorded, Clock clock) {
+		this(archive, split, person, known.policy(), recorded, clock, null, known.members().upToDate(split));
+	}
+
 	private Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded, Clock clock,
 			String batch, SplitMembers members) {
 		if (person == null || person.isBlank()) {

@@ -18,11 +18,17 @@ final class SplitMembers {
 
 	private SplitMembers(Labels labels) {
 		this.labels = labels;
+		String survey = null;
+		long surveyKey = 0;
 		for (int row = 0; row < labels.size(); row++) {
 			if (labels.cluster(row) == Labels.NOISE) {
 				noise.add(labels.key(row));
 			} else {
-				long key = ContentKeys.join(ContentKeys.of(labels.survey(row)), ContentKeys.of(labels.sample(row)));
+				if (!labels.survey(row).equals(survey)) { // sorted by survey
+					survey = labels.survey(row);
+					surveyKey = ContentKeys.of(survey);
+				}
+				long key = ContentKeys.join(surveyKey, ContentKeys.of(labels.sample(row)));
 				keys.merge(labels.cluster(row), key, Long::sum); // a sum, for order does not matter
 			}
 		}

@@ -1,6 +1,7 @@
 package org.cairnfield.curation.decide;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -28,11 +29,13 @@ public final class Standings {
 	private final ReviewPolicy policy;
 	private final Map<SampleKey, Standing> standings = new LinkedHashMap<>();
 	private final List<LedgerEntry> entries;
+	private final SplitMembers members;
 
-	private Standings(String split, ReviewPolicy policy, List<LedgerEntry> entries) {
+	private Standings(String split, ReviewPolicy policy, List<LedgerEntry> entries, SplitMembers members) {
 		this.split = split;
 		this.policy = policy;
 		this.entries = List.copyOf(entries);
+		this.members = members;
 	}
 
 	/** Costs a pass over the labels, and over the readings of samples that have verdicts. */
@@ -42,7 +45,7 @@ public final class Standings {
 
 	static Standings of(Archive archive, Split split, ReviewPolicy policy, SplitMembers members) {
 		List<LedgerEntry> entries = entries(archive, split);
-		Standings found = new Standings(split.getId(), policy, entries);
+		Standings found = new Standings(split.getId(), policy, entries, members);
 		ContentOfReview content = new ContentOfReview(archive, split, members);
 		Map<SampleKey, List<LedgerEntry>> bySample = new HashMap<>();
 		entries.forEach(entry -> bySample.computeIfAbsent(entry.sample(), s -> new ArrayList<>()).add(entry));
@@ -50,6 +53,29 @@ public final class Standings {
 			found.standings.put(key, standing(split, key, bySample.getOrDefault(key, List.of()), content, policy));
 		}
 		return found;
+	}
+
+	/**
+	 * The same with some samples as they stand now, for when nothing but verdicts on these has changed since: what a key of
+	 * the reviewer costs does not grow with the noise.
+	 *
+	 * @param split the one that this was made of, with the same labels and proposals
+	 */
+	public Standings renewed(Archive archive, Split split, Collection<SampleKey> changed) {
+		List<LedgerEntry> now = entries(archive, split);
+		Standings found = new Standings(split.getId(), policy, now, members);
+		found.standings.putAll(standings);
+		ContentOfReview content = new ContentOfReview(archive, split, members);
+		for (SampleKey key : Set.copyOf(changed)) {
+			List<LedgerEntry> own = now.stream().filter(entry -> entry.sample().equals(key)).toList();
+			found.standings.computeIfPresent(key, (sample, was) -> standing(split, sample, own, content, policy));
+		}
+		return found;
+	}
+
+	/** What follows from the labels alone. */
+	SplitMembers members() {
+		return members;
 	}
 
 	/** Of one sample alone; empty where it is not noise in the split. */

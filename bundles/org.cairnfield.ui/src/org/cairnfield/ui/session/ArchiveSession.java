@@ -41,6 +41,7 @@ public final class ArchiveSession {
 	private ArchiveSelection selection;
 	private Set<Survey> changedSurveys = new LinkedHashSet<>();
 	private boolean structureChanged;
+	private boolean ledgersChanged;
 	private boolean rulesMayCare;
 	private boolean told = true;
 
@@ -166,21 +167,25 @@ public final class ArchiveSession {
 		}
 		if (change.getNotifier() instanceof Samples samples && samples.eContainer() instanceof Survey survey) {
 			changedSurveys.add(survey);
+		} else if (isOfLedger(change)) {
+			ledgersChanged = true;
 		} else {
 			structureChanged = true;
 		}
-		rulesMayCare |= !isOfReview(change);
+		rulesMayCare |= !isOfLedger(change) && !isOfSplit(change);
 		if (told) {
 			told = false;
 			Display.getCurrent().asyncExec(this::tellChanges);
 		}
 	}
 
-	/** No rule looks at splits and verdicts, which come one a second while somebody reviews. */
-	private static boolean isOfReview(Notification change) {
-		return change.getNotifier() instanceof Split || change.getNotifier() instanceof Ledger
-				|| change.getFeature() == ModelPackage.Literals.ARCHIVE__SPLITS
-				|| change.getFeature() == ModelPackage.Literals.ARCHIVE__LEDGERS;
+	/** Verdicts come one a second while somebody reviews. */
+	private static boolean isOfLedger(Notification change) {
+		return change.getNotifier() instanceof Ledger || change.getFeature() == ModelPackage.Literals.ARCHIVE__LEDGERS;
+	}
+
+	private static boolean isOfSplit(Notification change) {
+		return change.getNotifier() instanceof Split || change.getFeature() == ModelPackage.Literals.ARCHIVE__SPLITS;
 	}
 
 	/** Once for all changes of one command. */
@@ -188,8 +193,10 @@ public final class ArchiveSession {
 		told = true;
 		Set<Survey> surveys = changedSurveys;
 		boolean structure = structureChanged;
+		boolean ledgers = ledgersChanged;
 		changedSurveys = new LinkedHashSet<>();
 		structureChanged = false;
+		ledgersChanged = false;
 		if (structure) {
 			forgetWhatIsGone();
 			tell(SessionListener::structureChanged);
@@ -197,8 +204,11 @@ public final class ArchiveSession {
 		if (!surveys.isEmpty()) {
 			tell(listener -> listener.samplesChanged(surveys));
 		}
+		if (ledgers) {
+			tell(SessionListener::ledgersChanged);
+		}
 		tell(SessionListener::stateChanged);
-		if (rulesMayCare) {
+		if (rulesMayCare) { // no rule looks at splits and verdicts
 			rulesMayCare = false;
 			findings.checkSoon();
 		}

@@ -20,8 +20,12 @@ public interface SessionListener {
 	default void samplesChanged(Set<Survey> surveys) {
 	}
 
-	/** Anything but samples has changed: sites, floors, access points, devices, surveys, splits, waivers. */
+	/** Anything but samples and verdicts has changed: sites, floors, access points, devices, surveys, splits, waivers. */
 	default void structureChanged() {
+	}
+
+	/** Verdicts were given or taken back. */
+	default void ledgersChanged() {
 	}
 
 	/** The rules have looked again, or are looking. */

@@ -141,6 +141,36 @@ class LedgerPropertiesTest {
 		return archive.getLedgers().stream().flatMap(ledger -> ledger.getVerdicts().stream()).map(v -> v.getId()).toList();
 	}
 
+	/** Setting aside changes more than verdicts, so it is left out here. */
+	@ParameterizedTest
+	@ValueSource(longs = { 16, 17, 18 })
+	void renewsWhatHasChangedToWhatComputingAllAnewGives(long seed) {
+		ReviewFixture f = fixture();
+		Random random = new Random(seed);
+		Standings known = f.standings();
+		int changed = 0;
+		for (int i = 0; i < 60; i++) {
+			SampleKey key = f.sample(random.nextInt(SAMPLES));
+			Review review = new Review(f.archive, f.split, PEOPLE[random.nextInt(PEOPLE.length)], known, f.recorded, f.clock);
+			try {
+				f.run(random.nextInt(3) == 0 ? review.takeBack(key)
+						: random.nextBoolean() ? review.approve(key, "fits", null) : review.reject(key, "far", null));
+				changed++;
+			} catch (ReviewRefused e) {
+				continue;
+			}
+			if (random.nextInt(4) == 0) {
+				f.stack.undo();
+			}
+			Standings before = known;
+			known = known.renewed(f.archive, f.split, List.of(key));
+			assertEquals(f.standings().all(), known.all());
+			assertEquals(f.standings().entries(), known.entries());
+			assertEquals(before.policy(), known.policy());
+		}
+		assertTrue(changed > 30, "only " + changed);
+	}
+
 	@ParameterizedTest
 	@ValueSource(longs = { 21, 22, 23, 24 })
 	void doesNotDependOnTheOrderOfDifferentSamples(long seed) {

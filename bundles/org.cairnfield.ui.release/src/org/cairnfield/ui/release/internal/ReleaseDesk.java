@@ -90,6 +90,11 @@ final class ReleaseDesk implements SessionListener {
 		forget();
 	}
 
+	@Override
+	public void ledgersChanged() {
+		forget();
+	}
+
 	/** What was asked is no longer so. */
 	private void forget() {
 		check = null;

@@ -59,6 +59,11 @@ public final class Drafts implements SessionListener {
 		writeSoon();
 	}
 
+	@Override
+	public void ledgersChanged() {
+		writeSoon();
+	}
+
 	private void writeSoon() {
 		if (!waiting) {
 			waiting = true;

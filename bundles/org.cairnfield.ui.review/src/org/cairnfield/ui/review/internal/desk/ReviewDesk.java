@@ -137,6 +137,11 @@ public final class ReviewDesk implements SessionListener {
 	}
 
 	@Override
+	public void ledgersChanged() {
+		verdicts.refresh();
+	}
+
+	@Override
 	public void stateChanged() {
 		if (session != null && !session.isModified()) {
 			verdicts.saved();
