@@ -12,7 +12,6 @@ import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
-import org.eclipse.emf.common.command.Command;
 
 /**
  * Takes verdicts from one split to another where the sample and the evidence are the same; all others are listed with
@@ -21,8 +20,9 @@ import org.eclipse.emf.common.command.Command;
  *
  * @param carried verdicts as the other split gets them
  * @param left    samples whose verdicts are not carried
+ * @param command carries them, as one change; cannot be executed where there are none
  */
-public record CarryOver(List<LedgerEntry> carried, List<Left> left, Command command) {
+public record CarryOver(List<LedgerEntry> carried, List<Left> left, VerdictsCommand command) {
 
 	/** Carries at once, for work without an undo stack. */
 	public void apply() {
@@ -62,7 +62,8 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, Command comm
 			}
 		}
 		return new CarryOver(List.copyOf(carried), List.copyOf(left),
-				new VerdictsCommand(archive, to.getId(), carried, recorded, clock));
+				new VerdictsCommand(archive, to.getId(), carried, recorded, clock,
+						"Carry over " + carried.size() + (carried.size() == 1 ? " verdict from " : " verdicts from ") + from.getId()));
 	}
 
 	private static Optional<String> obstacle(Standing standing, Standings after, ContentOfReview content, Split to) {

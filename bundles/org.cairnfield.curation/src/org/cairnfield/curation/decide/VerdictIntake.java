@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,7 +19,6 @@ import org.cairnfield.model.Decision;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.SampleKey;
 import org.eclipse.emf.common.command.Command;
-import org.eclipse.emf.common.command.CompoundCommand;
 
 /**
  * Verdicts that were given in a table of {@link VerdictTable}. All rows are looked at; where one is wrong nothing is to
@@ -30,7 +30,7 @@ import org.eclipse.emf.common.command.CompoundCommand;
  * @param blank    how many rows have no decision
  * @param problems what is wrong, in the order of the file; then there is nothing to execute
  */
-public record VerdictIntake(Command command, int taken, int known, int blank, List<Problem> problems) {
+public record VerdictIntake(VerdictsCommand command, int taken, int known, int blank, List<Problem> problems) {
 
 	private static final List<String> REQUIRED = List.of("split", "sample", "decision", "reason", "text", "person", "content",
 			"evidence");
@@ -84,12 +84,9 @@ public record VerdictIntake(Command command, int taken, int known, int blank, Li
 				problems.add(new Problem(file, row.line(), e.getMessage(), "Correct the decision, or leave it empty"));
 			}
 		}
-		CompoundCommand all = new CompoundCommand("Take in " + reading.commands.size() + " verdicts");
-		if (problems.isEmpty()) {
-			reading.commands.forEach(all::append);
-		}
-		return new VerdictIntake(all, problems.isEmpty() ? reading.commands.size() : 0, reading.known, reading.blank,
-				List.copyOf(problems));
+		List<LedgerEntry> given = problems.isEmpty() ? reading.given : List.of();
+		return new VerdictIntake(new VerdictsCommand(archive, split.getId(), given, recorded, clock,
+				"Take in " + given.size() + (given.size() == 1 ? " verdict" : " verdicts")), given.size(), reading.known, reading.blank, List.copyOf(problems));
 	}
 
 	private static final class Reading {
@@ -101,7 +98,9 @@ public record VerdictIntake(Command command, int taken, int known, int blank, Li
 		private final Clock clock;
 		private final Standings standings;
 		private final ContentOfReview content;
-		private final List<Command> commands = new ArrayList<>();
+		private final Map<String, Review> reviews = new HashMap<>();
+		private final List<LedgerEntry> given = new ArrayList<>();
+		private Clock rowClock;
 		private int known;
 		private int blank;
 
@@ -112,6 +111,7 @@ public record VerdictIntake(Command command, int taken, int known, int blank, Li
 			this.person = person;
 			this.recorded = recorded;
 			this.clock = clock;
+			rowClock = clock;
 			standings = Standings.of(archive, split, policy);
 			content = new ContentOfReview(archive, split);
 		}
@@ -138,8 +138,29 @@ public record VerdictIntake(Command command, int taken, int known, int blank, Li
 			requirePresent(row, "content", content.sample(sample), sample, "the sample has changed since the table was exported");
 			requirePresent(row, "evidence", content.evidence(sample), sample,
 					"the evidence has changed since the table was exported");
-			commands.add(new Review(archive, split, who, policy, recorded, at(row)).decide(List.of(sample), decision,
-					row.field("reason"), row.field("text")));
+			rowClock = at(row);
+			Command one = review(who).decide(List.of(sample), decision, row.field("reason"), row.field("text"));
+			given.addAll(((VerdictsCommand) one).wanted());
+		}
+
+		/** One a person for the whole table, since each looks at all the labels first. */
+		private Review review(String who) {
+			return reviews.computeIfAbsent(who, name -> new Review(archive, split, name, policy, recorded, new Clock() {
+				@Override
+				public ZoneId getZone() {
+					return clock.getZone();
+				}
+
+				@Override
+				public Clock withZone(ZoneId zone) {
+					return clock.withZone(zone);
+				}
+
+				@Override
+				public Instant instant() {
+					return rowClock.instant();
+				}
+			}));
 		}
 
 		private SampleKey sample(FilledTable.Row row) throws Wrong {

@@ -18,13 +18,14 @@ import org.eclipse.emf.common.command.AbstractCommand;
  * Appends verdicts to the ledger of a split, which it makes where there is none. Undo takes the lines out again as
  * long as no save point holds them; from then on the ledger only grows, and undo appends lines that take them back.
  */
-final class VerdictsCommand extends AbstractCommand {
+public final class VerdictsCommand extends AbstractCommand {
 
 	private final Archive archive;
 	private final String split;
 	private final List<LedgerEntry> wanted;
 	private final RecordedVerdicts recorded;
 	private final Clock clock;
+	private final String name;
 	/** As they are in the ledger, the last time they were given. */
 	private List<Verdict> given = List.of();
 	private Ledger madeLedger;
@@ -32,11 +33,28 @@ final class VerdictsCommand extends AbstractCommand {
 	private List<Verdict> takingBack = List.of();
 
 	VerdictsCommand(Archive archive, String split, List<LedgerEntry> wanted, RecordedVerdicts recorded, Clock clock) {
+		this(archive, split, wanted, recorded, clock, null);
+	}
+
+	/** @param name what the change is called; null for what its verdicts say */
+	VerdictsCommand(Archive archive, String split, List<LedgerEntry> wanted, RecordedVerdicts recorded, Clock clock,
+			String name) {
 		this.archive = archive;
 		this.split = split;
 		this.wanted = List.copyOf(wanted);
 		this.recorded = recorded;
 		this.clock = clock;
+		this.name = name;
+	}
+
+	/** The same change, not made yet, for the archive of which the one it was made for is a copy. */
+	public VerdictsCommand on(Archive original) {
+		return new VerdictsCommand(original, split, wanted, recorded, clock, name);
+	}
+
+	/** What it gives, without ids. */
+	List<LedgerEntry> wanted() {
+		return wanted;
 	}
 
 	@Override
@@ -115,6 +133,9 @@ final class VerdictsCommand extends AbstractCommand {
 
 	@Override
 	public String getLabel() {
+		if (name != null) {
+			return name;
+		}
 		String what = wanted.get(0).takesBack() ? "Take back" : switch (wanted.get(0).decision()) {
 		case APPROVE -> "Approve";
 		case REJECT -> "Reject";

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.split.SmallArchives;
+import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.values.SampleKey;
@@ -75,5 +77,17 @@ class CarryOverTest {
 		f.run(new MoveSampleCommand(ref, ref.sample().xMetres() + 3, ref.sample().yMetres()));
 		List<String> why = to(again).left().stream().map(CarryOver.Left::why).toList();
 		assertEquals(List.of("it was stale already", "it was decided there already"), why);
+	}
+
+	@Test
+	void carriesInTheArchiveOfWhichACopyWasLookedAt() {
+		f.run(f.by("M.Q.").approve(f.sample(0), "fits", null));
+		Split again = SmallArchives.split(f.archive, "again", 90, 4);
+		Archive copy = ArchiveCopy.of(f.archive);
+		CarryOver over = CarryOver.of(copy, copy.getSplits().get(0), copy.getSplits().get(1), f.policy, f.recorded, f.clock);
+		f.run(over.command().on(f.archive));
+		assertEquals(ReviewState.APPROVED, Standings.of(f.archive, again, f.policy).of(f.sample(0)).get().state());
+		assertEquals(0, Standings.of(copy, copy.getSplits().get(1), f.policy).entries().size());
+		assertEquals("Carry over 1 verdict from whole", f.stack.getUndoCommand().getLabel());
 	}
 }

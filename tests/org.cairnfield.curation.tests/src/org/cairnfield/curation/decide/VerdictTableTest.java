@@ -53,6 +53,7 @@ class VerdictTableTest {
 		assertEquals(3, intake.taken());
 		assertEquals(f.proposals().size() - 3, intake.blank());
 		f.run(intake.command());
+		assertEquals("Take in 3 verdicts", f.stack.getUndoCommand().getLabel());
 		LedgerEntry first = f.standings().all().get(0).first().get();
 		assertEquals("by, the \"stairs\"", first.text());
 		assertEquals("J.T.", first.person());

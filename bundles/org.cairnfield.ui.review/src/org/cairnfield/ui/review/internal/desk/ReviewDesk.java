@@ -42,6 +42,7 @@ public final class ReviewDesk implements SessionListener {
 	private final List<DeskListener> listeners = new ArrayList<>();
 	private final LatestWork computing = new LatestWork();
 	private final VerdictDesk verdicts = new VerdictDesk(this);
+	private final VerdictExchange exchange = new VerdictExchange(this);
 	private final IPreferenceChangeListener preferences = event -> Display.getDefault().asyncExec(this::settingsChanged);
 	private ArchiveSession session;
 	private String splitId;
@@ -89,12 +90,17 @@ public final class ReviewDesk implements SessionListener {
 		return verdicts;
 	}
 
+	/** Verdicts from other splits and tables, and out to tables. */
+	public VerdictExchange exchange() {
+		return exchange;
+	}
+
 	/** The split under review; null for none. */
 	public Split split() {
 		return session == null ? null : find(session.archive(), splitId);
 	}
 
-	private static Split find(Archive archive, String id) {
+	static Split find(Archive archive, String id) {
 		return archive.getSplits().stream().filter(split -> split.getId().equals(id)).findFirst().orElse(null);
 	}
 

@@ -2,6 +2,7 @@ package org.cairnfield.ui.review.internal.desk;
 
 import java.util.Arrays;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -12,7 +13,7 @@ import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.osgi.service.prefs.BackingStoreException;
 
-/** What the preferences say of bands and second reviews, and who sits at the workbench. */
+/** What the preferences say of proposals, bands, second reviews and audits, and who sits at the workbench. */
 public final class ReviewSettings {
 
 	/** Bundle that they are kept under. */
@@ -25,12 +26,17 @@ public final class ReviewSettings {
 	private ReviewSettings() {
 	}
 
-	/** Bands, and which of them need a second person; what cannot be read counts as not set. */
+	/** Bands, which of them need a second person, and how they are audited; what cannot be read counts as not set. */
 	public static ReviewPolicy policy() {
 		Bands bands = bands();
 		Set<String> second = secondBands(secondBandsText()).stream().filter(name -> bands.named(name).isPresent())
 				.collect(Collectors.toSet());
-		return new ReviewPolicy(bands, second, ReviewPolicy.USUAL.limitShare(), ReviewPolicy.USUAL.confidence());
+		return new ReviewPolicy(bands, second, number(ReviewNumber.AUDIT_LIMIT), number(ReviewNumber.AUDIT_CONFIDENCE));
+	}
+
+	/** As set, or as usual. */
+	public static double number(ReviewNumber which) {
+		return which.kept(node().get(which.key(), ""));
 	}
 
 	/** The bands set, or the usual ones. */
@@ -53,10 +59,11 @@ public final class ReviewSettings {
 		return node().get(SECOND, "");
 	}
 
-	/** Keeps both at once. */
-	public static void put(Bands bands, Set<String> second) throws BackingStoreException {
+	/** Keeps all at once. */
+	public static void put(Bands bands, Set<String> second, Map<ReviewNumber, Double> numbers) throws BackingStoreException {
 		node().put(BANDS, bands.toString());
 		node().put(SECOND, String.join(", ", second));
+		numbers.forEach((which, value) -> node().put(which.key(), which.toKeep(value)));
 		node().flush();
 	}
 

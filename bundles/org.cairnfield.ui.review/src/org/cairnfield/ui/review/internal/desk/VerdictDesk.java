@@ -122,7 +122,7 @@ public final class VerdictDesk {
 	}
 
 	/** What standings are made from; two that are equal make the same. */
-	private List<Object> stamp(Split split) {
+	List<Object> stamp(Split split) {
 		List<Verdict> ledger = desk.session().archive().getLedgers().stream().filter(each -> split.getId().equals(each.getId()))
 				.findFirst().map(Ledger::getVerdicts).map(List::copyOf).orElse(List.of());
 		return List.of(MapState.of(desk.session().archive(), split), split.getThreshold(), policy, person, ledger);
@@ -328,7 +328,38 @@ public final class VerdictDesk {
 		}
 	}
 
-	private boolean refuse(String why) {
+	/** Many verdicts were given at once: all is read and listed anew. */
+	void changedAtOnce(String said) {
+		message = said;
+		refused = false;
+		audit = null;
+		read(desk.split());
+		desk.arrange(desk.settings());
+		desk.tell(DeskListener::verdictsChanged);
+		Standing current = seen.get(desk.current());
+		if (current == null || !isLeft(current)) {
+			desk.walk(1);
+		}
+	}
+
+	/** Which verdicts a save point holds. */
+	RecordedVerdicts recorded() {
+		return recorded;
+	}
+
+	Clock clock() {
+		return clock;
+	}
+
+	/** What was asked for is done, and changed nothing here. */
+	void say(String done) {
+		message = done;
+		refused = false;
+		desk.tell(DeskListener::verdictsChanged);
+	}
+
+	/** Says why something is not done. @return false */
+	public boolean refuse(String why) {
 		message = why;
 		refused = true;
 		desk.tell(DeskListener::verdictsChanged);
@@ -373,13 +404,7 @@ public final class VerdictDesk {
 			if (!desk.session().run(review().approveBand(band))) {
 				return refuse("Band " + band + " has nothing left to approve.");
 			}
-			message = rest + " proposals of band " + band + " approved after the audit.";
-			refused = false;
-			audit = null;
-			read(desk.split());
-			desk.arrange(desk.settings());
-			desk.tell(DeskListener::verdictsChanged);
-			desk.walk(1);
+			changedAtOnce(rest + " proposals of band " + band + " approved after the audit.");
 			return true;
 		} catch (ReviewRefused e) {
 			return refuse(sentence(e.getMessage()));

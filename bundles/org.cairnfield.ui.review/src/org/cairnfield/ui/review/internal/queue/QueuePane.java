@@ -11,6 +11,7 @@ import org.cairnfield.ui.review.internal.desk.QueueGrouping;
 import org.cairnfield.ui.review.internal.desk.QueueShown;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.review.internal.desk.TypingGuard;
+import org.cairnfield.ui.review.internal.exchange.OfferBar;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
@@ -36,6 +37,7 @@ final class QueuePane implements DeskListener {
 	private final Combo grouping;
 	private final Combo order;
 	private final Label says;
+	private final OfferBar offer;
 	private final QueueTable table;
 	private final AuditPane audit;
 
@@ -74,6 +76,7 @@ final class QueuePane implements DeskListener {
 		}
 		says = Marked.line(page, "review.queue.message", 1);
 		((GridData) says.getLayoutData()).horizontalIndent = 6;
+		offer = new OfferBar(page, desk, "review.offer", 1);
 		table = new QueueTable(page, desk);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
 		audit = new AuditPane(page, desk);
@@ -196,6 +199,7 @@ final class QueuePane implements DeskListener {
 			text = "The map has changed; evidence is being computed anew …";
 		}
 		Marked.say(says, text);
+		offer.show();
 	}
 
 	void setFocus() {

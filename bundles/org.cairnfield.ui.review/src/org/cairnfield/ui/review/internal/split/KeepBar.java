@@ -39,7 +39,6 @@ final class KeepBar {
 
 	private final SplitWork work;
 	private final SplitForm form;
-	private final ProposalChoice rule;
 	private final Consumer<String> kept;
 	private final LatestWork keeping = new LatestWork(this::show);
 	private final Text name;
@@ -50,10 +49,9 @@ final class KeepBar {
 	private String message = "";
 
 	/** @param kept hears the id of a split that was kept */
-	KeepBar(Composite parent, SplitWork work, SplitForm form, ProposalChoice rule, Consumer<String> kept) {
+	KeepBar(Composite parent, SplitWork work, SplitForm form, Consumer<String> kept) {
 		this.work = work;
 		this.form = form;
-		this.rule = rule;
 		this.kept = kept;
 		Composite bar = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 3).applyTo(bar);
@@ -66,8 +64,6 @@ final class KeepBar {
 		propose = Marked.id(new Button(bar, SWT.CHECK), "split.withProposals");
 		propose.setText("with propo&sals");
 		propose.setSelection(true);
-		propose.setToolTipText("One proposal for each noise sample that correlates well enough, if the noise share reaches "
-				+ SplitWords.percent(rule.gate()) + "; r from " + rule.threshold());
 		keep = Marked.button(bar, "&Keep the split", "split.keep", this::keep);
 		says = Marked.line(bar, "split.message", 4);
 		work.onChange(this::show);
@@ -86,6 +82,9 @@ final class KeepBar {
 				name.setText(next);
 			}
 		}
+		ProposalChoice rule = ProposalChoice.set();
+		propose.setToolTipText("One proposal for each noise sample that correlates well enough, if the noise share reaches "
+				+ SplitWords.percent(rule.gate()) + "; r from " + rule.threshold() + ". Set in Preferences, Review.");
 		String why = problem();
 		keep.setEnabled(why.isEmpty() && work.isCurrent() && !keeping.isBusy());
 		Marked.say(says, !why.isEmpty() ? "✖ " + why : keeping.isBusy() ? "Keeping the split …"
@@ -127,6 +126,7 @@ final class KeepBar {
 		SplitChoice choice = work.choice();
 		SplitStudy study = work.study();
 		Trial trial = work.trial();
+		ProposalChoice rule = ProposalChoice.set();
 		boolean wantsProposals = propose.getSelection();
 		SplitMaker maker = new SplitMaker(work.studies());
 		keeping.start("Keeping split " + id, workers -> {

@@ -24,6 +24,8 @@ import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.LatestWork;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.review.internal.exchange.CarryOverDialog;
+import org.cairnfield.ui.review.internal.exchange.OfferBar;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -47,28 +49,28 @@ final class KeptPane implements DeskListener {
 	private static final int MOST_BARS = 40;
 
 	private final ReviewDesk desk;
-	private final ProposalChoice rule;
 	private final SashForm page;
 	private final TableViewer splits;
 	private final Text facts;
 	private final BarChart sizes;
 	private final Button propose;
 	private final Button remove;
+	private final Button carry;
+	private final OfferBar offer;
 	private final Label says;
 	private final LatestWork proposing = new LatestWork(this::enable);
 	private boolean showing;
 	private boolean outdated;
 
-	KeptPane(Composite parent, ReviewDesk desk, ProposalChoice rule) {
+	KeptPane(Composite parent, ReviewDesk desk) {
 		this.desk = desk;
-		this.rule = rule;
 		page = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
 		Composite left = new Composite(page, SWT.NONE);
-		GridLayoutFactory.fillDefaults().margins(4, 4).numColumns(2).applyTo(left);
+		GridLayoutFactory.fillDefaults().margins(4, 4).numColumns(3).applyTo(left);
 		splits = new TableViewer(left, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
 		Marked.id(splits.getTable(), "split.kept");
 		splits.getTable().setHeaderVisible(true);
-		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(splits.getTable());
+		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(splits.getTable());
 		column("Split", 130, SWT.LEFT, Split::getId);
 		column("Of", 150, SWT.LEFT, this::scope);
 		column("ε", 60, SWT.RIGHT, split -> SplitWords.epsilon(split.getEpsilon(), ""));
@@ -79,9 +81,12 @@ final class KeptPane implements DeskListener {
 		splits.setContentProvider(ArrayContentProvider.getInstance());
 		splits.addSelectionChangedListener(event -> selected());
 		propose = Marked.button(left, "Make &proposals anew", "split.propose", this::propose);
+		carry = Marked.button(left, "Carry &verdicts over …", "split.carry", () -> CarryOverDialog.open(page.getShell(), desk));
+		carry.setToolTipText("Takes over verdicts of another split where sample and evidence are the same");
 		remove = Marked.button(left, "&Remove the split", "split.remove", this::remove);
 		remove.setToolTipText("Its ledger of verdicts stays; Undo brings the split back");
-		says = Marked.line(left, "split.kept.message", 2);
+		says = Marked.line(left, "split.kept.message", 3);
+		offer = new OfferBar(left, desk, "split.offer", 3);
 		Composite right = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(6, 4).applyTo(right);
 		facts = Marked.named(Marked.id(new Text(right, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.kept.facts"), "Facts of the split");
@@ -233,6 +238,8 @@ final class KeptPane implements DeskListener {
 		propose.setEnabled(may);
 		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? "Make &proposals" : "Make &proposals anew");
 		remove.setEnabled(may);
+		carry.setEnabled(may && desk.exchange().canCarry());
+		offer.show();
 		if (proposing.isBusy()) {
 			Marked.say(says, "Looking for the best cluster of each noise sample …");
 		}
@@ -241,6 +248,7 @@ final class KeptPane implements DeskListener {
 	private void propose() {
 		ArchiveSession session = desk.session();
 		String id = desk.split().getId();
+		ProposalChoice rule = ProposalChoice.set();
 		Archive still = ArchiveCopy.of(session.archive());
 		proposing.start("Proposals for split " + id, workers -> SplitProposals.of(SplitOnMap.of(still,
 				still.getSplits().stream().filter(split -> split.getId().equals(id)).findFirst().orElseThrow()), rule.gate(),

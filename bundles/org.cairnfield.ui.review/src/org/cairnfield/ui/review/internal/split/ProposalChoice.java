@@ -1,5 +1,8 @@
 package org.cairnfield.ui.review.internal.split;
 
+import org.cairnfield.ui.review.internal.desk.ReviewNumber;
+import org.cairnfield.ui.review.internal.desk.ReviewSettings;
+
 /**
  * When proposals are made.
  *
@@ -8,6 +11,8 @@ package org.cairnfield.ui.review.internal.split;
  */
 record ProposalChoice(double gate, double threshold) {
 
-	/** As published: a tenth of noise, r from 0.1. */
-	static final ProposalChoice USUAL = new ProposalChoice(0.1, 0.1);
+	/** As the preferences have it now. */
+	static ProposalChoice set() {
+		return new ProposalChoice(ReviewSettings.number(ReviewNumber.GATE), ReviewSettings.number(ReviewNumber.THRESHOLD));
+	}
 }

@@ -5,6 +5,7 @@ import java.util.Set;
 
 import org.cairnfield.curation.split.SplitScopes;
 import org.cairnfield.model.Survey;
+import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -66,9 +67,9 @@ final class SplitPane implements SessionListener {
 				sash.setMaximizedControl(alone);
 			}
 		});
-		new TrialFacts(right, work, ProposalChoice.USUAL.gate());
-		kept = new KeptPane(tabs, desk, ProposalChoice.USUAL);
-		new KeepBar(trying, work, form, ProposalChoice.USUAL, id -> {
+		new TrialFacts(right, work);
+		kept = new KeptPane(tabs, desk);
+		new KeepBar(trying, work, form, id -> {
 			desk.choose(id);
 			kept.show();
 		});
@@ -82,6 +83,15 @@ final class SplitPane implements SessionListener {
 			work.cancel();
 		});
 		Sessions.workbench().add(this);
+		// the desk tells of other settings, by which proposals are made or not
+		DeskListener settings = new DeskListener() {
+			@Override
+			public void splitChanged() {
+				work.tell();
+			}
+		};
+		desk.add(settings);
+		page.addListener(SWT.Dispose, event -> desk.remove(settings));
 	}
 
 	private static void tab(CTabFolder folder, String title, Control content) {

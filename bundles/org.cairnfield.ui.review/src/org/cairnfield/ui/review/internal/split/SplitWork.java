@@ -58,7 +58,8 @@ final class SplitWork {
 		listeners.add(listener);
 	}
 
-	private void tell() {
+	/** All that shows it looks again. */
+	void tell() {
 		listeners.forEach(Runnable::run);
 	}
 

@@ -14,15 +14,14 @@ import org.eclipse.swt.widgets.Text;
 final class TrialFacts {
 
 	private final SplitWork work;
-	private final double gate;
 	private final Label title;
 	private final Text facts;
 	private Trial shown;
 	private SplitFacts shownFacts;
+	private double shownGate;
 
-	TrialFacts(Composite parent, SplitWork work, double gate) {
+	TrialFacts(Composite parent, SplitWork work) {
 		this.work = work;
-		this.gate = gate;
 		title = Marked.line(parent, "split.trial.title", 1);
 		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 		facts = Marked.named(Marked.id(new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.facts"), "Facts of the trial split");
@@ -40,11 +39,13 @@ final class TrialFacts {
 		title.setToolTipText(work.reason().isEmpty() ? null : work.reason());
 		Trial trial = work.trial();
 		facts.setEnabled(trial == null || work.isCurrent());
-		if (trial == shown && work.facts() == shownFacts && !facts.getText().isEmpty()) {
+		double gate = ProposalChoice.set().gate();
+		if (trial == shown && work.facts() == shownFacts && gate == shownGate && !facts.getText().isEmpty()) {
 			return;
 		}
 		shown = trial;
 		shownFacts = work.facts();
+		shownGate = gate;
 		facts.setText(trial == null ? "Drag the line in the curve, or move it by ↑ and ↓ once the curve has the focus, and see what ε does."
 				: SplitWords.trial(trial, work.study().map().map().size(), gate)
 						+ (shownFacts == null ? "\nCost and error: being computed …" : '\n' + SplitWords.facts(shownFacts)));

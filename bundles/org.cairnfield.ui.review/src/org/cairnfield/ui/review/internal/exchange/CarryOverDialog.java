@@ -1,0 +1,144 @@
+package org.cairnfield.ui.review.internal.exchange;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+import org.cairnfield.curation.decide.CarryOver;
+import org.cairnfield.curation.decide.CarrySource;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.review.internal.desk.VerdictExchange;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+
+/** Shows what carrying verdicts over to the split under review would do, before it is done: what goes, what stays and why. */
+public final class CarryOverDialog extends TitleAreaDialog {
+
+	private static final int COPY = IDialogConstants.CLIENT_ID + 1;
+
+	private final ReviewDesk desk;
+	private final List<CarrySource> sources;
+	private Combo from;
+	private Label says;
+	private TextTable left;
+	private VerdictExchange.Preview preview;
+
+	private CarryOverDialog(Shell parent, ReviewDesk desk) {
+		super(parent);
+		this.desk = desk;
+		sources = desk.exchange().sources();
+		setShellStyle(getShellStyle() | SWT.RESIZE);
+	}
+
+	/** Asks, and carries over if wanted; says so where there is nothing to carry. */
+	public static void open(Shell parent, ReviewDesk desk) {
+		if (desk.exchange().canCarry()) {
+			new CarryOverDialog(parent, desk).open();
+		} else {
+			desk.verdicts().refuse("No other split of this part of the archive has verdicts to carry over.");
+		}
+	}
+
+	@Override
+	protected void configureShell(Shell shell) {
+		super.configureShell(shell);
+		shell.setText("Carry verdicts over");
+	}
+
+	@Override
+	protected Control createDialogArea(Composite parent) {
+		setTitle("Carry verdicts over to split " + desk.split().getId());
+		setMessage("A verdict goes over where its sample and its evidence are the same. Who gave it, when and why goes with it.");
+		Composite page = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
+		GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).applyTo(page);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(page);
+		from = Marked.choice(page, "&From split", "carry.from", this::look);
+		for (CarrySource source : sources) {
+			from.add(source.split().getId() + "  (verdicts on " + source.samples() + (source.samples() == 1 ? " sample)" : " samples)"));
+		}
+		from.select(0);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(from);
+		says = Marked.id(new Label(page, SWT.WRAP), "carry.message");
+		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(300, SWT.DEFAULT).indent(0, 4).applyTo(says);
+		left = new TextTable(page, "carry.left", new String[] { "Sample", "Verdict", "Why it stays behind" }, new int[] { 205, 90, 580 });
+		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(900, 260).applyTo(left.control());
+		return page;
+	}
+
+	@Override
+	protected void createButtonsForButtonBar(Composite parent) {
+		Marked.id(createButton(parent, COPY, "Copy the &list", false), "carry.copy");
+		Marked.id(createButton(parent, IDialogConstants.OK_ID, "&Carry over", true), "carry.ok");
+		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+		look();
+	}
+
+	private void look() {
+		preview = null;
+		enable();
+		left.show(List.of());
+		says.setText("Comparing the two splits …");
+		desk.exchange().look(sources.get(from.getSelectionIndex()).split().getId(), this::show, why -> {
+			if (!says.isDisposed()) {
+				says.setText("✖ " + why);
+				says.requestLayout();
+			}
+		});
+	}
+
+	private void show(VerdictExchange.Preview found) {
+		if (says.isDisposed()) {
+			return;
+		}
+		preview = found;
+		CarryOver over = found.over();
+		long samples = over.carried().stream().map(entry -> entry.sample()).distinct().count();
+		says.setText((samples == 0 ? "✖ No verdict goes over." : "✔ Verdicts on " + count(samples) + " go over.")
+				+ (over.left().isEmpty() ? " None stays behind." : " ▲ Those on " + count(over.left().size())
+						+ " stay behind, for these reasons; the samples are to be decided anew:"));
+		says.requestLayout();
+		left.show(over.left().stream().sorted(Comparator.comparing(CarryOver.Left::why).thenComparing(CarryOver.Left::sample))
+				.map(each -> new String[] { each.sample().toString(),
+						found.hidden().contains(each.sample()) ? "not shown to you" : each.was().toString(), each.why() })
+				.toList());
+		enable();
+	}
+
+	private static String count(long samples) {
+		return String.format(Locale.ROOT, "%,d %s", samples, samples == 1 ? "sample" : "samples");
+	}
+
+	private void enable() {
+		getButton(IDialogConstants.OK_ID).setEnabled(preview != null && !preview.over().carried().isEmpty());
+		getButton(COPY).setEnabled(preview != null && !preview.over().left().isEmpty());
+	}
+
+	@Override
+	protected void buttonPressed(int id) {
+		if (id == COPY) {
+			left.copy();
+		} else {
+			super.buttonPressed(id);
+		}
+	}
+
+	@Override
+	protected void okPressed() {
+		desk.exchange().carry(preview);
+		super.okPressed();
+	}
+
+	@Override
+	protected boolean isResizable() {
+		return true;
+	}
+}
