@@ -33,15 +33,75 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 		return evidence.made() ? "C" + evidence.cluster() : "–";
 	}
 
+	/** By how much the cluster beats the next best. */
+	public String margin() {
+		return !evidence.made() || Double.isNaN(evidence.margin()) ? "–"
+				: doubted(Warning.TIGHT_MARGIN) + String.format(Locale.ROOT, "%.3f", evidence.margin());
+	}
+
+	/** The cluster of the nearest labelled sample, such as "= C7" where that is the one proposed, "≠ C3" where not. */
+	public String nearest() {
+		return evidence.nearestCluster() < 0 || !evidence.made() ? "–" : (evidence.agrees() ? "= C" : "≠ C") + evidence.nearestCluster();
+	}
+
 	/** Whether correlation and nearest sample say the same. */
-	public String agreement() {
+	private String agreement() {
 		return !evidence.made() ? "–" : evidence.agrees() ? "agree" : "differ !";
 	}
 
 	/** Distance on the floor to the cluster's nearest sample. */
 	public String floorDistance() {
-		return !evidence.made() ? "–" : Double.isNaN(evidence.floorMetres()) ? "other floor"
-				: String.format(Locale.ROOT, "%.1f m", evidence.floorMetres());
+		return !evidence.made() ? "–" : Double.isNaN(evidence.floorMetres()) ? "▲ none"
+				: doubted(Warning.FAR) + String.format(Locale.ROOT, "%.1f m", evidence.floorMetres());
+	}
+
+	/** How many of those nearest in signal space are on the sample's floor. */
+	public String floorVotes() {
+		return evidence.floorVoters() == 0 ? "–" : evidence.floorVotes() + "/" + evidence.floorVoters();
+	}
+
+	/** How many of all samples are less doubtful in place. */
+	public String place() {
+		return doubted(Warning.PLACE_DOUBTFUL) + percent(evidence.placeScore());
+	}
+
+	/** How many of all samples are less doubtful in readings. */
+	public String readings() {
+		return doubted(Warning.READINGS_DOUBTFUL) + percent(evidence.readingsScore());
+	}
+
+	/** Change of the floor's mean error if it alone is approved. */
+	public String effect() {
+		double metres = evidence.effect().errorChangeMetres();
+		if (!evidence.made() || Double.isNaN(metres)) {
+			return "–";
+		}
+		String digits = String.format(Locale.ROOT, "%.3f m", Math.abs(metres));
+		return (digits.equals("0.000 m") ? "±" : metres < 0 ? "−" : "+") + digits;
+	}
+
+	/** The labelled sample that it correlates best with, without its survey. */
+	public String carrier() {
+		return evidence.carrier() == null ? "–" : evidence.carrier().sample();
+	}
+
+	private String doubted(Warning warning) {
+		return evidence.warnings().contains(warning) ? "▲ " : "";
+	}
+
+	private static String percent(double share) {
+		return Double.isNaN(share) ? "–" : String.format(Locale.ROOT, "%.0f %%", 100 * share);
+	}
+
+	/** All that is to be known before the evidence is read: where it is, its carrier, and each warning in full. */
+	public String summary() {
+		StringJoiner text = new StringJoiner("\n");
+		text.add(key() + (floor.isEmpty() ? "" : ", " + floor));
+		if (evidence.carrier() != null) {
+			text.add("carrier " + evidence.carrier());
+		}
+		evidence.warnings().forEach(warning -> text.add("▲ " + warning.text(evidence)));
+		return text.toString();
 	}
 
 	/** Short names of the warnings, the gravest first. */
@@ -65,6 +125,6 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 
 	/** All columns but the state, for the filter. */
 	String text() {
-		return String.join(" ", key().toString(), strength(), cluster(), band, floor, agreement(), floorDistance(), warnings());
+		return String.join(" ", key().toString(), strength(), cluster(), band, floor, agreement(), nearest(), floorDistance(), carrier(), warnings());
 	}
 }

@@ -203,7 +203,7 @@ public final class VerdictDesk {
 			return "";
 		}
 		return switch (standing.state()) {
-			case UNDECIDED -> standing.hidden() ? "second review" : "";
+			case UNDECIDED -> standing.hidden() ? "2nd review" : "";
 			case APPROVED -> standing.awaitsSecond() ? "✔ approved, waits for a second" : "✔ approved";
 			case REJECTED -> standing.awaitsSecond() ? "✖ rejected, waits for a second" : "✖ rejected";
 			case DEFERRED -> "… deferred";

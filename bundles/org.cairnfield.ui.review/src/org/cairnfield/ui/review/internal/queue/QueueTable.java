@@ -2,11 +2,11 @@ package org.cairnfield.ui.review.internal.queue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
-import org.cairnfield.curation.propose.QueueOrder;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.QueueList;
 import org.cairnfield.ui.review.internal.desk.QueueRow;
@@ -24,18 +24,6 @@ import org.eclipse.swt.widgets.TableItem;
 /** The lines of the queue. Only those on the screen are made, so that thousands cost nothing. */
 final class QueueTable {
 
-	private record Column(String title, int width, int alignment, QueueOrder order, String tip) {
-	}
-
-	private static final List<Column> COLUMNS = List.of(
-			new Column("Sample", 126, SWT.LEFT, QueueOrder.SAMPLE, "Noise sample"),
-			new Column("r", 44, SWT.RIGHT, QueueOrder.STRENGTH, "How well it correlates with its carrier: where it fits, not whether it is good"),
-			new Column("Cluster", 62, SWT.LEFT, QueueOrder.CLUSTER, "Cluster that is proposed"),
-			new Column("Nearest", 68, SWT.LEFT, QueueOrder.DISAGREEMENT_FIRST, "Whether the nearest labelled sample is in the same cluster"),
-			new Column("On floor", 78, SWT.RIGHT, QueueOrder.FLOOR_DISTANCE, "Distance to the cluster's nearest sample on the same floor"),
-			new Column("State", 84, SWT.LEFT, null, "What was decided"),
-			new Column("Warnings", 170, SWT.LEFT, null, "What to look at before approving; the evidence says it with figures"));
-
 	private final ReviewDesk desk;
 	private final Table table;
 
@@ -43,19 +31,22 @@ final class QueueTable {
 		this.desk = desk;
 		table = Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), "review.queue");
 		table.setHeaderVisible(true);
-		for (Column each : COLUMNS) {
+		for (QueueColumn each : QueueColumn.values()) {
 			TableColumn column = new TableColumn(table, each.alignment());
 			column.setText(each.title());
 			column.setWidth(each.width());
-			column.setToolTipText(each.tip() + (each.order() == null ? "" : ". Click to sort."));
+			column.setToolTipText(each.tip());
+			column.setMoveable(true);
 			if (each.order() != null) {
 				column.addListener(SWT.Selection, event -> desk.arrange(desk.settings().withOrder(each.order())));
 			}
 		}
+		table.setColumnOrder(QueueColumn.LEFT_TO_RIGHT.stream().mapToInt(QueueColumn::ordinal).toArray());
 		table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
 		table.addListener(SWT.Selection, event -> chosen());
 		table.addListener(SWT.DefaultSelection, event -> toggle(table.getSelectionIndex()));
 		table.addListener(SWT.MouseDown, this::clicked);
+		table.addListener(SWT.MouseMove, this::tip);
 	}
 
 	Table control() {
@@ -78,8 +69,7 @@ final class QueueTable {
 			return;
 		}
 		QueueRow row = line.row();
-		item.setText(new String[] { row.sample(), row.strength(), row.cluster(), row.agreement(), row.floorDistance(),
-				desk.verdicts().stateText(row.key()), row.warnings() });
+		item.setText(QueueColumn.texts(row, desk.verdicts()));
 		item.setForeground(isSettled(row) ? muted() : null);
 	}
 
@@ -108,6 +98,21 @@ final class QueueTable {
 		}
 	}
 
+	/** The row under the mouse, in full. */
+	private void tip(Event event) {
+		TableItem item = table.getItem(new Point(event.x, event.y));
+		int index = item == null ? -1 : table.indexOf(item);
+		String tip = null;
+		if (index >= 0 && index < lines().size() && !lines().get(index).isHeading()) {
+			QueueRow row = lines().get(index).row();
+			String state = desk.verdicts().stateText(row.key());
+			tip = row.summary() + (state.isEmpty() ? "" : '\n' + state);
+		}
+		if (!Objects.equals(tip, table.getToolTipText())) {
+			table.setToolTipText(tip);
+		}
+	}
+
 	/** Opens or closes a group. */
 	private void toggle(int index) {
 		if (index < 0 || index >= lines().size() || !lines().get(index).isHeading()) {
@@ -132,9 +137,9 @@ final class QueueTable {
 		table.setItemCount(0); // forgets the fonts of headings
 		table.setItemCount(lines().size());
 		table.setSortColumn(null);
-		for (int i = 0; i < COLUMNS.size(); i++) {
-			if (COLUMNS.get(i).order() == desk.settings().order()) {
-				table.setSortColumn(table.getColumn(i));
+		for (QueueColumn each : QueueColumn.values()) {
+			if (each.order() == desk.settings().order()) {
+				table.setSortColumn(table.getColumn(each.ordinal()));
 			}
 		}
 		table.setSortDirection(SWT.NONE);

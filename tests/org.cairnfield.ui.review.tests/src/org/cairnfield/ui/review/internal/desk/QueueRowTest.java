@@ -1,6 +1,7 @@
 package org.cairnfield.ui.review.internal.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.cairnfield.curation.propose.Warning;
 import org.junit.jupiter.api.Test;
@@ -10,19 +11,45 @@ class QueueRowTest {
 	@Test
 	void saysWhatDiffersByWordNotByColour() {
 		QueueRow row = new QueueRow(Rows.evidence("A", true, 7, 0.943, 2, Warning.NEAREST_DIFFERS, Warning.FAR), "close", "floor 1");
-		assertEquals("differ !", row.agreement());
+		assertEquals("≠ C2", row.nearest());
 		assertEquals("▲ differs, far", row.warnings());
 		assertEquals("0.94", row.strength());
 		assertEquals("C7", row.cluster());
-		assertEquals("1.8 m", row.floorDistance());
+		assertEquals("▲ 1.8 m", row.floorDistance());
+		assertTrue(QueueFilter.of("differ far C7 -tight").accepts(row.text()), row.text());
 	}
 
 	@Test
 	void proposesNoClusterForWhatIsUnplaced() {
 		QueueRow row = Rows.unplaced("U");
 		assertEquals("–", row.cluster());
-		assertEquals("–", row.agreement());
+		assertEquals("–", row.nearest());
+		assertEquals("–", row.margin());
+		assertEquals("–", row.effect());
 		assertEquals("–", row.floorDistance());
 		assertEquals("0.05", row.strength());
+	}
+
+	@Test
+	void marksEachFigureThatIsDoubted() {
+		QueueRow sound = Rows.row("A", 7, 0.9, "close", "floor 1");
+		assertEquals("0.110", sound.margin());
+		assertEquals("= C7", sound.nearest());
+		assertEquals("5/5", sound.floorVotes());
+		assertEquals("50 %", sound.place());
+		assertEquals("40 %", sound.readings());
+		assertEquals("−0.020 m", sound.effect());
+		QueueRow doubtful = new QueueRow(Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN, Warning.PLACE_DOUBTFUL, Warning.READINGS_DOUBTFUL),
+				"close", "floor 1");
+		assertEquals("▲ 0.110", doubtful.margin());
+		assertEquals("▲ 50 %", doubtful.place());
+		assertEquals("▲ 40 %", doubtful.readings());
+	}
+
+	@Test
+	void summarisesWhereItIsAndEachWarning() {
+		String text = new QueueRow(Rows.evidence("A", 7, 0.9, Warning.FAR, Warning.TIGHT_MARGIN), "close", "Tide House, floor 1").summary();
+		assertEquals(4, text.lines().count());
+		assertTrue(text.startsWith("sh-spring/A, Tide House, floor 1\ncarrier sh-spring/C\n▲ the cluster's nearest sample"), text);
 	}
 }
