@@ -3,17 +3,11 @@ package org.cairnfield.curation.measure;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.match.Estimates;
 import org.cairnfield.core.match.Neighbours;
-import org.cairnfield.core.match.PlainMatcher;
-import org.cairnfield.core.match.SplitMap;
-import org.cairnfield.core.match.SplitMatcher;
-import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitStudy;
@@ -56,12 +50,11 @@ public record SplitFacts(int samples, int clusters, int noise, double noiseShare
 					Double.NaN, Double.NaN, basis);
 		}
 		SignalRows queries = signals.align(asked);
-		Estimates found = Estimates.of(new SplitMatcher(SplitMap.of(signals, SplitOnMap.dense(clustering), Centroids.Kind.MEAN,
-				false), 1, 1, false, Voting.NEAREST), queries, workers);
-		double plain = tested ? mean(Estimates.of(new PlainMatcher(new Neighbours(signals), Voting.NEAREST), queries, workers), asked)
+		TestRun found = TestRun.of(TestRun.split(TestRun.clusters(signals, clustering)), queries, asked, workers);
+		double plain = tested ? mean(TestRun.of(TestRun.plain(new Neighbours(signals)), queries, asked, workers))
 				: Double.NaN;
 		return new SplitFacts(signals.size(), clustering.clusters(), clustering.noise(), clustering.noiseShare(), largest,
-				found.meanComparisons(), found.meanComparisons() / signals.size(), tested ? mean(found, asked) : Double.NaN, plain,
+				found.comparisons(), found.comparisons() / signals.size(), tested ? mean(found) : Double.NaN, plain,
 				basis);
 	}
 
@@ -70,9 +63,8 @@ public record SplitFacts(int samples, int clusters, int noise, double noiseShare
 		return map.view(IntStream.range(0, map.size()).filter(s -> s % step == 0).toArray());
 	}
 
-	private static double mean(Estimates estimates, RadioMap truth) {
-		return IntStream.range(0, estimates.size()).filter(q -> !Double.isNaN(estimates.x(q)))
-				.mapToDouble(q -> Math.hypot(estimates.x(q) - truth.x(q), estimates.y(q) - truth.y(q))).average().orElse(Double.NaN);
+	private static double mean(TestRun run) {
+		return Arrays.stream(run.errors().errorsMetres()).average().orElse(Double.NaN);
 	}
 
 	/** Mean error to that of plain matching; NaN where no test survey tells. */

@@ -4,18 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.cairnfield.core.cluster.Centroids;
-import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.match.Estimates;
 import org.cairnfield.core.match.Matcher;
 import org.cairnfield.core.match.Neighbours;
-import org.cairnfield.core.match.PlainMatcher;
-import org.cairnfield.core.match.SplitMap;
-import org.cairnfield.core.match.SplitMatcher;
-import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.measure.PositionErrors;
 import org.cairnfield.core.stats.Bootstrap;
 import org.cairnfield.core.stats.Interval;
@@ -67,35 +60,30 @@ public record SplitMeasurement(List<Column> columns, int samples, int testSample
 		Signals signals = split.signals();
 		Neighbours neighbours = new Neighbours(signals);
 		Map<String, Matcher> matchers = new LinkedHashMap<>();
-		matchers.put("plain", new PlainMatcher(neighbours, Voting.NEAREST));
-		matchers.put("plain-3w", new PlainMatcher(neighbours, Voting.THREE_WEIGHTED));
-		matchers.put("split", nearestCluster(signals, split.clustering()));
-		matchers.put("split+approved", nearestCluster(signals, outcome.clustering()));
+		matchers.put(TestRun.PLAIN, TestRun.plain(neighbours));
+		matchers.put(TestRun.PLAIN_3W, TestRun.plainWeighted(neighbours));
+		matchers.put(TestRun.SPLIT, TestRun.split(TestRun.clusters(signals, split.clustering())));
+		matchers.put("split+approved", TestRun.split(TestRun.clusters(signals, outcome.clustering())));
 		SignalRows queries = signals.align(test);
 		Bootstrap bootstrap = Bootstrap.seeded(seed);
 		List<Column> columns = new ArrayList<>();
 		for (Map.Entry<String, Matcher> entry : matchers.entrySet()) {
-			Estimates estimates = Estimates.of(entry.getValue(), queries, workers);
-			PositionErrors errors = PositionErrors.of(estimates.positions(), Measurement.truth(test, signals.map()));
+			TestRun run = TestRun.of(entry.getValue(), queries, test, workers);
+			PositionErrors errors = run.errors();
 			PositionErrors plain = columns.isEmpty() ? errors : columns.get(0).errors();
 			columns.add(new Column(entry.getKey(), how(entry.getKey(), outcome.joined()), errors,
-					bootstrap.mean(errors.errorsMetres()), errors.meanMetres() / plain.meanMetres(),
-					bootstrap.ratioOfMeans(errors.errorsMetres(), plain.errorsMetres()), estimates.meanComparisons(),
-					estimates.meanComparisons() / signals.size()));
+					run.mean(seed), errors.meanMetres() / plain.meanMetres(),
+					bootstrap.ratioOfMeans(errors.errorsMetres(), plain.errorsMetres()), run.comparisons(),
+					run.comparisons() / signals.size()));
 		}
 		return new SplitMeasurement(List.copyOf(columns), signals.size(), test.size(), outcome.joined());
 	}
 
-	private static Matcher nearestCluster(Signals signals, Clustering clustering) {
-		return new SplitMatcher(SplitMap.of(signals, SplitOnMap.dense(clustering), Centroids.Kind.MEAN, false), 1, 1, false,
-				Voting.NEAREST);
-	}
-
 	private static String how(String name, int joined) {
 		return switch (name) {
-		case "plain" -> "nearest sample of the whole map";
-		case "plain-3w" -> "three nearest samples of the whole map, weighted 1/(d + 1)";
-		case "split" -> "nearest cluster, nearest sample in it; noise left out";
+		case TestRun.PLAIN -> TestRun.HOW_PLAIN;
+		case TestRun.PLAIN_3W -> TestRun.HOW_PLAIN_3W;
+		case TestRun.SPLIT -> TestRun.HOW_SPLIT;
 		default -> "the same with " + joined + (joined == 1 ? " approved sample" : " approved samples") + " in their clusters";
 		};
 	}

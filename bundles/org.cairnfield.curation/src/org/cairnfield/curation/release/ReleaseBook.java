@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
@@ -23,12 +24,16 @@ import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.exchange.export.Checksums;
 import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Scope;
 
 /**
  * The releases of an archive. One is prepared, which asks the gates and writes a manifest that can still be thrown away, and
@@ -78,6 +83,9 @@ public final class ReleaseBook {
 
 	/** All releases, the highest version first. Tags that are no versions, or without a manifest, are passed over. */
 	public List<ReleasedState> list() throws IOException {
+		if (!open.hasHistory()) {
+			return List.of();
+		}
 		try (History history = History.of(open.folder())) {
 			return list(history);
 		}
@@ -144,8 +152,31 @@ public final class ReleaseBook {
 		return GateCheck.of(copy, gates(), last(), settings, workers);
 	}
 
+	/**
+	 * Measures the content and earlier releases, each with its own map, on the test samples of the content.
+	 *
+	 * @param copy     of the content
+	 * @param known    what the gates have measured of it already, or null
+	 * @param versions of the releases to compare with; one without a sample is passed over
+	 */
+	public SideBySide measure(Archive copy, ReleaseMeasures known, List<String> versions, PackSettings settings, Workers workers)
+			throws IOException {
+		ReviewPolicy policy = gates().policy();
+		ArchiveMap test = ArchiveMap.of(copy, Scope.ARCHIVE, SurveyKind.TEST);
+		ReleaseMeasures measures = known != null ? known : ReleaseMeasures.of(ReleasedMap.of(copy, policy), test.map(), settings, workers);
+		List<ReleaseMeasures.Way> ways = new ArrayList<>(measures.ways());
+		for (String version : ways.isEmpty() ? List.<String>of() : versions) {
+			workers.checkCancelled();
+			ReleasedMap map = ReleasedMap.of(openReadOnly(version).archive(), policy);
+			if (map.map().size() > 0) {
+				ways.add(ReleaseMeasures.earlier(find(version), map, test.map(), workers));
+			}
+		}
+		return SideBySide.of(test, ways);
+	}
+
 	private GateCheck.Last last() throws IOException {
-		if (!Files.isDirectory(open.folder().resolve(".git"))) {
+		if (!open.hasHistory()) {
 			return null;
 		}
 		try (History history = History.of(open.folder())) {
@@ -158,9 +189,23 @@ public final class ReleaseBook {
 
 	/** What changed since the last release as far as it is saved, and which version that makes. */
 	public Bump propose() throws IOException {
+		if (!open.hasHistory()) {
+			return Bump.after(null, null);
+		}
 		try (History history = History.of(open.folder())) {
 			List<ReleasedState> all = list(history);
 			return all.isEmpty() ? Bump.after(null, null) : Bump.after(all.get(0).version(), changes(history, all.get(0)));
+		}
+	}
+
+	/** What changed since the last release as far as it is saved, in words; empty where there is none. */
+	public List<String> changes() throws IOException {
+		if (!open.hasHistory()) {
+			return List.of();
+		}
+		try (History history = History.of(open.folder())) {
+			List<ReleasedState> all = list(history);
+			return all.isEmpty() ? List.of() : changes(history, all.get(0)).summary();
 		}
 	}
 
@@ -213,11 +258,29 @@ public final class ReleaseBook {
 		}
 	}
 
+	/** Manifests of all versions that were prepared and not released, the highest first. */
+	public List<ReleaseManifest> prepared() throws IOException {
+		Path folder = open.folder().resolve("releases");
+		if (!Files.isDirectory(folder)) {
+			return List.of();
+		}
+		List<String> versions;
+		try (Stream<Path> files = Files.list(folder)) {
+			versions = files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".json"))
+					.map(name -> name.substring(0, name.length() - ".json".length())).filter(SemanticVersion::is)
+					.sorted(Comparator.comparing(SemanticVersion::parse).reversed()).toList();
+		}
+		List<ReleaseManifest> found = new ArrayList<>();
+		for (String version : versions) {
+			prepared(version).ifPresent(found::add);
+		}
+		return found;
+	}
+
 	/** The manifest of a version that was prepared and not released; empty where there is none. */
 	public Optional<ReleaseManifest> prepared(String version) throws IOException {
 		Path file = open.folder().resolve(path(SemanticVersion.parse(version).toString()));
-		if (!Files.isRegularFile(file) || Files.isDirectory(open.folder().resolve(".git"))
-				&& list().stream().anyMatch(r -> r.tag().version().equals(version))) {
+		if (!Files.isRegularFile(file) || list().stream().anyMatch(r -> r.tag().version().equals(version))) {
 			return Optional.empty();
 		}
 		try {

@@ -3,22 +3,17 @@ package org.cairnfield.curation.release;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.match.Estimates;
 import org.cairnfield.core.match.Matcher;
 import org.cairnfield.core.match.Neighbours;
-import org.cairnfield.core.match.PlainMatcher;
 import org.cairnfield.core.match.SplitMap;
-import org.cairnfield.core.match.SplitMatcher;
-import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.measure.PositionErrors;
-import org.cairnfield.core.measure.Positions;
-import org.cairnfield.core.stats.Bootstrap;
 import org.cairnfield.core.stats.Interval;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.measure.PackCost;
+import org.cairnfield.curation.measure.TestRun;
 import org.cairnfield.exchange.pack.DevicePack;
 import org.cairnfield.exchange.pack.PackSettings;
 
@@ -34,20 +29,31 @@ public record ReleaseMeasures(int test, List<Way> ways) {
 	/** Name of the way that a release is judged by. */
 	public static final String RELEASED = "released";
 	/** Name of the way that it is compared with. */
-	public static final String PLAIN = "plain";
+	public static final String PLAIN = TestRun.PLAIN;
 
-	private static final long SEED = 1;
+	/** Of all that is drawn. */
+	static final long SEED = 1;
 
 	/**
 	 * One way of matching, measured.
 	 *
-	 * @param name        "plain", "plain-3w", "split", "split+approved", "released"
-	 * @param how         the same for a person
-	 * @param errors      of all test samples
-	 * @param mean        95 % interval of the mean error, metres
-	 * @param comparisons fingerprints compared a query, mean
+	 * @param name "plain", "plain-3w", "split", "split+approved", "released"; of an earlier release "release 1.0.0"
+	 * @param how  the same for a person
+	 * @param run  of all test samples
+	 * @param mean 95 % interval of the mean error, metres
+	 * @param bytes that a device reads a query, mean; see {@link PackCost}
 	 */
-	public record Way(String name, String how, PositionErrors errors, Interval mean, double comparisons) {
+	public record Way(String name, String how, TestRun run, Interval mean, double bytes) {
+
+		/** Errors of all test samples. */
+		public PositionErrors errors() {
+			return run.errors();
+		}
+
+		/** Fingerprints compared a query, mean. */
+		public double comparisons() {
+			return run.comparisons();
+		}
 	}
 
 	/** Measures one map; no ways where the map or the test has no sample. */
@@ -57,15 +63,13 @@ public record ReleaseMeasures(int test, List<Way> ways) {
 		}
 		Signals signals = Signals.of(released.map());
 		Neighbours neighbours = new Neighbours(signals);
+		double all = PackCost.plain(released.map());
 		List<Way> ways = new ArrayList<>();
-		ways.add(way(PLAIN, "nearest sample of the whole map", new PlainMatcher(neighbours, Voting.NEAREST), test, test, workers));
-		ways.add(way("plain-3w", "three nearest samples of the whole map, weighted", new PlainMatcher(neighbours, Voting.THREE_WEIGHTED),
-				test, test, workers));
+		ways.add(way(PLAIN, TestRun.HOW_PLAIN, run(TestRun.plain(neighbours), test, test, workers), all));
+		ways.add(way(TestRun.PLAIN_3W, TestRun.HOW_PLAIN_3W, run(TestRun.plainWeighted(neighbours), test, test, workers), all));
 		if (!released.splits().isEmpty()) {
-			ways.add(way("split", "nearest cluster, nearest sample in it; noise left out", nearest(signals, released.before()), test, test,
-					workers));
-			ways.add(way("split+approved", "the same, with the noise that reviewers approved", nearest(signals, released.labels()), test,
-					test, workers));
+			ways.add(split(TestRun.SPLIT, TestRun.HOW_SPLIT, signals, released.before(), test, workers));
+			ways.add(split("split+approved", "the same, with the noise that reviewers approved", signals, released.labels(), test, workers));
 		}
 		ways.add(released(released, test, settings, workers));
 		return new ReleaseMeasures(test.size(), List.copyOf(ways));
@@ -74,36 +78,30 @@ public record ReleaseMeasures(int test, List<Way> ways) {
 	/** The last of them alone, for a map to compare with. */
 	public static Way released(ReleasedMap released, RadioMap test, PackSettings settings, Workers workers) {
 		DevicePack pack = released.pack(settings);
-		String how = settings.cellProbes() + " nearest clusters, " + settings.voting() + ", as the device pack has it";
-		return way(RELEASED, how, pack.matcher(), pack.packed().queries(test), test, workers);
+		TestRun run = run(pack.matcher(), pack.packed().queries(test), test, workers);
+		return way(RELEASED, settings.cellProbes() + " nearest clusters, " + settings.voting() + ", as the device pack has it", run,
+				PackCost.split(pack.split(), run.comparisons()));
 	}
 
-	private static Matcher nearest(Signals signals, int[] labels) {
-		return new SplitMatcher(SplitMap.of(signals, new Clustering(labels, null), Centroids.Kind.MEAN, false), 1, 1, false,
-				Voting.NEAREST);
+	private static Way split(String name, String how, Signals signals, int[] labels, RadioMap test, Workers workers) {
+		SplitMap split = TestRun.clusters(signals, new Clustering(labels, null));
+		TestRun run = run(TestRun.split(split), test, test, workers);
+		return way(name, how, run, PackCost.split(split, run.comparisons()));
 	}
 
-	private static Way way(String name, String how, Matcher matcher, RadioMap queries, RadioMap test, Workers workers) {
+	private static TestRun run(Matcher matcher, RadioMap queries, RadioMap test, Workers workers) {
 		workers.checkCancelled();
-		Estimates estimates = Estimates.of(matcher, matcher.signals().align(queries), workers);
-		PositionErrors errors = PositionErrors.of(estimates.positions(), truth(test, matcher.signals().map()));
-		return new Way(name, how, errors, Bootstrap.seeded(SEED).mean(errors.errorsMetres()), estimates.meanComparisons());
+		return TestRun.of(matcher, matcher.signals().align(queries), test, workers);
 	}
 
-	/** True positions, sites numbered as in the searched map. */
-	private static Positions truth(RadioMap test, RadioMap searched) {
-		int n = test.size();
-		double[] x = new double[n];
-		double[] y = new double[n];
-		int[] floor = new int[n];
-		int[] site = new int[n];
-		for (int s = 0; s < n; s++) {
-			x[s] = test.x(s);
-			y[s] = test.y(s);
-			floor[s] = test.floor(s);
-			site[s] = searched.sites().indexOf(test.sites().get(test.site(s)));
-		}
-		return new Positions(x, y, floor, site);
+	private static Way way(String name, String how, TestRun run, double bytes) {
+		return new Way(name, how, run, run.mean(SEED), bytes);
+	}
+
+	/** The last of a map that was released, by its version. */
+	static Way earlier(ReleasedState release, ReleasedMap map, RadioMap test, Workers workers) {
+		Way way = released(map, test, release.manifest().settings(), workers);
+		return new Way("release " + release.version(), way.how, way.run, way.mean, way.bytes);
 	}
 
 	/** The way of a name; null where it was not measured. */

@@ -70,6 +70,25 @@ public final class DevicePack {
 		return new SplitMatcher(split, 1, settings.cellProbes(), settings.relative(), settings.voting());
 	}
 
+	/** The clusters that are in the pack, and their samples. */
+	public SplitMap split() {
+		return split;
+	}
+
+	/** Bytes of a sample in a pack: its place, and three for each access point heard. */
+	public static int sampleBytes(RadioMap map, int sample) {
+		return 12 + 3 * map.heard(sample);
+	}
+
+	/** Bytes of all centroids in a pack. */
+	public static long centroidBytes(Centroids centroids) {
+		long bytes = 0;
+		for (int c = 0; c < centroids.size(); c++) {
+			bytes += 6 + 4L * (centroids.end(c) - centroids.start(c));
+		}
+		return bytes;
+	}
+
 	/** Samples in the pack. */
 	public int samples() {
 		return split.samples();
@@ -140,17 +159,14 @@ public final class DevicePack {
 
 	private int size(int accessPoints) {
 		RadioMap map = packed.map();
-		Centroids centroids = split.centroids();
-		long size = PackReader.HEADER_BYTES + 8L * accessPoints + 8L * (split.cells() + 1) + PackReader.TRAILER_BYTES;
+		long size = PackReader.HEADER_BYTES + 8L * accessPoints + 8L * (split.cells() + 1) + PackReader.TRAILER_BYTES
+				+ centroidBytes(split.centroids());
 		for (String name : map.sites()) {
 			size += 9 + name(name).length;
 		}
-		for (int c = 0; c < centroids.size(); c++) {
-			size += 6 + 4L * (centroids.end(c) - centroids.start(c));
-		}
 		for (int cell = 0; cell <= split.cells(); cell++) {
 			for (int s : split.members(cell)) {
-				size += 12 + 3L * map.heard(s);
+				size += sampleBytes(map, s);
 			}
 		}
 		if (size > Integer.MAX_VALUE) {

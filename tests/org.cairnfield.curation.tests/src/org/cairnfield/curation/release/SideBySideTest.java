@@ -1,0 +1,117 @@
+package org.cairnfield.curation.release;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.List;
+
+import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.edit.MoveSampleCommand;
+import org.cairnfield.model.edit.SampleRef;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SideBySideTest {
+
+	private static final int TEST_SAMPLES = 6;
+
+	@TempDir
+	Path folder;
+	private OpenArchive open;
+	private ReleaseBook book;
+
+	@BeforeEach
+	void makeAnArchive() throws Exception {
+		open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"));
+		book = new ReleaseBook(open, Clock.systemUTC());
+	}
+
+	@AfterEach
+	void close() throws Exception {
+		open.close();
+	}
+
+	private SideBySide measure(List<String> versions) throws Exception {
+		return book.measure(ArchiveCopy.of(open.archive()), null, versions, PackSettings.USUAL, Workers.inline());
+	}
+
+	private static SideBySide.Column column(SideBySide side, String name) {
+		return side.columns().stream().filter(column -> column.way().name().equals(name)).findFirst().orElseThrow();
+	}
+
+	@Test
+	void comparesEachWayWithPlainMatching() throws Exception {
+		SideBySide side = measure(List.of());
+		assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"),
+				side.columns().stream().map(column -> column.way().name()).toList());
+		SideBySide.Column plain = side.columns().get(0);
+		assertEquals(1, plain.errorRatio());
+		assertEquals(1, plain.errorInterval().low());
+		assertEquals(1, plain.comparisonRatio());
+		assertEquals(1, plain.byteRatio());
+		assertEquals(24, plain.way().comparisons());
+		// the record of a sample is 12 bytes and 3 a reading, as docs/device-pack.md has it
+		assertEquals(12 * 24 + 3 * ReleasedMap.of(open.archive(), book.gates().policy()).map().readingCount(), plain.way().bytes());
+		SideBySide.Column split = column(side, "split");
+		assertEquals(split.way().errors().meanMetres() / plain.way().errors().meanMetres(), split.errorRatio());
+		assertTrue(split.comparisonRatio() < 1, split::toString);
+		assertTrue(split.errorInterval().low() <= split.errorRatio() && split.errorRatio() <= split.errorInterval().high());
+	}
+
+	@Test
+	void sortsTestSamplesByFloorAndByError() throws Exception {
+		SideBySide side = measure(List.of());
+		List<SideBySide.OnFloor> floors = side.floors();
+		assertEquals(1, floors.size());
+		assertEquals(TEST_SAMPLES, floors.get(0).samples());
+		for (int c = 0; c < side.columns().size(); c++) {
+			assertEquals(side.columns().get(c).way().errors().meanMetres(), floors.get(0).meanMetres().get(c), 1e-12);
+			assertEquals(1, floors.get(0).rightShare().get(c));
+		}
+		ReleaseMeasures.Way plain = side.columns().get(0).way();
+		double[] errors = side.worst(plain, 100).stream().mapToDouble(SideBySide.Placed::errorMetres).toArray();
+		double[] expected = plain.errors().errorsMetres().clone();
+		Arrays.sort(expected);
+		assertEquals(TEST_SAMPLES, errors.length);
+		for (int i = 0; i < errors.length; i++) {
+			assertEquals(expected[errors.length - 1 - i], errors[i], 1e-12);
+		}
+		assertEquals(2, side.worst(plain, 2).size());
+		assertEquals("th-test", side.worst(plain, 1).get(0).sample().survey());
+	}
+
+	@Test
+	void measuresAnEarlierReleaseByItsOwnMapOnTheSameTestSamples() throws Exception {
+		open.savePoint(Person.named("M.Q."), null);
+		GateCheck check = book.ask(PackSettings.USUAL, Workers.inline());
+		for (GateResult held : check.holding()) {
+			check = check.overruled(java.util.Map.of(held.gate(), new GateResult.Overrule("L. Lead", "small")));
+		}
+		book.prepare(SemanticVersion.parse("1.0.0"), check, PackSettings.USUAL, Person.named("L. Lead"), "");
+		assertEquals(List.of("1.0.0"), book.prepared().stream().map(ReleaseManifest::version).toList());
+		book.sign("1.0.0", Person.named("L. Lead"), null);
+		assertEquals(List.of(), book.prepared());
+		assertEquals(List.of(), book.changes());
+		SideBySide same = measure(List.of("1.0.0"));
+		assertEquals(column(same, "released").way().errors().meanMetres(), column(same, "release 1.0.0").way().errors().meanMetres());
+		var survey = open.archive().getSites().get(0).getSurveys().get(0);
+		for (int row = 0; row < survey.table().size(); row++) {
+			new MoveSampleCommand(new SampleRef(survey, row), survey.table().xMetres(row), survey.table().yMetres(row) + 4).execute();
+		}
+		SideBySide moved = measure(List.of("1.0.0"));
+		assertEquals(column(same, "release 1.0.0").way().errors().meanMetres(), column(moved, "release 1.0.0").way().errors().meanMetres());
+		assertTrue(column(moved, "released").errorRatio() < 1.5 && column(moved, "release 1.0.0").errorRatio() < 1, "all moved by 4 m, so the old map is better");
+		open.save();
+		assertEquals(List.of("24 samples moved"), book.changes());
+	}
+}
