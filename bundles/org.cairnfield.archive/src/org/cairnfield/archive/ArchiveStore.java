@@ -66,7 +66,7 @@ public final class ArchiveStore {
 	/**
 	 * Makes a new archive and opens it for editing. Its first state is saved, but no save point yet.
 	 *
-	 * @param folder does not exist yet, or is empty; its parent exists
+	 * @param folder does not exist yet, or is empty; made with all above it
 	 * @param name   what people call the archive
 	 * @throws ArchiveException where the folder is in use or can not be written
 	 */
@@ -75,6 +75,9 @@ public final class ArchiveStore {
 		try {
 			if (Files.exists(root) && !isEmptyFolder(root)) {
 				throw new ArchiveException("no archive was made: " + root + " is there already and not empty", "name another folder");
+			}
+			if (root.getParent() != null) {
+				Files.createDirectories(root.getParent());
 			}
 			disk.createFolder(root);
 			Recovery.prepare(disk, root);

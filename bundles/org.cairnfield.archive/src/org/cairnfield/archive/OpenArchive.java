@@ -103,7 +103,12 @@ public final class OpenArchive implements AutoCloseable {
 
 	/** SHA-256 of the content of the model, releases left out; the same content gives the same however it came about. */
 	public String digest() throws IOException {
-		return ArchiveFiles.digest(archive());
+		return digest(archive());
+	}
+
+	/** The same of a copy of the model, for work beside a user interface. */
+	public static String digest(Archive content) throws IOException {
+		return ArchiveFiles.digest(content);
 	}
 
 	/**

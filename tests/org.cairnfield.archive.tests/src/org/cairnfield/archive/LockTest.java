@@ -19,6 +19,7 @@ import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.torture.ChildJvm;
 import org.junit.jupiter.api.BeforeEach;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -186,6 +187,16 @@ class LockTest {
 			assertEquals("1980-01-01T00:00:00Z", history.open(points.get(0)).archive().getName(), "the latest comes first");
 			assertEquals(Instant.parse("1980-01-01T00:00:00Z"), points.get(0).time());
 			assertEquals("2031-05-02T10:00:00Z", history.open(points.get(2)).archive().getName());
+		}
+	}
+
+	@Test
+	void makesTheFoldersAboveANewArchive() throws IOException {
+		Path deep = folder.resolve("museums/2031/quay");
+		store.create(deep, "quay").close();
+		try (OpenArchive open = store.open(deep, Mode.READ)) {
+			assertEquals("quay", open.archive().getName());
+			assertEquals(open.digest(), OpenArchive.digest(EcoreUtil.copy(open.archive())), "a copy has the same content");
 		}
 	}
 

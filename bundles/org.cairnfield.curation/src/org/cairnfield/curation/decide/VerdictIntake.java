@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -84,7 +85,9 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 				problems.add(new Problem(file, row.line(), e.getMessage(), "Correct the decision, or leave it empty"));
 			}
 		}
-		List<LedgerEntry> given = problems.isEmpty() ? reading.given : List.of();
+		// a ledger has its lines in the order in which they were given; tables are sorted by sample
+		List<LedgerEntry> given = problems.isEmpty()
+				? reading.given.stream().sorted(Comparator.comparing(LedgerEntry::time)).toList() : List.of();
 		return new VerdictIntake(new VerdictsCommand(archive, split.getId(), given, recorded, clock,
 				"Take in " + given.size() + (given.size() == 1 ? " verdict" : " verdicts")), given.size(), reading.known, reading.blank, List.copyOf(problems));
 	}

@@ -2,6 +2,7 @@ package org.cairnfield.curation.intake;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,11 +60,20 @@ public final class TakeSurveysCommand extends AbstractCommand {
 
 	@Override
 	public void redo() {
-		archive.getDevices().addAll(devices);
-		archive.getAccessPoints().addAll(accessPoints);
-		archive.getSites().addAll(sites);
-		floors.forEach((floor, site) -> site.getFloors().add(floor));
-		surveys.forEach((survey, site) -> site.getSurveys().add(survey));
+		devices.forEach(device -> insert(archive.getDevices(), device, Comparator.comparing(Device::getId)));
+		accessPoints.forEach(accessPoint -> insert(archive.getAccessPoints(), accessPoint, Comparator.comparing(AccessPoint::getId)));
+		sites.forEach(site -> insert(archive.getSites(), site, Comparator.comparing(Site::getId)));
+		floors.forEach((floor, site) -> insert(site.getFloors(), floor, Comparator.comparingInt(Floor::getLevel)));
+		surveys.forEach((survey, site) -> insert(site.getSurveys(), survey, Comparator.comparing(Survey::getId)));
+	}
+
+	/** Where it will be once the archive was saved and read again, since rules and splits see things in that order. */
+	private static <T> void insert(List<T> list, T item, Comparator<T> order) {
+		int at = list.size();
+		while (at > 0 && order.compare(list.get(at - 1), item) > 0) {
+			at--;
+		}
+		list.add(at, item);
 	}
 
 	@Override

@@ -111,13 +111,13 @@ public class IntakeDraftTest {
 
 		Archive archive = ModelFactory.eINSTANCE.createArchive();
 		taking(archive, draft).command().execute();
-		assertEquals(List.of("Tide House", "Sailmakers' Hall"), archive.getSites().stream().map(Site::getName).toList());
+		assertEquals(List.of("Sailmakers' Hall", "Tide House"), archive.getSites().stream().map(Site::getName).toList());
 		assertEquals(3, archive.getAccessPoints().size());
-		Survey survey = archive.getSites().get(1).getSurveys().get(0);
+		Survey survey = archive.getSites().get(0).getSurveys().get(0);
 		assertEquals("Wrist guide A", survey.getDevice().getName());
 		assertEquals(2, survey.table().floorLevel(0));
 		assertEquals(-50, survey.table().rssiDbm(0, 0));
-		assertEquals(1, archive.getSites().get(0).getSurveys().get(0).table().heard(0), "100 is not heard");
+		assertEquals(1, archive.getSites().get(1).getSurveys().get(0).table().heard(0), "100 is not heard");
 	}
 
 	@Test
@@ -144,7 +144,7 @@ public class IntakeDraftTest {
 		Archive archive = ModelFactory.eINSTANCE.createArchive();
 		IntakeDraft draft = IntakeDraft.EMPTY.plus(List.of(tide, hall)).withKind(List.of(hall), SurveyKind.TEST);
 		taking(archive, draft).command().execute();
-		assertEquals(List.of(SurveyKind.TRAINING, SurveyKind.TEST),
+		assertEquals(List.of(SurveyKind.TEST, SurveyKind.TRAINING),
 				archive.getSites().stream().flatMap(s -> s.getSurveys().stream()).map(Survey::getKind).toList());
 	}
 
