@@ -236,7 +236,7 @@ public final class Review {
 
 	/** The audit of a band that is under way, or a new one. */
 	public AuditPlan audit(String band) {
-		return AuditPlan.of(standings(), band);
+		return standings().audit(band);
 	}
 
 	/**

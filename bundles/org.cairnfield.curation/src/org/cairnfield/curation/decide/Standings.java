@@ -212,6 +212,15 @@ public final class Standings {
 		return Agreement.of(this);
 	}
 
+	/**
+	 * The audit of a band that is under way, or a new one.
+	 *
+	 * @throws ReviewRefused where there is no such band
+	 */
+	public AuditPlan audit(String band) {
+		return AuditPlan.of(this, band);
+	}
+
 	/** Samples on which two reviewers disagree and nobody has settled it. */
 	public List<Standing> disputes() {
 		return standings.values().stream().filter(s -> s.state() == ReviewState.DISPUTED).toList();

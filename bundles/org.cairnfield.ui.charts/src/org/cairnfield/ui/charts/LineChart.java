@@ -185,7 +185,8 @@ public final class LineChart extends Chart {
 		return guide.upright() ? xAxis : yAxis;
 	}
 
-	private boolean isOnGuide(int x, int y) {
+	/** Whether the mouse can take the guide at a place of the control. */
+	public boolean isOnGuide(int x, int y) {
 		if (guide == null || frame == null) {
 			return false;
 		}

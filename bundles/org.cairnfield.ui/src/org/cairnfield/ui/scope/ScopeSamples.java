@@ -9,8 +9,11 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.values.Labels;
+import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.ecore.EObject;
 
@@ -44,6 +47,8 @@ public final class ScopeSamples {
 					}
 				} else if (scope instanceof AccessPoint accessPoint) {
 					builder.addHearing(survey, accessPoint.getId());
+				} else if (scope instanceof Split split) {
+					builder.addLabelled(survey, split.getLabels());
 				} else if (scope == archive || scope == site || scope == survey
 						|| scope instanceof Device && survey.getDevice() == scope) {
 					builder.add(survey, row -> true);
@@ -134,6 +139,13 @@ public final class ScopeSamples {
 			int wanted = table.accessPoints().indexOf(accessPointId);
 			if (wanted >= 0) {
 				add(survey, row -> level(table, row, wanted) != NOT_HEARD);
+			}
+		}
+
+		void addLabelled(Survey survey, Labels labels) {
+			if (labels != null) {
+				SampleTable table = survey.table();
+				add(survey, row -> labels.row(new SampleKey(survey.getId(), table.id(row))) >= 0);
 			}
 		}
 

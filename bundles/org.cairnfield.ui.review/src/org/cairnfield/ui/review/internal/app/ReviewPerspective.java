@@ -27,7 +27,7 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 		IFolderLayout keys = layout.createFolder("keys", IPageLayout.BOTTOM, 0.83f, area);
 		keys.addView(VERDICT);
 		keys.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
-		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.45f, area);
+		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.465f, area);
 		left.addView(QUEUE);
 		left.addPlaceholder(EXPLORER);
 		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.65f, area);

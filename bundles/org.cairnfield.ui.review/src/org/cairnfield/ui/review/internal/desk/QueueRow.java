@@ -76,8 +76,8 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 		if (!evidence.made() || Double.isNaN(metres)) {
 			return "–";
 		}
-		String digits = String.format(Locale.ROOT, "%.3f m", Math.abs(metres));
-		return (digits.equals("0.000 m") ? "±" : metres < 0 ? "−" : "+") + digits;
+		String digits = String.format(Locale.ROOT, "%.2f m", Math.abs(metres));
+		return (digits.equals("0.00 m") ? "±" : metres < 0 ? "−" : "+") + digits;
 	}
 
 	/** The labelled sample that it correlates best with, without its survey. */

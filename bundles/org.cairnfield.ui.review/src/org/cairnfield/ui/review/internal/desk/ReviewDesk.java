@@ -47,6 +47,7 @@ public final class ReviewDesk implements SessionListener {
 	private ArchiveSession session;
 	private String splitId;
 	private MapState state;
+	private List<String> splits = List.of();
 	private Computed computed;
 	private List<QueueRow> rows = List.of();
 	private QueueSettings settings = QueueSettings.USUAL;
@@ -180,7 +181,13 @@ public final class ReviewDesk implements SessionListener {
 		}
 		verdicts.refresh();
 		MapState now = MapState.of(session.archive(), split);
+		List<String> all = session.archive().getSplits().stream().map(Split::getId).toList();
+		boolean others = !all.equals(splits);
+		splits = all;
 		if (now.equals(state)) {
+			if (others) {
+				tell(DeskListener::splitChanged);
+			}
 			return;
 		}
 		state = now;

@@ -7,13 +7,13 @@ import java.util.Locale;
 /** A number that a team sets for its reviews: how it is called, where it must lie, and how people write it. */
 public enum ReviewNumber {
 	/** Common practice. */
-	GATE("proposalGate", "The noise share", 0.1, 0, 1, 100, "%"),
+	GATE("proposalGate", "Noise share", 0.1, 0, 1, 100, "%"),
 	/** Common practice. */
-	THRESHOLD("proposalThreshold", "The smallest r", 0.1, -1, 1, 1, ""),
+	THRESHOLD("proposalThreshold", "Smallest r", 0.1, -1, 1, 1, ""),
 	/** Of proposals in a band; see the policy of reviews. */
-	AUDIT_LIMIT("auditLimit", "The share wrong", 0.05, 0.001, 0.5, 100, "%"),
+	AUDIT_LIMIT("auditLimit", "Share wrong", 0.05, 0.001, 0.5, 100, "%"),
 	/** That a band with more wrong is stopped. */
-	AUDIT_CONFIDENCE("auditConfidence", "The confidence", 0.95, 0.5, 0.999, 100, "%");
+	AUDIT_CONFIDENCE("auditConfidence", "Confidence", 0.95, 0.5, 0.999, 100, "%");
 
 	private final String key;
 	private final String title;
@@ -61,7 +61,7 @@ public enum ReviewNumber {
 	/**
 	 * What was written, with a decimal point or comma, with or without the unit.
 	 *
-	 * @throws IllegalArgumentException where it is no number, or out of range; the message is for the person
+	 * @throws IllegalArgumentException where it is no number, or out of range; the message says what is allowed, short enough for the head of a page
 	 */
 	public double parse(String written) {
 		String number = written.replace("%", unit.isEmpty() ? "%" : "").replace('−', '-').replace(',', '.').strip();
@@ -73,7 +73,7 @@ public enum ReviewNumber {
 		} catch (NumberFormatException e) {
 			// told below
 		}
-		throw new IllegalArgumentException(title + " is a number from " + range() + "; '" + written.strip() + "' is none.");
+		throw new IllegalArgumentException(title + ": " + range() + '.');
 	}
 
 	/** What was kept, or the usual where that cannot be read. */

@@ -4,10 +4,7 @@ import java.time.Clock;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
-import org.cairnfield.curation.decide.AuditPlan;
 import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewPolicy;
@@ -32,11 +29,10 @@ public final class VerdictDesk {
 	private RecordedVerdicts recorded;
 	private ReviewPolicy policy = ReviewSettings.policy();
 	private String person = ReviewSettings.person();
-	private List<Object> stamp = List.of();
+	private Stands stands;
 	private SampleKey decided;
-	private Standings standings;
 	private Map<SampleKey, Standing> seen = Map.of();
-	private AuditPlan audit;
+	private final BandAudit audit;
 	private String draftReason = "";
 	private String draftText = "";
 	private String message = "";
@@ -44,14 +40,19 @@ public final class VerdictDesk {
 
 	VerdictDesk(ReviewDesk desk) {
 		this.desk = desk;
+		this.audit = new BandAudit(desk, this);
+	}
+
+	/** Approving bands at once. */
+	public BandAudit audit() {
+		return audit;
 	}
 
 	/** Another split, or another archive. */
 	void clear() {
-		standings = null;
-		stamp = List.of();
+		stands = null;
 		seen = Map.of();
-		audit = null;
+		audit.end();
 		message = "";
 		refused = false;
 		Archive archive = desk.session() == null ? null : desk.session().archive();
@@ -71,8 +72,12 @@ public final class VerdictDesk {
 	/** Other bands, or another person. */
 	void settingsChanged() {
 		policy = ReviewSettings.policy();
-		person = ReviewSettings.person();
-		standings = null;
+		if (!person.equals(ReviewSettings.person())) {
+			person = ReviewSettings.person();
+			message = ""; // what the last one did is not for the eyes of a second reviewer
+			refused = false;
+			setDraft("", "");
+		}
 		refresh();
 	}
 
@@ -82,7 +87,7 @@ public final class VerdictDesk {
 		if (split == null) {
 			return;
 		}
-		if (stamp(split).equals(stamp)) {
+		if (stands != null && decided == null && basis(split).equals(stands.basis())) {
 			return;
 		}
 		Map<SampleKey, Standing> before = seen;
@@ -118,27 +123,17 @@ public final class VerdictDesk {
 			seen = now;
 		}
 		decided = sample;
-		stamp = List.of();
 	}
 
-	/** What standings are made from; two that are equal make the same. */
-	List<Object> stamp(Split split) {
-		List<Verdict> ledger = desk.session().archive().getLedgers().stream().filter(each -> split.getId().equals(each.getId()))
-				.findFirst().map(Ledger::getVerdicts).map(List::copyOf).orElse(List.of());
-		return List.of(MapState.of(desk.session().archive(), split), split.getThreshold(), policy, person, ledger);
+	/** What is known now; two that are equal lead to the same. */
+	Stands.Basis basis(Split split) {
+		return Stands.Basis.of(desk.session().archive(), split, policy, person);
 	}
 
 	private void read(Split split) {
-		stamp = stamp(split);
-		standings = Standings.of(desk.session().archive(), split, policy);
-		Map<SampleKey, Standing> now = new HashMap<>();
-		for (Standing standing : standings.all()) {
-			now.put(standing.sample(), standing.seenBy(person));
-		}
-		seen = now;
-		if (audit != null) {
-			audit = audit(audit.band().name()).orElse(null);
-		}
+		stands = Stands.of(desk.session().archive(), split, basis(split), stands);
+		seen = stands.seen();
+		audit.renew();
 	}
 
 	/** Who decides. */
@@ -152,7 +147,7 @@ public final class VerdictDesk {
 
 	/** As the ledger says; null while there is no split. What this holds may have to be hidden from the person. */
 	public Standings standings() {
-		return standings;
+		return stands == null ? null : stands.all();
 	}
 
 	/** How a sample stands, as far as the person may know; null for one that is not noise. */
@@ -172,7 +167,7 @@ public final class VerdictDesk {
 	}
 
 	boolean isApproved(SampleKey sample) {
-		return standings != null && standings.of(sample).filter(Standing::joins).isPresent();
+		return stands != null && stands.all().of(sample).filter(Standing::joins).isPresent();
 	}
 
 	/** Whether the queue lists a row. */
@@ -181,8 +176,8 @@ public final class VerdictDesk {
 		if (standing == null) {
 			return false;
 		}
-		if (audit != null) {
-			return audit.drawn().contains(row.key());
+		if (audit.looking().isPresent()) {
+			return audit.hasDrawn(row.key());
 		}
 		ReviewState state = standing.state();
 		return switch (shown) {
@@ -204,8 +199,8 @@ public final class VerdictDesk {
 		}
 		return switch (standing.state()) {
 			case UNDECIDED -> standing.hidden() ? "2nd review" : "";
-			case APPROVED -> standing.awaitsSecond() ? "✔ approved, waits for a second" : "✔ approved";
-			case REJECTED -> standing.awaitsSecond() ? "✖ rejected, waits for a second" : "✖ rejected";
+			case APPROVED -> standing.awaitsSecond() ? "✔ needs 2nd" : "✔ approved";
+			case REJECTED -> standing.awaitsSecond() ? "✖ needs 2nd" : "✖ rejected";
 			case DEFERRED -> "… deferred";
 			case DISPUTED -> "≠ disagreement";
 			case STALE -> "▲ stale";
@@ -224,9 +219,10 @@ public final class VerdictDesk {
 		return refused;
 	}
 
-	private Review review() {
+	Review review() {
 		ArchiveSession session = desk.session();
-		return new Review(session.archive(), desk.split(), person, policy, recorded, clock);
+		return stands == null ? new Review(session.archive(), desk.split(), person, policy, recorded, clock)
+				: new Review(session.archive(), desk.split(), person, stands.all(), recorded, clock);
 	}
 
 	/** What goes with the next verdict. @param reason code, empty where the evidence is to say it */
@@ -283,11 +279,15 @@ public final class VerdictDesk {
 	}
 
 	private Command command(Review review, Choice choice, SampleKey sample, String reason, String text) {
-		Review in = audit != null && audit.drawn().contains(sample) ? review.inAudit(audit) : review;
+		Review in = audit.hasDrawn(sample) ? review.inAudit(audit.looking().get()) : review;
 		if (choice == Choice.FAULTY) {
 			return in.faulty(sample, text);
 		}
 		Standing standing = seen.get(sample);
+		if (standing != null && standing.awaitsSecond()
+				&& standing.first().filter(first -> first.isBy(person) && first.decision() == choice.decision()).isPresent()) {
+			throw new ReviewRefused("you gave the first verdict on " + sample.sample() + ", so somebody else has to give the second");
+		}
 		if (standing != null && standing.state() == ReviewState.DISPUTED) {
 			return in.resolve(sample, choice.decision(), reason, text);
 		}
@@ -332,7 +332,7 @@ public final class VerdictDesk {
 	void changedAtOnce(String said) {
 		message = said;
 		refused = false;
-		audit = null;
+		audit.end();
 		read(desk.split());
 		desk.arrange(desk.settings());
 		desk.tell(DeskListener::verdictsChanged);
@@ -370,44 +370,12 @@ public final class VerdictDesk {
 		return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1) + (text.endsWith(".") ? "" : ".");
 	}
 
-	/** The audit of a band as it would be, or is under way; empty where there is no such band or split. */
-	public Optional<AuditPlan> audit(String band) {
+	/** Does something, and says so where the rules refuse it. */
+	void attempt(Runnable step) {
 		try {
-			return desk.split() == null ? Optional.empty() : Optional.of(review().audit(band));
+			step.run();
 		} catch (ReviewRefused e) {
-			return Optional.empty();
-		}
-	}
-
-	/** The audit whose drawn samples are being looked at; null for none. */
-	public AuditPlan audit() {
-		return audit;
-	}
-
-	/** Looks at the samples that an audit has drawn, or at all again (null). */
-	public void startAudit(String band) {
-		audit = band == null ? null : audit(band).orElse(null);
-		desk.arrange(desk.settings());
-		if (audit != null) {
-			Set<SampleKey> drawn = Set.copyOf(audit.drawn());
-			if (desk.current() == null || !drawn.contains(desk.current())) {
-				desk.walk(1);
-			}
-		}
-		desk.tell(DeskListener::verdictsChanged);
-	}
-
-	/** Approves the rest of a band after its audit. */
-	public boolean approveBand(String band) {
-		try {
-			int rest = audit(band).map(plan -> plan.rest().size()).orElse(0);
-			if (!desk.session().run(review().approveBand(band))) {
-				return refuse("Band " + band + " has nothing left to approve.");
-			}
-			changedAtOnce(rest + " proposals of band " + band + " approved after the audit.");
-			return true;
-		} catch (ReviewRefused e) {
-			return refuse(sentence(e.getMessage()));
+			refuse(sentence(e.getMessage()));
 		}
 	}
 }

@@ -35,7 +35,7 @@ public final class VerdictExchange {
 	 *
 	 * @param hidden samples left behind whose verdict the person must not see, for they are to give the second
 	 */
-	public record Preview(String from, CarryOver over, Set<SampleKey> hidden, List<Object> state) {
+	public record Preview(String from, CarryOver over, Set<SampleKey> hidden, Stands.Basis state) {
 	}
 
 	private final ReviewDesk desk;
@@ -72,7 +72,7 @@ public final class VerdictExchange {
 		String person = desk.verdicts().person();
 		RecordedVerdicts recorded = desk.verdicts().recorded();
 		Clock clock = desk.verdicts().clock();
-		List<Object> state = desk.verdicts().stamp(desk.split());
+		Stands.Basis state = desk.verdicts().basis(desk.split());
 		Archive still = ArchiveCopy.of(desk.session().archive());
 		looking.start("Comparing splits " + from + " and " + id, workers -> {
 			Split other = ReviewDesk.find(still, from);
@@ -85,7 +85,7 @@ public final class VerdictExchange {
 	/** Carries over what was looked at, as one change. @return whether it was done; the message says why not */
 	public boolean carry(Preview preview) {
 		VerdictDesk verdicts = desk.verdicts();
-		if (desk.split() == null || !preview.state().equals(verdicts.stamp(desk.split()))) {
+		if (desk.split() == null || !preview.state().equals(verdicts.basis(desk.split()))) {
 			return verdicts.refuse("The archive has changed meanwhile; look at what goes over again.");
 		}
 		if (!desk.session().run(preview.over().command().on(desk.session().archive()))) {
@@ -129,7 +129,7 @@ public final class VerdictExchange {
 		String person = desk.verdicts().person();
 		RecordedVerdicts recorded = desk.verdicts().recorded();
 		Clock clock = desk.verdicts().clock();
-		List<Object> state = desk.verdicts().stamp(desk.split());
+		Stands.Basis state = desk.verdicts().basis(desk.split());
 		Archive still = ArchiveCopy.of(session.archive());
 		tables.start("Reading " + file.getFileName(),
 				workers -> VerdictIntake.read(file, still, ReviewDesk.find(still, id), policy, person, recorded, clock), intake -> {
@@ -137,7 +137,7 @@ public final class VerdictExchange {
 						desk.verdicts().refuse("Nothing was taken in from " + file.getFileName() + ": "
 								+ count(intake.problems().size(), "row is", "rows are") + " wrong.");
 						wrong.accept(intake.problems());
-					} else if (desk.session() != session || desk.split() == null || !state.equals(desk.verdicts().stamp(desk.split()))) {
+					} else if (desk.session() != session || desk.split() == null || !state.equals(desk.verdicts().basis(desk.split()))) {
 						desk.verdicts().refuse("The archive has changed while the table was read; take it in again.");
 					} else {
 						give(session, intake);

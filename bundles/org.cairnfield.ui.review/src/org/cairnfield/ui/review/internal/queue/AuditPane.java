@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 import org.cairnfield.curation.decide.AuditPlan;
+import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.propose.Band;
 import org.cairnfield.ui.review.internal.desk.Marked;
@@ -41,7 +42,7 @@ final class AuditPane {
 		band = Marked.choice(page, "Ban&d", "review.audit.band", this::chosen);
 		GridDataFactory.fillDefaults().grab(true, false).hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(band);
 		look = Marked.button(page, "&Look at the drawn", "review.audit.look", this::look);
-		approve = Marked.button(page, "Approve the res&t", "review.audit.approve", () -> desk.verdicts().approveBand(name()));
+		approve = Marked.button(page, "Approve the res&t", "review.audit.approve", () -> desk.verdicts().audit().approveRest(name()));
 		plan = Marked.line(page, "review.audit.plan", 4);
 		agreement = Marked.line(page, "review.agreement", 4);
 	}
@@ -51,14 +52,14 @@ final class AuditPane {
 	}
 
 	private void chosen() {
-		if (desk.verdicts().audit() != null) {
-			desk.verdicts().startAudit(null);
+		if (desk.verdicts().audit().looking().isPresent()) {
+			desk.verdicts().audit().look(null);
 		}
 		show();
 	}
 
 	private void look() {
-		desk.verdicts().startAudit(desk.verdicts().audit() == null ? name() : null);
+		desk.verdicts().audit().look(desk.verdicts().audit().looking().isEmpty() ? name() : null);
 	}
 
 	/** Soon: plans need a look at the whole ledger, and the next sample must not wait for it. */
@@ -88,11 +89,11 @@ final class AuditPane {
 			band.setItems(bands.stream().map(Band::title).toArray(String[]::new));
 			band.select(bands.size() - 1);
 		}
-		Optional<AuditPlan> audit = Optional.ofNullable(verdicts.audit()).or(() -> verdicts.audit(name()));
+		Optional<AuditPlan> audit = verdicts.audit().looking().or(() -> verdicts.audit().of(name()));
 		boolean editable = desk.session().readOnlyReason().isEmpty();
 		boolean any = audit.filter(a -> !a.lot().isEmpty()).isPresent();
-		look.setText(verdicts.audit() != null ? "Back to the &whole queue" : "&Look at the drawn");
-		look.setEnabled(any || verdicts.audit() != null);
+		look.setText(verdicts.audit().looking().isPresent() ? "Back to the &whole queue" : "&Look at the drawn");
+		look.setEnabled(any || verdicts.audit().looking().isPresent());
 		approve.setEnabled(editable && audit.filter(AuditPlan::isPassed).filter(a -> !a.rest().isEmpty()).isPresent());
 		Marked.say(plan, audit.map(this::describe).orElse(""));
 		Marked.say(agreement, agreement());
@@ -116,16 +117,18 @@ final class AuditPane {
 		return drawn + state + next;
 	}
 
-	/** Only of those that both have seen, so that nothing is given away. */
+	/** Whoever is still to give second verdicts is not told how often the first reviewer agrees. */
 	private String agreement() {
-		Agreement of = desk.verdicts().standings().agreement();
-		int waiting = desk.verdicts().standings().awaitingSecond();
-		if (of.kappa().items() == 0) {
+		Standings standings = desk.verdicts().standings();
+		Agreement of = standings.agreement();
+		int waiting = standings.awaitingSecond();
+		boolean blind = standings.all().stream().anyMatch(standing -> standing.canBeSecond(desk.verdicts().person()));
+		if (blind || of.kappa().items() == 0) {
 			return waiting == 0 ? "" : waiting + (waiting == 1 ? " verdict waits" : " verdicts wait") + " for a second reviewer.";
 		}
 		String kappa = Double.isNaN(of.kappa().value()) ? "κ undefined" : String.format(Locale.ROOT, "Cohen's κ %.2f (95 %% interval %.2f to %.2f)",
 				of.kappa().value(), of.kappa().interval(0.95).low(), of.kappa().interval(0.95).high());
-		return String.format(Locale.ROOT, "Two reviewers on %d samples: agree on %.0f %%, %s; %d to settle, %d wait for a second reviewer.",
-				of.kappa().items(), 100 * of.kappa().observed(), kappa, desk.verdicts().standings().disputes().size(), waiting);
+		return String.format(Locale.ROOT, "Two reviewers on %d %s: agree on %.0f %%, %s; %d to settle, %d wait for a second reviewer.",
+				of.kappa().items(), of.kappa().items() == 1 ? "sample" : "samples", 100 * of.kappa().observed(), kappa, standings.disputes().size(), waiting);
 	}
 }

@@ -11,21 +11,21 @@ import org.eclipse.swt.SWT;
 
 /** What the queue says of a sample. */
 enum QueueColumn {
-	SAMPLE("Sample", 122, SWT.LEFT, QueueOrder.SAMPLE, "Noise sample", QueueRow::sample),
-	STRENGTH("r", 42, SWT.RIGHT, QueueOrder.STRENGTH, "How well it correlates with its carrier: where it fits, not whether it is good", QueueRow::strength),
+	SAMPLE("Sample", 126, SWT.LEFT, QueueOrder.SAMPLE, "Noise sample", QueueRow::sample),
+	STRENGTH("r", 40, SWT.RIGHT, QueueOrder.STRENGTH, "How well it correlates with its carrier: where it fits, not whether it is good", QueueRow::strength),
 	CLUSTER("To", 40, SWT.LEFT, QueueOrder.CLUSTER, "Cluster that is proposed", QueueRow::cluster),
-	NEAREST("Nearest", 66, SWT.LEFT, QueueOrder.DISAGREEMENT_FIRST,
+	NEAREST("Nearest", 64, SWT.LEFT, QueueOrder.DISAGREEMENT_FIRST,
 			"Cluster of the nearest labelled sample: = where it is the one proposed, ≠ where not", QueueRow::nearest),
 	FLOOR_DISTANCE("On floor", 72, SWT.RIGHT, QueueOrder.FLOOR_DISTANCE,
 			"Distance to the cluster's nearest sample on the same floor; none where the cluster is not on it", QueueRow::floorDistance),
-	STATE("State", 84, SWT.LEFT, null, "What was decided", null),
+	STATE("State", 80, SWT.LEFT, null, "What was decided", null),
 	WARNINGS("Warnings", 190, SWT.LEFT, null, "What to look at before approving; the evidence says it with figures", QueueRow::warnings),
-	MARGIN("Margin", 64, SWT.RIGHT, QueueOrder.MARGIN, "By how much r beats the next best cluster; ▲ where another fits almost as well", QueueRow::margin),
-	FLOOR("Floor", 46, SWT.RIGHT, null, "How many of those that hear the same are on the floor where it is said to be", QueueRow::floorVotes),
+	MARGIN("Margin", 60, SWT.RIGHT, QueueOrder.MARGIN, "By how much r beats the next best cluster; ▲ where another fits almost as well", QueueRow::margin),
+	FLOOR("Floor", 44, SWT.RIGHT, null, "How many of those that hear the same are on the floor where it is said to be", QueueRow::floorVotes),
 	PLACE("Place", 60, SWT.RIGHT, QueueOrder.PLACE, "Doubt in its place: so many of all samples are less doubtful; ▲ where to look", QueueRow::place),
-	READINGS("Readings", 70, SWT.RIGHT, QueueOrder.READINGS, "Doubt in its readings: so many of all samples are less doubtful; ▲ where to look", QueueRow::readings),
-	EFFECT("Effect", 70, SWT.RIGHT, QueueOrder.EFFECT, "Change of the floor's mean error if it alone is approved; − is better", QueueRow::effect),
-	CARRIER("Carrier", 122, SWT.LEFT, null, "The labelled sample that it correlates best with", QueueRow::carrier);
+	READINGS("Readings", 72, SWT.RIGHT, QueueOrder.READINGS, "Doubt in its readings: so many of all samples are less doubtful; ▲ where to look", QueueRow::readings),
+	EFFECT("Effect", 62, SWT.RIGHT, QueueOrder.EFFECT, "Change of the floor's mean error if it alone is approved; − is better", QueueRow::effect),
+	CARRIER("Carrier", 126, SWT.LEFT, null, "The labelled sample that it correlates best with", QueueRow::carrier);
 
 	/** From left to right: what decides comes first, what the evidence says as well comes last. */
 	static final List<QueueColumn> LEFT_TO_RIGHT = List.of(SAMPLE, STATE, STRENGTH, MARGIN, CLUSTER, NEAREST, FLOOR_DISTANCE, FLOOR, PLACE, READINGS,

@@ -157,7 +157,7 @@ final class QueuePane implements DeskListener {
 		shown.select(desk.settings().shown().ordinal());
 		grouping.select(desk.settings().grouping().ordinal());
 		order.select(desk.settings().order().ordinal());
-		shown.setEnabled(desk.verdicts().audit() == null);
+		shown.setEnabled(desk.verdicts().audit().looking().isEmpty());
 		table.refill();
 		say();
 		audit.show();

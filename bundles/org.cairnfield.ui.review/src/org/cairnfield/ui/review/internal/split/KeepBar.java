@@ -47,6 +47,7 @@ final class KeepBar {
 	private final Label says;
 	private String offered = "";
 	private String message = "";
+	private ArchiveSession of;
 
 	/** @param kept hears the id of a split that was kept */
 	KeepBar(Composite parent, SplitWork work, SplitForm form, Consumer<String> kept) {
@@ -75,6 +76,10 @@ final class KeepBar {
 			return;
 		}
 		ArchiveSession session = work.session();
+		if (session != of) {
+			of = session;
+			message = "";
+		}
 		if (session != null && (name.getText().isBlank() || name.getText().equals(offered)) && !name.isFocusControl()) {
 			String next = SplitNames.free(session.archive(), wanted());
 			if (!next.equals(offered) || name.getText().isBlank()) {

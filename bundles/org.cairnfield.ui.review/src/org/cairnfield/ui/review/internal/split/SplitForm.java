@@ -40,6 +40,7 @@ final class SplitForm {
 	private final Combo distance;
 	private final Spinner minPts;
 	private final Text epsilon;
+	private String shownEpsilon = "";
 	private final Label unit;
 	private final Button suggest;
 	private final Button cancel;
@@ -132,6 +133,9 @@ final class SplitForm {
 	}
 
 	private void readEpsilon() {
+		if (epsilon.getText().equals(shownEpsilon)) {
+			return; // it may have more digits than are shown
+		}
 		try {
 			double typed = Double.parseDouble(epsilon.getText().strip());
 			if (typed > 0 && Double.isFinite(typed)) {
@@ -151,6 +155,7 @@ final class SplitForm {
 		if (!epsilon.isFocusControl() || work.isCurrent()) {
 			String text = Double.isNaN(work.epsilon()) ? "" : String.format(Locale.ROOT, "%.6g", work.epsilon());
 			text = text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+			shownEpsilon = text;
 			if (!text.equals(epsilon.getText())) {
 				epsilon.setText(text);
 			}

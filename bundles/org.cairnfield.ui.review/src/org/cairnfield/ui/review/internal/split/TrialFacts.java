@@ -13,6 +13,8 @@ import org.eclipse.swt.widgets.Text;
 /** What the present ε and minPts make of the map, in figures. */
 final class TrialFacts {
 
+	private static final int LINES = 7;
+
 	private final SplitWork work;
 	private final Label title;
 	private final Text facts;
@@ -26,7 +28,8 @@ final class TrialFacts {
 		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 		facts = Marked.named(Marked.id(new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.facts"), "Facts of the trial split");
 		facts.setBackground(parent.getBackground());
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(facts);
+		// of one height, lest the curve above moves under the hand that drags ε
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, LINES * facts.getLineHeight()).applyTo(facts);
 		work.onChange(this::show);
 		show();
 	}
@@ -49,7 +52,6 @@ final class TrialFacts {
 		facts.setText(trial == null ? "Drag the line in the curve, or move it by ↑ and ↓ once the curve has the focus, and see what ε does."
 				: SplitWords.trial(trial, work.study().map().map().size(), gate)
 						+ (shownFacts == null ? "\nCost and error: being computed …" : '\n' + SplitWords.facts(shownFacts)));
-		facts.requestLayout();
 	}
 
 	private String title() {

@@ -20,7 +20,7 @@ class ReviewNumberTest {
 	void saysWhatIsAllowed() {
 		for (String wrong : new String[] { "", "ten", "-1", "101", "NaN", "Infinity" }) {
 			IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> ReviewNumber.GATE.parse(wrong), wrong);
-			assertEquals("The noise share is a number from 0 to 100 %; '" + wrong + "' is none.", e.getMessage());
+			assertEquals("Noise share: 0 to 100 %.", e.getMessage());
 		}
 		assertThrows(IllegalArgumentException.class, () -> ReviewNumber.THRESHOLD.parse("10 %"));
 		assertThrows(IllegalArgumentException.class, () -> ReviewNumber.AUDIT_LIMIT.parse("0"));
