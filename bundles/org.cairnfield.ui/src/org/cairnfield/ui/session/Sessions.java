@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.PastState;
+
 /** Which archive the workbench shows. One at a time; a part asks here and listens here. */
 public final class Sessions {
 
@@ -12,6 +15,8 @@ public final class Sessions {
 
 	private final List<SessionListener> listeners = new ArrayList<>();
 	private ArchiveSession shown;
+	/** The present, unsaved changes and all, while a past state is on show. */
+	private ArchiveSession present;
 
 	private Sessions() {
 	}
@@ -39,6 +44,29 @@ public final class Sessions {
 		if (session != null) {
 			session.findings().checkSoon();
 		}
+	}
+
+	/** Shows a past state of the archive on show in place of the present one, which stays open. */
+	public void showPast(PastState state) {
+		if (shown != null) {
+			present = shown.past().isEmpty() ? shown : present;
+			show(ArchiveSession.of(shown.open(), state));
+		}
+	}
+
+	/** Back from a past state. */
+	public void backToPresent() {
+		if (present != null) {
+			ArchiveSession now = present;
+			present = null;
+			show(now);
+		}
+	}
+
+	/** Shows an archive anew after its model was read again. */
+	public void showAgain(OpenArchive open) {
+		present = null;
+		show(ArchiveSession.of(open));
 	}
 
 	/** Hears all that happens from now on, and at once which archive is on show. */

@@ -4,7 +4,7 @@ import java.util.List;
 
 import org.cairnfield.core.series.Curve;
 import org.cairnfield.core.series.Series;
-import org.cairnfield.curation.release.ReleaseMeasures;
+import org.cairnfield.curation.release.SideBySide;
 import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.eclipse.swt.SWT;
@@ -22,7 +22,7 @@ public final class ErrorsView extends ViewPart implements ReleaseDesk.Listener {
 		chart = new LineChart(parent, SWT.NONE);
 		chart.setName("Error distribution");
 		chart.setData("org.cairnfield.id", "errors.chart");
-		chart.setEmptyText("Ask the gates to see how the errors are distributed.");
+		chart.setEmptyText("Measure the map, or ask the gates, to see how the errors are distributed.");
 		chart.setAxes(Axis.linear("Error", "m"), Axis.share("Share of test samples"));
 		chart.setStepped(true);
 		desk.add(this);
@@ -30,7 +30,7 @@ public final class ErrorsView extends ViewPart implements ReleaseDesk.Listener {
 
 	@Override
 	public void deskChanged() {
-		List<Series> curves = desk.check().map(check -> check.measures().ways()).orElse(List.<ReleaseMeasures.Way>of()).stream()
+		List<Series> curves = desk.side().map(SideBySide::columns).orElse(List.<SideBySide.Column>of()).stream().map(SideBySide.Column::way)
 				.filter(way -> way.errors().n() > 0).map(way -> Curve.distribution(way.name(), way.errors().errorsMetres())).toList();
 		chart.setSeries(curves);
 	}

@@ -1,6 +1,5 @@
 package org.cairnfield.ui.release.internal;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -11,11 +10,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
+import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.release.ArchiveExport;
 import org.cairnfield.curation.release.ExportRequest;
-import org.cairnfield.curation.release.GateSet;
+import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.exchange.export.Caution;
 import org.cairnfield.exchange.export.ExportFormat;
@@ -166,22 +166,15 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		int at = what.getSelectionIndex();
 		ReleasedState release = at == 0 ? null : desk.releases().get(at - 1);
 		Archive copy = ArchiveCopy.of(session.archive());
-		GateSet gates;
-		String digest;
-		try {
-			gates = desk.book().gates();
-			digest = session.open().digest();
-		} catch (IOException e) {
-			caution.setText(Problems.text(e));
-			return;
-		}
+		ReleaseBook book = desk.book();
 		Work.start("Exporting", workers -> {
 			if (release == null) {
-				return ArchiveExport.write(copy, new ArchiveExport.Source("", digest, Instant.now()), gates.policy(), folder, request);
+				return ArchiveExport.write(copy, new ArchiveExport.Source("", OpenArchive.digest(copy), Instant.now()), book.gates().policy(),
+						folder, request);
 			}
 			try (History history = session.open().history()) {
 				return ArchiveExport.write(history.open(release.tag().savePoint()).archive(), new ArchiveExport.Source(
-						release.version().toString(), release.manifest().digest(), release.tag().time()), gates.policy(), folder, request);
+						release.version().toString(), release.manifest().digest(), release.tag().time()), book.gates().policy(), folder, request);
 			}
 		}, this::say, problem -> caution.setText(Problems.text(problem)));
 	}

@@ -1,5 +1,6 @@
 package org.cairnfield.ui.release.internal;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,15 +9,19 @@ import org.cairnfield.curation.release.Bump;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.GateResult;
 import org.cairnfield.curation.release.ReleaseBook;
+import org.cairnfield.curation.release.ReleaseManifest;
 import org.cairnfield.curation.release.SemanticVersion;
 import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.ui.prefs.Preferences;
+import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -28,24 +33,28 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 
 	private final ReleaseDesk desk = ReleaseDesk.workbench();
 	private Button ask;
+	private Button set;
 	private Label state;
 	private TableViewer gates;
 	private Text evidence;
 	private Text reason;
 	private Button overrule;
 	private Label why;
+	private Text changes;
 	private Text version;
 	private Text notes;
 	private Button prepare;
 	private Button sign;
-	private String prepared = "";
+	private ArchiveSession shown;
+	private String offered = "";
 
 	@Override
 	public void createPartControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().margins(6, 4).applyTo(page);
-		Composite top = row(page, 2);
+		Composite top = row(page, 3);
 		ask = Forms.button(top, "&Ask the gates", "gates.ask", desk::ask);
+		set = Forms.button(top, "S&et the gates …", "gates.set", this::setGates);
 		state = new Label(top, SWT.NONE);
 		state.setData("org.cairnfield.id", "gates.state");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
@@ -64,10 +73,10 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 	private void createGates(Composite page) {
 		gates = Forms.table(page, SWT.SINGLE, "gates.table");
 		GridDataFactory.fillDefaults().grab(true, true).hint(300, 120).applyTo(gates.getControl());
-		Forms.<GateResult>column(gates, "Gate", 330, SWT.LEFT, result -> result.gate().title());
+		Forms.<GateResult>column(gates, "Gate", 340, SWT.LEFT, result -> result.gate().title());
 		Forms.<GateResult>column(gates, "Figure", 70, SWT.RIGHT, GateResult::shownFigure);
 		Forms.<GateResult>column(gates, "Must be", 90, SWT.LEFT, GateResult::shownBound);
-		Forms.<GateResult>column(gates, "", 100, SWT.LEFT, GateResult::verdict);
+		Forms.<GateResult>column(gates, "Verdict", 110, SWT.LEFT, GateResult::verdict);
 		gates.addSelectionChangedListener(event -> enable());
 		evidence = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY);
 		evidence.setData("org.cairnfield.id", "gates.evidence");
@@ -89,19 +98,43 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		why = new Label(page, SWT.WRAP);
 		why.setData("org.cairnfield.id", "gates.bump");
 		GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(why);
+		Composite texts = row(page, 2);
+		((GridLayout) texts.getLayout()).makeColumnsEqualWidth = true;
+		new Label(texts, SWT.NONE).setText("What changed since the last release");
+		new Label(texts, SWT.NONE).setText("N&otes on the release, in your own words");
+		changes = text(texts, SWT.READ_ONLY, "gates.changes");
+		notes = text(texts, SWT.NONE, "gates.notes");
+		notes.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
 		Composite release = row(page, 4);
+		new Label(release, SWT.NONE).setText("&Version");
 		version = new Text(release, SWT.BORDER);
-		version.setMessage("version");
 		version.setData("org.cairnfield.id", "gates.version");
 		version.addListener(SWT.Modify, event -> enable());
-		GridDataFactory.fillDefaults().hint(70, SWT.DEFAULT).applyTo(version);
-		notes = new Text(release, SWT.BORDER);
-		notes.setMessage("Notes on the release");
-		GridDataFactory.fillDefaults().grab(true, false).applyTo(notes);
+		GridDataFactory.fillDefaults().hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(version);
 		prepare = Forms.button(release, "&Prepare", "gates.prepare", this::prepare);
 		sign = Forms.button(release, "&Sign", "gates.sign", this::sign);
 		prepare.setToolTipText("Writes the manifest; it can still be thrown away");
 		sign.setToolTipText("Freezes what was prepared as a tag of the history");
+	}
+
+	private static Text text(Composite parent, int style, String id) {
+		Text text = new Text(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER | style);
+		text.setData("org.cairnfield.id", id);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, 3 * text.getLineHeight()).applyTo(text);
+		return text;
+	}
+
+	/** They are kept at once, and asked anew by whoever wants to know. */
+	private void setGates() {
+		ReleaseBook book = desk.book();
+		try {
+			GatesDialog dialog = new GatesDialog(ask.getShell(), book.gates());
+			if (dialog.open() == Window.OK && Saving.whileBusy("Setting the gates", () -> book.keep(dialog.gates()))) {
+				desk.forget();
+			}
+		} catch (IOException e) {
+			Problems.show("The gates cannot be read", e);
+		}
 	}
 
 	private GateResult selected() {
@@ -110,6 +143,12 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 
 	@Override
 	public void deskChanged() {
+		ArchiveSession now = desk.session().orElse(null);
+		if (now != shown) {
+			shown = now;
+			version.setText("");
+			notes.setText("");
+		}
 		Optional<GateCheck> check = desk.check();
 		int at = gates.getTable().getSelectionIndex();
 		gates.setInput(check.map(GateCheck::results).orElse(List.of()));
@@ -118,11 +157,22 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		Optional<Bump> bump = desk.bump();
 		why.setText(bump.map(b -> b.version() + " is proposed: " + String.join("; ", b.reasons())).orElse(
 				"Make a save point first; a release is one."));
-		if (version.getText().isBlank() && bump.isPresent()) {
-			version.setText(bump.get().version().toString());
-		}
+		changes.setText(desk.releases().isEmpty() ? "The first release has everything."
+				: desk.releases().get(0).version() + " to what is saved: "
+						+ (desk.changes().isEmpty() ? "nothing" : String.join(", ", desk.changes())));
+		offer(desk.prepared().stream().map(ReleaseManifest::version).findFirst().or(() -> bump.map(b -> b.version().toString())).orElse(""));
 		enable();
 		why.getParent().layout();
+	}
+
+	/** The version that the person has typed stays. */
+	private void offer(String next) {
+		if (version.getText().isBlank() || version.getText().equals(offered)) {
+			offered = next;
+			if (!version.getText().equals(next)) {
+				version.setText(next);
+			}
+		}
 	}
 
 	private String words(Optional<GateCheck> check) {
@@ -131,7 +181,13 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		} else if (desk.isAsking()) {
 			return "Measuring and checking …";
 		} else if (check.isEmpty()) {
-			return desk.problem().isEmpty() ? "The content has changed since the gates were asked, or they never were." : desk.problem();
+			return !desk.problem().isEmpty() ? desk.problem() : prepared().isPresent()
+					? prepared().get().version() + " was prepared by " + prepared().get().preparedBy() + ": sign it, or ask the gates and prepare it anew."
+					: "The content has changed since the gates were asked, or they never were.";
+		}
+		if (prepared().isPresent()) {
+			return prepared().get().version() + " is prepared by " + prepared().get().preparedBy() + "; "
+					+ (gatesWantAnother() ? "another person signs." : "sign it to release it.");
 		}
 		int holding = check.get().holding().size();
 		return holding == 0 ? "All gates are open." : holding + (holding == 1 ? " gate holds" : " gates hold") + " the release back.";
@@ -142,6 +198,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		boolean mayChange = desk.mayChange();
 		boolean open = desk.check().filter(check -> check.holding().isEmpty()).isPresent();
 		ask.setEnabled(desk.session().isPresent() && !desk.isAsking());
+		set.setEnabled(mayChange);
 		evidence.setText(gate == null ? "Select a gate to see what its figure rests on." : gate.evidence()
 				+ (gate.overrule() == null ? "" : "\nOverruled by " + gate.overrule().person() + ": " + gate.overrule().reason()));
 		boolean holds = gate != null && gate.holds();
@@ -149,7 +206,12 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		overrule.setEnabled(mayChange && holds && !reason.getText().isBlank());
 		boolean named = SemanticVersion.is(version.getText().strip());
 		prepare.setEnabled(mayChange && open && named);
-		sign.setEnabled(mayChange && version.getText().strip().equals(prepared) && !prepared.isEmpty());
+		sign.setEnabled(mayChange && prepared().isPresent());
+	}
+
+	/** What was prepared for the version that is named. */
+	private Optional<ReleaseManifest> prepared() {
+		return desk.prepared().stream().filter(manifest -> manifest.version().equals(version.getText().strip())).findFirst();
 	}
 
 	private void prepare() {
@@ -159,11 +221,10 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		SemanticVersion wanted = SemanticVersion.parse(version.getText().strip());
 		Person person = Preferences.person();
 		String text = notes.getText().strip();
-		if (Saving.whileBusy("Preparing " + wanted, () -> book.prepare(wanted, check, PackSettings.USUAL, person, text))) {
-			prepared = wanted.toString();
+		ReleaseManifest[] made = new ReleaseManifest[1];
+		if (Saving.whileBusy("Preparing " + wanted, () -> made[0] = book.prepare(wanted, check, PackSettings.USUAL, person, text))) {
 			session.saved();
-			state.setText(prepared + " is prepared; " + (gatesWantAnother() ? "another person signs." : "sign it to release it."));
-			enable();
+			desk.prepared(made[0]);
 		}
 	}
 
@@ -173,13 +234,12 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 
 	private void sign() {
 		ReleaseBook book = desk.book();
-		String signing = prepared;
+		String signing = version.getText().strip();
 		Person person = Preferences.person();
 		if (Saving.whileBusy("Signing " + signing, () -> book.sign(signing, person, null))) {
-			prepared = "";
 			version.setText("");
 			notes.setText("");
-			desk.load();
+			desk.signed();
 			state.setText(signing + " is released.");
 		}
 	}

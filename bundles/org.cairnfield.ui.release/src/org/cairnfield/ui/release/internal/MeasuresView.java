@@ -1,66 +1,178 @@
 package org.cairnfield.ui.release.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 import org.cairnfield.curation.release.ReleaseMeasures;
+import org.cairnfield.curation.release.SideBySide;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.ui.part.ViewPart;
 
-/** Is it better: the ways of matching side by side, on the same test samples. */
+/** How the map positions, by each way of matching and by earlier releases on the same test samples: in all, by floor, and where it is worst. */
 public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener {
 
+	private static final String NONE = "no earlier release";
+	private static final String ALL = "all releases";
+
 	private final ReleaseDesk desk = ReleaseDesk.workbench();
+	private Button measure;
+	private Combo earlier;
 	private Label from;
 	private TableViewer ways;
+	private TableViewer floors;
+	private WorstPane worst;
+	private SideBySide shown;
 
 	@Override
 	public void createPartControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
-		GridLayoutFactory.swtDefaults().margins(6, 4).applyTo(page);
+		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 4).applyTo(page);
+		measure = Forms.button(page, "&Measure", "measures.measure", () -> desk.measure(compared()));
+		new Label(page, SWT.NONE).setText("an&d with it");
+		earlier = new Combo(page, SWT.READ_ONLY);
+		earlier.setData("org.cairnfield.id", "measures.earlier");
+		earlier.setToolTipText("Releases whose own maps are measured on the same test samples");
+		earlier.addListener(SWT.Selection, event -> desk.measure(compared()));
 		from = new Label(page, SWT.NONE);
-		GridDataFactory.fillDefaults().grab(true, false).applyTo(from);
-		ways = Forms.table(page, SWT.SINGLE, "measures.table");
-		GridDataFactory.fillDefaults().grab(true, true).hint(300, 80).applyTo(ways.getControl());
-		Forms.<ReleaseMeasures.Way>column(ways, "Way of matching", 150, SWT.LEFT, ReleaseMeasures.Way::name);
-		Forms.<ReleaseMeasures.Way>column(ways, "Mean error, m", 125, SWT.RIGHT, way -> metres(way.errors().meanMetres()));
-		Forms.<ReleaseMeasures.Way>column(ways, "95 % interval, m", 140, SWT.RIGHT,
-				way -> metres(way.mean().low()) + " … " + metres(way.mean().high()));
-		Forms.<ReleaseMeasures.Way>column(ways, "Median, m", 95, SWT.RIGHT, way -> metres(way.errors().medianMetres()));
-		Forms.<ReleaseMeasures.Way>column(ways, "75 %, m", 75, SWT.RIGHT, way -> metres(way.errors().p75Metres()));
-		Forms.<ReleaseMeasures.Way>column(ways, "95 %, m", 75, SWT.RIGHT, way -> metres(way.errors().p95Metres()));
-		Forms.<ReleaseMeasures.Way>column(ways, "Right site and floor", 165, SWT.RIGHT,
-				way -> percent(way.errors().siteAndFloorHitRate()));
-		Forms.<ReleaseMeasures.Way>column(ways, "Fingerprints compared", 185, SWT.RIGHT,
-				way -> String.format(Locale.ROOT, "%,.0f", way.comparisons()));
-		Forms.<ReleaseMeasures.Way>column(ways, "How", 420, SWT.LEFT, ReleaseMeasures.Way::how);
+		from.setData("org.cairnfield.id", "measures.from");
+		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(from);
+		CTabFolder tabs = new CTabFolder(page, SWT.BOTTOM);
+		tabs.setData("org.cairnfield.id", "measures.tabs");
+		GridDataFactory.fillDefaults().grab(true, true).span(4, 1).hint(300, 80).applyTo(tabs);
+		createWays(tabs);
+		floors = Forms.table(tabs, SWT.SINGLE, "measures.floors");
+		tab(tabs, "By floor", floors.getTable());
+		worst = new WorstPane(tabs, desk);
+		tab(tabs, "Worst samples", worst.control());
+		tabs.setSelection(0);
 		desk.add(this);
 	}
 
-	private static String metres(double value) {
+	private static void tab(CTabFolder tabs, String title, org.eclipse.swt.widgets.Control control) {
+		CTabItem item = new CTabItem(tabs, SWT.NONE);
+		item.setText(title);
+		item.setControl(control);
+	}
+
+	private void createWays(CTabFolder tabs) {
+		ways = Forms.table(tabs, SWT.SINGLE, "measures.table");
+		tab(tabs, "Ways of matching", ways.getTable());
+		Forms.<SideBySide.Column>column(ways, "Way of matching", 142, SWT.LEFT, column -> column.way().name());
+		Forms.<SideBySide.Column>column(ways, "Mean error, m", 122, SWT.RIGHT, column -> metres(column.way().errors().meanMetres()));
+		Forms.<SideBySide.Column>column(ways, "95 % interval, m", 136, SWT.RIGHT,
+				column -> metres(column.way().mean().low()) + " … " + metres(column.way().mean().high()));
+		Forms.<SideBySide.Column>column(ways, "To plain", 72, SWT.RIGHT, column -> ratio(column.errorRatio()));
+		Forms.<SideBySide.Column>column(ways, "95 % interval", 112, SWT.RIGHT,
+				column -> ratio(column.errorInterval().low()) + " … " + ratio(column.errorInterval().high()));
+		Forms.<SideBySide.Column>column(ways, "Median, m", 94, SWT.RIGHT, column -> metres(column.way().errors().medianMetres()));
+		Forms.<SideBySide.Column>column(ways, "75 %, m", 76, SWT.RIGHT, column -> metres(column.way().errors().p75Metres()));
+		Forms.<SideBySide.Column>column(ways, "95 %, m", 76, SWT.RIGHT, column -> metres(column.way().errors().p95Metres()));
+		Forms.<SideBySide.Column>column(ways, "Right floor", 90, SWT.RIGHT, column -> percent(column.way().errors().siteAndFloorHitRate()));
+		Forms.<SideBySide.Column>column(ways, "Compared", 90, SWT.RIGHT, column -> String.format(Locale.ROOT, "%,.0f", column.way().comparisons()));
+		Forms.<SideBySide.Column>column(ways, "of plain", 74, SWT.RIGHT, column -> percent(column.comparisonRatio()));
+		Forms.<SideBySide.Column>column(ways, "Bytes read", 98, SWT.RIGHT, column -> String.format(Locale.ROOT, "%,.0f", column.way().bytes()));
+		Forms.<SideBySide.Column>column(ways, "of plain", 74, SWT.RIGHT, column -> percent(column.byteRatio()));
+		Forms.<SideBySide.Column>column(ways, "How", 420, SWT.LEFT, column -> column.way().how());
+		ways.getTable().getColumn(9).setToolTipText("Fingerprints compared for one position, centroids included, mean");
+		ways.getTable().getColumn(11).setToolTipText("Bytes of its pack that a device reads for one position, mean");
+	}
+
+	static String metres(double value) {
 		return Double.isNaN(value) ? "–" : String.format(Locale.ROOT, "%.2f", value);
+	}
+
+	private static String ratio(double value) {
+		return Double.isNaN(value) ? "–" : String.format(Locale.ROOT, "%.3f", value);
 	}
 
 	private static String percent(double share) {
 		return Double.isNaN(share) ? "–" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
 	}
 
+	private List<String> compared() {
+		int at = earlier.getSelectionIndex();
+		List<String> versions = desk.releases().stream().map(release -> release.version().toString()).toList();
+		return at <= 0 ? List.of() : at == 1 ? versions : versions.subList(at - 2, at - 1);
+	}
+
 	@Override
 	public void deskChanged() {
-		List<ReleaseMeasures.Way> measured = desk.check().map(check -> check.measures().ways()).orElse(List.of());
-		ways.setInput(measured);
-		from.setText(measured.isEmpty() ? "Ask the gates to measure the map on the archive's test surveys."
-				: "On " + desk.check().get().measures().test() + " test samples, each way on the same; errors in the plane.");
+		listReleases();
+		measure.setEnabled(desk.session().isPresent() && !desk.isMeasuring() && !desk.isAsking());
+		earlier.setEnabled(desk.session().isPresent() && !desk.releases().isEmpty());
+		Optional<SideBySide> side = desk.side();
+		from.setText(words(side));
+		if (side.orElse(null) != shown) {
+			shown = side.orElse(null);
+			List<SideBySide.Column> columns = side.map(SideBySide::columns).orElse(List.of());
+			ways.setInput(columns);
+			showFloors(side, columns);
+			worst.show(side);
+		}
+	}
+
+	private void listReleases() {
+		List<String> items = new ArrayList<>(List.of(NONE));
+		if (!desk.releases().isEmpty()) {
+			items.add(ALL);
+			desk.releases().forEach(release -> items.add("release " + release.version()));
+		}
+		if (!items.equals(List.of(earlier.getItems()))) {
+			String chosen = earlier.getText();
+			earlier.setItems(items.toArray(String[]::new));
+			earlier.select(Math.max(0, items.indexOf(chosen)));
+			earlier.getParent().layout();
+		}
+	}
+
+	private String words(Optional<SideBySide> side) {
+		if (desk.isMeasuring() || desk.isAsking()) {
+			return "Matching the test samples …";
+		} else if (!desk.measuringProblem().isEmpty()) {
+			return desk.measuringProblem();
+		} else if (side.isEmpty()) {
+			return "Measure the map on the archive's test surveys, alone or beside earlier releases.";
+		} else if (side.get().columns().isEmpty()) {
+			return "There is no test survey, or no map. Take surveys in as test surveys to measure the map.";
+		}
+		return "On " + side.get().test().size() + " test samples, all on the same; errors in the plane.";
+	}
+
+	/** A column a way: mean error and share on the right floor. */
+	private void showFloors(Optional<SideBySide> side, List<SideBySide.Column> columns) {
+		floors.setInput(null);
+		for (TableColumn old : floors.getTable().getColumns()) {
+			old.dispose();
+		}
+		Forms.<SideBySide.OnFloor>column(floors, "Site", 150, SWT.LEFT, SideBySide.OnFloor::site);
+		Forms.<SideBySide.OnFloor>column(floors, "Floor", 55, SWT.RIGHT, floor -> String.valueOf(floor.level()));
+		Forms.<SideBySide.OnFloor>column(floors, "Test samples", 105, SWT.RIGHT, floor -> String.valueOf(floor.samples()));
+		for (int c = 0; c < columns.size(); c++) {
+			int at = c;
+			ReleaseMeasures.Way way = columns.get(c).way();
+			Forms.<SideBySide.OnFloor>column(floors, way.name(), 145, SWT.RIGHT,
+					floor -> metres(floor.meanMetres().get(at)) + " m, " + percent(floor.rightShare().get(at)));
+			floors.getTable().getColumn(3 + c).setToolTipText("Mean error, and share put on the right floor of the right site: " + way.how());
+		}
+		Forms.<SideBySide.OnFloor>column(floors, "", 10, SWT.LEFT, floor -> ""); // takes the room that is left
+		floors.setInput(side.map(SideBySide::floors).orElse(List.of()));
 	}
 
 	@Override
 	public void setFocus() {
-		ways.getControl().setFocus();
+		measure.setFocus();
 	}
 
 	@Override

@@ -14,7 +14,10 @@ import org.cairnfield.curation.release.Gate;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.GateResult;
 import org.cairnfield.curation.release.ReleaseBook;
+import org.cairnfield.curation.release.ReleaseManifest;
+import org.cairnfield.curation.release.ReleaseMeasures;
 import org.cairnfield.curation.release.ReleasedState;
+import org.cairnfield.curation.release.SideBySide;
 import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
@@ -41,9 +44,15 @@ final class ReleaseDesk implements SessionListener {
 	private ArchiveSession session;
 	private List<ReleasedState> releases = List.of();
 	private Bump bump;
+	private List<String> changes = List.of();
+	private List<ReleaseManifest> prepared = List.of();
 	private GateCheck check;
+	private SideBySide side;
+	private List<String> compared = List.of();
 	private Job asking;
+	private Job measuring;
 	private String problem = "";
+	private String measuringProblem = "";
 
 	private ReleaseDesk() {
 	}
@@ -76,6 +85,11 @@ final class ReleaseDesk implements SessionListener {
 	@Override
 	public void sessionChanged(ArchiveSession now) {
 		session = now;
+		releases = List.of(); // none of them is of this archive
+		bump = null;
+		changes = List.of();
+		prepared = List.of();
+		compared = List.of();
 		forget();
 		load();
 	}
@@ -95,16 +109,31 @@ final class ReleaseDesk implements SessionListener {
 		forget();
 	}
 
-	/** What was asked is no longer so. */
-	private void forget() {
-		check = null;
-		problem = "";
-		overruled.clear();
-		if (asking != null) {
-			asking.cancel();
-			asking = null;
+	@Override
+	public void stateChanged() {
+		if (session != null && !session.isModified()) {
+			load(); // what is saved has changed
 		}
+	}
+
+	/** What was asked is no longer so. */
+	void forget() {
+		check = null;
+		side = null;
+		problem = "";
+		measuringProblem = "";
+		overruled.clear();
+		stop(asking);
+		stop(measuring);
+		asking = null;
+		measuring = null;
 		tell();
+	}
+
+	private static void stop(Job job) {
+		if (job != null) {
+			job.cancel();
+		}
 	}
 
 	/** Reads the releases anew. */
@@ -117,17 +146,22 @@ final class ReleaseDesk implements SessionListener {
 			return;
 		}
 		ReleaseBook book = book();
-		record Read(List<ReleasedState> releases, Bump bump) {
+		record Read(List<ReleasedState> releases, Bump bump, List<String> changes, List<ReleaseManifest> prepared) {
 		}
-		Work.start("Reading the releases", workers -> new Read(book.list(), book.propose()), read -> {
+		Work.start("Reading the releases", workers -> new Read(book.list(), book.propose(), book.changes(), book.prepared()), read -> {
 			if (of == session) {
 				releases = read.releases;
 				bump = read.bump;
+				changes = read.changes;
+				prepared = read.prepared;
 				tell();
 			}
 		}, failed -> {
-			releases = List.of(); // before the first save point there is no history
+			releases = List.of();
 			bump = null;
+			changes = List.of();
+			prepared = List.of();
+			problem = Problems.text(failed);
 			tell();
 		});
 	}
@@ -143,7 +177,7 @@ final class ReleaseDesk implements SessionListener {
 			if (asking == own[0]) {
 				asking = null;
 				check = result;
-				tell();
+				measure(compared);
 			}
 		}, failed -> {
 			if (asking == own[0]) {
@@ -153,6 +187,37 @@ final class ReleaseDesk implements SessionListener {
 			}
 		});
 		asking = own[0];
+		tell();
+	}
+
+	/**
+	 * Measures the content as it is now, and releases with it.
+	 *
+	 * @param versions of the releases
+	 */
+	void measure(List<String> versions) {
+		compared = versions;
+		ArchiveSession of = session;
+		Archive copy = ArchiveCopy.of(of.archive());
+		ReleaseBook book = book();
+		ReleaseMeasures known = check == null ? null : check.measures();
+		measuringProblem = "";
+		stop(measuring);
+		Job[] own = new Job[1];
+		own[0] = Work.start("Measuring the map", workers -> book.measure(copy, known, versions, PackSettings.USUAL, workers), result -> {
+			if (measuring == own[0]) {
+				measuring = null;
+				side = result;
+				tell();
+			}
+		}, failed -> {
+			if (measuring == own[0]) {
+				measuring = null;
+				measuringProblem = Problems.text(failed);
+				tell();
+			}
+		});
+		measuring = own[0];
 		tell();
 	}
 
@@ -179,9 +244,48 @@ final class ReleaseDesk implements SessionListener {
 		return Optional.ofNullable(bump);
 	}
 
+	/** What changed since the last release, as far as it is saved. */
+	List<String> changes() {
+		return changes;
+	}
+
+	/** What somebody has prepared, perhaps on another day, and nobody signed for yet; the highest version first. */
+	List<ReleaseManifest> prepared() {
+		return prepared;
+	}
+
+	/** Somebody has just prepared a release. */
+	void prepared(ReleaseManifest manifest) {
+		List<ReleaseManifest> now = new ArrayList<>(List.of(manifest));
+		prepared.stream().filter(other -> !other.version().equals(manifest.version())).forEach(now::add);
+		prepared = now;
+		tell();
+	}
+
+	/** A release was signed: the next version is another. */
+	void signed() {
+		prepared = List.of();
+		bump = null;
+		load();
+	}
+
 	/** What the gates said, overruled ones marked; empty until they are asked, and after each change. */
 	Optional<GateCheck> check() {
 		return Optional.ofNullable(check).map(asked -> asked.overruled(overruled));
+	}
+
+	/** The map, and releases compared with it, as measured; empty until somebody measures, and after each change. */
+	Optional<SideBySide> side() {
+		return Optional.ofNullable(side);
+	}
+
+	boolean isMeasuring() {
+		return measuring != null;
+	}
+
+	/** Why nothing could be measured; empty if it could. */
+	String measuringProblem() {
+		return measuringProblem;
 	}
 
 	boolean isAsking() {

@@ -1,12 +1,10 @@
 package org.cairnfield.ui.release.internal;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Optional;
 
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.History;
@@ -24,13 +22,17 @@ import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.DiffTree;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
@@ -42,9 +44,12 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 
 	private final ReleaseDesk desk = ReleaseDesk.workbench();
 	private TableViewer releases;
+	private final StackLayout below = new StackLayout();
 	private Text about;
+	private DiffTree changes;
 	private Button verify;
 	private Button compare;
+	private Button open;
 	private Button restore;
 	private Button report;
 
@@ -58,20 +63,33 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		Forms.<ReleasedState>column(releases, "Signed by", 110, SWT.LEFT, release -> release.tag().person());
 		Forms.<ReleasedState>column(releases, "On", 100, SWT.LEFT, release -> DAY.format(release.tag().time()));
 		releases.addSelectionChangedListener(event -> show());
-		about = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
+		releases.addDoubleClickListener(event -> open());
+		Composite said = new Composite(page, SWT.NONE);
+		said.setLayout(below);
+		GridDataFactory.fillDefaults().grab(true, true).hint(200, 160).applyTo(said);
+		about = new Text(said, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
 		about.setData("org.cairnfield.id", "releases.about");
-		GridDataFactory.fillDefaults().grab(true, true).hint(200, 120).applyTo(about);
-		Composite row = new Composite(page, SWT.NONE);
-		GridLayoutFactory.fillDefaults().numColumns(4).applyTo(row);
-		verify = Forms.button(row, "&Verify", "releases.verify", this::verify);
-		compare = Forms.button(row, "&Compare", "releases.compare", this::compare);
-		restore = Forms.button(row, "&Restore", "releases.restore", this::restore);
-		report = Forms.button(row, "Re&port …", "releases.report", this::report);
-		verify.setToolTipText("Computes the digests of all releases again");
-		compare.setToolTipText("Two releases with each other, or one with what is saved now");
-		restore.setToolTipText("Makes the release the working state, by a new save point; nothing is lost");
-		report.setToolTipText("One page for those who decide, of the content as the gates saw it");
+		changes = new DiffTree(said, "releases");
+		below.topControl = about;
+		createButtons(page);
 		desk.add(this);
+	}
+
+	private void createButtons(Composite page) {
+		Composite row = new Composite(page, SWT.NONE);
+		RowLayoutFactory.fillDefaults().wrap(true).applyTo(row);
+		GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(row);
+		compare = Forms.button(row, "&Compare", "releases.compare", this::compare);
+		open = Forms.button(row, "&Look at it", "releases.open", this::open);
+		restore = Forms.button(row, "&Restore", "releases.restore", this::restore);
+		verify = Forms.button(row, "&Verify all", "releases.verify", this::verify);
+		Forms.button(row, "Verify a &file …", "releases.verifyFile", this::verifyFile);
+		report = Forms.button(row, "Re&port …", "releases.report", this::report);
+		compare.setToolTipText("Two releases with each other, or one with what is saved now; a double click on a sample shows it on the plan");
+		open.setToolTipText("Shows the release in all views, to read; the archive's banner leads back");
+		restore.setToolTipText("Makes the release the working state, by a new save point; nothing is lost");
+		verify.setToolTipText("Computes the digests of all releases again");
+		report.setToolTipText("One page for those who decide, of the content as the gates saw it");
 	}
 
 	@SuppressWarnings("unchecked")
@@ -89,12 +107,15 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		List<ReleasedState> selected = selected();
 		verify.setEnabled(!desk.releases().isEmpty());
 		compare.setEnabled(selected.size() == 1 || selected.size() == 2);
+		open.setEnabled(selected.size() == 1);
 		restore.setEnabled(desk.mayChange() && selected.size() == 1);
 		report.setEnabled(desk.check().isPresent());
 		if (selected.size() == 1) {
-			about.setText(describe(selected.get(0).manifest()));
+			say(describe(selected.get(0).manifest()));
 		} else if (desk.releases().isEmpty()) {
-			about.setText("Nothing is released yet. Ask the gates, prepare, and sign.");
+			say("Nothing is released yet. Ask the gates, prepare, and sign.");
+		} else if (selected.isEmpty()) {
+			say("Select a release to see what it is, or two to compare them.");
 		}
 	}
 
@@ -111,8 +132,21 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 
 	private void verify() {
 		ReleaseBook book = desk.book();
-		about.setText("Verifying …");
-		Work.start("Verifying the releases", workers -> book.verify(), found -> {
+		verify("Verifying the releases", workers -> book.verify());
+	}
+
+	private void verifyFile() {
+		FileDialog dialog = new FileDialog(about.getShell(), SWT.OPEN);
+		dialog.setText("Verify what was exported");
+		String file = dialog.open();
+		if (file != null) {
+			verify("Verifying " + Path.of(file).getFileName(), workers -> List.of(Verification.ofExport(Path.of(file))));
+		}
+	}
+
+	private void verify(String name, Work.Task<List<Verification>> task) {
+		say("Verifying …");
+		Work.start(name, task, found -> {
 			StringBuilder text = new StringBuilder();
 			for (Verification each : found) {
 				text.append(each.isSound() ? "✔ " : "✖ ").append(each.what()).append(each.isSound() ? " is what it was" : "").append('\n');
@@ -126,23 +160,43 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	private void say(String text) {
 		if (!about.isDisposed()) {
 			about.setText(text);
+			top(about);
+		}
+	}
+
+	private void top(Control control) {
+		if (below.topControl != control) {
+			below.topControl = control;
+			control.getParent().layout();
 		}
 	}
 
 	private void compare() {
 		List<ReleasedState> two = selected();
-		OpenArchive open = desk.session().orElseThrow().open();
-		about.setText("Comparing …");
+		OpenArchive archive = desk.session().orElseThrow().open();
+		ReleasedState before = two.get(two.size() - 1); // the table has the latest first
+		String title = "From " + before.version() + " to " + (two.size() == 2 ? two.get(0).version().toString() : "what is saved now") + ": ";
+		say("Comparing …");
 		Work.start("Comparing", workers -> {
-			try (History history = open.history()) {
-				ReleasedState before = two.get(two.size() - 1); // the table has the latest first
-				List<String> changes = (two.size() == 2
-						? history.compare(before.tag().savePoint(), two.get(0).tag().savePoint())
-						: history.compareWithSaved(before.tag().savePoint())).summary();
-				return "From " + before.version() + " to " + (two.size() == 2 ? two.get(0).version().toString() : "what is saved now") + ":\n"
-						+ (changes.isEmpty() ? "nothing differs" : String.join("\n", changes));
+			try (History history = archive.history()) {
+				return two.size() == 2 ? history.compare(before.tag().savePoint(), two.get(0).tag().savePoint())
+						: history.compareWithSaved(before.tag().savePoint());
 			}
-		}, this::say, problem -> say(Problems.text(problem)));
+		}, diff -> {
+			if (!about.isDisposed()) {
+				changes.show(title + (diff.isEmpty() ? "nothing differs" : String.join(", ", diff.summary())), diff);
+				top(changes.control());
+			}
+		}, problem -> say(Problems.text(problem)));
+	}
+
+	private void open() {
+		if (selected().size() == 1) {
+			ReleaseBook book = desk.book();
+			String version = selected().get(0).version().toString();
+			Work.start("Opening release " + version, workers -> book.openReadOnly(version), Sessions.workbench()::showPast,
+					problem -> say(Problems.text(problem)));
+		}
 	}
 
 	private void restore() {
@@ -156,7 +210,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 			}
 			book.restore(version, person, null);
 		})) {
-			Sessions.workbench().show(ArchiveSession.of(session.open()));
+			Sessions.workbench().showAgain(session.open());
 		}
 	}
 
@@ -176,15 +230,12 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		GateCheck check = desk.check().orElseThrow();
 		ReleaseBook book = desk.book();
 		Archive copy = ArchiveCopy.of(session.archive());
-		try {
-			String digest = session.open().digest();
-			Optional<ReleaseManifest> same = desk.releases().stream().map(ReleasedState::manifest)
-					.filter(manifest -> manifest.digest().equals(digest)).findFirst();
-			Work.start("Writing the report", workers -> Files.writeString(file,
-					ReleaseReport.html(copy, same.orElse(null), check, digest, book.steps(null))), done -> say("The report is in " + file));
-		} catch (IOException e) {
-			say(Problems.text(e));
-		}
+		List<ReleaseManifest> manifests = desk.releases().stream().map(ReleasedState::manifest).toList();
+		Work.start("Writing the report", workers -> {
+			String digest = OpenArchive.digest(copy);
+			ReleaseManifest same = manifests.stream().filter(manifest -> manifest.digest().equals(digest)).findFirst().orElse(null);
+			return Files.writeString(file, ReleaseReport.html(copy, same, check, digest, book.steps(null)));
+		}, done -> say("The report is in " + file), problem -> say(Problems.text(problem)));
 	}
 
 	@Override

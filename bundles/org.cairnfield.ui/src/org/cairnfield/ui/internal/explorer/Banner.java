@@ -3,8 +3,8 @@ package org.cairnfield.ui.internal.explorer;
 import java.util.Optional;
 
 import org.cairnfield.ui.internal.draft.DraftOffer;
-import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -46,7 +46,7 @@ final class Banner {
 
 	private void follow(String what) {
 		switch (what) {
-		case "present" -> Opening.backToPresent();
+		case "present" -> Sessions.workbench().backToPresent();
 		case "back" -> {
 			offer.bringBack();
 			offer = null;

@@ -12,13 +12,13 @@ import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.SavePoint;
-import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.DiffTree;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -64,7 +64,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		createTable(sash);
-		changes = new DiffTree(sash);
+		changes = new DiffTree(sash, "history");
 		sash.setWeights(55, 45);
 		createButtons(page);
 		getSite().setSelectionProvider(points);
@@ -233,7 +233,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	private void openPast() {
 		SavePoint point = selected().get(0);
-		look("Opening a past state", history -> history.open(point), (PastState state) -> Opening.showPast(state),
+		look("Opening a past state", history -> history.open(point), (PastState state) -> Sessions.workbench().showPast(state),
 				problem -> Problems.show("The past state does not open", problem));
 	}
 
@@ -260,7 +260,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 			}
 			change.of(archive);
 		})) {
-			Opening.showAgain(archive);
+			Sessions.workbench().showAgain(archive);
 		}
 	}
 

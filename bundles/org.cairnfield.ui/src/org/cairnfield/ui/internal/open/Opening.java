@@ -121,28 +121,9 @@ public final class Opening {
 		}
 	}
 
-	/** Shows a past state in place of the present one, which stays open. */
-	public static void showPast(PastState state) {
-		Sessions.workbench().current().ifPresent(now -> {
-			Present.keep(now);
-			Sessions.workbench().show(ArchiveSession.of(now.open(), state));
-		});
-	}
-
-	/** Back from a past state. */
-	public static void backToPresent() {
-		Present.take().ifPresent(Sessions.workbench()::show);
-	}
-
-	/** Shows the archive anew after its model was read again. */
-	public static void showAgain(OpenArchive open) {
-		Present.take();
-		Sessions.workbench().show(ArchiveSession.of(open));
-	}
-
 	/** Asks where there is unsaved work. False: the person wants to stay. */
 	public static boolean mayLeave(Shell shell) {
-		backToPresent();
+		Sessions.workbench().backToPresent();
 		Optional<ArchiveSession> session = Sessions.workbench().current().filter(ArchiveSession::isModified);
 		if (session.isEmpty()) {
 			return true;

@@ -1,4 +1,4 @@
-package org.cairnfield.ui.internal.history;
+package org.cairnfield.ui.show;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,9 +12,14 @@ import org.cairnfield.archive.history.ObjectChange;
 import org.cairnfield.archive.history.SampleChange;
 import org.cairnfield.archive.history.SurveyDiff;
 import org.cairnfield.model.values.Sample;
+import org.cairnfield.model.values.SampleKey;
 
-/** A line of the tree of changes, with those beneath it. */
-record DiffNode(String text, List<DiffNode> children) {
+/**
+ * A line of the tree of changes, with those beneath it.
+ *
+ * @param sample that it is about, or null
+ */
+record DiffNode(String text, SampleKey sample, List<DiffNode> children) {
 
 	/** The changes as a tree: first what they come to, then each survey's samples, then all other things by kind. */
 	static List<DiffNode> of(ArchiveDiff diff) {
@@ -24,22 +29,23 @@ record DiffNode(String text, List<DiffNode> children) {
 		}
 		for (SurveyDiff survey : diff.surveys()) {
 			List<DiffNode> samples = new ArrayList<>();
-			survey.samples().forEach(sample -> samples.add(leaf(sample.id() + "  " + describe(sample))));
-			roots.add(new DiffNode("Survey " + survey.survey() + ": " + counts(survey), samples));
+			survey.samples().forEach(sample -> samples.add(
+					new DiffNode(sample.id() + "  " + describe(sample), new SampleKey(survey.survey(), sample.id()), List.of())));
+			roots.add(new DiffNode("Survey " + survey.survey() + ": " + counts(survey), null, samples));
 		}
 		Map<String, List<DiffNode>> kinds = new LinkedHashMap<>();
 		for (ObjectChange change : diff.objects()) {
 			List<DiffNode> fields = change.fields().stream().map(FieldChange::toString).map(DiffNode::leaf).toList();
 			kinds.computeIfAbsent(change.what() + ' ' + way(change.way()), k -> new ArrayList<>())
-					.add(new DiffNode(change.id(), fields));
+					.add(new DiffNode(change.id(), null, fields));
 		}
-		kinds.forEach((kind, nodes) -> roots.add(new DiffNode(nodes.size() + " × " + kind, nodes)));
+		kinds.forEach((kind, nodes) -> roots.add(new DiffNode(nodes.size() + " × " + kind, null, nodes)));
 		diff.notes().forEach(note -> roots.add(leaf(note)));
 		return roots;
 	}
 
 	private static DiffNode leaf(String text) {
-		return new DiffNode(text, List.of());
+		return new DiffNode(text, null, List.of());
 	}
 
 	private static String way(ObjectChange.Way way) {

@@ -1,6 +1,7 @@
-package org.cairnfield.ui.internal.history;
+package org.cairnfield.ui.show;
 
 import org.cairnfield.archive.history.ArchiveDiff;
+import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
@@ -9,34 +10,52 @@ import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 
-/** Shows what differs between two states, as a tree of changes. */
-final class DiffTree {
+/** Shows what differs between two states, as a tree of changes; a double click on a sample shows it on the plan. */
+public final class DiffTree {
 
+	private final Composite page;
 	private final Text heading;
 	private final TreeViewer tree;
 
-	DiffTree(Composite parent) {
-		Composite page = new Composite(parent, SWT.NONE);
+	/** @param id of the view; the parts are called so with ".heading" and ".changes" behind */
+	public DiffTree(Composite parent, String id) {
+		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		heading = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
-		heading.setData("org.cairnfield.id", "history.heading");
+		heading.setData("org.cairnfield.id", id + ".heading");
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, 3 * heading.getLineHeight()).applyTo(heading);
 		tree = new TreeViewer(page, SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
-		tree.getTree().setData("org.cairnfield.id", "history.changes");
+		tree.getTree().setData("org.cairnfield.id", id + ".changes");
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.getControl());
 		tree.setContentProvider(new Content());
 		tree.setLabelProvider(LabelProvider.createTextProvider(node -> ((DiffNode) node).text()));
+		tree.addDoubleClickListener(event -> open((DiffNode) tree.getStructuredSelection().getFirstElement()));
+	}
+
+	/** Of the heading and the tree. */
+	public Control control() {
+		return page;
+	}
+
+	private void open(DiffNode node) {
+		if (node != null && node.sample() != null) {
+			Sessions.workbench().current().ifPresent(session -> OnPlan.show(session, node.sample()));
+		} else if (node != null) {
+			tree.setExpandedState(node, !tree.getExpandedState(node));
+		}
 	}
 
 	/** A line in place of a comparison. */
-	void say(String text) {
+	public void say(String text) {
 		heading.setText(text);
 		tree.setInput(null);
 	}
 
-	void show(String title, ArchiveDiff diff) {
+	/** What differs, beneath a heading. */
+	public void show(String title, ArchiveDiff diff) {
 		heading.setText(title);
 		tree.setInput(DiffNode.of(diff));
 	}

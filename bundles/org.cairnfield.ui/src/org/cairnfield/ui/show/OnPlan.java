@@ -1,0 +1,37 @@
+package org.cairnfield.ui.show;
+
+import java.util.List;
+
+import org.cairnfield.curation.maps.SampleNames;
+import org.cairnfield.model.values.SampleKey;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+
+/** From a sample that is named somewhere to its place on the plan. */
+public final class OnPlan {
+
+	private static final String PLAN = "org.cairnfield.ui.plan.view";
+
+	private OnPlan() {
+	}
+
+	/**
+	 * Selects a sample and brings the plan up; its survey becomes the scope, so that plan and table have it.
+	 *
+	 * @return false where the archive on show has no such sample
+	 */
+	public static boolean show(ArchiveSession session, SampleKey sample) {
+		return SampleNames.ref(session.archive(), sample.toString()).map(ref -> {
+			session.select(session.selection().withScope(ref.survey()).withSamples(List.of(ref)));
+			try {
+				PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PLAN, null, IWorkbenchPage.VIEW_VISIBLE);
+			} catch (PartInitException e) {
+				Problems.show("The plan cannot be shown", e);
+			}
+			return true;
+		}).orElse(false);
+	}
+}

@@ -1,0 +1,2 @@
+/** What several views show alike. */
+package org.cairnfield.ui.show;
