@@ -9,8 +9,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
@@ -53,24 +56,60 @@ public final class Hand {
 		}));
 	}
 
+	/** Clicks the tab with that title. */
+	public static void click(CTabFolder tabs, String title) {
+		click(Ui.ask(() -> {
+			for (CTabItem tab : tabs.getItems()) {
+				if (tab.getText().equals(title)) {
+					Rectangle bounds = tab.getBounds();
+					return tabs.toDisplay(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
+				}
+			}
+			throw new AssertionError("no tab " + title);
+		}));
+	}
+
+	/** Gives a list that drops down the focus and goes through it by the arrow keys. */
+	public static void choose(Combo list, String text) {
+		Ui.waitUntil("the list has the focus", list::forceFocus);
+		int by = Ui.ask(() -> {
+			int wanted = list.indexOf(text);
+			if (wanted < 0) {
+				throw new AssertionError("no " + text + " in " + Arrays.toString(list.getItems()));
+			}
+			return wanted - list.getSelectionIndex();
+		});
+		for (int i = 0; i < Math.abs(by); i++) {
+			press(by > 0 ? "Down" : "Up");
+		}
+		assertEquals(text, Ui.ask(list::getText));
+	}
+
 	/** Clicks a point of the display. */
 	public static void click(Point at) {
-		command("mousemove", "--sync", text(at.x), text(at.y));
+		move(at);
 		Ui.waitUntilIdle();
 		command("click", "1");
 		Ui.waitUntilIdle();
 	}
 
+	/** Waits for the mouse to arrive; where it is there already, there is nothing to wait for. */
+	private static void move(Point to) {
+		if (!Ui.ask(() -> Display.getCurrent().getCursorLocation()).equals(to)) {
+			command("mousemove", "--sync", text(to.x), text(to.y));
+		}
+	}
+
 	/** Presses at the first point, moves over the others, and lets go at the last. */
 	public static void drag(Point... way) {
-		command("mousemove", "--sync", text(way[0].x), text(way[0].y));
+		move(way[0]);
 		Ui.waitUntilIdle();
 		command("mousedown", "1");
 		for (int i = 1; i < way.length; i++) {
 			// in steps, as a hand does
 			Point from = way[i - 1];
 			for (int step = 1; step <= 4; step++) {
-				command("mousemove", "--sync", text(from.x + (way[i].x - from.x) * step / 4), text(from.y + (way[i].y - from.y) * step / 4));
+				move(new Point(from.x + (way[i].x - from.x) * step / 4, from.y + (way[i].y - from.y) * step / 4));
 				Ui.waitUntilIdle();
 			}
 		}

@@ -120,6 +120,28 @@ final class Stage {
 		Ui.waitUntilIdle();
 	}
 
+	/** Opens the demo in place of the one on show, as the first start does. */
+	static void openDemo() {
+		Ui.run(Opening::openDemo);
+		Ui.waitUntil("the demo is on show",
+				() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isPresent());
+		Ui.waitUntilIdle();
+	}
+
+	/** Makes an empty archive, as the command does once the person has chosen a folder in the dialog of the desktop. */
+	static void create(Path folder) {
+		Ui.run(() -> Opening.create(folder, folder.getFileName().toString()));
+		Ui.waitUntil("the new archive is on show",
+				() -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
+		Ui.waitUntilIdle();
+	}
+
+	/** Closes the archive on show. */
+	static void close() {
+		Ui.run(Opening::closeCurrent);
+		Ui.waitUntilIdle();
+	}
+
 	/** Where drafts are kept. */
 	static Path drafts() {
 		return Ui.ask(Drafts::folder);
