@@ -37,10 +37,13 @@ public final class ReviewDesk implements SessionListener {
 	private record Computed(SplitOnMap onMap, EvidenceTable evidence) {
 	}
 
+	private static final int FOLLOW_MILLIS = 30;
+
 	private static ReviewDesk workbench;
 
 	private final List<DeskListener> listeners = new ArrayList<>();
 	private final LatestWork computing = new LatestWork();
+	private final Runnable follow = this::selectOnPlan; // one, so that a quick hand moves the plan once
 	private final VerdictDesk verdicts = new VerdictDesk(this);
 	private final VerdictExchange exchange = new VerdictExchange(this);
 	private final IPreferenceChangeListener preferences = event -> Display.getDefault().asyncExec(this::settingsChanged);
@@ -315,7 +318,8 @@ public final class ReviewDesk implements SessionListener {
 		if (!Objects.equals(sample, current)) {
 			current = sample;
 			tell(DeskListener::currentChanged);
-			selectOnPlan();
+			// evidence first: plan and table take longer, and come once it is painted
+			Display.getCurrent().timerExec(FOLLOW_MILLIS, follow);
 		}
 	}
 
