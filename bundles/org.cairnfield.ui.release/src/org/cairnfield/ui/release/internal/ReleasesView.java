@@ -63,7 +63,11 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		Forms.<ReleasedState>column(releases, "Signed by", 110, SWT.LEFT, release -> release.tag().person());
 		Forms.<ReleasedState>column(releases, "On", 100, SWT.LEFT, release -> DAY.format(release.tag().time()));
 		releases.addSelectionChangedListener(event -> show());
-		releases.addDoubleClickListener(event -> open());
+		releases.addDoubleClickListener(event -> {
+			if (!isPast()) {
+				open();
+			}
+		});
 		Composite said = new Composite(page, SWT.NONE);
 		said.setLayout(below);
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 160).applyTo(said);
@@ -86,7 +90,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		Forms.button(row, "Verify a &file …", "releases.verifyFile", this::verifyFile);
 		report = Forms.button(row, "Re&port …", "releases.report", this::report);
 		compare.setToolTipText("Two releases with each other, or one with what is saved now; a double click on a sample shows it on the plan");
-		open.setToolTipText("Shows the release in all views, to read; the archive's banner leads back");
+		open.setToolTipText("Shows the release in all views, to read; the same button leads back");
 		restore.setToolTipText("Makes the release the working state, by a new save point; nothing is lost");
 		verify.setToolTipText("Computes the digests of all releases again");
 		report.setToolTipText("One page for those who decide, of the content as the gates saw it");
@@ -107,7 +111,9 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		List<ReleasedState> selected = selected();
 		verify.setEnabled(!desk.releases().isEmpty());
 		compare.setEnabled(selected.size() == 1 || selected.size() == 2);
-		open.setEnabled(selected.size() == 1);
+		open.setText(isPast() ? "Back to the &present" : "&Look at it");
+		open.setEnabled(isPast() || selected.size() == 1);
+		open.getParent().requestLayout();
 		restore.setEnabled(desk.mayChange() && selected.size() == 1);
 		report.setEnabled(desk.check().isPresent());
 		if (selected.size() == 1) {
@@ -190,8 +196,14 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		}, problem -> say(Problems.text(problem)));
 	}
 
+	private boolean isPast() {
+		return desk.session().filter(session -> session.past().isPresent()).isPresent();
+	}
+
 	private void open() {
-		if (selected().size() == 1) {
+		if (isPast()) {
+			Sessions.workbench().backToPresent();
+		} else if (selected().size() == 1) {
 			ReleaseBook book = desk.book();
 			String version = selected().get(0).version().toString();
 			Work.start("Opening release " + version, workers -> book.openReadOnly(version), Sessions.workbench()::showPast,

@@ -17,6 +17,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleCounts;
@@ -31,7 +32,7 @@ import org.eclipse.jface.viewers.StyledString.Styler;
 import org.eclipse.jface.viewers.ViewerCell;
 import org.eclipse.swt.graphics.TextStyle;
 
-/** Names with counts of samples and of findings: "Floor 1  388  3 errors". */
+/** Names with counts of samples, of findings and of what a split calls noise: "Floor 1  388  3 errors". */
 final class TreeLabels extends StyledCellLabelProvider {
 
 	/** A line through the name says that it is set aside. */
@@ -130,6 +131,9 @@ final class TreeLabels extends StyledCellLabelProvider {
 		OptionalInt samples = counts.of(object);
 		if (samples.isPresent()) {
 			text.append("  " + samples.getAsInt(), StyledString.COUNTER_STYLER);
+		}
+		if (object instanceof Split split && split.getLabels() != null) {
+			append(text, split.getLabels().noise(), "outlier");
 		}
 		int[] found = findings.get(object);
 		if (found != null) {

@@ -207,7 +207,8 @@ class QuayStoryTest {
 		Hand.click(Widgets.byId(Button.class, "releases.open"));
 		Ui.waitUntil("1.0.0 is on show, to read", () -> Sessions.workbench().current().filter(session -> session.past().isPresent()
 				&& session.readOnlyReason().isPresent()).isPresent());
-		Ui.run(Sessions.workbench()::backToPresent);
+		Hand.click(Widgets.byId(Button.class, "releases.open"));
+		Ui.waitUntil("the present is on show again", () -> Sessions.workbench().current().filter(session -> session.past().isEmpty()).isPresent());
 		Ui.waitUntil("both are listed again", () -> releases.getItemCount() == 2);
 		Hand.click(Widgets.byId(Button.class, "releases.verify"));
 		Text about = Widgets.byId(Text.class, "releases.about");

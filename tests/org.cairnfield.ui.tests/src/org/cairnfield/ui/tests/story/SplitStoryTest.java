@@ -41,6 +41,7 @@ import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
@@ -242,6 +243,11 @@ class SplitStoryTest {
 		assertEquals(asked.group(3), String.format(Locale.ROOT, "%.1f", 100.0 * labels.noise() / labels.size()), "noise is that of the cell");
 		Ui.waitUntil("with proposals", () -> kept.getProposals() != null && !kept.getProposals().all().isEmpty());
 		marksNoiseInTheTable(kept);
+		Stage.show("org.cairnfield.ui.explorer");
+		Tree explorer = Widgets.byId(Tree.class, "explorer.tree");
+		Hand.click(Widgets.item(explorer, "Splits"));
+		Hand.press("Right");
+		assertEquals("from-sweep  " + labels.size() + "  " + labels.noise() + " outliers", Ui.ask(Widgets.item(explorer, "from-sweep")::getText));
 	}
 
 	/** Some other minPts than at first, and noise enough for proposals. */
