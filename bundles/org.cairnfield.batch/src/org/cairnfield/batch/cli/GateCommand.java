@@ -45,7 +45,7 @@ final class GateCommand extends ArchiveCommand {
 		} else {
 			GateTable.print(check.results(), out());
 			out().println();
-			out().println(check.holding().isEmpty() ? "every gate is met" : check.holding().size() + " of " + check.results().size() + " gates are not met");
+			out().println(check.holding().isEmpty() ? "every gate is met" : check.holding().size() + " of " + check.results().size() + " gates hold a release back");
 		}
 		endWith(check.holding().isEmpty() ? ExitCode.OK : ExitCode.GATES);
 	}

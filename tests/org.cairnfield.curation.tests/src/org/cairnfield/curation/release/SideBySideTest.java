@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.OpenArchive;
@@ -95,7 +96,7 @@ class SideBySideTest {
 		open.savePoint(Person.named("M.Q."), null);
 		GateCheck check = book.ask(PackSettings.USUAL, Workers.inline());
 		for (GateResult held : check.holding()) {
-			check = check.overruled(java.util.Map.of(held.gate(), new GateResult.Overrule("L. Lead", "small")));
+			check = check.overruled(Map.of(held.gate(), new GateResult.Overrule("L. Lead", "small")));
 		}
 		book.prepare(SemanticVersion.parse("1.0.0"), check, PackSettings.USUAL, Person.named("L. Lead"), "");
 		assertEquals(List.of("1.0.0"), book.prepared().stream().map(ReleaseManifest::version).toList());

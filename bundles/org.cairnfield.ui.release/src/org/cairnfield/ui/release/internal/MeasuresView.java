@@ -16,6 +16,7 @@ import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.ui.part.ViewPart;
@@ -60,7 +61,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		desk.add(this);
 	}
 
-	private static void tab(CTabFolder tabs, String title, org.eclipse.swt.widgets.Control control) {
+	private static void tab(CTabFolder tabs, String title, Control control) {
 		CTabItem item = new CTabItem(tabs, SWT.NONE);
 		item.setText(title);
 		item.setControl(control);
