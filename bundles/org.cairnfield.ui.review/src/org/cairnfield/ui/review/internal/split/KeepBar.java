@@ -37,6 +37,9 @@ final class KeepBar {
 	private record Kept(List<Split> splits, List<String> notes) {
 	}
 
+	/** More would push the curve aside. */
+	private static final int MOST_NOTES = 2;
+
 	private final SplitWork work;
 	private final SplitForm form;
 	private final Consumer<String> kept;
@@ -158,7 +161,7 @@ final class KeepBar {
 				offered = SplitNames.free(session.archive(), wanted());
 				name.setText(offered);
 				message = "✔ Kept " + (done.splits().size() == 1 ? done.splits().get(0).getId() : done.splits().size() + " splits") + ". "
-						+ String.join(". ", done.notes());
+						+ (done.notes().size() <= MOST_NOTES ? String.join(". ", done.notes()) : "Their figures are under Kept splits.");
 				kept.accept(done.splits().get(0).getId());
 			}
 			show();
