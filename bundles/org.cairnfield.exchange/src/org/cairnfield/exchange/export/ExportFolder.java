@@ -58,7 +58,7 @@ public final class ExportFolder {
 	private static void requirePlace(Path file, ExportFormat format, MapExport export) throws IntakeException {
 		if (format.needsPlace() && export.sitesWithoutPlace().size() == export.map().sites().size()) {
 			throw new IntakeException(file, 0, "no site of the map has a place on Earth",
-					"Give the site a georeference: latitude, longitude and bearing; in batch by \"locate\"");
+					"Give the site a georeference (latitude, longitude, bearing): Edit, Place the site on Earth, or \"locate\" in batch");
 		}
 	}
 

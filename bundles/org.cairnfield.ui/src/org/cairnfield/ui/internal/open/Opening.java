@@ -7,9 +7,7 @@ import java.util.Optional;
 
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
-import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.LockedException;
-import org.cairnfield.archive.history.PastState;
 import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.ui.internal.draft.Drafts;
 import org.cairnfield.ui.save.Saving;
