@@ -15,6 +15,8 @@ public final class ExitCode {
 	public static final int NOT_ENOUGH = 5;
 	/** An archive cannot be opened or changed. */
 	public static final int ARCHIVE = 7;
+	/** An archive or its history is damaged; what was asked for was not done, or only because damage was accepted. */
+	public static final int DAMAGED = 8;
 	/** Done; the worst that was found is a warning. */
 	public static final int FINDINGS_WARNING = 10;
 	/** Done; the worst that was found is an error. */

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.exchange.IntakeException;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
@@ -21,7 +22,8 @@ import picocli.CommandLine;
 		exitCodeListHeading = "%nExit codes:%n",
 		exitCodeList = { "0:done", "2:the command line is wrong", "3:a file cannot be read or written, or holds no survey",
 				"4:done, but rows were quarantined", "5:too few usable samples for what was asked", "6:out of memory",
-				"7:an archive cannot be opened or changed", "10:done, the worst found is a warning",
+				"7:an archive cannot be opened or changed", "8:an archive or its history is damaged",
+				"10:done, the worst found is a warning",
 				"11:done, the worst found is an error", "12:a gate is not met, and nothing was released",
 				"13:a release or an exported file is not what it was", "70:a fault of Cairnfield's own" },
 		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
@@ -83,7 +85,7 @@ public final class Main {
 		}
 		if (e instanceof ArchiveException) {
 			err.println("cairnfield: " + e.getMessage());
-			return ExitCode.ARCHIVE;
+			return e instanceof DamagedException ? ExitCode.DAMAGED : ExitCode.ARCHIVE;
 		}
 		err.println("cairnfield: a fault of its own, please report it with what you ran: " + e);
 		e.printStackTrace(err);
