@@ -45,6 +45,7 @@ public final class LineChart extends Chart {
 		});
 		addListener(SWT.MouseUp, event -> {
 			if (dragging) {
+				dragGuide(event); // a quick hand lets go before the last move has arrived
 				dragging = false;
 				tellGuide(true);
 			}
@@ -200,13 +201,17 @@ public final class LineChart extends Chart {
 			return;
 		}
 		if (dragging) {
-			double shown = guide.upright() ? frame.xAt(event.x) : frame.yAt(event.y);
-			moveGuide(frame.moved(guide.upright(), shown, 0), false);
+			dragGuide(event);
 			return;
 		}
 		int pointer = isOnGuide(event.x, event.y) ? guide.upright() ? SWT.CURSOR_SIZEWE : SWT.CURSOR_SIZENS : SWT.CURSOR_ARROW;
 		setCursor(getDisplay().getSystemCursor(pointer));
 		readAt(frame.plot().contains(event.x, event.y) ? frame.xAt(event.x) : Double.NaN);
+	}
+
+	private void dragGuide(Event event) {
+		double shown = guide.upright() ? frame.xAt(event.x) : frame.yAt(event.y);
+		moveGuide(frame.moved(guide.upright(), shown, 0), false);
 	}
 
 	private void readAt(double shownX) {

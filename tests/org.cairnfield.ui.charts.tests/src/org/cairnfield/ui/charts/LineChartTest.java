@@ -129,6 +129,19 @@ class LineChartTest {
 	}
 
 	@Test
+	void theGuideStaysWhereTheButtonIsReleased() {
+		LineChart chart = chart(line("a", 0, 10));
+		chart.setGuide(new Guide(true, 50, "rank"));
+		chart.snapshot(WIDTH, HEIGHT);
+		int middle = middleOfPlot(chart);
+		Screen.mouse(chart, SWT.MouseDown, middle, 200);
+		Screen.mouse(chart, SWT.MouseUp, middle + 100, 220);
+		double moved = chart.getGuide().value();
+		assertTrue(moved > 60 && moved < 75, "moved to " + moved);
+		assertEquals("at above", told.get(told.size() - 1));
+	}
+
+	@Test
 	void awayFromTheGuideNothingIsDragged() {
 		LineChart chart = chart(line("a", 0, 10));
 		chart.setGuide(new Guide(true, 50, "rank"));

@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
@@ -24,36 +26,61 @@ import org.eclipse.swt.widgets.TreeItem;
 public final class Hand {
 
 	private static final int PATIENCE_SECONDS = 20;
+	/** How often a moving target is aimed at. */
+	private static final int AIMS = 40;
 
 	private Hand() {
 	}
 
-	/** Clicks the middle of a control, once it is no longer greyed out. */
+	/** Clicks the middle of a control, once it is no longer greyed out and lies under the pointer. */
 	public static void click(Control control) {
 		Ui.waitUntil("it can be clicked: " + Ui.ask(control::toString), control::isEnabled);
-		click(Ui.ask(() -> {
+		click(() -> {
 			Rectangle bounds = control.getBounds();
 			return control.getParent() == null ? control.toDisplay(bounds.width / 2, bounds.height / 2)
 					: control.getParent().toDisplay(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
-		}));
+		}, () -> isIn(control, Display.getCurrent().getCursorControl()));
+	}
+
+	private static boolean isIn(Control control, Control found) {
+		Control each = found;
+		while (each != null && each != control) {
+			each = each.getParent();
+		}
+		return each != null;
 	}
 
 	/** Clicks the text of an item, after it was brought into view. */
 	public static void click(TreeItem item) {
-		click(Ui.ask(() -> {
+		click(() -> {
 			item.getParent().showItem(item);
 			Rectangle bounds = item.getBounds(0);
 			return item.getParent().toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
-		}));
+		}, () -> isIn(item.getParent(), Display.getCurrent().getCursorControl()));
 	}
 
 	/** Likewise for a row of a table. */
 	public static void click(TableItem item) {
-		click(Ui.ask(() -> {
+		click(() -> {
 			item.getParent().showItem(item);
 			Rectangle bounds = item.getBounds(0);
 			return item.getParent().toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
-		}));
+		}, () -> isIn(item.getParent(), Display.getCurrent().getCursorControl()));
+	}
+
+	/** Follows a target that still moves, such as one in a window that is being placed, and clicks it when it is reached. */
+	private static void click(Callable<Point> target, BooleanSupplier isReached) {
+		for (int aim = 0; aim < AIMS; aim++) {
+			Point at = Ui.ask(target);
+			move(at);
+			Ui.waitUntilIdle();
+			if (at.equals(Ui.ask(target)) && Ui.ask(isReached::getAsBoolean)) {
+				break;
+			}
+			Ui.pause();
+		}
+		press();
+		release();
 	}
 
 	/** Clicks the tab with that title. */
@@ -89,22 +116,38 @@ public final class Hand {
 	public static void click(Point at) {
 		move(at);
 		Ui.waitUntilIdle();
-		command("click", "1");
+		press();
+		release();
+	}
+
+	/** Moves the pointer, and waits for the program to see it there where it sees the pointer at all. */
+	private static void move(Point to) {
+		if (!Ui.ask(() -> Display.getCurrent().getCursorLocation()).equals(to)) {
+			Ui.run(Seen::byTheProgram);
+			command("mousemove", "--sync", text(to.x), text(to.y));
+			Ui.waitAWhile(() -> Display.getCurrent().getCursorControl() == null || Seen.byTheProgram().pointer().equals(to));
+		}
+	}
+
+	private static void press() {
+		int before = Ui.ask(() -> Seen.byTheProgram().presses());
+		command("mousedown", "1");
+		Ui.waitAWhile(() -> Seen.byTheProgram().presses() > before);
 		Ui.waitUntilIdle();
 	}
 
-	/** Waits for the mouse to arrive; where it is there already, there is nothing to wait for. */
-	private static void move(Point to) {
-		if (!Ui.ask(() -> Display.getCurrent().getCursorLocation()).equals(to)) {
-			command("mousemove", "--sync", text(to.x), text(to.y));
-		}
+	private static void release() {
+		int before = Ui.ask(() -> Seen.byTheProgram().releases());
+		command("mouseup", "1");
+		Ui.waitAWhile(() -> Seen.byTheProgram().releases() > before);
+		Ui.waitUntilIdle();
 	}
 
 	/** Presses at the first point, moves over the others, and lets go at the last. */
 	public static void drag(Point... way) {
 		move(way[0]);
 		Ui.waitUntilIdle();
-		command("mousedown", "1");
+		press();
 		for (int i = 1; i < way.length; i++) {
 			// in steps, as a hand does
 			Point from = way[i - 1];
@@ -113,20 +156,32 @@ public final class Hand {
 				Ui.waitUntilIdle();
 			}
 		}
-		command("mouseup", "1");
-		Ui.waitUntilIdle();
+		release();
 	}
 
 	/** Types text into what has the focus. */
 	public static void type(String text) {
+		int before = Ui.ask(() -> Seen.byTheProgram().keysReleased());
 		command("type", "--delay", "8", "--", text);
+		Ui.waitAWhile(() -> Seen.byTheProgram().keysReleased() >= before + text.length());
 		Ui.waitUntilIdle();
 	}
 
-	/** Presses a key or a chord, such as {@code ctrl+z} or {@code Return}. */
+	/**
+	 * Presses a key or a chord, such as {@code ctrl+z} or {@code Return}. One that the program saw nothing of, because the
+	 * focus of the display was just going from window to window, is pressed once more.
+	 */
 	public static void press(String chord) {
-		command("key", chord);
-		Ui.waitUntilIdle();
+		for (int tries = 0; tries < 2; tries++) {
+			int before = Ui.ask(() -> Seen.byTheProgram().keys());
+			int releasedBefore = Ui.ask(() -> Seen.byTheProgram().keysReleased());
+			command("key", chord);
+			Ui.waitAWhile(() -> Seen.byTheProgram().keysReleased() > releasedBefore);
+			Ui.waitUntilIdle();
+			if (Ui.ask(() -> Seen.byTheProgram().keys()) > before) {
+				return;
+			}
+		}
 	}
 
 	/** Clicks into a text field, empties it and types. */

@@ -13,14 +13,24 @@ import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.TestExecutionExceptionHandler;
 
-/** Keeps what the screen showed when a test failed, in {@code target/screenshots}. */
+/** Keeps what the screen showed when a test failed: in words in its report, as a picture in {@code target/screenshots}. */
 public final class PictureOnFailure implements TestExecutionExceptionHandler {
 
 	@Override
 	public void handleTestExecutionException(ExtensionContext context, Throwable problem) throws Throwable {
 		Path file = take(context.getRequiredTestClass().getSimpleName() + "-" + context.getRequiredTestMethod().getName());
-		problem.addSuppressed(new Throwable("the screen: " + file));
+		problem.addSuppressed(new OnTheScreen(file + "\n" + OnScreen.describe()));
 		throw problem;
+	}
+
+	/** Goes with the failure into its report. */
+	private static final class OnTheScreen extends Throwable {
+
+		private static final long serialVersionUID = 1;
+
+		OnTheScreen(String text) {
+			super(text, null, false, false);
+		}
 	}
 
 	/** Takes a picture of the whole display. */

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Display;
 public final class Ui {
 
 	private static final Duration PATIENCE = Duration.ofSeconds(40);
+	private static final Duration WHILE = Duration.ofSeconds(2);
 	private static final int LOOK_MILLIS = 25;
 
 	private Ui() {
@@ -57,6 +58,14 @@ public final class Ui {
 			if (System.nanoTime() > end) {
 				fail("waited in vain until " + what);
 			}
+			pause();
+		}
+	}
+
+	/** Waits until something is so, or a while for what as a rule is so but need not be. */
+	static void waitAWhile(BooleanSupplier test) {
+		long end = System.nanoTime() + WHILE.toNanos();
+		while (!ask(test::getAsBoolean) && System.nanoTime() < end) {
 			pause();
 		}
 	}

@@ -46,8 +46,10 @@ abstract class Gesture extends AbstractTool implements DragTracker {
 		return true;
 	}
 
+	/** The place of the release counts too: a quick hand lets go before the last move has arrived. */
 	@Override
 	protected boolean handleButtonUp(int button) {
+		handleDragInProgress();
 		if (stateTransition(STATE_DRAG_IN_PROGRESS, STATE_TERMINAL)) {
 			erase();
 			dragged();

@@ -129,6 +129,7 @@ final class SamplePart extends AbstractGraphicalEditPart {
 		@Override
 		protected boolean handleButtonUp(int button) {
 			boolean click = isInState(STATE_DRAG);
+			handleDragInProgress(); // drops at the place of the release, not at that of the last move
 			boolean handled = super.handleButtonUp(button);
 			if (click && button == 1) {
 				plan.click(getLocation().x, getLocation().y, getCurrentInput().isModKeyDown(SWT.MOD1),

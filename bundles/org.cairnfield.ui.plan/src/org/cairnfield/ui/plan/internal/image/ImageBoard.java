@@ -110,6 +110,7 @@ final class ImageBoard extends Canvas {
 	}
 
 	private void release(Event event) {
+		drag(event);
 		boolean click = pressed != null && last == pressed && event.button == 1;
 		pressed = null;
 		if (click && image != null) {
