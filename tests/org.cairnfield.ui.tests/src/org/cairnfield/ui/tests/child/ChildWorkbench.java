@@ -18,6 +18,14 @@ public final class ChildWorkbench {
 	 * @param reason  why it is to set a sample aside
 	 */
 	public static Process start(Path home, Path archive, String reason) throws IOException {
+		return start(home, archive, List.of("-D" + DoomedWork.REASON + '=' + reason), null);
+	}
+
+	/**
+	 * @param options of its JVM
+	 * @param output  gets what it prints; null for nowhere
+	 */
+	public static Process start(Path home, Path archive, List<String> options, Path output) throws IOException {
 		ProcessHandle.Info own = ProcessHandle.current().info();
 		List<String> given = Arrays.asList(own.arguments().orElseThrow());
 		List<String> command = new ArrayList<>(List.of(own.command().orElseThrow()));
@@ -30,9 +38,11 @@ public final class ChildWorkbench {
 				command.add(argument);
 			}
 		}
-		command.addAll(1, List.of("-Duser.home=" + home, "-D" + DoomedWork.REASON + '=' + reason)); // right after java
+		command.add(1, "-Duser.home=" + home); // right after java
+		command.addAll(1, options);
 		command.addAll(List.of("-application", "org.cairnfield.ui.application", "-data", home.resolve("workbench").toString(), "-archive",
 				archive.toString()));
-		return new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+		return new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(
+				output == null ? ProcessBuilder.Redirect.DISCARD : ProcessBuilder.Redirect.to(output.toFile())).start();
 	}
 }

@@ -184,6 +184,12 @@ public final class Hand {
 		}
 	}
 
+	/** Presses a key while a menu is open, whose keys the program does not see. */
+	public static void pressInMenu(String key) {
+		command("key", key);
+		Ui.waitUntilIdle();
+	}
+
 	/** Clicks into a text field, empties it and types. */
 	public static void fill(Control field, String text) {
 		click(field);

@@ -18,9 +18,14 @@ public final class PictureOnFailure implements TestExecutionExceptionHandler {
 
 	@Override
 	public void handleTestExecutionException(ExtensionContext context, Throwable problem) throws Throwable {
-		Path file = take(context.getRequiredTestClass().getSimpleName() + "-" + context.getRequiredTestMethod().getName());
-		problem.addSuppressed(new OnTheScreen(file + "\n" + OnScreen.describe()));
+		problem.addSuppressed(new OnTheScreen(describe(context.getRequiredTestClass().getSimpleName() + "-"
+				+ context.getRequiredTestMethod().getName())));
 		throw problem;
+	}
+
+	/** Takes a picture of that name; where it is, and what it shows in words. */
+	public static String describe(String name) throws Exception {
+		return take(name) + "\n" + OnScreen.describe();
 	}
 
 	/** Goes with the failure into its report. */

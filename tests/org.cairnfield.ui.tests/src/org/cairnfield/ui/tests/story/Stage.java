@@ -25,35 +25,35 @@ import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 
 /** Where the stories happen: the one workbench that all of them use, one after the other. */
-final class Stage {
+public final class Stage {
 
 	private Stage() {
 	}
 
 	/** The archive on show; waits for it. */
-	static ArchiveSession session() {
+	public static ArchiveSession session() {
 		Ui.waitUntil("an archive is on show", () -> Sessions.workbench().current().isPresent());
 		return Ui.ask(() -> Sessions.workbench().current().get());
 	}
 
 	/** Waits until the rules have looked at the last change. */
-	static void waitUntilChecked() {
+	public static void waitUntilChecked() {
 		ArchiveSession session = session();
 		Ui.waitUntilIdle();
 		Ui.waitUntil("the rules have looked", () -> session.findings().last().isPresent() && !session.findings().isChecking());
 	}
 
 	/** Open findings that are errors. */
-	static long errors() {
+	public static long errors() {
 		return Ui.ask(() -> session().findings().count(Severity.ERROR));
 	}
 
-	static Shell window() {
+	public static Shell window() {
 		return Ui.ask(() -> PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell());
 	}
 
 	/** Brings a view up. */
-	static void show(String id) {
+	public static void show(String id) {
 		Ui.run(() -> {
 			try {
 				page().showView(id);
@@ -65,7 +65,7 @@ final class Stage {
 	}
 
 	/** Shows a perspective. */
-	static void perspective(String id) {
+	public static void perspective(String id) {
 		Ui.run(() -> {
 			try {
 				PlatformUI.getWorkbench().showPerspective(id, PlatformUI.getWorkbench().getWorkbenchWindows()[0]);
@@ -77,25 +77,33 @@ final class Stage {
 	}
 
 	/** The part behind a view, which is brought up. */
-	static IViewPart view(String id) {
+	public static IViewPart view(String id) {
 		show(id);
 		return Ui.ask(() -> page().findView(id));
 	}
 
 	/** Runs a command, as its menu item does. */
-	static void command(String id) {
-		Ui.run(() -> {
-			try {
-				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(id, null);
-			} catch (CommandException e) {
-				throw new AssertionError(id, e);
-			}
-		});
+	public static void command(String id) {
+		Ui.run(() -> commandHere(id));
 		Ui.waitUntilIdle();
 	}
 
+	/** Whether a command can be run now. */
+	public static boolean canRun(String id) {
+		return Ui.ask(() -> PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(id).isEnabled());
+	}
+
+	/** The same on the user interface thread, for commands that end only when a person has answered. */
+	public static void commandHere(String id) {
+		try {
+			PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(id, null);
+		} catch (CommandException e) {
+			throw new AssertionError(id, e);
+		}
+	}
+
 	/** Tells what a drag on the plan does. */
-	static void mode(String mode) {
+	public static void mode(String mode) {
 		Ui.run(() -> {
 			Command command = PlatformUI.getWorkbench().getService(ICommandService.class).getCommand("org.cairnfield.ui.plan.mode");
 			try {
@@ -109,19 +117,19 @@ final class Stage {
 	}
 
 	/** Drops files onto the workbench. */
-	static void takeIn(List<Path> files) {
+	public static void takeIn(List<Path> files) {
 		Ui.later(() -> IntakeWizard.open(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), files));
 	}
 
 	/** Opens an archive in place of the one on show, as the start page does. */
-	static void open(Path folder) {
+	public static void open(Path folder) {
 		Ui.run(() -> Opening.open(folder));
 		Ui.waitUntil("it is on show", () -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
 		Ui.waitUntilIdle();
 	}
 
 	/** Opens the demo in place of the one on show, as the first start does. */
-	static void openDemo() {
+	public static void openDemo() {
 		Ui.run(Opening::openDemo);
 		Ui.waitUntil("the demo is on show",
 				() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isPresent());
@@ -129,7 +137,7 @@ final class Stage {
 	}
 
 	/** Makes an empty archive, as the command does once the person has chosen a folder in the dialog of the desktop. */
-	static void create(Path folder) {
+	public static void create(Path folder) {
 		Ui.run(() -> Opening.create(folder, folder.getFileName().toString()));
 		Ui.waitUntil("the new archive is on show",
 				() -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
@@ -137,18 +145,18 @@ final class Stage {
 	}
 
 	/** Closes the archive on show. */
-	static void close() {
+	public static void close() {
 		Ui.run(Opening::closeCurrent);
 		Ui.waitUntilIdle();
 	}
 
 	/** Where drafts are kept. */
-	static Path drafts() {
+	public static Path drafts() {
 		return Ui.ask(Drafts::folder);
 	}
 
 	/** Saves through the command of the platform. */
-	static void save() {
+	public static void save() {
 		Hand.activate(window());
 		Hand.press("ctrl+s");
 		Ui.waitUntil("all is saved", () -> !Sessions.workbench().current().get().isModified());

@@ -1,0 +1,83 @@
+package org.cairnfield.ui.tests.wander;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+
+import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.tests.robot.Hand;
+import org.cairnfield.ui.tests.robot.PictureOnFailure;
+import org.cairnfield.ui.tests.robot.Ui;
+import org.eclipse.ui.IStartup;
+import org.eclipse.ui.PlatformUI;
+
+/**
+ * One life of a workbench that is wandered through, from its start until it is left or killed. Acts only where a test has
+ * started it, by system properties; a problem goes to the file {@code problem} and ends the program.
+ */
+public final class Life implements IStartup {
+
+	/** Folder for what comes of it. */
+	static final String FOLDER = "cairnfield.wander.folder";
+	/** Seed of this life. */
+	static final String SEED = "cairnfield.wander.seed";
+	/** When it is to leave by itself, in milliseconds. */
+	static final String END = "cairnfield.wander.end";
+	/** Digests of content one of which must be there after what was unsaved is brought back; empty at the first start. */
+	static final String EXPECTED = "cairnfield.wander.expected";
+
+	@Override
+	public void earlyStartup() {
+		String given = System.getProperty(FOLDER);
+		if (given == null) {
+			return;
+		}
+		Path folder = Path.of(given);
+		try {
+			live(folder);
+		} catch (Throwable e) {
+			report(folder, e);
+			Runtime.getRuntime().halt(3);
+		}
+	}
+
+	private static void live(Path folder) throws Exception {
+		Ui.waitUntil("an archive is open", () -> Sessions.workbench().current().isPresent());
+		Ui.waitUntilIdle();
+		Wanderer wanderer = new Wanderer(folder, Long.getLong(SEED));
+		List<String> expected = Arrays.stream(System.getProperty(EXPECTED, "").split(",")).filter(digest -> !digest.isEmpty()).toList();
+		if (!expected.isEmpty()) {
+			wanderer.note("bring back what was unsaved");
+			Recovering.bringBack(expected);
+		}
+		Ui.run(() -> new Diary(folder.resolve("diary")));
+		wanderer.note("begin");
+		wanderer.until(Long.getLong(END));
+		wanderer.note("leave");
+		leave();
+	}
+
+	/** Saves and leaves, as at the end of a day; the program ends with code 0. */
+	private static void leave() {
+		Ui.run(() -> Sessions.workbench().backToPresent());
+		if (Ui.ask(() -> Sessions.workbench().current().filter(session -> session.isModified()).isPresent())) {
+			Hand.activate(Sight.window());
+			Hand.press("ctrl+s");
+			Ui.waitUntil("all is saved", () -> !Sessions.workbench().current().get().isModified());
+		}
+		Ui.later(() -> PlatformUI.getWorkbench().close());
+	}
+
+	private static void report(Path folder, Throwable problem) {
+		try {
+			java.io.StringWriter text = new java.io.StringWriter();
+			problem.printStackTrace(new java.io.PrintWriter(text));
+			System.setProperty("cairnfield.screenshots", folder.toString());
+			text.append(PictureOnFailure.describe("screen"));
+			Files.writeString(folder.resolve("problem"), text.toString());
+		} catch (Exception e) {
+			e.printStackTrace();
+		}
+	}
+}

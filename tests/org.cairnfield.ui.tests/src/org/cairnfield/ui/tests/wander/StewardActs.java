@@ -1,0 +1,162 @@
+package org.cairnfield.ui.tests.wander;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.ui.plan.PlanGeometry;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.tests.robot.Hand;
+import org.cairnfield.ui.tests.robot.Ui;
+import org.cairnfield.ui.tests.robot.Widgets;
+import org.cairnfield.ui.tests.story.Stage;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Control;
+
+/** What the data steward does: looks at samples, moves them, sets them aside, applies remedies, takes surveys in. */
+final class StewardActs {
+
+	private static final String[] REASONS = { "painted wall", "through an open window", "crate in the way", "tide gate open", "ü ≠ 'x' \"y\"" };
+	private static final String[] FILTERS = { "heard < 8", "floor = 1", "heard < 8 and floor = 2", "x > ", "nonsense", "", "state = kept", "-" };
+
+	private final Path folder;
+	private int surveys;
+
+	/** @param folder for survey files to take in */
+	StewardActs(Path folder) {
+		this.folder = folder;
+	}
+
+	List<Act> all() {
+		return List.of(
+				new Act("select in the archive's tree", 8, dice -> Hand.click(Sight.branch("explorer.tree", dice))),
+				new Act("expand in the archive's tree", 3, dice -> {
+					Hand.click(Sight.branch("explorer.tree", dice));
+					Hand.press(dice.oneOf("Right", "Left"));
+				}),
+				new Act("select a sample in the table", 6, dice -> Hand.click(Sight.row("samples.table", dice))),
+				new Act("select rows of the table", 3, dice -> {
+					Hand.click(Sight.row("samples.table", dice));
+					for (int i = dice.between(1, 5); i > 0; i--) {
+						Hand.press("shift+Down");
+					}
+				}),
+				new Act("click a sample on the plan", 6, dice -> Hand.click(somewhereOnThePlan(dice))),
+				new Act("drag a sample on the plan", 6, StewardActs::drag),
+				new Act("drag over the plan", 4, StewardActs::lasso),
+				new Act("set samples aside", 7, dice -> {
+					EveryonesActs.chord("ctrl+d");
+					answerTheBar(dice, dice.oneOf(REASONS));
+				}),
+				new Act("bring samples back", 4, dice -> EveryonesActs.chord("ctrl+b")),
+				new Act("exchange x and y", 2, dice -> Sight.command("org.cairnfield.ui.swapAxes")),
+				new Act("put samples on another floor", 2, dice -> {
+					Sight.command("org.cairnfield.ui.setFloor");
+					answerTheBar(dice, dice.oneOf("0", "1", "2", "77", "upstairs"));
+				}),
+				new Act("edit a position", 3, StewardActs::editPosition),
+				new Act("filter the samples", 4, dice -> Sight.enter("samples.filter", dice.oneOf(FILTERS))),
+				new Act("select a finding", 6, dice -> Hand.click(Sight.branch("findings.tree", dice))),
+				new Act("show the place of a finding", 2, dice -> Sight.push("findings.place")),
+				new Act("apply a remedy", 5, dice -> Sight.push("findings.remedy")),
+				new Act("waive a finding", 3, dice -> {
+					Hand.fill(Sight.control(Control.class, "findings.reason"), dice.oneOf(REASONS));
+					Sight.push("findings.waive");
+				}),
+				new Act("make a save point", 3, dice -> {
+					Hand.fill(Sight.control(Control.class, "history.note"), dice.oneOf(REASONS));
+					Sight.push("history.make");
+				}),
+				new Act("select a save point", 3, dice -> Hand.click(Sight.row("history.points", dice))),
+				new Act("use a save point", 3, dice -> Sight.push(dice.oneOf("history.compare", "history.open", "history.undo", "history.restore"))),
+				new Act("take in a survey", 2, this::takeIn));
+	}
+
+	private static void answerTheBar(Dice dice, String text) {
+		Hand.fill(Sight.control(Control.class, "samples.bar.field"), text);
+		Hand.press(dice.onceIn(5) ? "Escape" : "Return");
+	}
+
+	/** Where a sample of the floor on show is, one that is selected as often as not. */
+	private static Point somewhereOnThePlan(Dice dice) {
+		PlanGeometry plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
+		Canvas canvas = Sight.control(Canvas.class, "plan.canvas");
+		ArchiveSession session = Stage.session();
+		return Ui.ask(() -> {
+			for (int tries = 0; tries < 50; tries++) {
+				List<SampleRef> selected = session.selection().samples();
+				SampleRef sample = !selected.isEmpty() && dice.onceIn(2) ? dice.oneOf(selected) : aSample(session, dice);
+				Optional<Point> at = plan.toDisplay(sample);
+				if (at.isPresent() && canvas.getClientArea().contains(canvas.toControl(at.get()))) {
+					return at.get();
+				}
+			}
+			throw new NotNow("no sample in sight");
+		});
+	}
+
+	private static SampleRef aSample(ArchiveSession session, Dice dice) {
+		Site site = dice.oneOf(session.archive().getSites());
+		Survey survey = dice.oneOf(site.getSurveys());
+		return new SampleRef(survey, dice.below(survey.table().size()));
+	}
+
+	private static void drag(Dice dice) {
+		Stage.mode("SELECT");
+		Point from = somewhereOnThePlan(dice);
+		Hand.click(from);
+		Hand.drag(from, new Point(from.x + dice.between(-60, 60), from.y + dice.between(-60, 60)));
+	}
+
+	private static void lasso(Dice dice) {
+		Canvas canvas = Sight.control(Canvas.class, "plan.canvas");
+		Stage.mode(dice.oneOf("LASSO", "SELECT", "PAN"));
+		Rectangle area = Ui.ask(canvas::getClientArea);
+		Point[] way = new Point[dice.between(2, 4)];
+		for (int i = 0; i < way.length; i++) {
+			Point at = new Point(dice.below(Math.max(1, area.width)), dice.below(Math.max(1, area.height)));
+			way[i] = Ui.ask(() -> canvas.toDisplay(at));
+		}
+		Hand.drag(way);
+		Stage.mode("SELECT");
+	}
+
+	private static void editPosition(Dice dice) {
+		Sight.command("org.cairnfield.ui.editPosition");
+		List<Control> fields = Sight.all(Control.class,
+				control -> control.getData("org.cairnfield.id") instanceof String id && id.startsWith("samples.edit."));
+		Hand.fill(dice.oneOf(fields), dice.oneOf("12.5", "-3", "1e9", "x", "7,25"));
+		Hand.press(dice.oneOf("Return", "Return", "Tab", "Escape"));
+	}
+
+	private void takeIn(Dice dice) throws Exception {
+		Path file = folder.resolve(String.format(Locale.ROOT, "quay-%d-%d.csv", ProcessHandle.current().pid(), ++surveys));
+		StringBuilder text = new StringBuilder("x,y,floor,building,00:00:5E:00:53:60,00:00:5E:00:53:61,00:00:5E:00:53:62,00:00:5E:00:53:63\n");
+		for (int row = dice.between(2, 12); row > 0; row--) {
+			text.append(dice.below(30)).append(',').append(dice.onceIn(20) ? "five" : dice.below(30)).append(',').append(dice.below(2))
+					.append(dice.oneOf(",Tide House", ",Tide House", ",Net Loft"));
+			for (int ap = 0; ap < 4; ap++) {
+				text.append(',').append(dice.onceIn(4) ? "" : -dice.between(40, 90));
+			}
+			text.append('\n');
+		}
+		Files.writeString(file, text);
+		Stage.takeIn(List.of(file));
+		Widgets.shell("Take in survey files");
+		for (int page = 0; page < 3 && !dice.onceIn(6); page++) {
+			List<org.eclipse.swt.widgets.Button> next = Sight.all(org.eclipse.swt.widgets.Button.class,
+					button -> button.getText().replace("&", "").matches("Next >|Finish"));
+			if (next.isEmpty()) {
+				break;
+			}
+			Hand.click(next.get(0));
+		}
+	}
+}
