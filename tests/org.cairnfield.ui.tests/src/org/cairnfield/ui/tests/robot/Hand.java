@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -26,8 +27,8 @@ import org.eclipse.swt.widgets.TreeItem;
 public final class Hand {
 
 	private static final int PATIENCE_SECONDS = 20;
-	/** How often a moving target is aimed at. */
-	private static final int AIMS = 40;
+	/** How long a target that moves, or is covered, is aimed at. */
+	private static final Duration AIMING = Duration.ofSeconds(4);
 
 	private Hand() {
 	}
@@ -70,7 +71,8 @@ public final class Hand {
 
 	/** Follows a target that still moves, such as one in a window that is being placed, and clicks it when it is reached. */
 	private static void click(Callable<Point> target, BooleanSupplier isReached) {
-		for (int aim = 0; aim < AIMS; aim++) {
+		long end = System.nanoTime() + AIMING.toNanos();
+		do {
 			Point at = Ui.ask(target);
 			move(at);
 			Ui.waitUntilIdle();
@@ -78,7 +80,7 @@ public final class Hand {
 				break;
 			}
 			Ui.pause();
-		}
+		} while (System.nanoTime() < end);
 		press();
 		release();
 	}

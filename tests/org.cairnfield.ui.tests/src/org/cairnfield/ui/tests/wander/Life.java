@@ -22,8 +22,8 @@ public final class Life implements IStartup {
 	static final String FOLDER = "cairnfield.wander.folder";
 	/** Seed of this life. */
 	static final String SEED = "cairnfield.wander.seed";
-	/** When it is to leave by itself, in milliseconds. */
-	static final String END = "cairnfield.wander.end";
+	/** How long it wanders before it leaves by itself, in milliseconds. */
+	static final String MILLIS = "cairnfield.wander.millis";
 	/** Digests of content one of which must be there after what was unsaved is brought back; empty at the first start. */
 	static final String EXPECTED = "cairnfield.wander.expected";
 
@@ -53,7 +53,7 @@ public final class Life implements IStartup {
 		}
 		Ui.run(() -> new Diary(folder.resolve("diary")));
 		wanderer.note("begin");
-		wanderer.until(Long.getLong(END));
+		wanderer.until(System.currentTimeMillis() + Long.getLong(MILLIS));
 		wanderer.note("leave");
 		leave();
 	}

@@ -147,12 +147,13 @@ final class Sight {
 		}
 	}
 
-	/** Runs a command that can be run now. */
+	/** Runs a command that can be run now; it may ask something. */
 	static void command(String id) {
 		if (!Stage.canRun(id)) {
 			throw new NotNow(id);
 		}
-		Stage.command(id);
+		Ui.later(() -> Stage.commandHere(id));
+		Ui.waitUntilIdle();
 	}
 
 	/** Clicks a tab of the workbench. */

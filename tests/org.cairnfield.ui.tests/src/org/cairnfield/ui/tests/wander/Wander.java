@@ -72,7 +72,7 @@ public final class Wander {
 		long millis = Math.max(8_000, Math.min(end - System.currentTimeMillis(), dice.between(15, 70) * 1000L));
 		boolean kill = !dice.onceIn(3) && System.currentTimeMillis() + millis < end;
 		Process child = ChildWorkbench.start(folder.resolve("home"), archive, List.of("-D" + Life.FOLDER + '=' + own,
-				"-D" + Life.SEED + '=' + dice.seed(), "-D" + Life.END + '=' + (System.currentTimeMillis() + (kill ? 10 : 1) * millis + 10_000),
+				"-D" + Life.SEED + '=' + dice.seed(), "-D" + Life.MILLIS + '=' + (kill ? 10 : 1) * millis,
 				"-D" + Life.EXPECTED + '=' + String.join(",", expected)), own.resolve("output"));
 		try {
 			if (kill) {
