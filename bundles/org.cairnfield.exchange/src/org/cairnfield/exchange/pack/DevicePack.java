@@ -47,11 +47,16 @@ public final class DevicePack {
 	 * @param map    at least one sample
 	 * @param labels cluster of each sample, or {@link Clustering#NOISE}
 	 * @param pool   whether noise is searched with every query; otherwise it is left out of the pack
-	 * @throws IllegalArgumentException for a map that a pack cannot hold
+	 * @throws PackLimitException for a map that a pack cannot hold
 	 */
 	public static DevicePack of(RadioMap map, int[] labels, boolean pool, PackSettings settings) {
 		if (map.size() == 0 || labels.length != map.size()) {
 			throw new IllegalArgumentException(labels.length + " labels for a map of " + map.size() + " samples");
+		}
+		for (int s = 0; s < map.size(); s++) {
+			if (map.floor(s) != (byte) map.floor(s)) {
+				throw new PackLimitException("a device pack holds floors from -128 to 127, not " + map.floor(s));
+			}
 		}
 		PackedMap packed = PackedMap.of(map, settings.levelStepDb());
 		Clustering clustering = new Clustering(labels, null);
@@ -138,9 +143,14 @@ public final class DevicePack {
 		return seal(out);
 	}
 
+	/** Of the format: the first one wherever it holds the map, since every reader knows it. */
+	private int version() {
+		return packed.hasNearOrigins() ? PackReader.NEAR_ORIGINS : PackReader.FAR_ORIGINS;
+	}
+
 	private static void limit(String what, int count, int most) {
 		if (count > most) {
-			throw new IllegalArgumentException("a pack holds at most " + most + ' ' + what + ", not " + count);
+			throw new PackLimitException("a device pack holds at most " + most + ' ' + what + ", not " + count);
 		}
 	}
 
@@ -162,7 +172,7 @@ public final class DevicePack {
 		long size = PackReader.HEADER_BYTES + 8L * accessPoints + 8L * (split.cells() + 1) + PackReader.TRAILER_BYTES
 				+ centroidBytes(split.centroids());
 		for (String name : map.sites()) {
-			size += 9 + name(name).length;
+			size += 2 * PackReader.originBytes(version()) + 1 + name(name).length;
 		}
 		for (int cell = 0; cell <= split.cells(); cell++) {
 			for (int s : split.members(cell)) {
@@ -170,7 +180,7 @@ public final class DevicePack {
 			}
 		}
 		if (size > Integer.MAX_VALUE) {
-			throw new IllegalArgumentException("a pack ends at 2 GiB");
+			throw new PackLimitException("a device pack ends at 2 GiB");
 		}
 		return (int) size;
 	}
@@ -190,7 +200,12 @@ public final class DevicePack {
 		List<String> names = packed.map().sites();
 		for (int s = 0; s < names.size(); s++) {
 			byte[] name = name(names.get(s));
-			out.putInt(packed.originXMm(names.get(s))).putInt(packed.originYMm(names.get(s))).put((byte) name.length).put(name);
+			if (packed.hasNearOrigins()) {
+				out.putInt((int) packed.originXMm(names.get(s))).putInt((int) packed.originYMm(names.get(s)));
+			} else {
+				out.putLong(packed.originXMm(names.get(s))).putLong(packed.originYMm(names.get(s)));
+			}
+			out.put((byte) name.length).put(name);
 		}
 	}
 
@@ -226,7 +241,7 @@ public final class DevicePack {
 	private void writeHeader(ByteBuffer out, int accessPoints, int[] offsets, boolean pseudonyms, String source) {
 		int flags = (pseudonyms ? FLAG_PSEUDONYMS : 0) | (settings.relative() ? FLAG_RELATIVE : 0)
 				| (settings.voting().weighted() ? FLAG_WEIGHTED : 0);
-		out.putInt(0, PackReader.MAGIC).putShort(4, (short) PackReader.VERSION).putShort(6, (short) flags);
+		out.putInt(0, PackReader.MAGIC).putShort(4, (short) version()).putShort(6, (short) flags);
 		out.putInt(8, out.capacity()).putInt(12, samples()).putShort(16, (short) accessPoints);
 		out.putShort(18, (short) split.cells()).put(20, (byte) packed.map().sites().size());
 		out.put(21, (byte) packed.lowestRssiDbm()).put(22, (byte) packed.levelStepDb());

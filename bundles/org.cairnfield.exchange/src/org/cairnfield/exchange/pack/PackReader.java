@@ -20,7 +20,10 @@ public final class PackReader {
 	}
 
 	static final int MAGIC = 0x4B504643; // "CFPK"
-	static final int VERSION = 1;
+	/** Version of the format whose origins have 32 bits. */
+	static final int NEAR_ORIGINS = 1;
+	/** Version of the format whose origins have 64 bits; nothing else differs. */
+	static final int FAR_ORIGINS = 2;
 	static final int HEADER_BYTES = 64;
 	static final int TRAILER_BYTES = 36;
 
@@ -35,8 +38,8 @@ public final class PackReader {
 	private final int unitMm;
 	private final long[] address;
 	private final String[] siteName;
-	private final int[] originXMm;
-	private final int[] originYMm;
+	private final long[] originXMm;
+	private final long[] originYMm;
 	private final int[] centroidAt;
 	private final int cellTable;
 	private final int[] query;
@@ -63,8 +66,8 @@ public final class PackReader {
 		parts = pack.get(25);
 		unitMm = unsigned(26);
 		siteName = new String[pack.get(20) & 0xFF];
-		originXMm = new int[siteName.length];
-		originYMm = new int[siteName.length];
+		originXMm = new long[siteName.length];
+		originYMm = new long[siteName.length];
 		readSites(bytes, pack.getInt(28));
 		address = new long[accessPoints];
 		for (int a = 0; a < accessPoints; a++) {
@@ -85,7 +88,7 @@ public final class PackReader {
 		if (bytes.length < HEADER_BYTES + TRAILER_BYTES || pack.getInt(0) != MAGIC) {
 			throw new IllegalArgumentException("this is no device pack");
 		}
-		if (unsigned(4) != VERSION) {
+		if (unsigned(4) != NEAR_ORIGINS && unsigned(4) != FAR_ORIGINS) {
 			throw new IllegalArgumentException("version " + unsigned(4) + " of the format is not known here");
 		}
 		if (pack.getInt(8) != bytes.length) {
@@ -113,13 +116,20 @@ public final class PackReader {
 
 	private void readSites(byte[] bytes, int from) {
 		int at = from;
+		int origin = originBytes(unsigned(4));
 		for (int s = 0; s < siteName.length; s++) {
-			originXMm[s] = pack.getInt(at);
-			originYMm[s] = pack.getInt(at + 4);
-			int length = pack.get(at + 8) & 0xFF;
-			siteName[s] = new String(bytes, at + 9, length, StandardCharsets.UTF_8);
-			at += 9 + length;
+			originXMm[s] = origin == 4 ? pack.getInt(at) : pack.getLong(at);
+			originYMm[s] = origin == 4 ? pack.getInt(at + origin) : pack.getLong(at + origin);
+			at += 2 * origin;
+			int length = pack.get(at) & 0xFF;
+			siteName[s] = new String(bytes, at + 1, length, StandardCharsets.UTF_8);
+			at += 1 + length;
 		}
+	}
+
+	/** Bytes of each of the two numbers of an origin. */
+	static int originBytes(int version) {
+		return version == NEAR_ORIGINS ? 4 : 8;
 	}
 
 	private int unsigned(int at) {
@@ -300,11 +310,11 @@ public final class PackReader {
 		return weighted ? 1 / ((double) distance[i] + 1) : 1;
 	}
 
-	private double metres(int originMm, int units) {
+	private double metres(long originMm, int units) {
 		return metres(originMm, units, unitMm);
 	}
 
-	static double metres(int originMm, int units, int unitMm) {
+	static double metres(long originMm, int units, int unitMm) {
 		return (originMm + (long) units * unitMm) / 1000.0;
 	}
 }

@@ -1,5 +1,8 @@
 package org.cairnfield.exchange.pack;
 
+import java.util.Arrays;
+import java.util.stream.LongStream;
+
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 
@@ -11,29 +14,31 @@ public final class PackedMap {
 
 	private static final int MOST_UNITS = 0xFFFF;
 	private static final int FINEST_UNIT_MM = 10;
+	/** Up to here a double tells millimetres apart, and sums of units are exact. */
+	private static final double FARTHEST_MM = 1e13;
 
 	private final RadioMap map;
 	private final RadioMap rounded;
 	private final int lowestRssiDbm;
 	private final int levelStepDb;
 	private final int unitMm;
-	private final int[] originXMm;
-	private final int[] originYMm;
+	private final long[] originXMm;
+	private final long[] originYMm;
 
 	private PackedMap(RadioMap map, int levelStepDb) {
 		this.map = map;
 		this.levelStepDb = levelStepDb;
 		lowestRssiDbm = map.lowestRssiDbm();
 		int sites = map.sites().size();
-		originXMm = new int[sites];
-		originYMm = new int[sites];
+		originXMm = new long[sites];
+		originYMm = new long[sites];
 		long[] mostX = new long[sites];
 		long[] mostY = new long[sites];
 		boolean[] seen = new boolean[sites];
 		for (int s = 0; s < map.size(); s++) {
 			int site = map.site(s);
-			int x = millimetres(map.x(s));
-			int y = millimetres(map.y(s));
+			long x = millimetres(map.x(s));
+			long y = millimetres(map.y(s));
 			originXMm[site] = seen[site] ? Math.min(originXMm[site], x) : x;
 			originYMm[site] = seen[site] ? Math.min(originYMm[site], y) : y;
 			mostX[site] = seen[site] ? Math.max(mostX[site], x) : x;
@@ -46,7 +51,8 @@ public final class PackedMap {
 			unit = Math.max(unit, (extent + MOST_UNITS - 1) / MOST_UNITS);
 		}
 		if (unit > MOST_UNITS) {
-			throw new IllegalArgumentException("a site is too large for a pack");
+			throw new PackLimitException("a site is too large for a device pack, which holds "
+					+ (long) MOST_UNITS * MOST_UNITS / 1_000_000 + " km: look for positions that are far from the others");
 		}
 		unitMm = (int) unit;
 		rounded = round(map, true);
@@ -55,18 +61,18 @@ public final class PackedMap {
 	/**
 	 * @param map         what is packed, all of it
 	 * @param levelStepDb 1 … 16
-	 * @throws IllegalArgumentException where a position is farther than 2,147 km from the origin of its frame
+	 * @throws PackLimitException where a position is farther than ten million kilometres from the origin of its frame
 	 */
 	public static PackedMap of(RadioMap map, int levelStepDb) {
 		return new PackedMap(map, levelStepDb);
 	}
 
-	private static int millimetres(double metres) {
+	private static long millimetres(double metres) {
 		double mm = Math.rint(metres * 1000);
-		if (Math.abs(mm) > Integer.MAX_VALUE) {
-			throw new IllegalArgumentException("a position is too far from its origin for a pack: " + metres + " m");
+		if (!(Math.abs(mm) <= FARTHEST_MM)) {
+			throw new PackLimitException("a position is too far from its origin for a device pack: " + metres + " m");
 		}
-		return (int) mm;
+		return (long) mm;
 	}
 
 	/** What the workbench has to search to agree with the pack. */
@@ -112,17 +118,22 @@ public final class PackedMap {
 		return units(map.y(sample), originYMm[map.site(sample)]);
 	}
 
-	private int units(double metres, int originMm) {
-		return (int) Math.round(((double) millimetres(metres) - originMm) / unitMm);
+	private int units(double metres, long originMm) {
+		return (int) Math.round((double) (millimetres(metres) - originMm) / unitMm);
 	}
 
 	/** By name, since the rounded map numbers the sites anew. */
-	int originXMm(String site) {
+	long originXMm(String site) {
 		return originXMm[map.sites().indexOf(site)];
 	}
 
-	int originYMm(String site) {
+	long originYMm(String site) {
 		return originYMm[map.sites().indexOf(site)];
+	}
+
+	/** Whether all origins are within what version 1 of the format holds. */
+	boolean hasNearOrigins() {
+		return LongStream.concat(Arrays.stream(originXMm), Arrays.stream(originYMm)).allMatch(mm -> mm == (int) mm);
 	}
 
 	int unitMm() {

@@ -125,6 +125,69 @@ class DevicePackTest {
 		assertEquals(7, found.yMetres(), 0.04);
 	}
 
+	private static RadioMap shifted(RadioMap map, double x, double y) {
+		RadioMapBuilder all = new RadioMapBuilder();
+		for (int s = 0; s < map.size(); s++) {
+			all.sample(map.sites().get(map.site(s)), map.floor(s), map.x(s) + x, map.y(s) + y);
+			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				all.reading(map.accessPoints().get(map.accessPoint(k)), map.rssiDbm(k));
+			}
+		}
+		return all.build();
+	}
+
+	/** EPSG 32633 and its like: northings count from the equator. */
+	@Test
+	void positionsFarFromTheOriginAsTheWorkbenchDoesAndAsNearIt() {
+		RadioMap near = training;
+		RadioMap nearTest = test;
+		PackReader nearReader = new PackReader(DevicePack.of(near, labels, false, PackSettings.USUAL).bytes(null, ""));
+		try {
+			training = shifted(near, 420_000, 4_860_000);
+			test = shifted(nearTest, 420_000, 4_860_000);
+			DevicePack pack = DevicePack.of(training, labels, false, PackSettings.USUAL);
+			byte[] bytes = pack.bytes(null, "");
+			assertEquals(2, ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).getShort(4));
+			PackReader reader = new PackReader(bytes);
+			requireAgreement(pack, reader, PackAddresses::of);
+			for (int s = 0; s < test.size(); s++) {
+				PackReader.Position far = locate(reader, test, s, PackAddresses::of);
+				PackReader.Position expected = locate(nearReader, nearTest, s, PackAddresses::of);
+				assertEquals(expected.xMetres() + 420_000, far.xMetres(), 1e-6);
+				assertEquals(expected.yMetres() + 4_860_000, far.yMetres(), 1e-6);
+				assertEquals(expected.floor(), far.floor());
+			}
+		} finally {
+			training = near;
+			test = nearTest;
+		}
+	}
+
+	@Test
+	void writesVersion2OnlyWhereAnOriginNeedsItAndLaysItOutAsDocumented() {
+		RadioMap edge = new RadioMapBuilder().sample("Edge", 0, 2_147_483.647, -2_147_483.648).reading("a", -50).build();
+		assertEquals(1, DevicePack.of(edge, new int[] {0}, false, PackSettings.USUAL).bytes(null, "")[4]);
+		RadioMap far = new RadioMapBuilder().sample("Edge", 0, 2_147_483.648, -2_147_483.649).reading("a", -50).build();
+		byte[] bytes = DevicePack.of(far, new int[] {0}, false, PackSettings.USUAL).bytes(null, "");
+		ByteBuffer in = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+		assertEquals(2, in.getShort(4));
+		int sites = in.getInt(28);
+		assertEquals(2_147_483_648L, in.getLong(sites));
+		assertEquals(-2_147_483_649L, in.getLong(sites + 8));
+		assertEquals(4, in.get(sites + 16));
+		assertEquals("Edge", new String(bytes, sites + 17, 4, StandardCharsets.UTF_8));
+		assertEquals(sites + 21, in.getInt(32));
+	}
+
+	@Test
+	void refusesPositionsTooFarApartAndFloorsTooHigh() {
+		RadioMap apart = new RadioMapBuilder().sample("Far", 0, 0, 0).reading("a", -50).sample("Far", 0, 420_000, 4_860_000).reading("a", -50).build();
+		assertTrue(assertThrows(PackLimitException.class, () -> DevicePack.of(apart, new int[] {0, 0}, false, PackSettings.USUAL)).getMessage()
+				.contains("far from the others"));
+		RadioMap high = new RadioMapBuilder().sample("High", 128, 0, 0).reading("a", -50).build();
+		assertThrows(PackLimitException.class, () -> DevicePack.of(high, new int[] {0}, false, PackSettings.USUAL));
+	}
+
 	@Test
 	void laysTheHeaderOutAsDocumented() {
 		DevicePack pack = DevicePack.of(training, labels, false, PackSettings.USUAL);
