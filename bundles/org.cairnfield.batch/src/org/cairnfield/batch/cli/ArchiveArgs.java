@@ -2,6 +2,7 @@ package org.cairnfield.batch.cli;
 
 import java.nio.file.Path;
 import org.cairnfield.archive.history.Person;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which archive, and who works on it. */
@@ -15,6 +16,9 @@ final class ArchiveArgs {
 
 	@Option(names = "--note", paramLabel = "TEXT", description = "Why, for the history.")
 	String note;
+
+	@Mixin
+	DamageArgs damageArgs;
 
 	Person person() {
 		return PersonArgument.orUser(person);

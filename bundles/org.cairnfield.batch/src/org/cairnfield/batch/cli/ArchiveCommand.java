@@ -1,7 +1,10 @@
 package org.cairnfield.batch.cli;
 
+import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.ArchiveCheck;
@@ -20,7 +23,20 @@ abstract class ArchiveCommand extends SurveyCommand {
 	@Override
 	final void run(Workers workers) throws Exception {
 		checkArguments();
-		ArchiveWork.run(this, archiveArgs.folder, mode(), archive -> run(archive, workers));
+		ArchiveWork.run(this, archiveArgs.folder, mode(), onDamage(), archive -> run(archive, workers));
+	}
+
+	/** What it does where the archive is damaged. */
+	OnDamage onDamage() {
+		return archiveArgs.damageArgs.on(mode());
+	}
+
+	/** Likewise where damage shows later, such as that of a past state. */
+	final void requireSound(String what, List<Damage> found) throws DamagedException {
+		meet(found);
+		if (onDamage() == OnDamage.REFUSE) {
+			ArchiveWork.requireSound(what, found);
+		}
 	}
 
 	/** Refuses what is wrong with the command line, before the archive is opened. */

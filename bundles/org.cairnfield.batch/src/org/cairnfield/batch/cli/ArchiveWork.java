@@ -7,11 +7,15 @@ import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.Person;
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 
-/** Opens an archive, says what is the matter with it, and closes it whatever happens. */
+/** Opens an archive, lists what is wrong with it, and closes it whatever happens: the one place that decides about damage. */
 final class ArchiveWork {
 
 	/** What is done with it. */
@@ -23,14 +27,46 @@ final class ArchiveWork {
 	private ArchiveWork() {
 	}
 
-	static void run(SurveyCommand command, Path folder, Mode mode, Work work) throws Exception {
+	static void run(SurveyCommand command, Path folder, Mode mode, OnDamage onDamage, Work work) throws Exception {
 		try (OpenArchive archive = new ArchiveStore().open(folder, mode)) {
-			archive.damages().forEach(damage -> command.err().println("cairnfield: damaged: " + damage));
 			archive.notices().forEach(command::note);
-			if (mode == Mode.EDIT && archive.readOnlyReason().isPresent()) {
-				throw new ArchiveException(folder + " cannot be changed: " + archive.readOnlyReason().get(), "nothing was changed");
+			if (onDamage == OnDamage.MEND) {
+				command.list(archive.damages());
+			} else {
+				command.meet(archive.damages());
+				requireUse(folder, archive, mode, onDamage);
+				if (!archive.damages().isEmpty() && !command.json) {
+					command.out().println("DAMAGED: what follows rests on what can still be read of the archive");
+				}
 			}
 			work.on(archive);
+		}
+	}
+
+	private static void requireUse(Path folder, OpenArchive archive, Mode mode, OnDamage onDamage) throws ArchiveException {
+		if (mode == Mode.EDIT) {
+			requireWritable(folder, archive);
+		} else if (onDamage == OnDamage.REFUSE) {
+			requireSound(folder.toString(), archive.damages());
+		}
+	}
+
+	/** @throws ArchiveException where the archive cannot be changed, for a command that would */
+	static void requireWritable(Path folder, OpenArchive archive) throws ArchiveException {
+		if (!archive.damages().isEmpty()) {
+			throw new DamagedException(folder + " is damaged, and nothing was changed",
+					"mend the files that are named, or go back to a save point with \"restore\"", archive.damages());
+		}
+		if (archive.readOnlyReason().isPresent()) {
+			throw new ArchiveException(folder + " cannot be changed: " + archive.readOnlyReason().get(), "nothing was changed");
+		}
+	}
+
+	/** @throws DamagedException where anything is wrong with what a command would read */
+	static void requireSound(String what, List<Damage> damages) throws DamagedException {
+		if (!damages.isEmpty()) {
+			throw new DamagedException(what + " is damaged, and nothing was done with it", "mend the files that are named, go back to a"
+					+ " save point with \"restore\", or go on with what is left by --despite-damage", damages);
 		}
 	}
 
@@ -39,6 +75,22 @@ final class ArchiveWork {
 		archive.save();
 		return archive.savePoint(PersonArgument.orUser(person), note)
 				.map(point -> "save point " + point.shortId() + ": " + point.summary()).orElse("nothing changed");
+	}
+
+	/** The site of that id or name; of several of one name none is taken for the one that is meant. */
+	static Site site(Archive archive, String nameOrId) throws ArchiveException {
+		List<Site> sites = archive.getSites();
+		List<Site> found = sites.stream().filter(site -> nameOrId.equals(site.getId())).toList();
+		if (found.isEmpty()) {
+			found = sites.stream().filter(site -> nameOrId.equals(site.getName()) || nameOrId.equals(ArchiveMap.nameOf(site))).toList();
+		}
+		if (found.size() == 1) {
+			return found.get(0);
+		}
+		String all = (found.isEmpty() ? sites : found).stream().map(site -> site.getId() + " (" + ArchiveMap.nameOf(site) + ')')
+				.collect(Collectors.joining(", "));
+		throw found.isEmpty() ? new ArchiveException("the archive has no site '" + nameOrId + "'", "its sites are " + all)
+				: new ArchiveException(found.size() + " sites have the name '" + nameOrId + "'", "name the one that is meant by its id: " + all);
 	}
 
 	/** The split of that id; where none is named, the only one. */

@@ -39,7 +39,7 @@ final class CheckCommand extends ArchiveCommand {
 		List<Rule> rules = ruleArgs.rules(spec);
 		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(rules), RunResult.NONE, workers);
 		if (json) {
-			out().println(json(check, rules));
+			printJson(json(check, rules));
 		} else {
 			print(check, rules);
 		}

@@ -32,7 +32,7 @@ final class CompareCommand extends ArchiveCommand {
 			ArchiveDiff diff = after == null ? history.compareWithSaved(history.find(before))
 					: history.compare(history.find(before), history.find(after));
 			if (json) {
-				out().println(json(diff));
+				printJson(json(diff));
 				return;
 			}
 			diff.summary().forEach(out()::println);

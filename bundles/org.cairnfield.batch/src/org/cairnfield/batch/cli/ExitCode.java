@@ -11,7 +11,7 @@ public final class ExitCode {
 	public static final int INPUT = 3;
 	/** Done, but rows were quarantined. */
 	public static final int QUARANTINED = 4;
-	/** The survey was read, but there is too little in it for what was asked. */
+	/** The survey was read, but there is too little in it for what was asked, or it is not fit for it. */
 	public static final int NOT_ENOUGH = 5;
 	/** An archive cannot be opened or changed. */
 	public static final int ARCHIVE = 7;

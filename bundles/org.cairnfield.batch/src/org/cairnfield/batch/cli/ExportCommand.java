@@ -8,11 +8,12 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Set;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.PastState;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.release.ArchiveExport;
 import org.cairnfield.curation.release.ExportRequest;
 import org.cairnfield.curation.release.GateSet;
@@ -24,6 +25,7 @@ import org.cairnfield.exchange.export.ExportFormat;
 import org.cairnfield.exchange.export.ExportOptions;
 import org.cairnfield.exchange.export.Pseudonyms;
 import org.cairnfield.exchange.export.TimeGrain;
+import org.cairnfield.model.Archive;
 import org.cairnfield.model.SurveyKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -106,22 +108,27 @@ final class ExportCommand extends ArchiveCommand {
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
 		ExportRequest request = request(pseudonyms());
-		List<Path> files;
+		Archive content = archive.archive();
+		ArchiveExport.Source source;
+		ReviewPolicy policy;
 		if (version == null) {
-			ArchiveExport.Source source = new ArchiveExport.Source("", archive.digest(), Instant.now().truncatedTo(ChronoUnit.SECONDS));
-			files = ArchiveExport.write(archive.archive(), source, book.gates().policy(), out, request);
+			source = new ArchiveExport.Source("", archive.digest(), Instant.now().truncatedTo(ChronoUnit.SECONDS));
+			policy = book.gates().policy();
 		} else {
 			ReleasedState release = book.find(version);
-			ArchiveExport.Source source = new ArchiveExport.Source(version, release.manifest().digest(),
-					Instant.parse(release.manifest().signedAt()));
-			files = ArchiveExport.write(book.openReadOnly(version).archive(), source, GateSet.parse(release.manifest().gateSet()).policy(), out,
-					request);
+			PastState then = book.openReadOnly(version);
+			requireSound("release " + version, then.damages());
+			content = then.archive();
+			source = new ArchiveExport.Source(version, release.manifest().digest(), Instant.parse(release.manifest().signedAt()));
+			policy = GateSet.parse(release.manifest().gateSet()).policy();
 		}
+		ArchiveExport.Exported exported = ArchiveExport.write(content, source, policy, out, request, damages());
 		if (json) {
-			out().println(new Json().put("files", files.stream().map(Path::toString).toList()));
+			printJson(new Json().put("files", exported.files().stream().map(Path::toString).toList()).put("notes", exported.notes()));
 			return;
 		}
-		files.forEach(file -> out().println(file));
+		exported.files().forEach(file -> out().println(file));
+		exported.notes().forEach(this::note);
 		Caution.general().forEach(this::note);
 	}
 }

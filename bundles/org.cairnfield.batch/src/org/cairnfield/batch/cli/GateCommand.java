@@ -41,7 +41,7 @@ final class GateCommand extends ArchiveCommand {
 		GateCheck check = book.ask(packArgs.settings(), workers);
 		reportBroken(check.check());
 		if (json) {
-			out().println(new Json().put("met", check.holding().isEmpty()).put("gates", GateTable.json(check.results())));
+			printJson(new Json().put("met", check.holding().isEmpty()).put("gates", GateTable.json(check.results())));
 		} else {
 			GateTable.print(check.results(), out());
 			out().println();

@@ -20,12 +20,18 @@ final class HistoryCommand extends ArchiveCommand {
 		return Mode.READ;
 	}
 
+	/** Save points are no part of the files that are damaged, and one of them is the way back. */
+	@Override
+	OnDamage onDamage() {
+		return OnDamage.GO_ON;
+	}
+
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		try (History history = archive.history()) {
 			List<SavePoint> points = history.list(most);
 			if (json) {
-				out().println(new Json().put("savePoints", points.stream().map(p -> json(p).fields()).toList()));
+				printJson(new Json().put("savePoints", points.stream().map(p -> json(p).fields()).toList()));
 				return;
 			}
 			for (SavePoint point : points) {

@@ -45,7 +45,7 @@ final class IntakeCommand extends SurveyCommand {
 		}
 		if (previewOnly) {
 			if (json) {
-				out().println(new Json().put("files", previews.stream().map(IntakeCommand::json).toList()));
+				printJson(new Json().put("files", previews.stream().map(IntakeCommand::json).toList()));
 			}
 			return;
 		}
@@ -60,7 +60,7 @@ final class IntakeCommand extends SurveyCommand {
 			if (kept != null) {
 				told.put("archive", json(kept));
 			}
-			out().println(told);
+			printJson(told);
 		} else {
 			print(intake);
 			if (kept != null) {

@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
-import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.curation.intake.FileDigest;
@@ -41,10 +40,7 @@ final class IntoArchive {
 			digests.put(file, FileDigest.sha256(file));
 		}
 		try (OpenArchive archive = open()) {
-			if (archive.readOnlyReason().isPresent()) {
-				throw new ArchiveException(folder + " cannot be changed: " + archive.readOnlyReason().get(),
-						"nothing was taken in");
-			}
+			ArchiveWork.requireWritable(folder, archive);
 			SurveyTaking taking = SurveyTaking.of(archive.archive(), intake,
 					test ? SurveyKind.TEST : SurveyKind.TRAINING, digests);
 			if (!taking.command().canExecute()) {

@@ -1,11 +1,9 @@
 package org.cairnfield.batch.cli;
 
-import java.util.List;
-import java.util.stream.Collectors;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
-import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.values.Georeference;
 import picocli.CommandLine.Command;
@@ -15,7 +13,7 @@ import picocli.CommandLine.ParameterException;
 @Command(name = "locate", description = "Says where on Earth the frame of a site lies, so that the map can be exported in WGS 84.")
 final class LocateCommand extends ArchiveCommand {
 
-	@Option(names = "--site", required = true, paramLabel = "NAME", description = "Which site.")
+	@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site; the id where several have the name.")
 	String name;
 
 	@Option(names = "--latitude", required = true, paramLabel = "DEG", description = "Of the origin of the frame, -90 to 90, WGS 84.")
@@ -45,14 +43,11 @@ final class LocateCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		List<Site> sites = archive.archive().getSites();
-		Site site = sites.stream().filter(each -> name.equals(each.getName())).findFirst()
-				.orElseThrow(() -> new ArchiveException("the archive has no site '" + name + "'",
-						"its sites are " + sites.stream().map(Site::getName).collect(Collectors.joining(", "))));
+		Site site = ArchiveWork.site(archive.archive(), name);
 		site.setGeoreference(where);
 		record(archive);
 		if (json) {
-			out().println(new Json().put("site", name).put("latitudeDegrees", where.latitudeDegrees())
+			printJson(new Json().put("site", ArchiveMap.nameOf(site)).put("id", site.getId()).put("latitudeDegrees", where.latitudeDegrees())
 					.put("longitudeDegrees", where.longitudeDegrees()).put("bearingDegrees", where.bearingDegrees()));
 		}
 	}

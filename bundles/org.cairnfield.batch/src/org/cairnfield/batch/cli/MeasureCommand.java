@@ -30,10 +30,14 @@ final class MeasureCommand extends MeasuringCommand {
 	@Mixin
 	PolicyArgs policyArgs;
 
+	@Mixin
+	DamageArgs damageArgs;
+
 	@Override
 	boolean measuresArchive(SplitRequest request, Workers workers) throws Exception {
 		if (sourceArgs.isArchive()) {
-			ArchiveWork.run(this, sourceArgs.source.archive, Mode.READ, archive -> measure(archive, request.seed(), workers));
+			ArchiveWork.run(this, sourceArgs.source.archive, Mode.READ, damageArgs.on(Mode.READ),
+					archive -> measure(archive, request.seed(), workers));
 		}
 		return sourceArgs.isArchive();
 	}
@@ -44,7 +48,7 @@ final class MeasureCommand extends MeasuringCommand {
 		Outcome outcome = Outcome.of(SplitOnMap.of(archive.archive(), split), standings);
 		SplitMeasurement measured = SplitMeasurement.of(outcome, SplitOnMap.testMap(archive.archive(), split), seed, workers);
 		if (json) {
-			out().println(KeptResults.measurement(split.getId(), measured, outcome));
+			printJson(KeptResults.measurement(split.getId(), measured, outcome));
 		} else {
 			KeptResults.printMeasurement(split.getId(), measured, outcome, out());
 		}

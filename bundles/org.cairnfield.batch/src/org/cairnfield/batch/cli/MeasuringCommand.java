@@ -46,7 +46,7 @@ abstract class MeasuringCommand extends SurveyCommand {
 		Json result = json(run, intake);
 		List<Path> written = write(run, intake, result);
 		if (json) {
-			out().println(result);
+			printJson(result);
 			return;
 		}
 		print(run, intake);

@@ -42,7 +42,7 @@ final class ProposeCommand extends SurveyCommand {
 		SplitRequest request = splitArgs.request();
 		ProposalRule rule = splitArgs.rule();
 		if (sourceArgs.isArchive()) {
-			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, archive -> propose(archive, rule, workers));
+			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, OnDamage.REFUSE, archive -> propose(archive, rule, workers));
 			return;
 		}
 		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
@@ -53,7 +53,7 @@ final class ProposeCommand extends SurveyCommand {
 			Tables.proposals(proposalsFile, proposals, intake.sampleIds()::get);
 		}
 		if (json) {
-			out().println(new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
+			printJson(new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
 					.put("notHeard", intake.notHeard()).put("split", Results.split(split))
 					.put("proposals", Results.proposals(proposals)));
 		} else {
@@ -76,7 +76,7 @@ final class ProposeCommand extends SurveyCommand {
 		}
 		String told = ArchiveWork.record(archive, sourceArgs.person, sourceArgs.note);
 		if (json) {
-			out().println(KeptResults.proposals(split.getId(), made, evidence));
+			printJson(KeptResults.proposals(split.getId(), made, evidence));
 		} else {
 			KeptResults.printProposals(split.getId(), made, evidence, out());
 			out().println(told);

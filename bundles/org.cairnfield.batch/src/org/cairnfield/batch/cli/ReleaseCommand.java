@@ -89,7 +89,7 @@ final class ReleaseCommand extends ArchiveCommand {
 		reportBroken(check.check());
 		if (!check.holding().isEmpty()) {
 			if (json) {
-				out().println(new Json().put("released", null).put("gates", GateTable.json(check.results())));
+				printJson(new Json().put("released", null).put("gates", GateTable.json(check.results())));
 			} else {
 				GateTable.print(check.results(), out());
 			}
@@ -102,7 +102,7 @@ final class ReleaseCommand extends ArchiveCommand {
 		if (prepareOnly || check.gates().anotherSigns()) {
 			archive.savePoint(archiveArgs.person(), "Prepare release " + manifest.version());
 			if (json) {
-				out().println(new Json().put("prepared", manifest.version()).put("digest", manifest.digest())
+				printJson(new Json().put("prepared", manifest.version()).put("digest", manifest.digest())
 						.put("gates", GateTable.json(check.results())));
 			} else {
 				out().println("prepared " + manifest.version() + " (" + String.join("; ", manifest.bump()) + "); "
@@ -115,7 +115,7 @@ final class ReleaseCommand extends ArchiveCommand {
 
 	private void tell(ReleaseTag tag, ReleaseManifest manifest) {
 		if (json) {
-			out().println(new Json().put("released", tag.version()).put("savePoint", tag.savePoint().id()).put("signedBy", tag.person())
+			printJson(new Json().put("released", tag.version()).put("savePoint", tag.savePoint().id()).put("signedBy", tag.person())
 					.put("digest", manifest == null ? null : manifest.digest()).put("bump", manifest == null ? null : manifest.bump())
 					.put("changes", manifest == null ? null : manifest.changes()));
 			return;

@@ -26,7 +26,7 @@ final class ReleasesCommand extends ArchiveCommand {
 		List<ReleasedState> releases = book.list();
 		Bump next = book.propose();
 		if (json) {
-			out().println(new Json().put("releases", releases.stream().map(r -> json(r).fields()).toList())
+			printJson(new Json().put("releases", releases.stream().map(r -> json(r).fields()).toList())
 					.put("next", new Json().put("version", next.version().toString()).put("reasons", next.reasons())));
 			return;
 		}

@@ -64,7 +64,7 @@ final class RemedyCommand extends ArchiveCommand {
 			record(archive);
 		}
 		if (json) {
-			out().println(new Json().put("dryRun", dryRun).put("remedies", done));
+			printJson(new Json().put("dryRun", dryRun).put("remedies", done));
 		} else if (done.isEmpty()) {
 			out().println("nothing to remedy");
 		}

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.PastState;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.GateSet;
@@ -11,7 +12,6 @@ import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.release.ReleaseReport;
 import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.exchange.TextFile;
-import org.cairnfield.model.Archive;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,14 +39,20 @@ final class ReportCommand extends ArchiveCommand {
 		String page;
 		if (version == null) {
 			page = ReleaseReport.html(archive.archive(), null, book.ask(packArgs.settings(), workers), archive.digest(),
-					book.steps(null));
+					book.steps(null), damages());
 		} else {
 			ReleasedState release = book.find(version);
-			Archive then = book.openReadOnly(version).archive();
-			GateCheck check = GateCheck.of(then, GateSet.parse(release.manifest().gateSet()), null, release.manifest().settings(), workers);
-			page = ReleaseReport.html(then, release.manifest(), check, release.manifest().digest(), book.steps(release));
+			PastState then = book.openReadOnly(version);
+			requireSound("release " + version, then.damages());
+			GateCheck check = GateCheck.of(then.archive(), GateSet.parse(release.manifest().gateSet()), null, release.manifest().settings(), workers);
+			page = ReleaseReport.html(then.archive(), release.manifest(), check, release.manifest().digest(), book.steps(release),
+					damages());
 		}
 		TextFile.write(file, page);
-		out().println(json ? new Json().put("file", file.toString()).toString() : file.toString());
+		if (json) {
+			printJson(new Json().put("file", file.toString()));
+		} else {
+			out().println(file);
+		}
 	}
 }

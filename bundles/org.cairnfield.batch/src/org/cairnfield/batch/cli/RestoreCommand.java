@@ -25,6 +25,11 @@ final class RestoreCommand extends ArchiveCommand {
 	}
 
 	@Override
+	OnDamage onDamage() {
+		return onlyItsChange ? OnDamage.REFUSE : OnDamage.MEND;
+	}
+
+	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		SavePoint wanted;
 		try (History history = archive.history()) {
@@ -33,8 +38,9 @@ final class RestoreCommand extends ArchiveCommand {
 		Optional<SavePoint> made = onlyItsChange
 				? Optional.of(archive.undo(wanted, archiveArgs.person(), archiveArgs.note))
 				: archive.restore(wanted, archiveArgs.person(), archiveArgs.note);
+		meet(archive.damages());
 		if (json) {
-			out().println(new Json().put("savePoint", made.map(p -> (Object) json(p).fields()).orElse(null)));
+			printJson(new Json().put("savePoint", made.map(p -> (Object) json(p).fields()).orElse(null)));
 		} else {
 			out().println(made.map(p -> "save point " + p.shortId() + ": " + p.summary()).orElse("nothing to restore: the archive is in that state"));
 		}

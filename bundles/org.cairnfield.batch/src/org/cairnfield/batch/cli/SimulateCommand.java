@@ -46,7 +46,7 @@ final class SimulateCommand extends SurveyCommand {
 		}
 		ResultTable.write(folder("").resolve("truth.csv"), PlantedFault.COLUMNS, archive.truth().stream().map(PlantedFault::fields));
 		if (json) {
-			out().println(new Json().put("seed", seed).put("surveys", written).put("faults", archive.truth().size()));
+			printJson(new Json().put("seed", seed).put("surveys", written).put("faults", archive.truth().size()));
 		} else {
 			table.print(out());
 			out().println();

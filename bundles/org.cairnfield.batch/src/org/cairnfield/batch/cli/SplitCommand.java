@@ -47,7 +47,7 @@ final class SplitCommand extends SurveyCommand {
 		splitArgs.rule(); // of no use here, but checked
 		if (sourceArgs.isArchive()) {
 			SplitPlan plan = archiveSplitArgs.plan(request);
-			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, archive -> keep(archive, plan, workers));
+			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, OnDamage.REFUSE, archive -> keep(archive, plan, workers));
 			return;
 		}
 		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
@@ -57,7 +57,7 @@ final class SplitCommand extends SurveyCommand {
 			Tables.labels(labels, split, intake.sampleIds()::get);
 		}
 		if (json) {
-			out().println(new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
+			printJson(new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
 					.put("notHeard", intake.notHeard()).put("split", Results.split(split)));
 		} else {
 			Results.printSplit(split, out());
@@ -87,7 +87,7 @@ final class SplitCommand extends SurveyCommand {
 			for (int i = 0; i < facts.size(); i++) {
 				splits.add(KeptResults.split(made.splits().get(i), facts.get(i)).fields());
 			}
-			out().println(new Json().put("splits", splits));
+			printJson(new Json().put("splits", splits));
 		} else {
 			for (int i = 0; i < facts.size(); i++) {
 				KeptResults.printSplit(made.splits().get(i), facts.get(i), out());

@@ -3,11 +3,15 @@ package org.cairnfield.batch.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.run.OutputFolder;
@@ -16,6 +20,7 @@ import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.Quarantine;
+import org.cairnfield.exchange.pack.PackLimitException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -37,6 +42,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 	boolean help;
 
 	private int ending = ExitCode.OK;
+	private Set<Damage> damages;
 	private final Set<Path> quarantineFiles = new HashSet<>();
 
 	@Override
@@ -48,13 +54,55 @@ abstract class SurveyCommand implements Callable<Integer> {
 			} finally {
 				progress.end();
 			}
-			return ending;
+			return damages == null || damages.isEmpty() ? ending : ExitCode.DAMAGED;
 		} catch (OutOfMemoryError e) {
 			err().println("cairnfield: out of memory; give the JVM more, e.g. CAIRNFIELD_JAVA_OPTS=-Xmx4g");
 			return ExitCode.MEMORY;
-		} catch (UnfitSurveyException e) {
-			throw new NotEnoughException(e.getMessage());
+		} catch (UnfitSurveyException | PackLimitException e) {
+			throw withDamage(new NotEnoughException(e.getMessage()));
+		} catch (ArchiveException | IntakeException | NotEnoughException e) {
+			throw withDamage(e);
 		}
+	}
+
+	/** Whatever cannot be done with a damaged archive may be due to the damage, which scripts then find in the JSON. */
+	private Exception withDamage(Exception e) {
+		if (e instanceof DamagedException damaged) {
+			meet(damaged.damages());
+		}
+		if (damages == null || damages.isEmpty()) {
+			return e;
+		}
+		if (json) {
+			printJson(new Json());
+		}
+		return e instanceof DamagedException ? e
+				: new DamagedException(e.getMessage(), "the archive is damaged, which may be why", List.copyOf(damages), e);
+	}
+
+	/** Lists what is wrong with an archive; it is in the JSON from then on, and the command ends with {@link ExitCode#DAMAGED}. */
+	final void meet(List<Damage> found) {
+		damages = damages == null ? new LinkedHashSet<>() : damages;
+		list(found.stream().filter(damages::add).toList());
+	}
+
+	/** Lists what is wrong with an archive, for a command that may be the remedy. */
+	final void list(List<Damage> found) {
+		found.forEach(damage -> err().println("cairnfield: damaged: " + damage));
+	}
+
+	/** What is wrong with the archive, as far as it was met. */
+	final List<Damage> damages() {
+		return damages == null ? List.of() : List.copyOf(damages);
+	}
+
+	/** Prints the one object of a command; of an archive it lists the damages too. */
+	final void printJson(Json result) {
+		if (damages != null) {
+			result.put("damages", damages.stream().map(d -> new Json().put("file", d.file()).put("line", d.line())
+					.put("reason", d.reason()).put("remedy", d.remedy()).fields()).toList());
+		}
+		out().println(result);
 	}
 
 	abstract void run(Workers workers) throws Exception;

@@ -72,7 +72,7 @@ final class VerdictsCommand extends ArchiveCommand {
 		}
 		Standings standings = Standings.of(archive, split, policyArgs.policy());
 		if (json) {
-			out().println(KeptResults.standings(standings, result));
+			printJson(KeptResults.standings(standings, result));
 		} else {
 			KeptResults.printStandings(standings, out());
 		}

@@ -78,7 +78,7 @@ final class WaiveCommand extends ArchiveCommand {
 			record(archive);
 		}
 		if (json) {
-			out().println(new Json().put("dryRun", dryRun).put("reason", reason.strip()).put("waived", told));
+			printJson(new Json().put("dryRun", dryRun).put("reason", reason.strip()).put("waived", told));
 		} else if (told.isEmpty()) {
 			out().println("nothing to waive");
 		}

@@ -19,6 +19,8 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Intake;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -143,7 +145,8 @@ public final class SurveyTaking {
 				id = "0".repeat(Math.max(0, width - id.length())) + id;
 			}
 			if (!Ids.isUsableForSample(id) || !used.add(id)) {
-				throw new IllegalArgumentException("a sample cannot be called '" + id + "' in an archive");
+				throw new UnfitSurveyException("a sample cannot be called '" + id + "' in an archive: an id of a sample stands once in a"
+						+ " survey, has up to " + Ids.LONGEST + " characters, no control characters, and no blank at either end");
 			}
 			builder.sample(id, map.floor(s), map.x(s), map.y(s));
 			if (map.timeMillis(s) != RadioMap.NO_TIME) {
@@ -190,16 +193,21 @@ public final class SurveyTaking {
 	private static final class Names {
 		private final Set<String> ids = new HashSet<>();
 		private final Map<String, Site> sites = new HashMap<>();
+		private final Set<String> shared = new HashSet<>();
 		private final Map<String, Device> devices = new HashMap<>();
 		private final Map<String, AccessPoint> accessPoints = new HashMap<>();
 		private final Set<String> floors = new HashSet<>();
 
 		Names(Archive archive) {
 			for (Site site : archive.getSites()) {
-				sites.put(site.getName(), site);
+				String name = ArchiveMap.nameOf(site);
+				sites.put(name, site);
+				if (site.getName() != null && !name.equals(site.getName())) {
+					shared.add(site.getName());
+				}
 				use(site.getId());
 				site.getSurveys().forEach(survey -> use(survey.getId()));
-				site.getFloors().forEach(floor -> newFloor(site.getName(), floor.getLevel()));
+				site.getFloors().forEach(floor -> newFloor(name, floor.getLevel()));
 			}
 			archive.getDevices().forEach(device -> {
 				devices.put(device.getName(), device);
@@ -230,6 +238,11 @@ public final class SurveyTaking {
 		}
 
 		Site site(String name, TakeSurveysCommand command) {
+			if (shared.contains(name) && !sites.containsKey(name)) {
+				throw new UnfitSurveyException("several sites of the archive have the name '" + name + "': write "
+						+ String.join(" or ", sites.keySet().stream().filter(n -> n.startsWith(name + " (")).sorted().toList())
+						+ " in the survey, or give all but one another name");
+			}
 			return sites.computeIfAbsent(name, n -> {
 				Site site = ModelFactory.eINSTANCE.createSite();
 				site.setName(n);

@@ -58,9 +58,25 @@ public final class ArchiveMap {
 		return collector.done();
 	}
 
-	/** What the map and findings call a site: its name or, where it has none, its id. */
+	/**
+	 * What maps, findings and exports call a site: its name or, where it has none, its id. Where another site of the archive
+	 * has the same name, the id goes behind it, so that two places never become one.
+	 */
 	public static String nameOf(Site site) {
-		return site.getName() == null ? site.getId() : site.getName();
+		String name = plainName(site);
+		while (isTaken(site, name)) {
+			name += " (" + site.getId() + ')';
+		}
+		return name;
+	}
+
+	private static String plainName(Site site) {
+		return site.getName() == null || site.getName().isBlank() ? site.getId() : site.getName();
+	}
+
+	private static boolean isTaken(Site site, String name) {
+		return site.eContainer() instanceof Archive archive
+				&& archive.getSites().stream().anyMatch(other -> other != site && name.equals(plainName(other)));
 	}
 
 	/** Likewise for a device. */
@@ -106,20 +122,21 @@ public final class ArchiveMap {
 
 		void add(Site site, Survey survey, Predicate<Integer> wantedLevel) {
 			SampleTable table = survey.table();
+			String siteName = nameOf(site);
 			int[] column = table.accessPoints().stream()
 					.mapToInt(id -> accessPoints.computeIfAbsent(id, builder::accessPoint)).toArray();
 			for (int row = 0; row < table.size(); row++) {
 				if (table.isKept(row) && wantedLevel.test(table.floorLevel(row))) {
-					addSample(site, survey, table, row, column);
+					addSample(siteName, survey, table, row, column);
 				}
 			}
-			surveys.add(new org.cairnfield.curation.rules.Survey(survey.getId(), nameOf(site),
+			surveys.add(new org.cairnfield.curation.rules.Survey(survey.getId(), siteName,
 					Optional.ofNullable(survey.getDate()), Optional.ofNullable(survey.getSurveyor()).orElse(""),
 					Optional.ofNullable(survey.getSourceDigest())));
 		}
 
-		private void addSample(Site site, Survey survey, SampleTable table, int row, int[] column) {
-			builder.sample(nameOf(site), table.floorLevel(row), table.xMetres(row), table.yMetres(row));
+		private void addSample(String siteName, Survey survey, SampleTable table, int row, int[] column) {
+			builder.sample(siteName, table.floorLevel(row), table.xMetres(row), table.yMetres(row));
 			if (survey.getDevice() != null) {
 				builder.device(nameOf(survey.getDevice()));
 			}

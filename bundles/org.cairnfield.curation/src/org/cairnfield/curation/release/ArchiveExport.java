@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
@@ -30,6 +31,8 @@ import org.cairnfield.model.values.Scope;
 /** Writes an archive, or a release of it, for others. */
 public final class ArchiveExport {
 
+	private static final String DAMAGED = " (damaged)";
+
 	private ArchiveExport() {
 	}
 
@@ -44,33 +47,52 @@ public final class ArchiveExport {
 	}
 
 	/**
+	 * What was written.
+	 *
+	 * @param files the checksums last
+	 * @param notes what of the map is not in them, for a person
+	 */
+	public record Exported(List<Path> files, List<String> notes) {
+	}
+
+	/** As the other, of an archive without damage. */
+	public static Exported write(Archive archive, Source source, ReviewPolicy policy, Path folder, ExportRequest request)
+			throws IntakeException {
+		return write(archive, source, policy, folder, request, List.of());
+	}
+
+	/**
 	 * @param archive a copy, where others go on changing it
 	 * @param policy  how verdicts count, for the pack
-	 * @return the files, the checksums last
-	 * @throws IntakeException where the folder cannot be written, or a format cannot hold the map
+	 * @param damages what could not be read of the archive: the page of cautions lists it, and the files are named for it
+	 * @throws IntakeException where the folder cannot be written, or a format cannot hold the map; nothing is left then
 	 */
-	public static List<Path> write(Archive archive, Source source, ReviewPolicy policy, Path folder, ExportRequest request)
-			throws IntakeException {
+	public static Exported write(Archive archive, Source source, ReviewPolicy policy, Path folder, ExportRequest request,
+			List<Damage> damages) throws IntakeException {
 		try {
 			ArchiveMap from = ArchiveMap.of(request.withSetAside() ? withSetAside(archive) : archive, Scope.ARCHIVE, request.kind());
 			List<String> ids = new ArrayList<>();
 			for (int s = 0; s < from.map().size(); s++) {
 				ids.add(from.surveyed().sampleId(s));
 			}
+			String title = title(archive) + (damages.isEmpty() ? "" : DAMAGED);
 			RadioMap out = request.options().apply(from.map());
-			MapExport export = new MapExport(title(archive), out, ids, archive.getSites().stream().map(ArchiveExport::frame).toList());
+			MapExport export = new MapExport(title, out, ids, archive.getSites().stream().map(ArchiveExport::frame).toList());
 			byte[] pack = request.formats().contains(ExportFormat.PACK) ? pack(archive, source, policy, request) : null;
+			List<String> notes = export.leftOut(request.formats());
 			List<String> lines = new ArrayList<>();
 			lines.add("Content of the archive (SHA-256): " + source.digest());
 			lines.add(source.version().isEmpty() ? "Not a release" : "Release " + source.version());
 			lines.add(request.kind() == SurveyKind.TRAINING ? "Training surveys: the map" : "Test surveys: what the map was measured by");
 			lines.add(request.withSetAside() ? "Samples and access points that were set aside are in it" : "Without what was set aside");
-			if (!export.sitesWithoutPlace().isEmpty()) {
-				lines.add("Sites without a place on Earth, which GeoJSON leaves out: " + String.join(", ", export.sitesWithoutPlace()));
+			lines.addAll(notes);
+			if (!damages.isEmpty()) {
+				lines.add("DAMAGED: the archive could not be read whole, and this export lacks what is missing:");
+				damages.forEach(damage -> lines.add("- " + damage));
 			}
-			String base = Ids.from(title(archive)) + (source.version().isEmpty() ? "" : "-" + source.version());
-			return ExportFolder.write(folder, base, request.formats(), export, pack, Caution.page(title(archive), lines, out, request.options()),
-					source.time());
+			String base = Ids.from(title) + (source.version().isEmpty() ? "" : "-" + source.version());
+			return new Exported(ExportFolder.write(folder, base, request.formats(), export, pack,
+					Caution.page(title, lines, out, request.options()), source.time()), notes);
 		} catch (IllegalArgumentException e) {
 			throw new IntakeException(folder, 0, "the map cannot be exported: " + e.getMessage(), "Change what is named, or choose other formats");
 		}
@@ -105,7 +127,7 @@ public final class ArchiveExport {
 						floor.getName() == null ? Integer.toString(floor.getLevel()) : floor.getName(), x, y));
 			}
 		}
-		return new SiteFrame(site.getName(), anchor, floors);
+		return new SiteFrame(ArchiveMap.nameOf(site), anchor, floors);
 	}
 
 	private static Archive withSetAside(Archive archive) {

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.PastState;
@@ -167,12 +168,21 @@ public final class ReleaseBook {
 		List<ReleaseMeasures.Way> ways = new ArrayList<>(measures.ways());
 		for (String version : ways.isEmpty() ? List.<String>of() : versions) {
 			workers.checkCancelled();
-			ReleasedMap map = ReleasedMap.of(openReadOnly(version).archive(), policy);
+			ReleasedMap map = ReleasedMap.of(sound(openReadOnly(version)), policy);
 			if (map.map().size() > 0) {
 				ways.add(ReleaseMeasures.earlier(find(version), map, test.map(), workers));
 			}
 		}
 		return SideBySide.of(test, ways);
+	}
+
+	/** A map that has lost samples is no measure of another. */
+	private static Archive sound(PastState released) throws DamagedException {
+		if (!released.damages().isEmpty()) {
+			throw new DamagedException("the state at save point " + released.savePoint().shortId() + ", which was released, is damaged",
+					"verify the releases", released.damages());
+		}
+		return released.archive();
 	}
 
 	private GateCheck.Last last() throws IOException {
@@ -182,7 +192,7 @@ public final class ReleaseBook {
 		try (History history = History.of(open.folder())) {
 			List<ReleasedState> all = list(history);
 			return all.isEmpty() ? null
-					: new GateCheck.Last(all.get(0).tag().version(), history.open(all.get(0).tag().savePoint()).archive(),
+					: new GateCheck.Last(all.get(0).tag().version(), sound(history.open(all.get(0).tag().savePoint())),
 							all.get(0).manifest().settings());
 		}
 	}

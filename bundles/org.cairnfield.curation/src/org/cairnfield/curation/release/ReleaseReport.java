@@ -7,11 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
+import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.picture.ClusterSizes;
 import org.cairnfield.curation.picture.ErrorCurve;
 import org.cairnfield.curation.picture.Pictures;
@@ -44,18 +46,26 @@ public final class ReleaseReport {
 		this.page = new ReportPage(title);
 	}
 
+	/** As the other, of an archive without damage. */
+	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest, List<SavePoint> steps) {
+		return html(archive, manifest, check, digest, steps, List.of());
+	}
+
 	/**
 	 * @param archive  the content, of the working state or of a release
 	 * @param manifest of the release, or null for content that is none
 	 * @param check    of that content
 	 * @param digest   of that content
 	 * @param steps    save points that led to it, the latest first
+	 * @param damages  what could not be read of the archive: the page begins with it
 	 * @return HTML; the same for the same arguments
 	 */
-	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest, List<SavePoint> steps) {
+	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest, List<SavePoint> steps,
+			List<Damage> damages) {
 		String name = archive.getName() == null || archive.getName().isBlank() ? "Radio map" : archive.getName();
 		ReleaseReport report = new ReleaseReport(archive, manifest, check, name + (manifest == null ? "" : " " + manifest.version()));
 		report.head(name, digest);
+		report.damages(damages);
 		report.map();
 		report.cleaning();
 		report.steps(steps);
@@ -79,6 +89,15 @@ public final class ReleaseReport {
 		}
 	}
 
+	private void damages(List<Damage> damages) {
+		if (!damages.isEmpty()) {
+			page.heading("The archive is damaged");
+			page.paragraph("It could not be read whole. All figures on this page rest on what is left of it.");
+			page.table("Damage", List.of("File", "Line#", "What is wrong", "What to do"), damages.stream()
+					.map(d -> List.of(d.file(), d.line() > 0 ? Long.toString(d.line()) : "–", d.reason(), d.remedy())).toList());
+		}
+	}
+
 	private void map() {
 		page.heading("What the map is");
 		RadioMap map = check.released().map();
@@ -91,7 +110,7 @@ public final class ReleaseReport {
 				for (int row = 0; row < survey.table().size(); row++) {
 					kept += survey.table().isKept(row) ? 1 : 0;
 				}
-				rows.add(List.of(or(site.getName(), site.getId()), or(survey.getName(), survey.getId()),
+				rows.add(List.of(ArchiveMap.nameOf(site), or(survey.getName(), survey.getId()),
 						survey.getDate() == null ? "–" : survey.getDate().toString(), survey.getDevice() == null ? "–" : or(survey.getDevice().getName(), "–"),
 						survey.getKind().getName().toLowerCase(Locale.ROOT), Integer.toString(survey.table().size()),
 						Integer.toString(survey.table().size() - kept)));

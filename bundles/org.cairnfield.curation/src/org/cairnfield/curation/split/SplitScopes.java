@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
@@ -32,9 +33,9 @@ public final class SplitScopes {
 			Map<Integer, Integer> levels = levels(site);
 			int samples = levels.values().stream().mapToInt(Integer::intValue).sum();
 			all += samples;
-			entries.add(new Entry(Scope.site(site.getId()), site.getName(), samples));
+			entries.add(new Entry(Scope.site(site.getId()), ArchiveMap.nameOf(site), samples));
 			levels.forEach((level, count) -> entries
-					.add(new Entry(Scope.floor(site.getId(), level), site.getName() + ", floor " + level, count)));
+					.add(new Entry(Scope.floor(site.getId(), level), ArchiveMap.nameOf(site) + ", floor " + level, count)));
 		}
 		entries.add(0, new Entry(Scope.ARCHIVE, "Archive", all));
 		return entries;

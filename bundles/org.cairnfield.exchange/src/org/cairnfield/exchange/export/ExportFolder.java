@@ -1,7 +1,6 @@
 package org.cairnfield.exchange.export;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -21,44 +20,40 @@ public final class ExportFolder {
 	}
 
 	/**
-	 * Writes over files of the same names. The checksums of an earlier export are taken away first, so that a crash leaves no
-	 * list that could vouch for a mixture.
+	 * Writes over files of the same names. All files are written and summed up aside first and then put in place, so that
+	 * where one cannot be written an earlier export stays as it was. The checksums are put in place last, those of an earlier
+	 * export taken away before, so that a crash leaves no list that could vouch for a mixture.
 	 *
 	 * @param base    beginning of the files' names
+	 * @param formats those that cannot hold the map are left out, see {@link MapExport#leftOut}
 	 * @param pack    bytes of the device pack, or null where none is asked for
 	 * @param caution text of the page
 	 * @param written a time for formats that name one
 	 * @return the files, the checksums last
-	 * @throws IntakeException where a file cannot be written, and where a map of the Earth is asked for but no site has a place
+	 * @throws IntakeException where a file cannot be written, and where no format is left; nothing is left behind then
 	 */
 	public static List<Path> write(Path folder, String base, Set<ExportFormat> formats, MapExport export, byte[] pack,
 			String caution, Instant written) throws IntakeException {
-		List<Path> files = new ArrayList<>();
-		try {
-			Files.createDirectories(folder);
-			Files.deleteIfExists(folder.resolve(Checksums.NAME));
-			for (ExportFormat format : ExportFormat.values()) {
-				if (formats.contains(format)) {
-					Path file = folder.resolve(format.fileName(base));
-					requirePlace(file, format, export);
-					write(file, format, export, pack, written);
-					files.add(file);
-				}
+		Set<ExportFormat> writable = export.writable(formats);
+		if (writable.isEmpty() && !formats.isEmpty()) {
+			throw new IntakeException(folder, 0, "nothing was exported: no site of the map has a place on Earth",
+					"Give the site a georeference (latitude, longitude, bearing): Edit, Place the site on Earth, or \"locate\" in batch");
+		}
+		try (PartFolder part = PartFolder.of(folder)) {
+			List<String> names = new ArrayList<>();
+			for (ExportFormat format : writable) {
+				String name = format.fileName(base);
+				write(part.resolve(name), format, export, pack, written);
+				names.add(name);
 			}
-			files.add(folder.resolve(Caution.FILE));
-			TextFile.write(folder.resolve(Caution.FILE), caution);
-			Checksums.write(folder, files.stream().map(f -> f.getFileName().toString()).toList());
-			files.add(folder.resolve(Checksums.NAME));
-			return files;
+			names.add(Caution.FILE);
+			TextFile.write(part.resolve(Caution.FILE), caution);
+			Checksums.write(part.path(), names);
+			names.add(Checksums.NAME);
+			part.putInPlace(names);
+			return names.stream().map(folder::resolve).toList();
 		} catch (IOException e) {
 			throw new IntakeException(folder, 0, "the export could not be written: " + e.getMessage(), "Name another folder");
-		}
-	}
-
-	private static void requirePlace(Path file, ExportFormat format, MapExport export) throws IntakeException {
-		if (format.needsPlace() && export.sitesWithoutPlace().size() == export.map().sites().size()) {
-			throw new IntakeException(file, 0, "no site of the map has a place on Earth",
-					"Give the site a georeference (latitude, longitude, bearing): Edit, Place the site on Earth, or \"locate\" in batch");
 		}
 	}
 

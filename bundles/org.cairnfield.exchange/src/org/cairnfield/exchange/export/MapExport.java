@@ -1,7 +1,10 @@
 package org.cairnfield.exchange.export;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 import org.cairnfield.core.map.RadioMap;
 
@@ -27,6 +30,29 @@ public record MapExport(String title, RadioMap map, List<String> ids, List<SiteF
 	/** What is known of a site of the map. */
 	public Optional<SiteFrame> site(String name) {
 		return sites.stream().filter(s -> s.name().equals(name)).findFirst();
+	}
+
+	/** Formats of those asked for that can hold the map: none that shows it on Earth where no site has a place there. */
+	public Set<ExportFormat> writable(Set<ExportFormat> asked) {
+		Set<ExportFormat> formats = new TreeSet<>(asked);
+		formats.removeIf(format -> format.needsPlace() && sitesWithoutPlace().size() == map.sites().size());
+		return formats;
+	}
+
+	/** What of the map is not in the files of an export in these formats, for a person; a line each. */
+	public List<String> leftOut(Set<ExportFormat> asked) {
+		List<String> lines = new ArrayList<>();
+		Set<ExportFormat> written = writable(asked);
+		asked.stream().filter(format -> !written.contains(format)).sorted()
+				.forEach(format -> lines.add("No " + format + " was written: no site of the map has a place on Earth"));
+		List<String> nowhere = sitesWithoutPlace();
+		if (!nowhere.isEmpty() && written.contains(ExportFormat.GEOJSON)) {
+			lines.add("Not in the GeoJSON, since they have no place on Earth: " + String.join(", ", nowhere));
+		}
+		if (!nowhere.isEmpty() && written.contains(ExportFormat.GEOPACKAGE)) {
+			lines.add("Without geometry in the GeoPackage, since they have no place on Earth: " + String.join(", ", nowhere));
+		}
+		return lines;
 	}
 
 	/** Sites of the map that nobody has said the place of, and which no map of the Earth can show. */

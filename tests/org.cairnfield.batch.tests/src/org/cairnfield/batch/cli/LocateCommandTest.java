@@ -1,7 +1,9 @@
 package org.cairnfield.batch.cli;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,5 +37,18 @@ class LocateCommandTest {
 			assertTrue(Files.readString(written).contains("-30.2"), "longitudes are those of the site");
 		}
 		assertTrue(Cli.ok("history", "--archive", archive).out().contains("site"), "the history tells");
+	}
+
+	@Test
+	void exportsAMapThatIsNotPlacedInAllOtherFormats() throws IOException {
+		Path archive = folder.resolve("archive");
+		Cli.ok("intake", "-q", "--map", TestSurveys.wide(folder.resolve("survey.csv"), TestSurveys.map(60), "S"), "--archive", archive);
+		Path out = folder.resolve("out");
+		JsonObject json = Cli.ok("export", "-q", "--json", "--archive", archive, "--out", out).json();
+		assertEquals(5, json.getAsJsonArray("files").size(), json::toString); // wide, long, pack, cautions, checksums
+		assertEquals(2, json.getAsJsonArray("notes").size(), json::toString);
+		assertTrue(Files.readString(out.resolve("CAUTION.txt")).contains("No geojson was written"));
+		Cli.ok("verify", out);
+		Cli.ok("export", "--archive", archive, "--out", out).says("note: No geopackage was written");
 	}
 }

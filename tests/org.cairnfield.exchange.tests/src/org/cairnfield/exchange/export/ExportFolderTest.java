@@ -159,4 +159,42 @@ class ExportFolderTest {
 		assertTrue(refused.getMessage().contains("georeference"), refused.getMessage());
 		assertFalse(Files.exists(folder.resolve("out/SHA256SUMS")));
 	}
+
+	@Test
+	void leavesOutTheEarthWhereOtherFormatsAreAskedForToo() throws IntakeException, IOException {
+		MapExport nowhere = new MapExport("x", Exports.map(), List.of("1", "2", "3", "4"), List.of());
+		List<Path> files = ExportFolder.write(folder.resolve("out"), "x", EnumSet.of(ExportFormat.WIDE, ExportFormat.GEOJSON, ExportFormat.GEOPACKAGE),
+				nowhere, null, "", WRITTEN);
+		assertEquals(List.of("x-wide.csv", "CAUTION.txt", "SHA256SUMS"), files.stream().map(file -> file.getFileName().toString()).toList());
+		assertTrue(Checksums.verify(folder.resolve("out")).stream().allMatch(Checksums.Result::isSound));
+		assertEquals(List.of("No geojson was written: no site of the map has a place on Earth",
+				"No geopackage was written: no site of the map has a place on Earth"),
+				nowhere.leftOut(EnumSet.of(ExportFormat.WIDE, ExportFormat.GEOJSON, ExportFormat.GEOPACKAGE)));
+		assertEquals(List.of("Not in the GeoJSON, since they have no place on Earth: Sailmakers' Hall"),
+				Exports.export(Exports.map()).leftOut(EnumSet.of(ExportFormat.GEOJSON)));
+	}
+
+	private static Set<String> names(Path folder) throws IOException {
+		try (var files = Files.list(folder)) {
+			return files.map(file -> file.getFileName().toString()).collect(java.util.stream.Collectors.toSet());
+		}
+	}
+
+	/** A pack that is missing stands for any format that fails half-way: wide is written before. */
+	@Test
+	void leavesTheEarlierExportAsItWasWhereAFormatFails() throws IntakeException, IOException {
+		Path out = folder.resolve("out");
+		write(EnumSet.of(ExportFormat.WIDE));
+		byte[] wide = Files.readAllBytes(out.resolve("quay-wide.csv"));
+		Set<String> before = names(out);
+		MapExport other = new MapExport("quay", Exports.map(), List.of("1", "2", "3", "4"), List.of());
+		assertThrows(RuntimeException.class, () -> ExportFolder.write(out, "quay", EnumSet.of(ExportFormat.WIDE, ExportFormat.PACK), other, null,
+				"", WRITTEN));
+		assertEquals(before, names(out));
+		assertEquals(new String(wide, StandardCharsets.UTF_8), Files.readString(out.resolve("quay-wide.csv")));
+		assertTrue(Checksums.verify(out).stream().allMatch(Checksums.Result::isSound));
+		assertThrows(RuntimeException.class, () -> ExportFolder.write(folder.resolve("fresh"), "quay", EnumSet.of(ExportFormat.WIDE, ExportFormat.PACK),
+				other, null, "", WRITTEN));
+		assertEquals(Set.of("out"), names(folder));
+	}
 }

@@ -24,6 +24,7 @@ import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.check.SiteNames;
 import org.cairnfield.model.values.Ids;
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
@@ -95,6 +96,7 @@ public final class ArchiveReader {
 			reader.readSplits(archive);
 			reader.readLedgers(archive);
 			reader.reportStrays();
+			reader.notices.addAll(SiteNames.problems(archive));
 		} else {
 			archive = ModelFactory.eINSTANCE.createArchive();
 			archive.setName("");

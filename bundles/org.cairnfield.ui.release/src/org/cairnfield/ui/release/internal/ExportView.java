@@ -3,6 +3,7 @@ package org.cairnfield.ui.release.internal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -179,11 +180,13 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		}, this::say, problem -> caution.setText(Problems.text(problem)));
 	}
 
-	private void say(List<Path> files) {
+	private void say(ArchiveExport.Exported exported) {
 		if (!caution.isDisposed()) {
-			caution.setText("Written to " + files.get(0).getParent() + ":\n  "
-					+ String.join("\n  ", files.stream().map(file -> file.getFileName().toString()).toList()) + "\n\n"
-					+ String.join("\n\n", Caution.general()));
+			List<String> paragraphs = new ArrayList<>(exported.notes());
+			paragraphs.addAll(Caution.general());
+			caution.setText("Written to " + exported.files().get(0).getParent() + ":\n  "
+					+ String.join("\n  ", exported.files().stream().map(file -> file.getFileName().toString()).toList()) + "\n\n"
+					+ String.join("\n\n", paragraphs));
 		}
 	}
 

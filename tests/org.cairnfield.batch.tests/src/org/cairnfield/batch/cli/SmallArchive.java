@@ -1,0 +1,42 @@
+package org.cairnfield.batch.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** An archive of two sites with a split, and ways to damage it. */
+final class SmallArchive {
+
+	private SmallArchive() {
+	}
+
+	/** 120 samples of the map, 40 that test it, a split "all" of them and its proposals. */
+	static Path make(Path folder) {
+		Path archive = folder.resolve("archive");
+		Cli.ok("intake", "-q", "--archive", archive, "--map", TestSurveys.wide(folder.resolve("spring.csv"), TestSurveys.map(120), "S"));
+		Cli.ok("intake", "-q", "--archive", archive, "--test-survey", "--map",
+				TestSurveys.wide(folder.resolve("visit.csv"), TestSurveys.visit(40), "V"));
+		Cli.ok("split", "-q", "--archive", archive, "--name", "all", "--epsilon", 120, "--min-pts", 3);
+		Cli.ok("propose", "-q", "--archive", archive);
+		return archive;
+	}
+
+	/** A file of samples of the map. */
+	static Path samples(Path archive) {
+		return files(archive).stream().filter(file -> file.toString().endsWith(".samples")).findFirst().orElseThrow();
+	}
+
+	/** All files of the working folder, those of Git left out. */
+	static List<Path> files(Path archive) {
+		try (Stream<Path> all = Files.walk(archive)) {
+			return all.filter(Files::isRegularFile).filter(file -> !archive.relativize(file).startsWith(".git"))
+					.sorted(Comparator.comparing(Path::toString)).toList();
+		} catch (IOException e) {
+			throw new UncheckedIOException(e);
+		}
+	}
+}
