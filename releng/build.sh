@@ -1,4 +1,8 @@
 # Sourced with $root set: makes sure that $app holds the products as built from the present sources.
+# Names of files and people are in UTF-8. A locale that knows ASCII only, as cron and containers have it, would break them
+# before the JVM could see them.
+if [ "$(locale charmap 2>/dev/null)" = ANSI_X3.4-1968 ]; then export LC_ALL=C.UTF-8; fi
+
 . "$root/releng/packages.sh"
 . "$root/releng/maven.sh"
 

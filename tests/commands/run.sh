@@ -84,10 +84,25 @@ builds_by_content_only() {
   [ "$(fingerprint)" != "$first" ]
 }
 
+keeps_names_in_a_locale_of_ascii() {
+  cp "$root/demo-data/test/sh-test.csv" "Überblick.csv"
+  LC_ALL=C run "$root/cairnfield" batch intake --quiet --map "Überblick.csv" --archive "Käfig" --person "Zoë Ünal"
+  [ $code = 0 ] || return 1
+  LC_ALL=C LANG=C run "$root/cairnfield" batch history --archive "Käfig"
+  [ $code = 0 ] && grep -q 'Zoë Ünal' out && [ -e "Käfig/archive.xmi" ]
+}
+
+refuses_names_that_the_locale_has_broken() {
+  LC_ALL=C run java "${java_options[@]}" -cp "$(class_path "$root/target/app/$(fingerprint)")" org.cairnfield.batch.cli.Main \
+    history --archive nowhere --person "Zoë Ünal"
+  [ $code = 2 ] && grep -q 'LC_ALL=C.UTF-8' err
+}
+
 count=0 failures=0 cases=
 for name in helps_without_building refuses_an_unknown_command leaves_standard_output_to_the_program \
   starts_through_a_link_from_elsewhere finds_files_from_where_it_is_called does_the_same_inside_osgi \
-  hands_on_the_exit_code builds_by_content_only; do
+  hands_on_the_exit_code builds_by_content_only keeps_names_in_a_locale_of_ascii \
+  refuses_names_that_the_locale_has_broken; do
   count=$((count + 1)) failure=
   rm -rf "$work"/*
   if ! $name; then

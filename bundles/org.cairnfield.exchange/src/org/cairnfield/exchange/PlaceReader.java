@@ -14,7 +14,8 @@ final class PlaceReader {
 
 	/** More than twice around the Earth; no plane frame goes so far. */
 	private static final double FARTHEST_METRES = 1e8;
-	private static final int LONGEST_NAME = 256;
+	/** Characters of a name of anything. */
+	static final int LONGEST_NAME = 256;
 
 	private final Map<ColumnRole, Integer> columns = new EnumMap<>(ColumnRole.class);
 	private final IntakeOptions options;

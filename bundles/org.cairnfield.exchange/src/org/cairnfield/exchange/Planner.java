@@ -92,6 +92,7 @@ final class Planner {
 		plan.evidence = new String[plan.width];
 		PlaceColumns.told(plan, options.roles(), rolesFound);
 		new LayoutGuess(plan, stats, options).decide();
+		ColumnNames.require(plan);
 		return plan;
 	}
 

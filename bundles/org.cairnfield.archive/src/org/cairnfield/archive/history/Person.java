@@ -8,18 +8,21 @@ package org.cairnfield.archive.history;
  */
 public record Person(String name, String email) {
 
-	/** @throws IllegalArgumentException for what Git could not keep */
+	/** What stands for a character that a wrong character set has destroyed. */
+	private static final char UNREADABLE = '\uFFFD';
+
+	/** @throws IllegalArgumentException for what Git could not keep, and for names that lost characters on their way here */
 	public Person {
 		name = name.strip();
 		email = email.strip();
 		if (name.isEmpty() || !isPlain(name) || !isPlain(email)) {
-			throw new IllegalArgumentException("a person has a name, and neither line breaks nor angle brackets: '" + name + "' '"
+			throw new IllegalArgumentException("a person has a name, without line breaks, angle brackets, and characters that could not be read: '" + name + "' '"
 					+ email + "'");
 		}
 	}
 
 	private static boolean isPlain(String text) {
-		return text.chars().noneMatch(c -> c == '<' || c == '>' || c < ' ' || c == 0x7f);
+		return text.chars().noneMatch(c -> c == '<' || c == '>' || Character.isISOControl(c) || c == UNREADABLE);
 	}
 
 	/** Without an address. */

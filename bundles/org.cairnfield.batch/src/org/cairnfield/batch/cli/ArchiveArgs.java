@@ -1,6 +1,7 @@
 package org.cairnfield.batch.cli;
 
 import java.nio.file.Path;
+import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.Person;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -20,7 +21,7 @@ final class ArchiveArgs {
 	@Mixin
 	DamageArgs damageArgs;
 
-	Person person() {
+	Person person() throws ArchiveException {
 		return PersonArgument.orUser(person);
 	}
 }

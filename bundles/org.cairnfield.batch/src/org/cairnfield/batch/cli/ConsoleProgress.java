@@ -25,7 +25,7 @@ final class ConsoleProgress implements Progress {
 	}
 
 	static ConsoleProgress on(PrintWriter err, boolean quiet) {
-		return new ConsoleProgress(err, quiet, System.console() != null);
+		return new ConsoleProgress(err, quiet, System.console() != null && err instanceof TerminalWriter);
 	}
 
 	@Override
@@ -60,14 +60,23 @@ final class ConsoleProgress implements Progress {
 			return;
 		}
 		String line = step + (units > 0 ? " " + Math.min(100, 100 * done.get() / units) + " %" : "");
-		err.print("\r" + line + " ".repeat(Math.max(0, width - line.length())));
+		back();
+		err.print(line + " ".repeat(Math.max(0, width - line.length())));
 		err.flush();
 		width = line.length();
 	}
 
+	private void back() {
+		if (err instanceof TerminalWriter terminalWriter) {
+			terminalWriter.carriageReturn();
+		}
+	}
+
 	private void clear() {
 		if (width > 0) {
-			err.print("\r" + " ".repeat(width) + "\r");
+			back();
+			err.print(" ".repeat(width));
+			back();
 			err.flush();
 			width = 0;
 		}

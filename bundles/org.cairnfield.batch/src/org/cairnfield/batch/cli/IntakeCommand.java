@@ -7,6 +7,7 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Guess;
 import org.cairnfield.exchange.Intake;
+import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.Mapping;
 import org.cairnfield.exchange.Preview;
 import org.cairnfield.exchange.SurveyIntake;
@@ -52,7 +53,7 @@ final class IntakeCommand extends SurveyCommand {
 		Intake intake = read(intakeArgs.map, intakeArgs.reading, workers);
 		notes(intake, true);
 		if (wide != null) {
-			WideTable.write(wide, intake.map(), intake.sampleIds());
+			writeWide(intake);
 		}
 		IntoArchive.Kept kept = intoArchive.folder == null ? null : intoArchive.keep(intakeArgs.map, intake);
 		if (json) {
@@ -66,6 +67,14 @@ final class IntakeCommand extends SurveyCommand {
 			if (kept != null) {
 				print(kept);
 			}
+		}
+	}
+
+	private void writeWide(Intake intake) throws IntakeException {
+		try {
+			WideTable.write(wide, intake.map(), intake.sampleIds());
+		} catch (IllegalArgumentException e) {
+			throw new IntakeException(wide, 0, e.getMessage(), "Give what has this name another one, or take it in without --wide");
 		}
 	}
 

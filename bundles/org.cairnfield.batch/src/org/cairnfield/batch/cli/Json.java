@@ -5,7 +5,7 @@ import com.google.gson.GsonBuilder;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** JSON objects in the order in which fields are put; a number that is not finite becomes null. */
+/** JSON objects in the order in which fields are put; a number that is not finite becomes null. Whatever a terminal would obey is escaped. */
 final class Json {
 
 	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
@@ -24,6 +24,14 @@ final class Json {
 
 	@Override
 	public String toString() {
-		return GSON.toJson(fields);
+		StringBuilder text = new StringBuilder();
+		GSON.toJson(fields).chars().forEach(c -> {
+			if (TerminalWriter.isHidden(c)) {
+				text.append(String.format("\\u%04x", c));
+			} else {
+				text.append((char) c);
+			}
+		});
+		return text.toString();
 	}
 }

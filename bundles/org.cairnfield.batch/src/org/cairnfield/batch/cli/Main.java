@@ -3,11 +3,13 @@ package org.cairnfield.batch.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.exchange.IntakeException;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import picocli.CommandLine;
@@ -30,6 +32,9 @@ import picocli.CommandLine;
 				"can be personal data: local law decides." })
 public final class Main {
 
+	/** What the JVM puts for bytes of an argument that the locale does not know. */
+	private static final char UNREADABLE = '\uFFFD';
+
 	private Main() {
 	}
 
@@ -47,9 +52,15 @@ public final class Main {
 	 * @return one of {@link ExitCode}
 	 */
 	public static int run(String[] args, PrintStream out, PrintStream err) {
-		PrintWriter outWriter = new PrintWriter(out, false, StandardCharsets.UTF_8);
-		PrintWriter errWriter = new PrintWriter(err, true, StandardCharsets.UTF_8);
+		PrintWriter outWriter = new TerminalWriter(out, false);
+		PrintWriter errWriter = new TerminalWriter(err, true);
+		if (Arrays.stream(args).anyMatch(arg -> arg.indexOf(UNREADABLE) >= 0)) {
+			errWriter.println("cairnfield: an argument has characters that the locale (" + System.getProperty("sun.jnu.encoding", "unknown")
+					+ ") cannot hold; set one of UTF-8, for instance LC_ALL=C.UTF-8");
+			return ExitCode.USAGE;
+		}
 		CommandLine line = new CommandLine(new Main()).setOut(outWriter).setErr(errWriter)
+				.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
 				.setCaseInsensitiveEnumValuesAllowed(true).setExecutionExceptionHandler((e, command, parsed) -> explain(e, errWriter))
 				.setParameterExceptionHandler((e, parsed) -> {
 					errWriter.println("cairnfield: " + wrong(e));

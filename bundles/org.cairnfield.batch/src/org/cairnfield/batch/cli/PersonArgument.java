@@ -1,5 +1,6 @@
 package org.cairnfield.batch.cli;
 
+import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.Person;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -17,7 +18,12 @@ final class PersonArgument implements ITypeConverter<Person> {
 	}
 
 	/** That person, or else the user of this machine. */
-	static Person orUser(Person given) {
-		return given != null ? given : Person.named(System.getProperty("user.name", "unknown"));
+	static Person orUser(Person given) throws ArchiveException {
+		String user = System.getProperty("user.name", "unknown");
+		try {
+			return given != null ? given : Person.named(user);
+		} catch (IllegalArgumentException e) {
+			throw new ArchiveException("the user of this machine has no name that a history can keep: '" + user + "'", "say who it is with --person", e);
+		}
 	}
 }

@@ -73,7 +73,7 @@ final class ReleaseCommand extends ArchiveCommand {
 			if (reason == null || reason.isBlank()) {
 				throw wrong("--override " + key + " needs a reason");
 			}
-			by.put(gate, new GateResult.Overrule(archiveArgs.person().name(), reason));
+			by.put(gate, new GateResult.Overrule(archiveArgs.person.name(), reason));
 		});
 		return by;
 	}

@@ -64,10 +64,11 @@ final class WaiveCommand extends ArchiveCommand {
 		Map<String, Finding> wanted = wanted(check);
 		List<Map<String, Object>> told = new ArrayList<>();
 		Instant now = Instant.now();
+		String person = archiveArgs.person().name();
 		wanted.forEach((key, finding) -> {
 			if (!dryRun) {
 				archive.archive().getWaivers()
-						.add(ArchiveCheck.toModel(Waiver.of(finding, reason.strip(), archiveArgs.person().name(), now)));
+						.add(ArchiveCheck.toModel(Waiver.of(finding, reason.strip(), person, now)));
 			}
 			told.add(new Json().put("rule", finding.rule()).put("finding", finding.message()).put("key", key).fields());
 			if (!json) {

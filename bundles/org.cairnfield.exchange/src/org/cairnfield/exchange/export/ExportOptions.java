@@ -1,7 +1,9 @@
 package org.cairnfield.exchange.export;
 
-import java.util.HashSet;
-import java.util.Set;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeMap;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
@@ -20,7 +22,10 @@ public record ExportOptions(boolean withoutLocal, Pseudonyms pseudonyms, TimeGra
 	/** Everything as it is. */
 	public static final ExportOptions ALL = new ExportOptions(false, null, TimeGrain.FULL, true);
 
-	/** The map as it leaves: the same samples in the same order. Access points that no sample hears are left out. */
+	/**
+	 * The map as it leaves: the same samples in the same order. Access points that no sample hears are left out. Pseudonyms
+	 * stand in an order of their own: that of the addresses would show between which others an unknown one lies.
+	 */
 	public RadioMap apply(RadioMap map) {
 		RadioMapBuilder builder = new RadioMapBuilder();
 		boolean[] heard = new boolean[map.accessPointCount()];
@@ -48,20 +53,21 @@ public record ExportOptions(boolean withoutLocal, Pseudonyms pseudonyms, TimeGra
 		return builder.build();
 	}
 
+	/** Index of each access point in the map that leaves, or -1; begins the builder with their names. */
 	private int[] columns(RadioMap map, boolean[] heard, RadioMapBuilder builder) {
 		int[] column = new int[map.accessPointCount()];
-		Set<String> names = new HashSet<>();
+		Arrays.fill(column, -1);
+		Map<String, Integer> leaving = pseudonyms == null ? new LinkedHashMap<>() : new TreeMap<>();
 		for (int c = 0; c < column.length; c++) {
 			String name = map.accessPoints().get(c);
-			column[c] = -1;
 			if (heard[c] && !(withoutLocal && MacAddress.find(name).filter(MacAddress::isLocal).isPresent())) {
 				String shown = pseudonyms == null ? name : pseudonyms.of(name);
-				if (!names.add(shown)) {
+				if (leaving.put(shown, c) != null) {
 					throw new IllegalArgumentException("two access points would get the name " + shown + ": use another key");
 				}
-				column[c] = builder.accessPoint(shown);
 			}
 		}
+		leaving.forEach((shown, c) -> column[c] = builder.accessPoint(shown));
 		return column;
 	}
 }

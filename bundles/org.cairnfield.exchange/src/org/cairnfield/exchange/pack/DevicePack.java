@@ -8,6 +8,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.zip.CRC32;
 
@@ -134,10 +135,10 @@ public final class DevicePack {
 			out.putLong(address[c]);
 		}
 		int centroids = out.position();
-		writeCentroids(out, column);
+		writeCentroids(out, column, pseudonyms != null);
 		int cells = out.position();
 		int samples = cells + 8 * (split.cells() + 1);
-		writeSamples(out, cells, samples, column);
+		writeSamples(out, cells, samples, column, pseudonyms != null);
 		writeHeader(out, sorted.length, new int[] {sites, addresses, centroids, cells, samples},
 				pseudonyms != null, source);
 		return seal(out);
@@ -209,19 +210,29 @@ public final class DevicePack {
 		}
 	}
 
-	private void writeCentroids(ByteBuffer out, int[] column) {
+	/**
+	 * Entries in the order that they are written in: as the map has its access points or, where pseudonyms hide these, by
+	 * column, since the order of addresses would show between which others an unknown one lies.
+	 */
+	private static int[] inOrder(int from, int to, IntUnaryOperator column, boolean hidden) {
+		IntStream entries = IntStream.range(from, to);
+		return hidden ? entries.boxed().sorted(Comparator.comparingInt(column::applyAsInt)).mapToInt(Integer::intValue).toArray()
+				: entries.toArray();
+	}
+
+	private void writeCentroids(ByteBuffer out, int[] column, boolean hidden) {
 		Centroids centroids = split.centroids();
 		for (int c = 0; c < centroids.size(); c++) {
 			out.putShort((short) (centroids.end(c) - centroids.start(c)));
 			out.putInt((int) Math.round(centroids.magnitude(c) * CENTROID_PARTS));
-			for (int k = centroids.start(c); k < centroids.end(c); k++) {
+			for (int k : inOrder(centroids.start(c), centroids.end(c), e -> column[centroids.column(e)], hidden)) {
 				out.putShort((short) column[centroids.column(k)]);
 				out.putShort((short) Math.round(centroids.value(k) * CENTROID_PARTS));
 			}
 		}
 	}
 
-	private void writeSamples(ByteBuffer out, int cells, int samples, int[] column) {
+	private void writeSamples(ByteBuffer out, int cells, int samples, int[] column, boolean hidden) {
 		RadioMap map = packed.map();
 		int[] rank = split.ranks();
 		out.position(samples);
@@ -231,7 +242,7 @@ public final class DevicePack {
 			for (int s : members) {
 				out.putInt(rank[s]).put((byte) map.site(s)).put((byte) map.floor(s));
 				out.putShort((short) packed.unitsX(s)).putShort((short) packed.unitsY(s)).putShort((short) map.heard(s));
-				for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				for (int k : inOrder(map.firstReading(s), map.endReading(s), e -> column[map.accessPoint(e)], hidden)) {
 					out.putShort((short) column[map.accessPoint(k)]).put((byte) packed.code(map.rssiDbm(k)));
 				}
 			}

@@ -20,7 +20,9 @@ import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files that are no survey, or not quite. {@link Cli} checks each time that no stack trace comes out. */
 class HostileInputTest {
@@ -202,6 +204,48 @@ class HostileInputTest {
 		Path wide = folder.resolve("wide.csv");
 		Cli.ok("intake", "--map", file, "--wide", wide);
 		assertEquals(List.of("-40", "-50"), Csv.of(wide).texts("A"));
+	}
+
+	@ParameterizedTest
+	@CsvSource({"x,2", "y,3", "floor,4", "building,5"})
+	void asksWhichOfTwoColumnsOfOneNameIsMeant(String name, int second) throws IOException {
+		List<String> header = new ArrayList<>(List.of("x", "y", "floor", "building", "A", "B"));
+		header.add(second - 1, name);
+		Path file = TestSurveys.text(folder.resolve("twice.csv"), String.join(",", header) + "\n" + "1,-2,-3,-4,-5,-50,-60\n".repeat(4));
+		Cli.run("intake", "--map", file).ended(ExitCode.INPUT).says(file, "columns " + (second - 1) + " and " + second + " are both named '" + name + "'",
+				"--column #" + second + "=ignored");
+		Cli.ok("intake", "-q", "--map", file, "--column", "#" + second + "=ignored");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"NaN", "nan", "?", "N/A", "#N/A", "null", "none", "-", "--", "unknown"})
+	void takesNoFloorForALevelOfItsOwn(String none) throws IOException {
+		Path file = TestSurveys.text(folder.resolve("survey.csv"), HEADER + GOOD.repeat(3) + "5,5," + none + ",Tide House,-50,-60,-70\n");
+		Path wide = folder.resolve("wide.csv");
+		Cli.run("intake", "-q", "--map", file, "--wide", wide).ended(ExitCode.QUARANTINED).says("1 no floor");
+		assertTrue(Files.readString(folder.resolve("survey.csv.quarantine.csv")).contains("this cannot be a floor: '" + none + "'"));
+		assertTrue(Csv.of(wide).texts("floor").stream().allMatch(level -> level.equals("0") || level.equals("1")));
+	}
+
+	@Test
+	void refusesANameOfAnAccessPointThatNothingCanKeep() throws IOException {
+		Path file = TestSurveys.text(folder.resolve("long.csv"), "x,y,floor,building," + "A".repeat(5000) + ",B\n1,2,0,Quay,-50,-60\n2,2,0,Quay,-50,-61\n");
+		for (List<Object> more : List.<List<Object>>of(List.of(), List.of("--wide", folder.resolve("w.csv")), List.of("--archive", folder.resolve("a")))) {
+			Cli.run("intake", "-q", "--map", file, more).ended(ExitCode.INPUT).says("column 5", "5,000 characters", "#5=ignored");
+		}
+		Cli.ok("intake", "-q", "--map", file, "--column", "#5=ignored", "--wide", folder.resolve("w.csv"));
+	}
+
+	@Test
+	void quotesNamesWithCommasQuotesAndLineEnds() throws IOException {
+		Path file = TestSurveys.text(folder.resolve("names.csv"), "x,y,floor,building,\"hall, east \"\"A\"\"\",\",,,\",\"two\nlines\"\n"
+				+ "1,2,0,Quay,-50,-60,-70\n2,2,0,Quay,-51,-61,-71\n");
+		Path wide = folder.resolve("wide.csv");
+		Cli.ok("intake", "-q", "--map", file, "--wide", wide);
+		assertTrue(Files.readString(wide).startsWith("id,time,device,building,floor,x,y,\"hall, east \"\"A\"\"\",\",,,\",\"two\nlines\"\r\n"));
+		Path again = folder.resolve("again.csv");
+		Cli.ok("intake", "-q", "--map", wide, "--wide", again);
+		assertEquals(Files.readString(wide), Files.readString(again));
 	}
 
 	@Test

@@ -7,11 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
 import javax.crypto.spec.SecretKeySpec;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.map.RadioMapBuilder;
 import org.junit.jupiter.api.Test;
 
 class ExportOptionsTest {
@@ -75,5 +80,38 @@ class ExportOptionsTest {
 				"not for safety of life without independent validation", "personal data", "Local law", "qualified practice")) {
 			assertTrue(page.replaceAll("\\s+", " ").contains(said), said + " is missing in\n" + page);
 		}
+	}
+
+	private static RadioMap heardEverywhere(List<String> accessPoints) {
+		RadioMapBuilder builder = new RadioMapBuilder();
+		accessPoints.forEach(builder::accessPoint);
+		for (int s = 0; s < 3; s++) {
+			builder.sample("Quay", 0, s, 1);
+			for (int a = 0; a < accessPoints.size(); a++) {
+				builder.reading(a, -40 - a);
+			}
+		}
+		return builder.build();
+	}
+
+	/** The order of the columns is that of the pseudonyms, whatever the order of the addresses, and so are readings and GeoPackage rows. */
+	@Test
+	void ordersByPseudonymSoThatTheOrderTellsNothingOfTheAddresses() {
+		List<String> addresses = IntStream.range(0, 40).mapToObj(i -> String.format("00:00:5E:00:53:%02X", i)).toList();
+		List<String> shuffled = new ArrayList<>(addresses);
+		Collections.shuffle(shuffled, new Random(3));
+		ExportOptions hidden = new ExportOptions(false, new Pseudonyms(new byte[16]), TimeGrain.FULL, true);
+		RadioMap one = hidden.apply(heardEverywhere(addresses));
+		assertEquals(one.accessPoints().stream().sorted().toList(), one.accessPoints());
+		assertEquals(one.accessPoints(), hidden.apply(heardEverywhere(shuffled)).accessPoints());
+		for (int k = one.firstReading(0) + 1; k < one.endReading(0); k++) {
+			assertTrue(one.accessPoint(k - 1) < one.accessPoint(k));
+		}
+		// the level names the address that was given it: each is still with its own
+		for (int a = 0; a < addresses.size(); a++) {
+			int column = one.accessPoints().indexOf(hidden.pseudonyms().of(addresses.get(a)));
+			assertEquals(-40 - a, one.rssiDbm(one.firstReading(0) + column));
+		}
+		assertEquals(addresses, ExportOptions.ALL.apply(heardEverywhere(addresses)).accessPoints());
 	}
 }

@@ -261,4 +261,34 @@ class DevicePackTest {
 		assertThrows(IllegalArgumentException.class, () -> many.bytes(null, ""));
 		assertThrows(IllegalArgumentException.class, () -> new PackSettings(0, 3, true, Voting.NEAREST));
 	}
+
+	/** In every list of a pack with pseudonyms columns ascend: nothing stands in the order of the addresses. */
+	@Test
+	void hidesTheOrderOfAddressesWhereTheyArePseudonyms() {
+		byte[] bytes = DevicePack.of(training, labels, false, PackSettings.USUAL).bytes(PSEUDONYMS, "");
+		ByteBuffer in = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+		int lists = 0;
+		int at = in.getInt(36);
+		for (int c = 0; c < in.getShort(18); c++) {
+			int entries = in.getShort(at) & 0xFFFF;
+			requireAscending(in, at + 6, entries, 4);
+			at += 6 + 4 * entries;
+			lists++;
+		}
+		at = in.getInt(44);
+		for (int s = 0; s < in.getInt(12); s++) {
+			int heard = in.getShort(at + 10) & 0xFFFF;
+			requireAscending(in, at + 12, heard, 3);
+			at += 12 + 3 * heard;
+			lists++;
+		}
+		assertEquals(bytes.length - PackReader.TRAILER_BYTES, at);
+		assertTrue(lists > 1000);
+	}
+
+	private static void requireAscending(ByteBuffer in, int from, int entries, int bytes) {
+		for (int i = 1; i < entries; i++) {
+			assertTrue((in.getShort(from + bytes * i) & 0xFFFF) > (in.getShort(from + bytes * (i - 1)) & 0xFFFF));
+		}
+	}
 }

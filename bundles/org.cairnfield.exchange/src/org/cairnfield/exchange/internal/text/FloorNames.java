@@ -3,6 +3,7 @@ package org.cairnfield.exchange.internal.text;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -10,7 +11,8 @@ import java.util.regex.Pattern;
 /**
  * Levels from what a survey calls its floors. A number is read where there is one ("2", "Floor 2", "2nd",
  * "1OG", "B1"), the usual words for the ground floor and a basement are known; any other name gets a level
- * from {@value #FIRST_FREE} up in the order met. {@link #readings} tells what was made of texts.
+ * from {@value #FIRST_FREE} up in the order met. What stands for no value at all, such as "?" or "N/A", is no name.
+ * {@link #readings} tells what was made of texts.
  */
 public final class FloorNames {
 
@@ -21,6 +23,8 @@ public final class FloorNames {
 
 	private static final int HIGHEST = 999;
 	private static final int MOST_FREE = 200;
+	private static final Set<String> NO_VALUE = Set.of("nan", "n/a", "n.a.", "na", "#n/a", "#value!", "#ref!", "null", "none", "nil",
+			"unknown", "undefined", "missing", "inf", "infinity", "-inf", "-infinity", "+inf", "+infinity", "tbd");
 	private static final Map<String, Integer> WORDS = Map.ofEntries(Map.entry("g", 0), Map.entry("gf", 0),
 			Map.entry("eg", 0), Map.entry("e", 0), Map.entry("rdc", 0), Map.entry("pb", 0), Map.entry("ground", 0),
 			Map.entry("groundfloor", 0), Map.entry("erdgeschoss", 0), Map.entry("og", 1), Map.entry("ug", -1),
@@ -41,6 +45,12 @@ public final class FloorNames {
 		this.given.putAll(given);
 	}
 
+	/** Whether a text stands for no floor: a word such as "N/A", or signs without a letter or digit. */
+	public static boolean isNoValue(String text) {
+		String s = text.strip();
+		return NO_VALUE.contains(s.toLowerCase(Locale.ROOT)) || s.codePoints().noneMatch(Character::isLetterOrDigit);
+	}
+
 	/** The level of a floor called {@code text}, or {@link #NONE}. */
 	public int level(String text) {
 		String s = text.strip();
@@ -54,6 +64,9 @@ public final class FloorNames {
 		}
 		if (known != null) {
 			return known;
+		}
+		if (isNoValue(s)) {
+			return NONE;
 		}
 		OptionalInt level = read(s);
 		if (level.isEmpty()) {
