@@ -10,6 +10,7 @@ import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.disk.DiskFaults;
 import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
@@ -44,7 +45,7 @@ final class Releasing {
 	/** Refuses where the version was released. */
 	void requireFree(String version) throws IOException {
 		try (GitFolder git = GitFolder.open(root)) {
-			if (git.tag(version) != null) {
+			if (git.hasTag(version)) {
 				throw new ArchiveException(version + " is released already, and what is released is never changed",
 						"choose a higher version");
 			}
@@ -68,6 +69,8 @@ final class Releasing {
 			Commit commit = git.find(point.id());
 			Tag tag = git.tag(version, commit, message, person.name(), person.email(), store.clock().instant());
 			return history.releases().stream().filter(r -> r.version().equals(tag.name())).findFirst().orElseThrow();
+		} catch (IOException e) {
+			throw DiskFaults.explain(version + " was not released: the save point is made, but not its tag", root, e);
 		}
 	}
 }

@@ -121,33 +121,4 @@ class ReleaseTest {
 		open = new ArchiveStore().open(root, Mode.EDIT);
 		assertEquals("1.0.0", release("1.0.0").version());
 	}
-
-	/** Plain Git checks the signature. */
-	@Test
-	void signsTheTagWhereGitIsToldTo() throws Exception {
-		requireProgram("gpg");
-		requireProgram("git");
-		Path home = Files.createDirectory(folder.resolve("g"));
-		home.toFile().setReadable(false, false);
-		home.toFile().setReadable(true, true);
-		Map<String, String> environment = Map.of("GNUPGHOME", home.toString());
-		run(environment, folder, "gpg", "--batch", "--quiet", "--passphrase", "", "--quick-generate-key", "lead@example.org", "ed25519", "sign", "never");
-		Path program = Files.writeString(folder.resolve("gpg-here"), "#!/bin/sh\nGNUPGHOME='" + home + "' exec gpg --batch \"$@\"\n");
-		assertTrue(program.toFile().setExecutable(true));
-		run(Map.of(), root, "git", "-c", "safe.directory=*", "config", "gpg.program", program.toString());
-		run(Map.of(), root, "git", "-c", "safe.directory=*", "config", "user.signingKey", "lead@example.org");
-		run(Map.of(), root, "git", "-c", "safe.directory=*", "config", "tag.gpgSign", "true");
-		try {
-			assertTrue(release("1.0.0").signed());
-			run(Map.of(), root, "git", "-c", "safe.directory=*", "verify-tag", "1.0.0");
-			run(Map.of(), root, "git", "-c", "safe.directory=*", "config", "user.signingKey", "nobody@example.org");
-			ArchiveException refused = assertThrows(ArchiveException.class, () -> release("1.1.0"));
-			assertTrue(refused.getMessage().contains("did not sign"), refused.getMessage());
-			try (History history = open.history()) {
-				assertEquals(1, history.releases().size());
-			}
-		} finally {
-			run(environment, folder, "gpgconf", "--kill", "gpg-agent");
-		}
-	}
 }

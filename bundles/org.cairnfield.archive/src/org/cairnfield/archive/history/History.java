@@ -84,14 +84,17 @@ public final class History implements AutoCloseable {
 		return SavePoint.of(git.find(name));
 	}
 
-	/** States that were released, in the order of the names of their tags. Tags that are not annotated are none. */
+	/**
+	 * States that were released, in the order of the names of their tags. Tags that are not annotated or cannot be read are
+	 * none; {@link HistoryCheck#tagTroubles} has them.
+	 */
 	public List<ReleaseTag> releases() throws IOException {
 		return git.tags().stream().map(ReleaseTag::of).toList();
 	}
 
-	/** What is wrong with what Git keeps of a release, each object's name computed anew; empty if nothing is. */
-	public List<String> problemsOf(ReleaseTag release) {
-		return git.problemsOf(release.version());
+	/** For a look through all of it, which believes as little of it as can be. */
+	public HistoryCheck check() {
+		return new HistoryCheck(folder, git);
 	}
 
 	/** Paths of the files of a state that are not of the model: plans, releases. */

@@ -46,7 +46,7 @@ public record Verification(String what, List<Check> checks) {
 	 */
 	public static Verification ofRelease(Path folder, History history, ReleaseTag tag) {
 		List<Check> checks = new ArrayList<>();
-		checks.add(check("Git's objects of the release", () -> String.join("; ", history.problemsOf(tag))));
+		checks.add(check("Git's objects of the release", () -> String.join("; ", history.check().problemsOf(tag))));
 		ReleaseManifest[] manifest = new ReleaseManifest[1];
 		byte[][] bytes = new byte[1][];
 		checks.add(check("the manifest", () -> {

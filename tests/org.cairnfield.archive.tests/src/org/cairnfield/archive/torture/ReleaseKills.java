@@ -143,7 +143,7 @@ public final class ReleaseKills {
 		try (History history = History.of(root)) {
 			List<ReleaseTag> tags = history.releases();
 			for (ReleaseTag tag : tags) {
-				require(history.problemsOf(tag).isEmpty(), tag.version() + ": " + history.problemsOf(tag));
+				require(history.check().problemsOf(tag).isEmpty(), tag.version() + ": " + history.check().problemsOf(tag));
 				String manifest = new String(history.file(tag.savePoint(), "releases/" + tag.version() + ".json").orElseThrow(),
 						StandardCharsets.UTF_8);
 				require(manifest.equals(digests.get(tag.version())), tag.version() + " has another manifest");

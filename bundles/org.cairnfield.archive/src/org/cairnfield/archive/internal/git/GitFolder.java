@@ -181,7 +181,7 @@ public final class GitFolder implements AutoCloseable {
 		return new Tags(root, repository).all();
 	}
 
-	/** The annotated tag of a name, null where there is none. */
+	/** The annotated tag of a name, null where there is none; see {@link Tags#find}. */
 	public Tag tag(String name) throws IOException {
 		return new Tags(root, repository).find(name);
 	}
@@ -191,9 +191,14 @@ public final class GitFolder implements AutoCloseable {
 		return new Tags(root, repository).make(name, commit, message, person, email, time);
 	}
 
-	/** What is wrong with the objects of a tagged state, computed anew from their content; empty if nothing is. */
-	public List<String> problemsOf(String tag) {
-		return new ObjectCheck(repository).of(tag);
+	/** Whether there is a tag of a name, of whatever kind. */
+	public boolean hasTag(String name) {
+		return new Tags(root, repository).exists(name);
+	}
+
+	/** For a look through the whole repository. */
+	public GitAudit audit() {
+		return new GitAudit(root, repository);
 	}
 
 	/** Removes what an interrupted commit of ours has left in the way. Needs the lock of the folder. */

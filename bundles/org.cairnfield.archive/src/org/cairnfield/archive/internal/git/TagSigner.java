@@ -1,77 +1,106 @@
 package org.cairnfield.archive.internal.git;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.Signature;
+import org.cairnfield.archive.history.Signature.State;
 import org.eclipse.jgit.lib.GpgSignature;
-import org.eclipse.jgit.lib.StoredConfig;
 import org.eclipse.jgit.lib.TagBuilder;
 
 /**
- * Signs tags where Git is configured to: {@code tag.gpgSign} or {@code tag.forceSignAnnotated} is true. It runs the program
- * that Git itself would run ({@code gpg.program}, otherwise gpg) with {@code user.signingKey}; JGit alone would need further
- * libraries. Formats other than OpenPGP are refused.
+ * Signs tags where the user's Git is configured to: {@code tag.gpgSign} or {@code tag.forceSignAnnotated} is true. It runs the
+ * program that Git itself would run, with {@code user.signingKey}, by OpenPGP or SSH; JGit alone would need further
+ * libraries. Other formats are refused, and so is whatever a program hands back that does not verify.
  */
 final class TagSigner {
 
-	private static final int PATIENCE_SECONDS = 120;
+	private final UserGit user;
 
-	private final StoredConfig config;
-
-	TagSigner(StoredConfig config) {
-		this.config = config;
+	TagSigner(UserGit user) {
+		this.user = user;
 	}
 
 	void sign(TagBuilder tag) throws IOException {
-		if (!config.getBoolean("tag", "gpgSign", false) && !config.getBoolean("tag", "forceSignAnnotated", false)) {
+		if (!user.signsTags()) {
 			return;
 		}
-		String format = config.getString("gpg", null, "format");
-		if (format != null && !format.equals("openpgp")) {
-			throw new ArchiveException("no tag was made: Git is configured to sign with " + format + ", which is not known here",
-					"set gpg.format to openpgp, or tag.gpgSign to false");
-		}
-		tag.setGpgSignature(new GpgSignature(signature(tag.build())));
+		byte[] content = tag.build();
+		byte[] signature = switch (user.format()) {
+			case "openpgp" -> pgp(content);
+			case "ssh" -> ssh(content);
+			default -> throw new ArchiveException("no tag was made: Git is configured to sign with " + user.format()
+					+ ", which is not known here", "set gpg.format to openpgp or ssh, or tag.gpgSign to false");
+		};
+		requireGood(new SignedTag(content, signature), tag);
+		tag.setGpgSignature(new GpgSignature(signature));
 	}
 
-	private byte[] signature(byte[] content) throws IOException {
-		List<String> command = new ArrayList<>();
-		String program = config.getString("gpg", null, "program");
-		command.add(program == null ? "gpg" : program);
-		command.addAll(List.of("--status-fd=2", "-bsa"));
-		String key = config.getString("user", null, "signingKey");
-		if (key != null) {
-			command.addAll(List.of("-u", key));
+	private byte[] pgp(byte[] content) throws IOException {
+		Path gpg = installed(user.gpg(), "gpg");
+		List<String> command = new ArrayList<>(List.of(gpg.toString(), "--status-fd=2", "-bsa"));
+		if (user.signingKey() != null) {
+			command.addAll(List.of("-u", user.signingKey()));
 		}
-		Path said = Files.createTempFile("signing", ".txt");
-		Path signature = Files.createTempFile("signing", ".asc");
-		try {
-			Process process = new ProcessBuilder(command).redirectError(said.toFile()).redirectOutput(signature.toFile()).start();
-			try (OutputStream in = process.getOutputStream()) {
-				in.write(content);
+		try (Program program = new Program()) {
+			Program.Done done = program.run(command, content);
+			if (done.exit() != 0) {
+				throw refused(gpg, done.err());
 			}
-			boolean ended = process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
-			if (!ended) {
-				process.destroyForcibly();
+			return done.out();
+		}
+	}
+
+	private byte[] ssh(byte[] content) throws IOException {
+		Path keygen = installed(user.sshKeygen(), "ssh-keygen");
+		String key = user.signingKey();
+		if (key == null) {
+			throw new ArchiveException("no tag was made: user.signingKey names no key", "name one, or set tag.gpgSign to false");
+		}
+		try (Program program = new Program()) {
+			List<String> command = new ArrayList<>(List.of(keygen.toString(), "-Y", "sign", "-n", "git", "-f"));
+			if (key.startsWith("ssh-") || key.startsWith("key::")) { // the key itself; its private part is with the agent
+				String text = key.startsWith("key::") ? key.substring(5) : key;
+				command.addAll(List.of(program.file("key.pub", (text + '\n').getBytes(StandardCharsets.UTF_8)).toString(), "-U"));
+			} else {
+				command.add(UserGit.path(key).toString());
 			}
-			if (!ended || process.exitValue() != 0 || Files.size(signature) == 0) {
-				throw new ArchiveException("no tag was made: " + command.get(0) + " did not sign it: "
-						+ Files.readString(said, StandardCharsets.UTF_8).strip(), "see to the key, or set tag.gpgSign to false");
+			Path file = program.file("tag", content);
+			command.add(file.toString());
+			Program.Done done = program.run(command, new byte[0]);
+			Path signature = file.resolveSibling("tag.sig");
+			if (done.exit() != 0 || !Files.isRegularFile(signature)) {
+				throw refused(keygen, done.err());
 			}
 			return Files.readAllBytes(signature);
-		} catch (InterruptedException e) {
-			Thread.currentThread().interrupt();
-			throw new ArchiveException("no tag was made: signing was interrupted", "try again", e);
-		} finally {
-			Files.delete(said);
-			Files.delete(signature);
 		}
+	}
+
+	private static Path installed(Path program, String name) throws ArchiveException {
+		if (program == null) {
+			throw new ArchiveException("no tag was made: Git is configured to sign tags, and " + name + " cannot be found",
+					"install it, or set tag.gpgSign to false");
+		}
+		return program;
+	}
+
+	/** With no list of signers SSH cannot say whose key it was; that the key made the signature it can. */
+	private void requireGood(SignedTag signed, TagBuilder tag) throws ArchiveException {
+		Signature made = new SignatureCheck(user).of(signed, tag.getTagger().getWhenAsInstant());
+		boolean ssh = signed.isArmour(SignedTag.SSH);
+		if (made.state() != State.GOOD && !(ssh && made.state() != State.BAD)) {
+			throw new ArchiveException("no tag was made: what was handed back as its signature does not verify: " + made,
+					"see to the key, and to gpg.program in the user's configuration of Git, or set tag.gpgSign to false");
+		}
+	}
+
+	private static ArchiveException refused(Path program, String said) {
+		return new ArchiveException("no tag was made: " + program.getFileName() + " did not sign it: " + said,
+				"see to the key, or set tag.gpgSign to false");
 	}
 }

@@ -7,14 +7,19 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.eclipse.jgit.errors.LockFailedException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectInserter;
 import org.eclipse.jgit.lib.PersonIdent;
-import org.eclipse.jgit.lib.Ref;
 import org.eclipse.jgit.lib.RefUpdate;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.TagBuilder;
@@ -27,49 +32,106 @@ final class Tags {
 
 	private final Path root;
 	private final Repository repository;
+	private RefFiles files;
 
 	Tags(Path root, Repository repository) {
 		this.root = root;
 		this.repository = repository;
+		files = RefFiles.of(repository);
 	}
 
-	/** All annotated tags on commits, in the order of their names; others are passed over. */
+	/** All annotated tags on commits, in the order of their names; others are passed over, {@link #troubles} has them. */
 	List<Tag> all() throws IOException {
 		List<Tag> tags = new ArrayList<>();
-		for (Ref ref : repository.getRefDatabase().getRefsByPrefix(Constants.R_TAGS)) {
-			Tag tag = read(ref);
-			if (tag != null) {
-				tags.add(tag);
+		for (String name : names()) {
+			try {
+				tags.add(read(name));
+			} catch (DamagedException e) {
+				// see troubles
 			}
 		}
 		return tags;
 	}
 
-	/** The tag of a name, null where there is no annotated one. */
-	Tag find(String name) throws IOException {
-		Ref ref = repository.exactRef(Constants.R_TAGS + name);
-		return ref == null ? null : read(ref);
-	}
-
-	boolean exists(String name) throws IOException {
-		return repository.exactRef(Constants.R_TAGS + name) != null;
-	}
-
-	private Tag read(Ref ref) throws IOException {
-		try (RevWalk walk = new RevWalk(repository)) {
-			RevObject object = walk.parseAny(ref.getObjectId());
-			if (!(object instanceof RevTag tag) || tag.getObject().getType() != Constants.OBJ_COMMIT) {
-				return null;
+	/** What keeps tags from being an annotated tag on a commit, by name. */
+	SortedMap<String, String> troubles() {
+		SortedMap<String, String> troubles = new TreeMap<>();
+		for (String name : names()) {
+			try {
+				Tag tag = read(name);
+				ObjectId object = files.ids().get(Constants.R_TAGS + name);
+				ObjectId peeled = files.peeled().get(Constants.R_TAGS + name);
+				if (peeled != null && !peeled.name().equals(tag.commit().id()) && object.name().equals(tag.id())) {
+					troubles.put(name, Constants.PACKED_REFS + " says that it names " + peeled.name());
+				}
+			} catch (DamagedException e) {
+				troubles.put(name, e.damages().get(0).reason());
 			}
-			PersonIdent person = tag.getTaggerIdent();
-			return new Tag(Repository.shortenRefName(ref.getName()), GitFolder.commit(walk.parseCommit(tag.getObject())),
-					person == null ? "" : person.getName(), person == null ? Instant.EPOCH : person.getWhenAsInstant(),
-					tag.getFullMessage(), tag.getRawGpgSignature() != null);
 		}
+		return troubles;
+	}
+
+	/** Names of all tags, also of those that cannot be read. */
+	private SortedSet<String> names() {
+		SortedSet<String> names = new TreeSet<>();
+		for (var found : List.of(files.ids().keySet(), files.links().keySet(), files.problems().keySet())) {
+			found.stream().filter(name -> name.startsWith(Constants.R_TAGS)).forEach(name -> names.add(name.substring(Constants.R_TAGS.length())));
+		}
+		return names;
 	}
 
 	/**
-	 * Makes an annotated tag, signed where Git is configured to sign tags.
+	 * The tag of a name, null where there is none.
+	 *
+	 * @throws DamagedException where it is no annotated tag on a commit, or cannot be read
+	 */
+	Tag find(String name) throws IOException {
+		return exists(name) ? read(name) : null;
+	}
+
+	boolean exists(String name) {
+		return names().contains(name);
+	}
+
+	private Tag read(String name) throws DamagedException {
+		String ref = Constants.R_TAGS + name;
+		if (!files.ids().containsKey(ref)) {
+			throw damaged(name, files.problems().getOrDefault(ref, "it stands for another reference"), null);
+		}
+		ObjectId id = files.ids().get(ref);
+		try (RevWalk walk = new RevWalk(repository)) {
+			RevObject object = walk.parseAny(id);
+			if (!(object instanceof RevTag tag)) {
+				throw damaged(name, "it is a lightweight tag, which holds neither person nor message nor signature", null);
+			}
+			if (tag.getObject().getType() != Constants.OBJ_COMMIT) {
+				throw damaged(name, "it names no state of the archive", null);
+			}
+			SignedTag raw = SignedTag.of(repository.open(id, Constants.OBJ_TAG).getBytes());
+			PersonIdent person = tag.getTaggerIdent();
+			return new Tag(id.name(), name, GitFolder.commit(walk.parseCommit(tag.getObject())), person == null ? "" : person.getName(),
+					person == null ? Instant.EPOCH : person.getWhenAsInstant(), RevTag.parse(raw.payload()).getFullMessage(), raw.isSigned());
+		} catch (IOException | RuntimeException e) {
+			if (e instanceof DamagedException known) {
+				throw known;
+			}
+			throw damaged(name, "it cannot be read: " + e.getMessage(), e);
+		}
+	}
+
+	private static DamagedException damaged(String name, String reason, Exception cause) {
+		String remedy = "fetch the tag again from a copy that has it";
+		return new DamagedException("tag " + name + ": " + reason, remedy,
+				List.of(new Damage(Constants.DOT_GIT + '/' + Constants.R_TAGS + name, 0, reason, remedy)), cause);
+	}
+
+	/** The bytes of an annotated tag, taken apart. */
+	SignedTag raw(String id) throws IOException {
+		return SignedTag.of(repository.open(ObjectId.fromString(id), Constants.OBJ_TAG).getBytes());
+	}
+
+	/**
+	 * Makes an annotated tag, signed where the user's Git is configured to sign tags.
 	 *
 	 * @throws ArchiveException where the name is taken, and where signing fails; nothing is made then
 	 */
@@ -86,7 +148,7 @@ final class Tags {
 		tag.setTagger(new PersonIdent(person, email, time, ZoneOffset.UTC));
 		tag.setMessage(message.endsWith("\n") ? message : message + '\n');
 		tag.setEncoding(StandardCharsets.UTF_8);
-		new TagSigner(repository.getConfig()).sign(tag);
+		new TagSigner(UserGit.of(root)).sign(tag);
 		GitLocks locks = new GitLocks(root, repository);
 		locks.announce();
 		try (ObjectInserter inserter = repository.newObjectInserter()) {
@@ -105,6 +167,7 @@ final class Tags {
 		} finally {
 			locks.withdraw();
 		}
+		files = RefFiles.of(repository);
 		return find(name);
 	}
 

@@ -1,0 +1,145 @@
+package org.cairnfield.archive.history;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+import org.cairnfield.archive.internal.disk.FolderView;
+import org.cairnfield.archive.internal.git.Commit;
+import org.cairnfield.archive.internal.git.GitAudit;
+import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.internal.git.Tag;
+import org.cairnfield.archive.internal.text.FileKind;
+import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.LedgerLines;
+
+/**
+ * A look through the whole history. What was looked at once is not read again, so make a new one for each look. Each method
+ * throws an {@link IOException} or a runtime exception of Git's where the history is too damaged to be looked at.
+ */
+public final class HistoryCheck {
+
+	private static final String RELEASES = "releases";
+	private static final String JSON = ".json";
+
+	private final Path folder;
+	private final GitFolder git;
+	private final GitAudit audit;
+	private List<Commit> commits;
+	private Set<String> onBranches;
+
+	HistoryCheck(Path folder, GitFolder git) {
+		this.folder = folder;
+		this.git = git;
+		audit = git.audit();
+	}
+
+	/** What is wrong with HEAD, references, the index, objects and packs of Git; empty if nothing is. */
+	public List<String> problems() {
+		return audit.problems();
+	}
+
+	/** Why Git's index cannot be read; empty if it can. Reads nothing else. */
+	public Optional<String> indexProblem() {
+		return Optional.ofNullable(audit.indexProblem());
+	}
+
+	/** What is wrong with what Git keeps of a release, each object's name computed again; empty if nothing is. */
+	public List<String> problemsOf(ReleaseTag release) {
+		try {
+			Tag tag = git.tag(release.version());
+			return tag == null ? List.of("there is no tag " + release.version()) : audit.problemsOf(tag);
+		} catch (IOException e) {
+			return List.of(e.getMessage());
+		}
+	}
+
+	/** Why tags are no releases, by name: they cannot be read, are lightweight, or name no state. */
+	public SortedMap<String, String> tagTroubles() {
+		return audit.tagTroubles();
+	}
+
+	/** Checks the signature of a release by the keys, lists and programs of the user's Git; never by those of the archive's. */
+	public Signature signature(ReleaseTag release) throws IOException {
+		return audit.signature(git.tag(release.version()));
+	}
+
+	/** Whether earlier save points were left out when the archive was cloned. */
+	public boolean isShallow() throws IOException {
+		return audit.isShallow();
+	}
+
+	/** Whether HEAD or a branch comes from the state, so that it is part of the archive's history. */
+	public boolean isOnBranch(SavePoint point) throws IOException {
+		if (onBranches == null) {
+			onBranches = audit.onBranches();
+		}
+		return onBranches.contains(point.id());
+	}
+
+	/** The id of the first save point, which copies and clones of the archive have too; empty before it. */
+	public Optional<String> beginning() throws IOException {
+		Commit commit = git.head();
+		Map<String, Commit> known = new TreeMap<>();
+		commits().forEach(c -> known.put(c.id(), c));
+		while (commit != null && !commit.parents().isEmpty()) {
+			commit = known.get(commit.parents().get(0));
+		}
+		return Optional.ofNullable(commit).map(Commit::id);
+	}
+
+	/** Every text about a release that any save point has brought, replaced ones too; the oldest first. */
+	public List<PastManifest> manifests() throws IOException {
+		List<PastManifest> found = new ArrayList<>();
+		Map<String, Commit> known = new TreeMap<>();
+		for (Commit commit : commits()) {
+			known.put(commit.id(), commit);
+			List<SortedMap<String, String>> before = new ArrayList<>();
+			for (String parent : commit.parents()) {
+				before.add(known.containsKey(parent) ? audit.filesIn(RELEASES, known.get(parent)) : new TreeMap<>());
+			}
+			for (Map.Entry<String, String> file : audit.filesIn(RELEASES, commit).entrySet()) {
+				String path = file.getKey();
+				if (Layout.isManifest(path) && before.stream().noneMatch(files -> file.getValue().equals(files.get(path)))) {
+					String version = path.substring(RELEASES.length() + 1, path.length() - JSON.length());
+					found.add(new PastManifest(version, SavePoint.of(commit), audit.content(file.getValue())));
+				}
+			}
+		}
+		return found;
+	}
+
+	/** What ledgers have lost, anywhere in the history and in the folder. */
+	public List<LedgerLoss> ledgerLosses() throws IOException {
+		LedgerAudit ledgers = new LedgerAudit(audit, commits());
+		Commit head = git.head();
+		Map<String, List<String>> saved = head == null ? Map.of() : ledgers.linesOf(head);
+		List<LedgerLoss> found = new ArrayList<>(ledgers.losses(saved, git.tags().stream().map(Tag::commit).toList()));
+		found.addAll(LedgerAudit.inFolder(saved, inFolder()));
+		return found;
+	}
+
+	private Map<String, List<String>> inFolder() throws IOException {
+		Map<String, List<String>> found = new TreeMap<>();
+		for (Map.Entry<String, Path> file : new FolderView(folder, Layout::isPart).files().entrySet()) {
+			if (Layout.kind(file.getKey()) == FileKind.LEDGER) {
+				found.put(file.getKey(), LedgerLines.of(Files.readAllBytes(file.getValue())));
+			}
+		}
+		return found;
+	}
+
+	private List<Commit> commits() throws IOException {
+		if (commits == null) {
+			commits = audit.commits();
+		}
+		return commits;
+	}
+}

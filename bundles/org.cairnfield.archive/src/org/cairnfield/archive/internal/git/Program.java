@@ -1,0 +1,85 @@
+package org.cairnfield.archive.internal.git;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+import org.cairnfield.archive.fault.ArchiveException;
+
+/** Runs a program of the user's for a signature, in a private folder for what it reads and writes. */
+final class Program implements AutoCloseable {
+
+	private static final int PATIENCE_SECONDS = 120;
+	private static final int MOST_BYTES = 1 << 20;
+
+	/**
+	 * What a program did.
+	 *
+	 * @param out standard output, at most a mebibyte of it
+	 */
+	record Done(int exit, byte[] out, String err) {
+
+		String text() {
+			return new String(out, StandardCharsets.UTF_8);
+		}
+	}
+
+	private final Path folder;
+	private int runs;
+
+	Program() throws IOException {
+		folder = Files.createTempDirectory("signature");
+	}
+
+	/** A new file for the program to read. */
+	Path file(String name, byte[] content) throws IOException {
+		return Files.write(folder.resolve(name), content);
+	}
+
+	Done run(List<String> command, byte[] in) throws IOException {
+		Path out = folder.resolve("out" + runs);
+		Path err = folder.resolve("err" + runs++);
+		ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile()).redirectOutput(out.toFile()).redirectError(err.toFile());
+		builder.environment().put("LC_ALL", "C.UTF-8");
+		Process process = builder.start();
+		try (OutputStream to = process.getOutputStream()) {
+			to.write(in);
+		} catch (IOException e) {
+			// it did not want to read all; its exit code tells
+		}
+		try {
+			if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+				process.destroyForcibly();
+				throw new ArchiveException(command.get(0) + " had not ended after " + PATIENCE_SECONDS + " s", "look what it waits for");
+			}
+		} catch (InterruptedException e) {
+			process.destroyForcibly();
+			Thread.currentThread().interrupt();
+			throw new ArchiveException(command.get(0) + " was interrupted", "try again", e);
+		}
+		return new Done(process.exitValue(), bytes(out), new String(bytes(err), StandardCharsets.UTF_8).strip());
+	}
+
+	private static byte[] bytes(Path file) throws IOException {
+		try (var in = Files.newInputStream(file)) {
+			return in.readNBytes(MOST_BYTES);
+		}
+	}
+
+	@Override
+	public void close() throws IOException {
+		List<Path> left = new ArrayList<>();
+		try (var files = Files.newDirectoryStream(folder)) {
+			files.forEach(left::add);
+		}
+		for (Path file : left) {
+			Files.deleteIfExists(file);
+		}
+		Files.deleteIfExists(folder);
+	}
+}

@@ -1,0 +1,115 @@
+package org.cairnfield.archive.internal.git;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.archive.history.Signature;
+import org.cairnfield.archive.history.Signature.State;
+
+/** Checks signatures of tags by the programs, keys and lists of the user, as Git itself would. */
+final class SignatureCheck {
+
+	private static final String NAMESPACE = "git";
+	private static final String STATUS = "[GNUPG:] ";
+
+	private final UserGit user;
+
+	SignatureCheck(UserGit user) {
+		this.user = user;
+	}
+
+	/** @param time when the tag says that it was made; keys that are limited in time count by it */
+	Signature of(SignedTag tag, Instant time) {
+		try {
+			if (!tag.isSigned()) {
+				return new Signature(State.NOT_SIGNED, "", "");
+			}
+			if (tag.isArmour(SignedTag.PGP)) {
+				return pgp(tag);
+			}
+			if (tag.isArmour(SignedTag.SSH)) {
+				return ssh(tag, time);
+			}
+			return new Signature(State.BAD, "", "it is not a whole signature of OpenPGP or SSH");
+		} catch (IOException | RuntimeException e) {
+			return new Signature(State.NOT_CHECKED, "", String.valueOf(e.getMessage()));
+		}
+	}
+
+	private Signature pgp(SignedTag tag) throws IOException {
+		Path gpg = user.gpg();
+		if (gpg == null) {
+			return new Signature(State.NOT_CHECKED, "", "gpg is not installed");
+		}
+		try (Program program = new Program()) {
+			Path signature = program.file("tag.asc", tag.signature());
+			Program.Done done = program.run(List.of(gpg.toString(), "--batch", "--no-tty", "--status-fd=1", "--keyid-format=long", "--verify",
+					signature.toString(), "-"), tag.payload());
+			List<String> status = done.text().lines().filter(l -> l.startsWith(STATUS)).map(l -> l.substring(STATUS.length())).toList();
+			return judge(status, done);
+		}
+	}
+
+	/** GnuPG says one word for each signature; more than one signature is more than Git makes. */
+	private static Signature judge(List<String> status, Program.Done done) {
+		List<String> verdicts = status.stream().filter(l -> l.matches("(GOODSIG|BADSIG|ERRSIG|EXPSIG|EXPKEYSIG|REVKEYSIG)( .*)?")).toList();
+		if (verdicts.size() != 1) {
+			String said = done.err().lines().reduce((a, b) -> b).orElse("exit code " + done.exit());
+			return status.stream().anyMatch(l -> l.startsWith("NODATA") || l.startsWith("UNEXPECTED")) || verdicts.size() > 1
+					? new Signature(State.BAD, "", "it cannot be read: " + said)
+					: new Signature(State.NOT_CHECKED, "", "gpg did not check it: " + said);
+		}
+		String[] words = verdicts.get(0).split(" ", 3);
+		String key = words.length > 1 ? "key " + words[1] : "";
+		String by = words.length > 2 ? words[2] : "";
+		String print = status.stream().filter(l -> l.startsWith("VALIDSIG ")).map(l -> "key " + l.split(" ")[1]).findFirst().orElse(null);
+		return switch (words[0]) {
+			case "GOODSIG" -> done.exit() == 0 && print != null ? new Signature(State.GOOD, by, print)
+					: new Signature(State.BAD, by, key);
+			case "EXPKEYSIG" -> print != null ? new Signature(State.GOOD, by, print + ", which has expired since")
+					: new Signature(State.BAD, by, key);
+			case "ERRSIG" -> status.stream().anyMatch(l -> l.startsWith("NO_PUBKEY ")) ? new Signature(State.UNKNOWN_KEY, "", key)
+					: new Signature(State.NOT_CHECKED, "", key + ", gpg cannot check signatures of its kind");
+			case "REVKEYSIG" -> new Signature(State.BAD, by, key + " was revoked");
+			case "EXPSIG" -> new Signature(State.BAD, by, "the signature has expired; " + key);
+			default -> new Signature(State.BAD, by, key);
+		};
+	}
+
+	private Signature ssh(SignedTag tag, Instant time) throws IOException {
+		Path keygen = user.sshKeygen();
+		if (keygen == null) {
+			return new Signature(State.NOT_CHECKED, "", "ssh-keygen is not installed");
+		}
+		try (Program program = new Program()) {
+			String signature = program.file("tag.sig", tag.signature()).toString();
+			Program.Done own = program.run(List.of(keygen.toString(), "-Y", "check-novalidate", "-n", NAMESPACE, "-s", signature), tag.payload());
+			if (own.exit() != 0) {
+				return new Signature(State.BAD, "", own.err().lines().findFirst().orElse(""));
+			}
+			String key = own.text().lines().findFirst().orElse("").replaceFirst("^.*with ", "");
+			Path signers = user.allowedSigners();
+			if (signers == null || !Files.isReadable(signers)) {
+				return new Signature(State.NOT_CHECKED, "", key + "; " + (signers == null ? "no file of allowed signers is configured"
+						: "the file of allowed signers cannot be read: " + signers));
+			}
+			String at = "-Overify-time=" + DateTimeFormatter.ofPattern("yyyyMMddHHmmss'Z'").withZone(ZoneOffset.UTC).format(time);
+			Program.Done found = program.run(List.of(keygen.toString(), "-Y", "find-principals", "-f", signers.toString(), "-s", signature, at),
+					new byte[0]);
+			for (String principal : found.exit() == 0 ? found.text().lines().toList() : List.<String>of()) {
+				List<String> command = new ArrayList<>(List.of(keygen.toString(), "-Y", "verify", "-n", NAMESPACE, "-f", signers.toString()));
+				command.addAll(List.of("-I", principal, "-s", signature, at));
+				if (program.run(command, tag.payload()).exit() == 0) {
+					return new Signature(State.GOOD, principal, key);
+				}
+			}
+			return new Signature(State.UNKNOWN_KEY, "", key);
+		}
+	}
+}
