@@ -34,6 +34,7 @@ public final class HistoryCheck {
 	private final GitAudit audit;
 	private List<Commit> commits;
 	private Set<String> onBranches;
+	private List<PastManifest> manifests;
 
 	HistoryCheck(Path folder, GitFolder git) {
 		this.folder = folder;
@@ -97,6 +98,13 @@ public final class HistoryCheck {
 
 	/** Every text about a release that any save point has brought, replaced ones too; the oldest first. */
 	public List<PastManifest> manifests() throws IOException {
+		if (manifests == null) {
+			manifests = List.copyOf(lookForManifests());
+		}
+		return manifests;
+	}
+
+	private List<PastManifest> lookForManifests() throws IOException {
 		List<PastManifest> found = new ArrayList<>();
 		Map<String, Commit> known = new TreeMap<>();
 		for (Commit commit : commits()) {

@@ -117,11 +117,12 @@ final class ReleaseCommand extends ArchiveCommand {
 		if (json) {
 			printJson(new Json().put("released", tag.version()).put("savePoint", tag.savePoint().id()).put("signedBy", tag.person())
 					.put("digest", manifest == null ? null : manifest.digest()).put("bump", manifest == null ? null : manifest.bump())
-					.put("changes", manifest == null ? null : manifest.changes()));
+					.put("changes", manifest == null ? null : manifest.changes()).put("tag", tag.id()));
 			return;
 		}
 		out().println("released " + tag.version() + (manifest == null ? "" : " (" + String.join("; ", manifest.bump()) + ")") + ", save point "
 				+ tag.savePoint().shortId() + (tag.signed() ? ", tag signed" : ""));
+		out().println("tag " + tag.id() + " (keep it elsewhere; \"verify --digest\" compares)");
 		if (manifest != null) {
 			out().println("content " + manifest.digest());
 			manifest.changes().forEach(change -> out().println("  " + change));

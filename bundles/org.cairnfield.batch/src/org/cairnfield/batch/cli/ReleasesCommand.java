@@ -12,7 +12,8 @@ import org.cairnfield.curation.release.ReleasedState;
 import picocli.CommandLine.Command;
 
 @Command(name = "releases", description = { "Lists the releases of an archive, the highest version first, and which version the next one would be.",
-		"\"compare\" and \"restore\" take versions for names of save points." })
+		"\"compare\" and \"restore\" take versions for names of save points.",
+		"Ends with 13 where a tag is no release, or a release has no tag, as in a clone without tags." })
 final class ReleasesCommand extends ArchiveCommand {
 
 	@Override
@@ -25,9 +26,12 @@ final class ReleasesCommand extends ArchiveCommand {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
 		List<ReleasedState> releases = book.list();
 		Bump next = book.propose();
+		List<String> gaps = book.gaps();
+		gaps.forEach(gap -> err().println("cairnfield: " + gap));
+		endWith(gaps.isEmpty() ? ExitCode.OK : ExitCode.NOT_SOUND);
 		if (json) {
 			printJson(new Json().put("releases", releases.stream().map(r -> json(r).fields()).toList())
-					.put("next", new Json().put("version", next.version().toString()).put("reasons", next.reasons())));
+					.put("next", new Json().put("version", next.version().toString()).put("reasons", next.reasons())).put("gaps", gaps));
 			return;
 		}
 		for (ReleasedState release : releases) {
@@ -45,6 +49,6 @@ final class ReleasesCommand extends ArchiveCommand {
 		ReleaseManifest m = release.manifest();
 		return new Json().put("version", m.version()).put("digest", m.digest()).put("previous", m.previous()).put("preparedBy", m.preparedBy())
 				.put("signedBy", m.signedBy()).put("signedAt", m.signedAt()).put("tagSigned", release.tag().signed())
-				.put("savePoint", release.tag().savePoint().id()).put("changes", m.changes()).put("notes", m.notes());
+				.put("tag", release.tag().id()).put("savePoint", release.tag().savePoint().id()).put("changes", m.changes()).put("notes", m.notes());
 	}
 }

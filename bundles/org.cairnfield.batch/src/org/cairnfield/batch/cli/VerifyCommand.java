@@ -1,15 +1,19 @@
 package org.cairnfield.batch.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.ReleaseTag;
+import org.cairnfield.archive.history.Signature;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.release.SemanticVersion;
+import org.cairnfield.curation.release.ArchiveVerification;
+import org.cairnfield.curation.release.KnownReleases;
 import org.cairnfield.curation.release.Verification;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -17,7 +21,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "verify", description = { "Looks whether releases and exports still are what they were. Changes nothing.",
-		"Digests are computed anew: of Git's objects, of the content, of files, of exported files by the list beside them." })
+		"Digests are computed again: of Git's objects, of the content, of files, of exported files by the list beside them.",
+		"Signatures are checked by the programs and keys of your own Git; docs/verification.md says what none of this can show." })
 final class VerifyCommand extends SurveyCommand {
 
 	@Option(names = "--archive", paramLabel = "DIR", description = "Verify the releases of this archive.")
@@ -29,52 +34,97 @@ final class VerifyCommand extends SurveyCommand {
 	@Option(names = "--folder", description = "The files in the archive's folder must be those of the release too, byte by byte; needs --release.")
 	boolean folder;
 
+	@Option(names = "--digest", paramLabel = "HEX", description = "What \"release\" printed, kept elsewhere: the digest of the content (64 digits) or the id of the tag (40 digits) must be this; needs --release.")
+	String digest;
+
+	@Option(names = "--signed", description = "Every release must carry a good signature of a key that is known here.")
+	boolean signed;
+
+	@Option(names = "--forget", description = "Forget what was seen on this computer of the archive's releases, and remember them as they are now.")
+	boolean forget;
+
 	@Parameters(arity = "0..*", paramLabel = "FILE", description = "Exported files, or folders of them.")
 	List<Path> files = List.of();
 
 	@Override
 	void run(Workers workers) throws Exception {
-		if (archive == null && files.isEmpty() || archive == null && version != null || folder && version == null) {
-			throw new ParameterException(spec.commandLine(), "name an archive, a release of it, or exported files; --folder needs --release");
+		boolean one = folder || digest != null;
+		if (archive == null && (files.isEmpty() || version != null || signed || forget) || one && version == null) {
+			throw wrong("name an archive, a release of it, or exported files; --folder and --digest need --release");
+		}
+		if (digest != null && !digest.matches("[0-9a-fA-F]{40}|[0-9a-fA-F]{64}")) {
+			throw wrong("--digest needs 40 or 64 hexadecimal digits, as \"release\" printed them");
 		}
 		List<Verification> found = new ArrayList<>();
 		if (archive != null) {
-			found.addAll(releases());
+			try (History history = History.of(archive.toAbsolutePath().normalize())) {
+				found.addAll(version == null ? all(history) : release(history));
+			}
 		}
 		files.forEach(file -> found.add(Files.exists(file) ? Verification.ofExport(file)
 				: new Verification(file.toString(), List.of(new Verification.Check(file.toString(), "is missing")))));
 		if (json) {
-			out().println(new Json().put("sound", found.stream().allMatch(Verification::isSound)).put("verified", found.stream()
-					.map(v -> new Json().put("what", v.what()).put("sound", v.isSound()).put("checks", v.checks().stream()
-							.map(c -> new Json().put("what", c.what()).put("problem", c.isSound() ? null : c.problem()).fields()).toList())
-							.fields()).toList()));
+			out().println(new Json().put("sound", found.stream().allMatch(Verification::isSound))
+					.put("verified", found.stream().map(v -> json(v).fields()).toList()));
 		} else {
 			found.forEach(this::print);
 		}
 		endWith(found.stream().allMatch(Verification::isSound) ? ExitCode.OK : ExitCode.NOT_SOUND);
 	}
 
-	private List<Verification> releases() throws Exception {
-		try (History history = History.of(archive.toAbsolutePath().normalize())) {
-			List<ReleaseTag> tags = history.releases().stream().filter(t -> SemanticVersion.is(t.version()))
-					.filter(t -> version == null || t.version().equals(version))
-					.sorted(Comparator.comparing((ReleaseTag t) -> SemanticVersion.parse(t.version())).reversed()).toList();
-			if (version != null && tags.isEmpty()) {
-				throw new ArchiveException("there is no release " + version, "look at the list of releases");
-			}
-			List<Verification> found = new ArrayList<>();
-			for (ReleaseTag tag : tags) {
-				found.add(Verification.ofRelease(archive.toAbsolutePath().normalize(), history, tag));
-				if (folder) {
-					found.add(Verification.ofFolder(history, tag));
-				}
-			}
-			return found;
+	private ParameterException wrong(String what) {
+		return new ParameterException(spec.commandLine(), what);
+	}
+
+	private List<Verification> all(History history) throws IOException {
+		KnownReleases known = KnownReleases.ofUser();
+		if (forget) {
+			history.check().beginning().map(known::forget).filter(problem -> !problem.isEmpty()).ifPresent(this::note);
 		}
+		return new ArchiveVerification(root(), history, known).all().stream().map(v -> signed ? v.signed() : v).toList();
+	}
+
+	private List<Verification> release(History history) throws IOException {
+		ReleaseTag tag = ArchiveVerification.releases(history).stream().filter(t -> t.version().equals(version)).findFirst()
+				.orElseThrow(() -> missing(history));
+		Verification verified = new ArchiveVerification(root(), history, KnownReleases.ofUser()).of(tag);
+		List<Verification> found = new ArrayList<>(List.of(signed ? verified.signed() : verified));
+		if (digest != null) {
+			found.add(Verification.ofDigest(history, tag, digest));
+		}
+		if (folder) {
+			found.add(Verification.ofFolder(history, tag));
+		}
+		return found;
+	}
+
+	/** A tag that is there and is no release is damage; one that is not there may have been mistyped. */
+	private ArchiveException missing(History history) {
+		String trouble = history.check().tagTroubles().get(version);
+		String remedy = "look at the list of releases";
+		return trouble == null ? new ArchiveException("there is no release " + version, remedy)
+				: new DamagedException("release " + version + " cannot be verified, as its tag is none: " + trouble, remedy,
+						List.of(new Damage(".git/refs/tags/" + version, 0, trouble, "fetch the tag again from a copy that has it")));
+	}
+
+	private Path root() {
+		return archive.toAbsolutePath().normalize();
+	}
+
+	private static Json json(Verification v) {
+		Signature signature = v.signature();
+		return new Json().put("what", v.what()).put("sound", v.isSound())
+				.put("checks", v.checks().stream().map(c -> new Json().put("what", c.what()).put("problem", c.isSound() ? null : c.problem()).fields()).toList())
+				.put("signature", signature == null ? null
+						: new Json().put("state", signature.state().toString()).put("by", signature.by().isEmpty() ? null : signature.by())
+								.put("detail", signature.detail().isEmpty() ? null : signature.detail()))
+				.put("notes", v.notes());
 	}
 
 	private void print(Verification verification) {
-		out().println(verification.what() + ": " + (verification.isSound() ? "sound" : "NOT SOUND"));
+		out().println(verification.what() + ": " + (verification.isSound() ? "sound" : "NOT SOUND")
+				+ (verification.signature() == null ? "" : "; signature: " + verification.signature()));
 		verification.checks().stream().filter(c -> !c.isSound()).forEach(c -> out().println("  " + c.what() + ": " + c.problem()));
+		verification.notes().forEach(note -> out().println("  " + note));
 	}
 }

@@ -44,11 +44,18 @@ public final class ReleaseBook {
 
 	private final OpenArchive open;
 	private final Clock clock;
+	private final KnownReleases known;
 
 	/** @param clock tells when a release was prepared and signed */
 	public ReleaseBook(OpenArchive open, Clock clock) {
+		this(open, clock, KnownReleases.ofUser());
+	}
+
+	/** @param known the releases that were seen on this computer */
+	public ReleaseBook(OpenArchive open, Clock clock, KnownReleases known) {
 		this.open = open;
 		this.clock = clock;
+		this.known = known;
 	}
 
 	/** Path of the manifest of a version, below the archive's folder. */
@@ -134,12 +141,10 @@ public final class ReleaseBook {
 		return open.restore(find(version).tag().savePoint(), person, note);
 	}
 
-	/** Looks whether every release still is what it was; by version, the highest first. */
+	/** Looks whether every release still is what it was, by version, the highest first, and last at the history as a whole. */
 	public List<Verification> verify() throws IOException {
 		try (History history = History.of(open.folder())) {
-			return history.releases().stream().filter(t -> SemanticVersion.is(t.version()))
-					.sorted(Comparator.comparing((ReleaseTag t) -> SemanticVersion.parse(t.version())).reversed())
-					.map(t -> Verification.ofRelease(open.folder(), history, t)).toList();
+			return new ArchiveVerification(open.folder(), history, known).all();
 		}
 	}
 
@@ -325,7 +330,28 @@ public final class ReleaseBook {
 					+ ", and this archive wants another person to sign", "let somebody else sign");
 		}
 		ReleaseManifest signed = (notes == null ? manifest : manifest.withNotes(notes)).signed(person.name(), now());
-		return open.release(version, ManifestJson.write(signed), signed.digest(), signed.message(), person);
+		ReleaseTag made = open.release(version, ManifestJson.write(signed), signed.digest(), signed.message(), person);
+		remember(made);
+		return made;
+	}
+
+	/** What is released is released, whether or not it can be remembered. */
+	private void remember(ReleaseTag made) {
+		try (History history = History.of(open.folder())) {
+			history.check().beginning().ifPresent(archive -> known.remember(archive, List.of(made)));
+		} catch (IOException e) {
+			// the next verification remembers it
+		}
+	}
+
+	/** What is missing from {@link #list}: tags that are no releases, and releases without a tag; in words. */
+	public List<String> gaps() throws IOException {
+		if (!open.hasHistory()) {
+			return List.of();
+		}
+		try (History history = History.of(open.folder())) {
+			return ArchiveVerification.gaps(history);
+		}
 	}
 
 	/**

@@ -10,17 +10,26 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.HistoryCheck;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.ReleaseTag;
+import org.cairnfield.archive.history.Signature;
 import org.cairnfield.exchange.export.Checksums;
 
 /**
- * Whether a release still is what it was.
+ * Whether something that was released or exported still is what it was.
  *
- * @param what     release or files
- * @param checks   what was looked at, in words, each with what is wrong, empty where nothing is
+ * @param what      release, history or files
+ * @param checks    what was looked at, in words, each with what is wrong, empty where nothing is
+ * @param signature of a release's tag; null for what has none
+ * @param notes     what a person should know although nothing is wrong
  */
-public record Verification(String what, List<Check> checks) {
+public record Verification(String what, List<Check> checks, Signature signature, List<String> notes) {
+
+	/** Without a signature and notes. */
+	public Verification(String what, List<Check> checks) {
+		this(what, checks, null, List.of());
+	}
 
 	/**
 	 * One thing that was looked at.
@@ -40,13 +49,18 @@ public record Verification(String what, List<Check> checks) {
 		return checks.stream().allMatch(Check::isSound);
 	}
 
-	/**
-	 * Looks at a release: Git's objects, the manifest, the content's digest, files beside the model, and the copy of the
-	 * manifest that lies in the folder.
-	 */
+	/** Looks at a release alone. */
 	public static Verification ofRelease(Path folder, History history, ReleaseTag tag) {
+		return ofRelease(folder, history, history.check(), tag);
+	}
+
+	/**
+	 * Looks at a release: Git's objects, the manifest, the content's digest, files beside the model, the copy of the manifest
+	 * that lies in the folder, the tag, its signature, and the release before.
+	 */
+	static Verification ofRelease(Path folder, History history, HistoryCheck look, ReleaseTag tag) {
 		List<Check> checks = new ArrayList<>();
-		checks.add(check("Git's objects of the release", () -> String.join("; ", history.check().problemsOf(tag))));
+		checks.add(check("Git's objects of the release", () -> String.join("; ", look.problemsOf(tag))));
 		ReleaseManifest[] manifest = new ReleaseManifest[1];
 		byte[][] bytes = new byte[1][];
 		checks.add(check("the manifest", () -> {
@@ -67,8 +81,47 @@ public record Verification(String what, List<Check> checks) {
 				return !Files.isRegularFile(copy) ? "it is missing"
 						: java.util.Arrays.equals(Files.readAllBytes(copy), bytes[0]) ? "" : "it is not as it was released";
 			}));
+			checks.add(check("the tag", () -> tag(look, tag, manifest[0], bytes[0])));
+			checks.add(check("the release before", () -> manifest[0].previous().isEmpty()
+					|| history.releases().stream().anyMatch(t -> t.version().equals(manifest[0].previous())) ? ""
+							: "there is no release " + manifest[0].previous() + ", which the manifest names"));
 		}
-		return new Verification("release " + tag.version(), List.copyOf(checks));
+		Signature[] signature = new Signature[1];
+		checks.add(check("the signature", () -> {
+			signature[0] = look.signature(tag);
+			return signature[0].state() == Signature.State.BAD ? signature[0].toString() : "";
+		}));
+		return new Verification("release " + tag.version(), List.copyOf(checks), signature[0], List.of());
+	}
+
+	/** The same, where only a good signature will do. */
+	public Verification signed() {
+		if (signature == null || signature.state() == Signature.State.GOOD || signature.state() == Signature.State.BAD) {
+			return this;
+		}
+		List<Check> more = new ArrayList<>(checks);
+		more.add(new Check("a good signature", "it is wanted, and there is none: " + signature));
+		return new Verification(what, List.copyOf(more), signature, notes);
+	}
+
+	/** A tag was put on the save point that brought the manifest, in the words of the manifest, and by who signed it. */
+	private static String tag(HistoryCheck look, ReleaseTag tag, ReleaseManifest manifest, byte[] bytes) throws IOException {
+		if (!look.isOnBranch(tag.savePoint())) {
+			return "the state that it names, " + tag.savePoint().shortId() + ", is on no branch";
+		}
+		if (look.manifests().stream().noneMatch(past -> past.version().equals(tag.version()) && past.savePoint().id().equals(tag.savePoint().id())
+				&& java.util.Arrays.equals(past.content(), bytes))) {
+			return "it names " + tag.savePoint().shortId() + ", which is not the save point that brought the manifest";
+		}
+		if (!letters(tag.person()).equals(letters(manifest.signedBy()))) {
+			return "it was made by " + tag.person() + ", and the manifest was signed by " + manifest.signedBy();
+		}
+		return tag.message().strip().equals(manifest.message().strip()) ? "" : "its message is not that of the manifest";
+	}
+
+	/** Git leaves some signs out of names. */
+	private static String letters(String name) {
+		return name.replaceAll("[^\\p{L}\\p{N}]", "");
 	}
 
 	/** Whether the files in the folder are those of a release, byte by byte; files about releases apart. */
@@ -77,6 +130,19 @@ public record Verification(String what, List<Check> checks) {
 			List<String> differing = history.differences(tag.savePoint());
 			return differing.isEmpty() ? "" : "other than released: " + String.join(", ", differing.subList(0, Math.min(5, differing.size())))
 					+ (differing.size() > 5 ? " and " + (differing.size() - 5) + " more" : "");
+		})));
+	}
+
+	/**
+	 * Whether a release is the one whose digest was kept elsewhere.
+	 *
+	 * @param digest of the content, 64 hexadecimal digits, or the id of the tag, 40
+	 */
+	public static Verification ofDigest(History history, ReleaseTag tag, String digest) {
+		boolean content = digest.length() == 64;
+		return new Verification("release " + tag.version() + ", by the digest given", List.of(check(content ? "the content" : "the tag", () -> {
+			String found = content ? history.open(tag.savePoint()).digest() : tag.id();
+			return found.equalsIgnoreCase(digest) ? "" : "it is " + found;
 		})));
 	}
 
@@ -107,12 +173,13 @@ public record Verification(String what, List<Check> checks) {
 		return more.map(path -> "the manifest does not name " + path).orElse("");
 	}
 
-	private interface Looking {
+	/** Looks at one thing, and says what is wrong with it. */
+	interface Looking {
 		String problem() throws IOException;
 	}
 
 	/** Whatever goes wrong while looking is what is wrong. */
-	private static Check check(String what, Looking looking) {
+	static Check check(String what, Looking looking) {
 		try {
 			return new Check(what, looking.problem());
 		} catch (IOException | RuntimeException e) {

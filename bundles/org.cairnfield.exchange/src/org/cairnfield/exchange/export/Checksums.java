@@ -10,10 +10,13 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.cairnfield.exchange.AtomicFile;
 
@@ -27,6 +30,7 @@ public final class Checksums {
 	public static final String NAME = "SHA256SUMS";
 
 	private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  ([^/\\\\\\x00-\\x1f]+)");
+	private static final String NOT_NAMED = "is not named in " + NAME;
 	private static final String SEAL = "# sealed ";
 
 	private Checksums() {
@@ -60,7 +64,7 @@ public final class Checksums {
 		AtomicFile.write(folder.resolve(NAME), out -> out.append(text).append(SEAL).append(seal).append('\n'));
 	}
 
-	/** Whether every file of a folder's list, and the list itself, is as it was written; the list first. */
+	/** Whether every file of a folder's list, and the list itself, is as it was written; the list first, unlisted files last. */
 	public static List<Result> verify(Path folder) throws IOException {
 		Path list = folder.resolve(NAME);
 		if (!Files.isRegularFile(list)) {
@@ -84,7 +88,17 @@ public final class Checksums {
 					: ofFile(file).equals(entry.group(1)) ? "" : "is not as it was written";
 			results.add(new Result(entry.group(2), problem));
 		}
+		results.addAll(unlisted(folder, results));
 		return results;
+	}
+
+	/** Whatever else lies in the folder: whoever takes the folder for the export takes it too. */
+	private static List<Result> unlisted(Path folder, List<Result> listed) throws IOException {
+		Set<String> names = listed.stream().map(Result::file).collect(Collectors.toSet());
+		try (Stream<Path> files = Files.list(folder)) {
+			return files.map(file -> file.getFileName().toString()).filter(name -> !names.contains(name)).sorted()
+					.map(name -> new Result(name, NOT_NAMED)).toList();
+		}
 	}
 
 	/** Whether one exported file is as it was written, by the list beside it. */
@@ -96,7 +110,7 @@ public final class Checksums {
 			return new Result(name, "cannot be judged: " + NAME + ' ' + all.get(0).problem());
 		}
 		return all.stream().filter(r -> r.file().equals(name)).findFirst()
-				.orElseGet(() -> new Result(name, "is not named in " + NAME));
+				.orElseGet(() -> new Result(name, NOT_NAMED));
 	}
 
 	/** SHA-256 of a file, in lower-case hexadecimal digits. */

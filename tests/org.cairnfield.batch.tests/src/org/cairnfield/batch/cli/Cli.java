@@ -8,14 +8,28 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonStreamParser;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
 /** One command as a script would run it, and what came of it. Never a fault of its own, never a stack trace. */
 record Cli(String command, int code, String out, String err) {
+
+	static {
+		try { // tests leave nothing behind in the state of the person who runs them, and obey no Git of theirs
+			Path state = Files.createTempDirectory("cairnfield-state");
+			System.setProperty("cairnfield.state", state.toString());
+			System.setProperty("cairnfield.git.config", Files.createFile(state.resolve("gitconfig")).toString());
+		} catch (IOException e) {
+			throw new UncheckedIOException(e);
+		}
+	}
 
 	/** @param args texts, numbers and paths; a collection stands for its elements */
 	static Cli run(Object... args) {

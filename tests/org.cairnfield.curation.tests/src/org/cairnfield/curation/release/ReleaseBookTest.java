@@ -53,7 +53,7 @@ class ReleaseBookTest {
 	void create() throws Exception {
 		open = SmallArchive.create(new ArchiveStore(CLOCK), folder.resolve("quay"));
 		open.savePoint(STEWARD, "as surveyed");
-		book = new ReleaseBook(open, CLOCK);
+		book = new ReleaseBook(open, CLOCK, new KnownReleases(folder.resolve("state/known-releases")));
 	}
 
 	@AfterEach
@@ -120,7 +120,7 @@ class ReleaseBookTest {
 				return e.toString();
 			}
 		});
-		assertEquals(3, book.verify().size());
+		assertEquals(List.of("release 1.2.0", "release 1.1.0", "release 1.0.0", "the history"), book.verify().stream().map(Verification::what).toList());
 	}
 
 	@Test
@@ -263,9 +263,8 @@ class ReleaseBookTest {
 	}
 
 	/**
-	 * But for what means nothing: the bits that fill up the last byte of a compressed stream, up to seven an object, and the
-	 * case of hexadecimal digits and the line end of a reference. Looks at forty bytes an object; at all of them where the
-	 * environment has CAIRNFIELD_EVERY_BYTE.
+	 * But for what means nothing: the bits that fill up the last byte of a compressed stream, up to seven an object. Looks at
+	 * forty bytes an object; at all of them where the environment has CAIRNFIELD_EVERY_BYTE.
 	 */
 	@Test
 	void catchesEveryByteOfGitsObjectsOfAReleaseThatIsChanged(TestReporter reporter) throws IOException {
@@ -282,7 +281,7 @@ class ReleaseBookTest {
 			for (int at = 0; at < bytes.length; at += at < 3 ? 1 : step) {
 				bytes[at] ^= (byte) (1 << at % 8);
 				Files.write(file, bytes);
-				boolean fill = file.endsWith("1.0.0") ? (at % 8 == 5 && Character.isLetter(bytes[at]) || at == 40) : at == bytes.length - 5;
+				boolean fill = !file.endsWith("1.0.0") && at == bytes.length - 5;
 				assertTrue(fill || !soundness(quay), file + " byte " + at + " of " + bytes.length);
 				flipped++;
 				bytes[at] ^= (byte) (1 << at % 8);

@@ -36,7 +36,7 @@ class ReleaseReportTest {
 	private String page() throws Exception {
 		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"))) {
 			open.archive().setName("<script>alert(1)</script> & \"quay\"");
-			GateCheck check = new ReleaseBook(open, Clock.systemUTC()).ask(PackSettings.USUAL, Workers.inline());
+			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackSettings.USUAL, Workers.inline());
 			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), List.of());
 			assertEquals(page, ReleaseReport.html(open.archive(), null, check, open.digest(), List.of()));
 			return page;
@@ -58,7 +58,7 @@ class ReleaseReportTest {
 	@Test
 	void tellsWhatWasDoneToTheMap() throws Exception {
 		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"))) {
-			ReleaseBook book = new ReleaseBook(open, Clock.systemUTC());
+			ReleaseBook book = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null));
 			assertEquals(List.of(), book.steps(null), "before the first save point");
 			open.savePoint(Person.named("A. Steward"), null);
 			GateCheck check = book.ask(PackSettings.USUAL, Workers.inline());
@@ -87,7 +87,7 @@ class ReleaseReportTest {
 				ledger.getVerdicts().add(verdict);
 			}
 			open.archive().getLedgers().add(ledger);
-			GateCheck check = new ReleaseBook(open, Clock.systemUTC()).ask(PackSettings.USUAL, Workers.inline());
+			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackSettings.USUAL, Workers.inline());
 			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), List.of());
 			assertTrue(page.contains("<td>audit-high-1: 3 of 5 proposals looked at; the rest approved by R. Reviewer</td><td class=\"n\">2</td>"),
 					page);

@@ -34,7 +34,7 @@ class SideBySideTest {
 	@BeforeEach
 	void makeAnArchive() throws Exception {
 		open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"));
-		book = new ReleaseBook(open, Clock.systemUTC());
+		book = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null));
 	}
 
 	@AfterEach

@@ -109,7 +109,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 
 	private void show() {
 		List<ReleasedState> selected = selected();
-		verify.setEnabled(!desk.releases().isEmpty());
+		verify.setEnabled(desk.session().filter(session -> session.open().hasHistory()).isPresent());
 		compare.setEnabled(selected.size() == 1 || selected.size() == 2);
 		open.setText(isPast() ? "Back to the &present" : "&Look at it");
 		open.setEnabled(isPast() || selected.size() == 1);
@@ -155,9 +155,11 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		Work.start(name, task, found -> {
 			StringBuilder text = new StringBuilder();
 			for (Verification each : found) {
-				text.append(each.isSound() ? "✔ " : "✖ ").append(each.what()).append(each.isSound() ? " is what it was" : "").append('\n');
+				text.append(each.isSound() ? "✔ " : "✖ ").append(each.what()).append(each.isSound() ? " is what it was" : "")
+						.append(each.signature() == null ? "" : "; signature: " + each.signature()).append('\n');
 				each.checks().stream().filter(check -> !check.isSound())
 						.forEach(check -> text.append("   ").append(check.what()).append(": ").append(check.problem()).append('\n'));
+				each.notes().forEach(note -> text.append("   ").append(note).append('\n'));
 			}
 			say(text.toString());
 		}, problem -> say(Problems.text(problem)));

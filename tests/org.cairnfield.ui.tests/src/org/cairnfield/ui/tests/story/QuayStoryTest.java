@@ -212,7 +212,7 @@ class QuayStoryTest {
 		Ui.waitUntil("both are listed again", () -> releases.getItemCount() == 2);
 		Hand.click(Widgets.byId(Button.class, "releases.verify"));
 		Text about = Widgets.byId(Text.class, "releases.about");
-		Ui.waitUntil("both are verified", () -> about.getText().lines().filter(line -> line.startsWith("✔ ")).count() == 2);
+		Ui.waitUntil("both are verified", () -> about.getText().lines().filter(line -> line.startsWith("✔ release ")).count() == 2);
 	}
 
 	private static void compareAndRestore() {
