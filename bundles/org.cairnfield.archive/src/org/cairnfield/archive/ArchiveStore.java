@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -71,7 +72,7 @@ public final class ArchiveStore {
 	 * @throws ArchiveException where the folder is in use or can not be written
 	 */
 	public OpenArchive create(Path folder, String name) throws IOException {
-		Path root = folder.toAbsolutePath().normalize();
+		Path root = Places.real(folder);
 		try {
 			if (Files.exists(root) && !isEmptyFolder(root)) {
 				throw new ArchiveException("no archive was made: " + root + " is there already and not empty", "name another folder");
@@ -80,11 +81,12 @@ public final class ArchiveStore {
 				Files.createDirectories(root.getParent());
 			}
 			disk.createFolder(root);
-			Recovery.prepare(disk, root);
-			FolderLock lock = FolderLock.take(disk, root, clock.instant());
+			Path made = Places.real(root);
+			Recovery.prepare(disk, made);
+			FolderLock lock = FolderLock.take(disk, made, clock.instant());
 			return opened(lock, () -> {
-				begin(root, name);
-				return new OpenArchive(root, this, lock, null, List.of());
+				begin(made, name);
+				return new OpenArchive(made, this, lock, null, List.of());
 			});
 		} catch (IOException e) {
 			throw DiskFaults.explain("no archive was made", root, e);
@@ -121,13 +123,24 @@ public final class ArchiveStore {
 	 * @throws ArchiveException where there is no archive
 	 */
 	public OpenArchive open(Path folder, Mode mode) throws IOException {
-		Path root = folder.toAbsolutePath().normalize();
+		Path root = Places.real(folder);
+		try {
+			return openReal(root, mode);
+		} catch (IOException e) {
+			throw DiskFaults.explain(root + " is not opened", root, e);
+		}
+	}
+
+	private OpenArchive openReal(Path root, Mode mode) throws IOException {
 		if (!Files.isDirectory(root)) {
 			throw new ArchiveException("there is no folder " + root, "look where the archive is, or make a new one");
 		}
-		if (!Files.exists(root.resolve(Layout.STRUCTURE)) && !Files.exists(root.resolve("surveys"))
+		if (!Files.exists(root.resolve(Layout.STRUCTURE), LinkOption.NOFOLLOW_LINKS) && !Files.exists(root.resolve("surveys"))
 				&& !Places.hasPrivateFolder(root)) {
 			throw new ArchiveException(root + " holds no archive", "look where the archive is, or make a new one");
+		}
+		if (GitTraces.isRepository(root)) {
+			GitFolder.requireEnclosed(root);
 		}
 		if (mode == Mode.READ) {
 			return new OpenArchive(root, this, null, "it was opened for reading", List.of());
@@ -169,9 +182,17 @@ public final class ArchiveStore {
 		}
 	}
 
+	/**
+	 * The real path of the folder of an archive, the same by whichever link or relative path it is reached; that of
+	 * {@link OpenArchive#folder}. Where there is no such folder, the path made absolute.
+	 */
+	public static Path realFolder(Path folder) throws IOException {
+		return Places.real(folder);
+	}
+
 	/** Who has the archive open for editing, or left its lock behind; null if nobody. */
 	public LockOwner lockOwner(Path folder) throws IOException {
-		return FolderLock.ownerOf(folder.toAbsolutePath().normalize());
+		return FolderLock.ownerOf(Places.real(folder));
 	}
 
 	/**
@@ -180,7 +201,7 @@ public final class ArchiveStore {
 	 * @throws LockedException where a process of this machine still holds it
 	 */
 	public void releaseLock(Path folder) throws IOException {
-		FolderLock.release(disk, folder.toAbsolutePath().normalize());
+		FolderLock.release(disk, Places.real(folder));
 	}
 
 	Disk disk() {

@@ -10,6 +10,7 @@ import java.util.SortedSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.fault.LockOwner;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
@@ -18,9 +19,11 @@ import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.GitTraces;
+import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.disk.Places;
 import org.cairnfield.archive.internal.disk.Recovery;
 import org.cairnfield.archive.internal.disk.UnfinishedSaveException;
+import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
@@ -143,10 +146,23 @@ public final class OpenArchive implements AutoCloseable {
 		}
 	}
 
-	private void accept(FolderView looked, Loaded read) {
+	/** Opens the history only where a glance says that something may be wrong. */
+	private List<Damage> damagesOfHistory() throws IOException {
+		if (GitTraces.isRepository(root) && HeadTrace.of(root).isSuspicious(root)) {
+			try (GitFolder git = GitFolder.open(root)) {
+				git.head();
+			} catch (DamagedException e) {
+				return e.damages();
+			}
+		}
+		return List.of();
+	}
+
+	private void accept(FolderView looked, Loaded read) throws IOException {
 		List<Damage> all = new ArrayList<>(obstacles);
 		all.addAll(looked.damages());
 		all.addAll(read.damages());
+		all.addAll(damagesOfHistory());
 		damages = all.stream().distinct().toList();
 		loaded = read;
 		view = looked;

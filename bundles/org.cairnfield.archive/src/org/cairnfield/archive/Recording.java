@@ -6,6 +6,8 @@ import java.time.Clock;
 import java.util.Optional;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.ObjectChange;
@@ -20,6 +22,8 @@ import org.cairnfield.archive.internal.text.Layout;
 
 /** Makes save points of what is on disk. */
 final class Recording {
+
+	private static final String NOT_RECORDED = "the files are saved, but no save point was made";
 
 	private final Path root;
 	private final Clock clock;
@@ -39,10 +43,10 @@ final class Recording {
 				GitFolder.init(root).close();
 			}
 			try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
-				String obstacle = git.obstacle();
+				GitFolder.Obstacle obstacle = git.obstacle();
 				if (obstacle != null) {
-					throw new ArchiveException("the files are saved, but no save point was made: " + obstacle,
-							"finish that with Git, then make the save point again");
+					throw new ArchiveException(NOT_RECORDED + ": " + obstacle.what(),
+							obstacle.remedy() + ", then make the save point again");
 				}
 				ArchiveDiff diff = history.compareWithSaved(history.last());
 				if (opening.isEmpty()) {
@@ -53,8 +57,12 @@ final class Recording {
 						person.email(), clock.instant());
 				return commit == null ? Optional.empty() : Optional.of(history.find(commit.id()));
 			}
+		} catch (DamagedException e) {
+			Damage first = e.damages().get(0);
+			throw new DamagedException(NOT_RECORDED + ": the history is damaged: " + first.file() + ' ' + first.reason(), e.remedy(),
+					e.damages(), e);
 		} catch (IOException e) {
-			throw DiskFaults.explain("the files are saved, but no save point was made", root, e);
+			throw DiskFaults.explain(NOT_RECORDED, root, e);
 		}
 	}
 

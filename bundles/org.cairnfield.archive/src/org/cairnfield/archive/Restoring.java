@@ -68,10 +68,10 @@ final class Restoring {
 		}
 	}
 
-	private static void requireGitAtRest(GitFolder git) throws ArchiveException {
-		String obstacle = git.obstacle();
+	private static void requireGitAtRest(GitFolder git) throws IOException {
+		GitFolder.Obstacle obstacle = git.obstacle();
 		if (obstacle != null) {
-			throw new ArchiveException("nothing was changed: " + obstacle, "finish that with Git, then try again");
+			throw new ArchiveException("nothing was changed: " + obstacle.what(), obstacle.remedy() + ", then try again");
 		}
 	}
 

@@ -157,12 +157,21 @@ class PlainGitTest {
 	}
 
 	@Test
-	void goesOnWithoutABranch() throws IOException {
-		git("checkout", "-q", "--detach");
-		SavePoint point = change("survey-0", 0, "outside");
-		assertEquals(point.id(), git("rev-parse", "HEAD"));
-		assertEquals("HEAD", git("rev-parse", "--abbrev-ref", "HEAD"));
-		assertEquals("", git("status", "--porcelain"));
+	void leavesNoSavePointOnNoBranch() throws IOException {
+		for (String wayBack : List.of("main", "-c kept")) {
+			git("checkout", "-q", "--detach");
+			String before = git("rev-parse", "HEAD");
+			try (OpenArchive open = store.open(root, Mode.EDIT)) {
+				setAside(open, "survey-0", 0, wayBack);
+				ArchiveException refused = assertThrows(ArchiveException.class, () -> open.savePoint(PERSON, null));
+				assertTrue(refused.getMessage().contains("the files are saved") && refused.remedy().contains("git switch main")
+						&& refused.remedy().contains("git switch -c NAME"), refused::getMessage);
+				assertEquals(before, git("rev-parse", "HEAD"));
+				git(("switch -q " + wayBack).split(" "));
+				assertEquals(open.savePoint(PERSON, null).orElseThrow().id(), git("rev-parse", wayBack.replace("-c ", "")));
+			}
+			assertEquals("", git("status", "--porcelain"));
+		}
 	}
 
 	@Test

@@ -11,11 +11,15 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.GitTraces;
+import org.cairnfield.archive.internal.disk.Places;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.internal.git.Log;
 import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
@@ -44,23 +48,38 @@ public final class History implements AutoCloseable {
 	 * @throws ArchiveException where there is none
 	 */
 	public static History of(Path folder) throws IOException {
-		if (!GitTraces.isRepository(folder)) {
+		Path root = Places.real(folder);
+		if (!GitTraces.isRepository(root)) {
 			throw new ArchiveException(folder + " has no history", "make a save point, which begins one");
 		}
-		return new History(folder, GitFolder.open(folder), Migrations.NONE);
+		return new History(root, GitFolder.open(root), Migrations.NONE);
 	}
 
 	/**
 	 * Save points, each before those that it came from.
 	 *
 	 * @param most how many at most
+	 * @throws DamagedException where not all of the history can be read; {@link #savePoints} has the rest
 	 */
 	public List<SavePoint> list(int most) throws IOException {
-		List<SavePoint> points = new ArrayList<>();
-		for (Commit commit : git.log(most)) {
-			points.add(SavePoint.of(commit));
+		SavePoints found = savePoints(most);
+		if (!found.damages().isEmpty()) {
+			Damage first = found.damages().get(0);
+			throw new DamagedException("the history of " + folder + " is damaged: " + first.file() + ": " + first.reason(),
+					first.remedy(), found.damages());
 		}
-		return points;
+		return found.points();
+	}
+
+	/**
+	 * Save points as far as they can be read, and what cannot.
+	 *
+	 * @param most how many at most
+	 * @throws DamagedException where there is no telling which is the last one
+	 */
+	public SavePoints savePoints(int most) throws IOException {
+		Log log = git.log(most);
+		return new SavePoints(log.commits().stream().map(SavePoint::of).toList(), log.damages());
 	}
 
 	/** The save point that the files in the folder were last in step with; null before the first. */

@@ -1,10 +1,10 @@
 package org.cairnfield.batch.cli;
 
-import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.history.SavePoints;
 import org.cairnfield.core.task.Workers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -29,17 +29,22 @@ final class HistoryCommand extends ArchiveCommand {
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		try (History history = archive.history()) {
-			List<SavePoint> points = history.list(most);
+			SavePoints found = history.savePoints(most);
+			meet(found.damages());
 			if (json) {
-				printJson(new Json().put("savePoints", points.stream().map(p -> json(p).fields()).toList()));
-				return;
+				printJson(new Json().put("savePoints", found.points().stream().map(p -> json(p).fields()).toList()));
+			} else {
+				print(found);
 			}
-			for (SavePoint point : points) {
-				out().println(point.shortId() + "  " + point.time() + "  " + point.person() + "  " + point.summary());
-			}
-			if (points.isEmpty()) {
-				out().println("no save point yet");
-			}
+		}
+	}
+
+	private void print(SavePoints found) {
+		for (SavePoint point : found.points()) {
+			out().println(point.shortId() + "  " + point.time() + "  " + point.person() + "  " + point.summary());
+		}
+		if (found.points().isEmpty() && found.damages().isEmpty()) {
+			out().println("no save point yet");
 		}
 	}
 }

@@ -27,7 +27,7 @@ final class Applying {
 				disk.delete(target);
 				touched.add(target.getParent());
 			} else {
-				Path pending = root.resolve(Places.PENDING).resolve(step.pending());
+				Path pending = Places.pendingFile(root, step.pending());
 				if (Places.isFile(pending)) {
 					createFolders(target.getParent());
 					disk.move(pending, target);
@@ -46,7 +46,7 @@ final class Applying {
 	/** The record goes last, once nothing needs it. */
 	void forget() throws IOException {
 		disk.delete(Journal.file(root));
-		disk.syncFolder(root.resolve(Places.PRIVATE));
+		disk.syncFolder(Places.privateFolder(root));
 	}
 
 	private void createFolders(Path folder) throws IOException {

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -23,10 +24,10 @@ public interface Disk {
 		public abstract void sync() throws IOException;
 	}
 
-	/** A new file, or an existing one emptied. */
+	/** A new file. One of that name goes first, so that nothing is written to what else may be linked to it. */
 	default Sink write(Path file) throws IOException {
-		FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE,
-				StandardOpenOption.TRUNCATE_EXISTING);
+		Files.deleteIfExists(file);
+		FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
 		return new Sink() {
 			@Override
 			public void write(int b) throws IOException {
@@ -65,7 +66,7 @@ public interface Disk {
 
 	/** Nothing happens where the folder is there already; its parent must be. */
 	default void createFolder(Path folder) throws IOException {
-		if (!Files.isDirectory(folder)) {
+		if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
 			Files.createDirectory(folder);
 		}
 	}

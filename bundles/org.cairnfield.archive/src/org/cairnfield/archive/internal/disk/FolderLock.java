@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
@@ -23,8 +24,8 @@ import org.cairnfield.archive.fault.LockedException;
  */
 public final class FolderLock implements AutoCloseable {
 
-	private static final String NOTE = Places.PRIVATE + "/lock";
-	private static final String HOLD = Places.PRIVATE + "/lock.hold";
+	private static final String NOTE = "lock";
+	private static final String HOLD = "lock.hold";
 	private static final String FREE_IT = "open it for reading only, or wait; where nobody works there any more, release the lock";
 
 	/** Folders held by this process: the operating system does not keep a process out of its own lock. */
@@ -66,13 +67,13 @@ public final class FolderLock implements AutoCloseable {
 		FileChannel channel = null;
 		boolean taken = false;
 		try {
-			channel = FileChannel.open(root.resolve(HOLD), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+			channel = holdFile(root);
 			boolean held = hold(channel);
-			LockNote found = LockNote.read(root.resolve(NOTE));
+			LockNote found = LockNote.read(note(root));
 			if (!held || found != null && found.mayBeAlive()) {
 				throw new LockedException(root.toString(), found == null ? null : found.owner(), FREE_IT);
 			}
-			mine.write(disk, root.resolve(NOTE));
+			mine.write(disk, note(root), Places.privateFile(root, "lock.part"));
 			taken = true;
 			return new FolderLock(disk, root, key, mine, channel, found == null ? null : found.owner());
 		} finally {
@@ -83,6 +84,16 @@ public final class FolderLock implements AutoCloseable {
 				HELD.remove(key);
 			}
 		}
+	}
+
+	private static Path note(Path root) throws IOException {
+		return Places.privateFile(root, NOTE);
+	}
+
+	/** It carries a lock and is never written. */
+	private static FileChannel holdFile(Path root) throws IOException {
+		return FileChannel.open(Places.privateFile(root, HOLD), StandardOpenOption.CREATE, StandardOpenOption.WRITE,
+				LinkOption.NOFOLLOW_LINKS);
 	}
 
 	/** Whether the operating system grants it; a file system without locks leaves the note to decide. */
@@ -99,7 +110,7 @@ public final class FolderLock implements AutoCloseable {
 
 	/** Who holds the lock of a folder or left it behind; null if nobody. */
 	public static LockOwner ownerOf(Path root) throws IOException {
-		LockNote note = LockNote.read(root.resolve(NOTE));
+		LockNote note = LockNote.read(note(root));
 		return note == null ? null : note.owner();
 	}
 
@@ -113,11 +124,11 @@ public final class FolderLock implements AutoCloseable {
 		if (HELD.contains(key)) {
 			throw new LockedException(root.toString(), ownerOf(root), "close it there first");
 		}
-		try (FileChannel channel = FileChannel.open(root.resolve(HOLD), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+		try (FileChannel channel = holdFile(root)) {
 			if (!hold(channel)) {
 				throw new LockedException(root.toString(), ownerOf(root), "close it there first, or end that process");
 			}
-			disk.delete(root.resolve(NOTE));
+			disk.delete(note(root));
 		}
 	}
 
@@ -137,7 +148,7 @@ public final class FolderLock implements AutoCloseable {
 	 * @throws LockedException if somebody has
 	 */
 	public void check() throws IOException {
-		LockNote found = LockNote.read(root.resolve(NOTE));
+		LockNote found = LockNote.read(note(root));
 		if (released || !note.equals(found)) {
 			throw new LockedException(root.toString(), found == null ? null : found.owner(),
 					"the lock of this program was released from outside; copy what you need and open the archive again");
@@ -152,8 +163,8 @@ public final class FolderLock implements AutoCloseable {
 		}
 		released = true;
 		try (channel) {
-			if (note.equals(LockNote.read(root.resolve(NOTE)))) {
-				disk.delete(root.resolve(NOTE));
+			if (note.equals(LockNote.read(note(root)))) {
+				disk.delete(note(root));
 			}
 		} finally {
 			HELD.remove(key);

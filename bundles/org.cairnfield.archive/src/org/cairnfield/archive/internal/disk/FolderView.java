@@ -87,7 +87,7 @@ public final class FolderView implements FileSource {
 		return root.relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
 	}
 
-	private void overlay(Journal journal) {
+	private void overlay(Journal journal) throws IOException {
 		for (Journal.Step step : journal.steps()) {
 			if (!Places.staysInside(step.path())) {
 				continue; // recovery refuses it
@@ -96,7 +96,7 @@ public final class FolderView implements FileSource {
 				files.remove(step.path());
 				continue;
 			}
-			Path pending = root.resolve(Places.PENDING).resolve(step.pending());
+			Path pending = Places.pendingFile(root, step.pending());
 			if (Places.isFile(pending)) {
 				files.put(step.path(), pending);
 			}

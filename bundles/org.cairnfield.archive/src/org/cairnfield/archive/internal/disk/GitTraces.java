@@ -1,6 +1,8 @@
 package org.cairnfield.archive.internal.disk;
 
+import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 
 /** What can be told of the Git repository of a folder without opening it, and so without loading a Git. */
@@ -11,11 +13,11 @@ public final class GitTraces {
 
 	/** Whether the folder itself is a repository; one that lies further up does not count. */
 	public static boolean isRepository(Path root) {
-		return Files.exists(root.resolve(".git"));
+		return Files.exists(root.resolve(Places.GIT), LinkOption.NOFOLLOW_LINKS);
 	}
 
 	/** There while a commit of ours is being made, and after it was interrupted. */
-	public static Path committingNote(Path root) {
-		return root.resolve(Places.PRIVATE).resolve("committing");
+	public static Path committingNote(Path root) throws IOException {
+		return Places.privateFile(root, "committing");
 	}
 }

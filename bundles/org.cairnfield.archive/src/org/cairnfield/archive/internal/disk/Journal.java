@@ -56,8 +56,8 @@ record Journal(List<Step> steps) {
 		}
 	}
 
-	static Path file(Path root) {
-		return root.resolve(Places.JOURNAL);
+	static Path file(Path root) throws IOException {
+		return Places.privateFile(root, "journal");
 	}
 
 	/** The record on disk, null if there is none. */
@@ -74,13 +74,13 @@ record Journal(List<Step> steps) {
 
 	/** Puts the record on disk; on return the save has happened. */
 	void write(Disk disk, Path root) throws IOException {
-		Path part = root.resolve(Places.PENDING).resolve(PART);
+		Path part = Places.pendingFile(root, PART);
 		try (Disk.Sink out = disk.write(part)) {
 			writeTo(out);
 			out.sync();
 		}
 		disk.move(part, file(root));
-		disk.syncFolder(root.resolve(Places.PRIVATE));
+		disk.syncFolder(Places.privateFolder(root));
 	}
 
 	private void writeTo(OutputStream out) throws IOException {

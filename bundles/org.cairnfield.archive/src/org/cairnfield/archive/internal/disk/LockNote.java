@@ -85,10 +85,10 @@ record LockNote(LockOwner owner, long startMillis, String token) {
 		}
 	}
 
-	void write(Disk disk, Path file) throws IOException {
+	/** @param part written first, then put in the place of the file */
+	void write(Disk disk, Path file, Path part) throws IOException {
 		String text = "This archive is open for writing.\nuser: " + owner.user() + "\nhost: " + owner.host() + "\nprocess: "
 				+ owner.pid() + "\nstarted: " + startMillis + "\nsince: " + owner.since() + "\ntoken: " + token + "\n";
-		Path part = file.resolveSibling("lock.part");
 		try (Disk.Sink out = disk.write(part)) {
 			out.write(text.getBytes(StandardCharsets.UTF_8));
 			out.sync();

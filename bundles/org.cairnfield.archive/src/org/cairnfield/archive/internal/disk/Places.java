@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 
 import org.cairnfield.archive.fault.ArchiveException;
 
@@ -13,16 +15,36 @@ public final class Places {
 
 	/** Our own files, which Git does not see. */
 	static final String PRIVATE = ".cairnfield";
-	static final String PENDING = PRIVATE + "/pending";
+	static final String PENDING = "pending";
 	static final String JOURNAL = PRIVATE + "/journal";
 
+	/** Git's folder. */
+	static final String GIT = ".git";
+
 	/** Files that were damaged when a save point was restored over them. */
-	private static final String DAMAGED = PRIVATE + "/damaged";
+	private static final String DAMAGED = "damaged";
 
 	private Places() {
 	}
 
-	/** Whether a path is relative, in its simplest form, and goes down only: {@code surveys/th/spring.samples}. */
+	/**
+	 * The one real path of an archive, by whichever link, relative path or {@code ..} it was reached. Everything else goes by
+	 * it: the lock, the drafts, and the checks that nothing below it is a link.
+	 *
+	 * @return where the folder does not exist, the path made absolute
+	 */
+	public static Path real(Path folder) throws IOException {
+		try {
+			return folder.toRealPath();
+		} catch (NoSuchFileException e) {
+			return folder.toAbsolutePath().normalize();
+		}
+	}
+
+	/**
+	 * Whether a path is relative, in its simplest form, goes down only, and keeps out of the folders of Git and of our own:
+	 * {@code surveys/th/spring.samples}.
+	 */
 	public static boolean staysInside(String path) {
 		if (path.isEmpty() || path.indexOf('\\') >= 0 || path.indexOf('\0') >= 0 || path.indexOf(':') >= 0) {
 			return false;
@@ -32,7 +54,51 @@ public final class Places {
 				return false;
 			}
 		}
-		return true;
+		String first = path.split("/", 2)[0].toLowerCase(Locale.ROOT);
+		return !first.equals(GIT) && !first.equals(PRIVATE);
+	}
+
+	/**
+	 * A file of the private folder, there or not. Every way to one goes through here.
+	 *
+	 * @throws ArchiveException where it, or the private folder, is a link or anything else that a save could not have made
+	 */
+	public static Path privateFile(Path root, String name) throws IOException {
+		Path file = privateFolder(root).resolve(name);
+		return requireKind(root, file, Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS), "file");
+	}
+
+	/** A folder in the private folder, likewise. */
+	public static Path privateFolder(Path root, String name) throws IOException {
+		Path folder = privateFolder(root).resolve(name);
+		return requireKind(root, folder, isFolder(folder), "folder");
+	}
+
+	/** The private folder itself, likewise. */
+	static Path privateFolder(Path root) throws IOException {
+		Path own = root.resolve(PRIVATE);
+		return requireKind(root, own, isFolder(own), "folder");
+	}
+
+	/** A file that waits to be put in place, likewise. */
+	static Path pendingFile(Path root, String name) throws IOException {
+		Path file = privateFolder(root, PENDING).resolve(name);
+		return requireKind(root, file, Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS), "file");
+	}
+
+	/**
+	 * Passes what is of the right kind or not there at all.
+	 *
+	 * @throws ArchiveException otherwise, naming the file by its path below the root
+	 */
+	public static Path requireKind(Path root, Path file, boolean isRight, String kind) throws ArchiveException {
+		if (!isRight && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+			String what = Files.isSymbolicLink(file) ? "is a symbolic link, which could lead out of the archive" : "is no plain " + kind;
+			throw new ArchiveException(root + " is not opened: " + root.relativize(file) + ' ' + what,
+					"where it is not known who put it there, do not use the archive; otherwise replace it by a plain " + kind
+					+ ", or delete it");
+		}
+		return file;
 	}
 
 	/**
@@ -81,10 +147,10 @@ public final class Places {
 
 	/** A new folder for damaged files that are to be replaced. */
 	public static Path newFolderForDamaged(Path root) throws IOException {
-		Path all = root.resolve(DAMAGED);
+		Path all = privateFolder(root, DAMAGED);
 		Files.createDirectories(all);
 		int n = 1;
-		while (Files.exists(all.resolve(Integer.toString(n)))) {
+		while (Files.exists(all.resolve(Integer.toString(n)), LinkOption.NOFOLLOW_LINKS)) {
 			n++;
 		}
 		return Files.createDirectory(all.resolve(Integer.toString(n)));

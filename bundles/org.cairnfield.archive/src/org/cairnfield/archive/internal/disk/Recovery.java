@@ -19,10 +19,10 @@ public final class Recovery {
 
 	/** Makes the private folder, which Git does not see. */
 	public static void prepare(Disk disk, Path root) throws IOException {
-		Path own = root.resolve(Places.PRIVATE);
+		Path own = Places.privateFolder(root);
 		disk.createFolder(own);
-		disk.createFolder(root.resolve(Places.PENDING));
-		Path ignore = own.resolve(".gitignore");
+		disk.createFolder(Places.privateFolder(root, Places.PENDING));
+		Path ignore = Places.privateFile(root, ".gitignore");
 		if (!Files.exists(ignore)) {
 			try (Disk.Sink out = disk.write(ignore)) {
 				out.write("*\n".getBytes(StandardCharsets.UTF_8));
@@ -54,7 +54,7 @@ public final class Recovery {
 			applying.apply(journal);
 			applying.forget();
 		}
-		clear(disk, root.resolve(Places.PENDING));
+		clear(disk, root, Places.privateFolder(root, Places.PENDING));
 		return List.of();
 	}
 
@@ -91,7 +91,7 @@ public final class Recovery {
 	}
 
 	private static boolean isSound(Path root, Journal.Step step) throws IOException {
-		Path pending = root.resolve(Places.PENDING).resolve(step.pending());
+		Path pending = Places.pendingFile(root, step.pending());
 		return Places.isFile(pending) && Files.size(pending) == step.size() && Hashes.ofFile(pending).equals(step.digest());
 	}
 
@@ -99,16 +99,17 @@ public final class Recovery {
 	public static void setAside(Path root, Path folder) throws IOException {
 		if (Places.isFile(Journal.file(root))) {
 			Files.move(Journal.file(root), folder.resolve("journal"));
-			Files.move(root.resolve(Places.PENDING), folder.resolve("pending"));
-			Files.createDirectory(root.resolve(Places.PENDING));
+			Path pending = Places.privateFolder(root, Places.PENDING);
+			Files.move(pending, folder.resolve("pending"));
+			Files.createDirectory(pending);
 		}
 	}
 
-	private static void clear(Disk disk, Path pending) throws IOException {
+	private static void clear(Disk disk, Path root, Path pending) throws IOException {
 		if (Places.isFolder(pending)) {
 			try (DirectoryStream<Path> left = Files.newDirectoryStream(pending)) {
 				for (Path file : left) {
-					disk.delete(file);
+					disk.delete(Places.requireKind(root, file, !Places.isFolder(file), "file")); // a link goes, not what it names
 				}
 			}
 		}

@@ -4,6 +4,7 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,14 +22,12 @@ public final class Save implements FileChanges, AutoCloseable {
 
 	private final Disk disk;
 	private final Path root;
-	private final Path pending;
 	private final List<Journal.Step> steps = new ArrayList<>();
 	private boolean decided;
 
 	private Save(Disk disk, Path root) {
 		this.disk = disk;
 		this.root = root;
-		this.pending = root.resolve(Places.PENDING);
 	}
 
 	/**
@@ -61,7 +60,7 @@ public final class Save implements FileChanges, AutoCloseable {
 		try {
 			Path target = Places.inside(root, path);
 			String name = Integer.toString(steps.size());
-			Path part = pending.resolve(name);
+			Path part = Places.pendingFile(root, name);
 			Hashes.Counted counted;
 			try (Disk.Sink sink = disk.write(part)) {
 				counted = new Hashes.Counted(sink);
@@ -110,14 +109,14 @@ public final class Save implements FileChanges, AutoCloseable {
 		}
 		try {
 			checkWritable();
-			disk.syncFolder(pending);
+			disk.syncFolder(Places.privateFolder(root, Places.PENDING));
 			if (steps.size() > 1) {
 				new Journal(steps).write(disk, root);
 				decided = true;
 			}
 		} catch (IOException e) {
 			// a journal that is in place counts, even if the disk then refused to promise it
-			decided = Files.exists(Journal.file(root));
+			decided = Files.exists(root.resolve(Places.JOURNAL), LinkOption.NOFOLLOW_LINKS);
 			throw decided ? notFinished(e) : notSaved(e);
 		}
 		try {
@@ -136,8 +135,11 @@ public final class Save implements FileChanges, AutoCloseable {
 
 	/** A single file needs no journal; once it is in place the save counts. */
 	private boolean isInPlace(Journal.Step step) {
-		Path target = root.resolve(step.path());
-		return step.deletes() ? !Files.exists(target) : !Files.exists(pending.resolve(step.pending()));
+		try {
+			return !Files.exists(step.deletes() ? root.resolve(step.path()) : Places.pendingFile(root, step.pending()));
+		} catch (IOException e) {
+			return false; // somebody has put something else in its place
+		}
 	}
 
 	/** Removes what was written beside and not put in place. */
@@ -153,7 +155,7 @@ public final class Save implements FileChanges, AutoCloseable {
 
 	private void discard(String name) {
 		try {
-			disk.delete(pending.resolve(name));
+			disk.delete(Places.pendingFile(root, name));
 		} catch (IOException e) {
 			// the next recovery removes it
 		}

@@ -1,12 +1,11 @@
 package org.cairnfield.archive.internal.git;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -14,29 +13,20 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 
 import org.cairnfield.archive.fault.ArchiveException;
-import org.eclipse.jgit.dircache.DirCache;
-import org.eclipse.jgit.dircache.DirCacheBuilder;
-import org.eclipse.jgit.dircache.DirCacheEntry;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
-import org.eclipse.jgit.errors.LockFailedException;
 import org.eclipse.jgit.errors.MissingObjectException;
-import org.eclipse.jgit.lib.CommitBuilder;
 import org.eclipse.jgit.lib.Constants;
-import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
-import org.eclipse.jgit.lib.ObjectInserter;
 import org.eclipse.jgit.lib.PersonIdent;
-import org.eclipse.jgit.lib.Ref;
-import org.eclipse.jgit.lib.RefUpdate;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.RepositoryState;
 import org.eclipse.jgit.lib.StoredConfig;
 import org.eclipse.jgit.revwalk.RevCommit;
-import org.eclipse.jgit.revwalk.RevSort;
-import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
-import org.eclipse.jgit.treewalk.TreeWalk;
 
 /**
  * The Git repository of one folder. Bytes go in and come out as they are: no line ends are changed and no filters are run,
@@ -48,10 +38,14 @@ public final class GitFolder implements AutoCloseable {
 
 	private final Path root;
 	private final Repository repository;
+	private final Heads heads;
+	private final Commits commits;
 
 	private GitFolder(Path root, Repository repository) {
 		this.root = root;
 		this.repository = repository;
+		this.heads = new Heads(root, repository);
+		this.commits = new Commits(repository);
 	}
 
 	/** Makes the folder a repository without commits. */
@@ -66,20 +60,43 @@ public final class GitFolder implements AutoCloseable {
 		return new GitFolder(root, lasting(repository));
 	}
 
-	/** Opens the repository of the folder. */
+	/**
+	 * Opens the repository of the folder.
+	 *
+	 * @throws ArchiveException where it cannot be opened, or leads out of the archive
+	 */
 	public static GitFolder open(Path root) throws IOException {
+		GitEnclosure.require(root);
 		try {
 			return new GitFolder(root, lasting(builder(root).setMustExist(true).build()));
 		} catch (IOException | RuntimeException e) {
-			throw new ArchiveException("the history in " + root.resolve(Constants.DOT_GIT) + " can not be opened: " + e.getMessage(),
-					"look with git fsck what is wrong with it", e);
+			Damage damage = new Damage(Constants.DOT_GIT, 0, "can not be opened: " + e.getMessage(),
+					"look with 'git fsck' what is wrong with it, or restore the folder from a copy");
+			throw new DamagedException("the history of " + root + " is damaged: " + damage.file() + ' ' + damage.reason(),
+					damage.remedy(), List.of(damage), e);
 		}
 	}
 
-	/** What is written survives a loss of power. Set here and not in the file, where newer Gits complain about the words. */
+	/**
+	 * Passes a folder whose Git folder leads nowhere else, without opening it.
+	 *
+	 * @throws ArchiveException naming what leads out
+	 */
+	public static void requireEnclosed(Path root) throws IOException {
+		GitEnclosure.require(root);
+	}
+
+	/**
+	 * What is written survives a loss of power, and each move of a branch is logged. Set here and not in the file, where newer
+	 * Gits complain about the words. Parents are taken from commits, not from a graph kept beside them, which nothing vouches for.
+	 */
 	private static Repository lasting(Repository repository) {
-		repository.getConfig().setBoolean("core", null, "fsyncObjectFiles", true);
-		repository.getConfig().setBoolean("core", null, "fsyncRefFiles", true);
+		StoredConfig config = repository.getConfig();
+		GitEnclosure.disarm(config);
+		config.setBoolean("core", null, "fsyncObjectFiles", true);
+		config.setBoolean("core", null, "fsyncRefFiles", true);
+		config.setBoolean("core", null, "logAllRefUpdates", true);
+		config.setBoolean("core", null, "commitGraph", false);
 		return repository;
 	}
 
@@ -92,49 +109,39 @@ public final class GitFolder implements AutoCloseable {
 		repository.close();
 	}
 
-	/** The commit that the folder was last at; null before the first. */
+	/**
+	 * The commit that the folder was last at; null before the first.
+	 *
+	 * @throws DamagedException where it cannot be told, so that no history is taken for a new one
+	 */
 	public Commit head() throws IOException {
-		ObjectId head = repository.resolve(Constants.HEAD);
-		return head == null ? null : commit(head);
+		RevCommit head = heads.present();
+		return head == null ? null : commits.plain(head);
 	}
 
 	/** The branch that commits go to; null if they go to none. */
 	public String branch() throws IOException {
-		Ref head = repository.exactRef(Constants.HEAD);
-		return head != null && head.isSymbolic() ? Repository.shortenRefName(head.getTarget().getName()) : null;
+		String branch = HeadTrace.of(root).branch();
+		return branch == null ? null : Repository.shortenRefName(branch);
+	}
+
+	/** A commit that was read by a walk. */
+	static Commit commit(RevCommit commit) {
+		return Commits.whole(commit);
 	}
 
 	private Commit commit(ObjectId id) throws IOException {
-		try (RevWalk walk = new RevWalk(repository)) {
-			return commit(walk.parseCommit(id));
-		}
+		return commits.plain(commits.read(id));
 	}
 
-	static Commit commit(RevCommit commit) {
-		PersonIdent author = commit.getAuthorIdent();
-		List<String> parents = new ArrayList<>();
-		for (RevCommit parent : commit.getParents()) {
-			parents.add(parent.name());
-		}
-		return new Commit(commit.name(), author.getName(), author.getEmailAddress(), author.getWhenAsInstant(),
-				commit.getFullMessage(), List.copyOf(parents));
-	}
-
-	/** Commits from the present one back, each before its parents whatever their clocks said. */
-	public List<Commit> log(int most) throws IOException {
-		List<Commit> commits = new ArrayList<>();
-		ObjectId head = repository.resolve(Constants.HEAD);
-		if (head == null) {
-			return commits;
-		}
-		try (RevWalk walk = new RevWalk(repository)) {
-			walk.sort(RevSort.TOPO);
-			walk.markStart(walk.parseCommit(head));
-			for (RevCommit commit = walk.next(); commit != null && commits.size() < most; commit = walk.next()) {
-				commits.add(commit(commit));
-			}
-		}
-		return commits;
+	/**
+	 * Commits from the present one back, each before its parents whatever their clocks said, and what of them cannot be read.
+	 *
+	 * @throws DamagedException where there is no telling which is the present one
+	 */
+	public Log log(int most) throws IOException {
+		RevCommit head = heads.present();
+		return head == null ? new Log(List.of(), List.of()) : commits.log(head.getId(), most);
 	}
 
 	/**
@@ -143,6 +150,9 @@ public final class GitFolder implements AutoCloseable {
 	 * @throws ArchiveException if it names none or several
 	 */
 	public Commit find(String name) throws IOException {
+		if (name.startsWith(Constants.HEAD) || name.startsWith("@")) {
+			heads.present(); // a damaged one names nothing, or the wrong commit
+		}
 		try {
 			ObjectId id = repository.resolve(name + "^{commit}");
 			if (id != null) {
@@ -153,6 +163,10 @@ public final class GitFolder implements AutoCloseable {
 			throw new ArchiveException("'" + name + "' is the beginning of several ids", "give more digits", e);
 		} catch (MissingObjectException | IncorrectObjectTypeException | IllegalArgumentException e) {
 			throw new ArchiveException("the history has no state '" + name + "'", "look at the list of save points", e);
+		} catch (ArchiveException e) {
+			throw e;
+		} catch (IOException | RuntimeException e) {
+			throw Commits.damaged(name, "what '" + name + "' names cannot be read: " + e.getMessage(), e);
 		}
 	}
 
@@ -161,9 +175,7 @@ public final class GitFolder implements AutoCloseable {
 		if (commit == null) {
 			return new TreeFiles(repository, null, wanted);
 		}
-		try (RevWalk walk = new RevWalk(repository)) {
-			return new TreeFiles(repository, walk.parseCommit(ObjectId.fromString(commit.id())).getTree(), wanted);
-		}
+		return new TreeFiles(repository, commits.read(ObjectId.fromString(commit.id())).getTree(), wanted);
 	}
 
 	/** What Git calls the contents of files in the folder, by path. */
@@ -206,23 +218,47 @@ public final class GitFolder implements AutoCloseable {
 		GitLocks.clear(root, repository);
 	}
 
+	/**
+	 * Why no commit can be made now.
+	 *
+	 * @param what   what stands in the way
+	 * @param remedy what a person can do, before trying again
+	 */
+	public record Obstacle(String what, String remedy) {
+	}
+
 	/** Why no commit can be made now; null if one can. */
-	public String obstacle() {
-		RepositoryState state = repository.getRepositoryState();
+	public Obstacle obstacle() throws IOException {
+		RepositoryState state = state();
 		if (!state.canCommit() || state == RepositoryState.MERGING || state == RepositoryState.MERGING_RESOLVED) {
-			return "Git is in the middle of something here: " + state.getDescription();
+			return new Obstacle("Git is in the middle of something here: " + state.getDescription(), "finish that with Git");
 		}
-		for (Path lock : GitLocks.in(repository)) {
-			if (Files.exists(lock)) {
-				return "Git is at work here, or ended in the middle of it: " + root.relativize(lock) + " exists";
+		for (Path lock : GitLocks.in(root, repository)) {
+			if (Files.exists(lock, LinkOption.NOFOLLOW_LINKS)) {
+				return new Obstacle("Git is at work here, or ended in the middle of it: " + root.relativize(lock) + " exists",
+						"finish that with Git");
 			}
+		}
+		HeadTrace head = HeadTrace.of(root);
+		if (head.branch() == null && head.broken() == null) {
+			return new Obstacle("HEAD names the commit " + head.id().substring(0, 8) + " and no branch, so that nothing would keep "
+					+ "what is recorded here", "go back to the branch, for instance with 'git switch " + BRANCH
+					+ "', or keep this state as another with 'git switch -c NAME'");
 		}
 		return null;
 	}
 
+	private RepositoryState state() throws IOException {
+		try {
+			return repository.getRepositoryState();
+		} catch (RuntimeException e) {
+			WorkBlobs.index(repository); // that it asks for the index is the one thing that can fail
+			throw e;
+		}
+	}
+
 	/**
-	 * Commits files as they are on disk. What the commit before has at other paths stays, and so does what somebody has
-	 * added to the index there.
+	 * Commits files as they are on disk; see {@link Committing}.
 	 *
 	 * @param files the files by path, all that the commit is to have below the wanted paths
 	 * @param mine  the paths that are the archive's
@@ -230,112 +266,8 @@ public final class GitFolder implements AutoCloseable {
 	 */
 	public Commit commit(SortedMap<String, Path> files, Predicate<String> mine, String message, String author, String email,
 			Instant time) throws IOException {
-		GitLocks locks = new GitLocks(root, repository);
-		locks.announce();
-		try (ObjectInserter inserter = repository.newObjectInserter()) {
-			ObjectId head = repository.resolve(Constants.HEAD);
-			SortedMap<String, DirCacheEntry> own = store(files, inserter);
-			ObjectId tree = tree(head, own, mine, inserter);
-			if (head != null && tree.equals(treeOf(head))) {
-				updateIndex(own, mine);
-				return null;
-			}
-			PersonIdent person = new PersonIdent(author, email, time, ZoneOffset.UTC);
-			CommitBuilder commit = new CommitBuilder();
-			commit.setTreeId(tree);
-			if (head != null) {
-				commit.setParentId(head);
-			}
-			commit.setAuthor(person);
-			commit.setCommitter(person);
-			commit.setMessage(message);
-			ObjectId id = inserter.insert(commit);
-			inserter.flush();
-			// the index first: stopped between the two, Git shows changes to be committed, which the next save point commits
-			updateIndex(own, mine);
-			moveHead(head, id, message);
-			return commit(id);
-		} catch (LockFailedException e) {
-			throw new ArchiveException("no save point was made, as another Git is at work: " + e.getFile() + " exists",
-					"wait for it; if none is running, delete that file", e);
-		} finally {
-			locks.withdraw();
-		}
-	}
-
-	private ObjectId treeOf(ObjectId commit) throws IOException {
-		try (RevWalk walk = new RevWalk(repository)) {
-			return walk.parseCommit(commit).getTree().getId();
-		}
-	}
-
-	private SortedMap<String, DirCacheEntry> store(Map<String, Path> files, ObjectInserter inserter) throws IOException {
-		SortedMap<String, DirCacheEntry> entries = new TreeMap<>();
-		WorkBlobs blobs = new WorkBlobs(repository);
-		for (Map.Entry<String, Path> file : files.entrySet()) {
-			ObjectId blob = blobs.of(file.getKey(), file.getValue());
-			if (!repository.getObjectDatabase().has(blob)) {
-				try (InputStream in = Files.newInputStream(file.getValue())) {
-					blob = inserter.insert(Constants.OBJ_BLOB, Files.size(file.getValue()), in);
-				}
-			}
-			entries.put(file.getKey(), WorkBlobs.entry(file.getKey(), file.getValue(), blob));
-		}
-		return entries;
-	}
-
-	private ObjectId tree(ObjectId head, SortedMap<String, DirCacheEntry> own, Predicate<String> mine, ObjectInserter inserter)
-			throws IOException {
-		DirCache cache = DirCache.newInCore();
-		DirCacheBuilder builder = cache.builder();
-		if (head != null) {
-			try (TreeWalk walk = new TreeWalk(repository)) {
-				walk.addTree(treeOf(head));
-				walk.setRecursive(true);
-				while (walk.next()) {
-					if (!mine.test(walk.getPathString())) {
-						DirCacheEntry entry = new DirCacheEntry(walk.getPathString());
-						entry.setFileMode(walk.getFileMode());
-						entry.setObjectId(walk.getObjectId(0));
-						builder.add(entry);
-					}
-				}
-			}
-		}
-		own.values().forEach(builder::add);
-		builder.finish();
-		return cache.writeTree(inserter);
-	}
-
-	private void updateIndex(SortedMap<String, DirCacheEntry> own, Predicate<String> mine) throws IOException {
-		DirCache index = repository.lockDirCache();
-		try {
-			DirCacheBuilder builder = index.builder();
-			for (int i = 0; i < index.getEntryCount(); i++) {
-				if (!mine.test(index.getEntry(i).getPathString())) {
-					builder.add(index.getEntry(i));
-				}
-			}
-			own.values().forEach(builder::add);
-			builder.finish();
-			index.write();
-			if (!index.commit()) {
-				throw new ArchiveException("no save point was made, as the index of Git could not be written", "try again");
-			}
-		} finally {
-			index.unlock();
-		}
-	}
-
-	private void moveHead(ObjectId before, ObjectId after, String message) throws IOException {
-		RefUpdate update = repository.updateRef(Constants.HEAD);
-		update.setNewObjectId(after);
-		update.setExpectedOldObjectId(before == null ? ObjectId.zeroId() : before);
-		update.setRefLogMessage("commit: " + message.lines().findFirst().orElse(""), false);
-		RefUpdate.Result result = update.update();
-		if (result != RefUpdate.Result.NEW && result != RefUpdate.Result.FAST_FORWARD) {
-			throw new ArchiveException("no save point was made, as another Git was faster (" + result + ")",
-					"open the archive again, look at its history, and try again");
-		}
+		PersonIdent person = new PersonIdent(author, email, time, ZoneOffset.UTC);
+		RevCommit made = new Committing(root, repository, mine).commit(heads.present(), files, message, person);
+		return made == null ? null : commits.plain(made);
 	}
 }

@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.archive.internal.disk.GitTraces;
+import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.Repository;
 
@@ -20,33 +22,30 @@ final class GitLocks {
 	private final Path note;
 	private final Repository repository;
 
-	GitLocks(Path root, Repository repository) {
+	GitLocks(Path root, Repository repository) throws IOException {
 		this.note = note(root);
 		this.repository = repository;
 	}
 
-	private static Path note(Path root) {
+	private static Path note(Path root) throws IOException {
 		return GitTraces.committingNote(root);
 	}
 
 	/** The locks that a commit takes. */
-	static List<Path> in(Repository repository) {
+	static List<Path> in(Path root, Repository repository) throws IOException {
 		Path git = repository.getDirectory().toPath();
 		List<Path> locks = new ArrayList<>(List.of(git.resolve("index.lock"), git.resolve("HEAD.lock")));
-		try {
-			String branch = repository.getFullBranch();
-			if (branch != null && branch.startsWith(Constants.R_REFS)) {
-				locks.add(git.resolve(branch + ".lock"));
-			}
-		} catch (IOException e) {
-			// without a head there is no branch to be locked
+		String branch = HeadTrace.of(root).branch();
+		if (branch != null) {
+			locks.add(git.resolve(branch + ".lock"));
 		}
 		return locks;
 	}
 
 	/** Before a commit. The caller has found no locks. */
 	void announce() throws IOException {
-		Files.writeString(note, "A save point is being made.\n");
+		Files.deleteIfExists(note); // so that nothing is written to what else may be linked to it
+		Files.writeString(note, "A save point is being made.\n", StandardOpenOption.CREATE_NEW);
 	}
 
 	/** After it. */
@@ -57,7 +56,7 @@ final class GitLocks {
 	/** Removes the locks of a commit of ours that was interrupted. Needs the lock of the folder. */
 	static void clear(Path root, Repository repository) throws IOException {
 		if (Files.exists(note(root))) {
-			for (Path lock : in(repository)) {
+			for (Path lock : in(root, repository)) {
 				Files.deleteIfExists(lock);
 			}
 			clearTags(repository.getDirectory().toPath().resolve(Constants.R_TAGS));

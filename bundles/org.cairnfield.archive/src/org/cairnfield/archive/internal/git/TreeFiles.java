@@ -1,5 +1,6 @@
 package org.cairnfield.archive.internal.git;
 
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.NoSuchFileException;
@@ -8,7 +9,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.FileSource;
+import org.eclipse.jgit.errors.MissingObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
@@ -36,6 +39,10 @@ public final class TreeFiles implements FileSource {
 					blobs.put(walk.getPathString(), walk.getObjectId(0));
 				}
 			}
+		} catch (MissingObjectException e) {
+			throw Commits.damaged(e.getObjectId().name(), "a folder of the state is missing", e);
+		} catch (IOException | RuntimeException e) { // a wild length ends in whatever comes first
+			throw Commits.damaged(tree.name(), "a folder of the state cannot be read: " + e.getMessage(), e);
 		}
 	}
 
@@ -61,6 +68,43 @@ public final class TreeFiles implements FileSource {
 		if (blob == null) {
 			throw new NoSuchFileException(path);
 		}
-		return repository.open(blob, Constants.OBJ_BLOB).openStream();
+		try {
+			return new Checked(blob, repository.open(blob, Constants.OBJ_BLOB).openStream());
+		} catch (IOException | RuntimeException e) {
+			throw unreadable(blob, e);
+		}
+	}
+
+	private static DamagedException unreadable(ObjectId blob, Exception cause) {
+		return Commits.damaged(blob.name(), "a file of the state cannot be read: " + cause.getMessage(), cause);
+	}
+
+	/** Names the object where it turns out to be damaged on the way. */
+	private static final class Checked extends FilterInputStream {
+
+		private final ObjectId blob;
+
+		Checked(ObjectId blob, InputStream in) {
+			super(in);
+			this.blob = blob;
+		}
+
+		@Override
+		public int read() throws IOException {
+			try {
+				return in.read();
+			} catch (IOException | RuntimeException e) {
+				throw unreadable(blob, e);
+			}
+		}
+
+		@Override
+		public int read(byte[] buffer, int from, int length) throws IOException {
+			try {
+				return in.read(buffer, from, length);
+			} catch (IOException | RuntimeException e) {
+				throw unreadable(blob, e);
+			}
+		}
 	}
 }

@@ -1,14 +1,19 @@
 package org.cairnfield.archive.internal.git;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
+import java.util.List;
 
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.dircache.DirCacheEntry;
+import org.eclipse.jgit.errors.CorruptObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
@@ -25,9 +30,34 @@ final class WorkBlobs {
 	private final Instant indexTime;
 
 	WorkBlobs(Repository repository) throws IOException {
-		index = repository.readDirCache();
+		index = index(repository);
 		Path file = repository.getIndexFile().toPath();
 		indexTime = Files.exists(file) ? Files.getLastModifiedTime(file).toInstant() : Instant.MIN;
+	}
+
+	/** @throws DamagedException where the index cannot be read */
+	static DirCache index(Repository repository) throws IOException {
+		return read(repository, repository::readDirCache);
+	}
+
+	/** The same, locked. */
+	static DirCache locked(Repository repository) throws IOException {
+		return read(repository, repository::lockDirCache);
+	}
+
+	private interface Reading {
+		DirCache read() throws IOException;
+	}
+
+	private static DirCache read(Repository repository, Reading reading) throws IOException {
+		try {
+			return reading.read();
+		} catch (CorruptObjectException | EOFException | RuntimeException e) { // a wild length ends in whatever comes first
+			Damage damage = new Damage(".git/index", 0, "cannot be read: " + e.getMessage(),
+					"delete it: the next save point writes it again, and nothing of the archive is lost");
+			throw new DamagedException("the history of " + repository.getWorkTree() + " is damaged: .git/index " + damage.reason(),
+					damage.remedy(), List.of(damage), e);
+		}
 	}
 
 	/** The name of what the file holds now. */
