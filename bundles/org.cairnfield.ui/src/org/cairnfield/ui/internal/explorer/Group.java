@@ -5,11 +5,13 @@ import java.util.List;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Site;
+import org.eclipse.core.runtime.IAdaptable;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 
 /** A heading of the tree, such as the access points of an archive. Equal headings of the same owner are one. */
-record Group(EObject owner, Kind kind) {
+record Group(EObject owner, Kind kind) implements IAdaptable {
 
 	enum Kind {
 		SURVEYS("Surveys", ModelPackage.Literals.SURVEY), ACCESS_POINTS("Access points", ModelPackage.Literals.ACCESS_POINT),
@@ -33,5 +35,11 @@ record Group(EObject owner, Kind kind) {
 		case SPLITS -> ((Archive) owner).getSplits();
 		case RELEASES -> ((Archive) owner).getReleases();
 		};
+	}
+
+	/** The owner is what is selected with it, so its properties are shown. */
+	@Override
+	public <T> T getAdapter(Class<T> type) {
+		return Platform.getAdapterManager().getAdapter(owner, type);
 	}
 }

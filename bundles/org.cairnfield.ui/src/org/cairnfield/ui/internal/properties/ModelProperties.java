@@ -1,21 +1,29 @@
 package org.cairnfield.ui.internal.properties;
 
-import org.cairnfield.model.edit.ModelLabels;
+import org.cairnfield.curation.properties.FindingProperties;
+import org.cairnfield.curation.properties.ObjectProperties;
+import org.cairnfield.curation.properties.SampleProperties;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.ui.scope.SelectedSamples;
 import org.eclipse.core.runtime.IAdapterFactory;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.edit.provider.IItemPropertySource;
 import org.eclipse.ui.views.properties.IPropertySource;
 
-/** Gives the Properties view what the model says of its objects, units and all. */
+/** Gives the Properties view what there is to know about objects of the archive, its samples and findings. */
 public final class ModelProperties implements IAdapterFactory {
-
-	private final ModelLabels labels = new ModelLabels();
 
 	@Override
 	public <T> T getAdapter(Object object, Class<T> type) {
-		if (type == IPropertySource.class && object instanceof EObject model
-				&& labels.adapt(model, IItemPropertySource.class) instanceof IItemPropertySource source) {
-			return type.cast(new ModelPropertySource(model, source));
+		return type == IPropertySource.class ? type.cast(table(object)) : null;
+	}
+
+	private static PropertyTable table(Object object) {
+		if (object instanceof EObject model) {
+			return new PropertyTable(() -> ObjectProperties.of(model));
+		} else if (object instanceof SelectedSamples selected) {
+			return new PropertyTable(() -> SampleProperties.of(selected.samples()));
+		} else if (object instanceof Finding finding) {
+			return new PropertyTable(() -> FindingProperties.of(finding));
 		}
 		return null;
 	}

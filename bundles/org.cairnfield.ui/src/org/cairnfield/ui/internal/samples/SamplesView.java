@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.samples;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.cairnfield.ui.show.SessionSelection;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.jface.action.MenuManager;
@@ -43,6 +44,7 @@ public final class SamplesView extends ViewPart {
 		MenuManager menu = new MenuManager();
 		Control table = panel.grid().window().table();
 		table.setMenu(menu.createContextMenu(table));
+		SessionSelection.provide(getSite(), panel);
 		getSite().registerContextMenu(ID, menu, null);
 		on(IWorkbenchCommandConstants.EDIT_COPY, panel.actions()::copy, Text::copy, Combo::copy);
 		on(IWorkbenchCommandConstants.EDIT_SELECT_ALL, panel.actions()::selectAll, Text::selectAll,

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.plan.internal.colour.Colourings;
 import org.cairnfield.ui.plan.PlanGeometry;
+import org.cairnfield.ui.show.SessionSelection;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
@@ -23,6 +24,7 @@ public final class PlanView extends ViewPart implements PlanGeometry {
 		pane.plan().mode(ModeHandler.chosen(getSite()));
 		MenuManager menu = new MenuManager();
 		pane.plan().canvas().setMenu(menu.createContextMenu(pane.plan().canvas()));
+		SessionSelection.provide(getSite(), pane.plan().canvas());
 		getSite().registerContextMenu(ID, menu, null);
 	}
 

@@ -1,0 +1,86 @@
+package org.cairnfield.ui.internal.properties;
+
+import java.util.Set;
+
+import org.cairnfield.model.Survey;
+import org.cairnfield.ui.session.SessionListener;
+import org.cairnfield.ui.session.Sessions;
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.IStatusLineManager;
+import org.eclipse.jface.action.IToolBarManager;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeColumn;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.views.properties.IPropertySheetEntry;
+import org.eclipse.ui.views.properties.PropertySheetPage;
+import org.eclipse.ui.views.properties.PropertySheetSorter;
+
+/** The Properties view beside any of our views: in the order of the source, and up to date while the archive changes. */
+final class PropertiesPage extends PropertySheetPage implements SessionListener {
+
+	@Override
+	public void createControl(Composite parent) {
+		super.createControl(parent);
+		getControl().setData("org.cairnfield.id", "properties.tree");
+		setSorter(new SourceOrder());
+		Sessions.workbench().add(this);
+	}
+
+	@Override
+	public void selectionChanged(IWorkbenchPart part, ISelection selection) {
+		super.selectionChanged(part, selection);
+		fit();
+	}
+
+	@Override
+	public void refresh() {
+		super.refresh();
+		fit();
+	}
+
+	/** Names are read in full, and values by scrolling if need be. */
+	private void fit() {
+		if (getControl() instanceof Tree tree && tree.getItemCount() > 0) {
+			for (TreeColumn column : tree.getColumns()) {
+				column.pack();
+			}
+		}
+	}
+
+	@Override
+	public void makeContributions(IMenuManager menu, IToolBarManager tools, IStatusLineManager status) {
+		// nothing is advanced and nothing has a default
+	}
+
+	@Override
+	public void samplesChanged(Set<Survey> surveys) {
+		refresh();
+	}
+
+	@Override
+	public void structureChanged() {
+		refresh();
+	}
+
+	@Override
+	public void ledgersChanged() {
+		refresh();
+	}
+
+	@Override
+	public void dispose() {
+		Sessions.workbench().remove(this);
+		super.dispose();
+	}
+
+	/** Whoever lists properties knows their order. */
+	private static final class SourceOrder extends PropertySheetSorter {
+
+		@Override
+		public void sort(IPropertySheetEntry[] entries) {
+			// they are in order
+		}
+	}
+}
