@@ -14,10 +14,11 @@ import org.cairnfield.archive.fault.LockOwner;
  * @param fit     whether it can be brought back
  * @param reason  why it can not, a clause; empty where it can
  * @param written when; of a damaged draft, when its file was changed last
- * @param by      who wrote it, on which machine; empty for a damaged draft
+ * @param by      the process that wrote it, on which machine; empty for a damaged draft
+ * @param person  who made the changes; empty where that is not known
  * @param paths   the files of the archive that it would change, sorted; empty for a damaged draft
  */
-public record Draft(Path file, Fit fit, String reason, Instant written, Optional<LockOwner> by, List<String> paths) {
+public record Draft(Path file, Fit fit, String reason, Instant written, Optional<LockOwner> by, String person, List<String> paths) {
 
 	/** How a draft goes with the archive on disk. */
 	public enum Fit {

@@ -1,6 +1,7 @@
 package org.cairnfield.archive;
 
 import java.util.Set;
+import java.util.function.Consumer;
 
 import org.cairnfield.archive.internal.merge.Becoming;
 import org.eclipse.emf.ecore.EObject;
@@ -12,9 +13,12 @@ import org.eclipse.emf.ecore.EObject;
 public final class DraftChange {
 
 	private final Becoming becoming;
+	private final Consumer<Boolean> made;
 
-	DraftChange(Becoming becoming) {
+	/** @param made hears whether the change is made, whenever that has changed */
+	DraftChange(Becoming becoming, Consumer<Boolean> made) {
 		this.becoming = becoming;
+		this.made = made;
 	}
 
 	/** Whether there is nothing to bring back. */
@@ -25,11 +29,13 @@ public final class DraftChange {
 	/** Makes the change, the first time or again after {@link #undo}. */
 	public void apply() {
 		becoming.apply();
+		made.accept(true);
 	}
 
 	/** Takes it back, exactly. */
 	public void undo() {
 		becoming.undo();
+		made.accept(false);
 	}
 
 	/** The objects that change; all others stay the same objects. */

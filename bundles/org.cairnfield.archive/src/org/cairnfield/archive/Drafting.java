@@ -10,12 +10,17 @@ import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.ArchiveDiff;
+import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.internal.disk.ChangedFiles;
 import org.cairnfield.archive.internal.disk.DiskFaults;
 import org.cairnfield.archive.internal.disk.DraftFile;
@@ -33,7 +38,9 @@ import org.eclipse.emf.ecore.resource.Resource;
 /**
  * The drafts of one open archive. One file a draft, see {@link DraftFile}: the files that a save would write, sealed, and
  * put in place by one rename. It names the state on disk that it was based on by a digest of all files; only on that state
- * can it be applied. A session overwrites none but its own draft, so that one from before stays until somebody decides.
+ * can it be applied. A session overwrites none but its own draft. One from before stays until it was brought back and saved,
+ * or somebody discards it: a draft that was brought back is named by the session's own, which has its changes too, and is
+ * hidden as long as that one is there.
  */
 final class Drafting {
 
@@ -46,13 +53,15 @@ final class Drafting {
 	private final StateHashes hashes = new StateHashes(path -> Layout.kind(path) != null);
 	private Path own;
 	private String ownSummary;
+	/** Drafts of earlier sessions whose changes are in the model now. */
+	private final Set<Path> broughtBack = new LinkedHashSet<>();
 
 	Drafting(Path root, ArchiveStore store) {
 		this.root = root;
 		this.store = store;
 	}
 
-	void write(Path folder, Loaded loaded, FolderView view) throws IOException {
+	void write(Path folder, Loaded loaded, FolderView view, String person) throws IOException {
 		Path place = folder.toAbsolutePath().normalize();
 		if (place.startsWith(root)) {
 			throw new ArchiveException("no draft was written: " + place + " is in the archive", "keep drafts beside the archive");
@@ -64,9 +73,10 @@ final class Drafting {
 				new Saving(loaded, view).tell(writer);
 				SortedMap<String, String> state = state(view);
 				String base = state == null ? null : StateHashes.digest(state);
-				String summary = base + writer.summary();
+				List<String> replaces = broughtBack.stream().map(other -> other.getFileName().toString()).toList();
+				String summary = base + writer.summary() + person + replaces;
 				if (!file.equals(own) || !summary.equals(ownSummary) || !Files.exists(file)) {
-					writer.finish(root, FolderLock.thisProcess(store.clock().instant()), base);
+					writer.finish(root, FolderLock.thisProcess(store.clock().instant()), person, replaces, base);
 				}
 				own = file;
 				ownSummary = summary;
@@ -103,35 +113,54 @@ final class Drafting {
 	/** Newest first. */
 	List<Draft> list(Path folder, FolderView view) throws IOException {
 		List<Draft> drafts = new ArrayList<>();
+		Set<Path> replaced = new HashSet<>();
 		String stem = stem();
 		try (DirectoryStream<Path> files = Files.newDirectoryStream(folder.toAbsolutePath().normalize(), file -> {
 			String name = file.getFileName().toString();
 			return name.startsWith(stem) && name.substring(stem.length()).matches("(-[0-9]+)?\\.draft");
 		})) {
 			for (Path file : files) {
-				drafts.add(look(file, view));
+				drafts.add(look(file, view, replaced));
 			}
 		} catch (NoSuchFileException e) {
 			return List.of();
 		}
+		drafts.removeIf(draft -> replaced.contains(draft.file()));
 		drafts.sort(Comparator.comparing(Draft::written).reversed().thenComparing(Draft::file));
 		return drafts;
 	}
 
-	private Draft look(Path file, FolderView view) throws IOException {
+	/** Those that are still to be decided about, newest first; what the archive holds already is deleted. */
+	List<Draft> pending(Path folder, FolderView view) throws IOException {
+		List<Draft> pending = new ArrayList<>();
+		for (Draft draft : list(folder, view)) {
+			if (draft.file().equals(own) || broughtBack.contains(draft.file())) {
+				continue;
+			}
+			if (draft.fit() == Draft.Fit.SAVED) {
+				discard(draft);
+			} else {
+				pending.add(draft);
+			}
+		}
+		return pending;
+	}
+
+	private Draft look(Path file, FolderView view, Set<Path> replaced) throws IOException {
 		DraftFile draft;
 		try {
 			draft = DraftFile.read(file);
 		} catch (DraftFile.BrokenException e) {
 			Instant changed = Files.getLastModifiedTime(file).toInstant();
-			return new Draft(file, Draft.Fit.DAMAGED, e.getMessage(), changed, Optional.empty(), List.of());
+			return new Draft(file, Draft.Fit.DAMAGED, e.getMessage(), changed, Optional.empty(), "", List.of());
 		}
 		String reason = obstacle(draft, view);
 		SortedMap<String, String> state = state(view);
-		Draft.Fit fit = reason.isEmpty() ? Draft.Fit.FITS
-				: state != null && draft.isIn(state) ? Draft.Fit.SAVED : Draft.Fit.OTHER_STATE;
+		Draft.Fit fit = state != null && draft.isIn(state) ? Draft.Fit.SAVED
+				: reason.isEmpty() ? Draft.Fit.FITS : Draft.Fit.OTHER_STATE;
+		draft.replaces().forEach(name -> replaced.add(file.resolveSibling(name)));
 		return new Draft(file, fit, fit == Draft.Fit.SAVED ? "the archive holds it already" : reason, draft.by().since(),
-				Optional.of(draft.by()), List.copyOf(draft.entries().keySet()));
+				Optional.of(draft.by()), draft.person(), List.copyOf(draft.entries().keySet()));
 	}
 
 	/** Why a sound draft can not be applied; empty if it can. */
@@ -147,6 +176,30 @@ final class Drafting {
 	}
 
 	DraftChange change(Draft draft, Loaded loaded, FolderView view) throws IOException {
+		Loaded wanted = ArchiveReader.read(new ChangedFiles(view, changes(draft, view)), store.migrations(), ArchiveReader.VOUCHED);
+		if (!wanted.damages().isEmpty()) {
+			throw refused(draft, wanted.damages().get(0).toString());
+		}
+		for (Resource part : wanted.parts().values()) {
+			part.getContents().clear();
+		}
+		wanted.archive().eResource().getContents().clear();
+		return new DraftChange(new Becoming(loaded.archive(), wanted.archive()), made -> {
+			if (made) {
+				broughtBack.add(draft.file());
+			} else {
+				broughtBack.remove(draft.file());
+			}
+		});
+	}
+
+	/** What a draft would change of the archive as it is on disk. */
+	ArchiveDiff difference(Draft draft, FolderView view) throws IOException {
+		return History.difference(view, changes(draft, view));
+	}
+
+	/** The files that a draft would change, null for those that it would delete. */
+	private SortedMap<String, byte[]> changes(Draft draft, FolderView view) throws IOException {
 		DraftFile file;
 		SortedMap<String, byte[]> changes = new TreeMap<>();
 		try {
@@ -163,15 +216,7 @@ final class Drafting {
 		if (!obstacle.isEmpty()) {
 			throw refused(draft, obstacle);
 		}
-		Loaded wanted = ArchiveReader.read(new ChangedFiles(view, changes), store.migrations(), ArchiveReader.VOUCHED);
-		if (!wanted.damages().isEmpty()) {
-			throw refused(draft, wanted.damages().get(0).toString());
-		}
-		for (Resource part : wanted.parts().values()) {
-			part.getContents().clear();
-		}
-		wanted.archive().eResource().getContents().clear();
-		return new DraftChange(new Becoming(loaded.archive(), wanted.archive()));
+		return changes;
 	}
 
 	private static ArchiveException refused(Draft draft, String reason) {
@@ -179,38 +224,48 @@ final class Drafting {
 				"it lies there as it was; discard it if nobody needs it");
 	}
 
-	/** From now on the draft is this session's. */
-	void adopt(Draft draft) {
-		own = draft.file();
-		ownSummary = null;
-	}
-
+	/** Deletes a draft at the person's word. */
 	void discard(Draft draft) throws IOException {
 		try {
-			store.disk().delete(draft.file());
-			store.disk().syncFolder(draft.file().getParent());
+			delete(draft.file());
 		} catch (IOException e) {
 			throw DiskFaults.explain("the draft was not discarded", draft.file().getParent(), e);
 		}
-		forget(draft.file());
 	}
 
-	private void forget(Path file) {
+	/** Deletes the draft of this session, if there is one; those that it was to replace come to light again. */
+	void discardOwn() throws IOException {
+		if (own != null) {
+			delete(own);
+		}
+	}
+
+	/** Deletes all drafts of what the model holds now: the session's own, and what was brought back. */
+	void discardHeld() throws IOException {
+		discardOwn();
+		for (Path file : List.copyOf(broughtBack)) {
+			delete(file);
+		}
+	}
+
+	private void delete(Path file) throws IOException {
+		if (Files.exists(file)) {
+			store.disk().delete(file);
+			store.disk().syncFolder(file.getParent());
+		}
+		broughtBack.remove(file);
 		if (file.equals(own)) {
 			own = null;
 			ownSummary = null;
 		}
 	}
 
-	/** What the draft of this session holds is in the archive now. */
+	/** What the drafts held is in the archive now. */
 	void saved() {
-		if (own != null) {
-			try {
-				store.disk().delete(own);
-			} catch (IOException e) {
-				return; // it will be seen that it is saved
-			}
-			forget(own);
+		try {
+			discardHeld();
+		} catch (IOException e) {
+			// the next session sees that it is saved
 		}
 	}
 }

@@ -12,6 +12,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.fault.LockOwner;
+import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.ReleaseTag;
@@ -22,6 +23,7 @@ import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.disk.Places;
 import org.cairnfield.archive.internal.disk.Recovery;
+import org.cairnfield.archive.internal.disk.SavedBy;
 import org.cairnfield.archive.internal.disk.UnfinishedSaveException;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
@@ -169,6 +171,37 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	/**
+	 * Saves in the name of a person. What somebody else saved, and no save point has yet, is recorded under that person's name
+	 * first, so that the history never names the one for the work of the other.
+	 *
+	 * @return as {@link #save()}
+	 */
+	public SortedSet<String> save(Person person) throws IOException {
+		requireWritable();
+		String names = person.name();
+		try {
+			recordOfAnother(person);
+		} catch (ArchiveException e) { // a history that takes nothing just now must not keep anybody from saving
+			names = SavedBy.read(root).orElseThrow() + " and " + names;
+		}
+		SavedBy.write(store.disk(), root, names);
+		return save();
+	}
+
+	/** Name of who saved what no save point has yet; empty where that is not known, or all is recorded. */
+	public Optional<String> savedBy() throws IOException {
+		return SavedBy.read(root);
+	}
+
+	private void recordOfAnother(Person person) throws IOException {
+		Optional<String> other = SavedBy.read(root).filter(name -> !name.equals(person.name()));
+		if (other.isPresent()) {
+			new Recording(root, store.clock()).record("", Person.named(other.get()), "Recorded before " + person.name() + " saved");
+			SavedBy.clear(store.disk(), root);
+		}
+	}
+
+	/**
 	 * Brings the files to what the model says: all of them or, if anything fails, none.
 	 *
 	 * @return paths of the files that have changed
@@ -208,8 +241,10 @@ public final class OpenArchive implements AutoCloseable {
 	 * @return empty if nothing has changed since the last save point
 	 */
 	public Optional<SavePoint> savePoint(Person person, String note) throws IOException {
-		save();
-		return new Recording(root, store.clock()).record("", person, note);
+		save(person);
+		Optional<SavePoint> made = new Recording(root, store.clock()).record("", person, note);
+		SavedBy.clear(store.disk(), root);
+		return made;
 	}
 
 	/**
@@ -241,6 +276,7 @@ public final class OpenArchive implements AutoCloseable {
 	public ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
 		requireWritable();
 		requireUnmodified();
+		recordOfAnother(person);
 		ReleaseTag made = new Releasing(root, store).release(version, manifest, digest, message, person);
 		view = new FolderView(root, Layout::isPart);
 		return made;
@@ -290,16 +326,22 @@ public final class OpenArchive implements AutoCloseable {
 				.orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
 	}
 
+	/** As {@link #writeDraft(Path, String)}, by nobody who is named. */
+	public boolean writeDraft(Path folder) throws IOException {
+		return writeDraft(folder, "");
+	}
+
 	/**
 	 * Keeps what is not saved in a draft, so that it survives the end of this program. The draft holds only the files that a
 	 * save would write; it is there whole or not at all, and replaces the one before of this session. It changes nothing in
 	 * the archive; {@link #save} removes it. Cheap enough to be called every few seconds.
 	 *
 	 * @param folder where drafts are kept, of any number of archives; not in the archive; made where it is not there
+	 * @param person name of who made the changes; may be empty
 	 * @return whether there was anything to keep; if not, nothing is written
 	 * @throws ArchiveException where the archive is read-only or the draft can not be written; the one before is still there
 	 */
-	public boolean writeDraft(Path folder) throws IOException {
+	public boolean writeDraft(Path folder, String person) throws IOException {
 		if (!isModified()) {
 			return false;
 		}
@@ -307,13 +349,26 @@ public final class OpenArchive implements AutoCloseable {
 			throw new ArchiveException("no draft was written: " + root + " is read-only: " + readOnlyReason().get(),
 					"open it for editing");
 		}
-		drafting.write(folder, loaded, view);
+		drafting.write(folder, loaded, view, person);
 		return true;
 	}
 
 	/** All drafts of this archive in a folder, the newest first, also those that do not fit or are damaged. */
 	public List<Draft> drafts(Path folder) throws IOException {
 		return drafting.list(folder, view);
+	}
+
+	/**
+	 * Drafts of earlier sessions that somebody is still to decide about, the newest first. What was brought back in this
+	 * session is not among them. A draft of what the archive holds already is deleted.
+	 */
+	public List<Draft> pendingDrafts(Path folder) throws IOException {
+		return drafting.pending(folder, view);
+	}
+
+	/** What a draft that fits would change; throws what {@link #draftChange} does for one that does not. */
+	public ArchiveDiff differenceOf(Draft draft) throws IOException {
+		return drafting.difference(draft, view);
 	}
 
 	/** The newest draft of this archive in a folder. */
@@ -323,8 +378,8 @@ public final class OpenArchive implements AutoCloseable {
 
 	/**
 	 * The change that brings a draft back, for an undo stack; {@link #applyDraft} does it at once. Objects that the draft does
-	 * not change stay the same objects. From now on the draft counts as this session's: {@link #writeDraft} replaces it and
-	 * {@link #save} removes it.
+	 * not change stay the same objects. As long as the change is made, the draft of this session has it too, and {@link #save}
+	 * removes both; the change undone, the draft is pending as before.
 	 *
 	 * @throws ArchiveException for a draft that does not fit or is damaged, which stays where it is; where the archive is
 	 *                          read-only; where the model has changes that were not saved
@@ -332,9 +387,7 @@ public final class OpenArchive implements AutoCloseable {
 	public DraftChange draftChange(Draft draft) throws IOException {
 		requireWritable();
 		requireUnmodified();
-		DraftChange change = drafting.change(draft, loaded, view);
-		drafting.adopt(draft);
-		return change;
+		return drafting.change(draft, loaded, view);
 	}
 
 	/** Brings a draft back: its changes are changes of the model that are not saved. Refuses what {@link #draftChange} does. */
@@ -347,8 +400,20 @@ public final class OpenArchive implements AutoCloseable {
 		drafting.discard(draft);
 	}
 
+	/** Deletes the draft of this session: the model is again as it was saved. */
+	public void discardOwnDraft() throws IOException {
+		drafting.discardOwn();
+	}
+
+	/** Deletes the drafts of what is not saved, at the person's word: that of this session, and those that were brought back. */
+	public void discardUnsavedDrafts() throws IOException {
+		drafting.discardHeld();
+	}
+
 	private void recordFirst(SavePoint point, Person person) throws IOException {
+		recordOfAnother(person);
 		new Recording(root, store.clock()).record("As saved before " + point.shortId() + " is restored or undone", person, null);
+		SavedBy.clear(store.disk(), root);
 	}
 
 	private void requireLock() throws IOException {

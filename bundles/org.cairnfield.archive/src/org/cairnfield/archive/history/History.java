@@ -7,12 +7,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.archive.internal.disk.ChangedFiles;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.GitTraces;
@@ -180,6 +183,21 @@ public final class History implements AutoCloseable {
 	public ArchiveDiff compareWithSaved(SavePoint before) throws IOException {
 		FolderView view = new FolderView(folder, Layout::isPart);
 		return StateComparison.of(files(before), new StateFiles(view, git.blobs(view.files())), migrations);
+	}
+
+	/**
+	 * What other files would change.
+	 *
+	 * @param files   of a state
+	 * @param changes by path; null for a file that would be gone
+	 */
+	public static ArchiveDiff difference(FileSource files, SortedMap<String, byte[]> changes) throws IOException {
+		FileSource changed = new ChangedFiles(files, changes);
+		SortedMap<String, String> before = new TreeMap<>();
+		SortedMap<String, String> after = new TreeMap<>();
+		files.paths().forEach(path -> before.put(path, "before"));
+		changed.paths().forEach(path -> after.put(path, changes.containsKey(path) ? "after" : "before"));
+		return StateComparison.of(new StateFiles(files, before), new StateFiles(changed, after), Migrations.NONE);
 	}
 
 	/**

@@ -28,6 +28,11 @@ public final class Threads implements AutoCloseable {
 		return new Threads(Math.max(1, Runtime.getRuntime().availableProcessors()));
 	}
 
+	/** Has something done when this program is ended, also by a signal; it must be short. */
+	public static void atEnd(String name, Runnable last) {
+		Runtime.getRuntime().addShutdownHook(new Thread(last, name));
+	}
+
 	public Workers workers(Progress progress) {
 		return Workers.on(executor, width, progress);
 	}

@@ -31,6 +31,11 @@ public final class Sessions {
 		return Optional.ofNullable(shown);
 	}
 
+	/** The archive as it is now, unsaved changes and all, also while a past state is on show. */
+	public Optional<ArchiveSession> present() {
+		return Optional.ofNullable(present != null ? present : shown);
+	}
+
 	/** Shows an archive, or none (null). Who shows the next closes the last. */
 	public void show(ArchiveSession session) {
 		if (shown != null) {

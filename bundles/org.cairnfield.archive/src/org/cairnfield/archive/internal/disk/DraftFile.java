@@ -10,7 +10,9 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -22,10 +24,12 @@ import org.cairnfield.archive.fault.LockOwner;
  * all bytes before it.
  *
  * <pre>
- * cairnfield draft 1
+ * cairnfield draft 2
  * … bytes of the files …
  * archive  folder
  * by       user host process moment
+ * person   name, or empty
+ * replaces name of another draft file, whose changes are in this one; any number of such lines
  * base     digest of the state that the draft was based on, or -
  * put      size sha256 path
  * gone     path
@@ -33,13 +37,18 @@ import org.cairnfield.archive.fault.LockOwner;
  * </pre>
  *
  * @param archive the folder that it was written for
- * @param by      who wrote it and, in place of the beginning of a lock, when
+ * @param by      the process that wrote it and, in place of the beginning of a lock, when
+ * @param person  who made the changes; empty where that is not known, as in drafts of format 1
+ * @param replaces names of draft files whose changes are in this one
  * @param base    null: not known any more
  * @param entries by path
  */
-public record DraftFile(Path file, String archive, LockOwner by, String base, SortedMap<String, Entry> entries) {
+public record DraftFile(Path file, String archive, LockOwner by, String person, List<String> replaces, String base,
+		SortedMap<String, Entry> entries) {
 
-	static final String HEADER = "cairnfield draft 1\n";
+	static final String HEADER = "cairnfield draft 2\n";
+	/** Without person and replaces, which are optional. */
+	private static final String FORMER_HEADER = "cairnfield draft 1\n";
 	static final String NO_BASE = "-";
 	private static final int END_BYTES = "end\t".length() + 20 + 1 + 64 + 1;
 	private static final long LONGEST_MANIFEST_BYTES = 64 << 20;
@@ -67,6 +76,7 @@ public record DraftFile(Path file, String archive, LockOwner by, String base, So
 	}
 
 	public DraftFile {
+		replaces = List.copyOf(replaces);
 		entries = Collections.unmodifiableSortedMap(new TreeMap<>(entries));
 	}
 
@@ -88,7 +98,7 @@ public record DraftFile(Path file, String archive, LockOwner by, String base, So
 		MessageDigest digest = Hashes.sha256();
 		try (InputStream in = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
 			String header = new String(in.readNBytes(HEADER.length()), StandardCharsets.ISO_8859_1);
-			if (!header.equals(HEADER)) {
+			if (!header.equals(HEADER) && !header.equals(FORMER_HEADER)) {
 				throw new BrokenException(header.startsWith("cairnfield draft ")
 						? "it was written by another version of Cairnfield" : "it does not begin as a draft does");
 			}
@@ -131,6 +141,8 @@ public record DraftFile(Path file, String archive, LockOwner by, String base, So
 		}
 		String archive = null;
 		String base = null;
+		String person = "";
+		List<String> replaces = new ArrayList<>();
 		LockOwner by = null;
 		SortedMap<String, Entry> entries = new TreeMap<>();
 		long offset = HEADER.length();
@@ -141,6 +153,8 @@ public record DraftFile(Path file, String archive, LockOwner by, String base, So
 				case "archive" -> archive = Journal.unescaped(field[1]);
 				case "by" -> by = new LockOwner(Journal.unescaped(field[1]), Journal.unescaped(field[2]), Long.parseLong(field[3]),
 						Instant.parse(field[4]));
+				case "person" -> person = Journal.unescaped(field[1]);
+				case "replaces" -> replaces.add(Journal.unescaped(field[1]));
 				case "base" -> base = field[1];
 				case "put" -> {
 					long size = Long.parseLong(field[1]);
@@ -157,7 +171,7 @@ public record DraftFile(Path file, String archive, LockOwner by, String base, So
 		if (archive == null || by == null || base == null || offset != from || !entries.keySet().stream().allMatch(Places::staysInside)) {
 			throw new BrokenException("it does not tell what it holds");
 		}
-		return new DraftFile(file, archive, by, base.equals(NO_BASE) ? null : base, entries);
+		return new DraftFile(file, archive, by, person, replaces, base.equals(NO_BASE) ? null : base, entries);
 	}
 
 	/**

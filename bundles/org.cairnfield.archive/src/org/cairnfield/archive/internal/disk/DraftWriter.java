@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.util.Collection;
 
 import org.cairnfield.archive.fault.LockOwner;
 
@@ -69,12 +70,16 @@ public final class DraftWriter implements FileChanges, AutoCloseable {
 	/**
 	 * Puts the draft in place; afterwards it survives a loss of power.
 	 *
+	 * @param person   who made the changes; may be empty
+	 * @param replaces names of draft files whose changes are in this one
 	 * @param base digest of the state that it was based on; null: not known any more
 	 */
-	public void finish(Path archive, LockOwner by, String base) throws IOException {
+	public void finish(Path archive, LockOwner by, String person, Collection<String> replaces, String base) throws IOException {
 		long manifest = all.size;
+		StringBuilder others = new StringBuilder();
+		replaces.forEach(name -> others.append("replaces\t").append(Journal.escaped(name)).append('\n'));
 		all.write(("archive\t" + Journal.escaped(archive.toString()) + "\nby\t" + Journal.escaped(by.user()) + '\t'
-				+ Journal.escaped(by.host()) + '\t' + by.pid() + '\t' + by.since() + "\nbase\t"
+				+ Journal.escaped(by.host()) + '\t' + by.pid() + '\t' + by.since() + "\nperson\t" + Journal.escaped(person) + '\n' + others + "base\t"
 				+ (base == null ? DraftFile.NO_BASE : base) + '\n' + entries).getBytes(StandardCharsets.UTF_8));
 		all.flush();
 		sink.write(DraftFile.end(manifest, all.digest).getBytes(StandardCharsets.US_ASCII));

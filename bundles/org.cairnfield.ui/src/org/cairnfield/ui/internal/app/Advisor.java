@@ -1,10 +1,13 @@
 package org.cairnfield.ui.internal.app;
 
 import org.cairnfield.ui.internal.draft.Drafts;
+import org.cairnfield.ui.internal.draft.Recovery;
+import org.cairnfield.ui.internal.notice.StateNotices;
+import org.cairnfield.ui.internal.open.Leaving;
 import org.cairnfield.ui.internal.open.Opening;
-import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.ui.IWorkbenchPreferenceConstants;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -42,13 +45,22 @@ final class Advisor extends WorkbenchAdvisor {
 	@Override
 	public void postStartup() {
 		new Drafts();
+		new StateNotices();
+		PlatformUI.getWorkbench().getDisplay().asyncExec(Recovery::offerWhatIsDue);
 		if (!opens) {
 			Opening.showStartPage();
 		}
 	}
 
+	/** Comes once for every end that the platform knows: the menu, the window's button, a restart. */
+	@Override
+	public boolean preShutdown() {
+		IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+		return Leaving.mayLeave(window == null ? null : window.getShell());
+	}
+
 	@Override
 	public void postShutdown() {
-		Sessions.workbench().current().ifPresent(Opening::close);
+		Leaving.leaveAtEnd();
 	}
 }

@@ -1,8 +1,11 @@
 package org.cairnfield.ui.internal.app;
 
+import org.cairnfield.curation.run.Threads;
+import org.cairnfield.ui.internal.open.Leaving;
 import org.cairnfield.ui.internal.open.Opening;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 
@@ -12,6 +15,8 @@ public final class Application implements IApplication {
 	@Override
 	public Object start(IApplicationContext context) {
 		Display display = PlatformUI.createDisplay();
+		display.addListener(SWT.Close, event -> Leaving.endOfSession()); // of the desktop; heard before the workbench
+		Threads.atEnd("cairnfield-end", () -> Leaving.keepBeforeTheEnd(display));
 		try {
 			String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
 			// read beside the making of the window, which takes as long
@@ -25,6 +30,7 @@ public final class Application implements IApplication {
 
 	@Override
 	public void stop() {
+		Leaving.endOfSession();
 		if (PlatformUI.isWorkbenchRunning()) {
 			PlatformUI.getWorkbench().getDisplay().syncExec(() -> PlatformUI.getWorkbench().close());
 		}

@@ -1,6 +1,6 @@
 package org.cairnfield.ui.internal.app;
 
-import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.internal.notice.NoticeBar;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.ui.application.ActionBarAdvisor;
@@ -37,11 +37,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	@Override
 	public void postWindowOpen() {
 		title = new WindowTitle(getWindowConfigurer());
-	}
-
-	@Override
-	public boolean preWindowShellClose() {
-		return Opening.mayLeave(getWindowConfigurer().getWindow().getShell());
+		NoticeBar.addTo(getWindowConfigurer().getWindow().getShell());
 	}
 
 	@Override

@@ -3,16 +3,13 @@ package org.cairnfield.ui.internal.commands;
 import org.cairnfield.ui.internal.open.Opening;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Opens the demo, made anew where it is gone. */
 public final class OpenDemoHandler extends AbstractHandler {
 
 	@Override
 	public Object execute(ExecutionEvent event) {
-		if (Opening.mayLeave(HandlerUtil.getActiveShell(event))) {
-			Opening.openDemo();
-		}
+		Opening.openDemo();
 		return null;
 	}
 }

@@ -26,7 +26,6 @@ import org.eclipse.ui.part.ViewPart;
 public final class ExplorerView extends ViewPart implements SessionListener {
 
 	private Composite page;
-	private Banner banner;
 	private FilteredTree tree;
 	private TreeLabels labels;
 	private ArchiveSession session;
@@ -36,7 +35,6 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 	public void createPartControl(Composite parent) {
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
-		banner = new Banner(page);
 		labels = new TreeLabels(new ModelImages(page));
 		tree = new FilteredTree(page, SWT.H_SCROLL | SWT.V_SCROLL, new NameFilter(), true, true);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
@@ -70,7 +68,6 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 			now.archive().getSites().forEach(site -> tree.getViewer().expandToLevel(site, 1));
 		}
 		following = false;
-		banner.show(now);
 	}
 
 	/** The scope is what the person selects in the tree. */

@@ -9,19 +9,22 @@ import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.fault.LockedException;
 import org.cairnfield.curation.demo.DemoArchive;
-import org.cairnfield.ui.internal.draft.Drafts;
-import org.cairnfield.ui.save.Saving;
+import org.cairnfield.ui.internal.draft.Recovery;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.work.Work;
-import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
 
 /** Opens archives into the workbench and closes them. */
 public final class Opening {
 
 	private static final ArchiveStore STORE = new ArchiveStore();
+
+	/** The last opening, perhaps still at it. */
+	private static Job running;
 
 	private Opening() {
 	}
@@ -49,8 +52,18 @@ public final class Opening {
 	}
 
 	/** Opens an archive in place of the one on show. */
-	public static void open(Path folder) {
+	public static void open(Path named) {
+		Path folder = real(named);
 		show("Opening " + folder.getFileName(), folder, workers -> open(folder, Mode.EDIT));
+	}
+
+	/** An archive has one name, whatever links lead to it. */
+	private static Path real(Path folder) {
+		try {
+			return folder.toRealPath();
+		} catch (IOException e) {
+			return folder.toAbsolutePath().normalize(); // opening it tells what is wrong
+		}
 	}
 
 	/** Opens the demo; makes it where it is not there yet. */
@@ -79,58 +92,37 @@ public final class Opening {
 		}
 	}
 
+	/** Opens an archive in place of the one on show, unless the person wants to stay there; where that fails, goes back to it. */
 	private static void show(String name, Path folder, Work.Task<ArchiveSession> opening) {
-		leaveFor(folder);
-		Work.start(name, opening, session -> {
+		if (running != null && running.getState() != Job.NONE || !Leaving.mayLeave(shell())) {
+			return;
+		}
+		Optional<Path> former = Sessions.workbench().present().map(ArchiveSession::folder).filter(other -> !other.equals(folder));
+		Leaving.leave();
+		running = Work.start(name, opening, session -> {
 			RecentArchives.opened(folder);
 			Sessions.workbench().show(session);
 			StartPage.hide();
+			Recovery.opened(session);
 		}, problem -> {
 			Problems.show(name, problem);
-			StartPage.show();
+			former.ifPresentOrElse(Opening::open, StartPage::show);
 		});
 	}
 
-	/** An archive that is opened again must first give its lock back. */
-	private static void leaveFor(Path folder) {
-		Sessions.workbench().current().filter(session -> session.folder().equals(folder.toAbsolutePath().normalize()))
-				.ifPresent(session -> {
-					Sessions.workbench().show(null);
-					close(session);
-				});
-	}
-
-	/** Shows no archive, and gives the lock of the last back. */
+	/** Shows no archive, unless the person wants to stay. */
 	public static void closeCurrent() {
-		Sessions.workbench().current().ifPresent(session -> {
-			Sessions.workbench().show(null);
-			close(session);
+		if (Sessions.workbench().present().isPresent() && Leaving.mayLeave(shell())) {
+			Leaving.leave();
 			RecentArchives.closed();
 			StartPage.show();
-		});
-	}
-
-	/** Gives the lock back. */
-	public static void close(ArchiveSession session) {
-		try {
-			session.open().close();
-		} catch (IOException e) {
-			Problems.log("The lock of " + session.folder() + " could not be given back", e);
 		}
 	}
 
-	/** Asks where there is unsaved work. False: the person wants to stay. */
-	public static boolean mayLeave(Shell shell) {
-		Sessions.workbench().backToPresent();
-		Optional<ArchiveSession> session = Sessions.workbench().current().filter(ArchiveSession::isModified);
-		if (session.isEmpty()) {
-			return true;
+	private static Shell shell() {
+		if (!PlatformUI.isWorkbenchRunning() || PlatformUI.getWorkbench().getWorkbenchWindowCount() == 0) {
+			return null; // the first archive, which is opened beside the making of the window
 		}
-		int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, shell, "Unsaved changes",
-				"There are changes that were not saved.", 0, "Save", "Do not save", "Cancel");
-		if (answer == 1) {
-			Drafts.forget(session.get());
-		}
-		return answer == 0 ? Saving.save(session.get()) : answer == 1;
+		return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
 	}
 }

@@ -1,10 +1,17 @@
 package org.cairnfield.ui.tests.story;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.archive.Draft;
+import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.ui.internal.draft.Drafts;
 import org.cairnfield.ui.internal.intake.IntakeWizard;
 import org.cairnfield.ui.internal.open.Opening;
@@ -123,14 +130,16 @@ public final class Stage {
 
 	/** Opens an archive in place of the one on show, as the start page does. */
 	public static void open(Path folder) {
-		Ui.run(() -> Opening.open(folder));
+		Ui.later(() -> Opening.open(folder));
+		Ui.run(() -> { }); // it has begun, or asks
 		Ui.waitUntil("it is on show", () -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
 		Ui.waitUntilIdle();
 	}
 
 	/** Opens the demo in place of the one on show, as the first start does. */
 	public static void openDemo() {
-		Ui.run(Opening::openDemo);
+		Ui.later(Opening::openDemo);
+		Ui.run(() -> { }); // it has begun, or asks
 		Ui.waitUntil("the demo is on show",
 				() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isPresent());
 		Ui.waitUntilIdle();
@@ -138,7 +147,7 @@ public final class Stage {
 
 	/** Makes an empty archive, as the command does once the person has chosen a folder in the dialog of the desktop. */
 	public static void create(Path folder) {
-		Ui.run(() -> Opening.create(folder, folder.getFileName().toString()));
+		Ui.later(() -> Opening.create(folder, folder.getFileName().toString()));
 		Ui.waitUntil("the new archive is on show",
 				() -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
 		Ui.waitUntilIdle();
@@ -146,13 +155,40 @@ public final class Stage {
 
 	/** Closes the archive on show. */
 	public static void close() {
-		Ui.run(Opening::closeCurrent);
+		Ui.later(Opening::closeCurrent);
+		Ui.waitUntil("none is on show", () -> Sessions.workbench().current().isEmpty());
 		Ui.waitUntilIdle();
 	}
 
 	/** Where drafts are kept. */
 	public static Path drafts() {
 		return Ui.ask(Drafts::folder);
+	}
+
+	/** How many drafts of an archive there are; each names its folder. */
+	static long draftsOf(Path archive) {
+		try (Stream<Path> files = Files.list(Files.createDirectories(Drafts.folder()))) {
+			List<Path> whole = files.filter(file -> file.toString().endsWith(".draft")).toList();
+			long count = 0;
+			for (Path file : whole) {
+				count += new String(Files.readAllBytes(file), StandardCharsets.UTF_8).contains("archive\t" + archive + "\n") ? 1 : 0;
+			}
+			return count;
+		} catch (NoSuchFileException e) {
+			return -1; // deleted while it was looked at
+		} catch (IOException e) {
+			throw new AssertionError(e);
+		}
+	}
+
+	/** What the one draft of an archive would change. */
+	static String drafted(OpenArchive archive) {
+		try {
+			List<Draft> drafts = archive.drafts(Drafts.folder());
+			return drafts.size() == 1 ? String.join(", ", archive.differenceOf(drafts.get(0)).summary()) : drafts.toString();
+		} catch (IOException e) {
+			return e.toString(); // being written
+		}
 	}
 
 	/** Saves through the command of the platform. */
