@@ -3,10 +3,14 @@ package org.cairnfield.archive;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.GitTraces;
+import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
@@ -27,6 +31,21 @@ final class LastCommit implements ArchiveReader.Committed, AutoCloseable {
 
 	static LastCommit of(Path root, FolderView view) {
 		return new LastCommit(root, view);
+	}
+
+	/**
+	 * Why the last commit cannot be told; empty where it can, or where there is no history. The history is opened only where a
+	 * glance says that something may be wrong.
+	 */
+	static List<Damage> damages(Path root) throws IOException {
+		if (GitTraces.isRepository(root) && HeadTrace.of(root).isSuspicious(root)) {
+			try (GitFolder git = GitFolder.open(root)) {
+				git.head();
+			} catch (DamagedException e) {
+				return e.damages();
+			}
+		}
+		return List.of();
 	}
 
 	private boolean knows(String path) {

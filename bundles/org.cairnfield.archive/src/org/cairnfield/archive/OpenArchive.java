@@ -7,10 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
-import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.fault.LockOwner;
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
@@ -20,12 +20,9 @@ import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.GitTraces;
-import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.disk.Places;
 import org.cairnfield.archive.internal.disk.Recovery;
-import org.cairnfield.archive.internal.disk.SavedBy;
 import org.cairnfield.archive.internal.disk.UnfinishedSaveException;
-import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
@@ -50,6 +47,8 @@ public final class OpenArchive implements AutoCloseable {
 	private Loaded loaded;
 	private FolderView view;
 	private boolean unfinished;
+	private final Unrecorded unrecorded;
+	private Optional<String> interruptedNotice = Optional.empty();
 	private final Drafting drafting;
 
 	/**
@@ -64,7 +63,11 @@ public final class OpenArchive implements AutoCloseable {
 		this.lockless = lockless;
 		this.obstacles = obstacles;
 		this.drafting = new Drafting(root, store);
+		this.unrecorded = new Unrecorded(root, store);
 		reload();
+		if (lock != null) {
+			interruptedNotice = unrecorded.finish(view, damages);
+		}
 	}
 
 	/** The folder. */
@@ -84,7 +87,7 @@ public final class OpenArchive implements AutoCloseable {
 
 	/** What a person may want to know although nothing is wrong. */
 	public List<String> notices() {
-		return loaded.notices();
+		return Stream.concat(interruptedNotice.stream(), loaded.notices().stream()).toList();
 	}
 
 	/** Why nothing can be saved; empty if it can. */
@@ -148,23 +151,11 @@ public final class OpenArchive implements AutoCloseable {
 		}
 	}
 
-	/** Opens the history only where a glance says that something may be wrong. */
-	private List<Damage> damagesOfHistory() throws IOException {
-		if (GitTraces.isRepository(root) && HeadTrace.of(root).isSuspicious(root)) {
-			try (GitFolder git = GitFolder.open(root)) {
-				git.head();
-			} catch (DamagedException e) {
-				return e.damages();
-			}
-		}
-		return List.of();
-	}
-
 	private void accept(FolderView looked, Loaded read) throws IOException {
 		List<Damage> all = new ArrayList<>(obstacles);
 		all.addAll(looked.damages());
 		all.addAll(read.damages());
-		all.addAll(damagesOfHistory());
+		all.addAll(LastCommit.damages(root));
 		damages = all.stream().distinct().toList();
 		loaded = read;
 		view = looked;
@@ -178,27 +169,13 @@ public final class OpenArchive implements AutoCloseable {
 	 */
 	public SortedSet<String> save(Person person) throws IOException {
 		requireWritable();
-		String names = person.name();
-		try {
-			recordOfAnother(person);
-		} catch (ArchiveException e) { // a history that takes nothing just now must not keep anybody from saving
-			names = SavedBy.read(root).orElseThrow() + " and " + names;
-		}
-		SavedBy.write(store.disk(), root, names);
+		unrecorded.saving(person);
 		return save();
 	}
 
 	/** Name of who saved what no save point has yet; empty where that is not known, or all is recorded. */
 	public Optional<String> savedBy() throws IOException {
-		return SavedBy.read(root);
-	}
-
-	private void recordOfAnother(Person person) throws IOException {
-		Optional<String> other = SavedBy.read(root).filter(name -> !name.equals(person.name()));
-		if (other.isPresent()) {
-			new Recording(root, store.clock()).record("", Person.named(other.get()), "Recorded before " + person.name() + " saved");
-			SavedBy.clear(store.disk(), root);
-		}
+		return unrecorded.savedBy();
 	}
 
 	/**
@@ -208,6 +185,14 @@ public final class OpenArchive implements AutoCloseable {
 	 * @throws ArchiveException telling what happened, and what to do; the model stays as it is
 	 */
 	public SortedSet<String> save() throws IOException {
+		SortedSet<String> written = saveFiles();
+		if (!written.isEmpty()) {
+			unrecorded.mix();
+		}
+		return written;
+	}
+
+	private SortedSet<String> saveFiles() throws IOException {
 		requireWritable();
 		if (unfinished) {
 			finish();
@@ -241,9 +226,13 @@ public final class OpenArchive implements AutoCloseable {
 	 * @return empty if nothing has changed since the last save point
 	 */
 	public Optional<SavePoint> savePoint(Person person, String note) throws IOException {
-		save(person);
-		Optional<SavePoint> made = new Recording(root, store.clock()).record("", person, note);
-		SavedBy.clear(store.disk(), root);
+		requireWritable();
+		interruptedNotice = unrecorded.finish(view, damages);
+		unrecorded.saving(person);
+		Recording recording = new Recording(root, store, "", person, unrecorded.words(note));
+		boolean alone = recording.begin(isModified() ? view.stamp() : "");
+		Optional<SavePoint> made = recording.after(alone ? this::saveFiles : this::save);
+		unrecorded.recorded();
 		return made;
 	}
 
@@ -276,7 +265,7 @@ public final class OpenArchive implements AutoCloseable {
 	public ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
 		requireWritable();
 		requireUnmodified();
-		recordOfAnother(person);
+		unrecorded.recordOfAnother(person);
 		ReleaseTag made = new Releasing(root, store).release(version, manifest, digest, message, person);
 		view = new FolderView(root, Layout::isPart);
 		return made;
@@ -302,13 +291,18 @@ public final class OpenArchive implements AutoCloseable {
 	public Optional<SavePoint> restore(SavePoint point, Person person, String note) throws IOException {
 		requireLock();
 		requireUnmodified();
+		interruptedNotice = unrecorded.finish(view, damages);
 		if (damages.isEmpty()) {
 			recordFirst(point, person);
 		}
-		new Restoring(root, store).restore(point, !damages.isEmpty());
-		obstacles = List.of();
-		reload();
-		return new Recording(root, store.clock()).record("Restore " + point.shortId() + ": " + point.summary(), person, note);
+		Recording recording = new Recording(root, store, "Restore " + point.shortId() + ": " + point.summary(), person,
+				unrecorded.words(note));
+		recording.begin(view.stamp());
+		return recording.after(() -> {
+			new Restoring(root, store).restore(point, !damages.isEmpty());
+			obstacles = List.of();
+			reload();
+		});
 	}
 
 	/**
@@ -319,11 +313,15 @@ public final class OpenArchive implements AutoCloseable {
 	public SavePoint undo(SavePoint point, Person person, String note) throws IOException {
 		requireWritable();
 		requireUnmodified();
+		interruptedNotice = unrecorded.finish(view, damages);
 		recordFirst(point, person);
-		new Restoring(root, store).undo(point);
-		reload();
-		return new Recording(root, store.clock()).record("Undo " + point.shortId() + ": " + point.summary(), person, note)
-				.orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
+		Recording recording = new Recording(root, store, "Undo " + point.shortId() + ": " + point.summary(), person,
+				unrecorded.words(note));
+		recording.begin(view.stamp());
+		return recording.after(() -> {
+			new Restoring(root, store).undo(point);
+			reload();
+		}).orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
 	}
 
 	/** As {@link #writeDraft(Path, String)}, by nobody who is named. */
@@ -411,9 +409,8 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	private void recordFirst(SavePoint point, Person person) throws IOException {
-		recordOfAnother(person);
-		new Recording(root, store.clock()).record("As saved before " + point.shortId() + " is restored or undone", person, null);
-		SavedBy.clear(store.disk(), root);
+		unrecorded.recordOfAnother(person);
+		unrecorded.record("As saved before " + point.shortId() + " is restored or undone", person, null);
 	}
 
 	private void requireLock() throws IOException {

@@ -2,7 +2,7 @@ package org.cairnfield.archive;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.time.Instant;
 import java.util.Optional;
 
 import org.cairnfield.archive.fault.ArchiveException;
@@ -16,53 +16,128 @@ import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.DiskFaults;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.GitTraces;
+import org.cairnfield.archive.internal.disk.HeadTrace;
+import org.cairnfield.archive.internal.disk.Intended;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.text.Layout;
 
-/** Makes save points of what is on disk. */
+/**
+ * Makes one save point of what is on disk. A note of it lies in the private folder meanwhile, see {@link Intended}: one that
+ * was interrupted is finished by whoever opens the archive next, as the one who began it meant it.
+ */
 final class Recording {
 
 	private static final String NOT_RECORDED = "the files are saved, but no save point was made";
 
 	private final Path root;
-	private final Clock clock;
-
-	Recording(Path root, Clock clock) {
-		this.root = root;
-		this.clock = clock;
-	}
+	private final ArchiveStore store;
+	private final String opening;
+	private final Person person;
+	private final String words;
+	private final Instant time;
+	private boolean noted;
 
 	/**
 	 * @param opening first line of the message in place of counts, or empty
-	 * @return empty if nothing has changed since the last save point
+	 * @param words   of the person, or null
 	 */
-	Optional<SavePoint> record(String opening, Person person, String note) throws IOException {
+	Recording(Path root, ArchiveStore store, String opening, Person person, String words) {
+		this(root, store, opening, person, words, store.clock().instant());
+	}
+
+	private Recording(Path root, ArchiveStore store, String opening, Person person, String words, Instant time) {
+		this.root = root;
+		this.store = store;
+		this.opening = opening;
+		this.person = person;
+		this.words = words;
+		this.time = time;
+	}
+
+	/** One that was interrupted. */
+	static Recording of(Intended intended, Path root, ArchiveStore store) {
+		return new Recording(root, store, intended.opening(), new Person(intended.person(), intended.email()), intended.words(),
+				intended.time());
+	}
+
+	/**
+	 * Notes what is about to be saved and recorded, unless an interrupted save point is still to be finished.
+	 *
+	 * @param state of the files before they are saved; empty where they are saved already
+	 * @return whether the note is this one's
+	 */
+	boolean begin(String state) throws IOException {
+		if (!noted && Intended.read(root) == null) {
+			String before = GitTraces.isRepository(root) ? HeadTrace.of(root).id() : null;
+			new Intended(person.name(), person.email(), time, opening, words, before, state).write(store.disk(), root);
+			noted = true;
+		}
+		return noted;
+	}
+
+	/** What is to be recorded. */
+	interface Change {
+		void make() throws IOException;
+	}
+
+	/** Changes the files, then records them. What fails is told, and not finished by somebody else. */
+	Optional<SavePoint> after(Change change) throws IOException {
 		try {
-			if (!GitTraces.isRepository(root)) {
-				GitFolder.init(root).close();
+			change.make();
+		} catch (IOException e) {
+			giveUp();
+			throw e;
+		}
+		return record();
+	}
+
+	/** Takes the note away, where this one put it there: whoever began it knows that it failed. */
+	private void giveUp() {
+		try {
+			if (noted) {
+				Intended.withdraw(store.disk(), root);
 			}
-			try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
-				GitFolder.Obstacle obstacle = git.obstacle();
-				if (obstacle != null) {
-					throw new ArchiveException(NOT_RECORDED + ": " + obstacle.what(),
-							obstacle.remedy() + ", then make the save point again");
-				}
-				ArchiveDiff diff = history.compareWithSaved(history.last());
-				if (opening.isEmpty()) {
-					requireLedgersToGrow(diff);
-				}
-				FolderView view = new FolderView(root, Layout::isPart);
-				Commit commit = git.commit(view.files(), Layout::isPart, History.message(opening, diff, person, note), person.name(),
-						person.email(), clock.instant());
-				return commit == null ? Optional.empty() : Optional.of(history.find(commit.id()));
-			}
+		} catch (IOException e) {
+			// whoever opens the archive next finishes it
+		}
+	}
+
+	/** @return empty if nothing has changed since the last save point */
+	Optional<SavePoint> record() throws IOException {
+		try {
+			begin("");
+			Optional<SavePoint> made = commit();
+			Intended.withdraw(store.disk(), root);
+			return made;
 		} catch (DamagedException e) {
+			giveUp();
 			Damage first = e.damages().get(0);
 			throw new DamagedException(NOT_RECORDED + ": the history is damaged: " + first.file() + ' ' + first.reason(), e.remedy(),
 					e.damages(), e);
 		} catch (IOException e) {
+			giveUp();
 			throw DiskFaults.explain(NOT_RECORDED, root, e);
+		}
+	}
+
+	private Optional<SavePoint> commit() throws IOException {
+		if (!GitTraces.isRepository(root)) {
+			GitFolder.init(root).close();
+		}
+		try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
+			GitFolder.Obstacle obstacle = git.obstacle();
+			if (obstacle != null) {
+				throw new ArchiveException(NOT_RECORDED + ": " + obstacle.what(), obstacle.remedy() + ", then make the save point again");
+			}
+			ArchiveDiff diff = history.compareWithSaved(history.last());
+			if (opening.isEmpty()) {
+				requireLedgersToGrow(diff);
+			}
+			FolderView view = new FolderView(root, Layout::isPart);
+			Commit commit = git.commit(view.files(), Layout::isPart, History.message(opening, diff, person, words), person.name(),
+					person.email(), time);
+			return commit == null ? Optional.empty() : Optional.of(history.find(commit.id()));
 		}
 	}
 
@@ -70,7 +145,7 @@ final class Recording {
 	private static void requireLedgersToGrow(ArchiveDiff diff) throws ArchiveException {
 		for (ObjectChange change : diff.objects()) {
 			if (change.what().equals("verdict") && change.way() != ObjectChange.Way.ADDED) {
-				throw new ArchiveException("the files are saved, but no save point was made: verdict " + change.id()
+				throw new ArchiveException(NOT_RECORDED + ": verdict " + change.id()
 						+ " of an earlier save point is gone or other than it was, and ledgers only grow",
 						"put it back and give a verdict that supersedes it, or restore the last save point");
 			}

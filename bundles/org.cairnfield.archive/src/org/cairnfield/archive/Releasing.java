@@ -59,7 +59,7 @@ final class Releasing {
 	ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
 		requireFree(version);
 		put(Layout.release(version), manifest);
-		Optional<SavePoint> made = new Recording(root, store.clock()).record("Release " + version, person, null);
+		Optional<SavePoint> made = new Recording(root, store, "Release " + version, person, null).record();
 		try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
 			SavePoint point = made.isPresent() ? made.get() : history.last();
 			if (!history.open(point).digest().equals(digest)) {

@@ -72,7 +72,6 @@ final class ArchiveWork {
 
 	/** Saves and makes a save point; tells which, for a person. */
 	static String record(OpenArchive archive, Person person, String note) throws Exception {
-		archive.save();
 		return archive.savePoint(PersonArgument.orUser(person), note)
 				.map(point -> "save point " + point.shortId() + ": " + point.summary()).orElse("nothing changed");
 	}

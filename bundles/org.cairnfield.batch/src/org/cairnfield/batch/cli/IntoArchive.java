@@ -47,7 +47,6 @@ final class IntoArchive {
 				return new Kept(List.of(), taking.known(), Optional.empty());
 			}
 			taking.command().execute();
-			archive.save();
 			return new Kept(taking.surveys(), taking.known(), archive.savePoint(PersonArgument.orUser(person), null));
 		}
 	}

@@ -118,6 +118,11 @@ public final class FolderView implements FileSource {
 		return stamps.equals(other.stamps);
 	}
 
+	/** Digest of what {@link #sameAs} goes by; to be kept where the view cannot be. */
+	public String stamp() {
+		return StateHashes.digest(new TreeMap<>(stamps));
+	}
+
 	/**
 	 * A file that the other view has otherwise or not at all, or the other way round; null if there is none.
 	 *

@@ -17,9 +17,13 @@ import java.util.Objects;
  * @param opening first line of the message in place of counts, or empty
  * @param words   of the person; null where there are none
  * @param before  id of the save point that it comes after; null where it is the first
- * @param state   of the files before they are saved, by {@link FolderView#stamp()}; empty where they are saved already
+ * @param state   of the files before they are saved, by {@link FolderView#stamp()}; empty where they are saved already;
+ *                {@link #MIXED} where something else was saved before it could be finished
  */
 public record Intended(String person, String email, Instant time, String opening, String words, String before, String state) {
+
+	/** In place of a state: the save point cannot be made any more as it was meant. */
+	public static final String MIXED = "mixed";
 
 	private static final String NONE = "-";
 	private static final int LARGEST_BYTES = 1 << 20;
@@ -65,6 +69,16 @@ public record Intended(String person, String email, Instant time, String opening
 		return Objects.equals(before, id);
 	}
 
+	/** The same, after something else was saved. */
+	public Intended mixed() {
+		return new Intended(person, email, time, opening, words, before, MIXED);
+	}
+
+	/** Who began it and when, for a sentence. */
+	public String byWhom() {
+		return person + " began to record at " + time;
+	}
+
 	/** Puts the note in place. Needs the lock of the folder. */
 	public void write(Disk disk, Path root) throws IOException {
 		StringBuilder text = new StringBuilder("A save point is being made.\n");
@@ -93,6 +107,8 @@ public record Intended(String person, String email, Instant time, String opening
 
 	/** Takes the note away, once the save point is in the history or is given up. */
 	public static void withdraw(Disk disk, Path root) throws IOException {
-		disk.delete(file(root));
+		if (Places.isFile(file(root))) {
+			disk.delete(file(root));
+		}
 	}
 }

@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public final class SavedBy {
 
-	private static final String FILE = Places.PRIVATE + "/saved-by";
+	private static final String FILE = "saved-by";
 	private static final int LONGEST_BYTES = 1000;
 
 	private SavedBy() {
@@ -20,7 +20,7 @@ public final class SavedBy {
 
 	/** The name; empty where nobody has saved since the last save point, or it is not known. */
 	public static Optional<String> read(Path root) throws IOException {
-		Path file = Places.inside(root, FILE);
+		Path file = Places.privateFile(root, FILE);
 		if (!Places.isFile(file) || Files.size(file) > LONGEST_BYTES) {
 			return Optional.empty();
 		}
@@ -30,17 +30,17 @@ public final class SavedBy {
 
 	/** Notes a name down, in one step. */
 	public static void write(Disk disk, Path root, String name) throws IOException {
-		Path part = Places.inside(root, FILE + ".part");
+		Path part = Places.privateFile(root, FILE + ".part");
 		try (Disk.Sink out = disk.write(part)) {
 			out.write((name + '\n').getBytes(StandardCharsets.UTF_8));
 			out.sync();
 		}
-		disk.move(part, Places.inside(root, FILE));
+		disk.move(part, Places.privateFile(root, FILE));
 	}
 
 	/** All that was saved is in a save point. */
 	public static void clear(Disk disk, Path root) throws IOException {
-		Path file = Places.inside(root, FILE);
+		Path file = Places.privateFile(root, FILE);
 		if (Places.isFile(file)) {
 			disk.delete(file);
 		}
