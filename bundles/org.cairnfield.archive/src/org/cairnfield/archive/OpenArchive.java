@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.fault.LockOwner;
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
@@ -423,8 +424,8 @@ public final class OpenArchive implements AutoCloseable {
 	private void requireWritable() throws IOException {
 		requireLock();
 		if (!damages.isEmpty()) {
-			throw new ArchiveException("nothing was saved: " + root + " is damaged: " + damages.get(0).file() + ' '
-					+ damages.get(0).reason(), damages.get(0).remedy());
+			throw new DamagedException("nothing was saved: " + root + " is damaged: " + damages.get(0).file() + ' '
+					+ damages.get(0).reason(), damages.get(0).remedy(), damages);
 		}
 	}
 

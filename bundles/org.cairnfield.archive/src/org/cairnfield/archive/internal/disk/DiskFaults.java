@@ -16,6 +16,8 @@ public final class DiskFaults {
 
 	/** With less than a block or two left nothing can be written. */
 	private static final long FULL_BYTES = 1 << 13;
+	/** With so much left it is not the disk that is full. */
+	private static final long PLENTY_BYTES = 64 << 20;
 
 	private DiskFaults() {
 	}
@@ -26,9 +28,16 @@ public final class DiskFaults {
 			return explained;
 		}
 		String said = said(cause).toLowerCase(Locale.ROOT);
+		long left = left(folder);
+		boolean refused = said.contains("no space left") || said.contains("not enough space");
+		if (said.contains("quota") || refused && left >= PLENTY_BYTES) {
+			return new ArchiveException(what + ": a limit for this account or folder on the disk of " + folder
+					+ " was reached, a quota or a number of files for instance" + (left < 0 ? "" : ", though the disk itself has " + megabytes(left) + " MB left"),
+					"delete what is not needed of your own files there, or ask for a higher limit, and try again", cause);
+		}
 		// the words may be in the language of the machine; a disk without room needs none
-		if (said.contains("no space left") || said.contains("not enough space") || said.contains("quota") || isFull(folder)) {
-			return new ArchiveException(what + ": the disk of " + folder + " is full" + left(folder),
+		if (refused || left >= 0 && left < FULL_BYTES) {
+			return new ArchiveException(what + ": the disk of " + folder + " is full" + (left < 0 ? "" : " (" + left / 1024 + " KiB left)"),
 					"make room there and try again", cause);
 		}
 		if (cause instanceof ReadOnlyFileSystemException || said.contains("read-only")) {
@@ -56,19 +65,16 @@ public final class DiskFaults {
 		return cause instanceof FileSystemException e && e.getFile() != null ? e.getFile() : folder.toString();
 	}
 
-	private static boolean isFull(Path folder) {
+	/** Bytes that can still be written; −1 where the disk does not tell. */
+	private static long left(Path folder) {
 		try {
-			return Files.getFileStore(folder).getUsableSpace() < FULL_BYTES;
+			return Files.getFileStore(folder).getUsableSpace();
 		} catch (IOException e) {
-			return false;
+			return -1;
 		}
 	}
 
-	private static String left(Path folder) {
-		try {
-			return " (" + Files.getFileStore(folder).getUsableSpace() / 1024 + " KiB left)";
-		} catch (IOException e) {
-			return ""; // only a nicety
-		}
+	private static long megabytes(long bytes) {
+		return bytes / 1_000_000;
 	}
 }
