@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
+import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitAudit;
@@ -48,8 +49,10 @@ public final class HistoryCheck {
 	}
 
 	/** Why Git's index cannot be read; empty if it can. Reads nothing else. */
-	public Optional<String> indexProblem() {
-		return Optional.ofNullable(audit.indexProblem());
+	public List<Damage> damagesOfIndex() {
+		String problem = audit.indexProblem();
+		return problem == null ? List.of()
+				: List.of(new Damage(".git/index", 0, problem, "run 'git reset' in the folder, which writes it again and changes no file"));
 	}
 
 	/** What is wrong with what Git keeps of a release, each object's name computed again; empty if nothing is. */

@@ -1,6 +1,7 @@
 package org.cairnfield.archive.history;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.fault.Damage;
 
@@ -15,5 +16,10 @@ public record SavePoints(List<SavePoint> points, List<Damage> damages) {
 	public SavePoints {
 		points = List.copyOf(points);
 		damages = List.copyOf(damages);
+	}
+
+	/** The same, and more that cannot be read. */
+	public SavePoints with(List<Damage> more) {
+		return new SavePoints(points, Stream.concat(damages.stream(), more.stream()).toList());
 	}
 }

@@ -29,7 +29,7 @@ final class HistoryCommand extends ArchiveCommand {
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		try (History history = archive.history()) {
-			SavePoints found = history.savePoints(most);
+			SavePoints found = history.savePoints(most).with(history.check().damagesOfIndex());
 			meet(found.damages());
 			if (json) {
 				printJson(new Json().put("savePoints", found.points().stream().map(p -> json(p).fields()).toList()));

@@ -81,6 +81,7 @@ final class ReleaseCommand extends ArchiveCommand {
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
+		book.gaps().forEach(gap -> err().println("cairnfield: " + gap));
 		if (signOnly) {
 			tell(book.sign(version, archiveArgs.person(), notes), null);
 			return;
