@@ -70,6 +70,43 @@ class FullAndReadOnlyDiskTest {
 		}
 	}
 
+	/** Whichever of Git's files no longer fits. */
+	@Test
+	void saysOfAReleaseThatDoesNotFitThatItWasNotMade() throws IOException {
+		Path disk = mountSmallDisk("2m");
+		Path root = disk.resolve("archive");
+		Path filler = disk.resolve("filler");
+		int refused = 0;
+		try (OpenArchive open = store.create(root, "n")) {
+			SampleArchives.fill(open.archive(), 1, 1, 30);
+			open.savePoint(Person.named("M.Q."), null);
+			for (int blocks = 0;; blocks++) {
+				Files.deleteIfExists(filler);
+				fill(filler, blocks);
+				try {
+					open.release("1.0.0", "{\"of\": " + blocks + "}", open.digest(), "Release", Person.named("M.Q."));
+					break;
+				} catch (ArchiveException full) {
+					assertTrue(full.getMessage().contains("is full"), full::getMessage);
+					refused++;
+				}
+			}
+			Files.deleteIfExists(filler);
+			try (var history = open.history()) {
+				assertEquals(List.of("1.0.0"), history.releases().stream().map(r -> r.version()).toList());
+			}
+		}
+		assertTrue(refused > 5, "only " + refused);
+	}
+
+	/** Leaves so many blocks free. */
+	private static void fill(Path filler, int blocks) throws IOException {
+		long left = Files.getFileStore(filler.getParent()).getUsableSpace() - blocks * 4096L;
+		try (var out = Files.newOutputStream(filler)) {
+			out.write(new byte[(int) Math.max(0, left)]);
+		}
+	}
+
 	@Test
 	void leavesTheOldStateOnAFullDisk() throws IOException {
 		Path root = mountSmallDisk("600k").resolve("archive");

@@ -23,7 +23,7 @@ public final class ExitCode {
 	public static final int FINDINGS_ERROR = 11;
 	/** Done; a gate is not met, and nothing was released. */
 	public static final int GATES = 12;
-	/** Done; a release or an exported file is not what it was. */
+	/** Done; a release, an exported file or the history is not what it was, or tags of releases are missing. */
 	public static final int NOT_SOUND = 13;
 	/** Out of memory. */
 	public static final int MEMORY = 6;

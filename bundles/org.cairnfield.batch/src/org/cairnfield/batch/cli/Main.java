@@ -27,7 +27,7 @@ import picocli.CommandLine;
 				"7:an archive cannot be opened or changed", "8:an archive or its history is damaged",
 				"10:done, the worst found is a warning",
 				"11:done, the worst found is an error", "12:a gate is not met, and nothing was released",
-				"13:a release or an exported file is not what it was", "70:a fault of Cairnfield's own" },
+				"13:a release, an exported file or the history is not what it was", "70:a fault of Cairnfield's own" },
 		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
 				"can be personal data: local law decides." })
 public final class Main {
