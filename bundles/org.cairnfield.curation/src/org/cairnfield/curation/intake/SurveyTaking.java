@@ -214,7 +214,7 @@ public final class SurveyTaking {
 				use(device.getId());
 			});
 			archive.getAccessPoints().forEach(accessPoint -> {
-				accessPoints.put(accessPoint.getAddress(), accessPoint);
+				accessPoints.put(ArchiveMap.nameOf(accessPoint), accessPoint);
 				use(accessPoint.getId());
 			});
 		}

@@ -81,7 +81,12 @@ public final class ArchiveMap {
 
 	/** Likewise for a device. */
 	public static String nameOf(Device device) {
-		return device.getName() == null ? device.getId() : device.getName();
+		return device.getName() == null || device.getName().isBlank() ? device.getId() : device.getName();
+	}
+
+	/** Likewise for an access point: its address or, where it has none, its id. */
+	public static String nameOf(AccessPoint accessPoint) {
+		return accessPoint.getAddress() == null || accessPoint.getAddress().isBlank() ? accessPoint.getId() : accessPoint.getAddress();
 	}
 
 	/** What rules judge. */
@@ -116,7 +121,7 @@ public final class ArchiveMap {
 		Collector(Archive archive) {
 			this.archive = archive;
 			for (AccessPoint accessPoint : archive.getAccessPoints()) {
-				accessPoints.put(accessPoint.getId(), builder.accessPoint(accessPoint.getAddress()));
+				accessPoints.put(accessPoint.getId(), builder.accessPoint(nameOf(accessPoint)));
 			}
 		}
 
@@ -165,7 +170,7 @@ public final class ArchiveMap {
 			}
 			for (AccessPoint accessPoint : archive.getAccessPoints()) {
 				if (!accessPoint.isKept()) {
-					surveyed.setAside(accessPoint.getAddress());
+					surveyed.setAside(nameOf(accessPoint));
 				}
 			}
 			for (Device device : archive.getDevices()) {

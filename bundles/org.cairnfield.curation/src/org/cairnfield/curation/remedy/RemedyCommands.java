@@ -101,12 +101,12 @@ public final class RemedyCommands {
 
 	private List<AccessPoint> accessPoints(Collection<String> addresses) {
 		Set<String> wanted = new TreeSet<>(addresses);
-		return archive.getAccessPoints().stream().filter(a -> wanted.contains(a.getAddress())).toList();
+		return archive.getAccessPoints().stream().filter(a -> wanted.contains(ArchiveMap.nameOf(a))).toList();
 	}
 
 	private Command leaveOut(Remedy.DropReadings remedy) {
 		Map<String, String> idOfAddress = new HashMap<>();
-		archive.getAccessPoints().forEach(a -> idOfAddress.put(a.getAddress(), a.getId()));
+		archive.getAccessPoints().forEach(a -> idOfAddress.put(ArchiveMap.nameOf(a), a.getId()));
 		Map<Survey, List<SampleRef>> refs = new LinkedHashMap<>();
 		Map<Survey, Map<String, Set<String>>> goes = new HashMap<>();
 		for (Remedy.Reading reading : remedy.readings()) {

@@ -64,17 +64,23 @@ final class StructureReader {
 		return null;
 	}
 
-	private static long line(Exception e) {
+	private static Throwable root(Throwable e) {
 		Throwable cause = e;
 		while (cause.getCause() != null && cause.getCause() != cause) {
 			cause = cause.getCause();
 		}
+		return cause;
+	}
+
+	private static long line(Exception e) {
+		Throwable cause = root(e);
 		return cause instanceof SAXParseException parse ? Math.max(0, parse.getLineNumber()) : 0;
 	}
 
 	private static String reason(Object problem) {
-		String message = problem instanceof Resource.Diagnostic d ? d.getMessage() : ((Exception) problem).getMessage();
-		String text = message == null ? problem.getClass().getSimpleName() : message;
+		// what the libraries wrap around it begins with names of their classes
+		String message = problem instanceof Throwable e ? root(e).getMessage() : ((Resource.Diagnostic) problem).getMessage();
+		String text = message == null ? "it is not well formed" : message;
 		return (text.length() > 300 ? text.substring(0, 300) + " …" : text).replaceAll("\\s+", " ");
 	}
 
