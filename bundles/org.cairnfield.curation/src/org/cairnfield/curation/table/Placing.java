@@ -1,7 +1,15 @@
 package org.cairnfield.curation.table;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetFloorCommand;
@@ -28,6 +36,39 @@ public final class Placing {
 			// said below
 		}
 		return "'" + text + "' is no floor. Write its level, a whole number such as 0, 1 or -1.";
+	}
+
+	/** Likewise of the level of a sample, which its site must have. */
+	public static String floorProblem(SampleRef ref, String text) {
+		String problem = floorProblem(text);
+		Site site = ref.survey().getSite();
+		if (problem != null || site == null || site.getFloors().stream().anyMatch(floor -> floor.getLevel() == floor(text))) {
+			return problem;
+		}
+		return ModelText.name(site) + " has no floor " + text + ". " + (site.getFloors().isEmpty() ? "It has no floors at all."
+				: "Its floors are " + site.getFloors().stream().map(floor -> Integer.toString(floor.getLevel())).collect(Collectors.joining(", "))
+						+ ".");
+	}
+
+	/** Floors that all sites of some samples have, by level, each with its name and, where that does not say it, its level. */
+	public static SortedMap<Integer, String> floorsFor(Collection<SampleRef> samples) {
+		SortedMap<Integer, String> common = null;
+		for (Site site : samples.stream().map(sample -> sample.survey().getSite()).filter(Objects::nonNull).distinct().toList()) {
+			SortedMap<Integer, String> own = new TreeMap<>();
+			site.getFloors().forEach(floor -> own.put(floor.getLevel(), label(floor)));
+			if (common == null) {
+				common = own;
+			} else {
+				common.keySet().retainAll(own.keySet());
+				common.replaceAll((level, name) -> name.equals(own.get(level)) ? name : "Floor " + level);
+			}
+		}
+		return common == null ? new TreeMap<>() : common;
+	}
+
+	private static String label(Floor floor) {
+		String name = ModelText.name(floor);
+		return name.contains(Integer.toString(floor.getLevel())) ? name : name + " (level " + floor.getLevel() + ")";
 	}
 
 	/**

@@ -2,8 +2,10 @@ package org.cairnfield.model.edit;
 
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.WeakHashMap;
+import java.util.stream.Collectors;
 
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.Floor;
@@ -37,6 +39,19 @@ public final class SampleCounts {
 			return OptionalInt.of(cluster.getSize());
 		}
 		return OptionalInt.empty();
+	}
+
+	/** Samples of a site on levels that it has no floor for. */
+	public int onNoFloor(Site site) {
+		Set<Integer> known = site.getFloors().stream().map(Floor::getLevel).collect(Collectors.toSet());
+		int sum = 0;
+		for (Survey survey : site.getSurveys()) {
+			if (survey.getSamples() != null) {
+				sum += byLevel(survey.getSamples(), survey.table()).entrySet().stream().filter(each -> !known.contains(each.getKey()))
+						.mapToInt(Map.Entry::getValue).sum();
+			}
+		}
+		return sum;
 	}
 
 	private int onLevel(Site site, int level) {

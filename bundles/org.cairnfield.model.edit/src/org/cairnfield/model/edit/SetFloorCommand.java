@@ -1,13 +1,17 @@
 package org.cairnfield.model.edit;
 
 import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.Set;
 
+import org.cairnfield.model.Site;
 import org.cairnfield.model.values.SampleEdit;
 import org.cairnfield.model.values.SampleTable;
 
-/** Puts samples on another floor of their sites. */
+/** Puts samples on another floor of their sites. It cannot be executed where a site does not have that floor. */
 public final class SetFloorCommand extends SamplesCommand {
 
+	private final Set<Site> sites = new LinkedHashSet<>();
 	private final int level;
 
 	/** @throws IllegalArgumentException for a level outside −32768 … 32767 */
@@ -17,6 +21,17 @@ public final class SetFloorCommand extends SamplesCommand {
 			throw new IllegalArgumentException("floor level outside −32768 … 32767: " + level);
 		}
 		this.level = level;
+		samples.forEach(sample -> sites.add(sample.survey().getSite()));
+	}
+
+	@Override
+	protected boolean prepare() {
+		return sites.stream().allMatch(this::hasLevel) && super.prepare();
+	}
+
+	/** A survey that is in no site yet has no floors to compare with. */
+	private boolean hasLevel(Site site) {
+		return site == null || site.getFloors().stream().anyMatch(floor -> floor.getLevel() == level);
 	}
 
 	@Override

@@ -19,18 +19,20 @@ import org.eclipse.emf.ecore.EObject;
  *                    or split
  * @param floor       shown on the plan; null where the archive has none
  * @param samples     selected, of any survey
+ * @param beside      shown with the samples to compare them with, but not selected: no command and no drag touches them
  * @param accessPoint whose levels colour the plan and fill its view; null for none
  */
-public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, AccessPoint accessPoint) {
+public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, List<SampleRef> beside, AccessPoint accessPoint) {
 
 	public ArchiveSelection {
 		Objects.requireNonNull(scope);
 		samples = List.copyOf(samples);
+		beside = List.copyOf(beside);
 	}
 
 	/** The whole archive, and its first floor. */
 	public static ArchiveSelection of(Archive archive) {
-		return new ArchiveSelection(archive, firstFloor(archive).orElse(null), List.of(), null);
+		return new ArchiveSelection(archive, firstFloor(archive).orElse(null), List.of(), List.of(), null);
 	}
 
 	private static Optional<Floor> firstFloor(Archive archive) {
@@ -48,22 +50,27 @@ public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> sampl
 		} else if (other instanceof AccessPoint a) {
 			chosen = a;
 		}
-		return new ArchiveSelection(other, shown, samples, chosen);
+		return new ArchiveSelection(other, shown, samples, beside, chosen);
 	}
 
-	/** Other samples; the plan goes to the floor of the first. */
+	/** Other samples, and nothing beside them; the plan goes to the floor of the first. */
 	public ArchiveSelection withSamples(List<SampleRef> others) {
-		return new ArchiveSelection(scope, others.isEmpty() ? floor : floorOf(others.get(0)).orElse(floor), others, accessPoint);
+		return new ArchiveSelection(scope, others.isEmpty() ? floor : floorOf(others.get(0)).orElse(floor), others, List.of(), accessPoint);
+	}
+
+	/** Other samples to compare with. */
+	public ArchiveSelection withBeside(List<SampleRef> others) {
+		return new ArchiveSelection(scope, floor, samples, others, accessPoint);
 	}
 
 	/** Another floor on the plan, all else as it is. */
 	public ArchiveSelection withFloor(Floor other) {
-		return new ArchiveSelection(scope, other, samples, accessPoint);
+		return new ArchiveSelection(scope, other, samples, beside, accessPoint);
 	}
 
 	/** Another access point, or null for none. */
 	public ArchiveSelection withAccessPoint(AccessPoint other) {
-		return new ArchiveSelection(scope, floor, samples, other);
+		return new ArchiveSelection(scope, floor, samples, beside, other);
 	}
 
 	/** The floor that a sample says it is on, if its site has it. */

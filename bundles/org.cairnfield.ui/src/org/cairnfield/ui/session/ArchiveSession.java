@@ -2,6 +2,7 @@ package org.cairnfield.ui.session;
 
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -228,6 +229,9 @@ public final class ArchiveSession {
 		}
 		if (!now.samples().stream().allMatch(sample -> isThere(sample.survey()))) {
 			now = now.withSamples(now.samples().stream().filter(sample -> isThere(sample.survey())).toList());
+		}
+		if (!now.beside().stream().allMatch(sample -> isThere(sample.survey()))) {
+			now = now.withBeside(List.of());
 		}
 		select(now);
 	}

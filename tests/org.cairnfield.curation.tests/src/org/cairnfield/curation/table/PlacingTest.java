@@ -5,7 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+
+import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.SampleTable;
@@ -65,5 +69,30 @@ public class PlacingTest {
 		assertNull(Placing.metresProblem("x", "−3.25 m"));
 		assertEquals("x 'abc' is no length. Write metres such as 12.40.", Placing.metresProblem("x", "abc"));
 		assertEquals("y 'NaN' is no length. Write metres such as 12.40.", Placing.metresProblem("y", "NaN"));
+	}
+
+	private Site site(String name, int... levels) {
+		Site site = ModelFactory.eINSTANCE.createSite();
+		site.setName(name);
+		for (int level : levels) {
+			Floor floor = ModelFactory.eINSTANCE.createFloor();
+			floor.setLevel(level);
+			site.getFloors().add(floor);
+		}
+		return site;
+	}
+
+	@Test
+	public void offersTheFloorsOfTheSiteAndRefusesOthers() {
+		Site hall = site("Sailmakers' Hall", -1, 0, 1);
+		hall.getFloors().get(0).setName("Sail cellar");
+		hall.getSurveys().add(survey);
+		assertNull(Placing.floorProblem(sample, "−1"));
+		assertEquals("Sailmakers' Hall has no floor 77. Its floors are -1, 0, 1.", Placing.floorProblem(sample, "77"));
+		assertEquals("{-1=Sail cellar (level -1), 0=Floor 0, 1=Floor 1}", Placing.floorsFor(List.of(sample)).toString());
+		Site store = site("Lantern Store", 0, 1, 2);
+		Survey other = ModelFactory.eINSTANCE.createSurvey();
+		store.getSurveys().add(other);
+		assertEquals("{0=Floor 0, 1=Floor 1}", Placing.floorsFor(List.of(sample, new SampleRef(other, 0))).toString());
 	}
 }

@@ -94,6 +94,25 @@ public class CommandsTest {
 	}
 
 	@Test
+	public void refuseAFloorThatDoesNotExist() {
+		assertFalse(new SetFloorCommand(all, 77).canExecute());
+		assertTrue(new SetFloorCommand(all, 5).canExecute());
+		Surveys other = new Surveys();
+		other.site.getFloors().removeIf(floor -> floor.getLevel() == 5);
+		List<SampleRef> both = List.of(all.get(0), Surveys.all(other.spring).get(0));
+		assertFalse(new SetFloorCommand(both, 5).canExecute(), "each site must have it");
+		assertTrue(new SetFloorCommand(both, 4).canExecute());
+	}
+
+	@Test
+	public void countSamplesOnNoFloor() {
+		SampleCounts counts = new SampleCounts();
+		assertEquals(0, counts.onNoFloor(surveys.site));
+		surveys.site.getFloors().removeIf(floor -> floor.getLevel() == 1);
+		assertEquals(2, counts.onNoFloor(surveys.site), "S-3 of either survey");
+	}
+
+	@Test
 	public void removeReadingsByLevel() {
 		stack.execute(new RemoveReadingsCommand(all, level -> level > 0));
 		assertEquals(Readings.parse("ap1:-60"), surveys.spring.table().readings(0));

@@ -126,7 +126,9 @@ public class ModelLabelsTest {
 	public void showFloorsAndSurveysBelowASite() {
 		ITreeItemContentProvider tree = (ITreeItemContentProvider) labels.adapt((Object) surveys.site,
 				ITreeItemContentProvider.class);
-		assertEquals(List.of(surveys.ground, surveys.spring, surveys.autumn), List.copyOf(tree.getChildren(surveys.site)));
+		List<EObject> expected = new ArrayList<>(surveys.site.getFloors());
+		expected.addAll(List.of(surveys.spring, surveys.autumn));
+		assertEquals(expected, List.copyOf(tree.getChildren(surveys.site)));
 		ITreeItemContentProvider survey = (ITreeItemContentProvider) labels.adapt((Object) surveys.spring,
 				ITreeItemContentProvider.class);
 		assertFalse(survey.hasChildren(surveys.spring), "samples are rows, not nodes");

@@ -11,7 +11,7 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.values.SampleTable;
 
-/** One site of the Marrow Quay Museums with two surveys of three samples each. */
+/** One site of the Marrow Quay Museums with six floors and two surveys of three samples each. */
 final class Surveys {
 
 	final Archive archive = ModelFactory.eINSTANCE.createArchive();
@@ -25,6 +25,11 @@ final class Surveys {
 		site.setId("tide-house");
 		site.setName("Tide House");
 		site.getFloors().add(ground);
+		for (int level = 1; level <= 5; level++) {
+			Floor upper = ModelFactory.eINSTANCE.createFloor();
+			upper.setLevel(level);
+			site.getFloors().add(upper);
+		}
 		site.getSurveys().addAll(List.of(spring, autumn));
 		for (String id : List.of("ap1", "ap2")) {
 			AccessPoint accessPoint = ModelFactory.eINSTANCE.createAccessPoint();

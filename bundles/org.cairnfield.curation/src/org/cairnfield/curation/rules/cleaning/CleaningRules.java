@@ -28,6 +28,7 @@ import org.cairnfield.curation.rules.sample.JumpRule;
 import org.cairnfield.curation.rules.sample.OneScanTwoPlacesRule;
 import org.cairnfield.curation.rules.sample.OutsideOutlineRule;
 import org.cairnfield.curation.rules.sample.RepeatedScanRule;
+import org.cairnfield.curation.rules.sample.UnknownFloorRule;
 
 /** All rules that Cairnfield has. A further rule is one more line here. */
 public final class CleaningRules {
@@ -38,7 +39,7 @@ public final class CleaningRules {
 	private static final List<Rule> ALL = List.of(
 			new OutOfRangeRule(), new NotHeardCodeRule(), new SaturatedRule(), new StuckLevelRule(), new LevelsApartRule(),
 			new FewReadingsRule(), new ExactDuplicateRule(), new RepeatedScanRule(), new OneScanTwoPlacesRule(),
-			new ContradictorySamplesRule(), new OutsideOutlineRule(), new JumpRule(), new DuplicateSurveyRule(),
+			new ContradictorySamplesRule(), new OutsideOutlineRule(), new UnknownFloorRule(), new JumpRule(), new DuplicateSurveyRule(),
 			new SwappedAxesRule(), new WrongFloorRule(), new WrongPlaceRule(),
 			new LocalAddressRule(), new ImpossibleAddressRule(), new RarelyHeardRule(), new HotspotRule(),
 			new SharedRadioRule(), new MovedRule(), TurnoverRule.vanished(), TurnoverRule.appeared(),

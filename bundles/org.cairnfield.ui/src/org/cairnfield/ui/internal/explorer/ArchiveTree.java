@@ -5,11 +5,18 @@ import java.util.List;
 
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.SampleCounts;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 
 /** Sites with floors and surveys; then access points, devices, splits and releases. The input is an array with the archive. */
 final class ArchiveTree implements ITreeContentProvider {
+
+	private final SampleCounts counts;
+
+	ArchiveTree(SampleCounts counts) {
+		this.counts = counts;
+	}
 
 	@Override
 	public Object[] getElements(Object input) {
@@ -27,6 +34,9 @@ final class ArchiveTree implements ITreeContentProvider {
 			add(children, archive, Group.Kind.RELEASES);
 		} else if (parent instanceof Site site) {
 			children.addAll(site.getFloors());
+			if (counts.onNoFloor(site) > 0) {
+				children.add(new Strays(site));
+			}
 			add(children, site, Group.Kind.SURVEYS);
 		} else if (parent instanceof Group group) {
 			children.addAll(group.members());
@@ -45,6 +55,8 @@ final class ArchiveTree implements ITreeContentProvider {
 	public Object getParent(Object element) {
 		if (element instanceof Group group) {
 			return group.owner();
+		} else if (element instanceof Strays strays) {
+			return strays.site();
 		}
 		if (element instanceof EObject object && object.eContainer() != null) {
 			for (Group.Kind kind : Group.Kind.values()) {

@@ -42,7 +42,7 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 		TreeViewer viewer = tree.getViewer();
 		viewer.getTree().setData("org.cairnfield.id", "explorer.tree");
 		viewer.setUseHashlookup(true);
-		viewer.setContentProvider(new ArchiveTree());
+		viewer.setContentProvider(new ArchiveTree(labels.counts()));
 		viewer.setLabelProvider(labels);
 		viewer.addSelectionChangedListener(event -> follow(event.getSelection()));
 		viewer.addDoubleClickListener(event -> viewer.setExpandedState(((StructuredSelection) event.getSelection()).getFirstElement(),
@@ -75,6 +75,10 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 		if (!following && session != null && selection instanceof StructuredSelection structured
 				&& structured.getFirstElement() != null) {
 			Object element = structured.getFirstElement();
+			if (element instanceof Strays strays) {
+				session.select(session.selection().withScope(strays.site()).withSamples(strays.samples()));
+				return;
+			}
 			EObject scope = element instanceof Group group ? group.owner() : (EObject) element;
 			session.select(session.selection().withScope(scope));
 		}
@@ -83,7 +87,8 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 	@Override
 	public void selectionChanged(ArchiveSelection before, ArchiveSelection now) {
 		Object shown = tree.getViewer().getStructuredSelection().getFirstElement();
-		boolean same = shown == now.scope() || shown instanceof Group group && group.owner() == now.scope();
+		boolean same = shown == now.scope() || shown instanceof Group group && group.owner() == now.scope()
+				|| shown instanceof Strays strays && strays.site() == now.scope();
 		if (before.scope() != now.scope() && !same) {
 			following = true;
 			tree.getViewer().setSelection(new StructuredSelection(now.scope()), true);

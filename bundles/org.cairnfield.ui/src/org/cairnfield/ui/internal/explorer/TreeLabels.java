@@ -16,6 +16,7 @@ import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
+import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
@@ -49,6 +50,11 @@ final class TreeLabels extends StyledCellLabelProvider {
 
 	TreeLabels(ModelImages images) {
 		this.images = images;
+	}
+
+	/** What the labels count by. */
+	SampleCounts counts() {
+		return counts;
 	}
 
 	/** Counts errors and warnings for what they are about, and for what contains it. */
@@ -112,7 +118,7 @@ final class TreeLabels extends StyledCellLabelProvider {
 		cell.setText(text.getString());
 		cell.setStyleRanges(text.getStyleRanges());
 		cell.setImage(element instanceof EObject object ? images.of(object.eClass())
-				: element instanceof Group group ? images.of(group.kind().type) : null);
+				: images.of(element instanceof Group group ? group.kind().type : ModelPackage.Literals.FLOOR));
 	}
 
 	private StyledString text(Object element) {
@@ -120,6 +126,11 @@ final class TreeLabels extends StyledCellLabelProvider {
 		if (element instanceof Group group) {
 			text.append(group.kind().title);
 			text.append("  " + group.members().size(), StyledString.COUNTER_STYLER);
+			return text;
+		}
+		if (element instanceof Strays strays) {
+			text.append(Strays.TITLE);
+			text.append("  " + counts.onNoFloor(strays.site()), StyledString.COUNTER_STYLER);
 			return text;
 		}
 		EObject object = (EObject) element;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.model.AccessPoint;
@@ -69,7 +70,7 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 
 	@Override
 	public void selectionChanged(ArchiveSelection before, ArchiveSelection now) {
-		if (!before.samples().equals(now.samples())) {
+		if (!before.samples().equals(now.samples()) || !before.beside().equals(now.beside())) {
 			show();
 		}
 	}
@@ -86,7 +87,9 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 	}
 
 	private List<SampleRef> samples() {
-		return session == null ? List.of() : session.selection().samples().stream().limit(Fingerprints.MOST_SAMPLES).toList();
+		return session == null ? List.of()
+				: Stream.concat(session.selection().samples().stream(), session.selection().beside().stream())
+						.limit(Fingerprints.MOST_SAMPLES).toList();
 	}
 
 	private void show() {
@@ -140,8 +143,8 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 			}
 			text.append('\n');
 		}
-		int more = session == null ? 0 : session.selection().samples().size() - samples.size();
-		return more > 0 ? text + "and " + more + " more selected" : text.toString().stripTrailing();
+		int more = session == null ? 0 : session.selection().samples().size() + session.selection().beside().size() - samples.size();
+		return more > 0 ? text + "and " + more + " more" : text.toString().stripTrailing();
 	}
 
 	@Override

@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.samples;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -33,12 +34,7 @@ final class InlineBar extends Composite {
 		data.exclude = true;
 		setLayoutData(data);
 		// whoever presses Esc anywhere in it wants it gone
-		addListener(SWT.Traverse, e -> {
-			if (e.detail == SWT.TRAVERSE_ESCAPE) {
-				e.doit = false;
-				close();
-			}
-		});
+		closeOnEscape(this);
 	}
 
 	/**
@@ -79,13 +75,48 @@ final class InlineBar extends Composite {
 		wrong.setVisible(false);
 		wrong.setData("org.cairnfield.id", "samples.bar.problem");
 		field.addListener(SWT.DefaultSelection, e -> done.run());
-		field.addListener(SWT.Traverse, e -> {
+		closeOnEscape(field);
+		open(field);
+	}
+
+	/**
+	 * Asks for one of several things.
+	 *
+	 * @param chosen at first
+	 * @param then   hears which one, once it is confirmed
+	 */
+	void choose(String question, String verb, List<String> choices, int chosen, IntConsumer then) {
+		clear();
+		label(question, 1);
+		Combo field = new Combo(this, SWT.DROP_DOWN | SWT.READ_ONLY);
+		field.setItems(choices.toArray(String[]::new));
+		field.select(chosen);
+		field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+		field.setData("org.cairnfield.id", "samples.bar.field");
+		Runnable done = () -> {
+			int index = field.getSelectionIndex();
+			close();
+			then.accept(index);
+		};
+		button(verb, "samples.bar.do", done);
+		button("Cancel", "samples.bar.cancel", this::close);
+		field.addListener(SWT.KeyDown, e -> {
+			if (e.character == SWT.CR) {
+				e.doit = false; // it would open the list
+				done.run();
+			}
+		});
+		closeOnEscape(field);
+		open(field);
+	}
+
+	private void closeOnEscape(Control control) {
+		control.addListener(SWT.Traverse, e -> {
 			if (e.detail == SWT.TRAVERSE_ESCAPE) {
 				e.doit = false;
 				close();
 			}
 		});
-		open(field);
 	}
 
 	/** Offers to do something that a person should think of first. */
@@ -147,12 +178,7 @@ final class InlineBar extends Composite {
 		button.setText(text);
 		button.setData("org.cairnfield.id", id);
 		button.addListener(SWT.Selection, e -> action.run());
-		button.addListener(SWT.Traverse, e -> {
-			if (e.detail == SWT.TRAVERSE_ESCAPE) {
-				e.doit = false;
-				close();
-			}
-		});
+		closeOnEscape(button);
 		return button;
 	}
 

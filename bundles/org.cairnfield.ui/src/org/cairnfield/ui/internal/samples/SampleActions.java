@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.SortedMap;
 
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.table.Placing;
@@ -66,20 +66,22 @@ public final class SampleActions {
 		}
 	}
 
-	/** Asks for a floor and puts the samples there. */
+	/** Asks for a floor of their site and puts the samples there. */
 	public void setFloor() {
 		List<SampleRef> refs = changeable();
-		if (!refs.isEmpty()) {
-			bar.ask("Floor of " + samples(refs.size()) + " (level):", "Set floor", levels(refs), Placing::floorProblem,
-					text -> run(new SetFloorCommand(refs, Placing.floor(text)), "They are all on that floor already."));
+		if (refs.isEmpty()) {
+			return;
 		}
-	}
-
-	private static List<String> levels(List<SampleRef> refs) {
-		Set<Integer> levels = new TreeSet<>();
-		refs.stream().map(ref -> ref.survey().getSite()).distinct()
-				.forEach(site -> site.getFloors().forEach(floor -> levels.add(floor.getLevel())));
-		return levels.stream().map(level -> level.toString()).toList();
+		SortedMap<Integer, String> floors = Placing.floorsFor(refs);
+		List<Integer> levels = List.copyOf(floors.keySet());
+		if (levels.isEmpty()) {
+			bar.say("The sites of " + samples(refs.size()) + " have no floor in common. Select samples of one site.");
+			return;
+		}
+		SampleRef first = refs.get(0);
+		int now = Math.max(0, levels.indexOf(first.survey().table().floorLevel(first.row())));
+		bar.choose("Floor of " + samples(refs.size()) + ':', "Set floor", List.copyOf(floors.values()), now,
+				chosen -> run(new SetFloorCommand(refs, levels.get(chosen)), "They are all on that floor already."));
 	}
 
 	/** Lets the person edit floor, x and y in the row. */

@@ -114,6 +114,18 @@ class SampleRulesTest {
 		assertEquals("no floor of a has an outline", TinyMap.whyNot(new OutsideOutlineRule(), tiny.build()));
 	}
 
+	@Test
+	void reportsSamplesOnAFloorThatTheSiteDoesNotHave() {
+		TinyMap tiny = new TinyMap().survey("a").sample(5, 5, SCAN).floor(77).sample(6, 5, SCAN).sample(7, 5, SCAN).floor(1)
+				.sample(8, 5, SCAN);
+		SurveyedMap map = tiny.build(b -> b.floor(new FloorPlan(TinyMap.SITE, 0, Optional.empty(), Optional.empty()))
+				.floor(new FloorPlan(TinyMap.SITE, 1, Optional.empty(), Optional.empty())));
+		Finding finding = findings(new UnknownFloorRule(), map).get(0);
+		assertEquals(List.of("a-1", "a-2"), samples(finding));
+		assertEquals("2 samples of a are on floor 77, which Tide House does not have: a-1 and a-2. Its floors are 0, 1.", finding.message());
+		assertEquals("the floors of the site of a are not known", TinyMap.whyNot(new UnknownFloorRule(), tiny.build()));
+	}
+
 	/** A walk at 1 m/s, but for what the test changes. */
 	private static TinyMap walk(double... xs) {
 		TinyMap map = new TinyMap().survey("a");

@@ -145,6 +145,14 @@ public final class Stage {
 		Ui.waitUntilIdle();
 	}
 
+	/** Begins with the demo, which stays as it is where it is on show already, and the perspective of the steward. */
+	static void beginWithTheDemo() {
+		if (Ui.ask(() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isEmpty())) {
+			openDemo();
+		}
+		perspective("org.cairnfield.ui.curate");
+	}
+
 	/** Makes an empty archive, as the command does once the person has chosen a folder in the dialog of the desktop. */
 	public static void create(Path folder) {
 		Ui.later(() -> Opening.create(folder, folder.getFileName().toString()));

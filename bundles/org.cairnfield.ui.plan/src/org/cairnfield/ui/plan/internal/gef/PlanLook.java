@@ -53,9 +53,9 @@ public final class PlanLook {
 		fitted = true;
 	}
 
-	/** The selected samples of this floor, with some room round them. */
+	/** The selected samples of this floor, and those beside them, with some room round them. */
 	public void fitSelection() {
-		Bounds wanted = plan.scene().boundsOf(plan.scene().selected());
+		Bounds wanted = plan.scene().boundsOf(plan.scene().marked());
 		if (!wanted.isEmpty()) {
 			Rectangle area = plan.canvas().getClientArea();
 			Camera close = Camera.fitting(wanted.grown(2), area.width, area.height, MARGIN);

@@ -17,9 +17,12 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnViewerEditor;
+import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.jface.viewers.TableViewerEditor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.Image;
@@ -124,6 +127,8 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		column("x (m)", 75, entry -> text(entry.xMetres()), points::xMetres);
 		column("y (m)", 75, entry -> text(entry.yMetres()), points::yMetres);
 		column("off by (m)", 80, entry -> Numbers.text(points.residualMetres(entry), 3), null);
+		TableViewerEditor.create(table, new ColumnViewerEditorActivationStrategy(table),
+				ColumnViewerEditor.TABBING_HORIZONTAL | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR); // from x to y, then to the next point
 		table.setInput(points.entries());
 		table.addSelectionChangedListener(event -> board.choose((Entry) event.getStructuredSelection().getFirstElement()));
 		table.getTable().addListener(SWT.KeyDown, event -> {

@@ -16,6 +16,8 @@ import org.cairnfield.ui.plan.internal.geometry.PointGrid;
  */
 public final class FloorRaster {
 
+	/** The rest of an int holds the marks. */
+	private static final int SAMPLE_BITS = 27;
 	/** Part of the background mixed into a plan image. */
 	private static final double PALER = 0.35;
 
@@ -87,7 +89,7 @@ public final class FloorRaster {
 		Arrays.sort(found, 0, count);
 		double radius = radiusPoints(pixelsPerMetre / pixelsPerPoint) * pixelsPerPoint;
 		for (int k = 0; k < count; k++) {
-			int i = found[k] & 0xfffffff;
+			int i = found[k] & (1 << SAMPLE_BITS) - 1;
 			sprite(lookOf[i], marks[i], radius, pixelsPerPoint).draw(pixels, side,
 					(int) (Math.round(x[i] * pixelsPerMetre) - column), (int) (Math.round(-y[i] * pixelsPerMetre) - row));
 		}
@@ -97,13 +99,13 @@ public final class FloorRaster {
 		if (count == found.length) {
 			found = Arrays.copyOf(found, 2 * count);
 		}
-		found[count++] = marks[sample] << 28 | sample;
+		found[count++] = marks[sample] << SAMPLE_BITS | sample;
 	}
 
 	private Sprite sprite(int look, int mark, double radius, double pixelsPerPoint) {
 		Sprite[] all = sprites.computeIfAbsent(Math.round(radius * 4) << 32 | Math.round(pixelsPerPoint * 100),
-				key -> new Sprite[8 * looks.size()]);
-		int at = 8 * look + mark;
+				key -> new Sprite[Mark.END * looks.size()]);
+		int at = Mark.END * look + mark;
 		if (all[at] == null) {
 			all[at] = Sprite.of(looks.get(look), mark, radius, pixelsPerPoint, ink);
 		}

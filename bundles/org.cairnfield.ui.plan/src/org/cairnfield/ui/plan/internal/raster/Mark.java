@@ -7,8 +7,12 @@ public final class Mark {
 	public static final int KEPT = 1;
 	/** An open finding is about it. */
 	public static final int FOUND = 2;
+	/** Shown to compare with what is selected. */
+	public static final int BESIDE = 4;
 	/** Selected. */
-	public static final int SELECTED = 4;
+	public static final int SELECTED = 8;
+	/** More than the sum of all. */
+	static final int END = 16;
 
 	private Mark() {
 	}

@@ -8,12 +8,14 @@ import org.eclipse.swt.graphics.RGB;
 /**
  * What a sample looks like at each place round its middle: its shape in its colour with a rim that stands out from the
  * background; fainter with a cross if it is set aside; with a ring and a triangle if there is a finding; with a ring of the
- * accent colour if it is selected.
+ * accent colour if it is selected, and a dashed one if it is there to be compared with.
  */
 final class SampleShape {
 
 	private static final double FAINT = 0.45;
 	private static final double MARK_RADIUS = 5;
+	/** Round the ring. */
+	private static final int DASHES = 6;
 
 	private final double[] corners;
 	private final double radius;
@@ -55,13 +57,22 @@ final class SampleShape {
 		return (mark & bit) != 0;
 	}
 
+	private boolean isRinged() {
+		return is(Mark.SELECTED | Mark.BESIDE);
+	}
+
+	/** Whether a place of the ring is in a dash, not in a gap. */
+	private static boolean isDash(double x, double y) {
+		return Math.floorMod((int) Math.floor(Math.atan2(y, x) / Math.PI * DASHES), 2) == 0;
+	}
+
 	/** No place farther than this from the middle, along an axis, has a colour. */
 	double reach() {
 		double reach = radius * 1.3 + unit;
 		if (is(Mark.FOUND)) {
 			reach = foundRing * Math.sqrt(0.5) + (MARK_RADIUS * 2 + 1) * unit;
 		}
-		return is(Mark.SELECTED) ? Math.max(reach, selectedRing + 2 * unit) : reach;
+		return isRinged() ? Math.max(reach, selectedRing + 2 * unit) : reach;
 	}
 
 	/** The colour at a place; 0 for none. */
@@ -84,10 +95,10 @@ final class SampleShape {
 		if (is(Mark.FOUND) && Math.abs(distance - foundRing) < 0.65 * unit) {
 			return opaque(ink.line());
 		}
-		if (is(Mark.SELECTED)) {
+		if (isRinged()) {
 			double from = distance - selectedRing;
 			if (Math.abs(from) < unit) {
-				return opaque(ink.accent());
+				return opaque(is(Mark.SELECTED) || isDash(x, y) ? ink.accent() : ink.background());
 			} else if (from < 0) {
 				return opaque(ink.background());
 			}

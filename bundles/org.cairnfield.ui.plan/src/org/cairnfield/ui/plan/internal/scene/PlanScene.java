@@ -40,6 +40,7 @@ public final class PlanScene {
 	private SampleColours colours;
 	private byte[] marks = new byte[0];
 	private BitSet selected = new BitSet();
+	private BitSet beside = new BitSet();
 	private BitSet found = new BitSet();
 	private PlanPicture picture;
 	private List<EstimatedPlace> places = List.of();
@@ -62,7 +63,7 @@ public final class PlanScene {
 	public void readSamples() {
 		samples = floor == null ? PlanSamples.NONE : PlanSamples.of(floor);
 		grid = new PointGrid(samples.xMetres(), samples.yMetres());
-		selected = selectedNow();
+		readMarked();
 		found = foundNow();
 		mark();
 		colour();
@@ -92,14 +93,22 @@ public final class PlanScene {
 		return new RGB(rgb >> 16 & 0xff, rgb >> 8 & 0xff, rgb & 0xff);
 	}
 
-	/** Takes the selection anew. @return the samples that were or are selected, not both */
+	/** Takes the selection anew. @return the samples that look other than before */
 	public BitSet readSelection() {
-		BitSet now = selectedNow();
 		BitSet changed = (BitSet) selected.clone();
-		changed.xor(now);
-		selected = now;
+		BitSet other = (BitSet) beside.clone();
+		readMarked();
+		changed.xor(selected);
+		other.xor(beside);
+		changed.or(other);
 		mark();
 		return changed;
+	}
+
+	private void readMarked() {
+		selected = session == null ? new BitSet() : indices(session.selection().samples());
+		beside = session == null ? new BitSet() : indices(session.selection().beside());
+		beside.andNot(selected);
 	}
 
 	/** Takes the findings anew. @return the samples that had or have one, not both */
@@ -116,22 +125,20 @@ public final class PlanScene {
 		byte[] all = marks.length == samples.size() ? marks : new byte[samples.size()];
 		for (int i = 0; i < all.length; i++) {
 			all[i] = (byte) ((samples.isKept(i) ? Mark.KEPT : 0) | (found.get(i) ? Mark.FOUND : 0)
-					| (selected.get(i) ? Mark.SELECTED : 0));
+					| (beside.get(i) ? Mark.BESIDE : 0) | (selected.get(i) ? Mark.SELECTED : 0));
 		}
 		marks = all;
 	}
 
-	private BitSet selectedNow() {
-		BitSet now = new BitSet();
-		if (session != null) {
-			for (SampleRef ref : session.selection().samples()) {
-				int index = samples.indexOf(ref);
-				if (index >= 0) {
-					now.set(index);
-				}
+	private BitSet indices(List<SampleRef> refs) {
+		BitSet indices = new BitSet();
+		for (SampleRef ref : refs) {
+			int index = samples.indexOf(ref);
+			if (index >= 0) {
+				indices.set(index);
 			}
 		}
-		return now;
+		return indices;
 	}
 
 	private BitSet foundNow() {
@@ -203,6 +210,13 @@ public final class PlanScene {
 	/** Indices of the selected samples on this floor. */
 	public BitSet selected() {
 		return selected;
+	}
+
+	/** Likewise with those that they are compared with. */
+	public BitSet marked() {
+		BitSet all = (BitSet) selected.clone();
+		all.or(beside);
+		return all;
 	}
 
 	public Ink ink() {

@@ -2,7 +2,6 @@ package org.cairnfield.ui.plan.internal.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 
 import org.cairnfield.model.Floor;
@@ -236,7 +235,7 @@ public final class PlanPane {
 			if (plan.scene().colouring().changesWith(before, now)) {
 				colourAgain();
 			}
-			if (!Objects.equals(before.samples(), now.samples())) {
+			if (!before.samples().equals(now.samples()) || !before.beside().equals(now.beside())) {
 				plan.selectionChanged();
 			}
 			showReading();

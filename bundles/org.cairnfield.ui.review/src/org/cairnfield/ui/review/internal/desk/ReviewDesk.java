@@ -328,13 +328,10 @@ public final class ReviewDesk implements SessionListener {
 		if (own == null) {
 			return;
 		}
-		List<SampleRef> samples = new ArrayList<>(List.of(own));
 		Evidence evidence = evidence(current);
 		SampleRef carrier = evidence == null ? null : ref(evidence.carrier());
-		if (carrier != null) {
-			samples.add(carrier);
-		}
-		session.select(withSplit(session.selection()).withSamples(samples));
+		// beside it, so that nobody moves or sets aside the carrier with the sample
+		session.select(withSplit(session.selection()).withSamples(List.of(own)).withBeside(carrier == null ? List.of() : List.of(carrier)));
 		PlanZoom.toSelection();
 	}
 

@@ -17,7 +17,6 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
@@ -82,10 +81,9 @@ final class VerdictPane implements DeskListener {
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).align(SWT.FILL, SWT.CENTER).applyTo(text);
 		says = Marked.id(new Label(page, SWT.WRAP), "review.message");
 		GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(100, SWT.DEFAULT).applyTo(says);
-		for (Control field : new Control[] { reason, text }) {
-			typing.guard(field);
-			field.addListener(SWT.Traverse, this::escape);
-		}
+		typing.guard(text); // nobody types into the list of reasons: the keys decide there too
+		reason.addListener(SWT.Traverse, this::escape);
+		text.addListener(SWT.Traverse, this::escape);
 		reason.addListener(SWT.KeyDown, event -> {
 			if (event.character == SWT.CR) {
 				event.doit = false;
