@@ -32,6 +32,10 @@ final class Dialogs {
 
 	/** One answer to the front dialog: a button, or Escape. */
 	static void answer(Dice dice) {
+		if (Recovering.isOffered()) {
+			Recovering.accept();
+			return;
+		}
 		Shell front = Sight.front();
 		String said = words(front);
 		if (said.contains("Something went wrong that should not") || said.contains("nternal error")) {

@@ -7,24 +7,35 @@ import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
-import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Button;
 
 /** After a crash: takes what the program offers, and compares it with what there was. */
 final class Recovering {
 
+	private static final String OFFER = "Unsaved work";
+
 	private Recovering() {
+	}
+
+	/** Whether the front window is the offer. */
+	static boolean isOffered() {
+		return Widgets.isOpen(OFFER);
+	}
+
+	/** Brings back what is offered. Nothing is kept for later, so that the next offer is of one crash only. */
+	static void accept() {
+		Hand.click(Widgets.byId(Button.class, "recovery.bringBack"));
+		Ui.waitUntil("the offer is taken", () -> !isOffered());
+		Ui.waitUntilIdle();
 	}
 
 	/** @param expected digests of states that the archive was in just before */
 	static void bringBack(List<String> expected) {
-		ArchiveSession session = Sessions.workbench().current().get();
-		boolean offered = Widgets.isOpen("Unsaved") || Ui.ask(() -> Widgets.isThere("explorer.banner", Link.class, link -> link.getText().contains("not saved")));
+		boolean offered = isOffered();
 		if (offered) {
-			Link banner = Widgets.byId(Link.class, "explorer.banner");
-			Ui.waitUntil("the banner has the focus", banner::forceFocus);
-			Hand.press("Return");
-			Ui.waitUntil("it is brought back", session::isModified);
+			accept();
 		}
+		ArchiveSession session = Sessions.workbench().current().get();
 		String found = Ui.ask(() -> session.open().digest());
 		if (!expected.contains(found)) {
 			throw new AssertionError((offered ? "what was brought back" : "nothing was offered, and what is on disk") + " is none of the last states: "
