@@ -216,15 +216,18 @@ class InterruptedSavePointTest {
 		Path lock = Files.createFile(root.resolve(".git/index.lock"));
 		try (OpenArchive open = tuesday.open(root, Mode.EDIT)) {
 			open.archive().setName("by the lead");
-			open.save();
+			open.save(LEAD);
 			assertThrows(ArchiveException.class, () -> open.savePoint(LEAD, null));
 		}
 		Files.delete(lock);
 		try (OpenArchive open = tuesday.open(root, Mode.EDIT)) {
 			assertTrue(open.notices().get(0).contains("others have changed the files since"), open.notices()::toString);
-			SavePoint both = open.savePoint(LEAD, "Mine.").orElseThrow();
-			assertEquals("T.L.", both.person());
-			assertTrue(both.message().contains("Mine.\n\nHolds also what D.S. began to record at 2031-05-05T10:00:00Z: After the walk."),
+			open.archive().setName("by the lead alone");
+			assertEquals("T.L.", open.savePoint(LEAD, "Mine.").orElseThrow().person());
+			assertEquals(3, points().size());
+			SavePoint both = points().get(1);
+			assertEquals("D.S. and T.L.", both.person());
+			assertTrue(both.message().contains("Holds also what D.S. began to record at 2031-05-05T10:00:00Z: After the walk."),
 					both::message);
 		}
 		try (OpenArchive open = tuesday.open(root, Mode.EDIT)) {
