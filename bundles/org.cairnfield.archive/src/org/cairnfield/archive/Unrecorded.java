@@ -21,6 +21,8 @@ import org.cairnfield.archive.internal.disk.SavedBy;
  */
 final class Unrecorded {
 
+	private static final String AND = " and ";
+
 	private final Path root;
 	private final ArchiveStore store;
 
@@ -89,7 +91,8 @@ final class Unrecorded {
 		try {
 			recordOfAnother(person);
 		} catch (ArchiveException e) { // a history that takes nothing just now must not keep anybody from saving
-			names = savedBy().orElseThrow() + " and " + names;
+			String others = savedBy().orElseThrow();
+			names = List.of(others.split(AND)).contains(names) ? others : others + AND + names;
 		}
 		SavedBy.write(store.disk(), root, names);
 	}
