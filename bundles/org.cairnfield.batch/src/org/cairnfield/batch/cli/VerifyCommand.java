@@ -5,6 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
@@ -57,6 +60,7 @@ final class VerifyCommand extends SurveyCommand {
 		}
 		List<Verification> found = new ArrayList<>();
 		if (archive != null) {
+			meetDamages();
 			try (History history = History.of(archive.toAbsolutePath().normalize())) {
 				found.addAll(version == null ? all(history) : release(history));
 			}
@@ -64,12 +68,23 @@ final class VerifyCommand extends SurveyCommand {
 		files.forEach(file -> found.add(Files.exists(file) ? Verification.ofExport(file)
 				: new Verification(file.toString(), List.of(new Verification.Check(file.toString(), "is missing")))));
 		if (json) {
-			out().println(new Json().put("sound", found.stream().allMatch(Verification::isSound))
+			printJson(new Json().put("sound", found.stream().allMatch(Verification::isSound))
 					.put("verified", found.stream().map(v -> json(v).fields()).toList()));
 		} else {
 			found.forEach(this::print);
 		}
 		endWith(found.stream().allMatch(Verification::isSound) ? ExitCode.OK : ExitCode.NOT_SOUND);
+	}
+
+	/** A folder that cannot be opened may still have a history to be verified. */
+	private void meetDamages() throws IOException {
+		try (OpenArchive open = new ArchiveStore().open(root(), Mode.READ)) {
+			meet(open.damages());
+		} catch (DamagedException e) {
+			meet(e.damages());
+		} catch (ArchiveException e) {
+			note(e.getMessage());
+		}
 	}
 
 	private ParameterException wrong(String what) {

@@ -133,6 +133,18 @@ class VerifyCommandTest {
 	}
 
 	@Test
+	void listsTheDamageOfTheFolderToo() throws IOException {
+		Path ledger = archive.resolve("ledger/r-reviewer.ledger");
+		String sound = Files.readString(ledger);
+		Files.writeString(ledger, sound.replace("v-2", "v-9"));
+		JsonObject json = Cli.run("verify", "--json", "--archive", archive).ended(ExitCode.DAMAGED).json();
+		assertEquals("ledger/r-reviewer.ledger", json.getAsJsonArray("damages").get(0).getAsJsonObject().get("file").getAsString());
+		assertTrue(json.toString().contains("the folder: 1 verdict gone"), json::toString);
+		Files.writeString(ledger, sound);
+		assertEquals(0, Cli.ok("verify", "--json", "--archive", archive).json().getAsJsonArray("damages").size());
+	}
+
+	@Test
 	void comparesWithADigestThatWasKeptElsewhere() {
 		JsonObject listed = Cli.ok("releases", "--json", "--archive", archive).json().getAsJsonArray("releases").get(0).getAsJsonObject();
 		for (String kept : List.of(listed.get("digest").getAsString(), listed.get("tag").getAsString())) {
