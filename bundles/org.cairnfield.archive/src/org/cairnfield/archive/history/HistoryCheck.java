@@ -16,6 +16,7 @@ import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitAudit;
 import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.internal.git.Tag;
 import org.cairnfield.archive.internal.text.FileKind;
 import org.cairnfield.archive.internal.text.Layout;

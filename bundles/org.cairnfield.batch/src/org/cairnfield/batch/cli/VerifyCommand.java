@@ -13,7 +13,7 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.ReleaseTag;
-import org.cairnfield.archive.history.Signature;
+import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.release.ArchiveVerification;
 import org.cairnfield.curation.release.KnownReleases;

@@ -13,7 +13,7 @@ import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.HistoryCheck;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.ReleaseTag;
-import org.cairnfield.archive.history.Signature;
+import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.exchange.export.Checksums;
 
 /**

@@ -9,8 +9,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.cairnfield.archive.history.Signature;
-import org.cairnfield.archive.history.Signature.State;
+import org.cairnfield.archive.signature.Signature;
+import org.cairnfield.archive.signature.Signature.State;
 
 /** Checks signatures of tags by the programs, keys and lists of the user, as Git itself would. */
 final class SignatureCheck {

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.archive.fault.ArchiveException;
-import org.cairnfield.archive.history.Signature;
-import org.cairnfield.archive.history.Signature.State;
+import org.cairnfield.archive.signature.Signature;
+import org.cairnfield.archive.signature.Signature.State;
 import org.eclipse.jgit.lib.GpgSignature;
 import org.eclipse.jgit.lib.TagBuilder;
 

@@ -1,4 +1,4 @@
-package org.cairnfield.archive.history;
+package org.cairnfield.archive.signature;
 
 import java.util.Locale;
 

@@ -1,0 +1,2 @@
+/** What is known of signatures. */
+package org.cairnfield.archive.signature;
