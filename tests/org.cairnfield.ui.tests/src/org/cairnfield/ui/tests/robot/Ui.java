@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import java.time.Duration;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Listener;
 
 /** Runs things on the user interface thread, and waits for it and for what works beside it. */
 public final class Ui {
@@ -70,14 +74,27 @@ public final class Ui {
 		}
 	}
 
-	/** Waits until no work of ours runs, none is about to, and all events are dealt with. */
+	/**
+	 * Waits until no work of ours runs, none is about to, and the event loop has nothing left to do. It is the program's own
+	 * loop, also that of a dialog which came up meanwhile: a loop of the robot's own would not end before the dialog does.
+	 */
 	public static void waitUntilIdle() {
 		waitUntil("all jobs are done", () -> Job.getJobManager().find(Work.FAMILY).length == 0);
-		run(() -> {
-			while (Display.getCurrent().readAndDispatch()) {
-				// until there is no event left
+		CountDownLatch asleep = new CountDownLatch(1);
+		Listener listener = event -> asleep.countDown();
+		Display display = Display.getDefault();
+		run(() -> display.addListener(SWT.Sleep, listener));
+		display.wake();
+		try {
+			if (!asleep.await(PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
+				fail("waited in vain until all events are dealt with");
 			}
-		});
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+			fail("interrupted");
+		} finally {
+			run(() -> display.removeListener(SWT.Sleep, listener));
+		}
 	}
 
 	/** The only place that sleeps. */

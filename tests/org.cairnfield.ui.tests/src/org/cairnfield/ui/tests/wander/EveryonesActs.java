@@ -63,8 +63,7 @@ final class EveryonesActs {
 	/** Whatever is asked about unsaved work is answered as chance will have it. */
 	private static void closeAndOpen(Dice dice) {
 		ArchiveSession session = Sessions.workbench().current().orElseThrow(() -> new NotNow("no archive is open"));
-		Ui.later(() -> Stage.commandHere("org.cairnfield.ui.closeArchive"));
-		Ui.waitUntilIdle();
+		Sight.command("org.cairnfield.ui.closeArchive");
 		if (Sight.front() != Sight.window()) {
 			Dialogs.answer(dice);
 		}

@@ -153,6 +153,7 @@ final class Sight {
 			throw new NotNow(id);
 		}
 		Ui.later(() -> Stage.commandHere(id));
+		Ui.run(() -> { }); // it has begun, or asks
 		Ui.waitUntilIdle();
 	}
 
