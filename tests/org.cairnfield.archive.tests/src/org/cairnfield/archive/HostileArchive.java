@@ -158,6 +158,8 @@ enum HostileArchive {
 		createDirectories(in.resolve(".git/info"));
 		writeString(in.resolve(".git/info/attributes"), "* filter=x diff=x merge=x\n");
 	}),
+	CONFIG_SIGNS("", (in, out) -> config(in, "[tag]\n\tgpgSign = true\n\tforceSignAnnotated = true\n[gpg]\n\tprogram = " + program(out)
+			+ "\n[gpg \"openpgp\"]\n\tprogram = " + program(out) + "\n[user]\n\tsigningKey = planted\n")),
 	CONFIG_HOOKS_PATH("", (in, out) -> {
 		hooks(out.resolve("hooks"), program(out));
 		config(in, "[core]\n\thooksPath = " + out.resolve("hooks") + "\n");

@@ -21,6 +21,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,6 +33,10 @@ class HostileArchiveTest {
 	private static final Person PERSON = Person.named("M.Q.");
 	private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+	@TempDir
+	static Path common;
+	private static Path model;
+
 	private final ArchiveStore store = new ArchiveStore();
 	/** What was said when something was not done. */
 	private final List<String> refusals = new ArrayList<>();
@@ -41,19 +46,24 @@ class HostileArchiveTest {
 	private Path root;
 	private Path outside;
 
+	@BeforeAll
+	static void makeModel() throws IOException {
+		model = common.resolve("model");
+		try (OpenArchive open = new ArchiveStore().create(model, "n")) {
+			SampleArchives.fill(open.archive(), 1, 2, 5);
+			open.savePoint(PERSON, null);
+			open.archive().setName("second");
+			open.savePoint(PERSON, null);
+		}
+	}
+
 	@BeforeEach
 	void makeArchives() throws IOException {
 		assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("unix"), "no links as Unix has them");
 		root = folder.resolve("archive");
 		outside = Files.createDirectory(folder.resolve("outside"));
-		for (Path archive : List.of(root, outside.resolve("other"))) {
-			try (OpenArchive open = store.create(archive, "n")) {
-				SampleArchives.fill(open.archive(), 1, 2, 5);
-				open.savePoint(PERSON, null);
-				open.archive().setName("second");
-				open.savePoint(PERSON, null);
-			}
-		}
+		FolderText.copy(model, root);
+		FolderText.copy(model, outside.resolve("other"));
 		Files.writeString(outside.resolve("precious.txt"), "precious\n");
 		Files.createDirectories(outside.resolve("folder/pending"));
 		for (String name : List.of("lock", "lock.part", "journal", "HEAD", "pending/0", "pending/diary.txt")) {
@@ -72,6 +82,7 @@ class HostileArchiveTest {
 			attempt(this::edit);
 			attempt(this::recordOnly);
 			attempt(this::restore);
+			attempt(this::release);
 			attempt(() -> store.lockOwner(root));
 			attempt(() -> store.releaseLock(root));
 			attempt(this::read);
@@ -80,7 +91,7 @@ class HostileArchiveTest {
 		if (hostile.refusal().isEmpty()) {
 			assertEquals(List.of(), refusals, "all of it is possible");
 			try (History history = History.of(root)) {
-				assertEquals(5, history.list(10).size());
+				assertEquals(6, history.list(10).size());
 			}
 		} else {
 			assertTrue(refusals.stream().anyMatch(said -> said.contains(hostile.refusal())), refusals::toString);
@@ -143,6 +154,12 @@ class HostileArchiveTest {
 		try (OpenArchive open = store.open(root, Mode.EDIT); History history = open.history()) {
 			List<SavePoint> points = history.list(10);
 			open.restore(points.get(points.size() - 1), PERSON, null);
+		}
+	}
+
+	private void release() throws IOException {
+		try (OpenArchive open = store.open(root, Mode.EDIT)) {
+			open.release("1.0.0", "{}\n", open.digest(), "Release 1.0.0", PERSON);
 		}
 	}
 

@@ -8,7 +8,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
@@ -30,8 +29,6 @@ final class GitEnclosure {
 	private static final String DISTRUST = "where it is not known who put it there, do not use the archive; otherwise ";
 	private static final int LARGEST_REF_BYTES = 4096;
 	private static final int LARGEST_CONFIG_BYTES = 1 << 20;
-	/** What of the archive's own configuration is left in force: the format, and what signing asks for. */
-	private static final Set<String> KEPT_SECTIONS = Set.of("extensions", "gpg", "tag", "user");
 
 	private final Path root;
 	private final Path git;
@@ -60,14 +57,14 @@ final class GitEnclosure {
 		enclosure.requireHarmlessConfig();
 	}
 
-	/** Takes away what the archive's own configuration says beyond its format and signing. On disk it stays. */
+	/** Takes away what the archive's own configuration says beyond its format. On disk it stays. */
 	static void disarm(StoredConfig config) {
 		for (String section : config.getSections()) {
 			if (section.equals("core")) {
 				config.getNames(section).stream().filter(name -> !name.equalsIgnoreCase("repositoryformatversion")).toList()
 						.forEach(name -> config.unset(section, null, name));
 				config.getSubsections(section).forEach(sub -> config.unsetSection(section, sub));
-			} else if (!KEPT_SECTIONS.contains(section)) {
+			} else if (!section.equals("extensions")) {
 				config.getSubsections(section).forEach(sub -> config.unsetSection(section, sub));
 				config.unsetSection(section, null);
 			}
