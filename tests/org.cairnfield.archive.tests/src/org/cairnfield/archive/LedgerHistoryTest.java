@@ -140,8 +140,21 @@ class LedgerHistoryTest {
 	}
 
 	@Test
+	void reportsACommitThatRestoresTheLedgerAlone() throws IOException {
+		open.archive().setName("another name");
+		give("v-100");
+		verdicts().remove(verdicts().size() - 1);
+		open.save();
+		git("commit", "-qam", "Restore " + first.shortId() + ": x");
+		assertEquals(List.of("gone"), losses().stream().map(LedgerLoss::what).toList());
+	}
+
+	@Test
 	void letsTheProgramRestoreAndUndo() throws IOException {
 		SavePoint second = give("v-100");
+		Files.writeString(root.resolve("surveys/notes.txt"), "somebody's own file");
+		git("add", "surveys/notes.txt");
+		git("commit", "-qm", "notes");
 		SavePoint third = give("v-101");
 		open.undo(second, PERSON, null);
 		assertEquals(List.of(), losses());

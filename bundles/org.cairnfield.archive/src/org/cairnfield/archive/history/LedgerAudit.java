@@ -26,8 +26,8 @@ import org.cairnfield.archive.internal.text.LedgerLines;
 
 /**
  * Whether ledgers have only grown, from each commit to the next. Restoring a state and undoing a save point take verdicts
- * away too; such commits are recognised by what they have done and not only by what they say: a restored state has the very
- * ledgers of the earlier state that it names, and what an undo took away is what the save point that it names had added.
+ * away too; such commits are recognised by what they have done and not only by what they say: a restored state is
+ * that of the earlier one that it names, and what an undo took away is what the save point that it names had added.
  */
 final class LedgerAudit {
 
@@ -132,7 +132,14 @@ final class LedgerAudit {
 
 	private boolean isRestored(Commit commit) throws IOException {
 		Commit named = named(RESTORE, commit);
-		return named != null && ledgers(named).equals(ledgers(commit));
+		return named != null && content(named).equals(content(commit));
+	}
+
+	/** All that restoring puts back: releases stay as they are, and files of others are not touched. */
+	private SortedMap<String, String> content(Commit commit) throws IOException {
+		SortedMap<String, String> content = git.files(commit);
+		content.keySet().removeIf(path -> !Layout.isPart(path) || Layout.isRelease(path));
+		return content;
 	}
 
 	/** Which lines that are missing no undo and no merge explains. */

@@ -133,6 +133,19 @@ public final class GitAudit {
 		}
 	}
 
+	/** Git's names of the contents of all files of a commit, by path. */
+	public SortedMap<String, String> files(Commit commit) throws IOException {
+		SortedMap<String, String> found = new TreeMap<>();
+		try (RevWalk walk = new RevWalk(repository); TreeWalk files = new TreeWalk(repository)) {
+			files.addTree(walk.parseCommit(ObjectId.fromString(commit.id())).getTree());
+			files.setRecursive(true);
+			while (files.next()) {
+				found.put(files.getPathString(), files.getObjectId(0).name());
+			}
+		}
+		return found;
+	}
+
 	/** The bytes of a file by Git's name of its content. */
 	public byte[] content(String blob) throws IOException {
 		return repository.open(ObjectId.fromString(blob), Constants.OBJ_BLOB).getBytes();

@@ -49,7 +49,7 @@ final class SignatureCheck {
 		}
 		try (Program program = new Program()) {
 			Path signature = program.file("tag.asc", tag.signature());
-			Program.Done done = program.run(List.of(gpg.toString(), "--batch", "--no-tty", "--status-fd=1", "--keyid-format=long", "--verify",
+			Program.Done done = program.run(List.of(gpg.toString(), "--batch", "--no-tty", "--no-auto-key-retrieve", "--status-fd=1", "--keyid-format=long", "--verify",
 					signature.toString(), "-"), tag.payload());
 			List<String> status = done.text().lines().filter(l -> l.startsWith(STATUS)).map(l -> l.substring(STATUS.length())).toList();
 			return judge(status, done);
