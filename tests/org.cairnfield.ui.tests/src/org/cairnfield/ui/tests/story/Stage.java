@@ -128,20 +128,32 @@ public final class Stage {
 		Ui.later(() -> IntakeWizard.open(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), files));
 	}
 
-	/** Opens an archive in place of the one on show, as the start page does. */
+	/** Opens an archive in place of the one on show, as the start page does; of that, unsaved changes are taken back. */
 	public static void open(Path folder) {
+		takeBackChanges();
 		Ui.later(() -> Opening.open(folder));
 		Ui.run(() -> { }); // it has begun, or asks
 		Ui.waitUntil("it is on show", () -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
 		Ui.waitUntilIdle();
 	}
 
-	/** Opens the demo in place of the one on show, as the first start does. */
+	/** Opens the demo in place of the one on show, as the first start does; of that, unsaved changes are taken back. */
 	public static void openDemo() {
+		takeBackChanges();
 		Ui.later(Opening::openDemo);
 		Ui.run(() -> { }); // it has begun, or asks
 		Ui.waitUntil("the demo is on show",
 				() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isPresent());
+		Ui.waitUntilIdle();
+	}
+
+	/** Undoes what was not saved, so that nothing is asked when the archive is left. */
+	static void takeBackChanges() {
+		Ui.run(() -> Sessions.workbench().current().ifPresent(session -> {
+			while (session.isModified() && session.commands().canUndo()) {
+				session.commands().undo();
+			}
+		}));
 		Ui.waitUntilIdle();
 	}
 

@@ -76,6 +76,14 @@ class FloorRasterTest {
 	}
 
 	@Test
+	void drawsADashedRingAroundWhatIsComparedWith() {
+		long whole = count(one(Mark.KEPT | Mark.SELECTED), ACCENT);
+		long dashed = count(one(Mark.KEPT | Mark.BESIDE), ACCENT);
+		assertTrue(dashed > whole / 4 && dashed < whole * 3 / 4, dashed + " of " + whole);
+		assertEquals(whole, count(one(Mark.KEPT | Mark.BESIDE | Mark.SELECTED), ACCENT), "selected comes first");
+	}
+
+	@Test
 	void marksAFindingByARingAndATriangle() {
 		int[] plain = one(Mark.KEPT);
 		int[] pixels = one(Mark.KEPT | Mark.FOUND);
