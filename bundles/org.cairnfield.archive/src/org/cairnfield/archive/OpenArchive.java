@@ -171,7 +171,7 @@ public final class OpenArchive implements AutoCloseable {
 	public SortedSet<String> save(Person person) throws IOException {
 		requireWritable();
 		unrecorded.saving(person);
-		return save();
+		return saveMixing();
 	}
 
 	/** Name of who saved what no save point has yet; empty where that is not known, or all is recorded. */
@@ -186,6 +186,14 @@ public final class OpenArchive implements AutoCloseable {
 	 * @throws ArchiveException telling what happened, and what to do; the model stays as it is
 	 */
 	public SortedSet<String> save() throws IOException {
+		requireWritable();
+		if (isModified()) {
+			unrecorded.recorded(); // by whom this is not known, so nobody is named for it but who records it
+		}
+		return saveMixing();
+	}
+
+	private SortedSet<String> saveMixing() throws IOException {
 		SortedSet<String> written = saveFiles();
 		if (!written.isEmpty()) {
 			unrecorded.mix();
@@ -252,6 +260,13 @@ public final class OpenArchive implements AutoCloseable {
 		}
 		new Releasing(root, store).put("releases/" + name, text);
 		view = new FolderView(root, Layout::isPart);
+	}
+
+	/** As {@link #putAboutReleases(String, String)}, in the name of a person. */
+	public void putAboutReleases(String name, String text, Person person) throws IOException {
+		requireWritable();
+		unrecorded.saving(person);
+		putAboutReleases(name, text);
 	}
 
 	/**

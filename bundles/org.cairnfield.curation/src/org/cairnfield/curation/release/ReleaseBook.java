@@ -89,6 +89,11 @@ public final class ReleaseBook {
 		open.putAboutReleases(GateSet.FILE, gates.toString());
 	}
 
+	/** Likewise in the name of a person. */
+	public void keep(GateSet gates, Person person) throws IOException {
+		open.putAboutReleases(GateSet.FILE, gates.toString(), person);
+	}
+
 	/** All releases, the highest version first. Tags that are no versions, or without a manifest, are passed over. */
 	public List<ReleasedState> list() throws IOException {
 		if (!open.hasHistory()) {

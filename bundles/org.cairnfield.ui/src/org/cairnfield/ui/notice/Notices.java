@@ -33,6 +33,12 @@ public final class Notices {
 		}
 	}
 
+	/** None of it is so any more: the archive is no longer on show. */
+	public void clear() {
+		shown.clear();
+		tell();
+	}
+
 	/** All, the oldest first. */
 	public List<Notice> list() {
 		return List.copyOf(shown);

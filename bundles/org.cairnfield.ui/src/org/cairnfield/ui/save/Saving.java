@@ -1,7 +1,14 @@
 package org.cairnfield.ui.save;
 
+import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
+import java.util.List;
+import java.util.Optional;
 
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.ui.notice.Notice;
+import org.cairnfield.ui.notice.Notices;
+import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.ui.PlatformUI;
@@ -22,11 +29,42 @@ public final class Saving {
 
 	/** Saves; false where it failed, which the person has been told. */
 	public static boolean save(ArchiveSession session) {
-		boolean done = whileBusy("Saving", () -> session.open().save());
+		return inName(session, "Saving", person -> session.open().save(person));
+	}
+
+	/** What saves, and names who did. */
+	@FunctionalInterface
+	public interface NamedStep {
+		void run(Person person) throws Exception;
+	}
+
+	/**
+	 * Saves in the name of who sits at the workbench, as {@link #whileBusy} does. Where that recorded what somebody else had
+	 * saved under that other name first, the window says so.
+	 */
+	public static boolean inName(ArchiveSession session, String name, NamedStep step) {
+		Person person = Preferences.person();
+		Optional<String> other = savedBy(session).filter(saver -> !saver.equals(person.name()));
+		boolean done = whileBusy(name, () -> step.run(person));
 		if (done) {
 			session.saved();
+			other.ifPresent(Saving::tellOf);
 		}
 		return done;
+	}
+
+	private static Optional<String> savedBy(ArchiveSession session) {
+		try {
+			return session.open().savedBy();
+		} catch (IOException e) {
+			return Optional.empty(); // saving meets the same trouble and tells
+		}
+	}
+
+	private static void tellOf(String other) {
+		Notices.workbench().say(new Notice("recorded", Notice.Kind.INFORMATION, "What " + other
+				+ " had saved is a save point under that name now. Yours is recorded under your own.",
+				List.of(new Notice.Action("Dismiss", () -> Notices.workbench().remove("recorded")))));
 	}
 
 	/** Does a step on another thread while the window takes no input. */

@@ -27,6 +27,7 @@ import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -145,6 +146,9 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 	}
 
 	private void ask() {
+		if (!Damaged.isSound(export.getShell(), desk.session().orElseThrow(), "Export")) {
+			return;
+		}
 		if (chosen().isEmpty()) {
 			caution.setText("Choose at least one form.");
 			return;

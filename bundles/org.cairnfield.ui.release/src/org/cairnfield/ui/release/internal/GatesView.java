@@ -129,7 +129,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		ReleaseBook book = desk.book();
 		try {
 			GatesDialog dialog = new GatesDialog(ask.getShell(), book.gates());
-			if (dialog.open() == Window.OK && Saving.whileBusy("Setting the gates", () -> book.keep(dialog.gates()))) {
+			if (dialog.open() == Window.OK && Saving.whileBusy("Setting the gates", () -> book.keep(dialog.gates(), Preferences.person()))) {
 				desk.forget();
 			}
 		} catch (IOException e) {
@@ -219,11 +219,10 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		ReleaseBook book = desk.book();
 		GateCheck check = desk.check().orElseThrow();
 		SemanticVersion wanted = SemanticVersion.parse(version.getText().strip());
-		Person person = Preferences.person();
 		String text = notes.getText().strip();
 		ReleaseManifest[] made = new ReleaseManifest[1];
-		if (Saving.whileBusy("Preparing " + wanted, () -> made[0] = book.prepare(wanted, check, PackSettings.USUAL, person, text))) {
-			session.saved();
+		if (Saving.inName(session, "Preparing " + wanted,
+				person -> made[0] = book.prepare(wanted, check, PackSettings.USUAL, person, text))) {
 			desk.prepared(made[0]);
 		}
 	}

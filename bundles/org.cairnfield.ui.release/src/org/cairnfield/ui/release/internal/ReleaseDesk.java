@@ -23,6 +23,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
@@ -169,6 +170,9 @@ final class ReleaseDesk implements SessionListener {
 	/** Asks the gates of the content as it is now. */
 	void ask() {
 		ArchiveSession of = session;
+		if (!Damaged.isSound(null, of, "Gates")) {
+			return;
+		}
 		Archive copy = ArchiveCopy.of(of.archive());
 		ReleaseBook book = book();
 		problem = "";
@@ -196,6 +200,9 @@ final class ReleaseDesk implements SessionListener {
 	 * @param versions of the releases
 	 */
 	void measure(List<String> versions) {
+		if (!Damaged.isSound(null, session, "Measure")) {
+			return;
+		}
 		compared = versions;
 		ArchiveSession of = session;
 		Archive copy = ArchiveCopy.of(of.archive());

@@ -8,7 +8,6 @@ import java.util.List;
 
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.History;
-import org.cairnfield.archive.history.Person;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.ReleaseBook;
@@ -17,9 +16,9 @@ import org.cairnfield.curation.release.ReleaseReport;
 import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.curation.release.Verification;
 import org.cairnfield.model.Archive;
-import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
-import org.cairnfield.ui.save.Saving;
+import org.cairnfield.ui.save.Damaged;
+import org.cairnfield.ui.save.Restore;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.show.DiffTree;
@@ -214,21 +213,14 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	}
 
 	private void restore() {
-		ArchiveSession session = desk.session().orElseThrow();
-		String version = selected().get(0).version().toString();
-		ReleaseBook book = desk.book();
-		Person person = Preferences.person();
-		if (Saving.whileBusy("Restoring " + version, () -> {
-			if (session.open().isModified()) {
-				session.open().save(); // the history has it then
-			}
-			book.restore(version, person, null);
-		})) {
-			Sessions.workbench().showAgain(session.open());
-		}
+		ReleasedState release = selected().get(0);
+		Restore.state(about.getShell(), desk.session().orElseThrow(), release.tag().savePoint(), "release " + release.version());
 	}
 
 	private void report() {
+		if (!Damaged.isSound(about.getShell(), desk.session().orElseThrow(), "Report")) {
+			return;
+		}
 		FileDialog dialog = new FileDialog(about.getShell(), SWT.SAVE);
 		dialog.setText("Report");
 		dialog.setFileName("report.html");

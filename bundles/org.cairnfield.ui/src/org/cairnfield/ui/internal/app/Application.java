@@ -15,6 +15,10 @@ public final class Application implements IApplication {
 	@Override
 	public Object start(IApplicationContext context) {
 		Display display = PlatformUI.createDisplay();
+		if (!Workspace.take(display)) {
+			display.dispose();
+			return EXIT_OK;
+		}
 		display.addListener(SWT.Close, event -> Leaving.endOfSession()); // of the desktop; heard before the workbench
 		Threads.atEnd("cairnfield-end", () -> Leaving.keepBeforeTheEnd(display));
 		try {

@@ -64,6 +64,5 @@ public final class Recovery {
 	/** The archive is no longer on show. */
 	public static void left() {
 		due = null;
-		Notices.workbench().remove(NOTICE);
 	}
 }

@@ -7,13 +7,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
-import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.ui.save.Restore;
 import org.cairnfield.ui.save.Saving;
-import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
@@ -158,7 +157,12 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		open.setEnabled(selected == 1);
 		compare.setEnabled(selected == 1 || selected == 2);
 		undo.setEnabled(mayChange && selected == 1);
-		restore.setEnabled(mayChange && selected == 1);
+		restore.setEnabled((mayChange || isDamaged()) && selected == 1);
+	}
+
+	/** Restoring is what mends it. */
+	private boolean isDamaged() {
+		return session != null && session.past().isEmpty() && !session.open().damages().isEmpty();
 	}
 
 	@SuppressWarnings("unchecked")
@@ -221,8 +225,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		}
 		String why = note.getText().isBlank() ? null : note.getText().strip();
 		Optional<?>[] made = { Optional.empty() };
-		if (Saving.whileBusy("Making a save point", () -> made[0] = session.open().savePoint(Preferences.person(), why))) {
-			session.saved();
+		if (Saving.inName(session, "Making a save point", person -> made[0] = session.open().savePoint(person, why))) {
 			note.setText("");
 			if (made[0].isEmpty()) {
 				changes.say("Nothing has changed since the last save point.");
@@ -238,30 +241,12 @@ public final class HistoryView extends ViewPart implements SessionListener {
 	}
 
 	private void undo() {
-		SavePoint point = selected().get(0);
-		change("Taking back " + point.shortId(), archive -> archive.undo(point, Preferences.person(), null));
+		Restore.change(points.getControl().getShell(), session, selected().get(0));
 	}
 
 	private void restore() {
 		SavePoint point = selected().get(0);
-		change("Restoring " + point.shortId(), archive -> archive.restore(point, Preferences.person(), null));
-	}
-
-	private interface Change {
-		void of(OpenArchive archive) throws Exception;
-	}
-
-	/** Unsaved changes are saved first, so that the history has them. */
-	private void change(String name, Change change) {
-		OpenArchive archive = session.open();
-		if (Saving.whileBusy(name, () -> {
-			if (archive.isModified()) {
-				archive.save();
-			}
-			change.of(archive);
-		})) {
-			Sessions.workbench().showAgain(archive);
-		}
+		Restore.state(points.getControl().getShell(), session, point, "save point " + point.shortId() + " of " + TIME.format(point.time()));
 	}
 
 	@Override

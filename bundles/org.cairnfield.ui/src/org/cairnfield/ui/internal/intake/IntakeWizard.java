@@ -9,8 +9,10 @@ import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.exchange.Quarantine;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
+import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.dialogs.PageChangingEvent;
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.Wizard;
@@ -76,6 +78,9 @@ public final class IntakeWizard extends Wizard {
 	@Override
 	public boolean performFinish() {
 		IntakeState.Reading reading = state.reading();
+		if (!keepOtherWork()) {
+			return false;
+		}
 		Optional<Path> folder = outcome.quarantineFolder();
 		String problem = state.run(getContainer(), workers -> {
 			List<Path> written = new ArrayList<>();
@@ -95,7 +100,29 @@ public final class IntakeWizard extends Wizard {
 			return false;
 		}
 		show(taking);
+		record(taking);
 		return true;
+	}
+
+	/** The save point of the intake holds it alone: work before it gets one of its own. False: the person wants to stay. */
+	private boolean keepOtherWork() {
+		ArchiveSession session = state.session();
+		if (session.isModified() && MessageDialog.open(MessageDialog.QUESTION, getShell(), "Unsaved changes",
+				"There are unsaved changes. They become a save point of their own before the surveys are taken in.", 0, "&Save and take in",
+				"Cancel") != 0) {
+			return false;
+		}
+		return session.readOnlyReason().isPresent() || inName("Before an intake");
+	}
+
+	/** Makes what the surveys bring, as they are, a state that can be restored; it can still be undone. */
+	private void record(SurveyTaking taking) {
+		inName("Take in " + String.join(", ", taking.surveys().stream().map(survey -> survey.file().getFileName().toString()).distinct()
+				.toList()));
+	}
+
+	private boolean inName(String note) {
+		return Saving.inName(state.session(), "Making a save point", person -> state.session().open().savePoint(person, note));
 	}
 
 	/** Goes to what is new. */

@@ -8,6 +8,7 @@ import java.util.concurrent.TimeUnit;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.internal.draft.Drafts;
 import org.cairnfield.ui.internal.draft.Recovery;
+import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -68,6 +69,7 @@ public final class Leaving {
 			Sessions.workbench().show(null);
 			Recovery.left();
 			close(session);
+			Notices.workbench().clear();
 		});
 	}
 

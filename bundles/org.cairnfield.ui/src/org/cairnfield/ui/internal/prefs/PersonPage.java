@@ -1,7 +1,13 @@
 package org.cairnfield.ui.internal.prefs;
 
+import java.util.Optional;
+
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.cairnfield.ui.prefs.Preferences;
+import org.cairnfield.ui.save.Saving;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.Sessions;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
 import org.eclipse.jface.preference.StringFieldEditor;
 import org.eclipse.ui.IWorkbench;
@@ -10,6 +16,8 @@ import org.eclipse.ui.preferences.ScopedPreferenceStore;
 
 /** The page of the preferences for who sits at the workbench. */
 public final class PersonPage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+
+	private StringFieldEditor name;
 
 	public PersonPage() {
 		super(GRID);
@@ -25,6 +33,25 @@ public final class PersonPage extends FieldEditorPreferencePage implements IWork
 
 	@Override
 	protected void createFieldEditors() {
-		addField(new StringFieldEditor(Preferences.PERSON, "&Name or initials:", getFieldEditorParent()));
+		name = new StringFieldEditor(Preferences.PERSON, "&Name or initials:", getFieldEditorParent());
+		name.setEmptyStringAllowed(false);
+		name.getTextControl(getFieldEditorParent()).setData("org.cairnfield.id", "person.name");
+		addField(name);
+	}
+
+	/** Unsaved work is that of whoever did it. */
+	@Override
+	public boolean performOk() {
+		Optional<ArchiveSession> unsaved = Sessions.workbench().present().filter(ArchiveSession::isModified);
+		String before = Preferences.person().name();
+		if (unsaved.isPresent() && !name.getStringValue().strip().equals(before)) {
+			int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, getShell(), "Unsaved changes",
+					"There are unsaved changes by " + before + ". Save them under that name before the next person goes on?", 0,
+					"&Save as " + before, "They are &mine", "Cancel");
+			if (answer != 1 && (answer != 0 || !Saving.save(unsaved.get()))) {
+				return false;
+			}
+		}
+		return super.performOk();
 	}
 }

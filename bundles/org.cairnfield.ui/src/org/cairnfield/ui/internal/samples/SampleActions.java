@@ -17,6 +17,8 @@ import org.cairnfield.model.edit.SetFloorCommand;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.edit.SwapAxesCommand;
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.save.Damaged;
+import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.emf.common.command.Command;
@@ -100,7 +102,7 @@ public final class SampleActions {
 	/** Writes the rows selected as a file, after a word of caution. */
 	public void export() {
 		int[] indices = picked();
-		if (indices.length > 0) {
+		if (indices.length > 0 && Damaged.isSound(panel.getShell(), Sessions.workbench().current().orElseThrow(), "Export")) {
 			bar.confirm("Export " + samples(indices.length) + " as CSV. Addresses of access points and names of devices may be "
 					+ "personal data: mind who gets the file.", "Choose the file …", () -> export(indices));
 		}

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.save.Damaged;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.IConfigurationElement;
@@ -42,6 +43,9 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 	}
 
 	private static void export(Shell shell, ReviewDesk desk) {
+		if (!Damaged.isSound(shell, desk.session(), "Export")) {
+			return;
+		}
 		String chosen = dialog(shell, SWT.SAVE, "Export verdicts of split " + desk.split().getId(), desk.split().getId() + "-verdicts.csv");
 		if (chosen != null) {
 			desk.exchange().export(Path.of(chosen));

@@ -14,6 +14,7 @@ import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.LatestWork;
 import org.cairnfield.ui.review.internal.desk.Marked;
@@ -109,6 +110,9 @@ final class MeasurePane implements DeskListener {
 	}
 
 	private void start() {
+		if (!Damaged.isSound(page.getShell(), desk.session(), "Measure")) {
+			return;
+		}
 		Archive still = ArchiveCopy.of(desk.session().archive());
 		SplitOnMap onMap = desk.onMap();
 		Standings standings = desk.verdicts().standings();
