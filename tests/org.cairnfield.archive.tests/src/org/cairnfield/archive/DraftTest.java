@@ -171,6 +171,55 @@ class DraftTest {
 	}
 
 	@Test
+	void namesThePersonAndCountsWhatWasChanged() throws IOException {
+		try (OpenArchive open = open()) {
+			Survey survey = SampleArchives.survey(open.archive(), "survey-0");
+			survey.getSamples().setTable(survey.table().edit().reason(0, "spoilt").reason(1, "spoilt").done());
+			open.writeDraft(drafts, "A. Steward");
+		}
+		try (OpenArchive open = open()) {
+			Draft draft = open.pendingDrafts(drafts).get(0);
+			assertEquals("A. Steward", draft.person());
+			assertEquals(List.of("2 samples set aside"), open.differenceOf(draft).summary());
+		}
+	}
+
+	@Test
+	void whatIsAgainAsSavedIsNoDraft() throws IOException {
+		try (OpenArchive open = open()) {
+			String name = open.archive().getName();
+			open.archive().setName("changed");
+			open.writeDraft(drafts);
+			open.archive().setName(name);
+			open.writeDraft(drafts);
+			assertEquals(Draft.Fit.SAVED, open.draft(drafts).orElseThrow().fit());
+			open.discardOwnDraft();
+			assertEquals(0, fixture.draftFiles());
+		}
+	}
+
+	@Test
+	void aDraftThatWasBroughtBackStaysUntilItsChangesAreSavedOrThrownAway() throws IOException {
+		fixture.drafted();
+		try (OpenArchive open = open()) {
+			DraftChange change = open.draftChange(open.pendingDrafts(drafts).get(0));
+			change.apply();
+			open.writeDraft(drafts);
+			assertEquals(List.of(), open.pendingDrafts(drafts));
+			assertEquals(1, open.drafts(drafts).size(), "a start after a crash would offer one, with all of it");
+			change.undo();
+			open.discardOwnDraft();
+			assertEquals(1, open.pendingDrafts(drafts).size(), "undone, it is offered again");
+		}
+		try (OpenArchive open = open()) {
+			open.draftChange(open.pendingDrafts(drafts).get(0)).apply();
+			open.writeDraft(drafts);
+			open.discardUnsavedDrafts();
+			assertEquals(0, fixture.draftFiles());
+		}
+	}
+
+	@Test
 	void anUnchangedDraftIsNotWrittenAgain() throws IOException {
 		try (OpenArchive open = open()) {
 			DraftFixture.change(open);

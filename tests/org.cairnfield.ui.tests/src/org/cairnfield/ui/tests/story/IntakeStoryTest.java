@@ -88,5 +88,6 @@ class IntakeStoryTest {
 		Hand.activate(Stage.window());
 		Hand.press("ctrl+z");
 		Ui.waitUntil("undo takes the survey out again", () -> taken(session).isEmpty());
+		Stage.save();
 	}
 }

@@ -226,6 +226,8 @@ class QuayStoryTest {
 		Hand.click(Ui.ask(() -> releases.getItem(1)));
 		ArchiveSession before = Stage.session();
 		Hand.click(Widgets.byId(Button.class, "releases.restore"));
+		Hand.click(Widgets.find(Button.class, "the button of the question",
+				button -> button.getText().equals("&Restore") && button.getShell().getText().startsWith("Restore release")));
 		Ui.waitUntil("the restored state is on show", () -> Sessions.workbench().current().filter(now -> now != before).isPresent());
 		Stage.waitUntilChecked();
 	}
