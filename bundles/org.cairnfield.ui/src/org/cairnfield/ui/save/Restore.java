@@ -56,7 +56,7 @@ public final class Restore {
 				since[0] = history.compareWithSaved(point);
 			}
 		})) {
-			String changes = since[0].isEmpty() ? "What is saved is like that already." : "What was changed since goes out of the map: "
+			String changes = since[0].isEmpty() ? "What is saved is like that already." : "This undoes what was changed since: "
 					+ counts(since[0]) + ".";
 			restore.ask(shell, "The archive becomes what it was at " + what + ". " + changes + " Releases stay as they are.", "&Restore",
 					"Restored " + what, (archive, person) -> archive.restore(point, person, null));
@@ -128,7 +128,7 @@ public final class Restore {
 			back.make("The state before is back", change);
 		} else {
 			back.ask(null, "The archive becomes what it was at save point " + before.substring(0, 8)
-					+ ". What was changed since goes out of the map.", "&Restore", "The state before is back", change);
+					+ ". This undoes what was changed since.", "&Restore", "The state before is back", change);
 		}
 	}
 

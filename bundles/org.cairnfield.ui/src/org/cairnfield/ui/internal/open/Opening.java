@@ -16,6 +16,7 @@ import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 
 /** Opens archives into the workbench and closes them. */
@@ -103,11 +104,22 @@ public final class Opening {
 			RecentArchives.opened(folder);
 			Sessions.workbench().show(session);
 			StartPage.hide();
+			focus();
 			Recovery.opened(session);
 		}, problem -> {
 			Problems.show(name, problem);
 			former.ifPresentOrElse(Opening::open, StartPage::show);
 		});
+	}
+
+	/** What had the focus may be greyed out while no archive is there; without a focus no key would reach a command. */
+	private static void focus() {
+		if (shell() != null && shell().getDisplay().getFocusControl() == null) {
+			IWorkbenchPage page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+			if (page != null && page.getActivePart() != null) {
+				page.getActivePart().setFocus();
+			}
+		}
 	}
 
 	/** Shows no archive, unless the person wants to stay. */
