@@ -98,11 +98,26 @@ refuses_names_that_the_locale_has_broken() {
   [ $code = 2 ] && grep -q 'LC_ALL=C.UTF-8' err
 }
 
+# A java that says how it was called.
+echoing_java() {
+  mkdir -p fake my-home
+  printf '#!/bin/sh\nfor word; do echo "$word"; done\n' >fake/java
+  chmod +x fake/java
+}
+
+keeps_all_below_home() {
+  echoing_java
+  HOME="$work/my-home" PATH="$work/fake:$PATH" run "$root/cairnfield" batch --help
+  [ $code = 0 ] && grep -qx -e "-Duser.home=$work/my-home" out || return 1
+  HOME="$work/my-home" PATH="$work/fake:$PATH" DISPLAY=:none run "$root/cairnfield"
+  [ $code = 0 ] && grep -qx -e "-Duser.home=$work/my-home" out && grep -qx -e "$work/my-home/.cairnfield/workbench" out
+}
+
 count=0 failures=0 cases=
 for name in helps_without_building refuses_an_unknown_command leaves_standard_output_to_the_program \
   starts_through_a_link_from_elsewhere finds_files_from_where_it_is_called does_the_same_inside_osgi \
   hands_on_the_exit_code builds_by_content_only keeps_names_in_a_locale_of_ascii \
-  refuses_names_that_the_locale_has_broken; do
+  refuses_names_that_the_locale_has_broken keeps_all_below_home; do
   count=$((count + 1)) failure=
   rm -rf "$work"/*
   if ! $name; then

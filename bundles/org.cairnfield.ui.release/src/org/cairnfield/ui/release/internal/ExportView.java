@@ -33,6 +33,7 @@ import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -60,9 +61,10 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 	public void createPartControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(6, 4).applyTo(page);
-		Composite form = new Composite(page, SWT.NONE);
+		ScrolledComposite scroll = new ScrolledComposite(page, SWT.V_SCROLL);
+		GridDataFactory.fillDefaults().grab(false, true).hint(SWT.DEFAULT, 60).applyTo(scroll);
+		Composite form = new Composite(scroll, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).applyTo(form);
-		GridDataFactory.fillDefaults().grab(false, true).applyTo(form);
 		label(form, "&What leaves");
 		what = new Combo(form, SWT.READ_ONLY);
 		what.setData("org.cairnfield.id", "export.what");
@@ -91,6 +93,11 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		devices = check(form, "Names of &devices too", false);
 		label(form, "");
 		export = Forms.button(form, "&Export …", "export.do", this::ask);
+		scroll.setContent(form);
+		scroll.setExpandHorizontal(true);
+		scroll.setExpandVertical(true);
+		scroll.setShowFocusedControl(true);
+		scroll.setMinSize(form.computeSize(SWT.DEFAULT, SWT.DEFAULT));
 		caution = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
 		caution.setText(String.join("\n\n", Caution.general()));
 		caution.setData("org.cairnfield.id", "export.caution");

@@ -21,6 +21,11 @@ public final class ChildWorkbench {
 		return start(home, archive, List.of("-D" + DoomedWork.REASON + '=' + reason), null);
 	}
 
+	/** @param done a file that is made once the sample is set aside */
+	public static Process start(Path home, Path archive, String reason, Path done) throws IOException {
+		return start(home, archive, List.of("-D" + DoomedWork.REASON + '=' + reason, "-D" + DoomedWork.DONE + '=' + done), null);
+	}
+
 	/**
 	 * @param options of its JVM
 	 * @param output  gets what it prints; null for nowhere

@@ -1,5 +1,9 @@
 package org.cairnfield.ui.tests.child;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 
 import org.cairnfield.model.Survey;
@@ -15,6 +19,8 @@ public final class DoomedWork implements IStartup {
 
 	/** Set in a child: the reason to set a sample aside for. */
 	static final String REASON = "cairnfield.child.reason";
+	/** May be set likewise: a file that is made when it is done. */
+	static final String DONE = "cairnfield.child.done";
 
 	@Override
 	public void earlyStartup() {
@@ -28,5 +34,13 @@ public final class DoomedWork implements IStartup {
 			Survey survey = session.archive().getSites().get(0).getSurveys().get(0);
 			session.run(SetSampleStateCommand.setAside(List.of(new SampleRef(survey, 0)), reason));
 		});
+		String done = System.getProperty(DONE);
+		if (done != null) {
+			try {
+				Files.createFile(Path.of(done));
+			} catch (IOException e) {
+				throw new UncheckedIOException(e);
+			}
+		}
 	}
 }

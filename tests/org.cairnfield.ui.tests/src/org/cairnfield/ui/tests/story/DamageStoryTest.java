@@ -64,6 +64,9 @@ class DamageStoryTest {
 		refuses("gates.ask", "Gates");
 		refuses("measures.measure", "Measure");
 		Stage.show("org.cairnfield.ui.release.export");
+		Button export = Widgets.byId(Button.class, "export.do");
+		Hand.activate(Stage.window());
+		Ui.waitUntil("the button has the focus, and is scrolled to", export::forceFocus);
 		refuses("export.do", "Export");
 		mends();
 	}

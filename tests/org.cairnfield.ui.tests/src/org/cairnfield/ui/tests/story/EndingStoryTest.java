@@ -1,0 +1,135 @@
+package org.cairnfield.ui.tests.story;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.Draft;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.demo.DemoArchive;
+import org.cairnfield.ui.tests.child.ChildWorkbench;
+import org.cairnfield.ui.tests.robot.PictureOnFailure;
+import org.cairnfield.ui.tests.robot.Ui;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A program that is ended from outside keeps what is unsaved, and a second one does not write in the workspace of the first. */
+@ExtendWith(PictureOnFailure.class)
+@Order(24)
+class EndingStoryTest {
+
+	private static final int PATIENCE_SECONDS = 90;
+
+	@TempDir
+	Path folder;
+
+	private Path archive;
+	private Path home;
+	private Process first;
+
+	@BeforeEach
+	void startOneThatWorks() throws Exception {
+		archive = folder.resolve("museums");
+		DemoArchive.create(new ArchiveStore(), archive, Workers.inline()).close();
+		home = folder.resolve("home");
+		Path done = folder.resolve("done");
+		first = ChildWorkbench.start(home, archive, "before the signal", done);
+		await(first, () -> Files.exists(done));
+		assertTrue(first.isAlive(), "the child ended by itself");
+	}
+
+	@AfterEach
+	void end() throws Exception {
+		first.destroyForcibly().waitFor();
+	}
+
+	private interface Question {
+		boolean isSo();
+	}
+
+	/** Looks at another process, which this display knows nothing of. */
+	private static void await(Process process, Question test) throws InterruptedException {
+		long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
+		while (process.isAlive() && !test.isSo() && System.nanoTime() < end) {
+			process.waitFor(20, TimeUnit.MILLISECONDS);
+		}
+	}
+
+	private List<Path> drafts() {
+		try (Stream<Path> all = Files.walk(home)) {
+			return all.filter(file -> file.toString().endsWith(".draft")).toList();
+		} catch (IOException e) {
+			throw new AssertionError(e);
+		}
+	}
+
+	@Test
+	void aSignalKeepsWhatIsUnsavedAtOnce() throws Exception {
+		assertEquals(List.of(), drafts(), "no time for a draft yet");
+		first.destroy();
+		assertTrue(first.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS));
+		List<Path> drafts = drafts();
+		assertEquals(1, drafts.size());
+		try (OpenArchive open = new ArchiveStore().open(archive, Mode.EDIT)) {
+			List<Draft> pending = open.pendingDrafts(drafts.get(0).getParent());
+			assertEquals(List.of("1 sample set aside"), open.differenceOf(pending.get(0)).summary());
+		}
+	}
+
+	@Test
+	void aSecondProgramOnTheSameWorkspaceSaysSoAndEnds() throws Exception {
+		Process second = ChildWorkbench.start(home, archive, "by the second program");
+		try {
+			Ui.waitUntil("it tells", () -> windows("Cairnfield is running already") == 0);
+			PictureOnFailure.take("second-program");
+			key("Escape");
+			assertTrue(second.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS), "it ends");
+			assertEquals(0, second.exitValue());
+			assertTrue(first.isAlive());
+		} finally {
+			second.destroyForcibly().waitFor();
+		}
+		first.destroyForcibly().waitFor();
+		Process third = ChildWorkbench.start(home, archive, "by the third program");
+		try {
+			await(third, () -> drafts().size() == 1);
+			assertTrue(third.isAlive() && drafts().size() == 1, "the lock fell with the program that had it");
+		} finally {
+			third.destroyForcibly().waitFor();
+		}
+	}
+
+	/** Exit code of the program that looks for windows of other processes: 0 where there is one. */
+	private static int windows(String title) {
+		return run("search", "--onlyvisible", "--name", title, "windowactivate", "--sync");
+	}
+
+	private static void key(String key) {
+		assertEquals(0, run("key", key));
+	}
+
+	private static int run(String... words) {
+		try {
+			Process process = new ProcessBuilder(Stream.concat(Stream.of("xdotool"), Stream.of(words)).toList())
+					.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+			return process.waitFor();
+		} catch (IOException e) {
+			throw new AssertionError(e);
+		} catch (InterruptedException e) {
+			throw new AssertionError(e);
+		}
+	}
+}
