@@ -96,6 +96,9 @@ public final class Restore {
 			made[0] = change.of(archive, person).orElse(null);
 		});
 		if (!changed) {
+			if (archive.archive() != session.archive()) { // read again before it failed
+				Sessions.workbench().showAgain(archive);
+			}
 			return;
 		}
 		Sessions.workbench().showAgain(archive);

@@ -4,17 +4,22 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.fault.LockedException;
+import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.ui.internal.draft.Recovery;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.work.Work;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.jobs.IJobChangeListener;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -100,16 +105,34 @@ public final class Opening {
 		}
 		Optional<Path> former = Sessions.workbench().present().map(ArchiveSession::folder).filter(other -> !other.equals(folder));
 		Leaving.leave();
-		running = Work.start(name, opening, session -> {
+		running = Work.start(name, workers -> unlessCancelled(opening.run(workers), workers), session -> {
+			running = null;
 			RecentArchives.opened(folder);
 			Sessions.workbench().show(session);
 			StartPage.hide();
 			focus();
 			Recovery.opened(session);
 		}, problem -> {
+			running = null;
 			Problems.show(name, problem);
 			former.ifPresentOrElse(Opening::open, StartPage::show);
 		});
+		running.addJobChangeListener(IJobChangeListener.onDone(event -> {
+			if (event.getResult().matches(IStatus.CANCEL)) {
+				Display.getDefault().asyncExec(() -> former.ifPresentOrElse(Opening::open, StartPage::show));
+			}
+		}));
+	}
+
+	/** An archive that nobody waits for any more gives its lock back. */
+	private static ArchiveSession unlessCancelled(ArchiveSession session, Workers workers) throws IOException {
+		try {
+			workers.checkCancelled();
+			return session;
+		} catch (CancellationException e) {
+			session.open().close();
+			throw e;
+		}
 	}
 
 	/** What had the focus may be greyed out while no archive is there; without a focus no key would reach a command. */

@@ -45,7 +45,7 @@ public final class ChildWorkbench {
 		}
 		command.add(1, "-Duser.home=" + home); // right after java
 		command.addAll(1, options);
-		command.addAll(List.of("-application", "org.cairnfield.ui.application", "-data", home.resolve("workbench").toString(), "-archive",
+		command.addAll(List.of("-application", "org.cairnfield.ui.application", "-data", "@noDefault", "-archive",
 				archive.toString()));
 		return new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(
 				output == null ? ProcessBuilder.Redirect.DISCARD : ProcessBuilder.Redirect.to(output.toFile())).start();

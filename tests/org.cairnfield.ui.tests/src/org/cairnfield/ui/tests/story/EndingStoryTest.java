@@ -103,12 +103,30 @@ class EndingStoryTest {
 			second.destroyForcibly().waitFor();
 		}
 		first.destroyForcibly().waitFor();
-		Process third = ChildWorkbench.start(home, archive, "by the third program");
+		Path done = folder.resolve("third");
+		Process third = ChildWorkbench.start(home, archive, "by the third program", done);
 		try {
-			await(third, () -> drafts().size() == 1);
-			assertTrue(third.isAlive() && drafts().size() == 1, "the lock fell with the program that had it");
+			await(third, () -> Files.exists(done));
+			assertTrue(third.isAlive(), "the lock fell with the program that had it");
 		} finally {
 			third.destroyForcibly().waitFor();
+		}
+	}
+
+	@Test
+	void aSecondProgramCanHaveAWorkspaceOfItsOwn() throws Exception {
+		Path other = folder.resolve("other");
+		DemoArchive.create(new ArchiveStore(), other, Workers.inline()).close();
+		Path done = folder.resolve("second");
+		Process second = ChildWorkbench.start(home, other, "by the second program", done);
+		try {
+			Ui.waitUntil("it asks", () -> windows("Cairnfield is running already") == 0);
+			key("Return");
+			await(second, () -> Files.exists(done));
+			assertTrue(second.isAlive() && first.isAlive());
+			assertTrue(Files.isDirectory(home.resolve(".cairnfield/workbench/.metadata")) && Files.isDirectory(home.resolve(".cairnfield/workbench-2/.metadata")));
+		} finally {
+			second.destroyForcibly().waitFor();
 		}
 	}
 

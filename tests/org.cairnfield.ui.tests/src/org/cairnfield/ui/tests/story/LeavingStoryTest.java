@@ -53,9 +53,6 @@ class LeavingStoryTest {
 
 	@AfterEach
 	void goBackToTheDemo() {
-		while (Ui.ask(() -> Sessions.workbench().current().filter(ArchiveSession::isModified).isPresent())) {
-			Ui.run(() -> Stage.session().commands().undo());
-		}
 		Stage.openDemo();
 	}
 

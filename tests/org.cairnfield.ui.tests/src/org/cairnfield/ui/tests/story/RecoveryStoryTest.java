@@ -18,7 +18,6 @@ import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
-import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
@@ -55,9 +54,6 @@ class RecoveryStoryTest {
 	void goBackToTheDemo() {
 		if (Widgets.isOpen("Unsaved work")) {
 			Hand.click(Widgets.byId(Button.class, "recovery.keep"));
-		}
-		while (Ui.ask(() -> Sessions.workbench().current().filter(ArchiveSession::isModified).isPresent())) {
-			Ui.run(() -> Stage.session().commands().undo());
 		}
 		Stage.perspective("org.cairnfield.ui.curate");
 		Stage.openDemo();

@@ -19,7 +19,6 @@ import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
-import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
@@ -71,9 +70,6 @@ class RestoreStoryTest {
 
 	@AfterEach
 	void goBackToTheDemo() {
-		while (Ui.ask(() -> Sessions.workbench().current().filter(ArchiveSession::isModified).isPresent())) {
-			Ui.run(() -> Stage.session().commands().undo());
-		}
 		Ui.run(() -> Preferences.put(Preferences.PERSON, person));
 		Stage.openDemo();
 	}

@@ -19,6 +19,7 @@ import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.Ui;
+import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.core.commands.Command;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
@@ -128,11 +129,22 @@ public final class Stage {
 		Ui.later(() -> IntakeWizard.open(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), files));
 	}
 
+	/** Leaves the archive on show in one way or another; what a story has left unsaved is thrown away. */
+	private static void leave(Runnable way) {
+		boolean unsaved = Ui.ask(() -> Sessions.workbench().present().filter(ArchiveSession::isModified).isPresent());
+		Ui.later(way);
+		if (unsaved) {
+			Shell question = Widgets.shell("Unsaved changes");
+			Hand.click(Widgets.button("Don't save"));
+			Ui.waitUntil("the question is gone", question::isDisposed);
+		}
+		Ui.run(() -> { }); // the way has begun
+	}
+
 	/** Opens an archive in place of the one on show, as the start page does; of that, unsaved changes are taken back. */
 	public static void open(Path folder) {
 		takeBackChanges();
-		Ui.later(() -> Opening.open(folder));
-		Ui.run(() -> { }); // it has begun, or asks
+		leave(() -> Opening.open(folder));
 		Ui.waitUntil("it is on show", () -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
 		Ui.waitUntilIdle();
 	}
@@ -140,8 +152,7 @@ public final class Stage {
 	/** Opens the demo in place of the one on show, as the first start does; of that, unsaved changes are taken back. */
 	public static void openDemo() {
 		takeBackChanges();
-		Ui.later(Opening::openDemo);
-		Ui.run(() -> { }); // it has begun, or asks
+		leave(Opening::openDemo);
 		Ui.waitUntil("the demo is on show",
 				() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isPresent());
 		Ui.waitUntilIdle();
@@ -167,7 +178,7 @@ public final class Stage {
 
 	/** Makes an empty archive, as the command does once the person has chosen a folder in the dialog of the desktop. */
 	public static void create(Path folder) {
-		Ui.later(() -> Opening.create(folder, folder.getFileName().toString()));
+		leave(() -> Opening.create(folder, folder.getFileName().toString()));
 		Ui.waitUntil("the new archive is on show",
 				() -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
 		Ui.waitUntilIdle();
@@ -175,7 +186,7 @@ public final class Stage {
 
 	/** Closes the archive on show. */
 	public static void close() {
-		Ui.later(Opening::closeCurrent);
+		leave(Opening::closeCurrent);
 		Ui.waitUntil("none is on show", () -> Sessions.workbench().current().isEmpty());
 		Ui.waitUntilIdle();
 	}
