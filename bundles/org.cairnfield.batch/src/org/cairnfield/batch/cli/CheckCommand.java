@@ -19,6 +19,7 @@ import org.cairnfield.curation.rules.Subject;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 @Command(name = "check", description = "Looks for what is wrong with the map of an archive. Changes nothing.")
 final class CheckCommand extends ArchiveCommand {
@@ -28,6 +29,13 @@ final class CheckCommand extends ArchiveCommand {
 
 	@Option(names = "--most", paramLabel = "N", defaultValue = "5", description = "Findings listed of each rule; default ${DEFAULT-VALUE}. --json lists all.")
 	int most;
+
+	@Override
+	void checkArguments() {
+		if (most < 0) {
+			throw new ParameterException(spec.commandLine(), "--most must be a number from 0 up, not " + most);
+		}
+	}
 
 	@Override
 	Mode mode() {

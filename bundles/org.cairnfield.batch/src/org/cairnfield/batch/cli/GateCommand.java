@@ -28,6 +28,11 @@ final class GateCommand extends ArchiveCommand {
 	}
 
 	@Override
+	void checkArguments() {
+		packArgs.settings();
+	}
+
+	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
 		if (init) {

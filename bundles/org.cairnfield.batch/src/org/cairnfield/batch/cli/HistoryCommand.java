@@ -8,12 +8,20 @@ import org.cairnfield.archive.history.SavePoints;
 import org.cairnfield.core.task.Workers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 @Command(name = "history", description = "Lists the save points of an archive, the last one first.")
 final class HistoryCommand extends ArchiveCommand {
 
 	@Option(names = "--most", paramLabel = "N", defaultValue = "20", description = "How many; default ${DEFAULT-VALUE}.")
 	int most;
+
+	@Override
+	void checkArguments() {
+		if (most < 0) {
+			throw new ParameterException(spec.commandLine(), "--most must be a number from 0 up, not " + most);
+		}
+	}
 
 	@Override
 	Mode mode() {

@@ -2,7 +2,10 @@ package org.cairnfield.batch.cli;
 
 import org.cairnfield.core.match.Voting;
 import org.cairnfield.exchange.pack.PackSettings;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** How a device is to search, and how coarsely levels are written. */
 final class PackArgs {
@@ -16,8 +19,15 @@ final class PackArgs {
 	@Option(names = "--voters", paramLabel = "K", defaultValue = "3", description = "Samples that vote, weighted, 1 to 100; default ${DEFAULT-VALUE}.")
 	int voters;
 
-	/** @throws IllegalArgumentException for a number out of range */
+	@Spec(Spec.Target.MIXEE)
+	CommandSpec spec;
+
+	/** @throws ParameterException for a number out of range */
 	PackSettings settings() {
-		return new PackSettings(stepDb, probes, true, new Voting(voters, true));
+		try {
+			return new PackSettings(stepDb, probes, true, new Voting(voters, true));
+		} catch (IllegalArgumentException e) {
+			throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+		}
 	}
 }

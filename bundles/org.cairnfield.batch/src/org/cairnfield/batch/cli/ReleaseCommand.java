@@ -58,6 +58,7 @@ final class ReleaseCommand extends ArchiveCommand {
 			throw wrong("--override needs --person: somebody takes the responsibility by name");
 		}
 		overrules();
+		packArgs.settings();
 	}
 
 	private ParameterException wrong(String what) {

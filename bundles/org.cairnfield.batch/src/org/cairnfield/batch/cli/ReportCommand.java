@@ -34,6 +34,11 @@ final class ReportCommand extends ArchiveCommand {
 	}
 
 	@Override
+	void checkArguments() {
+		packArgs.settings();
+	}
+
+	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
 		String page;

@@ -19,6 +19,7 @@ import org.cairnfield.curation.release.ArchiveVerification;
 import org.cairnfield.curation.release.KnownReleases;
 import org.cairnfield.curation.release.Verification;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -45,6 +46,10 @@ final class VerifyCommand extends SurveyCommand {
 
 	@Option(names = "--forget", description = "Forget what was seen on this computer of the archive's releases, and remember them as they are now.")
 	boolean forget;
+
+	/** Verification goes on in any case; scripts can pass the option to each command that reads an archive. */
+	@Mixin
+	DamageArgs damageArgs;
 
 	@Parameters(arity = "0..*", paramLabel = "FILE", description = "Exported files, or folders of them.")
 	List<Path> files = List.of();

@@ -92,6 +92,15 @@ class DamagedArchiveTest {
 	}
 
 	@Test
+	void verifiesTheReleasesAllTheSame() {
+		for (List<Object> more : List.<List<Object>>of(List.of(), List.of("--despite-damage"))) {
+			Cli verified = on(List.of("verify"), "--json", more).ended(ExitCode.DAMAGED).says(lost);
+			listsTheLostFile(verified.json());
+			assertTrue(verified.json().has("verified"), verified::toString);
+		}
+	}
+
+	@Test
 	void isNeverChangedWhateverIsAsked() throws IOException {
 		List<Path> before = SmallArchive.files(archive);
 		Path more = TestSurveys.wide(folder.resolve("more.csv"), TestSurveys.visit(30), "M");

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MutatedFilesTest {
 
 	private static final long SEED = Long.parseLong(System.getenv().getOrDefault("CAIRNFIELD_SEED", "1"));
-	private static final int MUTANTS = Integer.parseInt(System.getenv().getOrDefault("CAIRNFIELD_MUTANTS", "40"));
+	private static final int MUTANTS = Integer.parseInt(System.getenv().getOrDefault("CAIRNFIELD_MUTANTS", "32"));
 	private static final Set<Integer> DOCUMENTED = Set.of(ExitCode.OK, ExitCode.USAGE, ExitCode.INPUT, ExitCode.QUARANTINED, ExitCode.NOT_ENOUGH,
 			ExitCode.ARCHIVE, ExitCode.DAMAGED, ExitCode.FINDINGS_WARNING, ExitCode.FINDINGS_ERROR, ExitCode.GATES, ExitCode.NOT_SOUND);
 
@@ -69,7 +69,7 @@ class MutatedFilesTest {
 	}
 
 	private Path released() throws IOException {
-		Path archive = SmallArchive.make(folder);
+		Path archive = SmallArchive.make(folder, 60);
 		Cli.run("gate", "--init", "-q", "--archive", archive);
 		List<Object> release = new ArrayList<>(List.of("release", "-q", "--archive", archive, "--person", "L. Lead"));
 		for (String gate : List.of("findings-error", "proposals-open", "error-to-plain", "floor-hit-rate", "cost-to-plain")) {
@@ -77,7 +77,7 @@ class MutatedFilesTest {
 		}
 		Cli.ok(release.toArray());
 		for (int site = 0; site < 2; site++) {
-			Cli.ok("locate", "-q", "--archive", archive, "--site", TestSurveys.map(120).sites().get(site), "--latitude", 10, "--longitude", 10 + site);
+			Cli.ok("locate", "-q", "--archive", archive, "--site", TestSurveys.map(60).sites().get(site), "--latitude", 10, "--longitude", 10 + site);
 		}
 		return archive;
 	}

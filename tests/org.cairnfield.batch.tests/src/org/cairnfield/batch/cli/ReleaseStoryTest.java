@@ -139,5 +139,11 @@ class ReleaseStoryTest {
 		Cli.run("release", "--archive", archive, "--person", "L. Lead", "--override", "no-such=x").ended(ExitCode.USAGE).says("error-to-plain");
 		Cli.run("export", "--archive", archive, "--out", folder, "--kind", "both").ended(ExitCode.USAGE).says("both");
 		Cli.run("gate", "--archive", archive).ended(ExitCode.ARCHIVE);
+		for (List<Object> command : List.<List<Object>>of(List.of("gate"), List.of("release"), List.of("report", "--out", folder.resolve("r.html")),
+				List.of("export", "--out", folder))) {
+			Cli.run(command, "--archive", archive, "--step-db", 0).ended(ExitCode.USAGE).says("steps of 1");
+		}
+		Cli.run("check", "--archive", archive, "--most", -1).ended(ExitCode.USAGE).says("--most");
+		Cli.run("history", "--archive", archive, "--most", -1).ended(ExitCode.USAGE).says("--most");
 	}
 }

@@ -14,12 +14,17 @@ final class SmallArchive {
 	private SmallArchive() {
 	}
 
-	/** 120 samples of the map, 40 that test it, a split "all" of them and its proposals. */
+	/** Of 120 samples. */
 	static Path make(Path folder) {
+		return make(folder, 120);
+	}
+
+	/** A map of so many samples, a third as many that test it, a split "all" and its proposals. */
+	static Path make(Path folder, int samples) {
 		Path archive = folder.resolve("archive");
-		Cli.ok("intake", "-q", "--archive", archive, "--map", TestSurveys.wide(folder.resolve("spring.csv"), TestSurveys.map(120), "S"));
+		Cli.ok("intake", "-q", "--archive", archive, "--map", TestSurveys.wide(folder.resolve("spring.csv"), TestSurveys.map(samples), "S"));
 		Cli.ok("intake", "-q", "--archive", archive, "--test-survey", "--map",
-				TestSurveys.wide(folder.resolve("visit.csv"), TestSurveys.visit(40), "V"));
+				TestSurveys.wide(folder.resolve("visit.csv"), TestSurveys.visit(samples / 3), "V"));
 		Cli.ok("split", "-q", "--archive", archive, "--name", "all", "--epsilon", 120, "--min-pts", 3);
 		Cli.ok("propose", "-q", "--archive", archive);
 		return archive;
