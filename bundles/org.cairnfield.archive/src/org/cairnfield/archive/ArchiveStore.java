@@ -16,6 +16,7 @@ import org.cairnfield.archive.fault.LockedException;
 import org.cairnfield.archive.internal.disk.Disk;
 import org.cairnfield.archive.internal.disk.DiskFaults;
 import org.cairnfield.archive.internal.disk.FolderLock;
+import org.cairnfield.archive.internal.disk.GitEnclosure;
 import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.disk.Places;
 import org.cairnfield.archive.internal.disk.Recovery;
@@ -140,7 +141,10 @@ public final class ArchiveStore {
 			throw new ArchiveException(root + " holds no archive", "look where the archive is, or make a new one");
 		}
 		if (GitTraces.isRepository(root)) {
-			GitFolder.requireEnclosed(root);
+			GitEnclosure.require(root);
+			if (!GitEnclosure.hasPlainConfig(root)) {
+				GitFolder.requireEnclosed(root);
+			}
 		}
 		if (mode == Mode.READ) {
 			return new OpenArchive(root, this, null, "it was opened for reading", List.of());

@@ -123,8 +123,13 @@ public record HeadTrace(String branch, String id, boolean loose, String broken, 
 
 	/** Whether a full name is that of a branch, as Git would have it. */
 	public static boolean isBranch(String name) {
-		return name.startsWith(BRANCHES) && NAME.matcher(name.substring(BRANCHES.length())).matches() && !name.contains("..")
-				&& !name.contains("@{") && !name.endsWith(".") && !(name + '/').contains(".lock/");
+		return name.startsWith(BRANCHES) && isReference(name);
+	}
+
+	/** Whether a full name is that of a reference, as Git would have it. */
+	static boolean isReference(String name) {
+		return name.startsWith("refs/") && NAME.matcher(name).matches() && !name.contains("..") && !name.contains("@{")
+				&& !name.endsWith(".") && !(name + '/').contains(".lock/");
 	}
 
 	private static void requireFolders(Path root, Path git, Path file) throws IOException {

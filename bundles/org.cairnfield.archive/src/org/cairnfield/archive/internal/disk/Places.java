@@ -155,4 +155,10 @@ public final class Places {
 		}
 		return Files.createDirectory(all.resolve(Integer.toString(n)));
 	}
+
+	/** Text of a file that may hold anything, to be put in a message. */
+	public static String shown(String text) {
+		String plain = text.replaceAll("[^\\x20-\\x7e]", "?");
+		return plain.length() > 80 ? plain.substring(0, 80) + "…" : plain;
+	}
 }

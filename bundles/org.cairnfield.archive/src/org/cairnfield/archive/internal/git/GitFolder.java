@@ -15,6 +15,7 @@ import java.util.function.Predicate;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.archive.internal.disk.GitEnclosure;
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
@@ -66,7 +67,7 @@ public final class GitFolder implements AutoCloseable {
 	 * @throws ArchiveException where it cannot be opened, or leads out of the archive
 	 */
 	public static GitFolder open(Path root) throws IOException {
-		GitEnclosure.require(root);
+		requireEnclosed(root);
 		try {
 			return new GitFolder(root, lasting(builder(root).setMustExist(true).build()));
 		} catch (IOException | RuntimeException e) {
@@ -84,6 +85,7 @@ public final class GitFolder implements AutoCloseable {
 	 */
 	public static void requireEnclosed(Path root) throws IOException {
 		GitEnclosure.require(root);
+		OwnConfig.require(root);
 	}
 
 	/**
@@ -92,7 +94,7 @@ public final class GitFolder implements AutoCloseable {
 	 */
 	private static Repository lasting(Repository repository) {
 		StoredConfig config = repository.getConfig();
-		GitEnclosure.disarm(config);
+		OwnConfig.disarm(config);
 		config.setBoolean("core", null, "fsyncObjectFiles", true);
 		config.setBoolean("core", null, "fsyncRefFiles", true);
 		config.setBoolean("core", null, "logAllRefUpdates", true);

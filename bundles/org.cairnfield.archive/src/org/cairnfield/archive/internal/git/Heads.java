@@ -11,6 +11,7 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.disk.Intended;
+import org.cairnfield.archive.internal.disk.Places;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectLoader;
@@ -152,7 +153,7 @@ final class Heads {
 			return "look with 'git fsck --lost-found' for the last save point, and put its id into " + file;
 		}
 		Commit commit = commits.plain(commits.read(ObjectId.fromString(id)));
-		String summary = GitEnclosure.shown(commit.message().lines().findFirst().orElse(""));
+		String summary = Places.shown(commit.message().lines().findFirst().orElse(""));
 		return "put the line '" + id + "' into " + file + ": the last save point that the log of Git knows and that is whole, by "
 				+ commit.author() + " at " + commit.time() + ", '" + summary + "'";
 	}

@@ -1,4 +1,4 @@
-package org.cairnfield.archive.internal.git;
+package org.cairnfield.archive.internal.disk;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -7,44 +7,35 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
+import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
-import org.cairnfield.archive.fault.Damage;
-import org.cairnfield.archive.fault.DamagedException;
-import org.cairnfield.archive.internal.disk.HeadTrace;
-import org.cairnfield.archive.internal.disk.Places;
-import org.eclipse.jgit.errors.ConfigInvalidException;
-import org.eclipse.jgit.lib.Config;
-import org.eclipse.jgit.lib.Constants;
-import org.eclipse.jgit.lib.Repository;
-import org.eclipse.jgit.lib.StoredConfig;
 
 /**
  * Makes sure that the Git folder of an archive lies in the archive and leads nowhere else, before anything in it is read or
- * written: an archive may come from anybody. Files of objects are not looked at one by one; they are only read, or made anew.
+ * written: an archive may come from anybody. Files of objects are not looked at one by one; they are only read, or made
+ * anew. No Git is loaded for it.
  */
-final class GitEnclosure {
+public final class GitEnclosure {
 
 	private static final String DISTRUST = "where it is not known who put it there, do not use the archive; otherwise ";
 	private static final int LARGEST_REF_BYTES = 4096;
-	private static final int LARGEST_CONFIG_BYTES = 1 << 20;
+	private static final Pattern NOT_PLAIN = Pattern.compile("include|extensions", Pattern.CASE_INSENSITIVE);
 
 	private final Path root;
 	private final Path git;
 
 	private GitEnclosure(Path root) {
 		this.root = root;
-		this.git = root.resolve(Constants.DOT_GIT);
+		this.git = root.resolve(Places.GIT);
 	}
 
 	/**
 	 * Passes a Git folder that leads nowhere else.
 	 *
 	 * @throws ArchiveException naming what leads out
-	 * @throws DamagedException where the configuration cannot be read
 	 */
-	static void require(Path root) throws IOException {
+	public static void require(Path root) throws IOException {
 		GitEnclosure enclosure = new GitEnclosure(root);
 		enclosure.requireFolder(enclosure.git);
 		enclosure.requirePlain(enclosure.git);
@@ -54,21 +45,14 @@ final class GitEnclosure {
 		enclosure.requirePlain(enclosure.requireFolder(enclosure.git.resolve("info")));
 		enclosure.requireOwnObjects(enclosure.requireFolder(enclosure.git.resolve("objects")));
 		enclosure.requireNo("commondir", "shares its Git folder with another work tree", "clone the archive to work on it");
-		enclosure.requireHarmlessConfig();
 	}
 
-	/** Takes away what the archive's own configuration says beyond its format. On disk it stays. */
-	static void disarm(StoredConfig config) {
-		for (String section : config.getSections()) {
-			if (section.equals("core")) {
-				config.getNames(section).stream().filter(name -> !name.equalsIgnoreCase("repositoryformatversion")).toList()
-						.forEach(name -> config.unset(section, null, name));
-				config.getSubsections(section).forEach(sub -> config.unsetSection(section, sub));
-			} else if (!section.equals("extensions")) {
-				config.getSubsections(section).forEach(sub -> config.unsetSection(section, sub));
-				config.unsetSection(section, null);
-			}
-		}
+	/** Whether the archive's own configuration of Git is so plain that it need not be looked at any closer. */
+	public static boolean hasPlainConfig(Path root) throws IOException {
+		GitEnclosure enclosure = new GitEnclosure(root);
+		Path config = enclosure.git.resolve("config");
+		return !Places.isFile(config) || Files.size(config) < LARGEST_REF_BYTES
+				&& !NOT_PLAIN.matcher(enclosure.text(config, LARGEST_REF_BYTES)).find();
 	}
 
 	private Path requireFolder(Path folder) throws ArchiveException {
@@ -110,9 +94,8 @@ final class GitEnclosure {
 		String text = text(file, LARGEST_REF_BYTES);
 		if (text.startsWith(HeadTrace.SYMBOLIC)) {
 			String name = text.substring(HeadTrace.SYMBOLIC.length()).strip();
-			if (!name.startsWith(Constants.R_REFS) || !Repository.isValidRefName(name)
-					|| file.startsWith(git.resolve(Constants.R_HEADS))) {
-				throw refused(file, "names '" + shown(name) + "'", "have it name a commit, by its id");
+			if (!HeadTrace.isReference(name) || file.startsWith(git.resolve(HeadTrace.BRANCHES))) {
+				throw refused(file, "names '" + Places.shown(name) + "'", "have it name a commit, by its id");
 			}
 		}
 	}
@@ -132,39 +115,6 @@ final class GitEnclosure {
 		}
 	}
 
-	private void requireHarmlessConfig() throws IOException {
-		Path file = git.resolve(Constants.CONFIG);
-		if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-			return;
-		}
-		Config config = new Config(); // one that reads no further files
-		try {
-			config.fromText(text(file, LARGEST_CONFIG_BYTES));
-			config.getInt("core", "repositoryformatversion", 0);
-		} catch (ConfigInvalidException | IllegalArgumentException e) {
-			Damage damage = new Damage(".git/config", 0, "cannot be read: " + e.getMessage(),
-					"correct it, or delete it: an archive needs nothing of it");
-			throw new DamagedException("the history of " + root + " is damaged: " + damage.file() + ' ' + damage.reason(), damage.remedy(),
-					List.of(damage), e);
-		}
-		for (String section : config.getSections()) {
-			if (section.toLowerCase(Locale.ROOT).startsWith("include")) {
-				throw refused(file, "includes another file", "take the section [" + section + "] out of it");
-			}
-		}
-		requireExtension(file, config, "refStorage", "files");
-		requireExtension(file, config, "objectFormat", "sha1");
-		requireExtension(file, config, "partialClone", "");
-	}
-
-	private void requireExtension(Path file, Config config, String name, String supported) throws ArchiveException {
-		String value = config.getString("extensions", null, name);
-		if (value != null && !value.equalsIgnoreCase(supported)) {
-			throw refused(file, "asks for extensions." + name + " = " + shown(value) + ", which is not supported",
-					"clone it with Git into a repository without that");
-		}
-	}
-
 	private String text(Path file, int most) throws IOException {
 		if (Files.size(file) > most) {
 			throw refused(file, "is larger than any that Git writes", "restore it from a copy");
@@ -175,11 +125,5 @@ final class GitEnclosure {
 	private ArchiveException refused(Path file, String what, String otherwise) {
 		return new ArchiveException("the history of " + root + " is not opened: " + root.relativize(file) + ' ' + what,
 				DISTRUST + otherwise);
-	}
-
-	/** Text of a file that may hold anything, to be put in a message. */
-	static String shown(String text) {
-		String plain = text.replaceAll("[^\\x20-\\x7e]", "?");
-		return plain.length() > 80 ? plain.substring(0, 80) + "…" : plain;
 	}
 }
