@@ -40,7 +40,7 @@ class SettingsTest {
 	@Test
 	void everyRuleDescribesItself() {
 		List<Rule> rules = CleaningRules.registry().all();
-		assertEquals(26, rules.size());
+		assertEquals(27, rules.size());
 		for (Rule rule : rules) {
 			assertTrue(rule.id().matches("[a-z]+(-[a-z]+)*"), rule.id());
 			assertTrue(rule.explanation().endsWith(".") && rule.explanation().length() > 40, rule.id());
