@@ -10,6 +10,8 @@ import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.TestExecutionExceptionHandler;
 
@@ -20,7 +22,21 @@ public final class PictureOnFailure implements TestExecutionExceptionHandler {
 	public void handleTestExecutionException(ExtensionContext context, Throwable problem) throws Throwable {
 		problem.addSuppressed(new OnTheScreen(describe(context.getRequiredTestClass().getSimpleName() + "-"
 				+ context.getRequiredTestMethod().getName())));
+		leaveDialogs();
 		throw problem;
+	}
+
+	/** The next story begins with the workbench alone on the screen. */
+	private static void leaveDialogs() {
+		Ui.run(() -> {
+			Shell window = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
+			Shell[] shells = Display.getCurrent().getShells();
+			for (int i = shells.length - 1; i >= 0; i--) {
+				if (shells[i] != window && !shells[i].isDisposed() && shells[i].isVisible()) {
+					shells[i].close();
+				}
+			}
+		});
 	}
 
 	/** Takes a picture of that name; where it is, and what it shows in words. */

@@ -60,7 +60,7 @@ class QuayStoryTest {
 
 	@AfterEach
 	void goBack() {
-		Stage.perspective("org.cairnfield.ui.curate");
+		Stage.beginWithTheDemo(); // the archive of the story goes with its folder
 	}
 
 	@Test

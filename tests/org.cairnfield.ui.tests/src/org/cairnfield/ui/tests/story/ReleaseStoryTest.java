@@ -39,7 +39,7 @@ class ReleaseStoryTest {
 
 	@AfterEach
 	void goBack() {
-		Stage.perspective("org.cairnfield.ui.curate");
+		Stage.beginWithTheDemo(); // the archive of the story goes with its folder
 	}
 
 	@Test

@@ -25,6 +25,7 @@ import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -37,6 +38,11 @@ class UnsavedWorkStoryTest {
 
 	@TempDir
 	Path folder;
+
+	@AfterEach
+	void goBack() {
+		Stage.beginWithTheDemo(); // the archive of the story goes with its folder
+	}
 
 	private static String reasonOfTheFirst(ArchiveSession session) {
 		return Ui.ask(() -> session.archive().getSites().get(0).getSurveys().get(0).table().reason(0));

@@ -16,6 +16,8 @@ import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.SWTException;
 
 /** Does one act after the other, and looks after each whether all is well. Runs in the workbench that is wandered through. */
 final class Wanderer {
@@ -68,7 +70,7 @@ final class Wanderer {
 		} catch (NotNow e) {
 			note("  not now: " + e.getMessage());
 		} catch (AssertionError e) { // a question on the user interface thread wraps what it throws
-			if (!(e.getCause() instanceof NotNow)) {
+			if (!(e.getCause() instanceof NotNow) && !isGone(e.getCause())) {
 				throw e;
 			}
 			note("  not now: " + e.getCause().getMessage());
@@ -77,6 +79,11 @@ final class Wanderer {
 		Dialogs.answerAll(dice);
 		Ui.waitUntilIdle();
 		check();
+	}
+
+	/** What the robot was about to use is no longer there, such as a line of a list that was filled again. */
+	private static boolean isGone(Throwable problem) {
+		return problem instanceof SWTException swt && swt.code == SWT.ERROR_WIDGET_DISPOSED;
 	}
 
 	private void check() throws Exception {
