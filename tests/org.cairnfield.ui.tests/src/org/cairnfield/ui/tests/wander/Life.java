@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 
+import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
@@ -66,6 +67,7 @@ public final class Life implements IStartup {
 			Hand.press("ctrl+s");
 			Ui.waitUntil("all is saved", () -> !Sessions.workbench().current().get().isModified());
 		}
+		Ui.waitUntil("nothing is going to disk, which keeps the program", () -> !Saving.isBusy());
 		Ui.later(() -> PlatformUI.getWorkbench().close());
 	}
 
