@@ -16,6 +16,7 @@ import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -40,7 +41,7 @@ public final class Hand {
 			Rectangle bounds = control.getBounds();
 			return control.getParent() == null ? control.toDisplay(bounds.width / 2, bounds.height / 2)
 					: control.getParent().toDisplay(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
-		}, () -> isIn(control, Display.getCurrent().getCursorControl()));
+		}, () -> isIn(control, Display.getCurrent().getCursorControl()), control instanceof Button);
 	}
 
 	private static boolean isIn(Control control, Control found) {
@@ -57,7 +58,7 @@ public final class Hand {
 			item.getParent().showItem(item);
 			Rectangle bounds = item.getBounds(0);
 			return item.getParent().toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
-		}, () -> isIn(item.getParent(), Display.getCurrent().getCursorControl()));
+		}, () -> isIn(item.getParent(), Display.getCurrent().getCursorControl()), false);
 	}
 
 	/** Likewise for a row of a table. */
@@ -66,11 +67,15 @@ public final class Hand {
 			item.getParent().showItem(item);
 			Rectangle bounds = item.getBounds(0);
 			return item.getParent().toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
-		}, () -> isIn(item.getParent(), Display.getCurrent().getCursorControl()));
+		}, () -> isIn(item.getParent(), Display.getCurrent().getCursorControl()), false);
 	}
 
-	/** Follows a target that still moves, such as one in a window that is being placed, and clicks it when it is reached. */
-	private static void click(Callable<Point> target, BooleanSupplier isReached) {
+	/**
+	 * Follows a target that still moves, such as one in a window that is being placed, and clicks it when it is reached.
+	 *
+	 * @param again whether it is clicked once more where the program saw nothing of it, as when its window was just coming up
+	 */
+	private static void click(Callable<Point> target, BooleanSupplier isReached, boolean again) {
 		long end = System.nanoTime() + AIMING.toNanos();
 		do {
 			Point at = Ui.ask(target);
@@ -81,8 +86,12 @@ public final class Hand {
 			}
 			Ui.pause();
 		} while (System.nanoTime() < end);
-		press();
+		boolean seen = press();
 		release();
+		if (!seen && again) {
+			press();
+			release();
+		}
 	}
 
 	/** Clicks the tab with that title. */
@@ -131,11 +140,14 @@ public final class Hand {
 		}
 	}
 
-	private static void press() {
+	/** @return whether the program saw it */
+	private static boolean press() {
 		int before = Ui.ask(() -> Seen.byTheProgram().presses());
 		command("mousedown", "1");
 		Ui.waitAWhile(() -> Seen.byTheProgram().presses() > before);
+		boolean seen = Ui.ask(() -> Seen.byTheProgram().presses() > before);
 		Ui.waitUntilIdle();
+		return seen;
 	}
 
 	private static void release() {

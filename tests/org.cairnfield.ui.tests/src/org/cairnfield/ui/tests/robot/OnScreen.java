@@ -37,6 +37,7 @@ final class OnScreen {
 			screen.add("active window: " + (display.getActiveShell() == null ? "none" : display.getActiveShell().getText()));
 			screen.add("focus: " + (display.getFocusControl() == null ? "none" : text(display.getFocusControl())));
 			screen.add("pointer: " + display.getCursorLocation() + (display.getCursorControl() == null ? "" : " over " + text(display.getCursorControl())));
+			screen.add("of the robot the program saw: " + Seen.byTheProgram());
 			for (Job job : Job.getJobManager().find(Work.FAMILY)) {
 				screen.add("running: " + job);
 			}

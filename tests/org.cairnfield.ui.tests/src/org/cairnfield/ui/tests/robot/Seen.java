@@ -88,4 +88,9 @@ final class Seen {
 	int keysReleased() {
 		return keysReleased;
 	}
+
+	@Override
+	public String toString() {
+		return "pointer at " + pointer + ", button pressed " + presses + " times, released " + releases + ", keys released " + keysReleased;
+	}
 }

@@ -15,7 +15,8 @@ import org.eclipse.ui.PlatformUI;
 
 /**
  * One life of a workbench that is wandered through, from its start until it is left or killed. Acts only where a test has
- * started it, by system properties; a problem goes to the file {@code problem} and ends the program.
+ * started it, by system properties. A problem goes to the file {@code problem}, and what the robot waited for in vain to the
+ * file {@code lost}; both end the program.
  */
 public final class Life implements IStartup {
 
@@ -28,6 +29,11 @@ public final class Life implements IStartup {
 	/** Digests of content one of which must be there after what was unsaved is brought back; empty at the first start. */
 	static final String EXPECTED = "cairnfield.wander.expected";
 
+	/** Exit code after a problem. */
+	static final int PROBLEM = 3;
+	/** Exit code where the robot waited in vain: it may have missed a button, or the program did nothing. */
+	static final int LOST = 4;
+
 	@Override
 	public void earlyStartup() {
 		String given = System.getProperty(FOLDER);
@@ -38,8 +44,9 @@ public final class Life implements IStartup {
 		try {
 			live(folder);
 		} catch (Throwable e) {
-			report(folder, e);
-			Runtime.getRuntime().halt(3);
+			boolean lost = String.valueOf(e.getMessage()).contains("waited in vain");
+			report(folder.resolve(lost ? "lost" : "problem"), e);
+			Runtime.getRuntime().halt(lost ? LOST : PROBLEM);
 		}
 	}
 
@@ -71,13 +78,13 @@ public final class Life implements IStartup {
 		Ui.later(() -> PlatformUI.getWorkbench().close());
 	}
 
-	private static void report(Path folder, Throwable problem) {
+	private static void report(Path file, Throwable problem) {
 		try {
 			java.io.StringWriter text = new java.io.StringWriter();
 			problem.printStackTrace(new java.io.PrintWriter(text));
-			System.setProperty("cairnfield.screenshots", folder.toString());
+			System.setProperty("cairnfield.screenshots", file.getParent().toString());
 			text.append(PictureOnFailure.describe("screen"));
-			Files.writeString(folder.resolve("problem"), text.toString());
+			Files.writeString(file, text.toString());
 		} catch (Exception e) {
 			e.printStackTrace();
 		}

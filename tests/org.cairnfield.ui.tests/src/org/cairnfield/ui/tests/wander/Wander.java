@@ -24,6 +24,7 @@ public final class Wander {
 	/** Unsaved work is on disk so long after a change at the latest, on a busy machine. */
 	private static final long PATIENCE_MILLIS = 15_000;
 	private static final int START_SECONDS = 120;
+	private static final int LIVES_PER_MISS = 10;
 
 	private final Path folder;
 	private final Path archive;
@@ -31,6 +32,7 @@ public final class Wander {
 	private final long end;
 	private int lives;
 	private int kills;
+	private int lost;
 	private long steps;
 
 	/**
@@ -63,7 +65,7 @@ public final class Wander {
 
 	/** What was done, in one line. */
 	public String summary() {
-		return steps + " steps in " + lives + " lives, " + kills + " of them killed";
+		return steps + " steps in " + lives + " lives, " + kills + " of them killed, " + lost + " ended where the robot waited in vain";
 	}
 
 	/** @return digests one of which must come back, empty if the program was left in peace */
@@ -92,6 +94,13 @@ public final class Wander {
 			child.destroyForcibly().waitFor();
 			kills++;
 			return lastStates(own, System.currentTimeMillis());
+		}
+		if (child.exitValue() == Life.LOST) {
+			lost++;
+			if (lost > 1 + lives / LIVES_PER_MISS) { // a robot may miss a button now and then, a program that does nothing goes on so
+				problem(own, "the robot waited in vain " + lost + " times");
+			}
+			return Files.exists(own.resolve("diary")) ? lastStates(own, System.currentTimeMillis()) : expected; // it ended at once
 		}
 		if (Files.exists(own.resolve("problem")) || child.exitValue() != 0) {
 			problem(own, "it ended with " + child.exitValue());
@@ -137,11 +146,11 @@ public final class Wander {
 	private void problem(Path own, String what) throws IOException {
 		List<String> text = new ArrayList<>();
 		text.add(what + " (life " + lives + ", all of it in " + own + ")");
-		for (String file : List.of("problem", "steps", "output")) {
+		for (String file : List.of("problem", "lost", "steps", "output")) {
 			if (Files.exists(own.resolve(file))) {
 				List<String> lines = Files.readAllLines(own.resolve(file));
 				text.add("-- " + file);
-				text.addAll(file.equals("problem") ? lines : lines.subList(Math.max(0, lines.size() - 30), lines.size()));
+				text.addAll(file.equals("problem") || file.equals("lost") ? lines : lines.subList(Math.max(0, lines.size() - 30), lines.size()));
 			}
 		}
 		fail(String.join("\n", text));
