@@ -1,6 +1,7 @@
 # Sourced with $root set, after build.sh: builds the stories of the workbench and tells them again without building.
 
 stories="$root/tests/org.cairnfield.ui.tests"
+installed="$stories/target/work" # what Tycho has made to run them
 
 # Everything is built and the tests are ready to run; one small story is told, since the runner prepares itself only then.
 build_stories() {
@@ -19,7 +20,7 @@ tell_stories() {
   shift
   rm -rf "$folder"
   mkdir -p "$folder/reports" "$folder/home"
-  cp -r "$stories/target/work/configuration" "$folder/configuration"
+  cp -r "$installed/configuration" "$folder/configuration"
   find "$folder/configuration" -mindepth 1 -maxdepth 1 ! -name config.ini -exec rm -rf {} +
   {
     grep -v -e '^__provider' -e '^reportsdirectory' "$stories/target/surefire.properties"
@@ -34,7 +35,7 @@ tell_stories() {
   launcher=$(echo "$root"/releng/product/target/products/org.cairnfield.workbench.product/linux/gtk/x86_64/plugins/org.eclipse.equinox.launcher_*.jar)
   (cd "$stories" && exec java -Dosgi.noShutdown=false -Dosgi.os=linux -Dosgi.ws=gtk -Dosgi.arch=x86_64 -Duser.home="$folder/home" \
     -Dcairnfield.screenshots="$folder/screenshots" -Dosgi.clean=true ${story_options-} -jar "$launcher" -data "$folder/data" \
-    -install "$stories/target/work" -configuration "$folder/configuration" -application org.eclipse.tycho.surefire.osgibooter.uitest \
+    -install "$installed" -configuration "$folder/configuration" -application org.eclipse.tycho.surefire.osgibooter.uitest \
     -testproperties "$folder/surefire.properties" -testApplication org.cairnfield.ui.application \
     -product org.cairnfield.ui.product -nouithread) >"$folder/log" 2>&1 </dev/null &&
     ! grep -qhE '<testsuite [^>]*(failures|errors)="[1-9]' "$folder"/reports/*.xml && ls "$folder"/reports/*.xml >/dev/null 2>&1
