@@ -18,7 +18,8 @@ import org.eclipse.swt.widgets.Listener;
 /** Runs things on the user interface thread, and waits for it and for what works beside it. */
 public final class Ui {
 
-	private static final Duration PATIENCE = Duration.ofSeconds(40);
+	/** Long enough for another workbench to start on a machine that does much else. */
+	private static final Duration PATIENCE = Duration.ofSeconds(120);
 	private static final Duration WHILE = Duration.ofSeconds(2);
 	private static final int LOOK_MILLIS = 25;
 
