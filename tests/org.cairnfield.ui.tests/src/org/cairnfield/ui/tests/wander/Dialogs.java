@@ -28,6 +28,12 @@ final class Dialogs {
 			Hand.activate(Sight.front());
 			Hand.press("Escape");
 		}
+		for (int i = 0; i < MOST && Sight.front() != Sight.window(); i++) { // as by the button of its frame
+			Shell front = Sight.front();
+			Ui.later(front::close);
+			Ui.run(() -> { });
+			Ui.waitUntilIdle();
+		}
 	}
 
 	/** One answer to the front dialog: a button, or Escape. */

@@ -23,7 +23,7 @@ public final class Wander {
 
 	/** Unsaved work is on disk so long after a change at the latest, on a busy machine. */
 	private static final long PATIENCE_MILLIS = 15_000;
-	private static final int START_SECONDS = 120;
+	private static final int START_SECONDS = 300;
 	private static final int LIVES_PER_MISS = 10;
 
 	private final Path folder;
@@ -79,34 +79,36 @@ public final class Wander {
 		try {
 			if (kill) {
 				begin(child, own);
-				child.waitFor(millis, TimeUnit.MILLISECONDS);
-			} else {
-				child.waitFor(millis + 1000L * START_SECONDS, TimeUnit.MILLISECONDS);
 			}
-		} finally {
+			boolean ended = child.waitFor(kill ? millis : millis + 1000L * START_SECONDS, TimeUnit.MILLISECONDS);
 			steps += count(own.resolve("steps"));
-			if (child.isAlive() && !kill) {
+			if (!ended && kill) {
 				child.destroyForcibly().waitFor();
-				problem(own, "it did not end");
+				kills++;
+				return lastStates(own, System.currentTimeMillis());
 			}
-		}
-		if (child.isAlive()) {
-			child.destroyForcibly().waitFor();
-			kills++;
-			return lastStates(own, System.currentTimeMillis());
-		}
-		if (child.exitValue() == Life.LOST) {
-			lost++;
-			if (lost > 1 + lives / LIVES_PER_MISS) { // a robot may miss a button now and then, a program that does nothing goes on so
-				problem(own, "the robot waited in vain " + lost + " times");
+			if (!ended || child.exitValue() == Life.LOST) {
+				child.destroyForcibly().waitFor();
+				return miss(own, expected, ended ? "the robot waited in vain" : "it did not end");
 			}
-			return Files.exists(own.resolve("diary")) ? lastStates(own, System.currentTimeMillis()) : expected; // it ended at once
+			if (child.exitValue() != 0) {
+				problem(own, "it ended with " + child.exitValue());
+			}
+			compare(own);
+			return Set.of();
+		} finally {
+			child.destroyForcibly();
 		}
-		if (Files.exists(own.resolve("problem")) || child.exitValue() != 0) {
-			problem(own, "it ended with " + child.exitValue());
+	}
+
+	/** A robot may miss a button now and then; a program that does nothing goes on so, and is a problem. */
+	private Set<String> miss(Path own, Set<String> expected, String what) throws Exception {
+		lost++;
+		System.out.println("life " + lives + ": " + what);
+		if (lost > 1 + lives / LIVES_PER_MISS) {
+			problem(own, what + ", " + lost + " times in all");
 		}
-		compare(own);
-		return Set.of();
+		return Files.exists(own.resolve("diary")) ? lastStates(own, System.currentTimeMillis()) : expected; // it ended at once
 	}
 
 	private static void begin(Process child, Path own) throws Exception {
