@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.archive.Draft;
 import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.History;
 import org.cairnfield.ui.internal.draft.Drafts;
 import org.cairnfield.ui.internal.intake.IntakeWizard;
 import org.cairnfield.ui.internal.open.Opening;
@@ -209,6 +210,15 @@ public final class Stage {
 			return -1; // deleted while it was looked at
 		} catch (IOException e) {
 			throw new AssertionError(e);
+		}
+	}
+
+	/** Who made the last save point; it comes a moment after what it holds is saved. */
+	static String lastInHistory() {
+		try (History history = Sessions.workbench().current().get().open().history()) {
+			return history.last().person();
+		} catch (IOException e) {
+			return e.toString(); // being written
 		}
 	}
 
