@@ -5,23 +5,33 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.cairnfield.core.cluster.Centroids;
+import java.util.function.ToDoubleFunction;
+import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.cluster.Dbscan;
+import org.cairnfield.core.cluster.KDistances;
+import org.cairnfield.core.correlate.NoiseCorrelation;
+import org.cairnfield.core.correlate.Placement;
 import org.cairnfield.core.distance.Signals;
-import org.cairnfield.core.match.Matcher;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
-import org.cairnfield.core.match.SplitMatcher;
 import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.task.Workers;
 
 /**
- * Chooses how to split and search a map, by trying: {DBSCAN + correlation, DBSCAN + nearest, k-means} ×
- * {one level, two levels} × probes × k, judged by the mean error of held-out blocks of the training
- * positions within a {@link Budget} of comparisons. Test samples play no part.
+ * Chooses ε and how the split is searched, by trying: ε × {clusters as they are, large ones cut} × {one level, two levels} ×
+ * probes × voters, judged by the mean error of held-out blocks of the training positions within a {@link Budget} of
+ * comparisons. Noise counts as given to the cluster that it correlates with best. Test samples play no part.
  */
 public final class AutomaticChoice {
 
+	/** minPts of all that is tried, unless given; the sample itself counted. */
+	public static final int MIN_PTS = 3;
+	/** Shares of the k-distance curve at which ε is tried; beyond the half of it clusters of real maps run together. */
+	private static final double[] CURVE_SHARES = { 0.3, 0.5 };
 	private static final List<Voting> VOTINGS = List.of(Voting.THREE_WEIGHTED, new Voting(5, true));
 	private static final Voting WIDEST = VOTINGS.get(VOTINGS.size() - 1);
+	/** Groups and cells searched; 0 groups: in one level. */
+	private static final int[][] PROBES = { { 0, 1 }, { 0, 2 }, { 0, 3 }, { 2, 3 }, { 3, 4 }, { 4, 4 }, { 6, 8 } };
 	/** Small maps are judged on several hold-outs, for they vary more and cost less. */
 	private static final int MOST_HOLD_OUTS = 4;
 	private static final int SAMPLES_IN_ALL = 12_000;
@@ -33,97 +43,143 @@ public final class AutomaticChoice {
 	/**
 	 * One combination that was tried.
 	 *
-	 * @param splitting       on the first held-out map
+	 * @param epsilon         for the whole map, in the signals' units
+	 * @param minPts          the sample itself counted
+	 * @param search          of the cells
 	 * @param meanErrorMetres of the held-out samples, mean over the hold-outs
 	 * @param comparisonShare of plain matching, likewise
 	 */
-	public record Tried(Splitting splitting, SearchPlan plan, Voting voting, double meanErrorMetres,
-			double comparisonShare) {
+	public record Tried(double epsilon, int minPts, Search search, double meanErrorMetres, double comparisonShare) {
 
 		private Tried plus(Tried other) {
-			return new Tried(splitting, plan, voting, meanErrorMetres + other.meanErrorMetres,
-					comparisonShare + other.comparisonShare);
+			return new Tried(epsilon, minPts, search, meanErrorMetres + other.meanErrorMetres, comparisonShare + other.comparisonShare);
 		}
 	}
 
 	/**
-	 * What was chosen, made for the whole map.
+	 * What was found.
 	 *
-	 * @param tried all that was, best first
+	 * @param tried       all that was, best first: the first is the one chosen
+	 * @param budgetShare comparisons that a query may cost, as a share of plain matching
+	 * @param questions   held-out samples that were asked about, over all hold-outs
 	 */
-	public record Choice(Splitting splitting, SearchPlan plan, Matcher matcher, List<Tried> tried) {
+	public record Choice(List<Tried> tried, double budgetShare, int questions) {
+
+		/** The combination chosen. */
+		public Tried best() {
+			return tried.get(0);
+		}
+	}
+
+	private record Combination(double epsilon, Search search) {
 	}
 
 	private final Signals signals;
+	private final int minPts;
 	private final long seed;
 	private final Workers workers;
 	private final Workers inner;
 
-	private AutomaticChoice(Signals signals, long seed, Workers workers) {
+	private AutomaticChoice(Signals signals, int minPts, long seed, Workers workers) {
 		this.signals = signals;
+		this.minPts = minPts;
 		this.seed = seed;
 		this.workers = workers;
-		this.inner = workers.quietly();
+		inner = workers.quietly();
 	}
 
-	/** Looks at the samples of {@code signals} only; at least one sample. */
+	/** Chooses ε and search. Looks at the samples of {@code signals} only; at least one sample. */
 	public static Choice choose(Signals signals, long seed, Workers workers) {
-		return new AutomaticChoice(signals, seed, workers).choose();
+		return choose(signals, MIN_PTS, seed, workers);
 	}
 
-	private Choice choose() {
+	/** Likewise with a minPts that was given. */
+	public static Choice choose(Signals signals, int minPts, long seed, Workers workers) {
+		AutomaticChoice choice = new AutomaticChoice(signals, minPts, seed, workers);
+		Map<Double, Candidate> candidates = new LinkedHashMap<>();
+		for (double share : CURVE_SHARES) {
+			double epsilon = epsilonAt(signals, minPts, share, choice.inner);
+			candidates.putIfAbsent(epsilon, new Candidate(epsilon, kept -> epsilonAt(kept, minPts, share, choice.inner)));
+		}
+		return choice.among(List.copyOf(candidates.values()));
+	}
+
+	/** Chooses the search alone, for an ε that was given. */
+	public static Choice searchFor(Signals signals, double epsilon, int minPts, long seed, Workers workers) {
+		return new AutomaticChoice(signals, minPts, seed, workers).among(List.of(new Candidate(epsilon, kept -> epsilon)));
+	}
+
+	/** @param onHeldOut its ε on a map from which samples are held out */
+	private record Candidate(double epsilon, ToDoubleFunction<Signals> onHeldOut) {
+	}
+
+	private Choice among(List<Candidate> candidates) {
 		int count = Math.max(1, Math.min(MOST_HOLD_OUTS, SAMPLES_IN_ALL / Math.max(1, signals.size())));
 		Map<Combination, Tried> tried = new LinkedHashMap<>();
-		workers.progress().begin("trying splits and searches", (long) count * Recipe.all().size() + 1);
+		int questions = 0;
+		workers.progress().begin("trying splits and searches", (long) count * candidates.size());
 		for (HeldOut heldOut : HeldOut.of(signals, count, seed)) {
-			SplittingMaker maker = new SplittingMaker(heldOut.signals, seed, inner);
-			for (Recipe recipe : Recipe.all()) {
-				search(heldOut, recipe, maker.make(recipe), tried, 1.0 / count);
+			for (Candidate candidate : candidates) {
+				Clustering clustering = Dbscan.cluster(heldOut.signals, candidate.onHeldOut.applyAsDouble(heldOut.signals), minPts, inner);
+				search(heldOut, candidate.epsilon, placed(heldOut.signals, clustering), tried, 1.0 / count);
 				workers.progress().advance(1);
 			}
+			questions += heldOut.questions();
 		}
-		List<Combination> ranked = ranked(tried);
-		Combination best = ranked.get(0);
-		Splitting splitting = new SplittingMaker(signals, seed, inner).make(best.recipe());
-		SplitMap split = SplitMap.of(signals, splitting.clustering(), Centroids.Kind.MEAN, false);
-		workers.progress().advance(1);
-		return new Choice(splitting, best.plan(), matcher(split, best.plan(), best.voting()),
-				ranked.stream().map(tried::get).toList());
+		if (tried.isEmpty()) { // nothing is dense enough to be a cluster
+			tried.put(new Combination(candidates.get(0).epsilon, Search.USUAL),
+					new Tried(candidates.get(0).epsilon, minPts, Search.USUAL, Double.NaN, Double.NaN));
+		}
+		return new Choice(ranked(List.copyOf(tried.values())), Budget.share(signals.size()), questions);
 	}
 
-	private record Combination(Recipe recipe, SearchPlan plan, Voting voting) {
+	private Clustering placed(Signals kept, Clustering clustering) {
+		int[] labels = clustering.labels();
+		for (Placement p : NoiseCorrelation.place(kept, clustering, inner)) {
+			labels[p.sample()] = p.cluster();
+		}
+		return clustering.relabelled(labels);
+	}
+
+	private void search(HeldOut heldOut, double epsilon, Clustering clustering, Map<Combination, Tried> tried, double weight) {
+		if (clustering.clusters() == 0) {
+			return;
+		}
+		for (boolean cut : new boolean[] { false, true }) {
+			Search cells = new Search(cut, 0, 1, true, WIDEST);
+			SplitMap oneLevel = cells.map(heldOut.signals, cells.cells(heldOut.signals, clustering, seed, inner), seed, inner);
+			SplitMap twoLevels = oneLevel.inTwoLevels(seed, inner);
+			for (int[] probes : PROBES) {
+				Search search = new Search(cut, probes[0], probes[1], true, WIDEST);
+				List<HeldOut.Score> scores = heldOut.scores(search.matcher(search.twoLevels() ? twoLevels : oneLevel), VOTINGS, inner);
+				for (int v = 0; v < VOTINGS.size(); v++) {
+					Search by = search.with(probes[1], VOTINGS.get(v));
+					tried.merge(new Combination(epsilon, by), new Tried(epsilon, minPts, by, weight * scores.get(v).meanErrorMetres(),
+							weight * scores.get(v).comparisonShare()), Tried::plus);
+				}
+			}
+		}
 	}
 
 	/** First those within the budget and the tolerance, most thorough first; then by error; then by cost. */
-	private List<Combination> ranked(Map<Combination, Tried> tried) {
+	private List<Tried> ranked(List<Tried> tried) {
 		double allowed = Budget.share(signals.size()) * CAUTION;
-		double close = TOLERANCE * tried.values().stream().filter(t -> t.comparisonShare() <= allowed)
+		double close = TOLERANCE * tried.stream().filter(t -> t.comparisonShare() <= allowed)
 				.mapToDouble(Tried::meanErrorMetres).min().orElse(Double.NEGATIVE_INFINITY);
-		Comparator<Tried> preference = Comparator
-				.comparing((Tried t) -> t.comparisonShare() <= allowed ? 0 : t.comparisonShare())
+		List<Tried> ranked = new ArrayList<>(tried);
+		ranked.sort(Comparator.comparing((Tried t) -> t.comparisonShare() <= allowed ? 0 : t.comparisonShare())
 				.thenComparing(t -> t.meanErrorMetres() <= close ? 0 : t.meanErrorMetres())
-				.thenComparing(Tried::comparisonShare, Comparator.reverseOrder());
-		return tried.keySet().stream().sorted(Comparator.comparing(tried::get, preference)).toList();
+				.thenComparing(Tried::comparisonShare, Comparator.reverseOrder()));
+		return List.copyOf(ranked);
 	}
 
-	private void search(HeldOut heldOut, Recipe recipe, Splitting splitting, Map<Combination, Tried> tried,
-			double weight) {
-		if (splitting.clustering().clusters() == 0) {
-			return;
+	/** The k-distance (k = minPts) below which a share of the samples lies; of repeated scans, at 0, the first above. */
+	private static double epsilonAt(Signals signals, int minPts, double share, Workers workers) {
+		double[] curve = KDistances.of(signals, workers, minPts).sorted(minPts);
+		int i = Math.min(curve.length - 1, (int) (share * curve.length));
+		while (i >= 0 && i < curve.length - 1 && curve[i] == 0) {
+			i++;
 		}
-		SplitMap split = SplitMap.of(heldOut.signals, splitting.clustering(), Centroids.Kind.MEAN, false);
-		for (SearchPlan plan : SearchPlan.TRIED) {
-			List<HeldOut.Score> scores = heldOut.scores(matcher(split, plan, WIDEST), VOTINGS, inner);
-			for (int v = 0; v < VOTINGS.size(); v++) {
-				Tried once = new Tried(splitting, plan, VOTINGS.get(v), weight * scores.get(v).meanErrorMetres(),
-						weight * scores.get(v).comparisonShare());
-				tried.merge(new Combination(recipe, plan, VOTINGS.get(v)), once, Tried::plus);
-			}
-		}
-	}
-
-	private Matcher matcher(SplitMap split, SearchPlan plan, Voting voting) {
-		SplitMap searched = plan.twoLevel() ? split.inTwoLevels(seed, inner) : split;
-		return new SplitMatcher(searched, plan.groupProbes(), plan.cellProbes(), true, voting);
+		return i < 0 || Double.isInfinite(curve[i]) ? 0 : curve[i];
 	}
 }

@@ -66,6 +66,11 @@ final class HeldOut {
 		return asked.view(chosen.stream().mapToInt(Integer::intValue).toArray());
 	}
 
+	/** How many samples are asked about. */
+	int questions() {
+		return questions.size();
+	}
+
 	/** Mean plane error in metres and mean comparisons as a share of the map, for each voting from one search. */
 	List<Score> scores(Matcher matcher, List<Voting> votings, Workers workers) {
 		List<Score> scores = new ArrayList<>();

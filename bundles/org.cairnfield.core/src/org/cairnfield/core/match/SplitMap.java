@@ -53,11 +53,23 @@ public final class SplitMap {
 	}
 
 	/**
-	 * The same with the values of the centroids rounded, as a device pack holds them; see {@link Centroids#rounded}. Search
-	 * in one level.
+	 * The same cells and groups on other signals of the same samples, with all centroids rounded, as a device pack holds them;
+	 * see {@link Centroids#rounded}. Centroids are means.
 	 */
-	public SplitMap withRoundedCentroids(int parts) {
-		return new SplitMap(signals, rank, cells, pool, packed, centroids.rounded(parts), null, null);
+	public SplitMap rounded(Signals others, int parts) {
+		Centroids exact = Centroids.of(others, cells, Centroids.Kind.MEAN);
+		return new SplitMap(others, Neighbours.rankByPlace(others.map()), cells, pool, new PackedCells(others, cells, pool),
+				exact.rounded(parts), groups == null ? null : exact.grouped(cellsOfGroup).rounded(parts), cellsOfGroup);
+	}
+
+	/** What stands for each group of cells in a search of two levels; null in one level. */
+	public Centroids groupCentroids() {
+		return groups;
+	}
+
+	/** The cells of a group, ascending, a copy. */
+	public int[] cellsOf(int group) {
+		return cellsOfGroup[group].clone();
 	}
 
 	/** What stands for each cell in the coarse search. */

@@ -1,6 +1,5 @@
 package org.cairnfield.core.choose;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,12 +11,17 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.cairnfield.core.choose.AutomaticChoice.Choice;
 import org.cairnfield.core.choose.AutomaticChoice.Tried;
+import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.cluster.Dbscan;
+import org.cairnfield.core.correlate.NoiseCorrelation;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.match.Estimates;
+import org.cairnfield.core.match.Matcher;
 import org.cairnfield.core.match.Neighbours;
 import org.cairnfield.core.match.PlainMatcher;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.task.Threads;
 import org.cairnfield.core.task.Workers;
@@ -32,18 +36,25 @@ class AutomaticChoiceTest {
 	private static final Choice CHOICE = AutomaticChoice.choose(SITE.signals, 1, HERE);
 
 	@Test
-	void tellsAllThatItTriedBestFirst() {
+	void listsAllThatItTriedBestFirst() {
 		List<Tried> tried = CHOICE.tried();
-		assertEquals(3, tried.stream().map(t -> t.splitting().method()).distinct().count());
-		assertEquals(2, tried.stream().map(t -> t.plan().twoLevel()).distinct().count());
-		assertTrue(tried.stream().map(t -> t.plan().cellProbes()).distinct().count() > 2);
-		assertTrue(tried.stream().map(t -> t.voting().k()).distinct().count() > 1);
+		assertEquals(2, tried.stream().map(Tried::epsilon).distinct().count());
+		assertEquals(2, tried.stream().map(t -> t.search().cut()).distinct().count());
+		assertEquals(2, tried.stream().map(t -> t.search().twoLevels()).distinct().count());
+		assertTrue(tried.stream().map(t -> t.search().cellProbes()).distinct().count() > 2);
+		assertTrue(tried.stream().map(t -> t.search().voting().k()).distinct().count() > 1);
+		assertEquals(tried.size(), tried.stream().map(t -> t.epsilon() + t.search().code()).distinct().count());
 		for (Tried t : tried) {
 			assertTrue(t.meanErrorMetres() > 0 && t.comparisonShare() > 0 && t.comparisonShare() < 2, t.toString());
 		}
-		assertEquals(tried.get(0).plan(), CHOICE.plan());
-		assertEquals(tried.get(0).splitting().method(), CHOICE.splitting().method());
-		assertEquals(tried.get(0).voting(), CHOICE.matcher().voting());
+		assertEquals(tried.get(0), CHOICE.best());
+	}
+
+	@Test
+	void keepsToAnEpsilonThatWasGiven() {
+		Choice choice = AutomaticChoice.searchFor(SITE.signals, CHOICE.best().epsilon(), 5, 1, HERE);
+		assertTrue(choice.tried().stream().allMatch(t -> t.epsilon() == CHOICE.best().epsilon() && t.minPts() == 5));
+		assertTrue(choice.tried().stream().map(Tried::search).distinct().count() == choice.tried().size());
 	}
 
 	/** With a tenth of the budget to spare, errors within 3 % count as equal, and then the thorough search wins. */
@@ -73,7 +84,7 @@ class AutomaticChoiceTest {
 	void positionsAFreshWalkAsWellAsPlainMatchingForAFractionOfTheCost(long seed) {
 		SimulatedSite site = seed == 3 ? SITE : new SimulatedSite(seed);
 		Choice choice = seed == 3 ? CHOICE : AutomaticChoice.choose(site.signals, 1, HERE);
-		Estimates chosen = site.estimate(choice.matcher());
+		Estimates chosen = site.estimate(matcher(site.signals, choice));
 		Estimates plain = site.estimate(new PlainMatcher(new Neighbours(site.signals), Voting.NEAREST));
 		double ratio = site.meanErrorMetres(chosen) / site.meanErrorMetres(plain);
 		assertTrue(ratio <= 1.1, "error " + ratio + " of plain");
@@ -94,21 +105,18 @@ class AutomaticChoiceTest {
 	}
 
 	private static void assertSame(Choice expected, Choice found) {
-		assertEquals(expected.plan(), found.plan());
-		assertEquals(expected.splitting().toString(), found.splitting().toString());
-		assertArrayEquals(expected.splitting().clustering().labels(), found.splitting().clustering().labels());
-		assertEquals(text(expected.tried()), text(found.tried()));
-		Estimates a = SITE.estimate(expected.matcher());
-		Estimates b = SITE.estimate(found.matcher());
-		for (int q = 0; q < a.size(); q++) {
-			assertEquals(a.x(q), b.x(q));
-			assertEquals(a.comparisons(q), b.comparisons(q));
-		}
+		assertEquals(expected.tried(), found.tried());
+		assertEquals(expected.questions(), found.questions());
 	}
 
-	private static List<String> text(List<Tried> tried) {
-		return tried.stream().map(t -> t.splitting() + " " + t.plan() + " " + t.voting() + " " + t.meanErrorMetres()
-				+ " " + t.comparisonShare()).toList();
+	/** As a map is searched where every noise sample was given to the cluster it correlates with. */
+	private static Matcher matcher(Signals signals, Choice choice) {
+		Tried best = choice.best();
+		Clustering found = Dbscan.cluster(signals, best.epsilon(), best.minPts(), HERE);
+		int[] labels = found.labels();
+		NoiseCorrelation.place(signals, found, HERE).forEach(p -> labels[p.sample()] = p.cluster());
+		Search search = best.search();
+		return search.matcher(search.map(signals, search.cells(signals, found.relabelled(labels), 1, HERE), 1, HERE));
 	}
 
 	@Test
@@ -143,9 +151,7 @@ class AutomaticChoiceTest {
 			Signals signals = Signals.of(b.build());
 			Choice choice = AutomaticChoice.choose(signals, 1, HERE);
 			assertFalse(choice.tried().isEmpty());
-			assertEquals(n, choice.splitting().clustering().size());
-			Estimates e = Estimates.of(choice.matcher(), signals.rows(), HERE);
-			assertTrue(IntStream.range(0, n).noneMatch(q -> Double.isNaN(e.x(q))), n + " samples: " + choice.plan());
+			assertTrue(choice.best().search().cellProbes() >= 1);
 		}
 	}
 }

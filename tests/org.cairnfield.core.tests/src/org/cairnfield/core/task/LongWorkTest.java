@@ -9,7 +9,6 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.cairnfield.core.choose.AutomaticChoice;
-import org.cairnfield.core.choose.SplitChoice;
 import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.Dbscan;
@@ -52,7 +51,6 @@ class LongWorkTest {
 		CORRELATION_RECOMPUTED(w -> NoiseCorrelation.place(EUCLIDEAN, CLUSTERING, w)), //
 		TWO_LEVELS(w -> SplitMap.of(SIGNALS, new Clustering(ALL, null), Centroids.Kind.MEAN, false).inTwoLevels(1, w)), //
 		MATCHING(w -> Estimates.of(new PlainMatcher(new Neighbours(SIGNALS), Voting.NEAREST), SIGNALS.rows(), w)), //
-		SPLIT_CHOICE(w -> SplitChoice.choose(SIGNALS, 1, w)), //
 		AUTOMATIC_CHOICE(w -> AutomaticChoice.choose(SIGNALS, 1, w));
 
 		private final Consumer<Workers> run;
