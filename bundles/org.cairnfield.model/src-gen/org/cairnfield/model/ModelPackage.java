@@ -681,13 +681,40 @@ public interface ModelPackage extends EPackage {
 	int SPLIT__THRESHOLD = 9;
 
 	/**
+	 * The feature id for the '<em><b>Search</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPLIT__SEARCH = 10;
+
+	/**
+	 * The feature id for the '<em><b>Search Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPLIT__SEARCH_REASON = 11;
+
+	/**
+	 * The feature id for the '<em><b>In Release</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPLIT__IN_RELEASE = 12;
+
+	/**
 	 * The feature id for the '<em><b>Clusters</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__CLUSTERS = 10;
+	int SPLIT__CLUSTERS = 13;
 
 	/**
 	 * The feature id for the '<em><b>Labels</b></em>' attribute.
@@ -696,7 +723,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__LABELS = 11;
+	int SPLIT__LABELS = 14;
 
 	/**
 	 * The feature id for the '<em><b>Proposals</b></em>' attribute.
@@ -705,7 +732,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__PROPOSALS = 12;
+	int SPLIT__PROPOSALS = 15;
 
 	/**
 	 * The number of structural features of the '<em>Split</em>' class.
@@ -714,7 +741,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT_FEATURE_COUNT = 13;
+	int SPLIT_FEATURE_COUNT = 16;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.ClusterImpl <em>Cluster</em>}' class.
@@ -1247,6 +1274,16 @@ public interface ModelPackage extends EPackage {
 	int SCOPE = 24;
 
 	/**
+	 * The meta object id for the '<em>Search</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.cairnfield.core.match.Search
+	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSearch()
+	 * @generated
+	 */
+	int SEARCH = 25;
+
+	/**
 	 * The meta object id for the '<em>Sample Key</em>' data type.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1254,7 +1291,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleKey()
 	 * @generated
 	 */
-	int SAMPLE_KEY = 25;
+	int SAMPLE_KEY = 26;
 
 	/**
 	 * The meta object id for the '<em>Subject</em>' data type.
@@ -1264,7 +1301,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSubject()
 	 * @generated
 	 */
-	int SUBJECT = 26;
+	int SUBJECT = 27;
 
 	/**
 	 * The meta object id for the '<em>Wifi Band</em>' data type.
@@ -1274,7 +1311,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getWifiBand()
 	 * @generated
 	 */
-	int WIFI_BAND = 27;
+	int WIFI_BAND = 28;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1284,7 +1321,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 28;
+	int DATE = 29;
 
 	/**
 	 * The meta object id for the '<em>Time</em>' data type.
@@ -1294,7 +1331,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getTime()
 	 * @generated
 	 */
-	int TIME = 29;
+	int TIME = 30;
 
 
 	/**
@@ -1961,6 +1998,39 @@ public interface ModelPackage extends EPackage {
 	EAttribute getSplit_Threshold();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Split#getSearch <em>Search</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Search</em>'.
+	 * @see org.cairnfield.model.Split#getSearch()
+	 * @see #getSplit()
+	 * @generated
+	 */
+	EAttribute getSplit_Search();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Split#getSearchReason <em>Search Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Search Reason</em>'.
+	 * @see org.cairnfield.model.Split#getSearchReason()
+	 * @see #getSplit()
+	 * @generated
+	 */
+	EAttribute getSplit_SearchReason();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Split#isInRelease <em>In Release</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>In Release</em>'.
+	 * @see org.cairnfield.model.Split#isInRelease()
+	 * @see #getSplit()
+	 * @generated
+	 */
+	EAttribute getSplit_InRelease();
+
+	/**
 	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Split#getClusters <em>Clusters</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2566,6 +2636,20 @@ public interface ModelPackage extends EPackage {
 	EDataType getScope();
 
 	/**
+	 * Returns the meta object for data type '{@link org.cairnfield.core.match.Search <em>Search</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * How a split is searched for a position.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Search</em>'.
+	 * @see org.cairnfield.core.match.Search
+	 * @model instanceClass="org.cairnfield.core.match.Search"
+	 * @generated
+	 */
+	EDataType getSearch();
+
+	/**
 	 * Returns the meta object for data type '{@link org.cairnfield.model.values.SampleKey <em>Sample Key</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3162,6 +3246,30 @@ public interface ModelPackage extends EPackage {
 		EAttribute SPLIT__THRESHOLD = eINSTANCE.getSplit_Threshold();
 
 		/**
+		 * The meta object literal for the '<em><b>Search</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPLIT__SEARCH = eINSTANCE.getSplit_Search();
+
+		/**
+		 * The meta object literal for the '<em><b>Search Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPLIT__SEARCH_REASON = eINSTANCE.getSplit_SearchReason();
+
+		/**
+		 * The meta object literal for the '<em><b>In Release</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPLIT__IN_RELEASE = eINSTANCE.getSplit_InRelease();
+
+		/**
 		 * The meta object literal for the '<em><b>Clusters</b></em>' containment reference list feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3626,6 +3734,16 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType SCOPE = eINSTANCE.getScope();
+
+		/**
+		 * The meta object literal for the '<em>Search</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.cairnfield.core.match.Search
+		 * @see org.cairnfield.model.impl.ModelPackageImpl#getSearch()
+		 * @generated
+		 */
+		EDataType SEARCH = eINSTANCE.getSearch();
 
 		/**
 		 * The meta object literal for the '<em>Sample Key</em>' data type.

@@ -4,6 +4,8 @@ package org.cairnfield.model;
 
 import java.util.Map;
 
+import org.cairnfield.core.match.Search;
+
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposals;
 import org.cairnfield.model.values.Scope;
@@ -36,6 +38,9 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Split#getSeed <em>Seed</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getGate <em>Gate</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getThreshold <em>Threshold</em>}</li>
+ *   <li>{@link org.cairnfield.model.Split#getSearch <em>Search</em>}</li>
+ *   <li>{@link org.cairnfield.model.Split#getSearchReason <em>Search Reason</em>}</li>
+ *   <li>{@link org.cairnfield.model.Split#isInRelease <em>In Release</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getClusters <em>Clusters</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getLabels <em>Labels</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getProposals <em>Proposals</em>}</li>
@@ -303,6 +308,82 @@ public interface Split extends EObject {
 	 * @generated
 	 */
 	void setThreshold(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Search</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How devices search the split; unset where nobody has chosen, as in archives made before there was a choice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Search</em>' attribute.
+	 * @see #setSearch(Search)
+	 * @see org.cairnfield.model.ModelPackage#getSplit_Search()
+	 * @model dataType="org.cairnfield.model.Search"
+	 *        annotation="urn:org.cairnfield:words label='Search'"
+	 * @generated
+	 */
+	Search getSearch();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Split#getSearch <em>Search</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Search</em>' attribute.
+	 * @see #getSearch()
+	 * @generated
+	 */
+	void setSearch(Search value);
+
+	/**
+	 * Returns the value of the '<em><b>Search Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Why it is searched that way, for a person; unset likewise.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Search Reason</em>' attribute.
+	 * @see #setSearchReason(String)
+	 * @see org.cairnfield.model.ModelPackage#getSplit_SearchReason()
+	 * @model annotation="urn:org.cairnfield:words label='Search chosen'"
+	 * @generated
+	 */
+	String getSearchReason();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Split#getSearchReason <em>Search Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Search Reason</em>' attribute.
+	 * @see #getSearchReason()
+	 * @generated
+	 */
+	void setSearchReason(String value);
+
+	/**
+	 * Returns the value of the '<em><b>In Release</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether the next release takes this split.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>In Release</em>' attribute.
+	 * @see #setInRelease(boolean)
+	 * @see org.cairnfield.model.ModelPackage#getSplit_InRelease()
+	 * @model annotation="urn:org.cairnfield:words label='In the next release'"
+	 * @generated
+	 */
+	boolean isInRelease();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Split#isInRelease <em>In Release</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>In Release</em>' attribute.
+	 * @see #isInRelease()
+	 * @generated
+	 */
+	void setInRelease(boolean value);
 
 	/**
 	 * Returns the value of the '<em><b>Clusters</b></em>' containment reference list.

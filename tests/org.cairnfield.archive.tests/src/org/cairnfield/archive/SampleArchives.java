@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Random;
 
 import org.cairnfield.core.cluster.Role;
+import org.cairnfield.core.match.Search;
+import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -193,6 +195,12 @@ public final class SampleArchives {
 		split.setEpsilon(random.nextDouble() * 200);
 		split.setMinPts(1 + random.nextInt(9));
 		split.setPcaShare(random.nextBoolean() ? null : 0.95);
+		if (random.nextBoolean()) {
+			split.setSearch(new Search(random.nextBoolean(), random.nextInt(4), 1 + random.nextInt(8), random.nextBoolean(),
+					new Voting(1 + random.nextInt(5), random.nextBoolean())));
+			split.setSearchReason("of 56 tried\ton held-out positions");
+			split.setInRelease(random.nextBoolean());
+		}
 		split.setSeed(random.nextLong());
 		split.setGate(random.nextBoolean() ? 0.1 : 0.25);
 		split.setThreshold(random.nextBoolean() ? 0.1 : -1);

@@ -72,6 +72,9 @@ public class SplitItemProvider
 			addSeedPropertyDescriptor(object);
 			addGatePropertyDescriptor(object);
 			addThresholdPropertyDescriptor(object);
+			addSearchPropertyDescriptor(object);
+			addSearchReasonPropertyDescriptor(object);
+			addInReleasePropertyDescriptor(object);
 			addLabelsPropertyDescriptor(object);
 			addProposalsPropertyDescriptor(object);
 		}
@@ -299,6 +302,72 @@ public class SplitItemProvider
 	}
 
 	/**
+	 * This adds a property descriptor for the Search feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addSearchPropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Split_search_feature"),
+				 getString("_UI_Split_search_description"),
+				 ModelPackage.Literals.SPLIT__SEARCH,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the Search Reason feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addSearchReasonPropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Split_searchReason_feature"),
+				 getString("_UI_Split_searchReason_description"),
+				 ModelPackage.Literals.SPLIT__SEARCH_REASON,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.GENERIC_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
+	 * This adds a property descriptor for the In Release feature.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected void addInReleasePropertyDescriptor(Object object) {
+		itemPropertyDescriptors.add
+			(createItemPropertyDescriptor
+				(((ComposeableAdapterFactory)adapterFactory).getRootAdapterFactory(),
+				 getResourceLocator(),
+				 getString("_UI_Split_inRelease_feature"),
+				 getString("_UI_Split_inRelease_description"),
+				 ModelPackage.Literals.SPLIT__IN_RELEASE,
+				 false,
+				 false,
+				 false,
+				 ItemPropertyDescriptor.BOOLEAN_VALUE_IMAGE,
+				 null,
+				 null));
+	}
+
+	/**
 	 * This adds a property descriptor for the Labels feature.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -419,6 +488,9 @@ public class SplitItemProvider
 			case ModelPackage.SPLIT__SEED:
 			case ModelPackage.SPLIT__GATE:
 			case ModelPackage.SPLIT__THRESHOLD:
+			case ModelPackage.SPLIT__SEARCH:
+			case ModelPackage.SPLIT__SEARCH_REASON:
+			case ModelPackage.SPLIT__IN_RELEASE:
 			case ModelPackage.SPLIT__LABELS:
 			case ModelPackage.SPLIT__PROPOSALS:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), false, true));

@@ -5,6 +5,8 @@ package org.cairnfield.model.impl;
 import java.time.Instant;
 import java.time.LocalDate;
 
+import org.cairnfield.core.match.Search;
+
 import org.cairnfield.core.radio.WifiBand;
 
 import org.cairnfield.model.*;
@@ -112,6 +114,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return createGeoreferenceFromString(eDataType, initialValue);
 			case ModelPackage.SCOPE:
 				return createScopeFromString(eDataType, initialValue);
+			case ModelPackage.SEARCH:
+				return createSearchFromString(eDataType, initialValue);
 			case ModelPackage.SAMPLE_KEY:
 				return createSampleKeyFromString(eDataType, initialValue);
 			case ModelPackage.SUBJECT:
@@ -151,6 +155,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return convertGeoreferenceToString(eDataType, instanceValue);
 			case ModelPackage.SCOPE:
 				return convertScopeToString(eDataType, instanceValue);
+			case ModelPackage.SEARCH:
+				return convertSearchToString(eDataType, instanceValue);
 			case ModelPackage.SAMPLE_KEY:
 				return convertSampleKeyToString(eDataType, instanceValue);
 			case ModelPackage.SUBJECT:
@@ -542,6 +548,42 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 */
 	public String convertScopeToString(EDataType eDataType, Object instanceValue) {
 		return convertScope((Scope)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Search createSearch(final String it) {
+		return it == null ? null : Search.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Search createSearchFromString(EDataType eDataType, String initialValue) {
+		return createSearch(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSearch(final Search it) {
+		return it == null ? null : it.code();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSearchToString(EDataType eDataType, Object instanceValue) {
+		return convertSearch((Search)instanceValue);
 	}
 
 	/**

@@ -5,6 +5,8 @@ package org.cairnfield.model.impl;
 import java.time.Instant;
 import java.time.LocalDate;
 
+import org.cairnfield.core.match.Search;
+
 import org.cairnfield.core.radio.WifiBand;
 
 import org.cairnfield.model.AccessPoint;
@@ -233,6 +235,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EDataType scopeEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType searchEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -955,8 +964,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getSplit_Clusters() {
-		return (EReference)splitEClass.getEStructuralFeatures().get(10);
+	public EAttribute getSplit_Search() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(10);
 	}
 
 	/**
@@ -965,7 +974,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_Labels() {
+	public EAttribute getSplit_SearchReason() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(11);
 	}
 
@@ -975,8 +984,38 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_Proposals() {
+	public EAttribute getSplit_InRelease() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getSplit_Clusters() {
+		return (EReference)splitEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Labels() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSplit_Proposals() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(15);
 	}
 
 	/**
@@ -1495,6 +1534,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getSearch() {
+		return searchEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getSampleKey() {
 		return sampleKeyEDataType;
 	}
@@ -1636,6 +1685,9 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(splitEClass, SPLIT__SEED);
 		createEAttribute(splitEClass, SPLIT__GATE);
 		createEAttribute(splitEClass, SPLIT__THRESHOLD);
+		createEAttribute(splitEClass, SPLIT__SEARCH);
+		createEAttribute(splitEClass, SPLIT__SEARCH_REASON);
+		createEAttribute(splitEClass, SPLIT__IN_RELEASE);
 		createEReference(splitEClass, SPLIT__CLUSTERS);
 		createEAttribute(splitEClass, SPLIT__LABELS);
 		createEAttribute(splitEClass, SPLIT__PROPOSALS);
@@ -1700,6 +1752,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		placementEDataType = createEDataType(PLACEMENT);
 		georeferenceEDataType = createEDataType(GEOREFERENCE);
 		scopeEDataType = createEDataType(SCOPE);
+		searchEDataType = createEDataType(SEARCH);
 		sampleKeyEDataType = createEDataType(SAMPLE_KEY);
 		subjectEDataType = createEDataType(SUBJECT);
 		wifiBandEDataType = createEDataType(WIFI_BAND);
@@ -1982,6 +2035,9 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getSplit_Seed(), ecorePackage.getELong(), "seed", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Gate(), ecorePackage.getEDouble(), "gate", "0.1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Threshold(), ecorePackage.getEDouble(), "threshold", "0.1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Search(), this.getSearch(), "search", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_SearchReason(), ecorePackage.getEString(), "searchReason", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_InRelease(), ecorePackage.getEBoolean(), "inRelease", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSplit_Clusters(), this.getCluster(), null, "clusters", null, 0, -1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Labels(), this.getLabels(), "labels", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Proposals(), this.getProposals(), "proposals", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2132,6 +2188,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEDataType(placementEDataType, Placement.class, "Placement", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(georeferenceEDataType, Georeference.class, "Georeference", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(scopeEDataType, Scope.class, "Scope", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(searchEDataType, Search.class, "Search", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(sampleKeyEDataType, SampleKey.class, "SampleKey", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(subjectEDataType, Subject.class, "Subject", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(wifiBandEDataType, WifiBand.class, "WifiBand", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -2519,6 +2576,24 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Threshold r"
+		   });
+		addAnnotation
+		  (getSplit_Search(),
+		   source,
+		   new String[] {
+			   "label", "Search"
+		   });
+		addAnnotation
+		  (getSplit_SearchReason(),
+		   source,
+		   new String[] {
+			   "label", "Search chosen"
+		   });
+		addAnnotation
+		  (getSplit_InRelease(),
+		   source,
+		   new String[] {
+			   "label", "In the next release"
 		   });
 		addAnnotation
 		  (getSplit_Clusters(),

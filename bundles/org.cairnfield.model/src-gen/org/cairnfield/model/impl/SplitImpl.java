@@ -5,6 +5,8 @@ package org.cairnfield.model.impl;
 import java.util.Collection;
 import java.util.Map;
 
+import org.cairnfield.core.match.Search;
+
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Split;
@@ -48,6 +50,9 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getSeed <em>Seed</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getGate <em>Gate</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getThreshold <em>Threshold</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.SplitImpl#getSearch <em>Search</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.SplitImpl#getSearchReason <em>Search Reason</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.SplitImpl#isInRelease <em>In Release</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getClusters <em>Clusters</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getLabels <em>Labels</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getProposals <em>Proposals</em>}</li>
@@ -255,6 +260,66 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 	 * @ordered
 	 */
 	protected double threshold = THRESHOLD_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSearch() <em>Search</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSearch()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Search SEARCH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSearch() <em>Search</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSearch()
+	 * @generated
+	 * @ordered
+	 */
+	protected Search search = SEARCH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSearchReason() <em>Search Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSearchReason()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SEARCH_REASON_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSearchReason() <em>Search Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSearchReason()
+	 * @generated
+	 * @ordered
+	 */
+	protected String searchReason = SEARCH_REASON_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isInRelease() <em>In Release</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isInRelease()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean IN_RELEASE_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isInRelease() <em>In Release</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isInRelease()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean inRelease = IN_RELEASE_EDEFAULT;
 
 	/**
 	 * The cached value of the '{@link #getClusters() <em>Clusters</em>}' containment reference list.
@@ -561,6 +626,75 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 	 * @generated
 	 */
 	@Override
+	public Search getSearch() {
+		return search;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSearch(Search newSearch) {
+		Search oldSearch = search;
+		search = newSearch;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SPLIT__SEARCH, oldSearch, search));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSearchReason() {
+		return searchReason;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSearchReason(String newSearchReason) {
+		String oldSearchReason = searchReason;
+		searchReason = newSearchReason;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SPLIT__SEARCH_REASON, oldSearchReason, searchReason));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isInRelease() {
+		return inRelease;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setInRelease(boolean newInRelease) {
+		boolean oldInRelease = inRelease;
+		inRelease = newInRelease;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SPLIT__IN_RELEASE, oldInRelease, inRelease));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EList<Cluster> getClusters() {
 		if (clusters == null) {
 			clusters = new EObjectContainmentEList<Cluster>(Cluster.class, this, ModelPackage.SPLIT__CLUSTERS);
@@ -676,6 +810,12 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return getGate();
 			case ModelPackage.SPLIT__THRESHOLD:
 				return getThreshold();
+			case ModelPackage.SPLIT__SEARCH:
+				return getSearch();
+			case ModelPackage.SPLIT__SEARCH_REASON:
+				return getSearchReason();
+			case ModelPackage.SPLIT__IN_RELEASE:
+				return isInRelease();
 			case ModelPackage.SPLIT__CLUSTERS:
 				return getClusters();
 			case ModelPackage.SPLIT__LABELS:
@@ -724,6 +864,15 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return;
 			case ModelPackage.SPLIT__THRESHOLD:
 				setThreshold((Double)newValue);
+				return;
+			case ModelPackage.SPLIT__SEARCH:
+				setSearch((Search)newValue);
+				return;
+			case ModelPackage.SPLIT__SEARCH_REASON:
+				setSearchReason((String)newValue);
+				return;
+			case ModelPackage.SPLIT__IN_RELEASE:
+				setInRelease((Boolean)newValue);
 				return;
 			case ModelPackage.SPLIT__CLUSTERS:
 				getClusters().clear();
@@ -777,6 +926,15 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 			case ModelPackage.SPLIT__THRESHOLD:
 				setThreshold(THRESHOLD_EDEFAULT);
 				return;
+			case ModelPackage.SPLIT__SEARCH:
+				setSearch(SEARCH_EDEFAULT);
+				return;
+			case ModelPackage.SPLIT__SEARCH_REASON:
+				setSearchReason(SEARCH_REASON_EDEFAULT);
+				return;
+			case ModelPackage.SPLIT__IN_RELEASE:
+				setInRelease(IN_RELEASE_EDEFAULT);
+				return;
 			case ModelPackage.SPLIT__CLUSTERS:
 				getClusters().clear();
 				return;
@@ -818,6 +976,12 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return gate != GATE_EDEFAULT;
 			case ModelPackage.SPLIT__THRESHOLD:
 				return threshold != THRESHOLD_EDEFAULT;
+			case ModelPackage.SPLIT__SEARCH:
+				return SEARCH_EDEFAULT == null ? search != null : !SEARCH_EDEFAULT.equals(search);
+			case ModelPackage.SPLIT__SEARCH_REASON:
+				return SEARCH_REASON_EDEFAULT == null ? searchReason != null : !SEARCH_REASON_EDEFAULT.equals(searchReason);
+			case ModelPackage.SPLIT__IN_RELEASE:
+				return inRelease != IN_RELEASE_EDEFAULT;
 			case ModelPackage.SPLIT__CLUSTERS:
 				return clusters != null && !clusters.isEmpty();
 			case ModelPackage.SPLIT__LABELS:
@@ -858,6 +1022,12 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 		result.append(gate);
 		result.append(", threshold: ");
 		result.append(threshold);
+		result.append(", search: ");
+		result.append(search);
+		result.append(", searchReason: ");
+		result.append(searchReason);
+		result.append(", inRelease: ");
+		result.append(inRelease);
 		result.append(", labels: ");
 		result.append(labels);
 		result.append(", proposals: ");

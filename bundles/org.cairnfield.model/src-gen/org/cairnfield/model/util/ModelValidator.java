@@ -7,6 +7,8 @@ import java.time.LocalDate;
 
 import java.util.Map;
 
+import org.cairnfield.core.match.Search;
+
 import org.cairnfield.core.radio.WifiBand;
 
 import org.cairnfield.model.*;
@@ -366,6 +368,8 @@ public class ModelValidator extends EObjectValidator {
 				return validateGeoreference((Georeference)value, diagnostics, context);
 			case ModelPackage.SCOPE:
 				return validateScope((Scope)value, diagnostics, context);
+			case ModelPackage.SEARCH:
+				return validateSearch((Search)value, diagnostics, context);
 			case ModelPackage.SAMPLE_KEY:
 				return validateSampleKey((SampleKey)value, diagnostics, context);
 			case ModelPackage.SUBJECT:
@@ -999,6 +1003,15 @@ public class ModelValidator extends EObjectValidator {
 	 * @generated
 	 */
 	public boolean validateScope(Scope scope, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return true;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateSearch(Search search, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return true;
 	}
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 
 import org.cairnfield.core.cluster.Role;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.ModelPackage;
@@ -48,6 +49,7 @@ public final class SplitText {
 	private static final int PROPOSED = 8;
 	private static final String NOISE = "noise";
 	private static final String NONE = "-";
+	private static final String YES = "yes";
 
 	private SplitText() {
 	}
@@ -67,6 +69,9 @@ public final class SplitText {
 		line.text(PARAMETER).tab().text("seed").tab().number(split.getSeed()).finishLine();
 		rule(line, "gate", split.getGate(), ModelPackage.Literals.SPLIT__GATE);
 		rule(line, "threshold", split.getThreshold(), ModelPackage.Literals.SPLIT__THRESHOLD);
+		parameter(line, "search", split.getSearch() == null ? null : split.getSearch().code());
+		parameter(line, "searchReason", split.getSearchReason());
+		parameter(line, "inRelease", split.isInRelease() ? YES : null);
 		List<Cluster> clusters = new ArrayList<>(split.getClusters());
 		clusters.sort((a, b) -> Integer.compare(a.getNumber(), b.getNumber()));
 		for (Cluster cluster : clusters) {
@@ -187,6 +192,9 @@ public final class SplitText {
 			case "seed" -> split.setSeed(line.number(2));
 			case "gate" -> split.setGate(line.decimal(2));
 			case "threshold" -> split.setThreshold(line.decimal(2));
+			case "search" -> split.setSearch(Search.parse(line.field(2)));
+			case "searchReason" -> split.setSearchReason(line.field(2));
+			case "inRelease" -> split.setInRelease(line.field(2).equals(YES));
 			default -> throw new Unreadable("no parameter of a split: '" + line.shown(1) + "'");
 			}
 		}
