@@ -14,6 +14,7 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.ReviewPolicy;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.ArchiveExport;
 import org.cairnfield.curation.release.ExportRequest;
 import org.cairnfield.curation.release.GateSet;
@@ -74,13 +75,13 @@ final class ExportCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		try {
-			request(null);
+			request(null, packArgs.request());
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), e.getMessage(), e);
 		}
 	}
 
-	private ExportRequest request(Pseudonyms pseudonyms) {
+	private ExportRequest request(Pseudonyms pseudonyms, PackRequest pack) {
 		SurveyKind wanted = Arrays.stream(SurveyKind.values()).filter(k -> k.name().equalsIgnoreCase(kind)).findFirst()
 				.orElseThrow(() -> new IllegalArgumentException("--kind is training or test, not " + kind));
 		EnumSet<ExportFormat> all = EnumSet.allOf(ExportFormat.class);
@@ -88,7 +89,7 @@ final class ExportCommand extends ArchiveCommand {
 			all.remove(ExportFormat.PACK);
 		}
 		return new ExportRequest(formats == null ? all : formats, wanted, withSetAside,
-				new ExportOptions(withoutLocal, pseudonyms, times, !withoutDevices), packArgs.settings());
+				new ExportOptions(withoutLocal, pseudonyms, times, !withoutDevices), pack);
 	}
 
 	private Pseudonyms pseudonyms() throws IntakeException {
@@ -107,11 +108,12 @@ final class ExportCommand extends ArchiveCommand {
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
-		ExportRequest request = request(pseudonyms());
 		Archive content = archive.archive();
 		ArchiveExport.Source source;
+		PackRequest pack = packArgs.request();
 		ReviewPolicy policy;
 		if (version == null) {
+			packArgs.choose(content);
 			source = new ArchiveExport.Source("", archive.digest(), Instant.now().truncatedTo(ChronoUnit.SECONDS));
 			policy = book.gates().policy();
 		} else {
@@ -120,9 +122,10 @@ final class ExportCommand extends ArchiveCommand {
 			requireSound("release " + version, then.damages());
 			content = then.archive();
 			source = new ArchiveExport.Source(version, release.manifest().digest(), Instant.parse(release.manifest().signedAt()));
+			pack = packArgs.request(release.manifest().settings());
 			policy = GateSet.parse(release.manifest().gateSet()).policy();
 		}
-		ArchiveExport.Exported exported = ArchiveExport.write(content, source, policy, out, request, damages());
+		ArchiveExport.Exported exported = ArchiveExport.write(content, source, policy, out, request(pseudonyms(), pack), damages(), workers);
 		if (json) {
 			printJson(new Json().put("files", exported.files().stream().map(Path::toString).toList()).put("notes", exported.notes()));
 			return;

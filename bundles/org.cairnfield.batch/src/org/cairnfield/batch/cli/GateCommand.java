@@ -29,7 +29,7 @@ final class GateCommand extends ArchiveCommand {
 
 	@Override
 	void checkArguments() {
-		packArgs.settings();
+		packArgs.request();
 	}
 
 	@Override
@@ -43,7 +43,8 @@ final class GateCommand extends ArchiveCommand {
 			record(archive);
 			return;
 		}
-		GateCheck check = book.ask(packArgs.settings(), workers);
+		packArgs.choose(archive.archive());
+		GateCheck check = book.ask(packArgs.request(), workers);
 		reportBroken(check.check());
 		if (json) {
 			printJson(new Json().put("met", check.holding().isEmpty()).put("gates", GateTable.json(check.results())));

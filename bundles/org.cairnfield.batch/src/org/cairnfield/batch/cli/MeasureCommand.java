@@ -5,27 +5,31 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.decide.Outcome;
-import org.cairnfield.curation.decide.Standings;
-import org.cairnfield.curation.measure.SplitMeasurement;
-import org.cairnfield.curation.run.SurveyRun;
-import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.PackRequest;
+import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.split.SplitRequest;
-import org.cairnfield.exchange.Intake;
+import org.cairnfield.curation.split.SplitsInRelease;
+import org.cairnfield.curation.split.UnfitSurveyException;
+import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Scope;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "measure", description = { "Position errors and cost of plain matching, of the split and of the automatic choice.",
-		"With --archive: of a split that it keeps, without and with approved samples, on its test surveys. Changes nothing." })
+		"With --archive: of a split that it keeps, without and with approved samples, and as a device gets it, on its test surveys. Changes nothing." })
 final class MeasureCommand extends MeasuringCommand {
 
 	@Mixin
 	SourceArgs sourceArgs;
 
-	@Option(names = "--split", paramLabel = "NAME", description = "With --archive: which split; needed where there are several.")
-	String splitName;
+	@Option(names = "--split", paramLabel = "NAME", description = "With --archive: that split, or several of different floors; otherwise those for the next release.")
+	List<String> splitNames = List.of();
 
 	@Mixin
 	PolicyArgs policyArgs;
@@ -37,20 +41,26 @@ final class MeasureCommand extends MeasuringCommand {
 	boolean measuresArchive(SplitRequest request, Workers workers) throws Exception {
 		if (sourceArgs.isArchive()) {
 			ArchiveWork.run(this, sourceArgs.source.archive, Mode.READ, damageArgs.on(Mode.READ),
-					archive -> measure(archive, request.seed(), workers));
+					archive -> measure(archive, workers));
 		}
 		return sourceArgs.isArchive();
 	}
 
-	private void measure(OpenArchive archive, long seed, Workers workers) throws Exception {
-		Split split = ArchiveWork.split(archive.archive(), splitName);
-		Standings standings = Standings.of(archive.archive(), split, policyArgs.policy());
-		Outcome outcome = Outcome.of(SplitOnMap.of(archive.archive(), split), standings);
-		SplitMeasurement measured = SplitMeasurement.of(outcome, SplitOnMap.testMap(archive.archive(), split), seed, workers);
+	private void measure(OpenArchive archive, Workers workers) throws Exception {
+		Archive content = archive.archive();
+		List<Split> splits = SplitsInRelease.named(content, splitNames);
+		boolean one = splits.size() == 1 && !splitNames.isEmpty();
+		ReleasedMap map = one ? ReleasedMap.within(content, splits.get(0), policyArgs.policy()) : ReleasedMap.of(content, splits, policyArgs.policy());
+		Scope scope = one ? splits.get(0).getScope() : Scope.ARCHIVE;
+		Measures measured = Measures.of(map, ArchiveMap.of(content, scope, SurveyKind.TEST).map(), PackRequest.USUAL, workers);
+		if (measured.ways().isEmpty()) {
+			throw new UnfitSurveyException(map.map().size() == 0 ? "the archive has no training sample that is kept"
+					: "there is no test survey in " + scope + ", so nothing can be measured; take one in as a test survey");
+		}
 		if (json) {
-			printJson(KeptResults.measurement(split.getId(), measured, outcome));
+			printJson(Results.measurement(map, measured));
 		} else {
-			KeptResults.printMeasurement(split.getId(), measured, outcome, out());
+			Results.printMeasurement(map, measured, out());
 		}
 	}
 
@@ -70,7 +80,7 @@ final class MeasureCommand extends MeasuringCommand {
 	}
 
 	@Override
-	List<Path> write(SurveyRun run, Intake intake, Json result) {
+	List<Path> write(FileRun run, Json result, Workers workers) {
 		return List.of(); // the figures are all there is to it
 	}
 }

@@ -9,7 +9,8 @@ import java.util.stream.Collectors;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.run.SurveyRun;
+import org.cairnfield.curation.run.FileArchive;
+import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.exchange.Intake;
 import picocli.CommandLine.Mixin;
@@ -34,22 +35,24 @@ abstract class MeasuringCommand extends SurveyCommand {
 		}
 		prepare();
 		Intake intake = read(files(), reading(), workers);
-		RadioMap testMap = null;
-		if (!test.isEmpty()) {
+		FileArchive files;
+		if (test.isEmpty()) {
+			files = FileArchive.heldOut(intake, request.seed());
+		} else {
 			Intake tested = read(test, reading(), workers);
 			notes(tested, false);
-			testMap = tested.map();
-			requireCommonAccessPoint(intake.map(), testMap);
+			requireCommonAccessPoint(intake.map(), tested.map());
+			files = FileArchive.of(intake, tested);
 		}
 		notes(intake, false);
-		SurveyRun run = SurveyRun.of(intake.map(), testMap, request, rule, workers);
-		Json result = json(run, intake);
-		List<Path> written = write(run, intake, result);
+		FileRun run = FileRun.measured(files, request, rule, workers);
+		Json result = json(run, workers);
+		List<Path> written = write(run, result, workers);
 		if (json) {
 			printJson(result);
 			return;
 		}
-		print(run, intake);
+		print(run, workers);
 		if (!written.isEmpty()) {
 			out().println();
 			Path folder = written.get(0).getParent();
@@ -73,7 +76,7 @@ abstract class MeasuringCommand extends SurveyCommand {
 	abstract void prepare() throws Exception;
 
 	/** Keeps the results; answers the files written, all in one folder. */
-	abstract List<Path> write(SurveyRun run, Intake intake, Json result) throws Exception;
+	abstract List<Path> write(FileRun run, Json result, Workers workers) throws Exception;
 
 	private static void requireCommonAccessPoint(RadioMap map, RadioMap test) throws NotEnoughException {
 		if (Collections.disjoint(new HashSet<>(map.accessPoints()), test.accessPoints())) {
@@ -87,26 +90,27 @@ abstract class MeasuringCommand extends SurveyCommand {
 		return names.isEmpty() ? "none" : String.join(", ", names.subList(0, Math.min(3, names.size()))) + (names.size() > 3 ? " …" : "");
 	}
 
-	private static Json json(SurveyRun run, Intake intake) {
+	private static Json json(FileRun run, Workers workers) {
+		Intake intake = run.files().intake();
 		return new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
 				.put("notHeard", intake.notHeard())
-				.put("trainingSamples", run.training().size()).put("testSamples", run.test().size())
-				.put("heldOut", run.heldOut()).put("setAside", run.cleaning().setAside())
+				.put("trainingSamples", run.files().training()).put("testSamples", run.files().tests())
+				.put("heldOut", run.files().isHeldOut()).put("setAside", run.setAside())
 				.put("quarantined", intake.quarantined())
-				.put("split", Results.split(run.split())).put("proposals", Results.proposals(run.proposals()))
-				.put("variants", run.measured().variants().stream().map(v -> Results.variant(v).fields()).toList());
+				.put("split", Results.split(run, workers)).put("proposals", Results.proposals(run)).put("variants", Results.ways(run));
 	}
 
-	private void print(SurveyRun run, Intake intake) {
+	private void print(FileRun run, Workers workers) {
+		Intake intake = run.files().intake();
 		out().printf(Locale.ROOT, "map          %d samples, %d access points, not heard: %s%n", intake.map().size(),
 				intake.map().accessPointCount(), intake.notHeard());
-		out().printf(Locale.ROOT, "test         %d samples, %s%n", run.test().size(),
-				run.heldOut() ? "held out by blocks of positions; the map is made of the other " + run.training().size()
+		out().printf(Locale.ROOT, "test         %d samples, %s%n", run.files().tests(),
+				run.files().isHeldOut() ? "held out by blocks of positions; the map is made of the other " + run.files().training()
 						: "a survey of its own");
-		out().println("cleaned      " + run.cleaning().summary());
-		Results.printSplit(run.split(), out());
-		Results.printProposals(run.proposals(), out());
+		out().println("cleaned      " + run.cleaned());
+		Results.printSplit(run, workers, out());
+		Results.printProposals(run, out());
 		out().println();
-		Results.printMeasurement(run.measured(), out());
+		Results.printWays(run, out());
 	}
 }

@@ -1,7 +1,12 @@
 package org.cairnfield.batch.cli;
 
-import org.cairnfield.core.match.Voting;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.cairnfield.curation.measure.PackRequest;
+import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.Archive;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -13,21 +18,43 @@ final class PackArgs {
 	@Option(names = "--step-db", paramLabel = "DB", defaultValue = "1", description = "Levels of the device pack in whole steps of so many dB, 1 to 16; default ${DEFAULT-VALUE}.")
 	int stepDb;
 
-	@Option(names = "--probes", paramLabel = "N", defaultValue = "3", description = "Clusters that a device searches, 1 to 100; default ${DEFAULT-VALUE}.")
-	int probes;
+	@Option(names = "--probes", paramLabel = "N", description = "Cells that a device searches, 1 to 100; otherwise as the split says.")
+	Integer probes;
 
-	@Option(names = "--voters", paramLabel = "K", defaultValue = "3", description = "Samples that vote, weighted, 1 to 100; default ${DEFAULT-VALUE}.")
-	int voters;
+	@Option(names = "--voters", paramLabel = "K", description = "Samples that vote, weighted, 1 to 100; otherwise as the split says.")
+	Integer voters;
+
+	@Option(names = "--split", paramLabel = "NAME", description = "Take that split, or several of different floors; otherwise those chosen for the next release.")
+	List<String> splits = List.of();
 
 	@Spec(Spec.Target.MIXEE)
 	CommandSpec spec;
 
 	/** @throws ParameterException for a number out of range */
-	PackSettings settings() {
+	PackRequest request() {
 		try {
-			return new PackSettings(stepDb, probes, true, new Voting(voters, true));
+			return new PackRequest(stepDb, number(probes), number(voters), Optional.empty());
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), e.getMessage(), e);
 		}
+	}
+
+	private static OptionalInt number(Integer given) {
+		return given == null ? OptionalInt.empty() : OptionalInt.of(given);
+	}
+
+	/** Chooses the splits that are named; where the archive is open for reading only, nothing of it is kept. */
+	void choose(Archive archive) {
+		if (!splits.isEmpty()) {
+			SplitsInRelease.Choose choice = new SplitsInRelease.Choose(archive, SplitsInRelease.named(archive, splits));
+			if (choice.canExecute()) {
+				choice.execute();
+			}
+		}
+	}
+
+	/** Likewise for a pack of a release: as it was made, unless something else is asked for. */
+	PackRequest request(PackSettings released) {
+		return probes == null && voters == null && stepDb == 1 ? PackRequest.like(released) : request();
 	}
 }

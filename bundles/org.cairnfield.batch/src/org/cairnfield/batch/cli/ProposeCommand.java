@@ -6,13 +6,12 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.propose.EvidenceTable;
-import org.cairnfield.curation.propose.Proposals;
 import org.cairnfield.curation.propose.QueueOrder;
 import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
-import org.cairnfield.curation.run.KeptTables;
+import org.cairnfield.curation.run.FileArchive;
+import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.run.Tables;
-import org.cairnfield.curation.split.Split;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.exchange.Intake;
@@ -47,18 +46,16 @@ final class ProposeCommand extends SurveyCommand {
 		}
 		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
 		notes(intake, false);
-		Split split = Split.of(intake.map(), request, workers);
-		Proposals proposals = Proposals.of(split, rule, workers);
+		FileRun run = FileRun.proposed(FileArchive.of(intake), request, rule, workers);
 		if (proposalsFile != null) {
-			Tables.proposals(proposalsFile, proposals, intake.sampleIds()::get);
+			Tables.proposals(proposalsFile, run);
 		}
 		if (json) {
 			printJson(new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
-					.put("notHeard", intake.notHeard()).put("split", Results.split(split))
-					.put("proposals", Results.proposals(proposals)));
+					.put("notHeard", intake.notHeard()).put("split", Results.split(run, workers)).put("proposals", Results.proposals(run)));
 		} else {
-			Results.printSplit(split, out());
-			Results.printProposals(proposals, out());
+			Results.printSplit(run, workers, out());
+			Results.printProposals(run, out());
 		}
 	}
 
@@ -72,13 +69,13 @@ final class ProposeCommand extends SurveyCommand {
 		EvidenceTable evidence = EvidenceTable.of(SplitOnMap.of(archive.archive(), split), SplitOnMap.testMap(archive.archive(), split),
 				workers);
 		if (proposalsFile != null) {
-			KeptTables.evidence(proposalsFile, QueueOrder.DISAGREEMENT_FIRST.sorted(evidence.all()));
+			Tables.evidence(proposalsFile, QueueOrder.DISAGREEMENT_FIRST.sorted(evidence.all()));
 		}
 		String told = ArchiveWork.record(archive, sourceArgs.person, sourceArgs.note);
 		if (json) {
-			printJson(KeptResults.proposals(split.getId(), made, evidence));
+			printJson(Results.proposals(split.getId(), made, evidence));
 		} else {
-			KeptResults.printProposals(split.getId(), made, evidence, out());
+			Results.printProposals(split.getId(), made, evidence, out());
 			out().println(told);
 		}
 	}

@@ -58,7 +58,7 @@ final class ReleaseCommand extends ArchiveCommand {
 			throw wrong("--override needs --person: somebody takes the responsibility by name");
 		}
 		overrules();
-		packArgs.settings();
+		packArgs.request();
 	}
 
 	private ParameterException wrong(String what) {
@@ -87,7 +87,8 @@ final class ReleaseCommand extends ArchiveCommand {
 			tell(book.sign(version, archiveArgs.person(), notes), null);
 			return;
 		}
-		GateCheck check = book.ask(packArgs.settings(), workers).overruled(overrules());
+		packArgs.choose(archive.archive());
+		GateCheck check = book.ask(packArgs.request(), workers).overruled(overrules());
 		reportBroken(check.check());
 		if (!check.holding().isEmpty()) {
 			if (json) {
@@ -99,8 +100,8 @@ final class ReleaseCommand extends ArchiveCommand {
 			endWith(ExitCode.GATES);
 			return;
 		}
-		ReleaseManifest manifest = book.prepare(version == null ? null : SemanticVersion.parse(version), check, packArgs.settings(),
-				archiveArgs.person(), notes);
+		ReleaseManifest manifest = book.prepare(version == null ? null : SemanticVersion.parse(version), check, archiveArgs.person(),
+				notes);
 		if (prepareOnly || check.gates().anotherSigns()) {
 			archive.savePoint(archiveArgs.person(), "Prepare release " + manifest.version());
 			if (json) {

@@ -6,6 +6,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.GateSet;
 import org.cairnfield.curation.release.ReleaseBook;
@@ -35,7 +36,7 @@ final class ReportCommand extends ArchiveCommand {
 
 	@Override
 	void checkArguments() {
-		packArgs.settings();
+		packArgs.request();
 	}
 
 	@Override
@@ -43,13 +44,15 @@ final class ReportCommand extends ArchiveCommand {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
 		String page;
 		if (version == null) {
-			page = ReleaseReport.html(archive.archive(), null, book.ask(packArgs.settings(), workers), archive.digest(),
+			packArgs.choose(archive.archive());
+			page = ReleaseReport.html(archive.archive(), null, book.ask(packArgs.request(), workers), archive.digest(),
 					book.steps(null), damages());
 		} else {
 			ReleasedState release = book.find(version);
 			PastState then = book.openReadOnly(version);
 			requireSound("release " + version, then.damages());
-			GateCheck check = GateCheck.of(then.archive(), GateSet.parse(release.manifest().gateSet()), null, release.manifest().settings(), workers);
+			GateCheck check = GateCheck.of(then.archive(), GateSet.parse(release.manifest().gateSet()), null,
+					PackRequest.like(release.manifest().settings()), workers);
 			page = ReleaseReport.html(then.archive(), release.manifest(), check, release.manifest().digest(), book.steps(release),
 					damages());
 		}

@@ -1,83 +1,209 @@
 package org.cairnfield.batch.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.cairnfield.core.measure.PositionErrors;
-import org.cairnfield.curation.measure.Measurement;
-import org.cairnfield.curation.measure.Variant;
-import org.cairnfield.curation.propose.Proposals;
-import org.cairnfield.curation.split.Split;
+import org.cairnfield.core.stats.Kappa;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.Agreement;
+import org.cairnfield.curation.decide.Standings;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.measure.SplitFacts;
+import org.cairnfield.curation.measure.Way;
+import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.propose.EvidenceTable;
+import org.cairnfield.curation.propose.SplitProposals;
+import org.cairnfield.curation.propose.Warning;
+import org.cairnfield.curation.run.FileRun;
+import org.cairnfield.model.Split;
 
 /** Results as JSON and as tables; field names are a contract with scripts. */
 final class Results {
 
+	private static final double CONFIDENCE = 0.95;
+
 	private Results() {
 	}
 
-	static Json split(Split split) {
-		Json json = new Json().put("epsilon", split.epsilon()).put("minPts", split.minPts())
-				.put("clusters", split.clustering().clusters()).put("noiseShare", split.clustering().noiseShare())
-				.put("representation", split.signals().representation().toString())
-				.put("distance", split.signals().distance().toString());
-		split.elbow().ifPresent(knee -> json.put("elbowEpsilon", knee.y()));
-		if (split.pcaComponents() > 0) {
-			json.put("pcaComponents", split.pcaComponents());
+	static Json split(FileRun run, Workers workers) {
+		Json json = new Json().put("epsilon", run.split().getEpsilon()).put("minPts", run.split().getMinPts())
+				.put("clusters", run.onMap().clustering().clusters()).put("noiseShare", run.onMap().clustering().noiseShare())
+				.put("representation", run.split().getRepresentation()).put("distance", run.split().getDistance());
+		run.curve(workers).elbowEpsilon().ifPresent(epsilon -> json.put("elbowEpsilon", epsilon));
+		if (run.study().components(workers) > 0) {
+			json.put("pcaComponents", run.study().components(workers));
 		}
-		return json;
+		return json.put("search", run.split().getSearch().code()).put("searchReason", run.split().getSearchReason());
 	}
 
-	static Json proposals(Proposals proposals) {
-		return new Json().put("made", proposals.made()).put("unplaced", proposals.unplaced())
-				.put("gateReached", proposals.open());
+	static void printSplit(FileRun run, Workers workers, PrintWriter out) {
+		int components = run.study().components(workers);
+		out.printf(Locale.ROOT, "split        %d clusters, %.1f %% noise (ε %.6g, minPts %d, %s, %s%s)%n", run.onMap().clustering().clusters(),
+				100 * run.onMap().clustering().noiseShare(), run.split().getEpsilon(), run.split().getMinPts(), run.split().getRepresentation(),
+				run.split().getDistance(), components > 0 ? ", " + components + " principal components" : "");
+		run.curve(workers).elbowEpsilon().ifPresent(epsilon -> out.printf(Locale.ROOT,
+				"elbow        ε %.6g by Kneedle on the k-distance curve; a start, not an answer%n", epsilon));
+		printSearch(run.split(), out);
 	}
 
-	static Json variant(Variant v) {
-		PositionErrors e = v.errors();
-		return new Json().put("name", v.name()).put("meanErrorM", e.meanMetres()).put("medianErrorM", e.medianMetres())
-				.put("rmseM", e.rmseMetres()).put("p75M", e.p75Metres()).put("p90M", e.p90Metres())
-				.put("p95M", e.p95Metres()).put("ce50M", e.ce50Metres()).put("ce95M", e.ce95Metres())
-				.put("floorHitRate", e.floorHitRate()).put("siteHitRate", e.siteHitRate())
-				.put("comparisonsPerQuery", v.comparisonsPerQuery()).put("matchTimeRatio", v.matchTimeRatio())
-				.put("meanLowM", v.meanInterval().low()).put("meanHighM", v.meanInterval().high()).put("how", v.how());
+	private static void printSearch(Split split, PrintWriter out) {
+		if (split.getSearch() != null) {
+			out.println("search       " + split.getSearch() + "; " + split.getSearchReason());
+		}
 	}
 
-	static void printSplit(Split split, PrintWriter out) {
-		out.printf(Locale.ROOT, "split        %d clusters, %.1f %% noise (ε %.6g, minPts %d, %s, %s%s)%n",
-				split.clustering().clusters(), 100 * split.clustering().noiseShare(), split.epsilon(), split.minPts(),
-				split.signals().representation(), split.signals().distance(),
-				split.pcaComponents() > 0 ? ", " + split.pcaComponents() + " principal components" : "");
-		split.elbow().ifPresent(knee -> out.printf(Locale.ROOT,
-				"elbow        ε %.6g by Kneedle on the k-distance curve; a start, not an answer%n", knee.y()));
+	static Json proposals(FileRun run) {
+		return new Json().put("made", run.proposals().made()).put("unplaced", run.proposals().unplaced())
+				.put("gateReached", run.proposals().open());
 	}
 
-	static void printProposals(Proposals proposals, PrintWriter out) {
+	static void printProposals(FileRun run, PrintWriter out) {
+		SplitProposals proposals = run.proposals();
 		if (!proposals.open()) {
 			out.printf(Locale.ROOT, "proposals    none: %.1f %% noise is below the gate of %.1f %%; %d samples stay noise%n",
-					100 * proposals.split().clustering().noiseShare(), 100 * proposals.rule().gate(), proposals.unplaced());
+					100 * proposals.noiseShare(), 100 * proposals.rule().gate(), proposals.unplaced());
 			return;
 		}
 		out.printf(Locale.ROOT, "proposals    %d made (r ≥ %s), %d samples stay noise%n", proposals.made(),
 				proposals.rule().threshold(), proposals.unplaced());
 	}
 
-	static void printMeasurement(Measurement measured, PrintWriter out) {
+	/** What every way of matching has, of files and of archives. */
+	private static Json way(String name, Way way) {
+		PositionErrors e = way.errors();
+		return new Json().put("name", name).put("meanErrorM", e.meanMetres()).put("meanLowM", way.mean().low())
+				.put("meanHighM", way.mean().high()).put("medianErrorM", e.medianMetres()).put("p75M", e.p75Metres()).put("p95M", e.p95Metres())
+				.put("floorHitRate", e.floorHitRate()).put("siteHitRate", e.siteHitRate())
+				.put("toPlain", way.ratio()).put("toPlainLow", way.ratioInterval().low()).put("toPlainHigh", way.ratioInterval().high())
+				.put("comparisonsPerQuery", way.comparisons()).put("comparisonShare", way.comparisonShare()).put("how", way.how());
+	}
+
+	static List<Map<String, Object>> ways(FileRun run) {
+		return run.measured().ways().stream().map(way -> way(FileRun.nameOf(way), way).put("rmseM", way.errors().rmseMetres())
+				.put("p90M", way.errors().p90Metres()).put("ce50M", way.errors().ce50Metres()).put("ce95M", way.errors().ce95Metres())
+				.put("matchTimeRatio", run.measured().timeRatios().get(way.name())).fields()).toList();
+	}
+
+	static void printWays(FileRun run, PrintWriter out) {
 		TextTable table = new TextTable("matching", "mean m", "95 % interval", "median m", "RMSE m", "75 % m", "90 % m",
 				"95 % m", "floor", "site", "compared", "time");
-		for (Variant v : measured.variants()) {
-			PositionErrors e = v.errors();
-			table.row(v.name(), f("%.3f", e.meanMetres()),
-					f("%.3f", v.meanInterval().low()) + " … " + f("%.3f", v.meanInterval().high()),
+		for (Way way : run.measured().ways()) {
+			PositionErrors e = way.errors();
+			table.row(FileRun.nameOf(way), f("%.3f", e.meanMetres()), f("%.3f", way.mean().low()) + " … " + f("%.3f", way.mean().high()),
 					f("%.3f", e.medianMetres()), f("%.3f", e.rmseMetres()), f("%.3f", e.p75Metres()),
 					f("%.3f", e.p90Metres()), f("%.3f", e.p95Metres()), f("%.1f %%", 100 * e.floorHitRate()),
-					f("%.1f %%", 100 * e.siteHitRate()), f("%.1f", v.comparisonsPerQuery()),
-					f("%.3f", v.matchTimeRatio()));
+					f("%.1f %%", 100 * e.siteHitRate()), f("%.1f", way.comparisons()),
+					f("%.3f", run.measured().timeRatios().get(way.name())));
 		}
 		table.print(out);
 		out.println();
-		out.println("chosen       " + measured.variant("chosen").how() + " (of " + measured.choice().tried().size()
-				+ " combinations tried on held-out training positions)");
+		out.println("chosen       " + run.measured().way(Measures.RELEASED).how());
 		out.println("             errors in the plane, percentiles by Hyndman-Fan type 6; compared: fingerprints per query;");
 		out.println("             time: wall time to plain, one thread, same run");
+	}
+
+	static Json split(Split split, SplitFacts facts) {
+		return new Json().put("id", split.getId()).put("scope", split.getScope().toString()).put("epsilon", split.getEpsilon())
+				.put("minPts", split.getMinPts()).put("representation", split.getRepresentation()).put("distance", split.getDistance())
+				.put("samples", facts.samples()).put("clusters", facts.clusters()).put("noise", facts.noise())
+				.put("noiseShare", facts.noiseShare()).put("largest", facts.largest())
+				.put("comparisonsPerQuery", facts.comparisonsPerQuery()).put("comparisonShare", facts.comparisonShare())
+				.put("meanErrorM", facts.meanErrorMetres()).put("plainMeanErrorM", facts.plainErrorMetres()).put("basis", facts.basis())
+				.put("search", split.getSearch() == null ? null : split.getSearch().code()).put("searchReason", split.getSearchReason())
+				.put("inRelease", split.isInRelease());
+	}
+
+	static void printSplit(Split split, SplitFacts facts, PrintWriter out) {
+		out.printf(Locale.ROOT, "split        %s (%s): %d samples, ε %.6g, minPts %d, %s, %s%n", split.getId(), split.getScope(),
+				facts.samples(), split.getEpsilon(), split.getMinPts(), split.getRepresentation(), split.getDistance());
+		out.println("             " + facts + "; from " + facts.basis());
+		printSearch(split, out);
+	}
+
+	static Json proposals(String split, SplitProposals made, EvidenceTable evidence) {
+		return new Json().put("split", split).put("made", made.made()).put("unplaced", made.unplaced()).put("gateReached", made.open())
+				.put("noiseShare", made.noiseShare()).put("nearestDiffers", differing(evidence))
+				.put("withWarnings", evidence.all().stream().filter(e -> e.made() && !e.warnings().isEmpty()).count())
+				.put("effectBasis", evidence.basis());
+	}
+
+	private static long differing(EvidenceTable evidence) {
+		return evidence.all().stream().filter(e -> e.made() && !e.agrees()).count();
+	}
+
+	static void printProposals(String split, SplitProposals made, EvidenceTable evidence, PrintWriter out) {
+		if (!made.open()) {
+			out.printf(Locale.ROOT, "proposals    none for %s: %.1f %% noise is below the gate of %.1f %%; %d samples stay noise%n", split,
+					100 * made.noiseShare(), 100 * made.rule().gate(), made.unplaced());
+			return;
+		}
+		out.printf(Locale.ROOT, "proposals    %d made for %s (r ≥ %s), %d samples stay unplaced%n", made.made(), split,
+				made.rule().threshold(), made.unplaced());
+		out.printf(Locale.ROOT, "             of %d the nearest labelled sample is in another cluster; effects %s%n", differing(evidence),
+				evidence.basis());
+		Map<Warning, Long> warnings = evidence.all().stream().filter(Evidence::made).flatMap(e -> e.warnings().stream())
+				.collect(Collectors.groupingBy(w -> w, TreeMap::new, Collectors.counting()));
+		out.println("             warnings: " + (warnings.isEmpty() ? "none" : warnings.entrySet().stream()
+				.map(w -> w.getValue() + " " + w.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ')).collect(Collectors.joining(", "))));
+	}
+
+	static Json measurement(ReleasedMap map, Measures measured) {
+		return new Json().put("split", map.splits().isEmpty() ? null : String.join(", ", map.splits())).put("samples", map.map().size())
+				.put("testSamples", measured.test()).put("approved", map.joined()).put("open", map.open()).put("notes", map.notes())
+				.put("variants", measured.ways().stream().map(way -> way(way.name(), way).fields()).toList());
+	}
+
+	static void printMeasurement(ReleasedMap map, Measures measured, PrintWriter out) {
+		out.printf(Locale.ROOT, "measured     %s on %d test samples; %d approved, %d still to be decided%n",
+				map.splits().isEmpty() ? "the map, which is not split," : "split " + String.join(", ", map.splits()), measured.test(), map.joined(),
+				map.open());
+		map.notes().forEach(note -> out.println("             " + note));
+		TextTable table = new TextTable("matching", "mean m", "95 % of mean", "median m", "75 % m", "95 % m", "floor", "site", "to plain",
+				"95 % of ratio", "compared", "share");
+		for (Way way : measured.ways()) {
+			PositionErrors e = way.errors();
+			table.row(way.name(), f("%.3f", e.meanMetres()), f("%.3f", way.mean().low()) + " … " + f("%.3f", way.mean().high()),
+					f("%.3f", e.medianMetres()), f("%.3f", e.p75Metres()), f("%.3f", e.p95Metres()), f("%.1f %%", 100 * e.floorHitRate()),
+					f("%.1f %%", 100 * e.siteHitRate()), f("%.3f", way.ratio()),
+					f("%.3f", way.ratioInterval().low()) + " … " + f("%.3f", way.ratioInterval().high()), f("%.1f", way.comparisons()),
+					f("%.1f %%", 100 * way.comparisonShare()));
+		}
+		table.print(out);
+		out.println("released     " + measured.way(Measures.RELEASED).how());
+		out.println("             errors in the plane, percentiles by Hyndman-Fan type 6, intervals by the bootstrap, ratios paired;");
+		out.println("             compared: fingerprints per query");
+	}
+
+	static Json standings(Standings standings, Json result) {
+		standings.counts().forEach((state, count) -> result.put(state.toString().replace(" a", "A"), count));
+		Agreement agreement = standings.agreement();
+		Kappa kappa = agreement.kappa();
+		return result.put("awaitingSecond", standings.awaitingSecond()).put("open", standings.open()).put("judgedByTwo", kappa.items())
+				.put("kappa", kappa.value()).put("kappaLow", kappa.interval(CONFIDENCE).low())
+				.put("kappaHigh", kappa.interval(CONFIDENCE).high())
+				.put("disputedSamples", standings.disputes().stream().map(s -> s.sample().toString()).toList());
+	}
+
+	static void printStandings(Standings standings, PrintWriter out) {
+		out.println("proposals    of " + standings.split() + ": " + standings.counts().entrySet().stream().filter(e -> e.getValue() > 0)
+				.map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")));
+		if (standings.awaitingSecond() > 0) {
+			out.println("             " + standings.awaitingSecond() + " wait for a second reviewer");
+		}
+		out.println("             " + (standings.open() == 0 ? "all decided" : standings.open() + " hold a release back"));
+		Agreement agreement = standings.agreement();
+		Kappa kappa = agreement.kappa();
+		if (kappa.items() > 0) {
+			out.printf(Locale.ROOT, "agreement    κ %s (95 %% interval %s … %s) on %d samples judged by two; %d differed%n", f("%.3f", kappa.value()),
+					f("%.3f", kappa.interval(CONFIDENCE).low()), f("%.3f", kappa.interval(CONFIDENCE).high()), kappa.items(),
+					agreement.differing().size());
+		}
+		standings.disputes().forEach(s -> out.println("disputed     " + s.sample()));
 	}
 
 	private static String f(String format, double value) {

@@ -3,11 +3,10 @@ package org.cairnfield.batch.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntFunction;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.run.OutputFolder;
 import org.cairnfield.curation.run.RunFiles;
-import org.cairnfield.curation.run.SurveyRun;
-import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.TextFile;
 import picocli.CommandLine.Command;
@@ -39,12 +38,11 @@ final class RunCommand extends MeasuringCommand {
 	}
 
 	@Override
-	List<Path> write(SurveyRun run, Intake intake, Json result) throws IntakeException {
-		IntFunction<String> id = s -> intake.sampleIds().get(run.split().map().row(s));
+	List<Path> write(FileRun run, Json result, Workers workers) throws IntakeException {
 		Path figures = out.resolve("run.json");
 		TextFile.write(figures, result + "\n");
 		List<Path> files = new ArrayList<>(List.of(figures));
-		files.addAll(RunFiles.write(out, run, id));
+		files.addAll(RunFiles.write(out, run, workers));
 		return files;
 	}
 }

@@ -1,10 +1,12 @@
 package org.cairnfield.batch.cli;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.curation.split.SplitRequest;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -34,6 +36,10 @@ final class SplitArgs {
 			description = "Before DBSCAN reduce to the principal components that explain this share (0 … 1) of the variance.")
 	Double pca;
 
+	@Option(names = "--search", paramLabel = "SEARCH",
+			description = "How the split is searched: automatic (chosen on held-out training positions), published (nearest cluster, nearest sample in it), or e.g. \"cut groups 3 cells 4 relative k 3 weighted\". Default automatic; with --archive, --epsilon and --min-pts published.")
+	String search;
+
 	@Option(names = "--gate", paramLabel = "SHARE", defaultValue = "0.10",
 			description = "Noise share from which proposals are made; default ${DEFAULT-VALUE}, common practice.")
 	double gate;
@@ -44,6 +50,17 @@ final class SplitArgs {
 
 	@Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of all that is drawn; default ${DEFAULT-VALUE}.")
 	long seed;
+
+	/** Of a split that an archive keeps. */
+	SplitRequest kept() {
+		SplitRequest request = request();
+		return search == null && epsilon != null && minPts != null ? request.published(epsilon, minPts) : request;
+	}
+
+	private Optional<Search> search() {
+		return search == null || search.equals("automatic") ? Optional.empty()
+				: Optional.of(search.equals("published") ? Search.PUBLISHED : Search.parse(search));
+	}
 
 	SplitRequest request() {
 		if (epsilon != null && !(epsilon >= 0 && epsilon < Double.POSITIVE_INFINITY)) {
@@ -59,7 +76,7 @@ final class SplitArgs {
 			return new SplitRequest(Representation.named(representation), Distance.named(distance),
 					epsilon == null ? OptionalDouble.empty() : OptionalDouble.of(epsilon),
 					minPts == null ? OptionalInt.empty() : OptionalInt.of(minPts),
-					pca == null ? OptionalDouble.empty() : OptionalDouble.of(pca), seed);
+					pca == null ? OptionalDouble.empty() : OptionalDouble.of(pca), search(), seed);
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), e.getMessage());
 		}

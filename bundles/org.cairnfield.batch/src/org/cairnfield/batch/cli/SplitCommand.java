@@ -10,7 +10,8 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.measure.SplitFacts;
-import org.cairnfield.curation.run.KeptTables;
+import org.cairnfield.curation.run.FileArchive;
+import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.run.Tables;
 import org.cairnfield.curation.split.AddSplitsCommand;
 import org.cairnfield.curation.split.SplitMaker;
@@ -46,21 +47,21 @@ final class SplitCommand extends SurveyCommand {
 		SplitRequest request = splitArgs.request();
 		splitArgs.rule(); // of no use here, but checked
 		if (sourceArgs.isArchive()) {
-			SplitPlan plan = archiveSplitArgs.plan(request);
+			SplitPlan plan = archiveSplitArgs.plan(splitArgs.kept());
 			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, OnDamage.REFUSE, archive -> keep(archive, plan, workers));
 			return;
 		}
 		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
 		notes(intake, false);
-		org.cairnfield.curation.split.Split split = org.cairnfield.curation.split.Split.of(intake.map(), request, workers);
+		FileRun run = FileRun.proposed(FileArchive.of(intake), request, splitArgs.rule(), workers);
 		if (labels != null) {
-			Tables.labels(labels, split, intake.sampleIds()::get);
+			Tables.labels(labels, run);
 		}
 		if (json) {
 			printJson(new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
-					.put("notHeard", intake.notHeard()).put("split", Results.split(split)));
+					.put("notHeard", intake.notHeard()).put("split", Results.split(run, workers)));
 		} else {
-			Results.printSplit(split, out());
+			Results.printSplit(run, workers, out());
 		}
 	}
 
@@ -79,18 +80,18 @@ final class SplitCommand extends SurveyCommand {
 		}
 		keep.execute();
 		if (labels != null) {
-			KeptTables.labels(labels, made.splits());
+			Tables.labels(labels, made.splits());
 		}
 		String told = ArchiveWork.record(archive, sourceArgs.person, sourceArgs.note);
 		if (json) {
 			List<Map<String, Object>> splits = new ArrayList<>();
 			for (int i = 0; i < facts.size(); i++) {
-				splits.add(KeptResults.split(made.splits().get(i), facts.get(i)).fields());
+				splits.add(Results.split(made.splits().get(i), facts.get(i)).fields());
 			}
 			printJson(new Json().put("splits", splits));
 		} else {
 			for (int i = 0; i < facts.size(); i++) {
-				KeptResults.printSplit(made.splits().get(i), facts.get(i), out());
+				Results.printSplit(made.splits().get(i), facts.get(i), out());
 			}
 			out().println(told);
 		}

@@ -72,9 +72,9 @@ final class VerdictsCommand extends ArchiveCommand {
 		}
 		Standings standings = Standings.of(archive, split, policyArgs.policy());
 		if (json) {
-			printJson(KeptResults.standings(standings, result));
+			printJson(Results.standings(standings, result));
 		} else {
-			KeptResults.printStandings(standings, out());
+			Results.printStandings(standings, out());
 		}
 	}
 

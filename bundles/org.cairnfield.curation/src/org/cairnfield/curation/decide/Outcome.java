@@ -3,6 +3,7 @@ package org.cairnfield.curation.decide;
 import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.model.values.Proposal;
 
 /**
  * What the verdicts make of a split: approved samples join their cluster as border samples, and centroids follow; the
@@ -28,6 +29,21 @@ public record Outcome(SplitOnMap split, Clustering clustering, int joined, int n
 		}
 		Clustering approved = split.clustering().relabelled(labels);
 		return new Outcome(split, approved, joined, approved.noise(), standings.open());
+	}
+
+	/** As if every proposal that is made were approved. */
+	public static Outcome allApproved(SplitOnMap split) {
+		int[] labels = split.clustering().labels();
+		int joined = 0;
+		for (Proposal proposal : split.proposals().all()) {
+			int sample = split.index(proposal.sample());
+			if (sample >= 0 && proposal.strengthR() >= split.threshold()) {
+				labels[sample] = proposal.cluster();
+				joined++;
+			}
+		}
+		Clustering approved = split.clustering().relabelled(labels);
+		return new Outcome(split, approved, joined, approved.noise(), 0);
 	}
 
 	/** Samples of each cluster with approved ones, by its number. */

@@ -9,12 +9,14 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntPredicate;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.exchange.FileReport;
@@ -31,6 +33,7 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Ids;
+import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.SampleTableBuilder;
 
@@ -50,8 +53,13 @@ public final class SurveyTaking {
 	private final List<Taken> taken = new ArrayList<>();
 	private final List<Known> known = new ArrayList<>();
 	private final TakeSurveysCommand command;
+	private final Intake intake;
+	private final IntPredicate wanted;
+	private final Map<Survey, List<Integer>> rows = new LinkedHashMap<>();
 
-	private SurveyTaking(Archive archive, SurveyKind kind) {
+	private SurveyTaking(Archive archive, Intake intake, IntPredicate wanted, SurveyKind kind) {
+		this.intake = intake;
+		this.wanted = wanted;
 		this.kind = kind;
 		names = new Names(archive);
 		command = new TakeSurveysCommand(archive);
@@ -66,7 +74,7 @@ public final class SurveyTaking {
 	 *                archive already is not taken again, see {@link #known}
 	 */
 	public static SurveyTaking of(Archive archive, Intake intake, SurveyKind kind, Map<Path, String> digests) {
-		SurveyTaking taking = new SurveyTaking(archive, kind);
+		SurveyTaking taking = new SurveyTaking(archive, intake, s -> true, kind);
 		Map<String, String> surveyOfDigest = new HashMap<>();
 		archive.getSites().forEach(site -> site.getSurveys()
 				.forEach(survey -> surveyOfDigest.putIfAbsent(survey.getSourceDigest(), survey.getId())));
@@ -75,11 +83,29 @@ public final class SurveyTaking {
 			if (report.samples() > 0 && surveyOfDigest.containsKey(digest)) {
 				taking.known.add(new Known(report.file(), surveyOfDigest.get(digest)));
 			} else if (report.samples() > 0) {
-				taking.takeFile(intake, report, digest);
+				taking.takeFile(report, digest);
 				surveyOfDigest.put(digest, taking.taken.get(taking.taken.size() - 1).surveyId());
 			}
 		}
 		return taking;
+	}
+
+	/**
+	 * Every file, the same content twice too.
+	 *
+	 * @param wanted which samples of the intake are taken
+	 */
+	public static SurveyTaking of(Archive archive, Intake intake, IntPredicate wanted, SurveyKind kind) {
+		SurveyTaking taking = new SurveyTaking(archive, intake, wanted, kind);
+		intake.reports().stream().filter(report -> report.samples() > 0).forEach(report -> taking.takeFile(report, null));
+		return taking;
+	}
+
+	/** What each sample is called in the archive, by its place in the intake; null where it was not taken. */
+	public SampleKey[] keys() {
+		SampleKey[] keys = new SampleKey[intake.map().size()];
+		rows.forEach((survey, samples) -> samples.forEach(s -> keys[s] = new SampleKey(survey.getId(), id(s))));
+		return keys;
 	}
 
 	/** Files that were not taken, since the archive has their content already. */
@@ -101,12 +127,14 @@ public final class SurveyTaking {
 	private record Part(int site, int device) {
 	}
 
-	private void takeFile(Intake intake, FileReport report, String digest) {
+	private void takeFile(FileReport report, String digest) {
 		RadioMap map = intake.map();
 		Map<Part, List<Integer>> parts = new TreeMap<>(
 				Comparator.comparingInt(Part::site).thenComparingInt(Part::device));
 		for (int s = report.firstSample(); s < report.firstSample() + report.samples(); s++) {
-			parts.computeIfAbsent(new Part(map.site(s), map.device(s)), p -> new ArrayList<>()).add(s);
+			if (wanted.test(s)) {
+				parts.computeIfAbsent(new Part(map.site(s), map.device(s)), p -> new ArrayList<>()).add(s);
+			}
 		}
 		String stem = stem(report.file());
 		parts.forEach((part, samples) -> {
@@ -123,7 +151,8 @@ public final class SurveyTaking {
 				survey.setDevice(names.device(map.devices().get(part.device()), command));
 			}
 			Samples holder = ModelFactory.eINSTANCE.createSamples();
-			holder.setTable(table(intake, samples));
+			holder.setTable(table(samples));
+			rows.put(survey, samples);
 			survey.setSamples(holder);
 			date(map, samples).ifPresent(survey::setDate);
 			floors(map, samples, site, siteName);
@@ -132,18 +161,21 @@ public final class SurveyTaking {
 		});
 	}
 
-	private SampleTable table(Intake intake, List<Integer> samples) {
+	/** Numbers of equal length sort as they count. */
+	private String id(int sample) {
+		String id = intake.sampleIds().get(sample);
+		int width = Integer.toString(intake.map().size()).length();
+		return id.chars().allMatch(Character::isDigit) ? "0".repeat(Math.max(0, width - id.length())) + id : id;
+	}
+
+	private SampleTable table(List<Integer> samples) {
 		RadioMap map = intake.map();
 		SampleTableBuilder builder = SampleTable.builder();
 		Set<String> used = new HashSet<>();
 		int[] index = new int[map.accessPointCount()];
 		Arrays.fill(index, -1);
-		int width = Integer.toString(map.size()).length();
 		for (int s : samples) {
-			String id = intake.sampleIds().get(s);
-			if (id.chars().allMatch(Character::isDigit)) { // numbers of equal length sort as they count
-				id = "0".repeat(Math.max(0, width - id.length())) + id;
-			}
+			String id = id(s);
 			if (!Ids.isUsableForSample(id) || !used.add(id)) {
 				throw new UnfitSurveyException("a sample cannot be called '" + id + "' in an archive: an id of a sample stands once in a"
 						+ " survey, has up to " + Ids.LONGEST + " characters, no control characters, and no blank at either end");

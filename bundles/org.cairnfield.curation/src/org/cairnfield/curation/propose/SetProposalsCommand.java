@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.values.Proposals;
 import org.eclipse.emf.common.command.AbstractCommand;
 
 /** Gives a split its proposals, in place of those it had. It can be executed where something would change. */
@@ -11,7 +12,7 @@ public final class SetProposalsCommand extends AbstractCommand {
 
 	private final Split split;
 	private final SplitProposals made;
-	private org.cairnfield.model.values.Proposals before;
+	private Proposals before;
 	private double gateBefore;
 	private double thresholdBefore;
 
@@ -22,8 +23,8 @@ public final class SetProposalsCommand extends AbstractCommand {
 
 	@Override
 	protected boolean prepare() {
-		org.cairnfield.model.values.Proposals now = split.getProposals() == null
-				? org.cairnfield.model.values.Proposals.NONE : split.getProposals();
+		Proposals now = split.getProposals() == null
+				? Proposals.NONE : split.getProposals();
 		return !Objects.equals(now, made.best()) || split.getGate() != made.rule().gate()
 				|| split.getThreshold() != made.rule().threshold();
 	}
@@ -46,7 +47,7 @@ public final class SetProposalsCommand extends AbstractCommand {
 		set(made.rule().gate(), made.rule().threshold(), made.best());
 	}
 
-	private void set(double gate, double threshold, org.cairnfield.model.values.Proposals proposals) {
+	private void set(double gate, double threshold, Proposals proposals) {
 		split.setGate(gate);
 		split.setThreshold(threshold);
 		split.setProposals(proposals);

@@ -1,6 +1,5 @@
 package org.cairnfield.curation.propose;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.correlate.NoiseCorrelation;
@@ -9,7 +8,7 @@ import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.values.Proposal;
-import org.cairnfield.model.values.SampleKey;
+import org.cairnfield.model.values.Proposals;
 
 /**
  * Where the noise of a kept split could go.
@@ -19,10 +18,9 @@ import org.cairnfield.model.values.SampleKey;
  * @param noiseShare 0 … 1
  * @param noise      samples that are noise
  * @param best       the best that each noise sample correlates with, below the threshold too, where it is defined
- * @param undefined  noise samples that correlate with nothing
+ * @param placements of all noise samples on the split's map, ascending; none below the gate
  */
-public record SplitProposals(ProposalRule rule, boolean open, double noiseShare, int noise,
-		org.cairnfield.model.values.Proposals best, List<SampleKey> undefined) {
+public record SplitProposals(ProposalRule rule, boolean open, double noiseShare, int noise, Proposals best, List<Placement> placements) {
 
 	/**
 	 * Correlates where the gate is reached.
@@ -39,19 +37,14 @@ public record SplitProposals(ProposalRule rule, boolean open, double noiseShare,
 	public static SplitProposals of(SplitOnMap split, ProposalRule rule, Workers workers) {
 		Clustering clustering = split.clustering();
 		boolean open = rule.opens(clustering);
-		List<Proposal> best = new ArrayList<>();
-		List<SampleKey> undefined = new ArrayList<>();
-		if (open) {
-			for (Placement p : NoiseCorrelation.place(split.signals(), clustering, workers)) {
-				if (p.cluster() == Clustering.NOISE) {
-					undefined.add(split.key(p.sample()));
-				} else {
-					best.add(proposal(split, p));
-				}
-			}
-		}
-		return new SplitProposals(rule, open, clustering.noiseShare(), clustering.noise(),
-				org.cairnfield.model.values.Proposals.of(best), List.copyOf(undefined));
+		List<Placement> placements = open ? NoiseCorrelation.place(split.signals(), clustering, workers) : List.of();
+		return new SplitProposals(rule, open, clustering.noiseShare(), clustering.noise(), Proposals.of(placements.stream()
+				.filter(p -> p.cluster() != Clustering.NOISE).map(p -> proposal(split, p)).toList()), placements);
+	}
+
+	/** Whether a placement is offered to its cluster. */
+	public boolean isMade(Placement placement) {
+		return rule.proposes(placement) && placement.cluster() != Clustering.NOISE;
 	}
 
 	/** Rounding may leave r a little beyond ±1. */

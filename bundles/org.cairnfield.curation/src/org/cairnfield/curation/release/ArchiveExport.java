@@ -7,9 +7,11 @@ import java.util.List;
 
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.export.Caution;
 import org.cairnfield.exchange.export.ExportFolder;
@@ -55,12 +57,6 @@ public final class ArchiveExport {
 	public record Exported(List<Path> files, List<String> notes) {
 	}
 
-	/** As the other, of an archive without damage. */
-	public static Exported write(Archive archive, Source source, ReviewPolicy policy, Path folder, ExportRequest request)
-			throws IntakeException {
-		return write(archive, source, policy, folder, request, List.of());
-	}
-
 	/**
 	 * @param archive a copy, where others go on changing it
 	 * @param policy  how verdicts count, for the pack
@@ -68,7 +64,7 @@ public final class ArchiveExport {
 	 * @throws IntakeException where the folder cannot be written, or a format cannot hold the map; nothing is left then
 	 */
 	public static Exported write(Archive archive, Source source, ReviewPolicy policy, Path folder, ExportRequest request,
-			List<Damage> damages) throws IntakeException {
+			List<Damage> damages, Workers workers) throws IntakeException {
 		try {
 			ArchiveMap from = ArchiveMap.of(request.withSetAside() ? withSetAside(archive) : archive, Scope.ARCHIVE, request.kind());
 			List<String> ids = new ArrayList<>();
@@ -78,7 +74,7 @@ public final class ArchiveExport {
 			String title = title(archive) + (damages.isEmpty() ? "" : DAMAGED);
 			RadioMap out = request.options().apply(from.map());
 			MapExport export = new MapExport(title, out, ids, archive.getSites().stream().map(ArchiveExport::frame).toList());
-			byte[] pack = request.formats().contains(ExportFormat.PACK) ? pack(archive, source, policy, request) : null;
+			byte[] pack = request.formats().contains(ExportFormat.PACK) ? pack(archive, source, policy, request, workers) : null;
 			List<String> notes = export.leftOut(request.formats());
 			List<String> lines = new ArrayList<>();
 			lines.add("Content of the archive (SHA-256): " + source.digest());
@@ -102,12 +98,11 @@ public final class ArchiveExport {
 		return archive.getName() == null || archive.getName().isBlank() ? "archive" : archive.getName().strip();
 	}
 
-	private static byte[] pack(Archive archive, Source source, ReviewPolicy policy, ExportRequest request) {
+	private static byte[] pack(Archive archive, Source source, ReviewPolicy policy, ExportRequest request, Workers workers) {
 		ReleasedMap released = ReleasedMap.of(archive, policy);
 		ExportOptions plain = new ExportOptions(request.options().withoutLocal(), null, request.options().times(), false);
-		ReleasedMap filtered = new ReleasedMap(plain.apply(released.map()), released.ids(), released.labels(), released.before(),
-				released.splits(), released.states(), released.awaiting(), released.agreement(), released.notes());
-		return filtered.pack(request.settings()).bytes(request.options().pseudonyms(), source.digest());
+		return released.with(plain.apply(released.map())).pack(request.pack().settings(released), workers)
+				.bytes(request.options().pseudonyms(), source.digest());
 	}
 
 	private static SiteFrame frame(Site site) {

@@ -3,9 +3,9 @@ package org.cairnfield.curation.release;
 import java.util.EnumSet;
 import java.util.Set;
 
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.exchange.export.ExportFormat;
 import org.cairnfield.exchange.export.ExportOptions;
-import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.SurveyKind;
 
 /**
@@ -15,10 +15,10 @@ import org.cairnfield.model.SurveyKind;
  * @param kind          training surveys make the map, test surveys measure it
  * @param withSetAside  whether samples and access points that were set aside leave too; a pack never has them
  * @param options       what of it
- * @param settings      of the pack
+ * @param pack          what the pack is to be
  */
 public record ExportRequest(Set<ExportFormat> formats, SurveyKind kind, boolean withSetAside, ExportOptions options,
-		PackSettings settings) {
+		PackRequest pack) {
 
 	/** @throws IllegalArgumentException for no format, and for a pack of test surveys */
 	public ExportRequest {
@@ -33,6 +33,6 @@ public record ExportRequest(Set<ExportFormat> formats, SurveyKind kind, boolean 
 
 	/** Every format of the training map. */
 	public static ExportRequest all(ExportOptions options) {
-		return new ExportRequest(EnumSet.allOf(ExportFormat.class), SurveyKind.TRAINING, false, options, PackSettings.USUAL);
+		return new ExportRequest(EnumSet.allOf(ExportFormat.class), SurveyKind.TRAINING, false, options, PackRequest.USUAL);
 	}
 }

@@ -9,11 +9,16 @@ import java.util.Map;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.ArchiveCheck;
 import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.cairnfield.curation.measure.PackRequest;
+import org.cairnfield.curation.measure.TestRun;
 import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
 
@@ -24,9 +29,11 @@ import org.cairnfield.model.Archive;
  * @param results  in the order of {@link Gate}
  * @param released the map that was judged
  * @param measures how it positions
+ * @param settings of the pack that was measured
  * @param check    what the cleaning rules say
  */
-public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap released, ReleaseMeasures measures, ArchiveCheck check) {
+public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap released, Measures measures, PackSettings settings,
+		ArchiveCheck check) {
 
 	/**
 	 * A release to be no worse than.
@@ -44,17 +51,18 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 	 * @param archive a copy, where others go on changing it
 	 * @param last    null before the first release
 	 */
-	public static GateCheck of(Archive archive, GateSet gates, Last last, PackSettings settings, Workers workers) {
+	public static GateCheck of(Archive archive, GateSet gates, Last last, PackRequest request, Workers workers) {
 		ReleasedMap released = ReleasedMap.of(archive, gates.policy());
-		ReleaseMeasures measures = ReleaseMeasures.of(released, ReleasedMap.test(archive), settings, workers);
+		Measures measures = Measures.of(released, ReleasedMap.test(archive), request, workers);
+		PackSettings settings = request.settings(released);
 		ArchiveCheck check = ArchiveCheck.of(archive, new RuleRun(CleaningRules.registry().all()), RunResult.NONE, workers);
 		Map<Gate, GateResult> results = new EnumMap<>(Gate.class);
-		GateCheck asked = new GateCheck(gates, List.of(), released, measures, check);
+		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check);
 		gates.bounds().forEach((gate, bound) -> {
 			GateResult result = asked.ask(gate, bound, archive, last, workers);
 			results.put(gate, result);
 		});
-		return new GateCheck(gates, List.copyOf(results.values()), released, measures, check);
+		return new GateCheck(gates, List.copyOf(results.values()), released, measures, settings, check);
 	}
 
 	private GateResult ask(Gate gate, double bound, Archive archive, Last last, Workers workers) {
@@ -102,14 +110,14 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 			return onTest();
 		}
 		return String.format(Locale.ROOT, "%s; mean %.3f m as released, %.3f m plain", onTest(),
-				measures.way(ReleaseMeasures.RELEASED).errors().meanMetres(), measures.way(ReleaseMeasures.PLAIN).errors().meanMetres());
+				measures.way(Measures.RELEASED).errors().meanMetres(), measures.way(TestRun.PLAIN).errors().meanMetres());
 	}
 
 	private String cost() {
 		if (measures.ways().isEmpty()) {
 			return onTest();
 		}
-		return String.format(Locale.ROOT, "%.1f fingerprints compared a query, of %d", measures.way(ReleaseMeasures.RELEASED).comparisons(),
+		return String.format(Locale.ROOT, "%.1f fingerprints compared a query, of %d", measures.way(Measures.RELEASED).comparisons(),
 				released.map().size());
 	}
 
@@ -124,8 +132,8 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		if (before.map().size() == 0) {
 			return new GateResult(Gate.REGRESSION, 0, bound, "release " + last.version() + " holds no sample", null);
 		}
-		ReleaseMeasures.Way then = ReleaseMeasures.released(before, ReleasedMap.test(archive), last.settings(), workers);
-		double now = measures.way(ReleaseMeasures.RELEASED).errors().meanMetres();
+		Way then = Measures.released(before, ReleasedMap.test(archive), last.settings(), null, workers);
+		double now = measures.way(Measures.RELEASED).errors().meanMetres();
 		return new GateResult(Gate.REGRESSION, now / then.mean().high(), bound,
 				String.format(Locale.ROOT, "on the same %d test samples: mean %.3f m now, %s %.3f m (95 %%: %.3f to %.3f m)", measures.test(),
 						now, last.version(), then.errors().meanMetres(), then.mean().low(), then.mean().high()), null);
@@ -143,6 +151,6 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 	 */
 	public GateCheck overruled(Map<Gate, GateResult.Overrule> by) {
 		return new GateCheck(gates, results.stream().map(r -> by.containsKey(r.gate()) ? r.overridden(by.get(r.gate())) : r).toList(),
-				released, measures, check);
+				released, measures, settings, check);
 	}
 }

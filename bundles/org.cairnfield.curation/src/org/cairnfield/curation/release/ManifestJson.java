@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.Voting;
 import org.cairnfield.exchange.pack.PackSettings;
 
@@ -39,8 +40,7 @@ final class ManifestJson {
 			json.endObject();
 			list(json, "splits", m.splits());
 			PackSettings s = m.settings();
-			json.name("pack").beginObject().name("levelStepDb").value(s.levelStepDb()).name("cellProbes").value(s.cellProbes());
-			json.name("relative").value(s.relative()).name("k").value(s.voting().k()).name("weighted").value(s.voting().weighted()).endObject();
+			json.name("pack").beginObject().name("levelStepDb").value(s.levelStepDb()).name("search").value(s.search().code()).endObject();
 			json.name("files").beginObject();
 			for (Map.Entry<String, String> file : new TreeMap<>(m.files()).entrySet()) {
 				json.name(file.getKey()).value(file.getValue());
@@ -108,8 +108,7 @@ final class ManifestJson {
 			Map<String, String> files = new TreeMap<>();
 			o.getAsJsonObject("files").entrySet().forEach(e -> files.put(e.getKey(), e.getValue().getAsString()));
 			JsonObject pack = o.getAsJsonObject("pack");
-			PackSettings settings = new PackSettings(pack.get("levelStepDb").getAsInt(), pack.get("cellProbes").getAsInt(),
-					pack.get("relative").getAsBoolean(), new Voting(pack.get("k").getAsInt(), pack.get("weighted").getAsBoolean()));
+			PackSettings settings = new PackSettings(pack.get("levelStepDb").getAsInt(), search(pack));
 			return new ReleaseManifest(string(o, "version"), string(o, "archive"), string(o, "digest"), string(o, "previous"),
 					strings(o, "bump"), counts, strings(o, "splits"), settings, files, all(o.getAsJsonArray("gates"), ManifestJson::gate),
 					string(o, "gateSet"), all(o.getAsJsonArray("measures"), ManifestJson::measured), strings(o, "changes"),
@@ -118,6 +117,13 @@ final class ManifestJson {
 				| ClassCastException | NumberFormatException e) {
 			throw new IllegalArgumentException("no manifest of a release: " + e.getMessage(), e);
 		}
+	}
+
+	/** Manifests that were written before a split had a search name its parts. */
+	private static Search search(JsonObject pack) {
+		return pack.has("search") ? Search.parse(string(pack, "search"))
+				: new Search(false, 0, pack.get("cellProbes").getAsInt(), pack.get("relative").getAsBoolean(),
+						new Voting(pack.get("k").getAsInt(), pack.get("weighted").getAsBoolean()));
 	}
 
 	private static ReleaseManifest.AskedGate gate(JsonObject o) {

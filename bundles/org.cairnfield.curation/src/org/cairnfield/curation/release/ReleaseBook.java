@@ -24,12 +24,17 @@ import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.PackRequest;
+import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.measure.SideBySide;
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.exchange.export.Checksums;
-import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
@@ -154,13 +159,13 @@ public final class ReleaseBook {
 	}
 
 	/** Asks the gates of the content as it is in memory. */
-	public GateCheck ask(PackSettings settings, Workers workers) throws IOException {
-		return ask(ArchiveCopy.of(open.archive()), settings, workers);
+	public GateCheck ask(PackRequest request, Workers workers) throws IOException {
+		return ask(ArchiveCopy.of(open.archive()), request, workers);
 	}
 
 	/** Asks the gates of a copy of the content, for work beside a user interface. */
-	public GateCheck ask(Archive copy, PackSettings settings, Workers workers) throws IOException {
-		return GateCheck.of(copy, gates(), last(), settings, workers);
+	public GateCheck ask(Archive copy, PackRequest request, Workers workers) throws IOException {
+		return GateCheck.of(copy, gates(), last(), request, workers);
 	}
 
 	/**
@@ -170,20 +175,25 @@ public final class ReleaseBook {
 	 * @param known    what the gates have measured of it already, or null
 	 * @param versions of the releases to compare with; one without a sample is passed over
 	 */
-	public SideBySide measure(Archive copy, ReleaseMeasures known, List<String> versions, PackSettings settings, Workers workers)
+	public SideBySide measure(Archive copy, Measures known, List<String> versions, PackRequest request, Workers workers)
 			throws IOException {
 		ReviewPolicy policy = gates().policy();
 		ArchiveMap test = ArchiveMap.of(copy, Scope.ARCHIVE, SurveyKind.TEST);
-		ReleaseMeasures measures = known != null ? known : ReleaseMeasures.of(ReleasedMap.of(copy, policy), test.map(), settings, workers);
-		List<ReleaseMeasures.Way> ways = new ArrayList<>(measures.ways());
+		Measures measures = known != null ? known : Measures.of(ReleasedMap.of(copy, policy), test.map(), request, workers);
+		List<Way> ways = new ArrayList<>(measures.ways());
 		for (String version : ways.isEmpty() ? List.<String>of() : versions) {
 			workers.checkCancelled();
 			ReleasedMap map = ReleasedMap.of(sound(openReadOnly(version)), policy);
 			if (map.map().size() > 0) {
-				ways.add(ReleaseMeasures.earlier(find(version), map, test.map(), workers));
+				ways.add(earlier(find(version), map, test.map(), ways.get(0), workers));
 			}
 		}
 		return SideBySide.of(test, ways);
+	}
+
+	private static Way earlier(ReleasedState release, ReleasedMap map, RadioMap test, Way plain, Workers workers) {
+		Way way = Measures.released(map, test, release.manifest().settings(), plain, workers);
+		return way.named("release " + release.version());
 	}
 
 	/** A map that has lost samples is no measure of another. */
@@ -241,8 +251,7 @@ public final class ReleaseBook {
 	 * @param check   of this content, by {@link #ask}, with gates overridden where somebody did
 	 * @throws ArchiveException where a gate holds the release back, and for a version that is not higher than the last
 	 */
-	public ReleaseManifest prepare(SemanticVersion version, GateCheck check, PackSettings settings, Person person, String notes)
-			throws IOException {
+	public ReleaseManifest prepare(SemanticVersion version, GateCheck check, Person person, String notes) throws IOException {
 		requireGates(check);
 		open.savePoint(person, null);
 		try (History history = History.of(open.folder())) {
@@ -260,7 +269,7 @@ public final class ReleaseBook {
 				reasons.add(bump.version() + " was proposed, and " + chosen + " chosen by " + person.name());
 			}
 			ReleaseManifest manifest = new ReleaseManifest(chosen.toString(), nullToEmpty(open.archive().getName()), open.digest(),
-					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check), check.released().splits(), settings,
+					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check), check.released().splits(), check.settings(),
 					otherFiles(history, history.last()), check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
 					check.gates().toString(), check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
 					changes == null ? List.of() : changes.summary(), nullToEmpty(notes), person.name(), now(), "", "");

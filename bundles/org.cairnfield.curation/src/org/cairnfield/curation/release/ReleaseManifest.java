@@ -3,6 +3,7 @@ package org.cairnfield.curation.release;
 import java.util.List;
 import java.util.Map;
 
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.exchange.pack.PackSettings;
 
 /**
@@ -57,7 +58,7 @@ public record ReleaseManifest(String version, String archive, String digest, Str
 	public record Measured(String name, String how, int n, double meanMetres, double meanLowMetres, double meanHighMetres,
 			double medianMetres, double p75Metres, double p95Metres, double rightFloorShare, double comparisons) {
 
-		static Measured of(ReleaseMeasures.Way w) {
+		static Measured of(Way w) {
 			return new Measured(w.name(), w.how(), w.errors().n(), w.errors().meanMetres(), w.mean().low(), w.mean().high(),
 					w.errors().medianMetres(), w.errors().p75Metres(), w.errors().p95Metres(),
 					(double) w.errors().siteAndFloorHits() / w.errors().points(), w.comparisons());

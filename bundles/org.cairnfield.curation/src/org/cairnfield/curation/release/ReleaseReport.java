@@ -14,6 +14,8 @@ import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.measure.TestRun;
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.picture.ClusterSizes;
 import org.cairnfield.curation.picture.ErrorCurve;
 import org.cairnfield.curation.picture.Pictures;
@@ -250,14 +252,14 @@ public final class ReleaseReport {
 
 	private void measures() {
 		page.heading("How it positions");
-		List<ReleaseMeasures.Way> ways = check.measures().ways();
+		List<Way> ways = check.measures().ways();
 		if (ways.isEmpty()) {
 			page.paragraph("It was not measured: there is no test survey, or no map.");
 			return;
 		}
-		double plain = check.measures().way(ReleaseMeasures.PLAIN).comparisons();
+		double plain = check.measures().way(TestRun.PLAIN).comparisons();
 		List<List<String>> rows = new ArrayList<>();
-		for (ReleaseMeasures.Way w : ways) {
+		for (Way w : ways) {
 			rows.add(List.of(w.name(), ReportPage.metres(w.errors().meanMetres()),
 					ReportPage.metres(w.mean().low()) + " to " + ReportPage.metres(w.mean().high()), ReportPage.metres(w.errors().medianMetres()),
 					ReportPage.metres(w.errors().p75Metres()), ReportPage.metres(w.errors().p95Metres()),

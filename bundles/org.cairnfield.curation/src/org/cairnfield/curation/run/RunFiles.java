@@ -3,14 +3,15 @@ package org.cairnfield.curation.run;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import org.cairnfield.core.series.Curve;
-import org.cairnfield.curation.measure.Variant;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.Outcome;
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.picture.ClusterSizes;
 import org.cairnfield.curation.picture.ErrorCurve;
 import org.cairnfield.curation.picture.Pictures;
-import org.cairnfield.curation.split.Split;
+import org.cairnfield.curation.split.KDistanceCurve;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.TextFile;
 
@@ -23,61 +24,56 @@ public final class RunFiles {
 	/**
 	 * Makes the folder where there is none; files of an earlier run are replaced one by one.
 	 *
-	 * @param id names of the samples of the split's map
 	 * @return the files written
 	 * @throws IntakeException where the folder cannot be written to
 	 */
-	public static List<Path> write(Path folder, SurveyRun run, IntFunction<String> id) throws IntakeException {
+	public static List<Path> write(Path folder, FileRun run, Workers workers) throws IntakeException {
 		OutputFolder.make(folder);
 		Path map = folder.resolve("split-map.csv");
 		Path proposals = folder.resolve("proposals.csv");
 		Path measures = folder.resolve("measures.csv");
 		Path tried = folder.resolve("choice.csv");
-		Tables.splitMap(map, run.proposals(), id);
-		Tables.proposals(proposals, run.proposals(), id);
-		Tables.measures(measures, run.measured());
-		Tables.tried(tried, run.measured().choice());
+		Tables.splitMap(map, run);
+		Tables.proposals(proposals, run);
+		Tables.measures(measures, run);
+		Tables.tried(tried, run.tried());
 		Path curve = folder.resolve("k-distance.svg");
 		Path sizes = folder.resolve("cluster-sizes.svg");
 		Path errors = folder.resolve("error-distribution.svg");
-		TextFile.write(curve, kDistance(run.split()));
-		TextFile.write(sizes, clusterSizes(run));
+		TextFile.write(curve, kDistance(run, workers));
+		TextFile.write(sizes, clusterSizes(run, workers));
 		TextFile.write(errors, errorDistribution(run));
 		return List.of(map, proposals, measures, tried, curve, sizes, errors);
 	}
 
-	private static String kDistance(Split split) {
-		return Pictures.kDistance(Curve.ascending("k-distance", split.curve()), split.minPts(), split.elbow(),
-				split.epsilon(), unit(split), source(split) + ".");
+	private static String kDistance(FileRun run, Workers workers) {
+		KDistanceCurve curve = run.curve(workers);
+		boolean decibels = run.split().getRepresentation().equals("positive") && run.study().pcaShare().isEmpty();
+		return Pictures.kDistance(Curve.ascending("k-distance", curve.ascending()), curve.minPts(), curve.elbow(), run.split().getEpsilon(),
+				decibels ? "dB" : run.split().getRepresentation(), source(run, workers) + ".");
 	}
 
-	private static String unit(Split split) {
-		boolean decibels = split.signals().representation().toString().equals("positive") && split.pcaComponents() == 0;
-		return decibels ? "dB" : split.signals().representation().toString();
+	private static String source(FileRun run, Workers workers) {
+		int components = run.study().components(workers);
+		return String.format(Locale.ROOT, "%d samples, %d access points, %s representation, %s distance%s", run.onMap().size(),
+				run.files().intake().map().accessPointCount(), run.split().getRepresentation(), run.split().getDistance(),
+				components > 0 ? ", " + components + " principal components" : "");
 	}
 
-	private static String source(Split split) {
-		return String.format(Locale.ROOT, "%d samples, %d access points, %s representation, %s distance%s",
-				split.map().size(), split.map().accessPointCount(), split.signals().representation(),
-				split.signals().distance(),
-				split.pcaComponents() > 0 ? ", " + split.pcaComponents() + " principal components" : "");
-	}
-
-	private static String clusterSizes(SurveyRun run) {
+	private static String clusterSizes(FileRun run, Workers workers) {
 		return Pictures.clusterSizes(
-				ClusterSizes.of(run.split().clustering().labels(), run.proposals().approved().labels()),
-				String.format(Locale.ROOT, "%s; DBSCAN, ε %.6g, minPts %d.", source(run.split()), run.split().epsilon(),
-						run.split().minPts()));
+				ClusterSizes.of(run.onMap().clustering().labels(), Outcome.allApproved(run.onMap()).clustering().labels()),
+				String.format(Locale.ROOT, "%s; DBSCAN, ε %.6g, minPts %d.", source(run, workers), run.split().getEpsilon(),
+						run.split().getMinPts()));
 	}
 
-	private static String errorDistribution(SurveyRun run) {
+	private static String errorDistribution(FileRun run) {
 		// where all is noise a split has nothing to search, and no error either
-		List<Variant> silent = run.measured().variants().stream().filter(v -> v.errors().n() == 0).toList();
-		List<ErrorCurve> curves = run.measured().variants().stream().filter(v -> !silent.contains(v))
-				.map(v -> ErrorCurve.of(v.name(), v.errors().errorsMetres())).toList();
-		String missing = silent.stream().map(Variant::name).collect(Collectors.joining(", "));
-		return Pictures.errorDistribution(curves, run.test().size() + (run.heldOut() ? " held-out" : " test")
-				+ " samples against a map of " + run.split().map().size()
-				+ (missing.isEmpty() ? "." : "; no position by " + missing + "."));
+		List<Way> silent = run.measured().ways().stream().filter(w -> w.errors().n() == 0).toList();
+		List<ErrorCurve> curves = run.measured().ways().stream().filter(w -> !silent.contains(w))
+				.map(w -> ErrorCurve.of(FileRun.nameOf(w), w.errors().errorsMetres())).toList();
+		String missing = silent.stream().map(FileRun::nameOf).collect(Collectors.joining(", "));
+		return Pictures.errorDistribution(curves, run.measured().test() + (run.files().isHeldOut() ? " held-out" : " test")
+				+ " samples against a map of " + run.onMap().size() + (missing.isEmpty() ? "." : "; no position by " + missing + "."));
 	}
 }

@@ -7,11 +7,15 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.eclipse.emf.common.command.AbstractCommand;
 
-/** Keeps splits in the archive. It can be executed where their ids are free. */
+/**
+ * Keeps splits in the archive. It can be executed where their ids are free. The first ones are for the next release; where
+ * there are some already, the release goes on taking those.
+ */
 public final class AddSplitsCommand extends AbstractCommand {
 
 	private final Archive archive;
 	private final List<Split> splits;
+	private SplitsInRelease.Choose choice;
 
 	/** @param splits in no archive */
 	public AddSplitsCommand(Archive archive, Collection<Split> splits) {
@@ -26,11 +30,15 @@ public final class AddSplitsCommand extends AbstractCommand {
 
 	@Override
 	public void execute() {
+		List<Split> before = SplitsInRelease.of(archive);
 		archive.getSplits().addAll(splits);
+		choice = new SplitsInRelease.Choose(archive, before.isEmpty() ? splits : before);
+		choice.execute();
 	}
 
 	@Override
 	public void undo() {
+		choice.undo();
 		archive.getSplits().removeAll(splits);
 	}
 

@@ -1,6 +1,8 @@
 package org.cairnfield.curation.split;
 
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Kneedle;
 
 /**
@@ -11,6 +13,20 @@ import org.cairnfield.core.cluster.Kneedle;
  * @param elbow     by Kneedle, where the curve has one: a start, not an answer; on real maps it is mostly too large
  */
 public record KDistanceCurve(int minPts, double[] ascending, Optional<Kneedle.Knee> elbow) {
+
+	private static final double ELBOW_SENSITIVITY = 1;
+
+	/** @param ascending k-distances, infinite ones last */
+	static KDistanceCurve of(double[] ascending, int minPts) {
+		int n = ascending.length;
+		while (n > 0 && Double.isInfinite(ascending[n - 1])) {
+			n--;
+		}
+		double[] finite = Arrays.copyOf(ascending, n);
+		double[] rank = IntStream.range(0, n).asDoubleStream().toArray();
+		return new KDistanceCurve(minPts, finite, n < 3 ? Optional.empty()
+				: Kneedle.find(rank, finite, ELBOW_SENSITIVITY, Kneedle.Shape.CONVEX_INCREASING));
+	}
 
 	/** Place of the elbow in {@link #ascending}. */
 	public Optional<Integer> elbowAt() {

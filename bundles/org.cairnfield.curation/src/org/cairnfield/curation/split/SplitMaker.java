@@ -1,14 +1,20 @@
 package org.cairnfield.curation.split;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.LabelsBuilder;
 import org.cairnfield.model.values.Scope;
@@ -17,10 +23,11 @@ import org.cairnfield.model.values.Scope;
 public final class SplitMaker {
 
 	/**
-	 * @param splits in no archive
-	 * @param notes  what a person should know, such as why parameters were chosen, or a floor left out
+	 * @param splits  in no archive
+	 * @param choices what was tried for a split, by its id, where something was
+	 * @param notes   what a person should know, such as why parameters were chosen, or a floor left out
 	 */
-	public record Made(List<org.cairnfield.model.Split> splits, List<String> notes) {
+	public record Made(List<Split> splits, Map<String, AutomaticChoice.Choice> choices, List<String> notes) {
 	}
 
 	private final SplitStudies studies;
@@ -36,23 +43,22 @@ public final class SplitMaker {
 	 */
 	public Made make(Archive archive, SplitPlan plan, Workers workers) {
 		requireScope(archive, plan.scope());
-		List<org.cairnfield.model.Split> splits = new ArrayList<>();
-		List<String> notes = new ArrayList<>();
+		Made made = new Made(new ArrayList<>(), new HashMap<>(), new ArrayList<>());
 		if (!plan.perFloor()) {
-			splits.add(one(archive, plan.name(), plan.scope(), plan.request(), notes, workers));
-			return new Made(splits, notes);
+			one(archive, plan.name(), plan.scope(), plan.request(), made, workers);
+			return made;
 		}
 		for (Scope floor : SplitScopes.floors(archive, plan.scope())) {
 			try {
-				splits.add(one(archive, SplitNames.ofFloor(plan.name(), floor), floor, plan.request(), notes, workers));
+				one(archive, SplitNames.ofFloor(plan.name(), floor), floor, plan.request(), made, workers);
 			} catch (UnfitSurveyException e) {
-				notes.add(floor + " is left out: " + e.getMessage());
+				made.notes.add(floor + " is left out: " + e.getMessage());
 			}
 		}
-		if (splits.isEmpty()) {
+		if (made.splits.isEmpty()) {
 			throw new UnfitSurveyException("no floor within " + plan.scope() + " has samples enough to be split");
 		}
-		return new Made(splits, notes);
+		return made;
 	}
 
 	private static void requireScope(Archive archive, Scope scope) {
@@ -62,30 +68,50 @@ public final class SplitMaker {
 		}
 	}
 
-	private org.cairnfield.model.Split one(Archive archive, String id, Scope scope, SplitRequest request, List<String> notes,
-			Workers workers) {
+	private void one(Archive archive, String id, Scope scope, SplitRequest request, Made made, Workers workers) {
 		SplitStudy study = studies.study(archive, scope, request);
-		double epsilon;
-		int minPts;
-		if (request.epsilon().isPresent() && request.minPts().isPresent()) {
-			epsilon = request.epsilon().getAsDouble();
-			minPts = request.minPts().getAsInt();
-		} else {
-			Suggestion chosen = study.suggest(request.seed(), workers);
-			epsilon = request.epsilon().orElse(chosen.epsilon());
-			minPts = request.minPts().orElse(chosen.minPts());
-			notes.add(String.format(Locale.ROOT, "%s: ε %.6g, minPts %d: %s", id, epsilon, minPts, chosen.reason()));
+		Parameters chosen = parameters(study, request, workers);
+		made.notes.add(String.format(Locale.ROOT, "%s: ε %.6g, minPts %d; %s: %s", id, chosen.epsilon, chosen.minPts, chosen.search, chosen.reason));
+		made.splits.add(toModel(id, scope, study, study.split(chosen.epsilon, chosen.minPts, workers), chosen.search, chosen.reason,
+				request.seed()));
+		chosen.choice.ifPresent(choice -> made.choices.put(id, choice));
+	}
+
+	private record Parameters(double epsilon, int minPts, Search search, String reason, Optional<AutomaticChoice.Choice> choice) {
+	}
+
+	private static Parameters parameters(SplitStudy study, SplitRequest request, Workers workers) {
+		boolean reduced = study.pcaShare().isPresent();
+		int minPts = request.minPts().orElse(reduced ? SplitStudy.USUAL_MIN_PTS : AutomaticChoice.MIN_PTS);
+		String given = request.search().filter(Search.PUBLISHED::equals).isPresent() ? "the published method" : "as asked for";
+		if (request.epsilon().isPresent() && request.search().isPresent()) {
+			return new Parameters(request.epsilon().getAsDouble(), minPts, request.search().get(), given, Optional.empty());
 		}
-		if (!(epsilon > 0)) {
-			throw new UnfitSurveyException("ε must be above 0 for a split to be kept, was " + epsilon
-					+ "; the samples of " + scope + " may repeat each other");
+		if (reduced) {
+			return new Parameters(request.epsilon().orElse(study.startEpsilon(workers)), minPts, request.search().orElse(Search.PUBLISHED),
+					request.search().isPresent() ? given : "the published method, since searches of a reduced map are not tried",
+					Optional.empty());
 		}
-		return toModel(id, scope, study, study.split(epsilon, minPts, workers), request.seed());
+		AutomaticChoice.Choice choice = request.epsilon().isPresent()
+				? study.chooseSearch(request.epsilon().getAsDouble(), minPts, request.seed(), workers)
+				: study.choose(minPts, request.seed(), workers);
+		return new Parameters(choice.best().epsilon(), minPts, request.search().orElse(choice.best().search()),
+				request.search().isPresent() ? given : reason(choice, choice.best()), Optional.of(choice));
+	}
+
+	/** Why a combination was taken, for a person. */
+	public static String reason(AutomaticChoice.Choice choice, AutomaticChoice.Tried taken) {
+		if (Double.isNaN(taken.meanErrorMetres())) {
+			return "nothing to choose from: no samples are close enough to each other to be a cluster";
+		}
+		return String.format(Locale.ROOT, "%s of %d tried on %d held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons",
+				taken.equals(choice.best()) ? "best" : "picked by hand", choice.tried().size(), choice.questions(), taken.meanErrorMetres(),
+				100 * taken.comparisonShare());
 	}
 
 	/** A trial as an archive keeps it, without proposals. */
-	public static org.cairnfield.model.Split toModel(String id, Scope scope, SplitStudy study, Trial trial, long seed) {
-		org.cairnfield.model.Split split = ModelFactory.eINSTANCE.createSplit();
+	public static Split toModel(String id, Scope scope, SplitStudy study, Trial trial, Search search, String reason, long seed) {
+		Split split = ModelFactory.eINSTANCE.createSplit();
 		split.setId(id);
 		split.setScope(scope);
 		split.setRepresentation(study.signals().representation().toString());
@@ -93,6 +119,8 @@ public final class SplitMaker {
 		split.setEpsilon(trial.epsilon());
 		split.setMinPts(trial.minPts());
 		split.setPcaShare(study.pcaShare().isPresent() ? study.pcaShare().getAsDouble() : null);
+		split.setSearch(search);
+		split.setSearchReason(reason);
 		split.setSeed(seed);
 		Clustering clustering = trial.clustering();
 		int[] sizes = clustering.sizes();

@@ -1,6 +1,7 @@
 package org.cairnfield.curation.split;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,8 +11,10 @@ import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Split;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposals;
@@ -27,6 +30,8 @@ public final class SplitOnMap {
 	private final Labels labels;
 	private final Proposals proposals;
 	private final double threshold;
+	private final Search search;
+	private final long seed;
 	private final RadioMap map;
 	private final Signals signals;
 	private final Clustering clustering;
@@ -34,11 +39,13 @@ public final class SplitOnMap {
 	private final Map<SampleKey, Integer> indexOf = new HashMap<>();
 	private final int added;
 
-	private SplitOnMap(ArchiveMap whole, org.cairnfield.model.Split split) {
+	private SplitOnMap(ArchiveMap whole, Split split) {
 		id = split.getId();
 		labels = split.getLabels() == null ? Labels.NONE : split.getLabels();
 		proposals = split.getProposals() == null ? Proposals.NONE : split.getProposals();
 		threshold = split.getThreshold();
+		search = split.getSearch() == null ? Search.USUAL : split.getSearch();
+		seed = split.getSeed();
 		int[] label = new int[whole.map().size()];
 		Role[] role = new Role[label.length];
 		int[] chosen = new int[label.length];
@@ -55,8 +62,8 @@ public final class SplitOnMap {
 			}
 		}
 		added = chosen.length - n;
-		map = whole.map().view(java.util.Arrays.copyOf(chosen, n));
-		clustering = new Clustering(java.util.Arrays.copyOf(label, n), java.util.Arrays.copyOf(role, n));
+		map = whole.map().view(Arrays.copyOf(chosen, n));
+		clustering = new Clustering(Arrays.copyOf(label, n), Arrays.copyOf(role, n));
 		signals = Signals.of(map, Representation.named(split.getRepresentation()), Distance.named(split.getDistance()));
 	}
 
@@ -65,7 +72,7 @@ public final class SplitOnMap {
 	 * @param split   of that archive
 	 * @throws UnfitSurveyException where the map has fewer than two of its samples
 	 */
-	public static SplitOnMap of(Archive archive, org.cairnfield.model.Split split) {
+	public static SplitOnMap of(Archive archive, Split split) {
 		SplitOnMap found = new SplitOnMap(ArchiveMap.of(archive, split.getScope(), SurveyKind.TRAINING), split);
 		if (found.map.size() < 2) {
 			throw new UnfitSurveyException("the map has only " + found.map.size() + " of the " + found.labels.size()
@@ -75,7 +82,7 @@ public final class SplitOnMap {
 	}
 
 	/** The samples of the test surveys in the scope of a split; may be empty. */
-	public static RadioMap testMap(Archive archive, org.cairnfield.model.Split split) {
+	public static RadioMap testMap(Archive archive, Split split) {
 		return ArchiveMap.of(archive, split.getScope(), SurveyKind.TEST).map();
 	}
 
@@ -97,6 +104,16 @@ public final class SplitOnMap {
 	/** The smallest r for which a proposal is made. */
 	public double threshold() {
 		return threshold;
+	}
+
+	/** How it is searched: as was chosen with the split or, in those made before there was a choice, as usual. */
+	public Search search() {
+		return search;
+	}
+
+	/** Of whatever is drawn for it. */
+	public long seed() {
+		return seed;
 	}
 
 	/** The samples of the split that the map still has. */

@@ -2,10 +2,12 @@ package org.cairnfield.curation.split;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
+import org.cairnfield.core.match.Search;
 
 /**
  * What a split is asked to be.
@@ -16,15 +18,16 @@ import org.cairnfield.core.distance.Representation;
  * @param minPts         DBSCAN's, the sample itself counted; empty: likewise
  * @param pcaShare       reduce to the principal components that explain this share of the variance before
  *                       DBSCAN; empty: do not reduce
+ * @param search         how it is searched; empty: chosen likewise
  * @param seed           for whatever is drawn
  */
 public record SplitRequest(Representation representation, Distance distance, OptionalDouble epsilon,
-		OptionalInt minPts, OptionalDouble pcaShare, long seed) {
+		OptionalInt minPts, OptionalDouble pcaShare, Optional<Search> search, long seed) {
 
-	/** Positive representation, city-block, ε and minPts chosen. */
+	/** Positive representation, city-block; ε, minPts and search chosen. */
 	public static SplitRequest automatic(long seed) {
 		return new SplitRequest(Representation.positive(), Distance.CITY_BLOCK, OptionalDouble.empty(),
-				OptionalInt.empty(), OptionalDouble.empty(), seed);
+				OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), seed);
 	}
 
 	/** Names of the representations that {@link #named} takes; the first is the usual one. */
@@ -43,13 +46,13 @@ public record SplitRequest(Representation representation, Distance distance, Opt
 	 * @throws IllegalArgumentException for a name that is none
 	 */
 	public static SplitRequest named(String representation, String distance, OptionalDouble epsilon, OptionalInt minPts,
-			OptionalDouble pcaShare, long seed) {
-		return new SplitRequest(Representation.named(representation), Distance.named(distance), epsilon, minPts, pcaShare, seed);
+			OptionalDouble pcaShare, Optional<Search> search, long seed) {
+		return new SplitRequest(Representation.named(representation), Distance.named(distance), epsilon, minPts, pcaShare, search, seed);
 	}
 
-	/** The same with ε and minPts given. */
-	public SplitRequest with(double givenEpsilon, int givenMinPts) {
-		return new SplitRequest(representation, distance, OptionalDouble.of(givenEpsilon),
-				OptionalInt.of(givenMinPts), pcaShare, seed);
+	/** The same with ε and minPts given, searched as published. */
+	public SplitRequest published(double givenEpsilon, int givenMinPts) {
+		return new SplitRequest(representation, distance, OptionalDouble.of(givenEpsilon), OptionalInt.of(givenMinPts), pcaShare,
+				Optional.of(Search.PUBLISHED), seed);
 	}
 }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import org.cairnfield.core.choose.SplitChoice;
+import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.cluster.Dbscan;
+import org.cairnfield.core.cluster.KDistances;
 import org.cairnfield.core.cluster.PointSet;
 import org.cairnfield.core.cluster.Sweep;
 import org.cairnfield.core.distance.Distance;
@@ -84,15 +84,18 @@ public final class SplitStudy {
 	}
 
 	private PointSet points(Workers workers) {
-		return pcaShare.isEmpty() ? PointSet.of(signals)
-				: answer(() -> ReducedPoints.of(signals, pcaShare.getAsDouble(), workers), "points").points();
+		return pcaShare.isEmpty() ? PointSet.of(signals) : reduced(workers).points();
+	}
+
+	private ReducedPoints reduced(Workers workers) {
+		return answer(() -> ReducedPoints.of(signals, pcaShare.getAsDouble(), workers), "points");
 	}
 
 	/** @param minPts 1 or more */
 	public KDistanceCurve curve(int minPts, Workers workers) {
 		return answer(() -> {
-			double[] ascending = Split.curve(points(workers), minPts, workers);
-			return new KDistanceCurve(minPts, ascending, Split.elbow(ascending));
+			PointSet points = points(workers);
+			return KDistanceCurve.of(minPts > points.size() ? new double[0] : KDistances.of(points, workers, minPts).sorted(minPts), minPts);
 		}, "curve", minPts);
 	}
 
@@ -107,23 +110,36 @@ public final class SplitStudy {
 				epsilon, minPts);
 	}
 
-	/** Parameters to begin with that cost no more than the curve. */
-	public Suggestion start(Workers workers) {
-		return new Suggestion(curve(USUAL_MIN_PTS, workers).epsilonAt(START_SHARE), USUAL_MIN_PTS,
-				"half of the samples have their fifth nearest within ε; on real maps the elbow is mostly too large");
+	/** ε to begin with, which costs no more than the curve: half of the samples have their fifth nearest within it. */
+	public double startEpsilon(Workers workers) {
+		return curve(USUAL_MIN_PTS, workers).epsilonAt(START_SHARE);
 	}
 
-	/** Parameters chosen by trying, on held-out training positions. A map that is reduced gets {@link #start}. */
-	public Suggestion suggest(long seed, Workers workers) {
+	/**
+	 * ε and search chosen by trying, on held-out training positions.
+	 *
+	 * @throws UnfitSurveyException for a study with principal components, whose splits of held-out samples are not comparable
+	 */
+	public AutomaticChoice.Choice choose(int minPts, long seed, Workers workers) {
+		requireNotReduced("ε and search are");
+		return answer(() -> AutomaticChoice.choose(signals, minPts, seed, workers), "choose", minPts, seed);
+	}
+
+	/** Likewise the search alone. */
+	public AutomaticChoice.Choice chooseSearch(double epsilon, int minPts, long seed, Workers workers) {
+		requireNotReduced("a search is");
+		return answer(() -> AutomaticChoice.searchFor(signals, epsilon, minPts, seed, workers), "search", epsilon, minPts, seed);
+	}
+
+	private void requireNotReduced(String what) {
 		if (pcaShare.isPresent()) {
-			return start(workers);
+			throw new UnfitSurveyException(what + " not had of a map reduced to principal components: give ε, minPts and a search");
 		}
-		return answer(() -> {
-			SplitChoice.Choice choice = SplitChoice.choose(signals, seed, workers);
-			return new Suggestion(choice.epsilon(), choice.minPts(), String.format(Locale.ROOT,
-					"smallest mean error of %d pairs tried on held-out training positions, among those that compare at most %.0f %% of what plain matching does",
-					choice.tried().size(), 100 * SplitChoice.BUDGET_SHARE));
-		}, "suggest", seed);
+	}
+
+	/** How many principal components stand for the map; 0 where it is not reduced. */
+	public int components(Workers workers) {
+		return pcaShare.isEmpty() ? 0 : reduced(workers).components();
 	}
 
 	/** Values of ε for a sweep: where 20 % to 90 % of the samples have their fifth nearest; ascending, none twice. */
@@ -159,9 +175,7 @@ public final class SplitStudy {
 	 * @throws UnfitSurveyException for a study with principal components, whose splits of held-out samples are not comparable
 	 */
 	public SweepTable sweepWithErrors(double[] epsilons, int[] minPts, long seed, Workers workers) {
-		if (pcaShare.isPresent()) {
-			throw new UnfitSurveyException("errors of a sweep are not computed for a map reduced to principal components");
-		}
+		requireNotReduced("errors of a sweep are");
 		return answer(() -> {
 			SweepTable plain = sweep(epsilons, minPts, workers);
 			HeldOutErrors errors = new HeldOutErrors(signals, seed);

@@ -4,7 +4,7 @@ import java.util.List;
 
 import org.cairnfield.core.series.Curve;
 import org.cairnfield.core.series.Series;
-import org.cairnfield.curation.release.SideBySide;
+import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.eclipse.swt.SWT;

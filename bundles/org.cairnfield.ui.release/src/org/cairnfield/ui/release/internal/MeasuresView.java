@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import org.cairnfield.curation.release.ReleaseMeasures;
-import org.cairnfield.curation.release.SideBySide;
+import org.cairnfield.curation.measure.SideBySide;
+import org.cairnfield.curation.measure.Way;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
@@ -162,7 +162,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		Forms.<SideBySide.OnFloor>column(floors, "Test samples", 105, SWT.RIGHT, floor -> String.valueOf(floor.samples()));
 		for (int c = 0; c < columns.size(); c++) {
 			int at = c;
-			ReleaseMeasures.Way way = columns.get(c).way();
+			Way way = columns.get(c).way();
 			Forms.<SideBySide.OnFloor>column(floors, way.name(), 145, SWT.RIGHT,
 					floor -> metres(floor.meanMetres().get(at)) + " m, " + percent(floor.rightShare().get(at)));
 			floors.getTable().getColumn(3 + c).setToolTipText("Mean error, and share put on the right floor of the right site: " + way.how());

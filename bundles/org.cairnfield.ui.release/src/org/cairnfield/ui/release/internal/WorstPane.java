@@ -3,8 +3,8 @@ package org.cairnfield.ui.release.internal;
 import java.util.List;
 import java.util.Optional;
 
-import org.cairnfield.curation.release.ReleaseMeasures;
-import org.cairnfield.curation.release.SideBySide;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.ui.show.OnPlan;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -57,7 +57,7 @@ final class WorstPane {
 		way.removeAll();
 		List<String> names = now.map(SideBySide::columns).orElse(List.of()).stream().map(column -> column.way().name()).toList();
 		names.forEach(way::add);
-		way.select(Math.max(names.indexOf(chosen.isEmpty() ? ReleaseMeasures.RELEASED : chosen), names.isEmpty() ? -1 : 0));
+		way.select(Math.max(names.indexOf(chosen.isEmpty() ? Measures.RELEASED : chosen), names.isEmpty() ? -1 : 0));
 		page.layout();
 		list();
 	}

@@ -14,6 +14,9 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.measure.SideBySide;
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SampleRef;
@@ -79,7 +82,7 @@ class SideBySideTest {
 			assertEquals(side.columns().get(c).way().errors().meanMetres(), floors.get(0).meanMetres().get(c), 1e-12);
 			assertEquals(1, floors.get(0).rightShare().get(c));
 		}
-		ReleaseMeasures.Way plain = side.columns().get(0).way();
+		Way plain = side.columns().get(0).way();
 		double[] errors = side.worst(plain, 100).stream().mapToDouble(SideBySide.Placed::errorMetres).toArray();
 		double[] expected = plain.errors().errorsMetres().clone();
 		Arrays.sort(expected);

@@ -1,0 +1,115 @@
+package org.cairnfield.curation.run;
+
+import java.util.List;
+import org.cairnfield.core.choose.AutomaticChoice;
+import org.cairnfield.core.correlate.ProposalRule;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.PackRequest;
+import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.measure.Way;
+import org.cairnfield.curation.propose.SetProposalsCommand;
+import org.cairnfield.curation.propose.SplitProposals;
+import org.cairnfield.curation.remedy.RemedyCommands;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.RuleRun;
+import org.cairnfield.curation.rules.RunResult;
+import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.cairnfield.curation.split.AddSplitsCommand;
+import org.cairnfield.curation.split.KDistanceCurve;
+import org.cairnfield.curation.split.SplitMaker;
+import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.curation.split.SplitPlan;
+import org.cairnfield.curation.split.SplitRequest;
+import org.cairnfield.curation.split.SplitStudies;
+import org.cairnfield.curation.split.SplitStudy;
+import org.cairnfield.curation.split.UnfitSurveyException;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Scope;
+
+/**
+ * The whole job on survey files, by the services of an archive one after the other: clean, split, propose, and measure as if
+ * every proposal were approved.
+ *
+ * @param files     as an archive in memory
+ * @param setAside  samples set aside for what they heard
+ * @param split     kept in that archive
+ * @param tried     for ε and search, best first; one entry where both were given
+ * @param onMap     the same on the cleaned map
+ * @param study     of that map
+ * @param proposals for its noise
+ * @param released  what a device would get
+ * @param measured  on the test samples; no ways where that was not asked for
+ */
+public record FileRun(FileArchive files, int setAside, Split split, List<AutomaticChoice.Tried> tried, SplitOnMap onMap, SplitStudy study, SplitProposals proposals,
+		ReleasedMap released, Measures measured) {
+
+	private static final String NAME = "split";
+	private static final String CLEANING = "few-readings";
+
+	/** Splits and proposes; nothing is cleaned away, nothing measured. */
+	public static FileRun proposed(FileArchive files, SplitRequest request, ProposalRule rule, Workers workers) {
+		return of(files, 0, request, rule, workers);
+	}
+
+	/**
+	 * The whole job.
+	 *
+	 * @throws UnfitSurveyException where too little is left to work with
+	 */
+	public static FileRun measured(FileArchive files, SplitRequest request, ProposalRule rule, Workers workers) {
+		int before = files.training();
+		int setAside = clean(files, workers);
+		if (before - setAside < 2) {
+			throw new UnfitSurveyException("a map needs two samples at least, and " + (before - setAside) + " of " + before + " can be used: "
+					+ cleaned(setAside, before) + "; " + files.tests() + " are for testing");
+		}
+		FileRun run = of(files, setAside, request, rule, workers);
+		Measures measured = Measures.timed(run.released,
+				ArchiveMap.of(files.archive(), Scope.ARCHIVE, SurveyKind.TEST).map(), PackRequest.USUAL, workers);
+		return new FileRun(files, setAside, run.split, run.tried, run.onMap, run.study, run.proposals, run.released, measured);
+	}
+
+	private static int clean(FileArchive files, Workers workers) {
+		List<Finding> found = ArchiveCheck.of(files.archive(), new RuleRun(CleaningRules.registry().some(List.of(CLEANING))), RunResult.NONE,
+				workers).open();
+		RemedyCommands commands = new RemedyCommands(files.archive());
+		found.forEach(finding -> finding.remedy().ifPresent(commands::apply));
+		return files.training() - ArchiveMap.of(files.archive()).map().size();
+	}
+
+	private static FileRun of(FileArchive files, int setAside, SplitRequest request, ProposalRule rule, Workers workers) {
+		SplitStudies studies = new SplitStudies(1);
+		SplitMaker.Made made = new SplitMaker(studies).make(files.archive(), new SplitPlan(NAME, Scope.ARCHIVE, false, request), workers);
+		Split split = made.splits().get(0);
+		List<AutomaticChoice.Tried> tried = made.choices().containsKey(NAME) ? made.choices().get(NAME).tried()
+				: List.of(new AutomaticChoice.Tried(split.getEpsilon(), split.getMinPts(), split.getSearch(), Double.NaN, Double.NaN));
+		new AddSplitsCommand(files.archive(), List.of(split)).execute();
+		SplitProposals proposals = SplitProposals.of(SplitOnMap.of(files.archive(), split), rule, workers);
+		new SetProposalsCommand(split, proposals).execute();
+		return new FileRun(files, setAside, split, tried, SplitOnMap.of(files.archive(), split), studies.study(files.archive(), Scope.ARCHIVE, request),
+				proposals, ReleasedMap.approved(files.archive(), split), null);
+	}
+
+	/** The k-distance curve that ε stands on. */
+	public KDistanceCurve curve(Workers workers) {
+		return study.curve(split.getMinPts(), workers);
+	}
+
+	/** What files of results call a way: nobody has approved or released anything in a run. */
+	public static String nameOf(Way way) {
+		return way.name().equals(Measures.APPROVED) ? "split+proposals" : way.name().equals(Measures.RELEASED) ? "chosen" : way.name();
+	}
+
+	/** What was cleaned away, for a person. */
+	public String cleaned() {
+		return cleaned(setAside, files.training());
+	}
+
+	private static String cleaned(int setAside, int of) {
+		return setAside + " of " + of + " samples set aside, which heard nothing or too few access points";
+	}
+}
