@@ -3,15 +3,12 @@ package org.cairnfield.exchange.pack;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.zip.CRC32;
 
 /**
- * Positions from a device pack alone. It depends on nothing but the JDK and is written to be carried over to a
- * microcontroller: whole numbers throughout, but for two divisions a candidate cell and the weighted mean at the end.
- * Not safe for use by several threads.
+ * Positions from a device pack alone, of either version of the format. With {@link PackCheck} it depends on nothing but the
+ * JDK and is written to be carried over to a microcontroller: whole numbers throughout, but for two divisions a centroid and
+ * the weighted mean at the end. Not safe for use by several threads.
  */
 public final class PackReader {
 
@@ -20,18 +17,21 @@ public final class PackReader {
 	}
 
 	static final int MAGIC = 0x4B504643; // "CFPK"
-	/** Version of the format whose origins have 32 bits. */
-	static final int NEAR_ORIGINS = 1;
-	/** Version of the format whose origins have 64 bits; nothing else differs. */
-	static final int FAR_ORIGINS = 2;
+	/** Origins of 32 bits, one level. */
+	static final int VERSION_1 = 1;
+	/** Origins of 64 bits, one level or two. */
+	static final int VERSION_2 = 2;
 	static final int HEADER_BYTES = 64;
 	static final int TRAILER_BYTES = 36;
+	/** Flags. */
+	static final int PSEUDONYMS = 1;
+	static final int RELATIVE = 2;
+	static final int WEIGHTED = 4;
 
 	private final ByteBuffer pack;
 	private final int lowestRssiDbm;
 	private final int levelStepDb;
 	private final int k;
-	private final int cellProbes;
 	private final int parts;
 	private final boolean relative;
 	private final boolean weighted;
@@ -40,9 +40,13 @@ public final class PackReader {
 	private final String[] siteName;
 	private final long[] originXMm;
 	private final long[] originYMm;
+	/** Where the centroid of each group begins; none in one level. */
+	private final int[] groupAt;
 	private final int[] centroidAt;
 	private final int cellTable;
 	private final int[] query;
+	private final Candidates groups;
+	private final Candidates cells;
 	private final int[] nearest;
 	private final long[] distance;
 
@@ -53,16 +57,14 @@ public final class PackReader {
 	 */
 	public PackReader(byte[] bytes) {
 		pack = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
-		check(bytes);
-		int flags = pack.getShort(6);
-		relative = (flags & 2) != 0;
-		weighted = (flags & 4) != 0;
+		PackCheck.check(pack);
+		relative = (pack.getShort(6) & RELATIVE) != 0;
+		weighted = (pack.getShort(6) & WEIGHTED) != 0;
 		int accessPoints = unsigned(16);
 		int clusters = unsigned(18);
 		lowestRssiDbm = pack.get(21);
 		levelStepDb = pack.get(22);
 		k = pack.get(23);
-		cellProbes = pack.get(24);
 		parts = pack.get(25);
 		unitMm = unsigned(26);
 		siteName = new String[pack.get(20) & 0xFF];
@@ -76,42 +78,21 @@ public final class PackReader {
 		centroidAt = new int[clusters];
 		for (int c = 0, at = pack.getInt(36); c < clusters; c++) {
 			centroidAt[c] = at;
-			at += 6 + 4 * unsigned(at);
+			at = entriesEnd(at);
 		}
+		int twoLevels = pack.getInt(56);
+		groupAt = new int[twoLevels == 0 ? 0 : unsigned(twoLevels)];
+		for (int g = 0, at = twoLevels + 4; g < groupAt.length; g++) {
+			groupAt[g] = at;
+			at = entriesEnd(at);
+			at += 2 + 2 * unsigned(at);
+		}
+		groups = new Candidates(groupAt.length == 0 ? 0 : Math.min(pack.get(twoLevels + 2), groupAt.length));
+		cells = new Candidates(Math.min(pack.get(24), clusters));
 		cellTable = pack.getInt(40);
 		query = new int[accessPoints];
 		nearest = new int[k];
 		distance = new long[k];
-	}
-
-	private void check(byte[] bytes) {
-		if (bytes.length < HEADER_BYTES + TRAILER_BYTES || pack.getInt(0) != MAGIC) {
-			throw new IllegalArgumentException("this is no device pack");
-		}
-		if (unsigned(4) != NEAR_ORIGINS && unsigned(4) != FAR_ORIGINS) {
-			throw new IllegalArgumentException("version " + unsigned(4) + " of the format is not known here");
-		}
-		if (pack.getInt(8) != bytes.length) {
-			throw new IllegalArgumentException("the pack has " + bytes.length + " bytes and not the " + pack.getInt(8) + " it names");
-		}
-		if (crc(bytes, 60) != pack.getInt(60) || crc(bytes, bytes.length - 4) != pack.getInt(bytes.length - 4)) {
-			throw new IllegalArgumentException("the pack does not match its CRC-32");
-		}
-		try {
-			MessageDigest sha = MessageDigest.getInstance("SHA-256");
-			sha.update(bytes, 0, bytes.length - TRAILER_BYTES);
-			if (!Arrays.equals(sha.digest(), Arrays.copyOfRange(bytes, bytes.length - TRAILER_BYTES, bytes.length - 4))) {
-				throw new IllegalArgumentException("the pack does not match its SHA-256");
-			}
-		} catch (NoSuchAlgorithmException e) {
-			throw new IllegalStateException("every Java has SHA-256", e);
-		}
-	}
-
-	private static int crc(byte[] bytes, int length) {
-		CRC32 crc = new CRC32();
-		crc.update(bytes, 0, length);
-		return (int) crc.getValue();
 	}
 
 	private void readSites(byte[] bytes, int from) {
@@ -129,11 +110,16 @@ public final class PackReader {
 
 	/** Bytes of each of the two numbers of an origin. */
 	static int originBytes(int version) {
-		return version == NEAR_ORIGINS ? 4 : 8;
+		return version == VERSION_1 ? 4 : 8;
 	}
 
 	private int unsigned(int at) {
 		return pack.getShort(at) & 0xFFFF;
+	}
+
+	/** Behind the centroid that begins somewhere. */
+	private int entriesEnd(int centroid) {
+		return centroid + 6 + 4 * unsigned(centroid);
 	}
 
 	/** Names of the sites, in the pack's order. */
@@ -143,7 +129,7 @@ public final class PackReader {
 
 	/** Whether addresses are pseudonyms: a device then needs the key to make them from what it hears. */
 	public boolean pseudonyms() {
-		return (pack.getShort(6) & 1) != 0;
+		return (pack.getShort(6) & PSEUDONYMS) != 0;
 	}
 
 	/**
@@ -165,9 +151,10 @@ public final class PackReader {
 				known++;
 			}
 		}
+		findCells(magnitude);
 		int found = 0;
-		for (int cell : nearestCells(magnitude)) {
-			found = search(cell, magnitude, found);
+		for (int i = 0; i < cells.size; i++) {
+			found = search(cells.index[i], magnitude, found);
 		}
 		return vote(search(centroidAt.length, magnitude, found), known);
 	}
@@ -199,29 +186,29 @@ public final class PackReader {
 		return -1;
 	}
 
-	/** The cells whose centroids are nearest, nearest first, of equals the earlier one. */
-	private int[] nearestCells(int magnitude) {
-		int[] best = new int[Math.min(cellProbes, centroidAt.length)];
-		double[] at = new double[best.length];
-		int size = 0;
-		for (int c = 0; c < centroidAt.length; c++) {
-			double d = coarse(c, magnitude);
-			if (size == best.length && !(d < at[size - 1])) {
-				continue;
+	/** Of all cells in one level, of those in the nearest groups in two. */
+	private void findCells(int magnitude) {
+		cells.size = 0;
+		if (groupAt.length == 0) {
+			for (int c = 0; c < centroidAt.length; c++) {
+				cells.offer(c, coarse(centroidAt[c], magnitude));
 			}
-			int i = size < best.length ? size++ : size - 1;
-			for (; i > 0 && d < at[i - 1]; i--) {
-				best[i] = best[i - 1];
-				at[i] = at[i - 1];
-			}
-			best[i] = c;
-			at[i] = d;
+			return;
 		}
-		return Arrays.copyOf(best, size);
+		groups.size = 0;
+		for (int g = 0; g < groupAt.length; g++) {
+			groups.offer(g, coarse(groupAt[g], magnitude));
+		}
+		for (int i = 0; i < groups.size; i++) {
+			int list = entriesEnd(groupAt[groups.index[i]]);
+			for (int n = unsigned(list), at = list + 2; n > 0; n--, at += 2) {
+				int cell = unsigned(at);
+				cells.offer(cell, coarse(centroidAt[cell], magnitude));
+			}
+		}
 	}
 
-	private double coarse(int centroid, int magnitude) {
-		int at = centroidAt[centroid];
+	private double coarse(int at, int magnitude) {
 		long both = (long) magnitude * parts + (pack.getInt(at + 2) & 0xFFFFFFFFL);
 		long overlap = 0;
 		for (int i = 0, n = unsigned(at); i < n; i++) {
@@ -316,5 +303,34 @@ public final class PackReader {
 
 	static double metres(long originMm, int units, int unitMm) {
 		return (originMm + (long) units * unitMm) / 1000.0;
+	}
+
+	/** The nearest of what was offered, nearest first; of equals the one with the smaller number, whichever was offered first. */
+	private static final class Candidates {
+		final int[] index;
+		final double[] distance;
+		int size;
+
+		Candidates(int most) {
+			index = new int[most];
+			distance = new double[most];
+		}
+
+		void offer(int candidate, double d) {
+			if (size == index.length && !before(candidate, d, size - 1)) {
+				return;
+			}
+			int i = size < index.length ? size++ : size - 1;
+			for (; i > 0 && before(candidate, d, i - 1); i--) {
+				index[i] = index[i - 1];
+				distance[i] = distance[i - 1];
+			}
+			index[i] = candidate;
+			distance[i] = d;
+		}
+
+		private boolean before(int candidate, double d, int i) {
+			return d < distance[i] || d == distance[i] && candidate < index[i];
+		}
 	}
 }

@@ -1,25 +1,24 @@
 package org.cairnfield.exchange.pack;
 
-import org.cairnfield.core.match.Voting;
+import org.cairnfield.core.match.Search;
 
 /**
  * How a device searches a pack, and how coarsely levels are written.
  *
- * @param levelStepDb levels are rounded to whole steps of so many dB, 1 … 16
- * @param cellProbes  cells searched, 1 … 100
- * @param relative    whether the coarse search goes by relative distances
- * @param voting      of k up to 100
+ * @param levelStepDb levels are rounded to whole steps of so many dB, 1 … {@value #COARSEST_STEP_DB}
+ * @param search      of the map that was made ready for it
  */
-public record PackSettings(int levelStepDb, int cellProbes, boolean relative, Voting voting) {
+public record PackSettings(int levelStepDb, Search search) {
 
-	/** Levels as they were read, three cells, three samples weighted. */
-	public static final PackSettings USUAL = new PackSettings(1, 3, true, Voting.THREE_WEIGHTED);
+	/** Coarsest step of levels, in dB. */
+	public static final int COARSEST_STEP_DB = 16;
+	/** Levels as they were read, for a map whose split knows no better search. */
+	public static final PackSettings USUAL = new PackSettings(1, Search.USUAL);
 
-	/** @throws IllegalArgumentException for a number out of range */
+	/** @throws IllegalArgumentException for a step out of range */
 	public PackSettings {
-		if (levelStepDb < 1 || levelStepDb > 16 || cellProbes < 1 || cellProbes > 100 || voting.k() > 100) {
-			throw new IllegalArgumentException("a pack has steps of 1 … 16 dB, 1 … 100 probes and 1 … 100 voters: " + levelStepDb
-					+ ", " + cellProbes + ", " + voting);
+		if (levelStepDb < 1 || levelStepDb > COARSEST_STEP_DB) {
+			throw new IllegalArgumentException("a pack has steps of 1 to " + COARSEST_STEP_DB + " dB, not " + levelStepDb);
 		}
 	}
 }

@@ -1,14 +1,20 @@
 package org.cairnfield.exchange.pack;
 
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
+import org.cairnfield.core.match.SplitMap;
 
 /**
  * A radio map with positions and levels as a pack holds them, so that workbench and device compute from the same numbers.
- * Positions count whole units from an origin of each site; levels count whole steps from the lowest.
+ * Positions count whole units from an origin of each site; levels count whole steps from the lowest. Samples outside the
+ * split are kept, but what only they heard is not known to the pack.
  */
 public final class PackedMap {
 
@@ -24,9 +30,11 @@ public final class PackedMap {
 	private final int unitMm;
 	private final long[] originXMm;
 	private final long[] originYMm;
+	private final int[] accessPoints;
 
-	private PackedMap(RadioMap map, int levelStepDb) {
+	private PackedMap(RadioMap map, int[] accessPoints, int levelStepDb) {
 		this.map = map;
+		this.accessPoints = accessPoints;
 		this.levelStepDb = levelStepDb;
 		lowestRssiDbm = map.lowestRssiDbm();
 		int sites = map.sites().size();
@@ -55,16 +63,25 @@ public final class PackedMap {
 					+ (long) MOST_UNITS * MOST_UNITS / 1_000_000 + " km: look for positions that are far from the others");
 		}
 		unitMm = (int) unit;
-		rounded = round(map, true);
+		rounded = round(map, true, a -> true);
 	}
 
 	/**
-	 * @param map         what is packed, all of it
+	 * @param split       what is packed
 	 * @param levelStepDb 1 … 16
 	 * @throws PackLimitException where a position is farther than ten million kilometres from the origin of its frame
 	 */
-	public static PackedMap of(RadioMap map, int levelStepDb) {
-		return new PackedMap(map, levelStepDb);
+	static PackedMap of(SplitMap split, int levelStepDb) {
+		RadioMap map = split.signals().map();
+		boolean[] heard = new boolean[map.accessPointCount()];
+		for (int cell = 0; cell <= split.cells(); cell++) {
+			for (int s : split.members(cell)) {
+				for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+					heard[map.accessPoint(k)] = true;
+				}
+			}
+		}
+		return new PackedMap(map, IntStream.range(0, heard.length).filter(a -> heard[a]).toArray(), levelStepDb);
 	}
 
 	private static long millimetres(double metres) {
@@ -80,14 +97,25 @@ public final class PackedMap {
 		return rounded;
 	}
 
-	/** Fingerprints as a device rounds them before it searches; positions are left as they are. */
+	/**
+	 * Fingerprints as a device rounds them before it searches, without the access points that the pack does not know;
+	 * positions are left as they are.
+	 */
 	public RadioMap queries(RadioMap test) {
-		return round(test, false);
+		Set<String> known = new HashSet<>();
+		for (int a : accessPoints) {
+			known.add(map.accessPoints().get(a));
+		}
+		return round(test, false, a -> known.contains(test.accessPoints().get(a)));
 	}
 
-	private RadioMap round(RadioMap from, boolean positions) {
+	private RadioMap round(RadioMap from, boolean positions, IntPredicate known) {
 		RadioMapBuilder builder = new RadioMapBuilder();
 		from.accessPoints().forEach(builder::accessPoint);
+		boolean[] kept = new boolean[from.accessPointCount()];
+		for (int a = 0; a < kept.length; a++) {
+			kept[a] = known.test(a);
+		}
 		for (int s = 0; s < from.size(); s++) {
 			String site = from.sites().get(from.site(s));
 			if (positions) {
@@ -98,12 +126,17 @@ public final class PackedMap {
 			}
 			for (int k = from.firstReading(s); k < from.endReading(s); k++) {
 				int code = code(from.rssiDbm(k));
-				if (code > 0) {
+				if (code > 0 && kept[from.accessPoint(k)]) {
 					builder.reading(from.accessPoint(k), lowestRssiDbm + (code - 1) * levelStepDb);
 				}
 			}
 		}
 		return builder.build();
+	}
+
+	/** Columns of the map that the pack knows, ascending. */
+	int[] accessPoints() {
+		return accessPoints;
 	}
 
 	int code(int rssiDbm) {

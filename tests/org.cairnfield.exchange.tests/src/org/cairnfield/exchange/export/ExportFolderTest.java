@@ -16,9 +16,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
+import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.match.Voting;
+import org.cairnfield.core.match.Search;
+import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.IntakeOptions;
@@ -36,7 +40,9 @@ class ExportFolderTest {
 	Path folder;
 
 	private static byte[] pack() {
-		return DevicePack.of(Exports.map(), new int[] {0, 0, 1, 0}, false, new PackSettings(1, 1, true, Voting.NEAREST)).bytes(null, "");
+		Signals signals = Signals.of(Exports.map());
+		SplitMap split = Search.PUBLISHED.map(signals, new Clustering(new int[] {0, 0, 1, 0}, null), 1, Workers.inline());
+		return DevicePack.of(split, new PackSettings(1, Search.PUBLISHED)).bytes(null, "");
 	}
 
 	private List<Path> write(Set<ExportFormat> formats) throws IntakeException {
