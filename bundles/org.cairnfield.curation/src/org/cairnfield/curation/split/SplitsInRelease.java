@@ -64,6 +64,11 @@ public final class SplitsInRelease {
 		return found;
 	}
 
+	/** Whether both take samples of one floor. */
+	public static boolean overlap(Split one, Split other) {
+		return overlap(one.getScope(), other.getScope());
+	}
+
 	private static boolean overlap(Scope one, Scope other) {
 		boolean sites = one.site() == null || other.site() == null || one.site().equals(other.site());
 		return sites && (one.level() == null || other.level() == null || one.level().equals(other.level()));

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.core.series.Curve;
 import org.cairnfield.core.series.Series;
 import org.cairnfield.curation.measure.SideBySide;
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.eclipse.swt.SWT;
@@ -30,7 +31,7 @@ public final class ErrorsView extends ViewPart implements ReleaseDesk.Listener {
 
 	@Override
 	public void deskChanged() {
-		List<Series> curves = desk.side().map(SideBySide::columns).orElse(List.<SideBySide.Column>of()).stream().map(SideBySide.Column::way)
+		List<Series> curves = desk.side().map(SideBySide::ways).orElse(List.<Way>of()).stream()
 				.filter(way -> way.errors().n() > 0).map(way -> Curve.distribution(way.name(), way.errors().errorsMetres())).toList();
 		chart.setSeries(curves);
 	}

@@ -14,6 +14,7 @@ import java.util.Set;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.ArchiveExport;
 import org.cairnfield.curation.release.ExportRequest;
 import org.cairnfield.curation.release.ReleaseBook;
@@ -23,7 +24,6 @@ import org.cairnfield.exchange.export.ExportFormat;
 import org.cairnfield.exchange.export.ExportOptions;
 import org.cairnfield.exchange.export.Pseudonyms;
 import org.cairnfield.exchange.export.TimeGrain;
-import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.ui.problem.Problems;
@@ -174,19 +174,21 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		byte[] secret = key.getText().getBytes(StandardCharsets.UTF_8);
 		ExportOptions options = new ExportOptions(withoutLocal.getSelection(), secret.length == 0 ? null : new Pseudonyms(secret),
 				TimeGrain.values()[times.getSelectionIndex()], devices.getSelection());
-		ExportRequest request = new ExportRequest(chosen(), SurveyKind.TRAINING, false, options, PackSettings.USUAL);
 		int at = what.getSelectionIndex();
 		ReleasedState release = at == 0 ? null : desk.releases().get(at - 1);
+		ExportRequest request = new ExportRequest(chosen(), SurveyKind.TRAINING, false, options,
+				release == null ? PackRequest.USUAL : PackRequest.like(release.manifest().settings()));
 		Archive copy = ArchiveCopy.of(session.archive());
 		ReleaseBook book = desk.book();
 		Work.start("Exporting", workers -> {
 			if (release == null) {
 				return ArchiveExport.write(copy, new ArchiveExport.Source("", OpenArchive.digest(copy), Instant.now()), book.gates().policy(),
-						folder, request);
+						folder, request, List.of(), workers);
 			}
 			try (History history = session.open().history()) {
 				return ArchiveExport.write(history.open(release.tag().savePoint()).archive(), new ArchiveExport.Source(
-						release.version().toString(), release.manifest().digest(), release.tag().time()), book.gates().policy(), folder, request);
+						release.version().toString(), release.manifest().digest(), release.tag().time()), book.gates().policy(), folder, request,
+						List.of(), workers);
 			}
 		}, this::say, problem -> caution.setText(Problems.text(problem)));
 	}

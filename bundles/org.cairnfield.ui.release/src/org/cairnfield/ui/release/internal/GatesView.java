@@ -11,7 +11,6 @@ import org.cairnfield.curation.release.GateResult;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.release.ReleaseManifest;
 import org.cairnfield.curation.release.SemanticVersion;
-import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
@@ -222,7 +221,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		String text = notes.getText().strip();
 		ReleaseManifest[] made = new ReleaseManifest[1];
 		if (Saving.inName(session, "Preparing " + wanted,
-				person -> made[0] = book.prepare(wanted, check, PackSettings.USUAL, person, text))) {
+				person -> made[0] = book.prepare(wanted, check, person, text))) {
 			desk.prepared(made[0]);
 		}
 	}

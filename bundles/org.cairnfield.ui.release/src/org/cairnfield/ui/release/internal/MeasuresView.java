@@ -70,22 +70,22 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 	private void createWays(CTabFolder tabs) {
 		ways = Forms.table(tabs, SWT.SINGLE, "measures.table");
 		tab(tabs, "Ways of matching", ways.getTable());
-		Forms.<SideBySide.Column>column(ways, "Way of matching", 142, SWT.LEFT, column -> column.way().name());
-		Forms.<SideBySide.Column>column(ways, "Mean error, m", 122, SWT.RIGHT, column -> metres(column.way().errors().meanMetres()));
-		Forms.<SideBySide.Column>column(ways, "95 % interval, m", 136, SWT.RIGHT,
-				column -> metres(column.way().mean().low()) + " … " + metres(column.way().mean().high()));
-		Forms.<SideBySide.Column>column(ways, "To plain", 72, SWT.RIGHT, column -> ratio(column.errorRatio()));
-		Forms.<SideBySide.Column>column(ways, "95 % interval", 112, SWT.RIGHT,
-				column -> ratio(column.errorInterval().low()) + " … " + ratio(column.errorInterval().high()));
-		Forms.<SideBySide.Column>column(ways, "Median, m", 94, SWT.RIGHT, column -> metres(column.way().errors().medianMetres()));
-		Forms.<SideBySide.Column>column(ways, "75 %, m", 76, SWT.RIGHT, column -> metres(column.way().errors().p75Metres()));
-		Forms.<SideBySide.Column>column(ways, "95 %, m", 76, SWT.RIGHT, column -> metres(column.way().errors().p95Metres()));
-		Forms.<SideBySide.Column>column(ways, "Right floor", 90, SWT.RIGHT, column -> percent(column.way().errors().siteAndFloorHitRate()));
-		Forms.<SideBySide.Column>column(ways, "Compared", 90, SWT.RIGHT, column -> String.format(Locale.ROOT, "%,.0f", column.way().comparisons()));
-		Forms.<SideBySide.Column>column(ways, "of plain", 74, SWT.RIGHT, column -> percent(column.comparisonRatio()));
-		Forms.<SideBySide.Column>column(ways, "Bytes read", 98, SWT.RIGHT, column -> String.format(Locale.ROOT, "%,.0f", column.way().bytes()));
-		Forms.<SideBySide.Column>column(ways, "of plain", 74, SWT.RIGHT, column -> percent(column.byteRatio()));
-		Forms.<SideBySide.Column>column(ways, "How", 420, SWT.LEFT, column -> column.way().how());
+		Forms.<Way>column(ways, "Way of matching", 142, SWT.LEFT, way -> way.name());
+		Forms.<Way>column(ways, "Mean error, m", 122, SWT.RIGHT, way -> metres(way.errors().meanMetres()));
+		Forms.<Way>column(ways, "95 % of mean, m", 136, SWT.RIGHT,
+				way -> metres(way.mean().low()) + " … " + metres(way.mean().high()));
+		Forms.<Way>column(ways, "To plain", 72, SWT.RIGHT, way -> ratio(way.ratio()));
+		Forms.<Way>column(ways, "95 % of ratio", 112, SWT.RIGHT,
+				way -> ratio(way.ratioInterval().low()) + " … " + ratio(way.ratioInterval().high()));
+		Forms.<Way>column(ways, "Median, m", 94, SWT.RIGHT, way -> metres(way.errors().medianMetres()));
+		Forms.<Way>column(ways, "75 %, m", 76, SWT.RIGHT, way -> metres(way.errors().p75Metres()));
+		Forms.<Way>column(ways, "95 %, m", 76, SWT.RIGHT, way -> metres(way.errors().p95Metres()));
+		Forms.<Way>column(ways, "Right floor", 90, SWT.RIGHT, way -> percent(way.errors().siteAndFloorHitRate()));
+		Forms.<Way>column(ways, "Compared", 90, SWT.RIGHT, way -> String.format(Locale.ROOT, "%,.0f", way.comparisons()));
+		Forms.<Way>column(ways, "Compared of plain", 136, SWT.RIGHT, way -> percent(way.comparisonShare()));
+		Forms.<Way>column(ways, "Bytes read", 98, SWT.RIGHT, way -> String.format(Locale.ROOT, "%,.0f", way.bytes()));
+		Forms.<Way>column(ways, "Read of plain", 106, SWT.RIGHT, way -> percent(way.byteShare()));
+		Forms.<Way>column(ways, "How", 420, SWT.LEFT, way -> way.how());
 		ways.getTable().getColumn(9).setToolTipText("Fingerprints compared for one position, centroids included, mean");
 		ways.getTable().getColumn(11).setToolTipText("Bytes of its pack that a device reads for one position, mean");
 	}
@@ -117,7 +117,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		from.setText(words(side));
 		if (side.orElse(null) != shown) {
 			shown = side.orElse(null);
-			List<SideBySide.Column> columns = side.map(SideBySide::columns).orElse(List.of());
+			List<Way> columns = side.map(SideBySide::ways).orElse(List.of());
 			ways.setInput(columns);
 			showFloors(side, columns);
 			worst.show(side);
@@ -145,14 +145,14 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 			return desk.measuringProblem();
 		} else if (side.isEmpty()) {
 			return "Measure the map on the archive's test surveys, alone or beside earlier releases.";
-		} else if (side.get().columns().isEmpty()) {
+		} else if (side.get().ways().isEmpty()) {
 			return "There is no test survey, or no map. Take surveys in as test surveys to measure the map.";
 		}
 		return "On " + side.get().test().size() + " test samples, all on the same; errors in the plane.";
 	}
 
 	/** A column a way: mean error and share on the right floor. */
-	private void showFloors(Optional<SideBySide> side, List<SideBySide.Column> columns) {
+	private void showFloors(Optional<SideBySide> side, List<Way> columns) {
 		floors.setInput(null);
 		for (TableColumn old : floors.getTable().getColumns()) {
 			old.dispose();
@@ -162,7 +162,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		Forms.<SideBySide.OnFloor>column(floors, "Test samples", 105, SWT.RIGHT, floor -> String.valueOf(floor.samples()));
 		for (int c = 0; c < columns.size(); c++) {
 			int at = c;
-			Way way = columns.get(c).way();
+			Way way = columns.get(c);
 			Forms.<SideBySide.OnFloor>column(floors, way.name(), 145, SWT.RIGHT,
 					floor -> metres(floor.meanMetres().get(at)) + " m, " + percent(floor.rightShare().get(at)));
 			floors.getTable().getColumn(3 + c).setToolTipText("Mean error, and share put on the right floor of the right site: " + way.how());

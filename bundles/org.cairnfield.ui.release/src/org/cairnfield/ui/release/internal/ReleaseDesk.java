@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.Bump;
 import org.cairnfield.curation.release.Gate;
 import org.cairnfield.curation.release.GateCheck;
@@ -18,7 +19,6 @@ import org.cairnfield.curation.release.ReleaseManifest;
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.curation.measure.SideBySide;
-import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
 import org.cairnfield.ui.prefs.Preferences;
@@ -177,7 +177,7 @@ final class ReleaseDesk implements SessionListener {
 		ReleaseBook book = book();
 		problem = "";
 		Job[] own = new Job[1];
-		own[0] = Work.start("Asking the gates", workers -> book.ask(copy, PackSettings.USUAL, workers), result -> {
+		own[0] = Work.start("Asking the gates", workers -> book.ask(copy, PackRequest.USUAL, workers), result -> {
 			if (asking == own[0]) {
 				asking = null;
 				check = result;
@@ -211,7 +211,7 @@ final class ReleaseDesk implements SessionListener {
 		measuringProblem = "";
 		stop(measuring);
 		Job[] own = new Job[1];
-		own[0] = Work.start("Measuring the map", workers -> book.measure(copy, known, versions, PackSettings.USUAL, workers), result -> {
+		own[0] = Work.start("Measuring the map", workers -> book.measure(copy, known, versions, PackRequest.USUAL, workers), result -> {
 			if (measuring == own[0]) {
 				measuring = null;
 				side = result;

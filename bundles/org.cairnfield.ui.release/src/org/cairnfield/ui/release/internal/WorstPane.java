@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.SideBySide;
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.ui.show.OnPlan;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -55,7 +56,7 @@ final class WorstPane {
 		side = now.orElse(null);
 		String chosen = way.getText();
 		way.removeAll();
-		List<String> names = now.map(SideBySide::columns).orElse(List.of()).stream().map(column -> column.way().name()).toList();
+		List<String> names = now.map(SideBySide::ways).orElse(List.of()).stream().map(Way::name).toList();
 		names.forEach(way::add);
 		way.select(Math.max(names.indexOf(chosen.isEmpty() ? Measures.RELEASED : chosen), names.isEmpty() ? -1 : 0));
 		page.layout();
@@ -64,7 +65,7 @@ final class WorstPane {
 
 	private void list() {
 		int at = way.getSelectionIndex();
-		samples.setInput(side == null || at < 0 ? List.of() : side.worst(side.columns().get(at).way(), MOST));
+		samples.setInput(side == null || at < 0 ? List.of() : side.worst(side.ways().get(at), MOST));
 		look.setEnabled(false);
 	}
 

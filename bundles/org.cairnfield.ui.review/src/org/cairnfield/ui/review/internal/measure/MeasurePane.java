@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 
-import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Interval;
-import org.cairnfield.curation.decide.Outcome;
-import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.maps.ArchiveCopy;
-import org.cairnfield.curation.measure.SplitMeasurement;
+import org.cairnfield.curation.decide.ReviewPolicy;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.PackRequest;
+import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.measure.Way;
+import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
@@ -30,11 +32,11 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
-/** Plain matching, the split, and the split with what was approved side by side, with 95 % intervals. */
+/** Plain matching, the split, the split with what was approved, and what a device gets side by side, with 95 % intervals. */
 final class MeasurePane implements DeskListener {
 
-	/** Of the bootstrap; the same as in batch. */
-	private static final long SEED = 1;
+	private record Found(ReleasedMap map, Measures measures) {
+	}
 
 	private final ReviewDesk desk;
 	private final Composite page;
@@ -43,7 +45,9 @@ final class MeasurePane implements DeskListener {
 	private final Label says;
 	private final TableViewer table;
 	private final LatestWork work = new LatestWork(this::show);
-	private SplitMeasurement measured;
+	private Measures measured;
+	private int approved;
+	private int samples;
 	private Split of;
 	private String problem = "";
 	private boolean outdated;
@@ -58,16 +62,16 @@ final class MeasurePane implements DeskListener {
 		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
 		Marked.id(table.getTable(), "measure.table").setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(table.getTable());
-		column("Matching", 150, SWT.LEFT, SplitMeasurement.Column::name);
+		column("Matching", 150, SWT.LEFT, Way::name);
 		column("Mean error", 98, SWT.RIGHT, c -> metres(c.errors().meanMetres()));
-		column("95 % interval", 115, SWT.RIGHT, c -> interval(c.meanInterval(), " m"));
+		column("95 % of mean", 115, SWT.RIGHT, c -> interval(c.mean(), " m"));
 		column("Median", 75, SWT.RIGHT, c -> metres(c.errors().medianMetres()));
 		column("95 % within", 104, SWT.RIGHT, c -> metres(c.errors().p95Metres()));
 		column("To plain", 70, SWT.RIGHT, c -> String.format(Locale.ROOT, "%.3f", c.ratio()));
-		column("95 % interval", 115, SWT.RIGHT, c -> interval(c.ratioInterval(), ""));
+		column("95 % of ratio", 115, SWT.RIGHT, c -> interval(c.ratioInterval(), ""));
 		column("Compared per query", 135, SWT.RIGHT,
 				c -> String.format(Locale.ROOT, "%,.1f (%.1f %%)", c.comparisons(), 100 * c.comparisonShare()));
-		column("How", 420, SWT.LEFT, SplitMeasurement.Column::how);
+		column("How", 420, SWT.LEFT, Way::how);
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		desk.add(this);
 		page.addListener(SWT.Dispose, event -> {
@@ -77,11 +81,11 @@ final class MeasurePane implements DeskListener {
 		show();
 	}
 
-	private void column(String title, int width, int alignment, Function<SplitMeasurement.Column, String> text) {
+	private void column(String title, int width, int alignment, Function<Way, String> text) {
 		TableViewerColumn column = new TableViewerColumn(table, alignment);
 		column.getColumn().setText(title);
 		column.getColumn().setWidth(width);
-		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> text.apply((SplitMeasurement.Column) element)));
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> text.apply((Way) element)));
 	}
 
 	private static String metres(double value) {
@@ -114,17 +118,22 @@ final class MeasurePane implements DeskListener {
 			return;
 		}
 		Archive still = ArchiveCopy.of(desk.session().archive());
-		SplitOnMap onMap = desk.onMap();
-		Standings standings = desk.verdicts().standings();
+		ReviewPolicy policy = desk.verdicts().standings().policy();
 		String id = desk.split().getId();
 		of = desk.split();
 		problem = "";
 		work.start("Measuring split " + id, workers -> {
 			Split split = still.getSplits().stream().filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
-			RadioMap test = SplitOnMap.testMap(still, split);
-			return SplitMeasurement.of(Outcome.of(onMap, standings), test, SEED, workers);
+			ReleasedMap map = ReleasedMap.within(still, split, policy);
+			Measures found = Measures.of(map, SplitOnMap.testMap(still, split), PackRequest.USUAL, workers);
+			if (found.ways().isEmpty()) {
+				throw new UnfitSurveyException("there is no test survey in the scope of split " + id + ", so nothing can be measured; take one in as a test survey");
+			}
+			return new Found(map, found);
 		}, found -> {
-			measured = found;
+			measured = found.measures;
+			samples = found.map.map().size();
+			approved = found.map.joined();
 			outdated = false;
 			show();
 		}, why -> {
@@ -139,8 +148,8 @@ final class MeasurePane implements DeskListener {
 		}
 		measure.setEnabled(desk.onMap() != null && desk.verdicts().standings() != null && !work.isBusy());
 		cancel.setVisible(work.isBusy());
-		if (table.getInput() != (measured == null ? List.of() : measured.columns())) {
-			table.setInput(measured == null ? List.of() : measured.columns());
+		if (table.getInput() != (measured == null ? List.of() : measured.ways())) {
+			table.setInput(measured == null ? List.of() : measured.ways());
 		}
 		Marked.say(says, text());
 	}
@@ -154,10 +163,10 @@ final class MeasurePane implements DeskListener {
 		}
 		if (measured == null) {
 			return desk.split() == null ? "Keep a split to measure it."
-					: "Matches the samples of the test surveys by the plain map, the split, and the split with what was approved.";
+					: "Matches the samples of the test surveys by the plain map, the split, the split with what was approved, and as a device does.";
 		}
 		return String.format(Locale.ROOT, "Split %s, %,d map samples, %,d test samples, %,d approved. Intervals by bootstrap on the test samples.%s",
-				of.getId(), measured.samples(), measured.testSamples(), measured.approved(),
+				of.getId(), samples, measured.test(), approved,
 				outdated ? " ▲ Verdicts or map have changed since: measure again." : "");
 	}
 

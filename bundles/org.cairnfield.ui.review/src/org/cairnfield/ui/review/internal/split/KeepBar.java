@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 
+import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
@@ -134,13 +135,18 @@ final class KeepBar {
 		SplitChoice choice = work.choice();
 		SplitStudy study = work.study();
 		Trial trial = work.trial();
+		AutomaticChoice.Choice tried = work.tried();
+		AutomaticChoice.Tried taken = work.taken();
 		ProposalChoice rule = ProposalChoice.set();
 		boolean wantsProposals = propose.getSelection();
 		SplitMaker maker = new SplitMaker(work.studies());
 		keeping.start("Keeping split " + id, workers -> {
 			Kept made;
 			if (kind == SplitForm.Kind.ONE) {
-				made = new Kept(List.of(SplitMaker.toModel(id, choice.scope(), study, trial, SplitWork.SEED)), new ArrayList<>());
+				AutomaticChoice.Choice among = taken != null ? tried : study.chooseSearch(trial.epsilon(), trial.minPts(), SplitWork.SEED, workers);
+				AutomaticChoice.Tried one = taken != null ? taken : among.best();
+				made = new Kept(List.of(SplitMaker.toModel(id, choice.scope(), study, trial, one.search(), SplitMaker.reason(among, one),
+						SplitWork.SEED)), new ArrayList<>());
 			} else {
 				boolean chosen = kind == SplitForm.Kind.PER_FLOOR_CHOSEN;
 				SplitMaker.Made all = maker.make(still, new SplitPlan(id, choice.scope(), true,

@@ -6,12 +6,14 @@ import java.util.Locale;
 import java.util.StringJoiner;
 import java.util.function.Function;
 
+import org.cairnfield.core.match.Search;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
 import org.cairnfield.curation.split.RemoveSplitCommand;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitScopes;
+import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
@@ -54,6 +56,7 @@ final class KeptPane implements DeskListener {
 	private final Text facts;
 	private final BarChart sizes;
 	private final Button propose;
+	private final Button release;
 	private final Button remove;
 	private final Button carry;
 	private final OfferBar offer;
@@ -66,27 +69,30 @@ final class KeptPane implements DeskListener {
 		this.desk = desk;
 		page = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
 		Composite left = new Composite(page, SWT.NONE);
-		GridLayoutFactory.fillDefaults().margins(4, 4).numColumns(3).applyTo(left);
+		GridLayoutFactory.fillDefaults().margins(4, 4).numColumns(4).applyTo(left);
 		splits = new TableViewer(left, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
 		Marked.id(splits.getTable(), "split.kept");
 		splits.getTable().setHeaderVisible(true);
-		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(splits.getTable());
+		GridDataFactory.fillDefaults().grab(true, true).span(4, 1).applyTo(splits.getTable());
 		column("Split", 130, SWT.LEFT, Split::getId);
 		column("Of", 150, SWT.LEFT, this::scope);
 		column("ε", 60, SWT.RIGHT, split -> SplitWords.epsilon(split.getEpsilon(), ""));
 		column("minPts", 60, SWT.RIGHT, split -> String.valueOf(split.getMinPts()));
 		column("Clusters", 70, SWT.RIGHT, split -> String.valueOf(split.getClusters().size()));
 		column("Noise", 70, SWT.RIGHT, split -> SplitWords.percent(noiseShare(split)));
+		column("Next release", 92, SWT.CENTER, split -> SplitsInRelease.of(desk.session().archive()).contains(split) ? "✔" : "");
 		column("Proposals", 80, SWT.RIGHT, split -> String.valueOf(proposals(split)));
 		splits.setContentProvider(ArrayContentProvider.getInstance());
 		splits.addSelectionChangedListener(event -> selected());
 		propose = Marked.button(left, "Make &proposals anew", "split.propose", this::propose);
 		carry = Marked.button(left, "Carry &verdicts over …", "split.carry", () -> CarryOverDialog.open(page.getShell(), desk));
 		carry.setToolTipText("Takes over verdicts of another split where sample and evidence are the same");
+		release = Marked.button(left, "Take for the next &release", "split.release", this::release);
+		release.setToolTipText("Gates, measures, exports and the next release then take this split");
 		remove = Marked.button(left, "&Remove the split", "split.remove", this::remove);
 		remove.setToolTipText("Its ledger of verdicts stays; Undo brings the split back");
-		says = Marked.line(left, "split.kept.message", 3);
-		offer = new OfferBar(left, desk, "split.offer", 3);
+		says = Marked.line(left, "split.kept.message", 4);
+		offer = new OfferBar(left, desk, "split.offer", 4);
 		Composite right = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(6, 4).applyTo(right);
 		facts = Marked.named(Marked.id(new Text(right, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.kept.facts"), "Facts of the split");
@@ -221,6 +227,8 @@ final class KeptPane implements DeskListener {
 				+ " samples).");
 		text.add("DBSCAN with ε " + SplitWords.epsilon(split.getEpsilon(), "") + ", minPts " + split.getMinPts() + "; "
 				+ split.getDistance() + " distance of " + split.getRepresentation() + " levels.");
+		text.add("Search: " + (split.getSearch() == null ? Search.USUAL + ", as for all splits before there was a choice"
+				: split.getSearch() + "; " + split.getSearchReason()) + '.');
 		text.add(proposals(split) == 0 ? "It has no proposals."
 				: SplitWords.count(proposals(split), "proposal", "proposals") + ", r from " + split.getThreshold() + ". " + desk.countText());
 		if (desk.onMap() != null && desk.onMap().gone() + desk.onMap().added() > 0) {
@@ -237,6 +245,7 @@ final class KeptPane implements DeskListener {
 		boolean may = desk.split() != null && desk.session().readOnlyReason().isEmpty() && !proposing.isBusy();
 		propose.setEnabled(may);
 		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? "Make &proposals" : "Make &proposals anew");
+		release.setEnabled(may && takeForRelease().canExecute());
 		remove.setEnabled(may);
 		carry.setEnabled(may && desk.exchange().canCarry());
 		offer.show();
@@ -259,6 +268,20 @@ final class KeptPane implements DeskListener {
 						Marked.say(says, KeepBar.proposalNote(split, made) + (changed ? "." : "; the same as before."));
 					}
 				}, why -> Marked.say(says, "✖ " + Problems.text(why)));
+	}
+
+	private SplitsInRelease.Choose takeForRelease() {
+		Archive archive = desk.session().archive();
+		List<Split> others = SplitsInRelease.of(archive).stream().filter(other -> !SplitsInRelease.overlap(other, desk.split())).toList();
+		List<Split> chosen = new ArrayList<>(others);
+		chosen.add(desk.split());
+		return new SplitsInRelease.Choose(archive, chosen);
+	}
+
+	private void release() {
+		if (desk.session().run(takeForRelease())) {
+			Marked.say(says, "The next release takes " + desk.split().getId() + ".");
+		}
 	}
 
 	private void remove() {

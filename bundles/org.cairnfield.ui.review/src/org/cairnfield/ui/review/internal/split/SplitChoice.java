@@ -1,6 +1,7 @@
 package org.cairnfield.ui.review.internal.split;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -24,7 +25,7 @@ record SplitChoice(Scope scope, String representation, String distance, int minP
 
 	/** As a service wants it; what is empty is chosen on held-out training positions. */
 	SplitRequest request(OptionalDouble epsilon, OptionalInt givenMinPts) {
-		return SplitRequest.named(representation, distance, epsilon, givenMinPts, OptionalDouble.empty(), SplitWork.SEED);
+		return SplitRequest.named(representation, distance, epsilon, givenMinPts, OptionalDouble.empty(), Optional.empty(), SplitWork.SEED);
 	}
 
 	/** Unit of the distance; sums of levels are in dB, all others have none. */

@@ -80,11 +80,8 @@ final class SplitForm {
 		epsilon.addListener(SWT.DefaultSelection, event -> readEpsilon());
 		epsilon.addListener(SWT.FocusOut, event -> readEpsilon());
 		unit = new Label(reach, SWT.NONE);
-		suggest = Marked.button(reach, "S&uggest", "split.suggest", () -> work.suggest(found -> {
-			minPts.setSelection(found.minPts());
-			work.setBoth(found.epsilon(), found.minPts(), "suggested", found.reason());
-		}));
-		suggest.setToolTipText("Tries pairs of ε and minPts on held-out training positions and takes the one with the smallest mean error");
+		suggest = Marked.button(reach, "S&uggest", "split.suggest", work::chooseAutomatically);
+		suggest.setToolTipText("Tries values of ε and ways to search on held-out training positions; Error and cost shows all of them");
 		cancel = Marked.button(column, "Cancel", "split.cancel", work::cancel);
 		busy = Marked.id(new Label(column, SWT.WRAP), "split.busy");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(busy);

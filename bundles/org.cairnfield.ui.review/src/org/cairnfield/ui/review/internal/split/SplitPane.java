@@ -54,6 +54,7 @@ final class SplitPane implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		CTabFolder pictures = Marked.id(new CTabFolder(sash, SWT.TOP | SWT.FLAT), "split.pictures");
 		tab(pictures, "k-distance curve", new CurvePane(pictures, work).control());
+		tab(pictures, "Error and cost", new TriedPane(pictures, work).control());
 		tab(pictures, "Sweep", new SweepPane(pictures, work).control());
 		tab(pictures, "Cluster sizes", new TrialSizes(pictures, work, "split.sizes").control());
 		pictures.setSelection(0);

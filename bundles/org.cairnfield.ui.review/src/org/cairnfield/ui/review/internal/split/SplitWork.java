@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.Consumer;
 
+import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.split.KDistanceCurve;
+import org.cairnfield.curation.split.SplitMaker;
 import org.cairnfield.curation.split.SplitStudies;
 import org.cairnfield.curation.split.SplitStudy;
-import org.cairnfield.curation.split.Suggestion;
 import org.cairnfield.curation.split.SweepTable;
 import org.cairnfield.curation.split.Trial;
 import org.cairnfield.model.Archive;
@@ -49,6 +49,8 @@ final class SplitWork {
 	private Trial trial;
 	private SplitFacts facts;
 	private SweepTable sweep;
+	private AutomaticChoice.Choice tried;
+	private AutomaticChoice.Tried taken;
 	private double epsilon = Double.NaN;
 	private String why = "";
 	private String reason = "";
@@ -76,6 +78,8 @@ final class SplitWork {
 		curve = null;
 		trial = null;
 		sweep = null;
+		tried = null;
+		taken = null;
 		epsilon = Double.NaN;
 		problem = "";
 		tell();
@@ -94,6 +98,8 @@ final class SplitWork {
 			study = null;
 			trial = null;
 			sweep = null;
+			tried = null;
+			taken = null;
 			epsilon = Double.NaN;
 			why = "";
 		}
@@ -102,7 +108,7 @@ final class SplitWork {
 		double kept = epsilon;
 		curveWork.start("k-distance curve", workers -> {
 			SplitStudy of = studies.study(archive, next.scope(), next.request(OptionalDouble.empty(), OptionalInt.empty()));
-			return new Start(of, of.curve(next.minPts(), workers), Double.isNaN(kept) ? of.start(workers).epsilon() : kept);
+			return new Start(of, of.curve(next.minPts(), workers), Double.isNaN(kept) ? of.startEpsilon(workers) : kept);
 		}, start -> {
 			study = start.study();
 			curve = start.curve();
@@ -126,6 +132,7 @@ final class SplitWork {
 	/** Tries another ε, chosen by a person, with the same minPts. */
 	void setEpsilon(double next) {
 		if (next > 0 && next != epsilon && study != null) {
+			taken = null;
 			epsilon = next;
 			why = "";
 			reason = "";
@@ -177,12 +184,22 @@ final class SplitWork {
 		}, this::fail);
 	}
 
-	/** Chooses ε and minPts on held-out training positions; hears minPts, since the form shows it. */
-	void suggest(Consumer<Suggestion> then) {
+	/** Chooses ε and the search on held-out training positions. */
+	void chooseAutomatically() {
 		SplitStudy of = study;
 		if (of != null) {
-			sweepWork.start("Choosing ε and minPts", workers -> of.suggest(SEED, workers), then, this::fail);
+			sweepWork.start("Choosing ε and search", workers -> of.choose(AutomaticChoice.MIN_PTS, SEED, workers), found -> take(found, found.best()),
+					this::fail);
 		}
+	}
+
+	/** Takes one of what was tried. */
+	void take(AutomaticChoice.Choice among, AutomaticChoice.Tried one) {
+		setBoth(one.epsilon(), one.minPts(), one.equals(among.best()) ? "chosen on hold-outs" : "picked among what was tried",
+				SplitMaker.reason(among, one));
+		tried = among;
+		taken = one;
+		tell();
 	}
 
 	/**
@@ -195,6 +212,7 @@ final class SplitWork {
 		if (study == null) {
 			return;
 		}
+		taken = null;
 		epsilon = nextEpsilon;
 		why = inShort;
 		reason = inFull;
@@ -224,7 +242,7 @@ final class SplitWork {
 	/** What is running, in words; empty for nothing. */
 	String busyText() {
 		return curveWork.isBusy() ? "Computing the k-distance curve …"
-				: sweepWork.isBusy() ? "Trying a grid of ε and minPts …" : trialWork.isBusy() ? "Splitting …" : "";
+				: sweepWork.isBusy() ? "Trying values of ε …" : trialWork.isBusy() ? "Splitting …" : "";
 	}
 
 	/** Whether the trial is that of the present ε and minPts. */
@@ -263,6 +281,16 @@ final class SplitWork {
 
 	SweepTable sweep() {
 		return sweep;
+	}
+
+	/** What was tried for ε and search; null before that. */
+	AutomaticChoice.Choice tried() {
+		return tried;
+	}
+
+	/** Which of that was taken; null where ε is another, and the search is chosen when the split is kept. */
+	AutomaticChoice.Tried taken() {
+		return taken;
 	}
 
 	double epsilon() {

@@ -1,0 +1,78 @@
+package org.cairnfield.ui.review.internal.split;
+
+import java.util.List;
+import java.util.Locale;
+
+import org.cairnfield.core.choose.AutomaticChoice;
+import org.cairnfield.core.match.Search;
+import org.cairnfield.ui.charts.DotChart;
+import org.cairnfield.ui.charts.scale.Axis;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** What each combination of ε and search costs, and how well it finds held-out samples; another dot can be taken. */
+final class TriedPane {
+
+	private static final List<String> KINDS = List.of("one level", "one level, large clusters cut", "two levels", "two levels, large clusters cut");
+
+	private final SplitWork work;
+	private final Composite page;
+	private final Button search;
+	private final DotChart dots;
+	private final Label basis;
+	private AutomaticChoice.Choice shown;
+
+	TriedPane(Composite parent, SplitWork work) {
+		this.work = work;
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().margins(4, 4).spacing(4, 3).applyTo(page);
+		search = Marked.button(page, "Choose on &hold-outs", "split.chooseSearch", work::chooseAutomatically);
+		search.setToolTipText("Tries values of ε and ways to search the split on held-out training positions. Test surveys play no part.");
+		dots = Marked.id(new DotChart(page, SWT.NONE), "split.tried");
+		dots.setName("Error and cost of what was tried");
+		dots.setEmptyText("Choose on hold-outs to see what each way to split and search costs; then take the one you want.");
+		dots.setAxes(Axis.share("Comparisons, of plain").between(Double.NaN, Double.NaN), Axis.linear("Mean error", "m"));
+		dots.onChosen(this::pick);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(dots);
+		basis = Marked.line(page, "split.triedBasis", 1);
+		work.onChange(this::show);
+		show();
+	}
+
+	Composite control() {
+		return page;
+	}
+
+	private void pick(int dot) {
+		if (shown != null && dot >= 0) {
+			work.take(shown, shown.tried().get(dot));
+		}
+	}
+
+	private void show() {
+		if (page.isDisposed()) {
+			return;
+		}
+		search.setEnabled(work.study() != null);
+		if (work.tried() != shown) {
+			shown = work.tried();
+			dots.setDots(shown == null ? List.of() : shown.tried().stream().map(TriedPane::dot).toList(), KINDS);
+			dots.setLimit(shown == null ? Double.NaN : shown.budgetShare(), "budget");
+			dots.setMarked(shown == null ? -1 : 0, "chosen: the smallest errors within the budget, the most thorough search of them");
+			Marked.say(basis, shown == null ? "" : String.format(Locale.ROOT,
+					"On %,d training samples held out by blocks of positions, noise in the cluster that it correlates with.", shown.questions()));
+		}
+		dots.setChosen(shown == null || work.taken() == null ? -1 : shown.tried().indexOf(work.taken()));
+	}
+
+	private static DotChart.Dot dot(AutomaticChoice.Tried tried) {
+		Search by = tried.search();
+		return new DotChart.Dot(tried.comparisonShare(), tried.meanErrorMetres(),
+				"ε " + SplitWords.epsilon(tried.epsilon(), "") + ", " + by, (by.twoLevels() ? 2 : 0) + (by.cut() ? 1 : 0));
+	}
+}
