@@ -158,7 +158,7 @@ public interface Split extends EObject {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * DBSCAN’s ε, above 0, in units of the distance.
+	 * DBSCAN’s ε, 0 or more, in units of the distance.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Epsilon</em>' attribute.
 	 * @see #setEpsilon(double)

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.simulate.CampusSize;
 import org.cairnfield.core.simulate.RandomMap;
 import org.cairnfield.core.task.Progress;
@@ -50,7 +51,7 @@ final class ReviewBenchmark {
 					.filter(e -> study.split(e, 5, workers).noiseShare() < noise).findFirst().orElseThrow();
 			Trial fresh = timed("split, new ε", () -> study.split(epsilon + 0.5, 5, workers));
 			timed("the same again", () -> studies.study(archive, Scope.ARCHIVE, SplitRequest.automatic(1)).split(epsilon + 0.5, 5, workers));
-			Split split = SplitMaker.toModel("whole", Scope.ARCHIVE, study, fresh, 1);
+			Split split = SplitMaker.toModel("whole", Scope.ARCHIVE, study, fresh, Search.PUBLISHED, "the published method", 1);
 			archive.getSplits().add(split);
 			SplitOnMap onMap = timed("split on the map", () -> SplitOnMap.of(archive, split));
 			new SetProposalsCommand(split, timed("proposals", () -> SplitProposals.of(onMap, 0, 0.1, workers))).execute();

@@ -14,10 +14,10 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
-import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SampleRef;
 import org.junit.jupiter.api.AfterEach;
@@ -46,30 +46,30 @@ class SideBySideTest {
 	}
 
 	private SideBySide measure(List<String> versions) throws Exception {
-		return book.measure(ArchiveCopy.of(open.archive()), null, versions, PackSettings.USUAL, Workers.inline());
+		return book.measure(ArchiveCopy.of(open.archive()), null, versions, PackRequest.USUAL, Workers.inline());
 	}
 
-	private static SideBySide.Column column(SideBySide side, String name) {
-		return side.columns().stream().filter(column -> column.way().name().equals(name)).findFirst().orElseThrow();
+	private static Way column(SideBySide side, String name) {
+		return side.ways().stream().filter(way -> way.name().equals(name)).findFirst().orElseThrow();
 	}
 
 	@Test
 	void comparesEachWayWithPlainMatching() throws Exception {
 		SideBySide side = measure(List.of());
 		assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"),
-				side.columns().stream().map(column -> column.way().name()).toList());
-		SideBySide.Column plain = side.columns().get(0);
-		assertEquals(1, plain.errorRatio());
-		assertEquals(1, plain.errorInterval().low());
-		assertEquals(1, plain.comparisonRatio());
-		assertEquals(1, plain.byteRatio());
-		assertEquals(24, plain.way().comparisons());
+				side.ways().stream().map(Way::name).toList());
+		Way plain = side.ways().get(0);
+		assertEquals(1, plain.ratio());
+		assertEquals(1, plain.ratioInterval().low());
+		assertEquals(1, plain.comparisonShare());
+		assertEquals(1, plain.byteShare());
+		assertEquals(24, plain.comparisons());
 		// the record of a sample is 12 bytes and 3 a reading, as docs/device-pack.md has it
-		assertEquals(12 * 24 + 3 * ReleasedMap.of(open.archive(), book.gates().policy()).map().readingCount(), plain.way().bytes());
-		SideBySide.Column split = column(side, "split");
-		assertEquals(split.way().errors().meanMetres() / plain.way().errors().meanMetres(), split.errorRatio());
-		assertTrue(split.comparisonRatio() < 1, split::toString);
-		assertTrue(split.errorInterval().low() <= split.errorRatio() && split.errorRatio() <= split.errorInterval().high());
+		assertEquals(12 * 24 + 3 * ReleasedMap.of(open.archive(), book.gates().policy()).map().readingCount(), plain.bytes());
+		Way split = column(side, "split");
+		assertEquals(split.errors().meanMetres() / plain.errors().meanMetres(), split.ratio());
+		assertTrue(split.comparisonShare() < 1, split::toString);
+		assertTrue(split.ratioInterval().low() <= split.ratio() && split.ratio() <= split.ratioInterval().high());
 	}
 
 	@Test
@@ -78,11 +78,11 @@ class SideBySideTest {
 		List<SideBySide.OnFloor> floors = side.floors();
 		assertEquals(1, floors.size());
 		assertEquals(TEST_SAMPLES, floors.get(0).samples());
-		for (int c = 0; c < side.columns().size(); c++) {
-			assertEquals(side.columns().get(c).way().errors().meanMetres(), floors.get(0).meanMetres().get(c), 1e-12);
+		for (int c = 0; c < side.ways().size(); c++) {
+			assertEquals(side.ways().get(c).errors().meanMetres(), floors.get(0).meanMetres().get(c), 1e-12);
 			assertEquals(1, floors.get(0).rightShare().get(c));
 		}
-		Way plain = side.columns().get(0).way();
+		Way plain = side.ways().get(0);
 		double[] errors = side.worst(plain, 100).stream().mapToDouble(SideBySide.Placed::errorMetres).toArray();
 		double[] expected = plain.errors().errorsMetres().clone();
 		Arrays.sort(expected);
@@ -97,24 +97,24 @@ class SideBySideTest {
 	@Test
 	void measuresAnEarlierReleaseByItsOwnMapOnTheSameTestSamples() throws Exception {
 		open.savePoint(Person.named("M.Q."), null);
-		GateCheck check = book.ask(PackSettings.USUAL, Workers.inline());
+		GateCheck check = book.ask(PackRequest.USUAL, Workers.inline());
 		for (GateResult held : check.holding()) {
 			check = check.overruled(Map.of(held.gate(), new GateResult.Overrule("L. Lead", "small")));
 		}
-		book.prepare(SemanticVersion.parse("1.0.0"), check, PackSettings.USUAL, Person.named("L. Lead"), "");
+		book.prepare(SemanticVersion.parse("1.0.0"), check, Person.named("L. Lead"), "");
 		assertEquals(List.of("1.0.0"), book.prepared().stream().map(ReleaseManifest::version).toList());
 		book.sign("1.0.0", Person.named("L. Lead"), null);
 		assertEquals(List.of(), book.prepared());
 		assertEquals(List.of(), book.changes());
 		SideBySide same = measure(List.of("1.0.0"));
-		assertEquals(column(same, "released").way().errors().meanMetres(), column(same, "release 1.0.0").way().errors().meanMetres());
+		assertEquals(column(same, "released").errors().meanMetres(), column(same, "release 1.0.0").errors().meanMetres());
 		var survey = open.archive().getSites().get(0).getSurveys().get(0);
 		for (int row = 0; row < survey.table().size(); row++) {
 			new MoveSampleCommand(new SampleRef(survey, row), survey.table().xMetres(row), survey.table().yMetres(row) + 4).execute();
 		}
 		SideBySide moved = measure(List.of("1.0.0"));
-		assertEquals(column(same, "release 1.0.0").way().errors().meanMetres(), column(moved, "release 1.0.0").way().errors().meanMetres());
-		assertTrue(column(moved, "released").errorRatio() < 1.5 && column(moved, "release 1.0.0").errorRatio() < 1, "all moved by 4 m, so the old map is better");
+		assertEquals(column(same, "release 1.0.0").errors().meanMetres(), column(moved, "release 1.0.0").errors().meanMetres());
+		assertTrue(column(moved, "released").ratio() < 1.5 && column(moved, "release 1.0.0").ratio() < 1, "all moved by 4 m, so the old map is better");
 		open.save();
 		assertEquals(List.of("24 samples moved"), book.changes());
 	}

@@ -6,9 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cairnfield.core.correlate.ProposalRule;
+import org.cairnfield.core.cluster.Role;
+import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Pearson;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.Outcome;
+import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.split.SmallArchives;
+import org.cairnfield.curation.split.SmallMaps;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.model.Archive;
@@ -24,26 +30,66 @@ class SplitProposalsTest {
 	private final Workers workers = Workers.inline();
 
 	@Test
-	void agreesWithTheProposalsOfSurveyFiles() {
-		SplitOnMap onMap = SplitOnMap.of(archive, split);
-		Proposals batch = Proposals.of(org.cairnfield.curation.split.Split.of(onMap.map(), SplitRequest.automatic(1).with(90, 4), workers),
-				ProposalRule.USUAL, workers);
-		SplitProposals made = SplitProposals.of(onMap, 0.1, 0.1, workers);
-		assertTrue(made.open());
-		assertEquals(batch.made(), made.made());
-		assertEquals(batch.unplaced(), made.unplaced());
-		for (var placement : batch.placements()) {
-			Proposal proposal = made.best().of(onMap.key(placement.sample())).get();
-			assertEquals(placement.strength(), proposal.strengthR());
-			assertEquals(onMap.key(placement.carrier()), proposal.carrier());
+	void offersTheStrayToTheGroupItIsLike() {
+		FileRun run = SmallMaps.run(0, 0.1);
+		SplitProposals proposals = run.proposals();
+		assertTrue(proposals.open());
+		assertEquals(1, proposals.placements().size());
+		Placement stray = proposals.placements().get(0);
+		assertEquals(run.files().keys()[10], run.onMap().key(stray.sample()));
+		assertEquals(1, stray.cluster());
+		assertEquals(0, stray.runnerUp());
+		assertTrue(proposals.isMade(stray));
+		assertEquals(1, proposals.made());
+		assertEquals(0, proposals.unplaced());
+		RadioMap map = run.onMap().map();
+		assertEquals(Pearson.r(distances(map, stray.sample()), distances(map, stray.carrier())), stray.strength(), 1e-9);
+		Proposal kept = run.split().getProposals().of(run.onMap().key(stray.sample())).orElseThrow();
+		assertEquals(stray.strength(), kept.strengthR());
+		assertEquals(run.onMap().key(stray.carrier()), kept.carrier());
+		Outcome approved = Outcome.allApproved(run.onMap());
+		assertEquals(1, approved.clustering().label(stray.sample()));
+		assertEquals(Role.BORDER, approved.clustering().role(stray.sample()));
+		assertEquals(1, approved.joined());
+		assertTrue(run.onMap().clustering().isNoise(stray.sample()), "the split itself stays");
+	}
+
+	/** A row of the distance matrix, city-block on values from −66 dBm, the lowest, up. */
+	private static double[] distances(RadioMap map, int sample) {
+		double[] row = new double[map.size()];
+		for (int other = 0; other < row.length; other++) {
+			for (int ap = 0; ap < map.accessPointCount(); ap++) {
+				row[other] += Math.abs(map.rssiDbm(sample, ap, -67) - map.rssiDbm(other, ap, -67));
+			}
 		}
+		return row;
+	}
+
+	@Test
+	void whatIsTooWeakStaysNoise() {
+		FileRun run = SmallMaps.run(0, 1);
+		assertTrue(run.proposals().open());
+		assertEquals(0, run.proposals().made());
+		assertEquals(1, run.proposals().unplaced());
+		assertEquals(0, Outcome.allApproved(run.onMap()).joined());
+	}
+
+	@Test
+	void makesNoneWhereThereIsNoClusterOrNoNoise() {
+		SplitProposals none = SmallMaps.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(0, 3), 0, -1).proposals();
+		assertTrue(none.open());
+		assertEquals(0, none.made());
+		assertEquals(11, none.unplaced());
+		SplitProposals all = SmallMaps.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(1e6, 3), 0, -1).proposals();
+		assertFalse(all.open());
+		assertEquals(0, all.made() + all.unplaced());
 	}
 
 	@Test
 	void listsWhatIsBelowTheThresholdAsUnplaced() {
 		SplitProposals made = SplitProposals.of(SplitOnMap.of(archive, split), 0, 0.9, workers);
 		assertTrue(made.unplaced() > 0 && made.made() > 0, () -> made.made() + " and " + made.unplaced());
-		assertEquals(made.noise(), made.best().all().size() + made.undefined().size());
+		assertEquals(made.noise(), made.placements().size());
 	}
 
 	@Test

@@ -30,7 +30,7 @@ import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.Review;
-import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.model.Survey;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -62,7 +62,7 @@ class ReleaseBookTest {
 	}
 
 	private GateCheck ask() throws IOException {
-		return book.ask(PackSettings.USUAL, Workers.inline());
+		return book.ask(PackRequest.USUAL, Workers.inline());
 	}
 
 	/** Lets everything pass that does not. */
@@ -74,7 +74,7 @@ class ReleaseBookTest {
 	}
 
 	private ReleaseTag release(String notes) throws IOException {
-		ReleaseManifest prepared = book.prepare(null, passed(), PackSettings.USUAL, STEWARD, notes);
+		ReleaseManifest prepared = book.prepare(null, passed(), STEWARD, notes);
 		return book.sign(prepared.version(), LEAD, null);
 	}
 
@@ -151,7 +151,7 @@ class ReleaseBookTest {
 		book.keep(new GateSet(Map.of(Gate.PROPOSALS, 0.0, Gate.REGRESSION, 1.0), Set.of(), false));
 		GateCheck before = ask();
 		assertEquals(List.of(Gate.PROPOSALS), before.holding().stream().map(GateResult::gate).toList());
-		ArchiveException refused = assertThrows(ArchiveException.class, () -> book.prepare(null, before, PackSettings.USUAL, STEWARD, null));
+		ArchiveException refused = assertThrows(ArchiveException.class, () -> book.prepare(null, before, STEWARD, null));
 		assertTrue(refused.getMessage().contains("proposals"), refused.getMessage());
 		assertTrue(book.list().isEmpty());
 		approve("R. Reviewer");
@@ -192,7 +192,7 @@ class ReleaseBookTest {
 	@Test
 	void letsOnlyAnotherPersonSignWhereTheArchiveSaysSo() throws IOException {
 		book.keep(new GateSet(Map.of(), Set.of(), true));
-		book.prepare(null, ask(), PackSettings.USUAL, STEWARD, null);
+		book.prepare(null, ask(), STEWARD, null);
 		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", Person.named("a. steward"), null));
 		assertTrue(book.list().isEmpty());
 		assertEquals("1.0.0", book.sign("1.0.0", LEAD, null).version());
@@ -201,13 +201,13 @@ class ReleaseBookTest {
 	@Test
 	void signsOnlyWhatWasPreparedUnchanged() throws IOException {
 		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
-		book.prepare(null, passed(), PackSettings.USUAL, STEWARD, null);
+		book.prepare(null, passed(), STEWARD, null);
 		edit();
 		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
 		open.save();
 		ArchiveException changed = assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
 		assertTrue(changed.getMessage().contains("not what A. Steward prepared"), changed.getMessage());
-		book.prepare(null, passed(), PackSettings.USUAL, STEWARD, null);
+		book.prepare(null, passed(), STEWARD, null);
 		book.keep(new GateSet(Map.of(), Set.of(), false));
 		assertTrue(assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null)).getMessage().contains("gates were changed"));
 		assertTrue(book.list().isEmpty());
@@ -219,8 +219,8 @@ class ReleaseBookTest {
 		assertThrows(ArchiveException.class, () -> open.putAboutReleases("1.0.0.json", "{}"));
 		assertThrows(ArchiveException.class, () -> open.release("1.0.0", "{}", open.digest(), "x", LEAD));
 		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
-		assertThrows(ArchiveException.class, () -> book.prepare(SemanticVersion.parse("1.0.0"), passed(), PackSettings.USUAL, STEWARD, null));
-		assertThrows(ArchiveException.class, () -> book.prepare(SemanticVersion.parse("0.9.0"), passed(), PackSettings.USUAL, STEWARD, null));
+		assertThrows(ArchiveException.class, () -> book.prepare(SemanticVersion.parse("1.0.0"), passed(), STEWARD, null));
+		assertThrows(ArchiveException.class, () -> book.prepare(SemanticVersion.parse("0.9.0"), passed(), STEWARD, null));
 		assertEquals("1.0.1", book.propose().version().toString());
 		assertTrue(book.verify().get(0).isSound());
 	}

@@ -18,7 +18,7 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.ReasonCode;
-import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
@@ -36,7 +36,7 @@ class ReleaseReportTest {
 	private String page() throws Exception {
 		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"))) {
 			open.archive().setName("<script>alert(1)</script> & \"quay\"");
-			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackSettings.USUAL, Workers.inline());
+			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackRequest.USUAL, Workers.inline());
 			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), List.of());
 			assertEquals(page, ReleaseReport.html(open.archive(), null, check, open.digest(), List.of()));
 			return page;
@@ -61,7 +61,7 @@ class ReleaseReportTest {
 			ReleaseBook book = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null));
 			assertEquals(List.of(), book.steps(null), "before the first save point");
 			open.savePoint(Person.named("A. Steward"), null);
-			GateCheck check = book.ask(PackSettings.USUAL, Workers.inline());
+			GateCheck check = book.ask(PackRequest.USUAL, Workers.inline());
 			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), book.steps(null));
 			assertTrue(page.contains("<td>A. Steward</td><td>30 samples added"), page);
 		}
@@ -87,7 +87,7 @@ class ReleaseReportTest {
 				ledger.getVerdicts().add(verdict);
 			}
 			open.archive().getLedgers().add(ledger);
-			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackSettings.USUAL, Workers.inline());
+			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackRequest.USUAL, Workers.inline());
 			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), List.of());
 			assertTrue(page.contains("<td>audit-high-1: 3 of 5 proposals looked at; the rest approved by R. Reviewer</td><td class=\"n\">2</td>"),
 					page);

@@ -11,9 +11,8 @@ import java.util.List;
 import org.cairnfield.core.correlate.Placement;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.propose.Proposals;
 import org.cairnfield.curation.split.SmallMaps;
-import org.cairnfield.curation.split.Split;
+import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.exchange.IntakeException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,15 +22,7 @@ class TablesTest {
 
 	@TempDir
 	Path folder;
-	private final Split split = SmallMaps.split();
-
-	private static String id(int sample) {
-		return "TH-" + sample;
-	}
-
-	private static Proposals proposals(Split split, double gate, double threshold) {
-		return Proposals.of(split, new ProposalRule(gate, threshold), Workers.inline());
-	}
+	private final FileRun run = SmallMaps.run(0, 0.1);
 
 	private List<String> lines(Path file) throws IOException {
 		String text = Files.readString(file);
@@ -42,7 +33,7 @@ class TablesTest {
 	@Test
 	void labelsHaveALineASample() throws Exception {
 		Path file = folder.resolve("labels.csv");
-		Tables.labels(file, split, TablesTest::id);
+		Tables.labels(file, run);
 		List<String> lines = lines(file);
 		assertEquals("sample,cluster,role", lines.get(0));
 		assertEquals("TH-0,0,core", lines.get(1));
@@ -54,35 +45,34 @@ class TablesTest {
 	@Test
 	void proposalsHaveALineANoiseSample() throws Exception {
 		Path file = folder.resolve("proposals.csv");
-		Proposals proposals = proposals(split, 0, 0.1);
-		Tables.proposals(file, proposals, TablesTest::id);
+		Tables.proposals(file, run);
 		List<String> lines = lines(file);
 		assertEquals("sample,cluster,strength,margin,carrier,runnerUp", lines.get(0));
 		assertEquals(2, lines.size());
-		Placement stray = proposals.placements().get(0);
+		Placement stray = run.proposals().placements().get(0);
 		String[] cells = lines.get(1).split(",", -1);
 		assertEquals(List.of("TH-10", "1", Double.toString(stray.strength()), Double.toString(stray.margin()),
-				"TH-" + stray.carrier(), "0"), List.of(cells));
+				run.onMap().key(stray.carrier()).sample(), "0"), List.of(cells));
 	}
 
 	@Test
 	void aWeakProposalHasNoClusterButItsStrength() throws Exception {
 		Path file = folder.resolve("proposals.csv");
-		Tables.proposals(file, proposals(split, 0, 1), TablesTest::id);
+		Tables.proposals(file, SmallMaps.run(0, 1));
 		assertTrue(lines(file).get(1).matches("TH-10,,0\\.\\d{9,},[-0-9.E]+,TH-\\d,0"), lines(file).get(1));
 	}
 
 	@Test
 	void behindTheGateOnlyTheSampleIsNamed() throws Exception {
 		Path file = folder.resolve("proposals.csv");
-		Tables.proposals(file, proposals(split, 0.5, 0.1), TablesTest::id);
+		Tables.proposals(file, SmallMaps.run(0.5, 0.1));
 		assertEquals(List.of("sample,cluster,strength,margin,carrier,runnerUp", "TH-10,,,,,"), lines(file));
 	}
 
 	@Test
 	void theSplitMapShowsBothClusterings() throws Exception {
 		Path file = folder.resolve("split-map.csv");
-		Tables.splitMap(file, proposals(split, 0, 0.1), TablesTest::id);
+		Tables.splitMap(file, run);
 		List<String> lines = lines(file);
 		assertEquals("sample,site,floor,x,y,cluster,role,clusterWithProposals", lines.get(0));
 		assertEquals("TH-3,Tide House,0,3.0,0.0,0,core,0", lines.get(4));
@@ -92,14 +82,15 @@ class TablesTest {
 	@Test
 	void idsThatLookLikeFormulasAreMadeHarmless() throws Exception {
 		Path file = folder.resolve("labels.csv");
-		Tables.labels(file, split, s -> "=1+" + s);
+		Tables.labels(file, FileRun.proposed(FileArchive.of(SmallMaps.intake(SmallMaps.twoGroupsAndAStray(), s -> "=1+" + s)),
+				SplitRequest.automatic(1).published(5, 3), ProposalRule.USUAL, Workers.inline()));
 		assertEquals("'=1+0,0,core", lines(file).get(1));
 	}
 
 	@Test
 	void namesTheFileThatCannotBeWritten() {
 		Path file = folder.resolve("none/labels.csv");
-		IntakeException e = assertThrows(IntakeException.class, () -> Tables.labels(file, split, TablesTest::id));
+		IntakeException e = assertThrows(IntakeException.class, () -> Tables.labels(file, run));
 		assertEquals(file, e.file());
 	}
 }

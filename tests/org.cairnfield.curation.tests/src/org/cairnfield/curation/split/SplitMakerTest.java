@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
@@ -33,7 +35,7 @@ class SplitMakerTest {
 
 	@Test
 	void keepsASplitThatIsTheSameOnTheMap() {
-		Split split = make("whole", Scope.ARCHIVE, false, SplitRequest.automatic(1).with(120, 4)).splits().get(0);
+		Split split = make("whole", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(120, 4)).splits().get(0);
 		assertEquals(Diagnostic.OK, Diagnostician.INSTANCE.validate(split).getSeverity());
 		SplitOnMap onMap = SplitOnMap.of(archive, split);
 		Trial trial = new SplitStudies(1).study(archive, Scope.ARCHIVE, SplitRequest.automatic(1)).split(120, 4, workers);
@@ -49,7 +51,7 @@ class SplitMakerTest {
 
 	@Test
 	void makesOneSplitForEachFloor() {
-		SplitMaker.Made made = make("floors", Scope.site(site.getId()), true, SplitRequest.automatic(1).with(120, 4));
+		SplitMaker.Made made = make("floors", Scope.site(site.getId()), true, SplitRequest.automatic(1).published(120, 4));
 		assertEquals(SplitScopes.floors(archive, Scope.ARCHIVE), made.splits().stream().map(Split::getScope).toList());
 		assertEquals(2, made.splits().size());
 		assertEquals(400, made.splits().stream().mapToInt(s -> s.getLabels().size()).sum());
@@ -59,11 +61,74 @@ class SplitMakerTest {
 	@Test
 	void choosesParametersThatAreLeftOpenAndSaysWhy() {
 		SplitRequest open = SplitRequest.named("positive", "city-block", OptionalDouble.empty(), OptionalInt.of(4),
-				OptionalDouble.empty(), 1);
+				OptionalDouble.empty(), Optional.empty(), 1);
 		SplitMaker.Made made = make("open", Scope.ARCHIVE, false, open);
 		assertEquals(4, made.splits().get(0).getMinPts());
 		assertTrue(made.splits().get(0).getEpsilon() > 0);
 		assertTrue(made.notes().get(0).contains("held-out"), made.notes()::toString);
+		assertEquals(made.choices().get("open").best().search(), made.splits().get(0).getSearch());
+		assertTrue(made.splits().get(0).getSearchReason().contains("held-out"), made.splits().get(0)::getSearchReason);
+	}
+
+	@Test
+	void takesEpsilonAndSearchAsGiven() {
+		Search search = Search.parse("cut groups 2 cells 4 relative k 5 weighted");
+		SplitRequest both = SplitRequest.named("positive", "city-block", OptionalDouble.of(120), OptionalInt.empty(), OptionalDouble.empty(),
+				Optional.of(search), 1);
+		SplitMaker.Made made = make("both", Scope.ARCHIVE, false, both);
+		assertEquals(search, made.splits().get(0).getSearch());
+		assertEquals(120, made.splits().get(0).getEpsilon());
+		assertTrue(made.choices().isEmpty(), "nothing was chosen");
+		SplitRequest epsilonAlone = SplitRequest.named("positive", "city-block", OptionalDouble.of(120), OptionalInt.of(4), OptionalDouble.empty(),
+				Optional.empty(), 1);
+		made = make("epsilon", Scope.ARCHIVE, false, epsilonAlone);
+		assertEquals(120, made.splits().get(0).getEpsilon());
+		assertTrue(made.choices().get("epsilon").tried().stream().allMatch(t -> t.epsilon() == 120 && t.minPts() == 4));
+	}
+
+	@Test
+	void takesEpsilonInTheMiddleOfTheCurveOfComponents() {
+		Split split = make("reduced", Scope.ARCHIVE, false, SmallMaps.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty())).splits().get(0);
+		double[] curve = new SplitStudies(1).study(archive, Scope.ARCHIVE, SmallMaps.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty()))
+				.curve(SplitStudy.USUAL_MIN_PTS, workers).ascending();
+		assertEquals(curve[curve.length / 2], split.getEpsilon());
+		assertEquals(Search.PUBLISHED, split.getSearch());
+	}
+
+	@Test
+	void aLaterSplitChangesNothingByItself() {
+		BasicCommandStack stack = new BasicCommandStack();
+		Split first = make("first", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(120, 4)).splits().get(0);
+		Split second = make("second", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(90, 4)).splits().get(0);
+		stack.execute(new AddSplitsCommand(archive, List.of(first)));
+		stack.execute(new AddSplitsCommand(archive, List.of(second)));
+		assertEquals(List.of(first), SplitsInRelease.of(archive));
+		stack.execute(new SplitsInRelease.Choose(archive, List.of(second)));
+		assertEquals(List.of(second), SplitsInRelease.of(archive));
+		assertFalse(new SplitsInRelease.Choose(archive, List.of(second)).canExecute());
+		stack.undo();
+		assertEquals(List.of(first), SplitsInRelease.of(archive));
+		first.setInRelease(false); // as in an archive from before there was a choice
+		assertEquals(List.of(second), SplitsInRelease.of(archive));
+		Split third = make("third", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(80, 4)).splits().get(0);
+		stack.execute(new AddSplitsCommand(archive, List.of(third)));
+		assertEquals(List.of(second), SplitsInRelease.of(archive));
+		stack.undo();
+		assertFalse(second.isInRelease());
+	}
+
+	@Test
+	void splitsOfAReleaseAreNamedAndDoNotOverlap() {
+		List<Split> floors = make("floors", Scope.ARCHIVE, true, SplitRequest.automatic(1).published(120, 4)).splits();
+		Split whole = make("whole", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(120, 4)).splits().get(0);
+		new AddSplitsCommand(archive, floors).execute();
+		new AddSplitsCommand(archive, List.of(whole)).execute();
+		assertEquals(floors, SplitsInRelease.of(archive));
+		List<String> names = floors.stream().map(Split::getId).toList();
+		assertEquals(floors, SplitsInRelease.named(archive, names));
+		assertTrue(assertThrows(UnfitSurveyException.class, () -> SplitsInRelease.named(archive, List.of(names.get(0), "whole"))).getMessage()
+				.contains("overlap"));
+		assertTrue(assertThrows(UnfitSurveyException.class, () -> SplitsInRelease.named(archive, List.of("none"))).getMessage().contains("whole"));
 	}
 
 	@Test
@@ -78,10 +143,10 @@ class SplitMakerTest {
 	@Test
 	void addsAndRemovesSplitsUndoably() {
 		BasicCommandStack stack = new BasicCommandStack();
-		Split split = make("whole", Scope.ARCHIVE, false, SplitRequest.automatic(1).with(120, 4)).splits().get(0);
+		Split split = make("whole", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(120, 4)).splits().get(0);
 		stack.execute(new AddSplitsCommand(archive, List.of(split)));
 		assertEquals(List.of(split), archive.getSplits());
-		assertFalse(new AddSplitsCommand(archive, make("WHOLE", Scope.ARCHIVE, false, SplitRequest.automatic(1).with(90, 4)).splits())
+		assertFalse(new AddSplitsCommand(archive, make("WHOLE", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(90, 4)).splits())
 				.canExecute());
 		assertEquals("whole-2", SplitNames.free(archive, "whole"));
 		stack.execute(new RemoveSplitCommand(archive, split));
@@ -114,8 +179,9 @@ class SplitMakerTest {
 	@Test
 	void refusesWhatCannotBeSplit() {
 		assertThrows(UnfitSurveyException.class,
-				() -> make("x", Scope.site("nowhere"), false, SplitRequest.automatic(1).with(120, 4)));
-		assertThrows(UnfitSurveyException.class, () -> make("x", Scope.ARCHIVE, false, SplitRequest.automatic(1).with(0, 4)));
+				() -> make("x", Scope.site("nowhere"), false, SplitRequest.automatic(1).published(120, 4)));
+		assertThrows(IllegalArgumentException.class, () -> make("x", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(-1, 4)));
+		assertThrows(IllegalArgumentException.class, () -> make("x", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(1, 0)));
 		assertThrows(IllegalArgumentException.class, () -> new SplitPlan("a/b", Scope.ARCHIVE, false, SplitRequest.automatic(1)));
 	}
 }

@@ -8,9 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.MoveSampleCommand;
@@ -37,7 +40,8 @@ class SplitStudyTest {
 		assertSame(study.split(100, 4, workers), study.split(100, 4, workers));
 		double[] epsilons = study.gridEpsilons(workers);
 		assertSame(study.sweep(epsilons, new int[] { 3, 5 }, workers), study.sweep(epsilons, new int[] { 3, 5 }, workers));
-		assertSame(study.suggest(1, workers), study.suggest(1, workers));
+		assertSame(study.choose(3, 1, workers), study.choose(3, 1, workers));
+		assertSame(study.chooseSearch(100, 4, 1, workers), study.chooseSearch(100, 4, 1, workers));
 	}
 
 	@Test
@@ -51,20 +55,26 @@ class SplitStudyTest {
 		new MoveSampleCommand(new SampleRef(survey, 3), x, survey.table().yMetres(3)).execute();
 		assertSame(before, study());
 		assertNotSame(before, studies.study(archive, Scope.ARCHIVE,
-				SplitRequest.named("positive", "euclidean", OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), 1)));
+				SplitRequest.named("positive", "euclidean", OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), 1)));
 	}
 
 	@Test
-	void agreesWithTheSplitOfSurveyFiles() {
-		Split batch = Split.of(study().map().map(), REQUEST.with(120, 4), workers);
-		Trial trial = study().split(120, 4, workers);
-		assertArrayEquals(batch.clustering().labels(), trial.clustering().labels());
-		assertArrayEquals(batch.curve(), study().curve(4, workers).ascending());
-		assertEquals(batch.elbow(), study().curve(4, workers).elbow());
-		Suggestion chosen = study().suggest(1, workers);
-		Split automatic = Split.of(study().map().map(), REQUEST, workers);
-		assertEquals(automatic.epsilon(), chosen.epsilon());
-		assertEquals(automatic.minPts(), chosen.minPts());
+	void curveAscendsAndEndsWithTheStray() {
+		double[] curve = SmallMaps.run(0, 0.1).curve(workers).ascending();
+		assertEquals(11, curve.length);
+		double[] sorted = curve.clone();
+		Arrays.sort(sorted);
+		assertArrayEquals(sorted, curve);
+		// the stray (-66, -47) has two others at 11, (-62, -40) and (-61, -41), and the third, k = minPts, at 12
+		assertEquals(12, curve[10]);
+		assertEquals(1, curve[0]);
+	}
+
+	@Test
+	void leavesInfiniteKDistancesOutOfTheCurve() {
+		KDistanceCurve curve = SmallMaps.run(SmallMaps.twoGroupsAndAStray(), REQUEST.published(5, 12), 0, 0.1).curve(workers);
+		assertEquals(0, curve.ascending().length);
+		assertTrue(curve.elbow().isEmpty());
 	}
 
 	@Test
@@ -75,7 +85,7 @@ class SplitStudyTest {
 		assertTrue(curve.shareWithin(half - 1) < 0.5);
 		assertEquals(1, curve.shareWithin(Double.MAX_VALUE));
 		assertEquals(0, curve.shareWithin(-1));
-		assertEquals(half, study().start(workers).epsilon());
+		assertEquals(half, study().startEpsilon(workers));
 		assertEquals(curve.elbow().map(k -> curve.ascending()[k.index()]), curve.elbowEpsilon());
 	}
 
@@ -113,9 +123,19 @@ class SplitStudyTest {
 	void reducesToPrincipalComponents() {
 		SplitRequest reduced = SmallMaps.reduced(0.9, OptionalDouble.of(40), OptionalInt.of(4));
 		SplitStudy study = studies.study(archive, Scope.ARCHIVE, reduced);
-		Split batch = Split.of(study.map().map(), reduced, workers);
-		assertArrayEquals(batch.clustering().labels(), study.split(40, 4, workers).clustering().labels());
+		assertTrue(study.components(workers) > 1);
+		assertEquals(0, study().components(workers));
+		FileRun two = SmallMaps.run(SmallMaps.twoGroupsAndAStray(), SmallMaps.reduced(0.99, OptionalDouble.of(4), OptionalInt.of(3)), 0, 0.1);
+		assertArrayEquals(new int[] { 0, 0, 0, 0, 0, 1, 1, 1, 1, 1, -1 }, two.onMap().clustering().labels());
+		assertThrows(UnfitSurveyException.class, () -> study.choose(4, 1, workers));
 		assertThrows(UnfitSurveyException.class, () -> study.sweepWithErrors(new double[] { 40 }, new int[] { 4 }, 1, workers));
+	}
+
+	@Test
+	void saysThatOneSampleHasNoComponents() {
+		UnfitSurveyException e = assertThrows(UnfitSurveyException.class, () -> SmallMaps.run(SmallMaps.of(new int[] { -40, -50 }, new int[] { -40, -50 }),
+				SmallMaps.reduced(0.9, OptionalDouble.of(1), OptionalInt.of(1)), 0, 0.1));
+		assertTrue(e.getMessage().contains("cannot be reduced"), e.getMessage());
 	}
 
 	@Test
