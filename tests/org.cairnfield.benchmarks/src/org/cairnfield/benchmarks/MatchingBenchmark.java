@@ -20,7 +20,6 @@ final class MatchingBenchmark implements Benchmark {
 
 	private static final int QUERIES = 2000;
 	private static final int CHECKED = 100;
-	private static final long SEED = 1;
 
 	@Override
 	public void run(Harness harness) throws Exception {
@@ -35,14 +34,16 @@ final class MatchingBenchmark implements Benchmark {
 		Signals signals = Signals.of(map);
 		SignalRows queries = signals.align(asked);
 		Subject<AutomaticChoice.Choice> choosing = new Subject<>("automatic choice, " + Machine.cores() + " threads",
-				() -> AutomaticChoice.choose(signals, SEED, harness.workers(Machine.cores())));
+				() -> AutomaticChoice.choose(signals, ChosenSplits.SEED, harness.workers(Machine.cores())));
 		harness.round(1, List.of(choosing));
 		AutomaticChoice.Choice choice = choosing.result();
+		AutomaticChoice.Tried best = choice.best();
+		Matcher chosen = best.search().matcher(ChosenSplits.of(signals, best, harness.workers(Machine.cores())));
 		Neighbours neighbours = new Neighbours(signals);
 		Subject<Estimates> plain = estimating("plain, nearest", new PlainMatcher(neighbours, Voting.NEAREST), queries);
 		Subject<Estimates> three = estimating("plain, 3 weighted", new PlainMatcher(neighbours, Voting.THREE_WEIGHTED),
 				queries);
-		Subject<Estimates> split = estimating("split", choice.matcher(), queries);
+		Subject<Estimates> split = estimating("split", chosen, queries);
 		List<Subject<Estimates>> all = List.of(plain, three, split);
 		harness.measure(1, all);
 		all.forEach(Subject::forgetRuns); // more warming up, for a pass is short
@@ -51,8 +52,7 @@ final class MatchingBenchmark implements Benchmark {
 		String data = Maps.describe(map) + ", " + asked.size() + " queries, 1 thread";
 		harness.times(data, all, plain);
 		harness.times(Maps.describe(map), List.of(choosing), choosing);
-		harness.say("  chosen: %s; %s; %s; of %d tried", choice.splitting(), choice.plan(), choice.matcher().voting(),
-				choice.tried().size());
+		harness.say("  chosen: ε %.0f, minPts %d; %s; of %d tried", best.epsilon(), best.minPts(), best.search(), choice.tried().size());
 		for (Subject<Estimates> s : List.of(plain, split)) {
 			String aim = s == plain ? "≤ 50" : "≤ 10";
 			harness.figure(data, s.name() + ", a query, time", "µs", s.wall() / asked.size() * 1e6, aim);
@@ -64,7 +64,7 @@ final class MatchingBenchmark implements Benchmark {
 		harness.figure(data, "plain, mean error", "m", error, "");
 		harness.figure(data, "plain 3 weighted, mean error / plain", "×", meanError(three.result(), asked) / error, "");
 		harness.figure(data, "split, mean error / plain", "×", meanError(split.result(), asked) / error, "≤ 1");
-		check(harness, signals, queries, choice.matcher());
+		check(harness, signals, queries, chosen);
 	}
 
 	private static Subject<Estimates> estimating(String name, Matcher matcher, SignalRows queries) {
