@@ -9,6 +9,7 @@ import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Matcher;
 import org.cairnfield.core.match.Neighbours;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.pack.DevicePack;
@@ -86,18 +87,19 @@ public record Measures(int test, List<Way> ways, Map<String, Double> timeRatios)
 			try {
 				DevicePack pack = DevicePack.of(split, settings);
 				TestRun run = run(RELEASED, pack.matcher(), pack.packed().queries(test));
-				return Way.of(RELEASED, settings.search() + "; as the device pack has it", run, PackCost.split(pack.split(), run.comparisons()), plain);
+				return Way.of(RELEASED, settings.search() + "; as the device pack has it", run,
+						PackCost.split(pack.split(), settings.search(), run.comparisons()), plain);
 			} catch (PackLimitException e) {
 				TestRun run = run(RELEASED, settings.search().matcher(split), test);
 				return Way.of(RELEASED, settings.search() + "; no device pack holds it: " + e.getMessage(), run,
-						PackCost.split(split, run.comparisons()), plain);
+						PackCost.split(split, settings.search(), run.comparisons()), plain);
 			}
 		}
 
 		private Way split(String name, String how, int[] labels, Way plain) {
 			SplitMap split = TestRun.clusters(released.signals(), new Clustering(labels, null));
 			TestRun run = run(name, TestRun.split(split), test);
-			return Way.of(name, how, run, PackCost.split(split, run.comparisons()), plain);
+			return Way.of(name, how, run, PackCost.split(split, Search.PUBLISHED, run.comparisons()), plain);
 		}
 
 		private TestRun run(String name, Matcher matcher, RadioMap asked) {

@@ -3,17 +3,14 @@ package org.cairnfield.curation.measure;
 import java.util.stream.IntStream;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.exchange.pack.DevicePack;
 
 /**
- * What a device pays for a position: the bytes of its pack that it reads to answer one query. They are all centroids, and the
- * record of each sample that it compares with; a record has the mean length of those in the pack:
- *
- * <p>bytes = (fingerprints compared − centroids) × mean bytes of a sample + bytes of all centroids
- *
- * <p>Plain matching has no centroids and reads every sample. Ways that no pack holds are counted as if one did. The list of
- * access points is left out: it is read for each level of a scan, and the same in all ways.
+ * What a device pays for a position: the bytes of its pack that it reads to answer one query, see
+ * {@link DevicePack#queryBytes}. Plain matching has no centroids and reads every sample. Ways that no pack holds are counted as
+ * if one did. The list of access points is left out: it is read for each level of a scan, and the same in all ways.
  */
 public final class PackCost {
 
@@ -28,13 +25,11 @@ public final class PackCost {
 	/**
 	 * Of a split.
 	 *
+	 * @param search      that the split was made ready for
 	 * @param comparisons fingerprints compared a query, centroids included
 	 * @return bytes a query; 0 where there is no cluster
 	 */
-	public static double split(SplitMap split, double comparisons) {
-		RadioMap map = split.signals().map();
-		double mean = IntStream.rangeClosed(0, split.cells()).flatMap(cell -> IntStream.of(split.members(cell)))
-				.map(s -> DevicePack.sampleBytes(map, s)).average().orElse(0);
-		return (comparisons - split.cells()) * mean + DevicePack.centroidBytes(split.centroids());
+	public static double split(SplitMap split, Search search, double comparisons) {
+		return DevicePack.queryBytes(split, search, comparisons);
 	}
 }
