@@ -11,6 +11,7 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
@@ -90,6 +91,14 @@ final class ArchiveWork {
 				.collect(Collectors.joining(", "));
 		throw found.isEmpty() ? new ArchiveException("the archive has no site '" + nameOrId + "'", "its sites are " + all)
 				: new ArchiveException(found.size() + " sites have the name '" + nameOrId + "'", "name the one that is meant by its id: " + all);
+	}
+
+	/** Splits of those ids, of scopes that do not overlap; where none is named, those chosen for the next release. */
+	static List<Split> splits(Archive archive, List<String> ids) throws ArchiveException {
+		for (String id : ids) {
+			split(archive, id);
+		}
+		return SplitsInRelease.named(archive, ids);
 	}
 
 	/** The split of that id; where none is named, the only one. */

@@ -117,6 +117,7 @@ final class ExportCommand extends ArchiveCommand {
 			source = new ArchiveExport.Source("", archive.digest(), Instant.now().truncatedTo(ChronoUnit.SECONDS));
 			policy = book.gates().policy();
 		} else {
+			packArgs.requireNoSplit("a release has its splits already");
 			ReleasedState release = book.find(version);
 			PastState then = book.openReadOnly(version);
 			requireSound("release " + version, then.damages());

@@ -11,7 +11,6 @@ import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.split.SplitRequest;
-import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
@@ -48,7 +47,7 @@ final class MeasureCommand extends MeasuringCommand {
 
 	private void measure(OpenArchive archive, Workers workers) throws Exception {
 		Archive content = archive.archive();
-		List<Split> splits = SplitsInRelease.named(content, splitNames);
+		List<Split> splits = ArchiveWork.splits(content, splitNames);
 		boolean one = splits.size() == 1 && !splitNames.isEmpty();
 		ReleasedMap map = one ? ReleasedMap.within(content, splits.get(0), policyArgs.policy()) : ReleasedMap.of(content, splits, policyArgs.policy());
 		Scope scope = one ? splits.get(0).getScope() : Scope.ARCHIVE;

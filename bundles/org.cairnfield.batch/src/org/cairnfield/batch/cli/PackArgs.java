@@ -3,6 +3,7 @@ package org.cairnfield.batch.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.exchange.pack.PackSettings;
@@ -44,12 +45,19 @@ final class PackArgs {
 	}
 
 	/** Chooses the splits that are named; where the archive is open for reading only, nothing of it is kept. */
-	void choose(Archive archive) {
+	void choose(Archive archive) throws ArchiveException {
 		if (!splits.isEmpty()) {
-			SplitsInRelease.Choose choice = new SplitsInRelease.Choose(archive, SplitsInRelease.named(archive, splits));
+			SplitsInRelease.Choose choice = new SplitsInRelease.Choose(archive, ArchiveWork.splits(archive, splits));
 			if (choice.canExecute()) {
 				choice.execute();
 			}
+		}
+	}
+
+	/** @throws ParameterException where splits are named for something that has its own already */
+	void requireNoSplit(String why) {
+		if (!splits.isEmpty()) {
+			throw new ParameterException(spec.commandLine(), "--split: " + why);
 		}
 	}
 

@@ -54,6 +54,9 @@ final class ReleaseCommand extends ArchiveCommand {
 		if (signOnly && (prepareOnly || version == null || !overrides.isEmpty())) {
 			throw wrong("--sign needs --version, and neither --prepare nor --override");
 		}
+		if (signOnly) {
+			packArgs.requireNoSplit("what was prepared has its splits already");
+		}
 		if (!overrides.isEmpty() && archiveArgs.person == null) {
 			throw wrong("--override needs --person: somebody takes the responsibility by name");
 		}

@@ -48,6 +48,7 @@ final class ReportCommand extends ArchiveCommand {
 			page = ReleaseReport.html(archive.archive(), null, book.ask(packArgs.request(), workers), archive.digest(),
 					book.steps(null), damages());
 		} else {
+			packArgs.requireNoSplit("a release has its splits already");
 			ReleasedState release = book.find(version);
 			PastState then = book.openReadOnly(version);
 			requireSound("release " + version, then.damages());

@@ -40,7 +40,7 @@ public record Bootstrap(long seed, int resamples, double confidence) implements 
 	 * item is drawn with both its values.
 	 *
 	 * @param denominator as long as {@code numerator}, positive on average
-	 * @return without unit; NaN bounds for no values
+	 * @return without unit; NaN bounds for no values, and where all that is drawn of the denominator may be 0
 	 * @throws IllegalArgumentException where the lengths differ
 	 */
 	public Interval ratioOfMeans(double[] numerator, double[] denominator) {
@@ -66,6 +66,9 @@ public record Bootstrap(long seed, int resamples, double confidence) implements 
 				divisor += divisors == null ? 1 : divisors[drawn];
 			}
 			figures[b] = sum / divisor;
+			if (Double.isNaN(figures[b])) { // all drawn errors may be 0 where plain matching is exact
+				return new Interval(Double.NaN, Double.NaN, confidence);
+			}
 		}
 		double tail = 50 * (1 - confidence);
 		double[] bounds = Percentile.of(Percentile.RULE, figures, tail, 100 - tail);

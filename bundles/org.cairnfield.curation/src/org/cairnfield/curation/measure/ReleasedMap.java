@@ -109,12 +109,14 @@ public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[]
 					notes.add(e.getMessage());
 				}
 			}
-			if (used.isEmpty()) {
+			if (used.isEmpty() || labels.length > 0 && Arrays.stream(labels).allMatch(label -> label == Clustering.NOISE)) {
 				Arrays.fill(labels, 0);
-				Arrays.fill(before, 0);
-				notes.add("nothing is split: devices compare with every sample");
+				notes.add((used.isEmpty() ? "nothing is split" : "the split has no cluster") + ": devices compare with every sample");
 			} else {
 				noteUncovered();
+			}
+			if (used.isEmpty()) {
+				Arrays.fill(before, 0);
 			}
 			int[][] dense = dense(labels, before);
 			List<String> ids = IntStream.range(0, labels.length).mapToObj(all.surveyed()::sampleId).toList();

@@ -17,6 +17,7 @@ import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.cairnfield.curation.rules.sample.FewReadingsRule;
 import org.cairnfield.curation.split.AddSplitsCommand;
 import org.cairnfield.curation.split.KDistanceCurve;
 import org.cairnfield.curation.split.SplitMaker;
@@ -61,11 +62,12 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 	 * @throws UnfitSurveyException where too little is left to work with
 	 */
 	public static FileRun measured(FileArchive files, SplitRequest request, ProposalRule rule, Workers workers) {
-		int before = files.training();
 		int setAside = clean(files, workers);
-		if (before - setAside < 2) {
-			throw new UnfitSurveyException("a map needs two samples at least, and " + (before - setAside) + " of " + before + " can be used: "
-					+ cleaned(setAside, before) + "; " + files.tests() + " are for testing");
+		int left = files.training() - setAside;
+		if (left < 2) {
+			throw new UnfitSurveyException("a map needs two samples at least, and " + left + " of " + files.keys().length + " can be used: "
+					+ cleaned(setAside, files.training())
+					+ (files.isHeldOut() ? "; " + files.tests() + " held out for testing, unless a test survey is given" : ""));
 		}
 		FileRun run = of(files, setAside, request, rule, workers);
 		Measures measured = Measures.timed(run.released,
@@ -110,6 +112,6 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 	}
 
 	private static String cleaned(int setAside, int of) {
-		return setAside + " of " + of + " samples set aside, which heard nothing or too few access points";
+		return setAside + " of " + of + " samples set aside (fewer than " + Math.round(FewReadingsRule.FEWEST.usual()) + " access points heard)";
 	}
 }

@@ -13,10 +13,11 @@ import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.decide.Outcome;
 import org.cairnfield.curation.decide.ReviewPolicy;
-import org.cairnfield.curation.decide.Standings;
-import org.cairnfield.curation.measure.SplitMeasurement;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.PackRequest;
+import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Split;
 import org.junit.jupiter.api.BeforeEach;
@@ -110,15 +111,17 @@ class ReviewStoryTest {
 		JsonObject measured = Cli.ok("measure", "--json", "-q", "--archive", archive).json();
 		try (OpenArchive open = new ArchiveStore().open(archive, Mode.READ)) {
 			Split kept = open.archive().getSplits().get(0);
-			Outcome outcome = Outcome.of(SplitOnMap.of(open.archive(), kept), Standings.of(open.archive(), kept, ReviewPolicy.USUAL));
-			SplitMeasurement service = SplitMeasurement.of(outcome, SplitOnMap.testMap(open.archive(), kept), 1, Workers.inline());
-			for (int i = 0; i < service.columns().size(); i++) {
+			ReleasedMap released = ReleasedMap.within(open.archive(), kept, ReviewPolicy.USUAL);
+			Measures service = Measures.of(released, SplitOnMap.testMap(open.archive(), kept), PackRequest.USUAL, Workers.inline());
+			assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"), service.ways().stream().map(Way::name).toList());
+			for (int i = 0; i < service.ways().size(); i++) {
 				JsonObject variant = measured.getAsJsonArray("variants").get(i).getAsJsonObject();
-				assertEquals(service.columns().get(i).name(), variant.get("name").getAsString());
-				assertEquals(service.columns().get(i).errors().meanMetres(), variant.get("meanErrorM").getAsDouble());
-				assertEquals(service.columns().get(i).ratioInterval().high(), variant.get("toPlainHigh").getAsDouble());
+				assertEquals(service.ways().get(i).name(), variant.get("name").getAsString());
+				assertEquals(service.ways().get(i).errors().meanMetres(), variant.get("meanErrorM").getAsDouble());
+				assertEquals(service.ways().get(i).ratioInterval().high(), variant.get("toPlainHigh").getAsDouble());
+				assertEquals(service.ways().get(i).errors().floorHitRate(), variant.get("floorHitRate").getAsDouble());
 			}
-			assertEquals(taken.get("approved").getAsInt(), outcome.joined());
+			assertEquals(taken.get("approved").getAsInt(), released.joined());
 		}
 		assertTrue(Cli.ok("measure", "-q", "--archive", archive).out().contains("split+approved"));
 	}
@@ -163,7 +166,7 @@ class ReviewStoryTest {
 	void saysWhatIsMissingForAMeasurement() {
 		Path bare = folder.resolve("bare");
 		Cli.ok("intake", "-q", "--map", folder.resolve("spring.csv"), "--archive", bare);
-		Cli.run("measure", "-q", "--archive", bare).ended(ExitCode.ARCHIVE).says("no split");
+		Cli.run("measure", "-q", "--archive", bare).ended(ExitCode.NOT_ENOUGH).says("no test survey");
 		Cli.run("measure", "-q", "--archive", bare, "--split", "x").ended(ExitCode.ARCHIVE).says("no split 'x'", "split --archive");
 		Cli.ok("split", "-q", "--archive", bare, "--name", "whole", "--epsilon", 90, "--min-pts", 4);
 		Cli.run("measure", "-q", "--archive", bare).ended(ExitCode.NOT_ENOUGH).says("no test survey");

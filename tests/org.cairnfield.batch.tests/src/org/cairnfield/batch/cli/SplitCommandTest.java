@@ -167,7 +167,7 @@ class SplitCommandTest {
 	void saysWhatIsMissingForPrincipalComponents() {
 		Path one = TestSurveys.plain(folder.resolve("one.csv"), TestSurveys.map(4).view(new int[] { 0 }));
 		Cli.run("split", "--map", one, "--pca", 0.9, "--epsilon", 1, "--min-pts", 1).ended(ExitCode.NOT_ENOUGH)
-				.says("cannot be reduced", "two rows");
+				.says("a split needs two samples at least");
 	}
 
 	@Test
