@@ -236,7 +236,7 @@ class QuayStoryTest {
 		Batch.run("intake", "-q", "--map", files("surveys"), "--archive", archive);
 		Batch.run("intake", "-q", "--map", files("test"), "--test-survey", "--archive", archive);
 		REMEDIES.forEach(rule -> Batch.run("remedy", "-q", "--archive", archive, "--rule", rule));
-		Batch.run("split", "-q", "--archive", archive, "--name", "all", "--epsilon", "163", "--min-pts", "3");
+		Batch.run("split", "-q", "--archive", archive, "--name", "all", "--epsilon", "163", "--min-pts", "3", "--search", "automatic");
 		Batch.run("propose", "-q", "--archive", archive);
 		Path verdicts = folder.resolve("verdicts.csv");
 		Batch.run("verdicts", "-q", "--archive", window, "--export", verdicts);

@@ -7,12 +7,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.curation.maps.ArchiveCopy;
@@ -92,7 +94,7 @@ final class ReviewStage {
 	static SplitStudy study(ArchiveSession session) throws Exception {
 		Archive still = Ui.ask(() -> ArchiveCopy.of(session.archive()));
 		return new SplitStudies(1).study(still, FLOOR, SplitRequest.named(SplitRequest.representations().get(0),
-				SplitRequest.distances().get(0), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), 1));
+				SplitRequest.distances().get(0), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), 1));
 	}
 
 	/** The queue of a split that was made before the story begins. */
@@ -103,7 +105,8 @@ final class ReviewStage {
 	/** Keeps a split of the floor, with proposals. */
 	static Split split(ArchiveSession session, String id, double epsilon) throws Exception {
 		SplitStudy study = study(session);
-		Split split = SplitMaker.toModel(id, FLOOR, study, study.split(epsilon, MIN_PTS, Workers.inline()), 1);
+		Split split = SplitMaker.toModel(id, FLOOR, study, study.split(epsilon, MIN_PTS, Workers.inline()), Search.USUAL,
+				"as usual", 1);
 		Archive still = Ui.ask(() -> ArchiveCopy.of(session.archive()));
 		new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(still, split), 0.1, 0.1, Workers.inline())).execute();
 		Ui.run(() -> session.run(new AddSplitsCommand(session.archive(), List.of(split))));

@@ -107,7 +107,7 @@ class SplitStoryTest {
 	void keepsWhatTheElbowMakes() throws Exception {
 		chooseTheFloor("elbow");
 		SplitStudy study = ReviewStage.study(session);
-		Hand.click(Widgets.byId(CTabFolder.class, "split.pictures"), "k-distance curve");
+		Hand.click(Widgets.byId(CTabFolder.class, "split.pictures"), "Curve");
 		LineChart curve = Widgets.byId(LineChart.class, "split.curve");
 		double expected = study.curve(ReviewStage.MIN_PTS, Workers.inline()).elbowEpsilon().get();
 		Ui.waitUntil("the curve is that of the floor, with its elbow", () -> curve.itemCount() == 1
@@ -144,7 +144,7 @@ class SplitStoryTest {
 		assertEquals(study.map().map().size(), labels.size());
 		assertEquals(trial.noise(), labels.noise());
 		assertEquals(List.of(boxed(trial.sizes())), List.of(boxed(labels.clusterSizes())));
-		Hand.click(Widgets.byId(CTabFolder.class, "split.pictures"), "Cluster sizes");
+		Hand.click(Widgets.byId(CTabFolder.class, "split.pictures"), "Sizes");
 		assertEquals(bars(labels), items(Widgets.byId(BarChart.class, "split.sizes")));
 	}
 

@@ -81,7 +81,7 @@ final class SplitForm {
 		epsilon.addListener(SWT.FocusOut, event -> readEpsilon());
 		unit = new Label(reach, SWT.NONE);
 		suggest = Marked.button(reach, "S&uggest", "split.suggest", work::chooseAutomatically);
-		suggest.setToolTipText("Tries values of ε and ways to search on held-out training positions; Error and cost shows all of them");
+		suggest.setToolTipText("Tries values of ε and ways to search on held-out training positions; the page Cost shows all of them");
 		cancel = Marked.button(column, "Cancel", "split.cancel", work::cancel);
 		busy = Marked.id(new Label(column, SWT.WRAP), "split.busy");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(busy);

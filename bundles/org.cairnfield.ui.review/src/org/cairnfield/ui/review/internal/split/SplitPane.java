@@ -53,10 +53,10 @@ final class SplitPane implements SessionListener {
 		SashForm sash = new SashForm(right, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		CTabFolder pictures = Marked.id(new CTabFolder(sash, SWT.TOP | SWT.FLAT), "split.pictures");
-		tab(pictures, "k-distance curve", new CurvePane(pictures, work).control());
-		tab(pictures, "Error and cost", new TriedPane(pictures, work).control());
+		tab(pictures, "Curve", new CurvePane(pictures, work).control());
+		tab(pictures, "Cost", new TriedPane(pictures, work).control());
 		tab(pictures, "Sweep", new SweepPane(pictures, work).control());
-		tab(pictures, "Cluster sizes", new TrialSizes(pictures, work, "split.sizes").control());
+		tab(pictures, "Sizes", new TrialSizes(pictures, work, "split.sizes").control());
 		pictures.setSelection(0);
 		// where there is room, sizes stand beside the curve and follow it
 		new TrialSizes(sash, work, "split.sizesBeside");
