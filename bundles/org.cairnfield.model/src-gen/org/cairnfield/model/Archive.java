@@ -15,7 +15,7 @@ import org.eclipse.emf.ecore.EObject;
  * <!-- end-user-doc -->
  *
  * <!-- begin-model-doc -->
- * Everything: sites with their surveys, access points, devices, splits, ledgers, waivers and releases.
+ * Everything: sites with their surveys, access points, devices, splits, ledgers and waivers.
  * <!-- end-model-doc -->
  *
  * <p>
@@ -30,7 +30,6 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Archive#getWaivers <em>Waivers</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getSplits <em>Splits</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getLedgers <em>Ledgers</em>}</li>
- *   <li>{@link org.cairnfield.model.Archive#getReleases <em>Releases</em>}</li>
  * </ul>
  *
  * @see org.cairnfield.model.ModelPackage#getArchive()
@@ -187,26 +186,10 @@ public interface Archive extends EObject {
 	EList<Ledger> getLedgers();
 
 	/**
-	 * Returns the value of the '<em><b>Releases</b></em>' containment reference list.
-	 * The list contents are of type {@link org.cairnfield.model.Release}.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Frozen versions of the map, oldest first; each may be in a resource of its own.
-	 * <!-- end-model-doc -->
-	 * @return the value of the '<em>Releases</em>' containment reference list.
-	 * @see org.cairnfield.model.ModelPackage#getArchive_Releases()
-	 * @model containment="true" resolveProxies="true"
-	 *        annotation="urn:org.cairnfield:words label='Releases'"
-	 * @generated
-	 */
-	EList<Release> getReleases();
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * <!-- begin-model-doc -->
-	 * No two sites, surveys, devices or access points of the archive share an id, nor two splits, ledgers or releases, whatever the case of letters: ids name files.
+	 * No two sites, surveys, devices or access points of the archive share an id, nor two splits or two ledgers, whatever the case of letters: ids name files.
 	 * <!-- end-model-doc -->
 	 * @model
 	 * @generated

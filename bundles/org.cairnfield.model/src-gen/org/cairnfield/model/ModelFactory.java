@@ -121,15 +121,6 @@ public interface ModelFactory extends EFactory {
 	Verdict createVerdict();
 
 	/**
-	 * Returns a new object of class '<em>Finding</em>'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return a new object of class '<em>Finding</em>'.
-	 * @generated
-	 */
-	Finding createFinding();
-
-	/**
 	 * Returns a new object of class '<em>Waiver</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -137,15 +128,6 @@ public interface ModelFactory extends EFactory {
 	 * @generated
 	 */
 	Waiver createWaiver();
-
-	/**
-	 * Returns a new object of class '<em>Release</em>'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return a new object of class '<em>Release</em>'.
-	 * @generated
-	 */
-	Release createRelease();
 
 	/**
 	 * Returns the package supported by this factory.

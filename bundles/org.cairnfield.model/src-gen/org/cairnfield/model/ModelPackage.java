@@ -143,22 +143,13 @@ public interface ModelPackage extends EPackage {
 	int ARCHIVE__LEDGERS = 7;
 
 	/**
-	 * The feature id for the '<em><b>Releases</b></em>' containment reference list.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int ARCHIVE__RELEASES = 8;
-
-	/**
 	 * The number of structural features of the '<em>Archive</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE_FEATURE_COUNT = 9;
+	int ARCHIVE_FEATURE_COUNT = 8;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.SiteImpl <em>Site</em>}' class.
@@ -963,70 +954,6 @@ public interface ModelPackage extends EPackage {
 	int VERDICT_FEATURE_COUNT = 14;
 
 	/**
-	 * The meta object id for the '{@link org.cairnfield.model.impl.FindingImpl <em>Finding</em>}' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see org.cairnfield.model.impl.FindingImpl
-	 * @see org.cairnfield.model.impl.ModelPackageImpl#getFinding()
-	 * @generated
-	 */
-	int FINDING = 11;
-
-	/**
-	 * The feature id for the '<em><b>Rule</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int FINDING__RULE = 0;
-
-	/**
-	 * The feature id for the '<em><b>Severity</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int FINDING__SEVERITY = 1;
-
-	/**
-	 * The feature id for the '<em><b>Message</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int FINDING__MESSAGE = 2;
-
-	/**
-	 * The feature id for the '<em><b>Subjects</b></em>' attribute list.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int FINDING__SUBJECTS = 3;
-
-	/**
-	 * The feature id for the '<em><b>Content Key</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int FINDING__CONTENT_KEY = 4;
-
-	/**
-	 * The number of structural features of the '<em>Finding</em>' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int FINDING_FEATURE_COUNT = 5;
-
-	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.WaiverImpl <em>Waiver</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1034,7 +961,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getWaiver()
 	 * @generated
 	 */
-	int WAIVER = 12;
+	int WAIVER = 11;
 
 	/**
 	 * The feature id for the '<em><b>Rule</b></em>' attribute.
@@ -1091,79 +1018,6 @@ public interface ModelPackage extends EPackage {
 	int WAIVER_FEATURE_COUNT = 5;
 
 	/**
-	 * The meta object id for the '{@link org.cairnfield.model.impl.ReleaseImpl <em>Release</em>}' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see org.cairnfield.model.impl.ReleaseImpl
-	 * @see org.cairnfield.model.impl.ModelPackageImpl#getRelease()
-	 * @generated
-	 */
-	int RELEASE = 13;
-
-	/**
-	 * The feature id for the '<em><b>Version</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int RELEASE__VERSION = 0;
-
-	/**
-	 * The feature id for the '<em><b>Digest</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int RELEASE__DIGEST = 1;
-
-	/**
-	 * The feature id for the '<em><b>Tag</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int RELEASE__TAG = 2;
-
-	/**
-	 * The feature id for the '<em><b>Notes</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int RELEASE__NOTES = 3;
-
-	/**
-	 * The feature id for the '<em><b>Signed By</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int RELEASE__SIGNED_BY = 4;
-
-	/**
-	 * The feature id for the '<em><b>Signed At</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int RELEASE__SIGNED_AT = 5;
-
-	/**
-	 * The number of structural features of the '<em>Release</em>' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int RELEASE_FEATURE_COUNT = 6;
-
-	/**
 	 * The meta object id for the '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1171,7 +1025,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSurveyKind()
 	 * @generated
 	 */
-	int SURVEY_KIND = 14;
+	int SURVEY_KIND = 12;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.Decision <em>Decision</em>}' enum.
@@ -1181,7 +1035,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDecision()
 	 * @generated
 	 */
-	int DECISION = 15;
+	int DECISION = 13;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.Round <em>Round</em>}' enum.
@@ -1191,17 +1045,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getRound()
 	 * @generated
 	 */
-	int ROUND = 16;
-
-	/**
-	 * The meta object id for the '{@link org.cairnfield.model.Severity <em>Severity</em>}' enum.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see org.cairnfield.model.Severity
-	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSeverity()
-	 * @generated
-	 */
-	int SEVERITY = 17;
+	int ROUND = 14;
 
 	/**
 	 * The meta object id for the '<em>Sample Table</em>' data type.
@@ -1211,7 +1055,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleTable()
 	 * @generated
 	 */
-	int SAMPLE_TABLE = 18;
+	int SAMPLE_TABLE = 15;
 
 	/**
 	 * The meta object id for the '<em>Labels</em>' data type.
@@ -1221,7 +1065,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getLabels()
 	 * @generated
 	 */
-	int LABELS = 19;
+	int LABELS = 16;
 
 	/**
 	 * The meta object id for the '<em>Proposals</em>' data type.
@@ -1231,7 +1075,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getProposals()
 	 * @generated
 	 */
-	int PROPOSALS = 20;
+	int PROPOSALS = 17;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -1241,7 +1085,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 21;
+	int OUTLINE = 18;
 
 	/**
 	 * The meta object id for the '<em>Placement</em>' data type.
@@ -1251,7 +1095,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getPlacement()
 	 * @generated
 	 */
-	int PLACEMENT = 22;
+	int PLACEMENT = 19;
 
 	/**
 	 * The meta object id for the '<em>Georeference</em>' data type.
@@ -1261,7 +1105,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getGeoreference()
 	 * @generated
 	 */
-	int GEOREFERENCE = 23;
+	int GEOREFERENCE = 20;
 
 	/**
 	 * The meta object id for the '<em>Scope</em>' data type.
@@ -1271,7 +1115,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getScope()
 	 * @generated
 	 */
-	int SCOPE = 24;
+	int SCOPE = 21;
 
 	/**
 	 * The meta object id for the '<em>Search</em>' data type.
@@ -1281,7 +1125,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSearch()
 	 * @generated
 	 */
-	int SEARCH = 25;
+	int SEARCH = 22;
 
 	/**
 	 * The meta object id for the '<em>Sample Key</em>' data type.
@@ -1291,17 +1135,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleKey()
 	 * @generated
 	 */
-	int SAMPLE_KEY = 26;
-
-	/**
-	 * The meta object id for the '<em>Subject</em>' data type.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see org.cairnfield.model.values.Subject
-	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSubject()
-	 * @generated
-	 */
-	int SUBJECT = 27;
+	int SAMPLE_KEY = 23;
 
 	/**
 	 * The meta object id for the '<em>Wifi Band</em>' data type.
@@ -1311,7 +1145,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getWifiBand()
 	 * @generated
 	 */
-	int WIFI_BAND = 28;
+	int WIFI_BAND = 24;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1321,7 +1155,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 29;
+	int DATE = 25;
 
 	/**
 	 * The meta object id for the '<em>Time</em>' data type.
@@ -1331,7 +1165,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getTime()
 	 * @generated
 	 */
-	int TIME = 30;
+	int TIME = 26;
 
 
 	/**
@@ -1431,17 +1265,6 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getArchive_Ledgers();
-
-	/**
-	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Archive#getReleases <em>Releases</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the containment reference list '<em>Releases</em>'.
-	 * @see org.cairnfield.model.Archive#getReleases()
-	 * @see #getArchive()
-	 * @generated
-	 */
-	EReference getArchive_Releases();
 
 	/**
 	 * Returns the meta object for class '{@link org.cairnfield.model.Site <em>Site</em>}'.
@@ -2292,71 +2115,6 @@ public interface ModelPackage extends EPackage {
 	EAttribute getVerdict_Batch();
 
 	/**
-	 * Returns the meta object for class '{@link org.cairnfield.model.Finding <em>Finding</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for class '<em>Finding</em>'.
-	 * @see org.cairnfield.model.Finding
-	 * @generated
-	 */
-	EClass getFinding();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Finding#getRule <em>Rule</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Rule</em>'.
-	 * @see org.cairnfield.model.Finding#getRule()
-	 * @see #getFinding()
-	 * @generated
-	 */
-	EAttribute getFinding_Rule();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Finding#getSeverity <em>Severity</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Severity</em>'.
-	 * @see org.cairnfield.model.Finding#getSeverity()
-	 * @see #getFinding()
-	 * @generated
-	 */
-	EAttribute getFinding_Severity();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Finding#getMessage <em>Message</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Message</em>'.
-	 * @see org.cairnfield.model.Finding#getMessage()
-	 * @see #getFinding()
-	 * @generated
-	 */
-	EAttribute getFinding_Message();
-
-	/**
-	 * Returns the meta object for the attribute list '{@link org.cairnfield.model.Finding#getSubjects <em>Subjects</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute list '<em>Subjects</em>'.
-	 * @see org.cairnfield.model.Finding#getSubjects()
-	 * @see #getFinding()
-	 * @generated
-	 */
-	EAttribute getFinding_Subjects();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Finding#getContentKey <em>Content Key</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Content Key</em>'.
-	 * @see org.cairnfield.model.Finding#getContentKey()
-	 * @see #getFinding()
-	 * @generated
-	 */
-	EAttribute getFinding_ContentKey();
-
-	/**
 	 * Returns the meta object for class '{@link org.cairnfield.model.Waiver <em>Waiver</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2422,82 +2180,6 @@ public interface ModelPackage extends EPackage {
 	EAttribute getWaiver_Time();
 
 	/**
-	 * Returns the meta object for class '{@link org.cairnfield.model.Release <em>Release</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for class '<em>Release</em>'.
-	 * @see org.cairnfield.model.Release
-	 * @generated
-	 */
-	EClass getRelease();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Release#getVersion <em>Version</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Version</em>'.
-	 * @see org.cairnfield.model.Release#getVersion()
-	 * @see #getRelease()
-	 * @generated
-	 */
-	EAttribute getRelease_Version();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Release#getDigest <em>Digest</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Digest</em>'.
-	 * @see org.cairnfield.model.Release#getDigest()
-	 * @see #getRelease()
-	 * @generated
-	 */
-	EAttribute getRelease_Digest();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Release#getTag <em>Tag</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Tag</em>'.
-	 * @see org.cairnfield.model.Release#getTag()
-	 * @see #getRelease()
-	 * @generated
-	 */
-	EAttribute getRelease_Tag();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Release#getNotes <em>Notes</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Notes</em>'.
-	 * @see org.cairnfield.model.Release#getNotes()
-	 * @see #getRelease()
-	 * @generated
-	 */
-	EAttribute getRelease_Notes();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Release#getSignedBy <em>Signed By</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Signed By</em>'.
-	 * @see org.cairnfield.model.Release#getSignedBy()
-	 * @see #getRelease()
-	 * @generated
-	 */
-	EAttribute getRelease_SignedBy();
-
-	/**
-	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Release#getSignedAt <em>Signed At</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Signed At</em>'.
-	 * @see org.cairnfield.model.Release#getSignedAt()
-	 * @see #getRelease()
-	 * @generated
-	 */
-	EAttribute getRelease_SignedAt();
-
-	/**
 	 * Returns the meta object for enum '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2526,16 +2208,6 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EEnum getRound();
-
-	/**
-	 * Returns the meta object for enum '{@link org.cairnfield.model.Severity <em>Severity</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for enum '<em>Severity</em>'.
-	 * @see org.cairnfield.model.Severity
-	 * @generated
-	 */
-	EEnum getSeverity();
 
 	/**
 	 * Returns the meta object for data type '{@link org.cairnfield.model.values.SampleTable <em>Sample Table</em>}'.
@@ -2662,20 +2334,6 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getSampleKey();
-
-	/**
-	 * Returns the meta object for data type '{@link org.cairnfield.model.values.Subject <em>Subject</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-     * <!-- begin-model-doc -->
-     * What a finding is about: kind and id.
-     * <!-- end-model-doc -->
-	 * @return the meta object for data type '<em>Subject</em>'.
-	 * @see org.cairnfield.model.values.Subject
-	 * @model instanceClass="org.cairnfield.model.values.Subject"
-	 * @generated
-	 */
-	EDataType getSubject();
 
 	/**
 	 * Returns the meta object for data type '{@link org.cairnfield.core.radio.WifiBand <em>Wifi Band</em>}'.
@@ -2814,14 +2472,6 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference ARCHIVE__LEDGERS = eINSTANCE.getArchive_Ledgers();
-
-		/**
-		 * The meta object literal for the '<em><b>Releases</b></em>' containment reference list feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EReference ARCHIVE__RELEASES = eINSTANCE.getArchive_Releases();
 
 		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.impl.SiteImpl <em>Site</em>}' class.
@@ -3468,56 +3118,6 @@ public interface ModelPackage extends EPackage {
 		EAttribute VERDICT__BATCH = eINSTANCE.getVerdict_Batch();
 
 		/**
-		 * The meta object literal for the '{@link org.cairnfield.model.impl.FindingImpl <em>Finding</em>}' class.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @see org.cairnfield.model.impl.FindingImpl
-		 * @see org.cairnfield.model.impl.ModelPackageImpl#getFinding()
-		 * @generated
-		 */
-		EClass FINDING = eINSTANCE.getFinding();
-
-		/**
-		 * The meta object literal for the '<em><b>Rule</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute FINDING__RULE = eINSTANCE.getFinding_Rule();
-
-		/**
-		 * The meta object literal for the '<em><b>Severity</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute FINDING__SEVERITY = eINSTANCE.getFinding_Severity();
-
-		/**
-		 * The meta object literal for the '<em><b>Message</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute FINDING__MESSAGE = eINSTANCE.getFinding_Message();
-
-		/**
-		 * The meta object literal for the '<em><b>Subjects</b></em>' attribute list feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute FINDING__SUBJECTS = eINSTANCE.getFinding_Subjects();
-
-		/**
-		 * The meta object literal for the '<em><b>Content Key</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute FINDING__CONTENT_KEY = eINSTANCE.getFinding_ContentKey();
-
-		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.impl.WaiverImpl <em>Waiver</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3568,64 +3168,6 @@ public interface ModelPackage extends EPackage {
 		EAttribute WAIVER__TIME = eINSTANCE.getWaiver_Time();
 
 		/**
-		 * The meta object literal for the '{@link org.cairnfield.model.impl.ReleaseImpl <em>Release</em>}' class.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @see org.cairnfield.model.impl.ReleaseImpl
-		 * @see org.cairnfield.model.impl.ModelPackageImpl#getRelease()
-		 * @generated
-		 */
-		EClass RELEASE = eINSTANCE.getRelease();
-
-		/**
-		 * The meta object literal for the '<em><b>Version</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute RELEASE__VERSION = eINSTANCE.getRelease_Version();
-
-		/**
-		 * The meta object literal for the '<em><b>Digest</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute RELEASE__DIGEST = eINSTANCE.getRelease_Digest();
-
-		/**
-		 * The meta object literal for the '<em><b>Tag</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute RELEASE__TAG = eINSTANCE.getRelease_Tag();
-
-		/**
-		 * The meta object literal for the '<em><b>Notes</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute RELEASE__NOTES = eINSTANCE.getRelease_Notes();
-
-		/**
-		 * The meta object literal for the '<em><b>Signed By</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute RELEASE__SIGNED_BY = eINSTANCE.getRelease_SignedBy();
-
-		/**
-		 * The meta object literal for the '<em><b>Signed At</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute RELEASE__SIGNED_AT = eINSTANCE.getRelease_SignedAt();
-
-		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}' enum.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3654,16 +3196,6 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum ROUND = eINSTANCE.getRound();
-
-		/**
-		 * The meta object literal for the '{@link org.cairnfield.model.Severity <em>Severity</em>}' enum.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @see org.cairnfield.model.Severity
-		 * @see org.cairnfield.model.impl.ModelPackageImpl#getSeverity()
-		 * @generated
-		 */
-		EEnum SEVERITY = eINSTANCE.getSeverity();
 
 		/**
 		 * The meta object literal for the '<em>Sample Table</em>' data type.
@@ -3754,16 +3286,6 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType SAMPLE_KEY = eINSTANCE.getSampleKey();
-
-		/**
-		 * The meta object literal for the '<em>Subject</em>' data type.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @see org.cairnfield.model.values.Subject
-		 * @see org.cairnfield.model.impl.ModelPackageImpl#getSubject()
-		 * @generated
-		 */
-		EDataType SUBJECT = eINSTANCE.getSubject();
 
 		/**
 		 * The meta object literal for the '<em>Wifi Band</em>' data type.

@@ -35,9 +35,6 @@ public final class ModelText {
 		archive.getAccessPoints().forEach(accessPoint -> text.add("access point " + accessPoint.getId(), accessPoint));
 		archive.getDevices().forEach(device -> text.add("device " + device.getId(), device));
 		archive.getWaivers().forEach(waiver -> text.add("waiver " + waiver.getContentKey() + waiver.getReason(), waiver));
-		for (int i = 0; i < archive.getReleases().size(); i++) {
-			text.add("release " + i, archive.getReleases().get(i));
-		}
 		archive.getSites().forEach(text::addSite);
 		archive.getSplits().forEach(text::addSplit);
 		archive.getLedgers().forEach(text::addLedger);

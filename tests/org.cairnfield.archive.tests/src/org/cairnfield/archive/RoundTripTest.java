@@ -123,10 +123,17 @@ class RoundTripTest {
 			target.getWaivers().addAll(again.getWaivers());
 			target.getSplits().addAll(again.getSplits());
 			target.getLedgers().addAll(again.getLedgers());
-			target.getReleases().addAll(again.getReleases());
 			copy.save();
 			assertEquals(FolderText.of(read.folder()), FolderText.of(copy.folder()));
 			assertEquals(read.digest(), copy.digest());
+		}
+	}
+
+	/** Releases carry the digest of their content, so what it is made of must never change. */
+	@Test
+	void keepsTheDigestOfContentOverTheYears() throws IOException {
+		try (OpenArchive open = filled("a", 6, 3, 80)) {
+			assertEquals("66d0ddecdae207950d128002fe8747f0459c7bc9b494f8f60bf6f3e75beb4261", open.digest());
 		}
 	}
 
@@ -141,8 +148,6 @@ class RoundTripTest {
 			assertNotEquals(before, moved);
 			samples.setTable(table);
 			assertEquals(before, open.digest());
-			open.archive().getReleases().get(0).setNotes("other");
-			assertEquals(before, open.digest(), "a release carries the digest of what it froze, so it is no part of it");
 		}
 	}
 

@@ -19,7 +19,6 @@ import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
-import org.cairnfield.model.Release;
 import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Round;
@@ -97,10 +96,6 @@ public final class SampleArchives {
 		for (int i = 0; i < 3; i++) {
 			archive.getWaivers().add(waiver(i));
 		}
-		Release release = ModelFactory.eINSTANCE.createRelease();
-		release.setVersion("1.0.0");
-		release.setNotes(text());
-		archive.getReleases().add(release);
 	}
 
 	private String text() {

@@ -20,7 +20,6 @@ public final class Fixture {
 	public final Ledger ledger = ModelFactory.eINSTANCE.createLedger();
 	public final Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
 	public final Waiver waiver = ModelFactory.eINSTANCE.createWaiver();
-	public final Release release = ModelFactory.eINSTANCE.createRelease();
 
 	public Fixture() {
 		archive.setName("Marrow Quay Museums");
@@ -64,8 +63,6 @@ public final class Fixture {
 		waiver.setPerson("MQ");
 		waiver.setTime(Instant.parse("2025-03-15T10:00:00Z"));
 		archive.getWaivers().add(waiver);
-		release.setVersion("1.0.0");
-		archive.getReleases().add(release);
 	}
 
 	public static Floor floor(int level) {

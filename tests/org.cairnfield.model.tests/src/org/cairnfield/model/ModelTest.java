@@ -18,7 +18,6 @@ import org.cairnfield.model.values.Placement;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.Scope;
-import org.cairnfield.model.values.Subject;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EDataType;
 import org.eclipse.emf.ecore.EEnum;
@@ -35,7 +34,6 @@ public class ModelTest {
 				ModelPackage.Literals.GEOREFERENCE, new Georeference(1, 2, 3),
 				ModelPackage.Literals.SCOPE, Scope.floor("tide-house", 1),
 				ModelPackage.Literals.SAMPLE_KEY, new SampleKey("th-spring", "S-1"),
-				ModelPackage.Literals.SUBJECT, new Subject(Subject.Kind.DEVICE, "wrist-guide-a"),
 				ModelPackage.Literals.WIFI_BAND, WifiBand.GHZ_5,
 				ModelPackage.Literals.DATE, LocalDate.of(2025, 3, 14),
 				ModelPackage.Literals.TIME, Instant.parse("2025-03-14T09:26:53Z"),

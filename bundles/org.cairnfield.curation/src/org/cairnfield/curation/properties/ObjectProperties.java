@@ -28,7 +28,7 @@ public final class ObjectProperties {
 	private static final String GEN_MODEL = "http://www.eclipse.org/emf/2002/GenModel";
 
 	/** What a program needs more than a person does; it stands last. */
-	private static final Set<String> RECORDED = Set.of("id", "formatVersion", "sourceFile", "sourceDigest", "digest", "tag", "contentKey",
+	private static final Set<String> RECORDED = Set.of("id", "formatVersion", "sourceFile", "sourceDigest", "contentKey",
 			"sampleContent", "evidence", "batch", "supersedes", "seed");
 	/** Tables of their own, counted instead. */
 	private static final Set<EObject> COUNTED = Set.of(ModelPackage.Literals.SAMPLE_TABLE, ModelPackage.Literals.LABELS,
@@ -104,7 +104,6 @@ public final class ObjectProperties {
 			count("Access points", all.getAccessPoints().size());
 			count("Devices", all.getDevices().size());
 			count("Splits", all.getSplits().size());
-			count("Releases", all.getReleases().size());
 		} else if (object instanceof Site site) {
 			count("Floors", site.getFloors().size());
 			count("Surveys", site.getSurveys().size());

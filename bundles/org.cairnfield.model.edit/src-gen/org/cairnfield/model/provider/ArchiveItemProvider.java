@@ -130,7 +130,6 @@ public class ArchiveItemProvider
 			childrenFeatures.add(ModelPackage.Literals.ARCHIVE__WAIVERS);
 			childrenFeatures.add(ModelPackage.Literals.ARCHIVE__SPLITS);
 			childrenFeatures.add(ModelPackage.Literals.ARCHIVE__LEDGERS);
-			childrenFeatures.add(ModelPackage.Literals.ARCHIVE__RELEASES);
 		}
 		return childrenFeatures;
 	}
@@ -195,7 +194,6 @@ public class ArchiveItemProvider
 			case ModelPackage.ARCHIVE__WAIVERS:
 			case ModelPackage.ARCHIVE__SPLITS:
 			case ModelPackage.ARCHIVE__LEDGERS:
-			case ModelPackage.ARCHIVE__RELEASES:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), true, false));
 				return;
 		}

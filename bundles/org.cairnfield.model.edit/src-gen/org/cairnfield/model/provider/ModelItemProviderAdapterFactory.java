@@ -325,29 +325,6 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 	}
 
 	/**
-	 * This keeps track of the one adapter used for all {@link org.cairnfield.model.Finding} instances.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	protected FindingItemProvider findingItemProvider;
-
-	/**
-	 * This creates an adapter for a {@link org.cairnfield.model.Finding}.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public Adapter createFindingAdapter() {
-		if (findingItemProvider == null) {
-			findingItemProvider = new FindingItemProvider(this);
-		}
-
-		return findingItemProvider;
-	}
-
-	/**
 	 * This keeps track of the one adapter used for all {@link org.cairnfield.model.Waiver} instances.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -368,29 +345,6 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 		}
 
 		return waiverItemProvider;
-	}
-
-	/**
-	 * This keeps track of the one adapter used for all {@link org.cairnfield.model.Release} instances.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	protected ReleaseItemProvider releaseItemProvider;
-
-	/**
-	 * This creates an adapter for a {@link org.cairnfield.model.Release}.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public Adapter createReleaseAdapter() {
-		if (releaseItemProvider == null) {
-			releaseItemProvider = new ReleaseItemProvider(this);
-		}
-
-		return releaseItemProvider;
 	}
 
 	/**
@@ -509,9 +463,7 @@ public class ModelItemProviderAdapterFactory extends ModelAdapterFactory impleme
 		if (clusterItemProvider != null) clusterItemProvider.dispose();
 		if (ledgerItemProvider != null) ledgerItemProvider.dispose();
 		if (verdictItemProvider != null) verdictItemProvider.dispose();
-		if (findingItemProvider != null) findingItemProvider.dispose();
 		if (waiverItemProvider != null) waiverItemProvider.dispose();
-		if (releaseItemProvider != null) releaseItemProvider.dispose();
 	}
 
 }

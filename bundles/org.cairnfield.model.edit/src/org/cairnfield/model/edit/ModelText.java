@@ -6,10 +6,8 @@ import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.Device;
-import org.cairnfield.model.Finding;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Ledger;
-import org.cairnfield.model.Release;
 import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
@@ -81,18 +79,8 @@ public final class ModelText {
 		}
 
 		@Override
-		public String caseFinding(Finding finding) {
-			return or(finding.getMessage(), "Finding");
-		}
-
-		@Override
 		public String caseWaiver(Waiver waiver) {
 			return or(waiver.getRule(), "Waiver") + (waiver.getReason() == null ? "" : ": " + waiver.getReason());
-		}
-
-		@Override
-		public String caseRelease(Release release) {
-			return or(release.getVersion(), "Release") + (release.getSignedBy() == null ? ", draft" : "");
 		}
 	};
 

@@ -10,7 +10,6 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelPackage;
-import org.cairnfield.model.Release;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Waiver;
@@ -48,7 +47,6 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getWaivers <em>Waivers</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getSplits <em>Splits</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getLedgers <em>Ledgers</em>}</li>
- *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getReleases <em>Releases</em>}</li>
  * </ul>
  *
  * @generated
@@ -153,16 +151,6 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 	 * @ordered
 	 */
 	protected EList<Ledger> ledgers;
-
-	/**
-	 * The cached value of the '{@link #getReleases() <em>Releases</em>}' containment reference list.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see #getReleases()
-	 * @generated
-	 * @ordered
-	 */
-	protected EList<Release> releases;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -313,19 +301,6 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 	 * @generated
 	 */
 	@Override
-	public EList<Release> getReleases() {
-		if (releases == null) {
-			releases = new EObjectContainmentEList.Resolving<Release>(Release.class, this, ModelPackage.ARCHIVE__RELEASES);
-		}
-		return releases;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
 	public boolean idsAreUnique(final DiagnosticChain diagnostics, final Map<Object, Object> context) {
 		return ArchiveCheck.idsAreUnique(this, diagnostics);
 	}
@@ -360,8 +335,6 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return ((InternalEList<?>)getSplits()).basicRemove(otherEnd, msgs);
 			case ModelPackage.ARCHIVE__LEDGERS:
 				return ((InternalEList<?>)getLedgers()).basicRemove(otherEnd, msgs);
-			case ModelPackage.ARCHIVE__RELEASES:
-				return ((InternalEList<?>)getReleases()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -390,8 +363,6 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return getSplits();
 			case ModelPackage.ARCHIVE__LEDGERS:
 				return getLedgers();
-			case ModelPackage.ARCHIVE__RELEASES:
-				return getReleases();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -435,10 +406,6 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				getLedgers().clear();
 				getLedgers().addAll((Collection<? extends Ledger>)newValue);
 				return;
-			case ModelPackage.ARCHIVE__RELEASES:
-				getReleases().clear();
-				getReleases().addAll((Collection<? extends Release>)newValue);
-				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -475,9 +442,6 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 			case ModelPackage.ARCHIVE__LEDGERS:
 				getLedgers().clear();
 				return;
-			case ModelPackage.ARCHIVE__RELEASES:
-				getReleases().clear();
-				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -506,8 +470,6 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return splits != null && !splits.isEmpty();
 			case ModelPackage.ARCHIVE__LEDGERS:
 				return ledgers != null && !ledgers.isEmpty();
-			case ModelPackage.ARCHIVE__RELEASES:
-				return releases != null && !releases.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

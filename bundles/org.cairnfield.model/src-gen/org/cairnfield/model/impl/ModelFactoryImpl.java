@@ -16,7 +16,6 @@ import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.Scope;
-import org.cairnfield.model.values.Subject;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EDataType;
@@ -82,9 +81,7 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.CLUSTER: return createCluster();
 			case ModelPackage.LEDGER: return createLedger();
 			case ModelPackage.VERDICT: return createVerdict();
-			case ModelPackage.FINDING: return createFinding();
 			case ModelPackage.WAIVER: return createWaiver();
-			case ModelPackage.RELEASE: return createRelease();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -104,8 +101,6 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return createDecisionFromString(eDataType, initialValue);
 			case ModelPackage.ROUND:
 				return createRoundFromString(eDataType, initialValue);
-			case ModelPackage.SEVERITY:
-				return createSeverityFromString(eDataType, initialValue);
 			case ModelPackage.OUTLINE:
 				return createOutlineFromString(eDataType, initialValue);
 			case ModelPackage.PLACEMENT:
@@ -118,8 +113,6 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return createSearchFromString(eDataType, initialValue);
 			case ModelPackage.SAMPLE_KEY:
 				return createSampleKeyFromString(eDataType, initialValue);
-			case ModelPackage.SUBJECT:
-				return createSubjectFromString(eDataType, initialValue);
 			case ModelPackage.WIFI_BAND:
 				return createWifiBandFromString(eDataType, initialValue);
 			case ModelPackage.DATE:
@@ -145,8 +138,6 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return convertDecisionToString(eDataType, instanceValue);
 			case ModelPackage.ROUND:
 				return convertRoundToString(eDataType, instanceValue);
-			case ModelPackage.SEVERITY:
-				return convertSeverityToString(eDataType, instanceValue);
 			case ModelPackage.OUTLINE:
 				return convertOutlineToString(eDataType, instanceValue);
 			case ModelPackage.PLACEMENT:
@@ -159,8 +150,6 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return convertSearchToString(eDataType, instanceValue);
 			case ModelPackage.SAMPLE_KEY:
 				return convertSampleKeyToString(eDataType, instanceValue);
-			case ModelPackage.SUBJECT:
-				return convertSubjectToString(eDataType, instanceValue);
 			case ModelPackage.WIFI_BAND:
 				return convertWifiBandToString(eDataType, instanceValue);
 			case ModelPackage.DATE:
@@ -299,31 +288,9 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 * @generated
 	 */
 	@Override
-	public Finding createFinding() {
-		FindingImpl finding = new FindingImpl();
-		return finding;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
 	public Waiver createWaiver() {
 		WaiverImpl waiver = new WaiverImpl();
 		return waiver;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public Release createRelease() {
-		ReleaseImpl release = new ReleaseImpl();
-		return release;
 	}
 
 	/**
@@ -383,26 +350,6 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 * @generated
 	 */
 	public String convertRoundToString(EDataType eDataType, Object instanceValue) {
-		return instanceValue == null ? null : instanceValue.toString();
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public Severity createSeverityFromString(EDataType eDataType, String initialValue) {
-		Severity result = Severity.get(initialValue);
-		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
-		return result;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public String convertSeverityToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 
@@ -620,42 +567,6 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 */
 	public String convertSampleKeyToString(EDataType eDataType, Object instanceValue) {
 		return convertSampleKey((SampleKey)instanceValue);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public Subject createSubject(final String it) {
-		return it == null ? null : Subject.parse(it);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public Subject createSubjectFromString(EDataType eDataType, String initialValue) {
-		return createSubject(initialValue);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public String convertSubject(final Subject it) {
-		return it == null ? null : it.toString();
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public String convertSubjectToString(EDataType eDataType, Object instanceValue) {
-		return convertSubject((Subject)instanceValue);
 	}
 
 	/**

@@ -14,15 +14,12 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Cluster;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Device;
-import org.cairnfield.model.Finding;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.ModelPackage;
-import org.cairnfield.model.Release;
 import org.cairnfield.model.Round;
 import org.cairnfield.model.Samples;
-import org.cairnfield.model.Severity;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
@@ -40,7 +37,6 @@ import org.cairnfield.model.values.Proposals;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.Scope;
-import org.cairnfield.model.values.Subject;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
@@ -143,21 +139,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	private EClass findingEClass = null;
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
 	private EClass waiverEClass = null;
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	private EClass releaseEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -179,13 +161,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EEnum roundEEnum = null;
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	private EEnum severityEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -249,13 +224,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EDataType sampleKeyEDataType = null;
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	private EDataType subjectEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -436,16 +404,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getArchive_Ledgers() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(7);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EReference getArchive_Releases() {
-		return (EReference)archiveEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -1234,66 +1192,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EClass getFinding() {
-		return findingEClass;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getFinding_Rule() {
-		return (EAttribute)findingEClass.getEStructuralFeatures().get(0);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getFinding_Severity() {
-		return (EAttribute)findingEClass.getEStructuralFeatures().get(1);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getFinding_Message() {
-		return (EAttribute)findingEClass.getEStructuralFeatures().get(2);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getFinding_Subjects() {
-		return (EAttribute)findingEClass.getEStructuralFeatures().get(3);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getFinding_ContentKey() {
-		return (EAttribute)findingEClass.getEStructuralFeatures().get(4);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
 	public EClass getWaiver() {
 		return waiverEClass;
 	}
@@ -1354,76 +1252,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EClass getRelease() {
-		return releaseEClass;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getRelease_Version() {
-		return (EAttribute)releaseEClass.getEStructuralFeatures().get(0);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getRelease_Digest() {
-		return (EAttribute)releaseEClass.getEStructuralFeatures().get(1);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getRelease_Tag() {
-		return (EAttribute)releaseEClass.getEStructuralFeatures().get(2);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getRelease_Notes() {
-		return (EAttribute)releaseEClass.getEStructuralFeatures().get(3);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getRelease_SignedBy() {
-		return (EAttribute)releaseEClass.getEStructuralFeatures().get(4);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getRelease_SignedAt() {
-		return (EAttribute)releaseEClass.getEStructuralFeatures().get(5);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
 	public EEnum getSurveyKind() {
 		return surveyKindEEnum;
 	}
@@ -1446,16 +1274,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EEnum getRound() {
 		return roundEEnum;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EEnum getSeverity() {
-		return severityEEnum;
 	}
 
 	/**
@@ -1554,16 +1372,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EDataType getSubject() {
-		return subjectEDataType;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
 	public EDataType getWifiBand() {
 		return wifiBandEDataType;
 	}
@@ -1626,7 +1434,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(archiveEClass, ARCHIVE__WAIVERS);
 		createEReference(archiveEClass, ARCHIVE__SPLITS);
 		createEReference(archiveEClass, ARCHIVE__LEDGERS);
-		createEReference(archiveEClass, ARCHIVE__RELEASES);
 
 		siteEClass = createEClass(SITE);
 		createEAttribute(siteEClass, SITE__ID);
@@ -1716,13 +1523,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(verdictEClass, VERDICT__EVIDENCE);
 		createEAttribute(verdictEClass, VERDICT__BATCH);
 
-		findingEClass = createEClass(FINDING);
-		createEAttribute(findingEClass, FINDING__RULE);
-		createEAttribute(findingEClass, FINDING__SEVERITY);
-		createEAttribute(findingEClass, FINDING__MESSAGE);
-		createEAttribute(findingEClass, FINDING__SUBJECTS);
-		createEAttribute(findingEClass, FINDING__CONTENT_KEY);
-
 		waiverEClass = createEClass(WAIVER);
 		createEAttribute(waiverEClass, WAIVER__RULE);
 		createEAttribute(waiverEClass, WAIVER__CONTENT_KEY);
@@ -1730,19 +1530,10 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(waiverEClass, WAIVER__PERSON);
 		createEAttribute(waiverEClass, WAIVER__TIME);
 
-		releaseEClass = createEClass(RELEASE);
-		createEAttribute(releaseEClass, RELEASE__VERSION);
-		createEAttribute(releaseEClass, RELEASE__DIGEST);
-		createEAttribute(releaseEClass, RELEASE__TAG);
-		createEAttribute(releaseEClass, RELEASE__NOTES);
-		createEAttribute(releaseEClass, RELEASE__SIGNED_BY);
-		createEAttribute(releaseEClass, RELEASE__SIGNED_AT);
-
 		// Create enums
 		surveyKindEEnum = createEEnum(SURVEY_KIND);
 		decisionEEnum = createEEnum(DECISION);
 		roundEEnum = createEEnum(ROUND);
-		severityEEnum = createEEnum(SEVERITY);
 
 		// Create data types
 		sampleTableEDataType = createEDataType(SAMPLE_TABLE);
@@ -1754,7 +1545,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		scopeEDataType = createEDataType(SCOPE);
 		searchEDataType = createEDataType(SEARCH);
 		sampleKeyEDataType = createEDataType(SAMPLE_KEY);
-		subjectEDataType = createEDataType(SUBJECT);
 		wifiBandEDataType = createEDataType(WIFI_BAND);
 		dateEDataType = createEDataType(DATE);
 		timeEDataType = createEDataType(TIME);
@@ -1799,7 +1589,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getArchive_Waivers(), this.getWaiver(), null, "waivers", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Splits(), this.getSplit(), null, "splits", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Ledgers(), this.getLedger(), null, "ledgers", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEReference(getArchive_Releases(), this.getRelease(), null, "releases", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		EOperation op = addEOperation(archiveEClass, ecorePackage.getEBoolean(), "idsAreUnique", 0, 1, IS_UNIQUE, IS_ORDERED);
 		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
@@ -2111,13 +1900,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		g1.getETypeArguments().add(g2);
 		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
 
-		initEClass(findingEClass, Finding.class, "Finding", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
-		initEAttribute(getFinding_Rule(), ecorePackage.getEString(), "rule", null, 0, 1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getFinding_Severity(), this.getSeverity(), "severity", null, 0, 1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getFinding_Message(), ecorePackage.getEString(), "message", null, 0, 1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getFinding_Subjects(), this.getSubject(), "subjects", null, 0, -1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getFinding_ContentKey(), ecorePackage.getEString(), "contentKey", null, 0, 1, Finding.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-
 		initEClass(waiverEClass, Waiver.class, "Waiver", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWaiver_Rule(), ecorePackage.getEString(), "rule", null, 0, 1, Waiver.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWaiver_ContentKey(), ecorePackage.getEString(), "contentKey", null, 0, 1, Waiver.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2126,32 +1908,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getWaiver_Time(), this.getTime(), "time", null, 0, 1, Waiver.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		op = addEOperation(waiverEClass, ecorePackage.getEBoolean(), "isAccountedFor", 0, 1, IS_UNIQUE, IS_ORDERED);
-		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
-		g1 = createEGenericType(ecorePackage.getEMap());
-		g2 = createEGenericType(ecorePackage.getEJavaObject());
-		g1.getETypeArguments().add(g2);
-		g2 = createEGenericType(ecorePackage.getEJavaObject());
-		g1.getETypeArguments().add(g2);
-		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
-
-		initEClass(releaseEClass, Release.class, "Release", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
-		initEAttribute(getRelease_Version(), ecorePackage.getEString(), "version", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getRelease_Digest(), ecorePackage.getEString(), "digest", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getRelease_Tag(), ecorePackage.getEString(), "tag", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getRelease_Notes(), ecorePackage.getEString(), "notes", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getRelease_SignedBy(), ecorePackage.getEString(), "signedBy", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getRelease_SignedAt(), this.getTime(), "signedAt", null, 0, 1, Release.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-
-		op = addEOperation(releaseEClass, ecorePackage.getEBoolean(), "versionIsUsable", 0, 1, IS_UNIQUE, IS_ORDERED);
-		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
-		g1 = createEGenericType(ecorePackage.getEMap());
-		g2 = createEGenericType(ecorePackage.getEJavaObject());
-		g1.getETypeArguments().add(g2);
-		g2 = createEGenericType(ecorePackage.getEJavaObject());
-		g1.getETypeArguments().add(g2);
-		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
-
-		op = addEOperation(releaseEClass, ecorePackage.getEBoolean(), "signatureIsComplete", 0, 1, IS_UNIQUE, IS_ORDERED);
 		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
 		g1 = createEGenericType(ecorePackage.getEMap());
 		g2 = createEGenericType(ecorePackage.getEJavaObject());
@@ -2175,11 +1931,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		addEEnumLiteral(roundEEnum, Round.SECOND);
 		addEEnumLiteral(roundEEnum, Round.RESOLUTION);
 
-		initEEnum(severityEEnum, Severity.class, "Severity");
-		addEEnumLiteral(severityEEnum, Severity.ERROR);
-		addEEnumLiteral(severityEEnum, Severity.WARNING);
-		addEEnumLiteral(severityEEnum, Severity.NOTE);
-
 		// Initialize data types
 		initEDataType(sampleTableEDataType, SampleTable.class, "SampleTable", !IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(labelsEDataType, Labels.class, "Labels", !IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -2190,7 +1941,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEDataType(scopeEDataType, Scope.class, "Scope", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(searchEDataType, Search.class, "Search", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(sampleKeyEDataType, SampleKey.class, "SampleKey", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
-		initEDataType(subjectEDataType, Subject.class, "Subject", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(wifiBandEDataType, WifiBand.class, "WifiBand", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(dateEDataType, LocalDate.class, "Date", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(timeEDataType, Instant.class, "Time", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -2264,12 +2014,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Ledgers"
-		   });
-		addAnnotation
-		  (getArchive_Releases(),
-		   source,
-		   new String[] {
-			   "label", "Releases"
 		   });
 		addAnnotation
 		  (siteEClass,
@@ -2740,42 +2484,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "label", "Batch"
 		   });
 		addAnnotation
-		  (findingEClass,
-		   source,
-		   new String[] {
-			   "label", "Finding"
-		   });
-		addAnnotation
-		  (getFinding_Rule(),
-		   source,
-		   new String[] {
-			   "label", "Rule"
-		   });
-		addAnnotation
-		  (getFinding_Severity(),
-		   source,
-		   new String[] {
-			   "label", "Severity"
-		   });
-		addAnnotation
-		  (getFinding_Message(),
-		   source,
-		   new String[] {
-			   "label", "Message"
-		   });
-		addAnnotation
-		  (getFinding_Subjects(),
-		   source,
-		   new String[] {
-			   "label", "About"
-		   });
-		addAnnotation
-		  (getFinding_ContentKey(),
-		   source,
-		   new String[] {
-			   "label", "Content key"
-		   });
-		addAnnotation
 		  (waiverEClass,
 		   source,
 		   new String[] {
@@ -2810,48 +2518,6 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Time (UTC)"
-		   });
-		addAnnotation
-		  (releaseEClass,
-		   source,
-		   new String[] {
-			   "label", "Release"
-		   });
-		addAnnotation
-		  (getRelease_Version(),
-		   source,
-		   new String[] {
-			   "label", "Version"
-		   });
-		addAnnotation
-		  (getRelease_Digest(),
-		   source,
-		   new String[] {
-			   "label", "Digest (SHA-256)"
-		   });
-		addAnnotation
-		  (getRelease_Tag(),
-		   source,
-		   new String[] {
-			   "label", "Tag"
-		   });
-		addAnnotation
-		  (getRelease_Notes(),
-		   source,
-		   new String[] {
-			   "label", "Notes"
-		   });
-		addAnnotation
-		  (getRelease_SignedBy(),
-		   source,
-		   new String[] {
-			   "label", "Signed by"
-		   });
-		addAnnotation
-		  (getRelease_SignedAt(),
-		   source,
-		   new String[] {
-			   "label", "Signed at (UTC)"
 		   });
 	}
 

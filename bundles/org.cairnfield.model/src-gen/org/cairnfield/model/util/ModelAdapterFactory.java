@@ -112,16 +112,8 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 				return createVerdictAdapter();
 			}
 			@Override
-			public Adapter caseFinding(Finding object) {
-				return createFindingAdapter();
-			}
-			@Override
 			public Adapter caseWaiver(Waiver object) {
 				return createWaiverAdapter();
-			}
-			@Override
-			public Adapter caseRelease(Release object) {
-				return createReleaseAdapter();
 			}
 			@Override
 			public Adapter defaultCase(EObject object) {
@@ -298,20 +290,6 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	}
 
 	/**
-	 * Creates a new adapter for an object of class '{@link org.cairnfield.model.Finding <em>Finding</em>}'.
-	 * <!-- begin-user-doc -->
-	 * This default implementation returns null so that we can easily ignore cases;
-	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
-	 * <!-- end-user-doc -->
-	 * @return the new adapter.
-	 * @see org.cairnfield.model.Finding
-	 * @generated
-	 */
-	public Adapter createFindingAdapter() {
-		return null;
-	}
-
-	/**
 	 * Creates a new adapter for an object of class '{@link org.cairnfield.model.Waiver <em>Waiver</em>}'.
 	 * <!-- begin-user-doc -->
 	 * This default implementation returns null so that we can easily ignore cases;
@@ -322,20 +300,6 @@ public class ModelAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createWaiverAdapter() {
-		return null;
-	}
-
-	/**
-	 * Creates a new adapter for an object of class '{@link org.cairnfield.model.Release <em>Release</em>}'.
-	 * <!-- begin-user-doc -->
-	 * This default implementation returns null so that we can easily ignore cases;
-	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
-	 * <!-- end-user-doc -->
-	 * @return the new adapter.
-	 * @see org.cairnfield.model.Release
-	 * @generated
-	 */
-	public Adapter createReleaseAdapter() {
 		return null;
 	}
 

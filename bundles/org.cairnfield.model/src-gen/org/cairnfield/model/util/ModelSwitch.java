@@ -132,21 +132,9 @@ public class ModelSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
-			case ModelPackage.FINDING: {
-				Finding finding = (Finding)theEObject;
-				T result = caseFinding(finding);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
 			case ModelPackage.WAIVER: {
 				Waiver waiver = (Waiver)theEObject;
 				T result = caseWaiver(waiver);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
-			case ModelPackage.RELEASE: {
-				Release release = (Release)theEObject;
-				T result = caseRelease(release);
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
@@ -320,21 +308,6 @@ public class ModelSwitch<T> extends Switch<T> {
 	}
 
 	/**
-	 * Returns the result of interpreting the object as an instance of '<em>Finding</em>'.
-	 * <!-- begin-user-doc -->
-	 * This implementation returns null;
-	 * returning a non-null result will terminate the switch.
-	 * <!-- end-user-doc -->
-	 * @param object the target of the switch.
-	 * @return the result of interpreting the object as an instance of '<em>Finding</em>'.
-	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
-	 * @generated
-	 */
-	public T caseFinding(Finding object) {
-		return null;
-	}
-
-	/**
 	 * Returns the result of interpreting the object as an instance of '<em>Waiver</em>'.
 	 * <!-- begin-user-doc -->
 	 * This implementation returns null;
@@ -346,21 +319,6 @@ public class ModelSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseWaiver(Waiver object) {
-		return null;
-	}
-
-	/**
-	 * Returns the result of interpreting the object as an instance of '<em>Release</em>'.
-	 * <!-- begin-user-doc -->
-	 * This implementation returns null;
-	 * returning a non-null result will terminate the switch.
-	 * <!-- end-user-doc -->
-	 * @param object the target of the switch.
-	 * @return the result of interpreting the object as an instance of '<em>Release</em>'.
-	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
-	 * @generated
-	 */
-	public T caseRelease(Release object) {
 		return null;
 	}
 

@@ -21,7 +21,6 @@ import org.cairnfield.model.values.Proposals;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.Scope;
-import org.cairnfield.model.values.Subject;
 
 import org.eclipse.emf.common.util.DiagnosticChain;
 import org.eclipse.emf.common.util.ResourceLocator;
@@ -257,28 +256,12 @@ public class ModelValidator extends EObjectValidator {
 	public static final int WAIVER__IS_ACCOUNTED_FOR = 25;
 
 	/**
-	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Version Is Usable' of 'Release'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public static final int RELEASE__VERSION_IS_USABLE = 26;
-
-	/**
-	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Signature Is Complete' of 'Release'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public static final int RELEASE__SIGNATURE_IS_COMPLETE = 27;
-
-	/**
 	 * A constant with a fixed name that can be used as the base value for additional hand written constants.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	private static final int GENERATED_DIAGNOSTIC_CODE_COUNT = 27;
+	private static final int GENERATED_DIAGNOSTIC_CODE_COUNT = 25;
 
 	/**
 	 * A constant with a fixed name that can be used as the base value for additional hand written constants in a derived class.
@@ -340,20 +323,14 @@ public class ModelValidator extends EObjectValidator {
 				return validateLedger((Ledger)value, diagnostics, context);
 			case ModelPackage.VERDICT:
 				return validateVerdict((Verdict)value, diagnostics, context);
-			case ModelPackage.FINDING:
-				return validateFinding((Finding)value, diagnostics, context);
 			case ModelPackage.WAIVER:
 				return validateWaiver((Waiver)value, diagnostics, context);
-			case ModelPackage.RELEASE:
-				return validateRelease((Release)value, diagnostics, context);
 			case ModelPackage.SURVEY_KIND:
 				return validateSurveyKind((SurveyKind)value, diagnostics, context);
 			case ModelPackage.DECISION:
 				return validateDecision((Decision)value, diagnostics, context);
 			case ModelPackage.ROUND:
 				return validateRound((Round)value, diagnostics, context);
-			case ModelPackage.SEVERITY:
-				return validateSeverity((Severity)value, diagnostics, context);
 			case ModelPackage.SAMPLE_TABLE:
 				return validateSampleTable((SampleTable)value, diagnostics, context);
 			case ModelPackage.LABELS:
@@ -372,8 +349,6 @@ public class ModelValidator extends EObjectValidator {
 				return validateSearch((Search)value, diagnostics, context);
 			case ModelPackage.SAMPLE_KEY:
 				return validateSampleKey((SampleKey)value, diagnostics, context);
-			case ModelPackage.SUBJECT:
-				return validateSubject((Subject)value, diagnostics, context);
 			case ModelPackage.WIFI_BAND:
 				return validateWifiBand((WifiBand)value, diagnostics, context);
 			case ModelPackage.DATE:
@@ -834,15 +809,6 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public boolean validateFinding(Finding finding, DiagnosticChain diagnostics, Map<Object, Object> context) {
-		return validate_EveryDefaultConstraint(finding, diagnostics, context);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
 	public boolean validateWaiver(Waiver waiver, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		if (!validate_NoCircularContainment(waiver, diagnostics, context)) return false;
 		boolean result = validate_EveryMultiplicityConforms(waiver, diagnostics, context);
@@ -872,46 +838,6 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public boolean validateRelease(Release release, DiagnosticChain diagnostics, Map<Object, Object> context) {
-		if (!validate_NoCircularContainment(release, diagnostics, context)) return false;
-		boolean result = validate_EveryMultiplicityConforms(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validate_EveryDataValueConforms(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validate_EveryReferenceIsContained(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validate_EveryBidirectionalReferenceIsPaired(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validate_EveryProxyResolves(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validate_UniqueID(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validate_EveryKeyUnique(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validate_EveryMapEntryUnique(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validateRelease_versionIsUsable(release, diagnostics, context);
-		if (result || diagnostics != null) result &= validateRelease_signatureIsComplete(release, diagnostics, context);
-		return result;
-	}
-
-	/**
-	 * Validates the versionIsUsable constraint of '<em>Release</em>'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public boolean validateRelease_versionIsUsable(Release release, DiagnosticChain diagnostics, Map<Object, Object> context) {
-		return release.versionIsUsable(diagnostics, context);
-	}
-
-	/**
-	 * Validates the signatureIsComplete constraint of '<em>Release</em>'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public boolean validateRelease_signatureIsComplete(Release release, DiagnosticChain diagnostics, Map<Object, Object> context) {
-		return release.signatureIsComplete(diagnostics, context);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
 	public boolean validateSurveyKind(SurveyKind surveyKind, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return true;
 	}
@@ -931,15 +857,6 @@ public class ModelValidator extends EObjectValidator {
 	 * @generated
 	 */
 	public boolean validateRound(Round round, DiagnosticChain diagnostics, Map<Object, Object> context) {
-		return true;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public boolean validateSeverity(Severity severity, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return true;
 	}
 
@@ -1021,15 +938,6 @@ public class ModelValidator extends EObjectValidator {
 	 * @generated
 	 */
 	public boolean validateSampleKey(SampleKey sampleKey, DiagnosticChain diagnostics, Map<Object, Object> context) {
-		return true;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	public boolean validateSubject(Subject subject, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return true;
 	}
 

@@ -11,7 +11,6 @@ import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Ledger;
-import org.cairnfield.model.Release;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
@@ -48,11 +47,6 @@ public final class ArchiveCheck {
 		taken = new Taken(diagnostics);
 		for (Ledger ledger : archive.getLedgers()) {
 			taken.take(ledger.getId(), "ledger", ledger);
-		}
-		unique &= taken.unique;
-		taken = new Taken(diagnostics);
-		for (Release release : archive.getReleases()) {
-			taken.take(release.getVersion(), "release", release);
 		}
 		return unique & taken.unique;
 	}

@@ -67,7 +67,6 @@ public final class ReleaseKills {
 		next = 1;
 		try (OpenArchive open = new ArchiveStore().create(root, "state 0")) {
 			SampleArchives.fill(open.archive(), seed, 3, 40);
-			open.archive().getReleases().clear();
 			open.savePoint(Person.named("M.Q."), null);
 		}
 	}

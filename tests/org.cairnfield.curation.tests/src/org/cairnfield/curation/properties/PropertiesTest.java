@@ -23,10 +23,10 @@ import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.ModelPackage;
-import org.cairnfield.model.Release;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.Verdict;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Georeference;
 import org.cairnfield.model.values.Outline;
@@ -150,14 +150,14 @@ public class PropertiesTest {
 
 	@Test
 	public void endWithWhatProgramsGoBy() {
-		Release release = factory.createRelease();
-		release.setVersion("1.1.0");
-		release.setDigest("ab".repeat(32));
-		release.setSignedAt(Instant.parse("2026-03-14T09:26:53Z"));
-		List<Property> properties = ObjectProperties.of(release);
-		assertEquals("Version", properties.get(0).name());
-		assertEquals("2026-03-14 09:26:53", values(properties).get("Signed at (UTC)"));
-		assertEquals("Tag", properties.get(properties.size() - 1).name());
+		Verdict verdict = factory.createVerdict();
+		verdict.setId("v1");
+		verdict.setBatch("audit-close-1");
+		verdict.setTime(Instant.parse("2026-03-14T09:26:53Z"));
+		List<Property> properties = ObjectProperties.of(verdict);
+		assertEquals("Split", properties.get(0).name());
+		assertEquals("2026-03-14 09:26:53", values(properties).get("Time (UTC)"));
+		assertEquals("audit-close-1", properties.get(properties.size() - 1).value());
 	}
 
 	@Test

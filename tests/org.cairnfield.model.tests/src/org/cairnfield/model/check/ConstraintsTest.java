@@ -71,10 +71,6 @@ public class ConstraintsTest {
 	static Stream<Arguments> breaches() {
 		return Stream.of(
 				breach("Archive.idsAreUnique", "taken by site tide-house", f -> f.device.setId("Tide-House")),
-				breach("Archive.idsAreUnique", "release 1.0.0", f -> {
-					f.archive.getReleases().add(ModelFactory.eINSTANCE.createRelease());
-					f.archive.getReleases().get(1).setVersion("1.0.0");
-				}),
 				breach("Archive.addressesAreUnique", "00-00-5e-00-53-01",
 						f -> f.archive.getAccessPoints().add(Fixture.accessPoint("other", "00-00-5e-00-53-01"))),
 				breach("Site.idIsUsable", "'../up'", f -> f.site.setId("../up")),
@@ -121,9 +117,7 @@ public class ConstraintsTest {
 				breach("Ledger.superseded", "supersedes v0", f -> f.verdict.setSupersedes("v0")),
 				breach("Verdict.isAccountedFor", "lacks", f -> f.verdict.setTime(null)),
 				breach("Verdict.isAccountedFor", "without a reason", f -> f.verdict.setDecision(Decision.REJECT)),
-				breach("Waiver.isAccountedFor", "lacks", f -> f.waiver.setReason("")),
-				breach("Release.versionIsUsable", "'1/2'", f -> f.release.setVersion("1/2")),
-				breach("Release.signatureIsComplete", "lacks its digest", f -> f.release.setSignedBy("MQ")));
+				breach("Waiver.isAccountedFor", "lacks", f -> f.waiver.setReason("")));
 	}
 
 	private static void edit(Survey survey, int row, int level) {

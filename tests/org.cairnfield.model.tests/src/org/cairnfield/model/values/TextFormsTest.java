@@ -21,9 +21,6 @@ public class TextFormsTest {
 		}
 		SampleKey key = new SampleKey("sh-spring", "S/1 north");
 		assertEquals(key, SampleKey.parse(key.toString()));
-		Subject subject = Subject.of(key);
-		assertEquals(subject, Subject.parse(subject.toString()));
-		assertEquals(new Subject(Subject.Kind.ACCESS_POINT, "ap1"), Subject.parse("access-point ap1"));
 		Georeference georeference = new Georeference(54.5, -3.25, 12);
 		assertEquals(georeference, Georeference.parse(georeference.toString()));
 		Placement placement = new Placement(0.02, 90, 1, 2);

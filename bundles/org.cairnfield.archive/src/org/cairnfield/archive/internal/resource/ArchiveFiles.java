@@ -108,13 +108,11 @@ public final class ArchiveFiles {
 
 	/**
 	 * SHA-256 of the content, in hexadecimal digits: of the paths and digests of all files in order, as they would be
-	 * written. Releases are left out, since they carry the digest of the content that they froze.
+	 * written. Releases carry it, so it has to stay the same for the same content, whatever the program's version.
 	 */
 	public static String digest(Archive archive) throws IOException {
 		MessageDigest all = Hashes.sha256();
-		Archive structure = StructureCopy.of(archive);
-		structure.getReleases().clear();
-		add(all, Layout.STRUCTURE, out -> StructureXml.write(structure, out));
+		add(all, Layout.STRUCTURE, out -> writeStructure(archive, out));
 		for (Map.Entry<String, EObject> part : parts(archive).entrySet()) {
 			add(all, part.getKey(), out -> writePart(part.getValue(), out));
 		}

@@ -28,7 +28,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
 
 /**
  * A copy of an archive as it is written to its structure file: sorted, so that the same content gives the same bytes, and
- * with references in place of what is in files of its own. Releases and corners keep their order, which has a meaning.
+ * with references in place of what is in files of its own. Corners keep their order, which has a meaning.
  */
 final class StructureCopy extends EcoreUtil.Copier {
 

@@ -90,7 +90,7 @@ final class StructureReader {
 		for (Iterator<EObject> all = EcoreUtil.getAllProperContents(archive, false); all.hasNext();) {
 			EObject object = all.next();
 			EAttribute attribute = object.eClass().getEIDAttribute();
-			if (object.eIsProxy() || attribute == null || object.eClass() == ModelPackage.Literals.RELEASE) {
+			if (object.eIsProxy() || attribute == null) {
 				continue;
 			}
 			String id = (String) object.eGet(attribute);

@@ -31,7 +31,6 @@ final class ArchiveTree implements ITreeContentProvider {
 			add(children, archive, Group.Kind.ACCESS_POINTS);
 			add(children, archive, Group.Kind.DEVICES);
 			add(children, archive, Group.Kind.SPLITS);
-			add(children, archive, Group.Kind.RELEASES);
 		} else if (parent instanceof Site site) {
 			children.addAll(site.getFloors());
 			if (counts.onNoFloor(site) > 0) {

@@ -15,8 +15,7 @@ record Group(EObject owner, Kind kind) implements IAdaptable {
 
 	enum Kind {
 		SURVEYS("Surveys", ModelPackage.Literals.SURVEY), ACCESS_POINTS("Access points", ModelPackage.Literals.ACCESS_POINT),
-		DEVICES("Devices", ModelPackage.Literals.DEVICE), SPLITS("Splits", ModelPackage.Literals.SPLIT),
-		RELEASES("Releases", ModelPackage.Literals.RELEASE);
+		DEVICES("Devices", ModelPackage.Literals.DEVICE), SPLITS("Splits", ModelPackage.Literals.SPLIT);
 
 		final String title;
 		final EClass type;
@@ -33,7 +32,6 @@ record Group(EObject owner, Kind kind) implements IAdaptable {
 		case ACCESS_POINTS -> ((Archive) owner).getAccessPoints();
 		case DEVICES -> ((Archive) owner).getDevices();
 		case SPLITS -> ((Archive) owner).getSplits();
-		case RELEASES -> ((Archive) owner).getReleases();
 		};
 	}
 

@@ -10,7 +10,7 @@ import org.eclipse.emf.codegen.ecore.genmodel.GenPropertyKind;
 /** What the properties view lets people change: nothing that names a file, was computed, or belongs to the record. */
 final class Properties {
 
-	private static final Set<String> RECORDS = Set.of("Split", "Cluster", "Ledger", "Verdict", "Finding", "Waiver", "Release");
+	private static final Set<String> RECORDS = Set.of("Split", "Cluster", "Ledger", "Verdict", "Waiver");
 	private static final Set<String> FIXED = Set.of("id", "formatVersion", "sourceFile", "sourceDigest");
 
 	private Properties() {

@@ -11,7 +11,6 @@ import java.util.Map;
 
 import org.cairnfield.model.Device;
 import org.cairnfield.model.ModelFactory;
-import org.cairnfield.model.Release;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
@@ -40,7 +39,6 @@ class PropertiesStoryTest {
 	private ArchiveSession session;
 	private Tree archive;
 	private Split split;
-	private Release release;
 
 	@BeforeEach
 	void openTheDemo() {
@@ -49,12 +47,7 @@ class PropertiesStoryTest {
 		split = ModelFactory.eINSTANCE.createSplit();
 		split.setId("third-floor");
 		split.setScope(Scope.floor("lantern-store", 3));
-		release = ModelFactory.eINSTANCE.createRelease();
-		release.setVersion("0.9.0");
-		Ui.run(() -> {
-			session.archive().getSplits().add(split);
-			session.archive().getReleases().add(release);
-		});
+		Ui.run(() -> session.archive().getSplits().add(split));
 		Stage.show(IPageLayout.ID_PROP_SHEET);
 		Stage.show("org.cairnfield.ui.explorer");
 		archive = Widgets.byId(Tree.class, "explorer.tree");
@@ -63,10 +56,7 @@ class PropertiesStoryTest {
 
 	@AfterEach
 	void goBack() {
-		Ui.run(() -> {
-			session.archive().getSplits().remove(split);
-			session.archive().getReleases().remove(release);
-		});
+		Ui.run(() -> session.archive().getSplits().remove(split));
 	}
 
 	private void select(EObject object) {
@@ -109,7 +99,6 @@ class PropertiesStoryTest {
 		named.put(device, "RSSI offset (dB)");
 		named.put(session.archive().getAccessPoints().get(0), "Strongest level (dBm)");
 		named.put(split, "minPts (samples)");
-		named.put(release, "Signed by");
 		int picture = 0;
 		for (Map.Entry<EObject, String> each : named.entrySet()) {
 			select(each.getKey());
