@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.cairnfield.curation.rules.ContentKeys;
 import org.cairnfield.model.Archive;
-import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
-import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
@@ -21,7 +21,7 @@ import org.cairnfield.model.values.SampleTable;
 final class ContentOfReview {
 
 	private final Split split;
-	private final Map<String, Survey> surveys = new HashMap<>();
+	private final ArchiveIndex index;
 	private final Map<String, Long> accessPoints = new HashMap<>();
 	private final SplitMembers members;
 
@@ -32,34 +32,27 @@ final class ContentOfReview {
 	ContentOfReview(Archive archive, Split split, SplitMembers members) {
 		this.split = split;
 		this.members = members;
-		for (Site site : archive.getSites()) {
-			site.getSurveys().forEach(survey -> surveys.put(survey.getId(), survey));
-		}
+		index = ArchiveIndex.of(archive);
 	}
 
 	/** Whether the archive has the sample, in the map. */
 	boolean isKept(SampleKey key) {
-		Survey survey = surveys.get(key.survey());
-		int row = survey == null ? -1 : survey.table().row(key.sample());
-		return row >= 0 && survey.table().isKept(row);
+		return index.sample(key).filter(ref -> ref.survey().table().isKept(ref.row())).isPresent();
 	}
 
 	/** Empty where the archive does not have the sample. */
 	Optional<String> sample(SampleKey key) {
-		Survey survey = surveys.get(key.survey());
-		int row = survey == null ? -1 : survey.table().row(key.sample());
-		return row < 0 ? Optional.empty()
-				: Optional.of(ContentKeys.text(content(survey.table(), row, survey.table().isKept(row))));
+		return index.sample(key).map(ref -> content(ref, ref.survey().table().isKept(ref.row())));
 	}
 
 	/** What the key would be with the sample set aside. */
 	Optional<String> sampleSetAside(SampleKey key) {
-		Survey survey = surveys.get(key.survey());
-		int row = survey == null ? -1 : survey.table().row(key.sample());
-		return row < 0 ? Optional.empty() : Optional.of(ContentKeys.text(content(survey.table(), row, false)));
+		return index.sample(key).map(ref -> content(ref, false));
 	}
 
-	private long content(SampleTable table, int row, boolean kept) {
+	private String content(SampleRef ref, boolean kept) {
+		SampleTable table = ref.survey().table();
+		int row = ref.row();
 		long key = kept ? 1 : 0;
 		key = ContentKeys.join(key, table.floorLevel(row));
 		key = ContentKeys.join(key, Double.doubleToLongBits(table.xMetres(row)));
@@ -70,7 +63,7 @@ final class ContentOfReview {
 			key = ContentKeys.join(key, accessPoints.computeIfAbsent(accessPoint, ContentKeys::of));
 			key = ContentKeys.join(key, table.rssiDbm(row, k));
 		}
-		return key;
+		return ContentKeys.text(key);
 	}
 
 	/** The proposal for a sample, also one below the threshold. */

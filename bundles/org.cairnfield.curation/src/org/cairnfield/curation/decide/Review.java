@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import org.cairnfield.curation.maps.SampleNames;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Round;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.values.Proposal;
@@ -207,7 +207,7 @@ public final class Review {
 	public Command faulty(SampleKey sample, String text) {
 		ContentOfReview content = content();
 		Standing standing = require(standing(sample, content), sample, Decision.REJECT, ReasonCode.FAULTY.code());
-		SampleRef ref = SampleNames.ref(archive, sample.toString())
+		SampleRef ref = ArchiveIndex.of(archive).sample(sample)
 				.orElseThrow(() -> new ReviewRefused(sample + " is not in the archive any more"));
 		String why = text == null || text.isBlank() ? "faulty" : "faulty: " + text.strip().replaceAll("\\s+", " ");
 		CompoundCommand both = new CompoundCommand("Mark " + sample + " as faulty");

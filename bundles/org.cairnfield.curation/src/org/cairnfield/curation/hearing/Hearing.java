@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.SampleTable;
 
 /**
@@ -44,7 +44,7 @@ public record Hearing(List<Place> places, double[] levelsDbm) {
 					double[] sorted = Arrays.copyOf(tally.levels, tally.heard);
 					Arrays.sort(sorted);
 					levels.add(sorted);
-					places.add(new Place(ArchiveMap.nameOf(site), survey.getId(), survey.getName(), level, tally.heard, tally.all,
+					places.add(new Place(ModelText.name(site), survey.getId(), survey.getName(), level, tally.heard, tally.all,
 							median(sorted), survey.table().id(tally.bestRow), tally.bestDbm));
 				});
 			}

@@ -21,7 +21,6 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Intake;
-import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -32,6 +31,7 @@ import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Ids;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
@@ -232,7 +232,7 @@ public final class SurveyTaking {
 
 		Names(Archive archive) {
 			for (Site site : archive.getSites()) {
-				String name = ArchiveMap.nameOf(site);
+				String name = ModelText.name(site);
 				sites.put(name, site);
 				if (site.getName() != null && !name.equals(site.getName())) {
 					shared.add(site.getName());
@@ -246,7 +246,7 @@ public final class SurveyTaking {
 				use(device.getId());
 			});
 			archive.getAccessPoints().forEach(accessPoint -> {
-				accessPoints.put(ArchiveMap.nameOf(accessPoint), accessPoint);
+				accessPoints.put(ModelText.address(accessPoint), accessPoint);
 				use(accessPoint.getId());
 			});
 		}

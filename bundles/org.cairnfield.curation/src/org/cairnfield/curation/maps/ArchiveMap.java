@@ -19,6 +19,7 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.SampleKey;
@@ -58,35 +59,9 @@ public final class ArchiveMap {
 		return collector.done();
 	}
 
-	/**
-	 * What maps, findings and exports call a site: its name or, where it has none, its id. Where another site of the archive
-	 * has the same name, the id goes behind it, so that two places never become one.
-	 */
+	/** What maps, findings and exports call a site, see {@link ModelText}. */
 	public static String nameOf(Site site) {
-		String name = plainName(site);
-		while (isTaken(site, name)) {
-			name += " (" + site.getId() + ')';
-		}
-		return name;
-	}
-
-	private static String plainName(Site site) {
-		return site.getName() == null || site.getName().isBlank() ? site.getId() : site.getName();
-	}
-
-	private static boolean isTaken(Site site, String name) {
-		return site.eContainer() instanceof Archive archive
-				&& archive.getSites().stream().anyMatch(other -> other != site && name.equals(plainName(other)));
-	}
-
-	/** Likewise for a device. */
-	public static String nameOf(Device device) {
-		return device.getName() == null || device.getName().isBlank() ? device.getId() : device.getName();
-	}
-
-	/** Likewise for an access point: its address or, where it has none, its id. */
-	public static String nameOf(AccessPoint accessPoint) {
-		return accessPoint.getAddress() == null || accessPoint.getAddress().isBlank() ? accessPoint.getId() : accessPoint.getAddress();
+		return ModelText.name(site);
 	}
 
 	/** What rules judge. */
@@ -121,13 +96,13 @@ public final class ArchiveMap {
 		Collector(Archive archive) {
 			this.archive = archive;
 			for (AccessPoint accessPoint : archive.getAccessPoints()) {
-				accessPoints.put(accessPoint.getId(), builder.accessPoint(nameOf(accessPoint)));
+				accessPoints.put(accessPoint.getId(), builder.accessPoint(ModelText.address(accessPoint)));
 			}
 		}
 
 		void add(Site site, Survey survey, Predicate<Integer> wantedLevel) {
 			SampleTable table = survey.table();
-			String siteName = nameOf(site);
+			String siteName = ModelText.name(site);
 			int[] column = table.accessPoints().stream()
 					.mapToInt(id -> accessPoints.computeIfAbsent(id, builder::accessPoint)).toArray();
 			for (int row = 0; row < table.size(); row++) {
@@ -143,7 +118,7 @@ public final class ArchiveMap {
 		private void addSample(String siteName, Survey survey, SampleTable table, int row, int[] column) {
 			builder.sample(siteName, table.floorLevel(row), table.xMetres(row), table.yMetres(row));
 			if (survey.getDevice() != null) {
-				builder.device(nameOf(survey.getDevice()));
+				builder.device(ModelText.name(survey.getDevice()));
 			}
 			if (table.timeMillis(row) != SampleTable.NO_TIME) {
 				builder.time(table.timeMillis(row));
@@ -155,7 +130,7 @@ public final class ArchiveMap {
 				}
 			}
 			refs.add(new SampleRef(survey, row));
-			names.add(survey.getId() + '/' + table.id(row));
+			names.add(SampleKey.text(survey.getId(), table.id(row)));
 			surveyOf.add(surveys.size());
 		}
 
@@ -163,19 +138,21 @@ public final class ArchiveMap {
 			SurveyedMapBuilder surveyed = new SurveyedMapBuilder(builder.build(), names,
 					surveyOf.stream().mapToInt(Integer::intValue).toArray(), surveys);
 			for (Site site : archive.getSites()) {
+				surveyed.site(ModelText.name(site), site.getId());
 				for (Floor floor : site.getFloors()) {
-					surveyed.floor(new FloorPlan(nameOf(site), floor.getLevel(), Optional.ofNullable(polygon(floor.getOutline())),
+					surveyed.floor(new FloorPlan(ModelText.name(site), floor.getLevel(), Optional.ofNullable(polygon(floor.getOutline())),
 							Optional.ofNullable(floor.getHeightMetres())));
 				}
 			}
 			for (AccessPoint accessPoint : archive.getAccessPoints()) {
 				if (!accessPoint.isKept()) {
-					surveyed.setAside(nameOf(accessPoint));
+					surveyed.setAside(ModelText.address(accessPoint));
 				}
 			}
 			for (Device device : archive.getDevices()) {
+				surveyed.device(ModelText.name(device), device.getId());
 				if (device.isCalibrated()) {
-					surveyed.offset(nameOf(device), device.getOffsetDb());
+					surveyed.offset(ModelText.name(device), device.getOffsetDb());
 				}
 			}
 			return new ArchiveMap(surveyed.build(), refs);

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.SampleTable;
@@ -71,7 +71,7 @@ public final class SampleProperties {
 		}
 		String id = table.accessPoints().get(table.accessPoint(row, k));
 		String address = EcoreUtil.getRootContainer(survey) instanceof Archive archive
-				? archive.getAccessPoints().stream().filter(each -> id.equals(each.getId())).map(AccessPoint::getAddress).findFirst().orElse(id)
+				? ArchiveIndex.of(archive).accessPoint(id).map(ModelText::address).orElse(id)
 				: id;
 		return Values.number(table.rssiDbm(row, k), 0) + " dBm, " + address;
 	}

@@ -10,6 +10,7 @@ import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Georeference;
 import org.cairnfield.model.values.Outline;
@@ -71,14 +72,12 @@ final class Values {
 		if (scope.site() == null) {
 			return "the whole archive";
 		}
-		Site site = archive == null ? null
-				: archive.getSites().stream().filter(each -> scope.site().equals(each.getId())).findFirst().orElse(null);
+		Site site = archive == null ? null : ArchiveIndex.of(archive).site(scope.site()).orElse(null);
 		String name = site == null ? scope.site() : ModelText.name(site);
 		if (scope.level() == null) {
 			return name;
 		}
-		Floor floor = site == null ? null
-				: site.getFloors().stream().filter(each -> each.getLevel() == scope.level()).findFirst().orElse(null);
+		Floor floor = site == null ? null : ArchiveIndex.floor(site, scope.level()).orElse(null);
 		return name + ", " + (floor == null ? "floor " + scope.level() : ModelText.name(floor));
 	}
 

@@ -8,14 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.cairnfield.curation.maps.ArchiveMap;
-import org.cairnfield.curation.maps.SampleNames;
+import java.util.stream.IntStream;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
-import org.cairnfield.model.Device;
-import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.CalibrateDeviceCommand;
 import org.cairnfield.model.edit.GroupAccessPointsCommand;
 import org.cairnfield.model.edit.SampleRef;
@@ -81,40 +79,32 @@ public final class RemedyCommands {
 		}
 	}
 
-	private List<SampleRef> samples(Collection<String> names) {
-		return names.stream().flatMap(name -> SampleNames.ref(archive, name).stream()).toList();
+	private List<SampleRef> samples(Collection<String> keys) {
+		ArchiveIndex index = ArchiveIndex.of(archive);
+		return keys.stream().flatMap(key -> index.sample(key).stream()).toList();
 	}
 
 	private List<SampleRef> samplesOf(String surveyId) {
-		List<SampleRef> refs = new ArrayList<>();
-		for (Site site : archive.getSites()) {
-			for (Survey survey : site.getSurveys()) {
-				for (int row = 0; survey.getId().equals(surveyId) && row < survey.table().size(); row++) {
-					if (survey.table().isKept(row)) { // another reason stays as it is
-						refs.add(new SampleRef(survey, row));
-					}
-				}
-			}
-		}
-		return refs;
+		return ArchiveIndex.of(archive).survey(surveyId).map(survey -> IntStream.range(0, survey.table().size())
+				.filter(survey.table()::isKept) // another reason stays as it is
+				.mapToObj(row -> new SampleRef(survey, row)).toList()).orElse(List.of());
 	}
 
 	private List<AccessPoint> accessPoints(Collection<String> addresses) {
-		Set<String> wanted = new TreeSet<>(addresses);
-		return archive.getAccessPoints().stream().filter(a -> wanted.contains(ArchiveMap.nameOf(a))).toList();
+		ArchiveIndex index = ArchiveIndex.of(archive);
+		return addresses.stream().distinct().flatMap(address -> index.address(address).stream()).toList();
 	}
 
 	private Command leaveOut(Remedy.DropReadings remedy) {
-		Map<String, String> idOfAddress = new HashMap<>();
-		archive.getAccessPoints().forEach(a -> idOfAddress.put(ArchiveMap.nameOf(a), a.getId()));
+		ArchiveIndex index = ArchiveIndex.of(archive);
 		Map<Survey, List<SampleRef>> refs = new LinkedHashMap<>();
 		Map<Survey, Map<String, Set<String>>> goes = new HashMap<>();
 		for (Remedy.Reading reading : remedy.readings()) {
-			SampleNames.ref(archive, reading.sampleId()).ifPresent(ref -> {
+			index.sample(reading.sampleId()).ifPresent(ref -> {
 				refs.computeIfAbsent(ref.survey(), s -> new ArrayList<>()).add(ref);
 				goes.computeIfAbsent(ref.survey(), s -> new HashMap<>())
 						.computeIfAbsent(ref.key().sample(), s -> new TreeSet<>())
-						.add(idOfAddress.getOrDefault(reading.address(), reading.address()));
+						.add(index.address(reading.address()).map(AccessPoint::getId).orElse(reading.address()));
 			});
 		}
 		CompoundCommand all = new CompoundCommand(0, "Leave out " + remedy.size() + " readings");
@@ -124,11 +114,8 @@ public final class RemedyCommands {
 
 	private Command calibrate(Remedy.CalibrateDevice remedy) {
 		CompoundCommand all = new CompoundCommand(0);
-		for (Device device : archive.getDevices()) {
-			if (ArchiveMap.nameOf(device).equals(remedy.device())) {
-				all.append(new CalibrateDeviceCommand(device, remedy.offsetDb()));
-			}
-		}
+		ArchiveIndex.of(archive).device(remedy.deviceId())
+				.ifPresent(device -> all.append(new CalibrateDeviceCommand(device, remedy.offsetDb())));
 		return all.unwrap();
 	}
 }

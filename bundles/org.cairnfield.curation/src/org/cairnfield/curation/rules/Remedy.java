@@ -138,9 +138,11 @@ public sealed interface Remedy {
 	/**
 	 * Notes by how much a device reads too high; levels are taken less that.
 	 *
+	 * @param deviceId id of the device
+	 * @param device   its name
 	 * @param offsetDb the whole offset from then on, replacing what was noted before
 	 */
-	record CalibrateDevice(String device, double offsetDb) implements Remedy {
+	record CalibrateDevice(String deviceId, String device, double offsetDb) implements Remedy {
 		@Override
 		public String preview() {
 			return String.format(Locale.ROOT, "take %.1f dB for the offset of %s", offsetDb, device);

@@ -3,6 +3,7 @@ package org.cairnfield.curation.rules;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -25,11 +26,14 @@ public final class SurveyedMap {
 	private final Set<String> setAside;
 	private final TreeMap<String, String> radios;
 	private final TreeMap<String, Double> offsetsDb;
+	private final Map<String, String> siteIds;
+	private final Map<String, String> deviceIds;
 	private final double[] offsetOfDevice;
 	private final long[] readingsKey;
 
 	SurveyedMap(RadioMap map, List<String> sampleIds, int[] survey, List<Survey> surveys, List<FloorPlan> floors,
-			Set<String> setAside, TreeMap<String, String> radios, TreeMap<String, Double> offsetsDb, long[] readingsKey) {
+			Set<String> setAside, TreeMap<String, String> radios, TreeMap<String, Double> offsetsDb,
+			Map<String, String> siteIds, Map<String, String> deviceIds, long[] readingsKey) {
 		this.map = map;
 		this.sampleIds = sampleIds;
 		this.survey = survey;
@@ -38,6 +42,8 @@ public final class SurveyedMap {
 		this.setAside = setAside;
 		this.radios = radios;
 		this.offsetsDb = offsetsDb;
+		this.siteIds = siteIds;
+		this.deviceIds = deviceIds;
 		this.readingsKey = readingsKey;
 		offsetOfDevice = map.devices().stream().mapToDouble(d -> offsetsDb.getOrDefault(d, 0.0)).toArray();
 	}
@@ -111,7 +117,11 @@ public final class SurveyedMap {
 
 	/** A key of place, time and readings: equal for the same sample taken in twice. */
 	public long measuredKey(int sample) {
-		long key = ContentKeys.join(readingsKey[sample], ContentKeys.of(map.sites().get(map.site(sample))));
+		return measuredKey(sample, siteNamed(site(sample)).id());
+	}
+
+	private long measuredKey(int sample, String site) {
+		long key = ContentKeys.join(readingsKey[sample], ContentKeys.of(site));
 		key = ContentKeys.join(key, map.floor(sample));
 		key = ContentKeys.join(key, Double.doubleToLongBits(map.x(sample) + 0.0));
 		key = ContentKeys.join(key, Double.doubleToLongBits(map.y(sample) + 0.0));
@@ -120,12 +130,27 @@ public final class SurveyedMap {
 
 	/** A key of all that a sample holds, its survey included: what a waiver remembers it by. */
 	public long contentKey(int sample) {
-		return ContentKeys.join(measuredKey(sample), ContentKeys.of(surveys.get(survey[sample]).id()));
+		return ContentKeys.join(measuredKey(sample), surveyKey(sample));
+	}
+
+	private long surveyKey(int sample) {
+		return ContentKeys.of(surveys.get(survey[sample]).id());
 	}
 
 	/** The sample as something that a finding is about. */
 	public Subject.OfSample subject(int sample) {
-		return new Subject.OfSample(sampleId(sample), contentKey(sample));
+		return new Subject.OfSample(sampleId(sample), contentKey(sample),
+				ContentKeys.join(measuredKey(sample, site(sample)), surveyKey(sample)));
+	}
+
+	/** Likewise, the site of a name: a map knows sites by names, of which each has its own. */
+	public Subject.OfSite siteNamed(String name) {
+		return new Subject.OfSite(siteIds.getOrDefault(name, name), name);
+	}
+
+	/** Likewise, the device of a name. */
+	public Subject.OfDevice deviceNamed(String name) {
+		return new Subject.OfDevice(deviceIds.getOrDefault(name, name), name);
 	}
 
 	/** Likewise, several. */
@@ -163,6 +188,6 @@ public final class SurveyedMap {
 			keys[i] = readingsKey[samples[i]];
 		}
 		return new SurveyedMap(map.view(samples), ids, surveyOf, surveys, floors, setAside, radios, offsetsDb,
-				keys);
+				siteIds, deviceIds, keys);
 	}
 }

@@ -1,8 +1,10 @@
 package org.cairnfield.curation.rules;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
@@ -21,6 +23,8 @@ public final class SurveyedMapBuilder {
 	private final Set<String> setAside = new TreeSet<>();
 	private final TreeMap<String, String> radios = new TreeMap<>();
 	private final TreeMap<String, Double> offsetsDb = new TreeMap<>();
+	private final Map<String, String> siteIds = new HashMap<>();
+	private final Map<String, String> deviceIds = new HashMap<>();
 
 	/**
 	 * @param map       all samples that are in the map, with all they heard
@@ -47,6 +51,18 @@ public final class SurveyedMapBuilder {
 		this.sampleIds = List.copyOf(sampleIds);
 		this.survey = survey.clone();
 		this.surveys = List.copyOf(surveys);
+	}
+
+	/** The id of a site that has a name of its own; one that is not told has its name for an id. */
+	public SurveyedMapBuilder site(String name, String id) {
+		siteIds.put(name, id);
+		return this;
+	}
+
+	/** Likewise for a device. */
+	public SurveyedMapBuilder device(String name, String id) {
+		deviceIds.put(name, id);
+		return this;
 	}
 
 	/** What is known of a floor. */
@@ -85,7 +101,7 @@ public final class SurveyedMapBuilder {
 			keys[s] = sum;
 		}
 		return new SurveyedMap(kept(), sampleIds, survey, surveys, List.copyOf(floors), Set.copyOf(setAside), radios,
-				offsetsDb, keys);
+				offsetsDb, Map.copyOf(siteIds), Map.copyOf(deviceIds), keys);
 	}
 
 	private RadioMap kept() {

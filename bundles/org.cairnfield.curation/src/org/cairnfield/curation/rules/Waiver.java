@@ -41,11 +41,15 @@ public record Waiver(String rule, long[] subjectKeys, String reason, String pers
 			return false;
 		}
 		for (Subject subject : finding.subjects()) {
-			if (Arrays.binarySearch(subjectKeys, subject.key()) < 0) {
+			if (!has(subject.key()) && !has(subject.keyByName())) {
 				return false;
 			}
 		}
 		return true;
+	}
+
+	private boolean has(long key) {
+		return Arrays.binarySearch(subjectKeys, key) >= 0;
 	}
 
 	@Override

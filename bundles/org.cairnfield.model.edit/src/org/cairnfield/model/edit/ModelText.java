@@ -1,6 +1,8 @@
 package org.cairnfield.model.edit;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
 
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -17,7 +19,10 @@ import org.cairnfield.model.Waiver;
 import org.cairnfield.model.util.ModelSwitch;
 import org.eclipse.emf.ecore.EObject;
 
-/** Names of objects of the model, as people read them. */
+/**
+ * Names of objects of the model, as people read them: the name or, where there is none, the id. Where another site or device has
+ * the same name, the id follows it, so that two never look like one.
+ */
 public final class ModelText {
 
 	private static final ModelSwitch<String> NAMES = new ModelSwitch<>() {
@@ -29,7 +34,8 @@ public final class ModelText {
 
 		@Override
 		public String caseSite(Site site) {
-			return or(site.getName(), site.getId());
+			return site.eContainer() instanceof Archive archive ? unique(site, Site::getName, Site::getId, archive.getSites())
+					: or(site.getName(), site.getId());
 		}
 
 		@Override
@@ -39,12 +45,13 @@ public final class ModelText {
 
 		@Override
 		public String caseAccessPoint(AccessPoint accessPoint) {
-			return or(accessPoint.getAddress(), accessPoint.getId()) + (accessPoint.isKept() ? "" : ", set aside");
+			return address(accessPoint) + (accessPoint.isKept() ? "" : ", set aside");
 		}
 
 		@Override
 		public String caseDevice(Device device) {
-			return or(device.getName(), device.getId());
+			return device.eContainer() instanceof Archive archive ? unique(device, Device::getName, Device::getId, archive.getDevices())
+					: or(device.getName(), device.getId());
 		}
 
 		@Override
@@ -90,6 +97,23 @@ public final class ModelText {
 	/** The name of an object, without counts; empty for one that is not of the model. */
 	public static String name(EObject object) {
 		return or(NAMES.doSwitch(object), "");
+	}
+
+	/** What maps and findings call an access point: its address or, where it has none, its id. */
+	public static String address(AccessPoint accessPoint) {
+		return or(accessPoint.getAddress(), accessPoint.getId());
+	}
+
+	private static <T> String unique(T object, Function<T, String> name, Function<T, String> id, List<T> siblings) {
+		String label = or(name.apply(object), id.apply(object));
+		while (isTaken(label, object, name, id, siblings)) {
+			label += " (" + id.apply(object) + ')';
+		}
+		return label;
+	}
+
+	private static <T> boolean isTaken(String label, T object, Function<T, String> name, Function<T, String> id, List<T> siblings) {
+		return siblings.stream().anyMatch(other -> other != object && label.equals(or(name.apply(other), id.apply(other))));
 	}
 
 	private static String or(String text, String otherwise) {

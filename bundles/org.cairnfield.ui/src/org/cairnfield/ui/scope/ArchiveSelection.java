@@ -8,6 +8,7 @@ import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
 import org.eclipse.emf.ecore.EObject;
 
@@ -55,7 +56,7 @@ public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> sampl
 
 	/** Other samples, and nothing beside them; the plan goes to the floor of the first. */
 	public ArchiveSelection withSamples(List<SampleRef> others) {
-		return new ArchiveSelection(scope, others.isEmpty() ? floor : floorOf(others.get(0)).orElse(floor), others, List.of(), accessPoint);
+		return new ArchiveSelection(scope, others.isEmpty() ? floor : ArchiveIndex.floor(others.get(0)).orElse(floor), others, List.of(), accessPoint);
 	}
 
 	/** Other samples to compare with. */
@@ -71,13 +72,5 @@ public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> sampl
 	/** Another access point, or null for none. */
 	public ArchiveSelection withAccessPoint(AccessPoint other) {
 		return new ArchiveSelection(scope, floor, samples, beside, other);
-	}
-
-	/** The floor that a sample says it is on, if its site has it. */
-	public static Optional<Floor> floorOf(SampleRef sample) {
-		Site site = sample.survey().getSite();
-		int level = sample.survey().table().floorLevel(sample.row());
-		return site == null ? Optional.empty()
-				: site.getFloors().stream().filter(floor -> floor.getLevel() == level).findFirst();
 	}
 }

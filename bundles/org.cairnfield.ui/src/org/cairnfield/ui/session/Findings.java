@@ -18,6 +18,7 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.work.Work;
@@ -146,12 +147,12 @@ public final class Findings {
 	/** Open findings about a sample, worst first. */
 	public List<Finding> of(SampleRef sample) {
 		return bySample.isEmpty() ? List.of()
-				: bySample.getOrDefault(sample.survey().getId() + '/' + sample.survey().table().id(sample.row()), List.of());
+				: bySample.getOrDefault(sample.key().toString(), List.of());
 	}
 
 	/** Open findings about an access point. */
 	public List<Finding> of(AccessPoint accessPoint) {
-		return byAddress.getOrDefault(accessPoint.getAddress(), List.of());
+		return byAddress.getOrDefault(ModelText.address(accessPoint), List.of());
 	}
 
 	/** Names, {@code survey/sample}, of all samples that an open finding is about. */

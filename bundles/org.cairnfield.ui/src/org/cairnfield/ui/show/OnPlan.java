@@ -2,7 +2,7 @@ package org.cairnfield.ui.show;
 
 import java.util.List;
 
-import org.cairnfield.curation.maps.SampleNames;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -24,7 +24,7 @@ public final class OnPlan {
 	 * @return false where the archive on show has no such sample
 	 */
 	public static boolean show(ArchiveSession session, SampleKey sample) {
-		return SampleNames.ref(session.archive(), sample.toString()).map(ref -> {
+		return ArchiveIndex.of(session.archive()).sample(sample).map(ref -> {
 			session.select(session.selection().withScope(ref.survey()).withSamples(List.of(ref)));
 			try {
 				PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PLAN, null, IWorkbenchPage.VIEW_VISIBLE);

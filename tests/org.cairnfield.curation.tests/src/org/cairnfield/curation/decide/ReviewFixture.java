@@ -7,10 +7,10 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
-import org.cairnfield.curation.maps.SampleNames;
 import org.cairnfield.curation.split.SmallArchives;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
@@ -78,7 +78,7 @@ final class ReviewFixture {
 	}
 
 	SampleRef ref(SampleKey key) {
-		return SampleNames.ref(archive, key.toString()).orElseThrow();
+		return ArchiveIndex.of(archive).sample(key).orElseThrow();
 	}
 
 	ReviewFixture withSecond() {

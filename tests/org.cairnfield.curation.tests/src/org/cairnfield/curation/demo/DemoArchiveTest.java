@@ -16,14 +16,15 @@ import org.cairnfield.archive.history.History;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.maps.ArchiveCopy;
-import org.cairnfield.curation.maps.SampleNames;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
+import org.cairnfield.model.values.SampleKey;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -70,12 +71,12 @@ class DemoArchiveTest {
 		try (OpenArchive open = DemoArchive.create(new ArchiveStore(), folder.resolve("demo"), Workers.inline())) {
 			Survey survey = open.archive().getSites().get(0).getSurveys().get(0);
 			Archive copy = ArchiveCopy.of(open.archive());
-			SampleRef same = SampleNames.ref(copy, survey.getId() + '/' + survey.table().id(7)).orElseThrow();
+			SampleRef same = ArchiveIndex.of(copy).sample(SampleKey.text(survey.getId(), survey.table().id(7))).orElseThrow();
 			assertTrue(same.survey() != survey && same.survey().table() == survey.table() && same.row() == 7);
 			SetSampleStateCommand.setAside(List.of(new SampleRef(survey, 7)), "a trial").execute();
 			assertEquals(null, same.survey().table().reason(7), "the copy stays as it was");
-			assertTrue(SampleNames.ref(copy, survey.getId() + "/nobody").isEmpty());
-			assertTrue(SampleNames.ref(copy, "nowhere/1").isEmpty());
+			assertTrue(ArchiveIndex.of(copy).sample(survey.getId() + "/nobody").isEmpty());
+			assertTrue(ArchiveIndex.of(copy).sample("nowhere/1").isEmpty());
 		}
 	}
 }

@@ -177,7 +177,7 @@ public class PropertiesTest {
 	@Test
 	public void describeAFinding() {
 		Finding finding = new Finding("swapped-axes", Severity.ERROR, "28 samples lie outside.",
-				List.of(new Subject.OfSample("th-spring/TH-1", 1)), List.of(), List.of(new Figure("distance", 2.5, "m")), Optional.empty());
+				List.of(new Subject.OfSample("th-spring/TH-1", 1, 1)), List.of(), List.of(new Figure("distance", 2.5, "m")), Optional.empty());
 		Map<String, String> of = values(FindingProperties.of(finding));
 		assertEquals("th-spring/TH-1", of.get("About"));
 		assertEquals("2.500", of.get("distance (m)"));

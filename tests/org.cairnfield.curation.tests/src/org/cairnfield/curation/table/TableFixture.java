@@ -52,7 +52,7 @@ public final class TableFixture {
 	static Finding finding(String rule, Severity severity, String... samples) {
 		List<Subject> subjects = new ArrayList<>();
 		for (String sample : samples) {
-			subjects.add(new Subject.OfSample(sample, sample.hashCode()));
+			subjects.add(new Subject.OfSample(sample, sample.hashCode(), sample.hashCode()));
 		}
 		return new Finding(rule, severity, "something is odd", subjects, List.of(), List.of(), Optional.empty());
 	}

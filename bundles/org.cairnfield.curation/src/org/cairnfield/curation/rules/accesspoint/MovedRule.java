@@ -175,7 +175,7 @@ public final class MovedRule extends DescribedRule {
 						+ " the middle, that of others by %s.",
 				address, then.words(), epochs.all().get(later - 1).last(), now.words(), epochs.all().get(later).first(),
 				changes.length, Words.decibels(change), Words.decibels(usualDb));
-		return Finding.of(this).message(message).about(new Subject.OfAccessPoint(address), new Subject.OfSite(input.unit()))
+		return Finding.of(this).message(message).about(new Subject.OfAccessPoint(address), map.siteNamed(input.unit()))
 				.figure("places", changes.length, "").figure("change", change, "dB").figure("usual change", usualDb, "dB")
 				.figure("moved", then.metresTo(now), "m").figure("floors", now.floor - then.floor, "")
 				.figure("statistic", KolmogorovSmirnov.statistic(changes, usual), "")

@@ -81,7 +81,7 @@ public final class TurnoverRule extends DescribedRule {
 				vanished ? "not heard since" : "not heard before, at places surveyed both times", Words.list(names));
 		Finding.Builder finding = Finding.of(this).message(message)
 				.about(names.stream().sorted().map(Subject.OfAccessPoint::new).toList())
-				.about(new Subject.OfSite(input.unit())).figure("access points", names.size(), "");
+				.about(input.map().siteNamed(input.unit())).figure("access points", names.size(), "");
 		return vanished ? finding.remedy(dropped(input, found)).build() : finding.build();
 	}
 

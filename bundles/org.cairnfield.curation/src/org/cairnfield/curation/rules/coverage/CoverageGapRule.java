@@ -86,12 +86,13 @@ public final class CoverageGapRule extends DescribedRule {
 	private Finding finding(RuleInput input, List<int[]> gap, int gaps, Settings settings, double[] bounds, String site,
 			int level, boolean outlined) {
 		double side = settings.of(CELL);
+		String siteId = input.map().siteNamed(site).id();
 		List<Subject.OfCell> cells = new ArrayList<>();
 		double x = 0;
 		double y = 0;
 		for (int[] cell : gap) {
-			Subject.OfCell each = new Subject.OfCell(site, level, bounds[0] + cell[0] * side, bounds[1] + cell[1] * side,
-					side);
+			Subject.OfCell each = new Subject.OfCell(siteId, site, level, bounds[0] + cell[0] * side,
+					bounds[1] + cell[1] * side, side);
 			cells.add(each);
 			x += (each.x() + side / 2) / gap.size();
 			y += (each.y() + side / 2) / gap.size();

@@ -87,9 +87,9 @@ public final class DeviceOffsetRule extends DescribedRule {
 				"%s reads %.1f dB %s than %s at %s where both stood (95 %% interval %.1f … %.1f dB)%s.", name,
 				Math.abs(offsetDb), offsetDb > 0 ? "more" : "less", than, Words.count(n, "place"), low, high,
 				known == 0 ? "" : String.format(Locale.ROOT, ", beyond the %.1f dB already taken out", known));
-		findings.add(Finding.of(this).message(message).about(new Subject.OfDevice(name))
-				.beside(List.of(new Subject.OfDevice(than))).figure("offset", offsetDb, "dB").figure("low", low, "dB")
-				.figure("high", high, "dB").figure("places", n, "").remedy(new Remedy.CalibrateDevice(name, whole))
+		findings.add(Finding.of(this).message(message).about(map.deviceNamed(name))
+				.beside(List.of(map.deviceNamed(than))).figure("offset", offsetDb, "dB").figure("low", low, "dB")
+				.figure("high", high, "dB").figure("places", n, "").remedy(new Remedy.CalibrateDevice(map.deviceNamed(name).id(), name, whole))
 				.build());
 	}
 }

@@ -5,10 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 
-import org.cairnfield.curation.maps.ArchiveMap;
-import org.cairnfield.curation.maps.SampleNames;
+import org.cairnfield.curation.maps.Subjects;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
@@ -19,12 +19,10 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
-import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleCounts;
-import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.internal.labels.ModelImages;
-import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.Findings;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
@@ -60,19 +58,12 @@ final class TreeLabels extends StyledCellLabelProvider {
 	/** Counts errors and warnings for what they are about, and for what contains it. */
 	void count(Archive archive, Findings found) {
 		Map<Object, int[]> counted = new HashMap<>();
-		Map<String, Survey> surveys = new HashMap<>();
-		Map<String, EObject> named = new HashMap<>();
-		for (Site site : archive.getSites()) {
-			named.put("site " + ArchiveMap.nameOf(site), site);
-			site.getSurveys().forEach(survey -> surveys.put(survey.getId(), survey));
-		}
-		archive.getAccessPoints().forEach(accessPoint -> named.put("ap " + accessPoint.getAddress(), accessPoint));
-		archive.getDevices().forEach(device -> named.put("device " + ArchiveMap.nameOf(device), device));
+		ArchiveIndex index = ArchiveIndex.of(archive);
 		for (Finding finding : found.open()) {
 			if (finding.severity() != Severity.NOTE) {
 				List<Object> about = new ArrayList<>();
 				for (Subject subject : finding.subjects()) {
-					about.addAll(objects(archive, subject, surveys, named));
+					about.addAll(objects(index, subject));
 				}
 				about.add(archive);
 				about.stream().distinct().forEach(object -> counted.computeIfAbsent(object, o -> new int[2])[finding.severity()
@@ -82,33 +73,16 @@ final class TreeLabels extends StyledCellLabelProvider {
 		findings = counted;
 	}
 
-	private static List<Object> objects(Archive archive, Subject subject, Map<String, Survey> surveys, Map<String, EObject> named) {
+	/** What a subject is or belongs to, short of the archive. */
+	private static List<EObject> objects(ArchiveIndex index, Subject subject) {
+		List<EObject> objects = new ArrayList<>();
 		if (subject instanceof Subject.OfSample sample) {
-			SampleRef ref = SampleNames.ref(archive, sample.id()).orElse(null);
-			if (ref == null) {
-				return List.of();
-			}
-			Survey survey = ref.survey();
-			Floor floor = ArchiveSelection.floorOf(ref).orElse(null);
-			return floor == null ? List.of(survey, survey.getSite()) : List.of(survey, survey.getSite(), floor);
+			index.sample(sample.id()).flatMap(ArchiveIndex::floor).ifPresent(objects::add);
 		}
-		EObject object = null;
-		if (subject instanceof Subject.OfSurvey survey) {
-			object = surveys.get(survey.id());
-		} else if (subject instanceof Subject.OfSite site) {
-			object = named.get("site " + site.name());
-		} else if (subject instanceof Subject.OfAccessPoint accessPoint) {
-			object = named.get("ap " + accessPoint.address());
-		} else if (subject instanceof Subject.OfDevice device) {
-			object = named.get("device " + device.name());
-		} else if (subject instanceof Subject.OfCell cell && named.get("site " + cell.site()) instanceof Site site) {
-			Floor floor = site.getFloors().stream().filter(f -> f.getLevel() == cell.floor()).findFirst().orElse(null);
-			return floor == null ? List.of(site) : List.of(site, floor);
-		}
-		if (object instanceof Survey survey) {
-			return List.of(survey, survey.getSite());
-		}
-		return object == null ? List.of() : List.of(object);
+		Optional<? extends EObject> object = Subjects.object(index, subject);
+		object.ifPresent(objects::add);
+		object.map(EObject::eContainer).filter(Site.class::isInstance).ifPresent(objects::add);
+		return objects;
 	}
 
 	@Override

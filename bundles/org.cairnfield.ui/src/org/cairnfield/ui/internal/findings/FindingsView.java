@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.Function;
 
 import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
@@ -153,8 +154,9 @@ public final class FindingsView extends ViewPart implements SessionListener {
 			List<Finding> wanted = session.selection().samples().stream().flatMap(s -> session.findings().of(s).stream()).distinct().toList();
 			findings = findings.stream().filter(wanted::contains).toList();
 		}
+		ArchiveIndex index = session == null ? null : ArchiveIndex.of(session.archive()); // no session, no findings
 		Map<String, List<Finding>> groups = Grouping.values()[grouping.getSelectionIndex()].groups(findings,
-				subject -> Evidence.place(session.archive(), subject));
+				subject -> Evidence.place(index, subject));
 		List<Heading> headings = groups.entrySet().stream().map(group -> new Heading(group.getKey(), group.getValue())).toList();
 		List<String> keys = keys();
 		TreePath[] open = viewer.getExpandedTreePaths();

@@ -8,12 +8,13 @@ import java.util.function.Function;
 import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.curation.hearing.Hearing;
 import org.cairnfield.curation.maps.ArchiveCopy;
-import org.cairnfield.curation.maps.SampleNames;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SetAccessPointStateCommand;
+import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.charts.Bins;
 import org.cairnfield.ui.charts.Histogram;
 import org.cairnfield.ui.charts.scale.Axis;
@@ -88,7 +89,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 	/** The sample that heard it best tells where it hangs, roughly. */
 	private void showStrongest() {
 		Hearing.Place place = (Hearing.Place) places.getStructuredSelection().getFirstElement();
-		SampleNames.ref(session.archive(), place.surveyId() + '/' + place.strongest())
+		ArchiveIndex.of(session.archive()).sample(new SampleKey(place.surveyId(), place.strongest()))
 				.ifPresent(sample -> session.select(session.selection().withSamples(List.of(sample))));
 	}
 

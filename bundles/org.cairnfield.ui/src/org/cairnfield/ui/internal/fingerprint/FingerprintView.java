@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.charts.Fingerprints;
@@ -112,13 +114,12 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 				})[s] = table.rssiDbm(row, k);
 			}
 		}
-		Map<String, AccessPoint> known = new HashMap<>();
-		session.archive().getAccessPoints().forEach(accessPoint -> known.put(accessPoint.getId(), accessPoint));
+		ArchiveIndex index = ArchiveIndex.of(session.archive());
 		Map<String, String> addresses = new LinkedHashMap<>();
-		levels.keySet().forEach(id -> addresses.put(id, known.containsKey(id) ? known.get(id).getAddress() : id));
+		levels.keySet().forEach(id -> addresses.put(id, index.accessPoint(id).map(ModelText::address).orElse(id)));
 		Map<String, String> labels = ShortAddresses.of(addresses.values());
 		shown = new HashMap<>();
-		addresses.forEach((id, address) -> shown.put(labels.get(address), known.get(id)));
+		addresses.forEach((id, address) -> shown.put(labels.get(address), index.accessPoint(id).orElse(null)));
 		double[][] bySample = new double[samples.size()][];
 		for (int s = 0; s < bySample.length; s++) {
 			int sample = s;

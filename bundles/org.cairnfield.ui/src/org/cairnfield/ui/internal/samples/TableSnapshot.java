@@ -13,6 +13,7 @@ import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.ui.scope.ScopeSamples;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -47,7 +48,7 @@ final class TableSnapshot {
 		Split newest = splits.isEmpty() ? null : splits.get(splits.size() - 1);
 		labels = newest == null || newest.getLabels() == null ? Labels.NONE : newest.getLabels();
 		for (AccessPoint accessPoint : session.archive().getAccessPoints()) {
-			addresses.put(accessPoint.getId(), accessPoint.getAddress());
+			addresses.put(accessPoint.getId(), ModelText.address(accessPoint));
 		}
 	}
 

@@ -37,16 +37,16 @@ class DeviceOffsetRuleTest {
 		assertEquals(-6, findings.get(0).figure("offset"), 0.5);
 		assertTrue(findings.get(0).figure("low") <= -6 && findings.get(0).figure("high") >= -6);
 		Remedy.CalibrateDevice remedy = (Remedy.CalibrateDevice) findings.get(0).remedy().orElseThrow();
-		assertEquals(new Remedy.CalibrateDevice("B", -6), remedy);
+		assertEquals(new Remedy.CalibrateDevice("B", "B", -6), remedy);
 		assertEquals(List.of(), findings(new DeviceOffsetRule(), RemedyOnMap.applyAll(map, findings)));
 	}
 
 	@Test
 	void addsToAnOffsetThatIsKnown() {
-		SurveyedMap known = RemedyOnMap.apply(twoDevices(-9, 60), List.of(new Remedy.CalibrateDevice("B", -4)));
+		SurveyedMap known = RemedyOnMap.apply(twoDevices(-9, 60), List.of(new Remedy.CalibrateDevice("B", "B", -4)));
 		Finding finding = findings(new DeviceOffsetRule(), known).get(0);
 		assertEquals(-5, finding.figure("offset"), 0.5);
-		assertEquals(new Remedy.CalibrateDevice("B", -9), finding.remedy().orElseThrow());
+		assertEquals(new Remedy.CalibrateDevice("B", "B", -9), finding.remedy().orElseThrow());
 	}
 
 	@Test

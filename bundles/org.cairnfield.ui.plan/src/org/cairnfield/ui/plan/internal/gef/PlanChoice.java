@@ -2,10 +2,11 @@ package org.cairnfield.ui.plan.internal.gef;
 
 import java.util.BitSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -73,12 +74,11 @@ final class PlanChoice {
 	}
 
 	private Optional<AccessPoint> accessPoint(String id) {
-		return session == null ? Optional.empty()
-				: session.archive().getAccessPoints().stream().filter(each -> each.getId().equals(id)).findFirst();
+		return session == null ? Optional.empty() : ArchiveIndex.of(session.archive()).accessPoint(id);
 	}
 
 	String address(String accessPoint) {
-		return accessPoint(accessPoint).map(AccessPoint::getAddress).filter(Objects::nonNull).orElse(accessPoint);
+		return accessPoint(accessPoint).map(ModelText::address).orElse(accessPoint);
 	}
 
 	String chosenAccessPoint() {

@@ -10,6 +10,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.SampleKey;
@@ -146,17 +147,8 @@ public final class PlanScene {
 		if (session == null) {
 			return now;
 		}
-		for (String name : session.findings().samples()) {
-			SampleKey key = SampleKey.parse(name);
-			for (Survey survey : samples.surveys()) {
-				SampleRef ref = survey.getId().equals(key.survey()) ? SampleRef.of(survey, key.sample()) : null;
-				int index = ref == null ? -1 : samples.indexOf(ref);
-				if (index >= 0) {
-					now.set(index);
-				}
-			}
-		}
-		return now;
+		ArchiveIndex index = ArchiveIndex.of(session.archive());
+		return indices(session.findings().samples().stream().flatMap(key -> index.sample(key).stream()).toList());
 	}
 
 	/** Shows a plan image, or none (null). */

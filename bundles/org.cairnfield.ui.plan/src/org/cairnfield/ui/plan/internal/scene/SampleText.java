@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.charts.scale.Numbers;
@@ -36,6 +36,7 @@ public final class SampleText {
 		SampleTable table = samples.table(sample);
 		int row = samples.row(sample);
 		StringBuilder text = new StringBuilder();
+		ArchiveIndex index = ArchiveIndex.of(archive);
 		text.append(table.id(row)).append('\n');
 		text.append("x ").append(Numbers.text(table.xMetres(row), 2, "m")).append(", y ")
 				.append(Numbers.text(table.yMetres(row), 2, "m")).append('\n');
@@ -44,7 +45,7 @@ public final class SampleText {
 		IntStream.range(0, table.heard(row)).boxed()
 				.sorted(Comparator.comparingInt((Integer k) -> -table.rssiDbm(row, k))).limit(STRONGEST)
 				.forEach(k -> text.append("\n   ").append(Numbers.text(table.rssiDbm(row, k), 0, "dBm")).append("   ")
-						.append(address(archive, table.accessPoints().get(table.accessPoint(row, k)))));
+						.append(address(index, table.accessPoints().get(table.accessPoint(row, k)))));
 		if (!table.isKept(row)) {
 			text.append("\nSet aside: ").append(table.reason(row));
 		}
@@ -53,8 +54,7 @@ public final class SampleText {
 		return text.toString();
 	}
 
-	private static String address(Archive archive, String id) {
-		return archive.getAccessPoints().stream().filter(each -> each.getId().equals(id)).findFirst()
-				.map(AccessPoint::getAddress).orElse(id);
+	private static String address(ArchiveIndex index, String id) {
+		return index.accessPoint(id).map(ModelText::address).orElse(id);
 	}
 }

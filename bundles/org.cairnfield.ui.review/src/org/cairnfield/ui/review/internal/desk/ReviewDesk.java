@@ -15,6 +15,8 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
@@ -105,7 +107,7 @@ public final class ReviewDesk implements SessionListener {
 	}
 
 	static Split find(Archive archive, String id) {
-		return archive.getSplits().stream().filter(split -> split.getId().equals(id)).findFirst().orElse(null);
+		return ArchiveIndex.of(archive).split(id).orElse(null);
 	}
 
 	/** Takes up another split. @param id null for none */
@@ -237,21 +239,18 @@ public final class ReviewDesk implements SessionListener {
 			return;
 		}
 		rows = new ArrayList<>();
+		ArchiveIndex index = ArchiveIndex.of(session.archive());
 		for (Evidence evidence : computed.evidence().all()) {
 			rows.add(new QueueRow(evidence, ReviewSettings.bands().of(evidence.strengthR()).map(band -> band.name()).orElse(""),
-					floor(evidence)));
+					index.sample(evidence.sample()).map(ReviewDesk::floor).orElse("")));
 		}
 		arrange();
 	}
 
-	private String floor(Evidence evidence) {
-		SampleRef ref = ref(evidence.sample());
-		if (ref == null) {
-			return "";
-		}
+	private static String floor(SampleRef ref) {
 		Site site = ref.survey().getSite();
 		int level = ref.survey().table().floorLevel(ref.row());
-		return (site == null ? "" : site.getName() + ", ") + "floor " + level;
+		return (site == null ? "" : ModelText.name(site) + ", ") + "floor " + level;
 	}
 
 	/** Lists the queue anew, with what was decided since in its place. */
@@ -344,17 +343,7 @@ public final class ReviewDesk implements SessionListener {
 
 	/** Where a sample is in the archive now; null where it is gone. */
 	public SampleRef ref(SampleKey sample) {
-		if (session == null || sample == null) {
-			return null;
-		}
-		for (Site site : session.archive().getSites()) {
-			for (Survey survey : site.getSurveys()) {
-				if (survey.getId().equals(sample.survey())) {
-					return SampleRef.of(survey, sample.sample());
-				}
-			}
-		}
-		return null;
+		return session == null || sample == null ? null : ArchiveIndex.of(session.archive()).sample(sample).orElse(null);
 	}
 
 	/** Takes up the next sample that is left to decide, or the one before that was listed. */
