@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.curation.rules.FloorPlan;
-import org.cairnfield.curation.rules.Polygon;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.SurveyedMapBuilder;
 import org.cairnfield.model.AccessPoint;
@@ -140,7 +140,7 @@ public final class ArchiveMap {
 			for (Site site : archive.getSites()) {
 				surveyed.site(ModelText.name(site), site.getId());
 				for (Floor floor : site.getFloors()) {
-					surveyed.floor(new FloorPlan(ModelText.name(site), floor.getLevel(), Optional.ofNullable(polygon(floor.getOutline())),
+					surveyed.floor(new FloorPlan(ModelText.name(site), floor.getLevel(), outline(floor),
 							Optional.ofNullable(floor.getHeightMetres())));
 				}
 			}
@@ -158,17 +158,8 @@ public final class ArchiveMap {
 			return new ArchiveMap(surveyed.build(), refs);
 		}
 
-		private static Polygon polygon(Outline outline) {
-			if (outline == null) {
-				return null;
-			}
-			double[] x = new double[outline.size()];
-			double[] y = new double[outline.size()];
-			for (int i = 0; i < x.length; i++) {
-				x[i] = outline.xMetres(i);
-				y[i] = outline.yMetres(i);
-			}
-			return new Polygon(x, y);
+		private static Optional<Polygon> outline(Floor floor) {
+			return Optional.ofNullable(floor.getOutline()).filter(outline -> outline.size() >= 3).map(Outline::polygon);
 		}
 	}
 }

@@ -3,6 +3,8 @@ package org.cairnfield.curation.rules;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.cairnfield.core.geometry.Polygon;
+
 /**
  * A floor as rules know it.
  *
@@ -19,7 +21,16 @@ public record FloorPlan(String site, int level, Optional<Polygon> outline, Optio
 
 	long key() {
 		long key = ContentKeys.join(ContentKeys.of(site), level);
-		key = ContentKeys.join(key, outline.map(Polygon::key).orElse(0L));
+		key = ContentKeys.join(key, outline.map(FloorPlan::key).orElse(0L));
 		return ContentKeys.join(key, heightMetres.map(Double::doubleToLongBits).orElse(0L));
+	}
+
+	private static long key(Polygon outline) {
+		long key = outline.size();
+		for (int i = 0; i < outline.size(); i++) {
+			key = ContentKeys.join(ContentKeys.join(key, Double.doubleToLongBits(outline.xMetres(i))),
+					Double.doubleToLongBits(outline.yMetres(i)));
+		}
+		return key;
 	}
 }

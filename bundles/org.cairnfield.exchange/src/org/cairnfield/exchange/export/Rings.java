@@ -1,5 +1,7 @@
 package org.cairnfield.exchange.export;
 
+import org.cairnfield.core.geometry.Polygon;
+
 /** Outlines of floors as rings of positions on Earth. */
 final class Rings {
 
@@ -15,14 +17,10 @@ final class Rings {
 		if (n < 3) {
 			return new double[0][];
 		}
-		double twice = 0;
-		for (int i = 0, j = n - 1; i < n; j = i++) {
-			twice += (floor.xMetres()[j] - floor.xMetres()[0]) * (floor.yMetres()[i] - floor.yMetres()[0])
-					- (floor.xMetres()[i] - floor.xMetres()[0]) * (floor.yMetres()[j] - floor.yMetres()[0]);
-		}
+		boolean clockwise = new Polygon(floor.xMetres(), floor.yMetres()).signedArea() < 0;
 		double[][] ring = new double[n + 1][];
 		for (int i = 0; i < n; i++) {
-			int corner = twice >= 0 ? i : n - 1 - i;
+			int corner = clockwise ? n - 1 - i : i;
 			ring[i] = projection.lonLat(floor.xMetres()[corner], floor.yMetres()[corner]);
 		}
 		ring[n] = ring[0].clone();

@@ -2,6 +2,8 @@ package org.cairnfield.model.values;
 
 import java.util.Arrays;
 
+import org.cairnfield.core.geometry.Polygon;
+
 /**
  * Corners of a floor in metres, closed by a last side back to the first. Immutable. Text form:
  * {@code x,y x,y …}, for instance {@code 0.0,0.0 40.0,0.0 40.0,25.0 0.0,25.0}.
@@ -60,41 +62,14 @@ public final class Outline {
 		return yMetres[i];
 	}
 
-	/** The area enclosed, in m², by the surveyor's formula; 0 for fewer than three corners. */
+	/** The area enclosed, in m²; 0 for fewer than three corners. */
 	public double areaSquareMetres() {
-		double twice = 0;
-		for (int i = 0, j = size() - 1; i < size(); j = i++) {
-			// from the first corner, so that a frame far from its origin costs no digits
-			twice += (xMetres[j] - xMetres[0]) * (yMetres[i] - yMetres[0])
-					- (xMetres[i] - xMetres[0]) * (yMetres[j] - yMetres[0]);
-		}
-		return Math.abs(twice) / 2;
+		return size() < 3 ? 0 : Math.abs(polygon().signedArea());
 	}
 
-	/** Whether a point lies inside, by the even–odd rule. On a side it may be either. */
-	public boolean contains(double x, double y) {
-		boolean inside = false;
-		for (int i = 0, j = size() - 1; i < size(); j = i++) {
-			if (yMetres[i] > y != yMetres[j] > y
-					&& x < (xMetres[j] - xMetres[i]) * (y - yMetres[i]) / (yMetres[j] - yMetres[i]) + xMetres[i]) {
-				inside = !inside;
-			}
-		}
-		return inside;
-	}
-
-	/** How far a point is from the nearest side, in metres; infinite without corners. */
-	public double metresToSide(double x, double y) {
-		double nearest = Double.POSITIVE_INFINITY;
-		for (int i = 0, j = size() - 1; i < size(); j = i++) {
-			double dx = xMetres[i] - xMetres[j];
-			double dy = yMetres[i] - yMetres[j];
-			double square = dx * dx + dy * dy;
-			double along = square == 0 ? 0 : ((x - xMetres[j]) * dx + (y - yMetres[j]) * dy) / square;
-			along = Math.max(0, Math.min(1, along));
-			nearest = Math.min(nearest, Math.hypot(x - xMetres[j] - along * dx, y - yMetres[j] - along * dy));
-		}
-		return nearest;
+	/** To compute with. @throws IllegalArgumentException for fewer than three corners */
+	public Polygon polygon() {
+		return new Polygon(xMetres, yMetres);
 	}
 
 	@Override

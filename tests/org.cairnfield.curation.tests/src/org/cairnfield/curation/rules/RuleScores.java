@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.simulate.FaultKind;
 import org.cairnfield.core.simulate.PlantedFault;
 import org.cairnfield.core.simulate.SimulatedArchive;

@@ -3,6 +3,7 @@ package org.cairnfield.curation.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.simulate.Floor;

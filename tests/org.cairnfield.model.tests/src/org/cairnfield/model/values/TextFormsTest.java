@@ -59,16 +59,14 @@ public class TextFormsTest {
 	}
 
 	@Test
-	public void knowsInsideFromOutside() {
+	public void enclosesAnArea() {
 		// an L: 4 m × 4 m without its upper right quarter
 		Outline outline = Outline.parse("0,0 4,0 4,2 2,2 2,4 0,4");
 		assertEquals(12, outline.areaSquareMetres(), 1e-12);
-		assertTrue(outline.contains(1, 3));
-		assertTrue(outline.contains(3, 1));
-		assertFalse(outline.contains(3, 3));
-		assertFalse(outline.contains(-1, 1));
-		assertEquals(1, outline.metresToSide(3, 3), 1e-12);
-		assertEquals(5, outline.metresToSide(7, -4), 1e-12);
+		assertTrue(outline.polygon().contains(3, 1));
+		assertFalse(outline.polygon().contains(3, 3));
+		assertEquals(0, Outline.parse("0,0 1,1").areaSquareMetres());
+		assertThrows(IllegalArgumentException.class, () -> Outline.parse("0,0 1,1").polygon());
 	}
 
 	@Test

@@ -3,8 +3,8 @@ package org.cairnfield.curation.rules.coverage;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.curation.rules.Polygon;
 
 /** A floor cut into square cells, from the lower left corner of its outline. */
 final class Cells {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
@@ -19,7 +20,6 @@ import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.FloorPlan;
-import org.cairnfield.curation.rules.Polygon;
 
 /**
  * Parts of a floor farther from any sample than a stated distance: cells within the outline, joined where they touch.

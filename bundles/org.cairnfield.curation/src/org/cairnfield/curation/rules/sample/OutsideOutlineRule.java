@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -18,7 +19,6 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
-import org.cairnfield.curation.rules.Polygon;
 import org.cairnfield.curation.rules.evidence.Ints;
 
 /** Samples that lie outside the outline of their floor. */

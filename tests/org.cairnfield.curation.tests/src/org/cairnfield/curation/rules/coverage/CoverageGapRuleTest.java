@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.FloorPlan;
-import org.cairnfield.curation.rules.Polygon;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;

@@ -3,6 +3,8 @@ package org.cairnfield.ui.plan.internal.geometry;
 import java.util.Arrays;
 import java.util.BitSet;
 
+import org.cairnfield.core.geometry.Polygon;
+
 /** A free line round some points, in pixels, closed by a straight last side. */
 public final class Lasso {
 
@@ -39,27 +41,19 @@ public final class Lasso {
 		return corners;
 	}
 
-	/** Whether a pixel is inside, by the even–odd rule. */
-	public boolean contains(double column, double row) {
-		boolean inside = false;
-		for (int i = 0, j = size - 1; i < size; j = i++) {
-			if (rows[i] > row != rows[j] > row
-					&& column < (columns[j] - columns[i]) * (row - rows[i]) / (rows[j] - rows[i]) + columns[i]) {
-				inside = !inside;
-			}
-		}
-		return inside;
-	}
-
-	/** The points inside. */
+	/** The points inside, by the even–odd rule. */
 	public BitSet inside(PointGrid grid, double[] xMetres, double[] yMetres, Camera camera) {
 		BitSet found = new BitSet(xMetres.length);
+		if (size < 3) {
+			return found;
+		}
+		Polygon line = new Polygon(Arrays.copyOf(columns, size), Arrays.copyOf(rows, size));
 		Bounds bounds = Bounds.EMPTY;
 		for (int i = 0; i < size; i++) {
 			bounds = bounds.with(camera.xMetres(columns[i]), camera.yMetres(rows[i]));
 		}
 		grid.within(bounds, i -> {
-			if (contains(camera.column(xMetres[i]), camera.row(yMetres[i]))) {
+			if (line.contains(camera.column(xMetres[i]), camera.row(yMetres[i]))) {
 				found.set(i);
 			}
 		});

@@ -18,26 +18,32 @@ class LassoTest {
 		return lasso;
 	}
 
+	private static boolean encloses(Lasso lasso, double column, double row) {
+		double[] x = { column };
+		double[] y = { -row }; // y up, and row 0 at the top
+		return lasso.inside(new PointGrid(x, y), x, y, new Camera(1, 0, 0)).get(0);
+	}
+
 	@Test
 	void closesItselfRoundWhatIsInside() {
 		Lasso lasso = of(0, 0, 100, 0, 100, 100, 0, 100);
-		assertTrue(lasso.contains(50, 50));
-		assertFalse(lasso.contains(150, 50));
-		assertFalse(lasso.contains(50, -1));
+		assertTrue(encloses(lasso, 50, 50));
+		assertFalse(encloses(lasso, 150, 50));
+		assertFalse(encloses(lasso, 50, -1));
 	}
 
 	@Test
 	void leavesOutADent() {
 		Lasso lasso = of(0, 0, 50, 80, 100, 0, 100, 100, 0, 100);
-		assertFalse(lasso.contains(50, 40));
-		assertTrue(lasso.contains(50, 90));
-		assertTrue(lasso.contains(10, 50));
+		assertFalse(encloses(lasso, 50, 40));
+		assertTrue(encloses(lasso, 50, 90));
+		assertTrue(encloses(lasso, 10, 50));
 	}
 
 	@Test
 	void isNothingBeforeItEnclosesSomething() {
-		assertFalse(of(10, 10).contains(10, 10));
-		assertFalse(of(0, 0, 100, 100).contains(50, 50));
+		assertFalse(encloses(of(10, 10), 10, 10));
+		assertFalse(encloses(of(0, 0, 100, 100), 50, 50));
 	}
 
 	@Test

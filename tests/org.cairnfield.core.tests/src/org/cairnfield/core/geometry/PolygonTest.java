@@ -1,9 +1,8 @@
-package org.cairnfield.curation.rules;
+package org.cairnfield.core.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -48,9 +47,25 @@ class PolygonTest {
 		assertThrows(IllegalArgumentException.class, () -> new Polygon(new double[3], new double[4]));
 	}
 
+	/** The edge at the left and at the bottom counts as inside, that at the right and at the top does not, a corner likewise. */
 	@Test
-	void hasAnotherKeyWithAnotherCorner() {
-		assertEquals(Polygon.rectangle(0, 0, 4, 4).key(), Polygon.rectangle(0, 0, 4, 4).key());
-		assertNotEquals(Polygon.rectangle(0, 0, 4, 4).key(), Polygon.rectangle(0, 0, 4, 4.01).key());
+	void countsEachPlaceOnAnEdgeToOneOfTwoNeighbours() {
+		Polygon left = Polygon.rectangle(0, 0, 4, 4);
+		Polygon right = Polygon.rectangle(4, 0, 8, 4);
+		for (double y : new double[] { 0, 1, 3.5 }) {
+			assertFalse(left.contains(4, y));
+			assertTrue(right.contains(4, y));
+			assertTrue(left.contains(0, y));
+		}
+		assertFalse(left.contains(2, 4));
+		assertFalse(left.contains(4, 4));
+	}
+
+	@Test
+	void knowsItsAreaAndWhichWayRoundItGoes() {
+		assertEquals(75, L.signedArea());
+		assertEquals(-16, new Polygon(new double[] { 0, 0, 4, 4 }, new double[] { 0, 4, 4, 0 }).signedArea());
+		double far = 4_864_949;
+		assertEquals(16, Polygon.rectangle(far, far, far + 4, far + 4).signedArea(), 1e-6);
 	}
 }

@@ -1,8 +1,11 @@
-package org.cairnfield.curation.rules;
+package org.cairnfield.core.geometry;
 
 import java.util.Arrays;
 
-/** A closed outline in metres of a floor's frame; corners in order, the first not repeated. Immutable. */
+/**
+ * A closed outline, as a rule in metres of a floor's frame; corners in order, the first not repeated. It may be drawn either way
+ * round. Immutable.
+ */
 public final class Polygon {
 
 	private final double[] xMetres;
@@ -21,7 +24,22 @@ public final class Polygon {
 		return new Polygon(new double[] { x0, x1, x1, x0 }, new double[] { y0, y0, y1, y1 });
 	}
 
-	/** Whether the place lies inside, by the even-odd rule. */
+	/** The number of corners. */
+	public int size() {
+		return xMetres.length;
+	}
+
+	/** Of a corner. */
+	public double xMetres(int corner) {
+		return xMetres[corner];
+	}
+
+	/** Of a corner. */
+	public double yMetres(int corner) {
+		return yMetres[corner];
+	}
+
+	/** Whether the place lies inside, by the even-odd rule. On an edge it may be either. */
 	public boolean contains(double x, double y) {
 		boolean inside = false;
 		for (int i = 0, j = xMetres.length - 1; i < xMetres.length; j = i++) {
@@ -45,6 +63,16 @@ public final class Polygon {
 			nearest = Math.min(nearest, Math.hypot(x - xMetres[i] - at * dx, y - yMetres[i] - at * dy));
 		}
 		return nearest;
+	}
+
+	/** The area enclosed, m², by the surveyor's formula: below 0 where the corners go clockwise, y pointing up. */
+	public double signedArea() {
+		double twice = 0;
+		for (int i = 0, j = xMetres.length - 1; i < xMetres.length; j = i++) {
+			// from the first corner, so that a frame far from its origin costs no digits
+			twice += (xMetres[j] - xMetres[0]) * (yMetres[i] - yMetres[0]) - (xMetres[i] - xMetres[0]) * (yMetres[j] - yMetres[0]);
+		}
+		return twice / 2;
 	}
 
 	/** The smallest x, smallest y, largest x, largest y. */
@@ -85,15 +113,5 @@ public final class Polygon {
 
 	private static double cross(double[] xs, double[] ys, int a, int b, int c) {
 		return (xs[b] - xs[a]) * (ys[c] - ys[a]) - (ys[b] - ys[a]) * (xs[c] - xs[a]);
-	}
-
-	/** Changes where a corner changes. */
-	long key() {
-		long key = xMetres.length;
-		for (int i = 0; i < xMetres.length; i++) {
-			key = ContentKeys.join(ContentKeys.join(key, Double.doubleToLongBits(xMetres[i])),
-					Double.doubleToLongBits(yMetres[i]));
-		}
-		return key;
 	}
 }

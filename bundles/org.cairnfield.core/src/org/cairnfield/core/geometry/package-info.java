@@ -1,0 +1,2 @@
+/** Shapes in the plane of a floor. */
+package org.cairnfield.core.geometry;
