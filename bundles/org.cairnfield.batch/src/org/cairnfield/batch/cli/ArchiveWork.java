@@ -2,6 +2,7 @@ package org.cairnfield.batch.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
@@ -10,11 +11,12 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.Person;
-import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.check.SiblingNames;
+import org.eclipse.emf.ecore.EObject;
 
 /** Opens an archive, lists what is wrong with it, and closes it whatever happens: the one place that decides about damage. */
 final class ArchiveWork {
@@ -77,20 +79,29 @@ final class ArchiveWork {
 				.map(point -> "save point " + point.shortId() + ": " + point.summary()).orElse("nothing changed");
 	}
 
-	/** The site of that id or name; of several of one name none is taken for the one that is meant. */
-	static Site site(Archive archive, String nameOrId) throws ArchiveException {
-		List<Site> sites = archive.getSites();
-		List<Site> found = sites.stream().filter(site -> nameOrId.equals(site.getId())).toList();
+	/**
+	 * The site, survey, floor or device that a person means by its id, level or name. The program itself goes by ids.
+	 *
+	 * @param kind in words
+	 * @throws ArchiveException where there is none, or where several have the name
+	 */
+	static <T extends EObject> T named(String kind, List<T> all, Function<T, String> id, String typed) throws ArchiveException {
+		List<T> found = all.stream().filter(each -> typed.equals(id.apply(each))).toList();
 		if (found.isEmpty()) {
-			found = sites.stream().filter(site -> nameOrId.equals(site.getName()) || nameOrId.equals(ArchiveMap.nameOf(site))).toList();
+			found = all.stream().filter(each -> SiblingNames.isCalled(each, typed)).toList();
 		}
 		if (found.size() == 1) {
 			return found.get(0);
 		}
-		String all = (found.isEmpty() ? sites : found).stream().map(site -> site.getId() + " (" + ArchiveMap.nameOf(site) + ')')
+		String choice = (found.isEmpty() ? all : found).stream().map(each -> id.apply(each) + " (" + SiblingNames.label(each) + ')')
 				.collect(Collectors.joining(", "));
-		throw found.isEmpty() ? new ArchiveException("the archive has no site '" + nameOrId + "'", "its sites are " + all)
-				: new ArchiveException(found.size() + " sites have the name '" + nameOrId + "'", "name the one that is meant by its id: " + all);
+		throw found.isEmpty() ? new ArchiveException("the archive has no " + kind + " '" + typed + "'", "its " + kind + "s are " + choice)
+				: new ArchiveException(found.size() + " " + kind + "s have the name '" + typed + "'", "name the one that is meant by its id: " + choice);
+	}
+
+	/** Likewise, a site. */
+	static Site site(Archive archive, String typed) throws ArchiveException {
+		return named("site", archive.getSites(), Site::getId, typed);
 	}
 
 	/** Splits of those ids, of scopes that do not overlap; where none is named, those chosen for the next release. */

@@ -3,8 +3,8 @@ package org.cairnfield.batch.cli;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.check.SiblingNames;
 import org.cairnfield.model.values.Georeference;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -47,7 +47,7 @@ final class LocateCommand extends ArchiveCommand {
 		site.setGeoreference(where);
 		record(archive);
 		if (json) {
-			printJson(new Json().put("site", ArchiveMap.nameOf(site)).put("id", site.getId()).put("latitudeDegrees", where.latitudeDegrees())
+			printJson(new Json().put("site", SiblingNames.label(site)).put("id", site.getId()).put("latitudeDegrees", where.latitudeDegrees())
 					.put("longitudeDegrees", where.longitudeDegrees()).put("bearingDegrees", where.bearingDegrees()));
 		}
 	}

@@ -1,22 +1,51 @@
 package org.cairnfield.batch.cli;
 
+import java.util.Locale;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.maps.ArchiveMap;
-import org.cairnfield.model.Site;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.check.SiblingNames;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "rename", description = "Gives a site another name, as one save point. Its id stays.")
+@Command(name = "rename", description = "Gives a site, a survey or a device another name, as one save point. Its id stays.")
 final class RenameCommand extends ArchiveCommand {
 
-	@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site.")
-	String name;
+	/** Exactly one of them. */
+	static final class Target {
+		@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site.")
+		String site;
 
-	@Option(names = "--name", required = true, paramLabel = "NAME", description = "The new name; no other site has it.")
+		@Option(names = "--survey", required = true, paramLabel = "SURVEY", description = "Name or id of the survey.")
+		String survey;
+
+		@Option(names = "--device", required = true, paramLabel = "DEVICE", description = "Name or id of the device.")
+		String device;
+
+		EObject in(Archive archive) throws ArchiveException {
+			if (site != null) {
+				return ArchiveWork.site(archive, site);
+			} else if (device != null) {
+				return ArchiveWork.named("device", archive.getDevices(), Device::getId, device);
+			}
+			return ArchiveWork.named("survey", archive.getSites().stream().flatMap(each -> each.getSurveys().stream()).toList(), Survey::getId,
+					survey);
+		}
+	}
+
+	@ArgGroup(multiplicity = "1")
+	Target target;
+
+	@Option(names = "--name", required = true, paramLabel = "NAME",
+			description = "The new name; no other site, survey of the site, or device has it.")
 	String newName;
 
 	@Override
@@ -33,17 +62,16 @@ final class RenameCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		Site site = ArchiveWork.site(archive.archive(), name);
+		EObject object = target.in(archive.archive());
 		String wanted = newName.strip();
-		for (Site other : archive.archive().getSites()) {
-			if (other != site && (wanted.equals(other.getName()) || wanted.equals(ArchiveMap.nameOf(other)))) {
-				throw new ArchiveException("site " + other.getId() + " has the name '" + wanted + "' already", "choose another");
-			}
+		String refusal = SiblingNames.refusal(object, wanted).orElse(null);
+		if (refusal != null) {
+			throw new ArchiveException(refusal, "choose another");
 		}
-		site.setName(wanted);
+		object.eSet(object.eClass().getEStructuralFeature("name"), wanted);
 		record(archive);
 		if (json) {
-			printJson(new Json().put("site", site.getId()).put("name", wanted));
+			printJson(new Json().put(object.eClass().getName().toLowerCase(Locale.ROOT), EcoreUtil.getID(object)).put("name", wanted));
 		}
 	}
 }

@@ -16,7 +16,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.exchange.FileReport;
@@ -137,13 +139,15 @@ public final class SurveyTaking {
 			}
 		}
 		String stem = stem(report.file());
+		Map<Integer, Long> ofSite = parts.keySet().stream().collect(Collectors.groupingBy(Part::site, Collectors.counting()));
 		parts.forEach((part, samples) -> {
 			String siteName = map.sites().get(part.site());
 			Site site = names.site(siteName, command);
 			Survey survey = ModelFactory.eINSTANCE.createSurvey();
 			survey.setId(names.unused(parts.size() == 1 ? stem : stem + "-" + siteName
 					+ (part.device() == RadioMap.NO_DEVICE ? "" : "-" + map.devices().get(part.device()))));
-			survey.setName(stem);
+			survey.setName(names.unusedName(site, part.device() == RadioMap.NO_DEVICE || ofSite.get(part.site()) == 1 ? stem
+					: stem + ' ' + map.devices().get(part.device())));
 			survey.setKind(kind);
 			survey.setSourceFile(report.file().getFileName().toString());
 			survey.setSourceDigest(digest);
@@ -205,7 +209,7 @@ public final class SurveyTaking {
 			if (names.newFloor(siteName, level)) {
 				Floor floor = ModelFactory.eINSTANCE.createFloor();
 				floor.setLevel(level);
-				floor.setName("Floor " + level);
+				floor.setName(names.unusedName(site, "Floor " + level));
 				command.addFloor(site, floor);
 			}
 		}
@@ -225,8 +229,9 @@ public final class SurveyTaking {
 	private static final class Names {
 		private final Set<String> ids = new HashSet<>();
 		private final Map<String, Site> sites = new HashMap<>();
-		private final Set<String> shared = new HashSet<>();
 		private final Map<String, Device> devices = new HashMap<>();
+		private final Map<String, Set<String>> shared = new HashMap<>();
+		private final Map<Site, Set<String>> inSite = new HashMap<>();
 		private final Map<String, AccessPoint> accessPoints = new HashMap<>();
 		private final Set<String> floors = new HashSet<>();
 
@@ -234,21 +239,51 @@ public final class SurveyTaking {
 			for (Site site : archive.getSites()) {
 				String name = ModelText.name(site);
 				sites.put(name, site);
-				if (site.getName() != null && !name.equals(site.getName())) {
-					shared.add(site.getName());
-				}
+				note(site.getName(), name);
 				use(site.getId());
-				site.getSurveys().forEach(survey -> use(survey.getId()));
-				site.getFloors().forEach(floor -> newFloor(name, floor.getLevel()));
+				site.getSurveys().forEach(survey -> {
+					use(survey.getId());
+					unusedName(site, survey.getName());
+				});
+				site.getFloors().forEach(floor -> {
+					newFloor(name, floor.getLevel());
+					unusedName(site, ModelText.name(floor));
+				});
 			}
 			archive.getDevices().forEach(device -> {
-				devices.put(device.getName(), device);
+				String name = ModelText.name(device);
+				devices.put(name, device);
+				note(device.getName(), name);
 				use(device.getId());
 			});
 			archive.getAccessPoints().forEach(accessPoint -> {
 				accessPoints.put(ModelText.address(accessPoint), accessPoint);
 				use(accessPoint.getId());
 			});
+		}
+
+		/** Notes a name that does not say which one is meant. */
+		private void note(String name, String label) {
+			if (name != null && !name.isBlank() && !name.equals(label)) {
+				shared.computeIfAbsent(name, n -> new TreeSet<>()).add(label);
+			}
+		}
+
+		private void requireOne(String what, String name) {
+			if (shared.containsKey(name)) {
+				throw new UnfitSurveyException("several " + what + "s of the archive have the name '" + name + "': write "
+						+ String.join(" or ", shared.get(name)) + " in the survey, or give all but one another name");
+			}
+		}
+
+		/** The name, with a number behind it where a survey or a floor of the site has it already. */
+		String unusedName(Site site, String name) {
+			Set<String> used = inSite.computeIfAbsent(site, s -> new HashSet<>());
+			String tried = name;
+			for (int n = 2; !used.add(tried); n++) {
+				tried = name + " (" + n + ')';
+			}
+			return tried;
 		}
 
 		private boolean use(String id) {
@@ -270,11 +305,7 @@ public final class SurveyTaking {
 		}
 
 		Site site(String name, TakeSurveysCommand command) {
-			if (shared.contains(name) && !sites.containsKey(name)) {
-				throw new UnfitSurveyException("several sites of the archive have the name '" + name + "': write "
-						+ String.join(" or ", sites.keySet().stream().filter(n -> n.startsWith(name + " (")).sorted().toList())
-						+ " in the survey, or give all but one another name");
-			}
+			requireOne("site", name);
 			return sites.computeIfAbsent(name, n -> {
 				Site site = ModelFactory.eINSTANCE.createSite();
 				site.setName(n);
@@ -285,6 +316,7 @@ public final class SurveyTaking {
 		}
 
 		Device device(String name, TakeSurveysCommand command) {
+			requireOne("device", name);
 			return devices.computeIfAbsent(name, n -> {
 				Device device = ModelFactory.eINSTANCE.createDevice();
 				device.setName(n);

@@ -103,11 +103,12 @@ public final class ArchiveMap {
 		void add(Site site, Survey survey, Predicate<Integer> wantedLevel) {
 			SampleTable table = survey.table();
 			String siteName = ModelText.name(site);
+			String device = survey.getDevice() == null ? null : ModelText.name(survey.getDevice());
 			int[] column = table.accessPoints().stream()
 					.mapToInt(id -> accessPoints.computeIfAbsent(id, builder::accessPoint)).toArray();
 			for (int row = 0; row < table.size(); row++) {
 				if (table.isKept(row) && wantedLevel.test(table.floorLevel(row))) {
-					addSample(siteName, survey, table, row, column);
+					addSample(siteName, survey, device, row, column);
 				}
 			}
 			surveys.add(new org.cairnfield.curation.rules.Survey(survey.getId(), siteName,
@@ -115,10 +116,11 @@ public final class ArchiveMap {
 					Optional.ofNullable(survey.getSourceDigest())));
 		}
 
-		private void addSample(String siteName, Survey survey, SampleTable table, int row, int[] column) {
+		private void addSample(String siteName, Survey survey, String device, int row, int[] column) {
+			SampleTable table = survey.table();
 			builder.sample(siteName, table.floorLevel(row), table.xMetres(row), table.yMetres(row));
-			if (survey.getDevice() != null) {
-				builder.device(ModelText.name(survey.getDevice()));
+			if (device != null) {
+				builder.device(device);
 			}
 			if (table.timeMillis(row) != SampleTable.NO_TIME) {
 				builder.time(table.timeMillis(row));

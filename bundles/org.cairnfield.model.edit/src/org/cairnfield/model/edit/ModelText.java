@@ -1,8 +1,6 @@
 package org.cairnfield.model.edit;
 
 import java.time.LocalDate;
-import java.util.List;
-import java.util.function.Function;
 
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -16,13 +14,11 @@ import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.Waiver;
+import org.cairnfield.model.check.SiblingNames;
 import org.cairnfield.model.util.ModelSwitch;
 import org.eclipse.emf.ecore.EObject;
 
-/**
- * Names of objects of the model, as people read them: the name or, where there is none, the id. Where another site or device has
- * the same name, the id follows it, so that two never look like one.
- */
+/** Names of objects of the model, as people read them; see {@link SiblingNames}. */
 public final class ModelText {
 
 	private static final ModelSwitch<String> NAMES = new ModelSwitch<>() {
@@ -34,13 +30,12 @@ public final class ModelText {
 
 		@Override
 		public String caseSite(Site site) {
-			return site.eContainer() instanceof Archive archive ? unique(site, Site::getName, Site::getId, archive.getSites())
-					: or(site.getName(), site.getId());
+			return SiblingNames.label(site);
 		}
 
 		@Override
 		public String caseFloor(Floor floor) {
-			return or(floor.getName(), "Floor " + floor.getLevel());
+			return SiblingNames.label(floor);
 		}
 
 		@Override
@@ -50,14 +45,13 @@ public final class ModelText {
 
 		@Override
 		public String caseDevice(Device device) {
-			return device.eContainer() instanceof Archive archive ? unique(device, Device::getName, Device::getId, archive.getDevices())
-					: or(device.getName(), device.getId());
+			return SiblingNames.label(device);
 		}
 
 		@Override
 		public String caseSurvey(Survey survey) {
 			LocalDate date = survey.getDate();
-			return or(survey.getName(), survey.getId()) + (date == null ? "" : ", " + date);
+			return SiblingNames.label(survey) + (date == null ? "" : ", " + date);
 		}
 
 		@Override
@@ -102,18 +96,6 @@ public final class ModelText {
 	/** What maps and findings call an access point: its address or, where it has none, its id. */
 	public static String address(AccessPoint accessPoint) {
 		return or(accessPoint.getAddress(), accessPoint.getId());
-	}
-
-	private static <T> String unique(T object, Function<T, String> name, Function<T, String> id, List<T> siblings) {
-		String label = or(name.apply(object), id.apply(object));
-		while (isTaken(label, object, name, id, siblings)) {
-			label += " (" + id.apply(object) + ')';
-		}
-		return label;
-	}
-
-	private static <T> boolean isTaken(String label, T object, Function<T, String> name, Function<T, String> id, List<T> siblings) {
-		return siblings.stream().anyMatch(other -> other != object && label.equals(or(name.apply(other), id.apply(other))));
 	}
 
 	private static String or(String text, String otherwise) {

@@ -9,6 +9,7 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -89,6 +90,37 @@ class SiteNamesTest {
 		Cli.ok("rename", "-q", "--archive", archive, "--site", ids.get(1), "--name", "Elsewhere");
 		assertFalse(Cli.run("check", "--archive", archive).err().contains("have the same name"));
 		locate(name, 10).ended(ExitCode.OK);
+	}
+
+	/** Files of one name from two folders: their surveys have different names, and may be given others. */
+	@Test
+	void takesFilesOfOneNameAsSurveysOfDifferentNames() throws IOException {
+		Path other = Files.createDirectory(folder.resolve("autumn")).resolve("survey.csv");
+		TestSurveys.wide(other, TestSurveys.map(40), "M");
+		Cli.ok("intake", "-q", "--map", other, "--archive", archive);
+		Set<String> names = new HashSet<>();
+		change(sites -> sites.forEach(site -> site.getSurveys().forEach(each -> assertTrue(names.add(site.getId() + "/" + each.getName())))));
+		assertTrue(names.containsAll(Set.of(ids.get(0) + "/survey", ids.get(0) + "/survey (2)")), names::toString);
+		assertFalse(Cli.run("check", "--archive", archive).err().contains("have the same name"));
+		String id = surveysNamed("survey").get(0);
+		Cli.run("rename", "-q", "--archive", archive, "--survey", id, "--name", "survey (2)").ended(ExitCode.ARCHIVE).says("already");
+		Cli.run("rename", "-q", "--archive", archive, "--survey", "survey", "--name", "Spring").ended(ExitCode.ARCHIVE).says("2 surveys have");
+		Cli.ok("rename", "-q", "--archive", archive, "--survey", id, "--name", "Spring");
+		assertEquals(List.of(id), surveysNamed("Spring"));
+	}
+
+	private List<String> surveysNamed(String wanted) throws IOException {
+		List<String> found = new ArrayList<>();
+		change(sites -> sites.forEach(site -> site.getSurveys().stream().filter(each -> wanted.equals(each.getName()))
+				.forEach(each -> found.add(each.getId()))));
+		return found;
+	}
+
+	@Test
+	void renamesOneThingAtATime() {
+		Cli.run("rename", "-q", "--archive", archive, "--name", "Elsewhere").ended(ExitCode.USAGE);
+		Cli.run("rename", "-q", "--archive", archive, "--site", ids.get(0), "--device", "A", "--name", "B").ended(ExitCode.USAGE);
+		Cli.run("rename", "-q", "--archive", archive, "--device", "nobody's", "--name", "B").ended(ExitCode.ARCHIVE).says("no device 'nobody's'");
 	}
 
 	@Test

@@ -24,7 +24,7 @@ import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
-import org.cairnfield.model.check.SiteNames;
+import org.cairnfield.model.check.SiblingNames;
 import org.cairnfield.model.values.Ids;
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
@@ -96,7 +96,7 @@ public final class ArchiveReader {
 			reader.readSplits(archive);
 			reader.readLedgers(archive);
 			reader.reportStrays();
-			reader.notices.addAll(SiteNames.problems(archive));
+			reader.notices.addAll(SiblingNames.problems(archive));
 		} else {
 			archive = ModelFactory.eINSTANCE.createArchive();
 			archive.setName("");

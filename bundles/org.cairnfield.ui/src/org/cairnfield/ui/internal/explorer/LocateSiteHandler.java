@@ -6,6 +6,7 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.LocateSiteCommand;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Georeference;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
@@ -30,7 +31,7 @@ public final class LocateSiteHandler extends AbstractHandler {
 	}
 
 	private static void ask(Shell shell, ArchiveSession session, Site site) {
-		InputDialog dialog = new InputDialog(shell, "Place on Earth of " + site.getName(),
+		InputDialog dialog = new InputDialog(shell, "Place on Earth of " + ModelText.name(site),
 				"Latitude and longitude of the frame's origin (WGS 84), and the bearing of its y axis clockwise from north: three numbers in degrees, "
 						+ "with blanks between. Leave it empty where that is not known.",
 				site.getGeoreference() == null ? "" : site.getGeoreference().toString(), LocateSiteHandler::problem);

@@ -15,6 +15,7 @@ import org.cairnfield.exchange.Guess;
 import org.cairnfield.exchange.IntakeOptions;
 import org.cairnfield.exchange.Preview;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.edit.ModelText;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -142,13 +143,13 @@ final class PlacePage extends IntakePage {
 		List<String> sites = new ArrayList<>(List.of(AS_FILE));
 		Set<Integer> levels = new TreeSet<>();
 		state.session().archive().getSites().forEach(each -> {
-			sites.add(each.getName());
+			sites.add(ModelText.name(each));
 			each.getFloors().forEach(of -> levels.add(of.getLevel()));
 		});
 		List<String> floors = new ArrayList<>(List.of(AS_FILE));
 		levels.forEach(level -> floors.add(level.toString()));
 		List<String> devices = new ArrayList<>(List.of(AS_FILE));
-		state.session().archive().getDevices().forEach(each -> devices.add(each.getName()));
+		state.session().archive().getDevices().forEach(each -> devices.add(ModelText.name(each)));
 		site.fill(sites, same(entries.stream().map(e -> e.options().site().orElse(AS_FILE)).toList()), evidence(entries, "site"));
 		floor.fill(floors, same(entries.stream().map(e -> e.options().floor().map(level -> level.toString()).orElse(AS_FILE)).toList()),
 				evidence(entries, "floor"));

@@ -39,8 +39,8 @@ final class TableSnapshot {
 		for (int from = 0; from < samples.size();) {
 			int until = endOfSurvey(from);
 			Survey survey = samples.survey(from);
-			segments.add(new Segment(survey, new SampleRows.Part(survey.getId(), survey.getSite().getName(),
-					survey.getDevice() == null ? "" : survey.getDevice().getName(), samples.table(from)), from, until));
+			segments.add(new Segment(survey, new SampleRows.Part(survey.getId(), ModelText.name(survey.getSite()),
+					survey.getDevice() == null ? "" : ModelText.name(survey.getDevice()), samples.table(from)), from, until));
 			from = until;
 		}
 		findings = session.findings().open();

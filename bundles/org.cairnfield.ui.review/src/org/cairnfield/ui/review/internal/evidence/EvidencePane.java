@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
@@ -81,7 +82,7 @@ final class EvidencePane implements DeskListener {
 		}
 		SampleTable table = ref.survey().table();
 		Site site = ref.survey().getSite();
-		return String.format(Locale.ROOT, "%s, floor %d, x %.2f m, y %.2f m", site == null ? "" : site.getName(),
+		return String.format(Locale.ROOT, "%s, floor %d, x %.2f m, y %.2f m", site == null ? "" : ModelText.name(site),
 				table.floorLevel(ref.row()), table.xMetres(ref.row()), table.yMetres(ref.row()));
 	}
 
