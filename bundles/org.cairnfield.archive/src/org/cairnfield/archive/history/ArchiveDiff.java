@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
+import org.cairnfield.model.values.Count;
 
 /**
  * The difference of two states of an archive as radio maps.
@@ -48,7 +49,7 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 		counts.forEach((key, count) -> {
 			int blank = key.lastIndexOf(' ');
 			ObjectChange.Way way = ObjectChange.Way.values()[Integer.parseInt(key.substring(blank + 1))];
-			lines.add(Words.count(count, key.substring(0, blank)) + ' ' + Words.of(way));
+			lines.add(Count.of(count, key.substring(0, blank)) + ' ' + Words.of(way));
 		});
 		lines.addAll(notes);
 		return lines;
@@ -77,14 +78,14 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 	private static void add(List<String> lines, List<SurveyDiff> surveys, String what, String how, Predicate<SampleChange> way) {
 		long count = surveys.stream().mapToLong(survey -> survey.count(way)).sum();
 		if (count > 0) {
-			lines.add(Words.count(count, what) + ' ' + how);
+			lines.add(Count.of(count, what) + ' ' + how);
 		}
 	}
 
 	private static void count(List<String> lines, List<SurveyDiff> surveys, String how, ToLongFunction<SurveyDiff> counted) {
 		long count = surveys.stream().mapToLong(counted).sum();
 		if (count > 0) {
-			lines.add(Words.count(count, "reading") + ' ' + how);
+			lines.add(Count.of(count, "reading") + ' ' + how);
 		}
 	}
 }

@@ -1,5 +1,7 @@
 package org.cairnfield.archive.history;
 
+import org.cairnfield.model.values.Count;
+
 /**
  * Verdicts of a ledger that were there at one time, and later are gone or other than they were.
  *
@@ -18,7 +20,7 @@ public record LedgerLoss(String where, String file, String what, int lines, Stri
 	@Override
 	public String toString() {
 		String shown = example.replace('\t', ' ');
-		return file + ", " + where + ": " + lines + (lines == 1 ? " verdict" : " verdicts") + ' ' + what + ", "
+		return file + ", " + where + ": " + Count.of(lines, "verdict") + ' ' + what + ", "
 				+ (lines == 1 ? "" : "the first ") + '\'' + (shown.length() > SHOWN ? shown.substring(0, SHOWN) + "…" : shown) + '\''
 				+ (putBack ? "; put back since" : "");
 	}

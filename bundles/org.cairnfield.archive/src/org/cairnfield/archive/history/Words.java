@@ -5,15 +5,10 @@ import java.util.stream.Collectors;
 
 import org.cairnfield.archive.internal.text.Escapes;
 
-/** Counts in words. */
+/** Changes in words. */
 final class Words {
 
 	private Words() {
-	}
-
-	/** {@code 1 sample}, {@code 2 samples}. */
-	static String count(long count, String one) {
-		return count + " " + (count == 1 ? one : one + 's');
 	}
 
 	static String of(ObjectChange.Way way) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
@@ -63,7 +64,7 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, VerdictsComm
 		}
 		return new CarryOver(List.copyOf(carried), List.copyOf(left),
 				new VerdictsCommand(archive, to.getId(), carried, recorded, clock,
-						"Carry over " + carried.size() + (carried.size() == 1 ? " verdict from " : " verdicts from ") + from.getId()));
+						"Carry over " + Count.of(carried.size(), "verdict") + " from " + from.getId()));
 	}
 
 	private static Optional<String> obstacle(Standing standing, Standings after, ContentOfReview content, Split to) {

@@ -18,6 +18,7 @@ import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleKey;
 import org.eclipse.emf.common.command.Command;
 
@@ -89,7 +90,7 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 		List<LedgerEntry> given = problems.isEmpty()
 				? reading.given.stream().sorted(Comparator.comparing(LedgerEntry::time)).toList() : List.of();
 		return new VerdictIntake(new VerdictsCommand(archive, split.getId(), given, recorded, clock,
-				"Take in " + given.size() + (given.size() == 1 ? " verdict" : " verdicts")), given.size(), reading.known, reading.blank, List.copyOf(problems));
+				"Take in " + Count.of(given.size(), "verdict")), given.size(), reading.known, reading.blank, List.copyOf(problems));
 	}
 
 	private static final class Reading {

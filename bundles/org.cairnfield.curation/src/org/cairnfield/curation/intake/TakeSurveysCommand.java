@@ -12,6 +12,7 @@ import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.values.Count;
 import org.eclipse.emf.common.command.AbstractCommand;
 
 /** Adds surveys to an archive, and the sites, floors, devices and access points that they need. */
@@ -93,6 +94,6 @@ public final class TakeSurveysCommand extends AbstractCommand {
 	@Override
 	public String getLabel() {
 		int samples = surveys.keySet().stream().mapToInt(survey -> survey.table().size()).sum();
-		return "Take in " + surveys.size() + (surveys.size() == 1 ? " survey" : " surveys") + ", " + samples + " samples";
+		return "Take in " + Count.of(surveys.size(), "survey") + ", " + Count.of(samples, "sample");
 	}
 }

@@ -12,6 +12,7 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.Georeference;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
@@ -31,7 +32,7 @@ final class Values {
 	/** @param archive that names what a value refers to; may be null */
 	static String text(Object value, Archive archive) {
 		if (value instanceof Outline outline) {
-			return count(outline.size(), "corner") + ", " + number(outline.areaSquareMetres(), 1) + " m²";
+			return Count.of(outline.size(), "corner") + ", " + number(outline.areaSquareMetres(), 1) + " m²";
 		} else if (value instanceof Placement placement) {
 			return "1 pixel is " + number(placement.metresPerPixel() * 100, 2) + " cm, turned by "
 					+ number(placement.turnDegrees(), 2) + "°, first pixel at x " + number(placement.xMetres(), 2) + " m, y "
@@ -93,11 +94,6 @@ final class Values {
 
 	static String number(double value, int decimals) {
 		return Double.isFinite(value) ? String.format(Locale.ROOT, "%,." + decimals + "f", value).replace('-', '−') : "";
-	}
-
-	/** "1 corner", "1,200 corners". */
-	static String count(long count, String what) {
-		return number(count, 0) + ' ' + what + (count == 1 ? "" : "s");
 	}
 
 	static String percent(double share) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SamplesCommand;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleEdit;
 import org.cairnfield.model.values.SampleTable;
 
@@ -40,6 +41,6 @@ final class LeaveOutReadingsCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return "Leave out readings of " + samples + (samples == 1 ? " sample" : " samples");
+		return "Leave out readings of " + Count.of(samples, "sample");
 	}
 }

@@ -2,6 +2,7 @@ package org.cairnfield.curation.rules;
 
 import java.util.List;
 import java.util.Locale;
+import org.cairnfield.model.values.Count;
 
 /**
  * A change that a finding offers, as plain data: who keeps the archive turns it into a change that can be undone.
@@ -23,7 +24,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "set aside " + Words.count(size(), "sample") + ": " + reason;
+			return "set aside " + Count.of(size(), "sample") + ": " + reason;
 		}
 
 		@Override
@@ -40,7 +41,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "set aside " + Words.count(size(), "access point") + ": " + reason;
+			return "set aside " + Count.of(size(), "access point") + ": " + reason;
 		}
 
 		@Override
@@ -70,7 +71,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "exchange x and y of " + Words.count(size(), "sample");
+			return "exchange x and y of " + Count.of(size(), "sample");
 		}
 
 		@Override
@@ -87,7 +88,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "put " + Words.count(size(), "sample") + " on floor " + level;
+			return "put " + Count.of(size(), "sample") + " on floor " + level;
 		}
 
 		@Override
@@ -104,8 +105,8 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "leave out " + Words.count(size(), "reading") + " of "
-					+ Words.count(readings.stream().map(Reading::sampleId).distinct().count(), "sample") + ": " + reason;
+			return "leave out " + Count.of(size(), "reading") + " of "
+					+ Count.of(readings.stream().map(Reading::sampleId).distinct().count(), "sample") + ": " + reason;
 		}
 
 		@Override

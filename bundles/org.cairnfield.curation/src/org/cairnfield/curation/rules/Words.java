@@ -13,16 +13,6 @@ public final class Words {
 	private Words() {
 	}
 
-	/** {@code 1 sample}, {@code 12 samples}, {@code 12,345 samples}. */
-	public static String count(long n, String singular) {
-		return count(n, singular, singular + "s");
-	}
-
-	/** Likewise where the plural takes more than an s. */
-	public static String count(long n, String singular, String plural) {
-		return String.format(Locale.ROOT, "%,d %s", n, n == 1 ? singular : plural);
-	}
-
 	/** With one digit behind the point: {@code 3.4 m}. */
 	public static String metres(double metres) {
 		return String.format(Locale.ROOT, "%.1f m", metres);

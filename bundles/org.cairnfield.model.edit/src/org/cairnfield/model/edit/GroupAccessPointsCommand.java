@@ -4,6 +4,7 @@ import java.util.Collection;
 
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.values.Count;
 
 /** Notes that access points share one radio, or that they do not. */
 public final class GroupAccessPointsCommand extends FieldCommand {
@@ -18,7 +19,7 @@ public final class GroupAccessPointsCommand extends FieldCommand {
 
 	@Override
 	protected String label(int changing) {
-		return radio == null ? "Ungroup " + Phrase.count(changing, "access point")
-				: "Group " + Phrase.count(changing, "access point") + " as radio " + radio;
+		return radio == null ? "Ungroup " + Count.of(changing, "access point")
+				: "Group " + Count.of(changing, "access point") + " as radio " + radio;
 	}
 }

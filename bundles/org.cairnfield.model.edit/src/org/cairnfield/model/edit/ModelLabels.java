@@ -6,6 +6,7 @@ import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Samples;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.provider.ModelItemProviderAdapterFactory;
+import org.cairnfield.model.values.Count;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.edit.provider.DecoratorAdapterFactory;
@@ -33,7 +34,7 @@ public final class ModelLabels extends DecoratorAdapterFactory {
 	/** Name, and the number of samples where there can be any: "Tide House (611 samples)". */
 	public String text(EObject object) {
 		OptionalInt samples = counts.of(object);
-		return ModelText.name(object) + (samples.isEmpty() ? "" : " (" + Phrase.count(samples.getAsInt(), "sample") + ')');
+		return ModelText.name(object) + (samples.isEmpty() ? "" : " (" + Count.of(samples.getAsInt(), "sample") + ')');
 	}
 
 	@Override

@@ -4,6 +4,7 @@ import java.util.Collection;
 
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.values.Count;
 
 /** Sets access points aside for a reason, or takes them back into the map. */
 public final class SetAccessPointStateCommand extends FieldCommand {
@@ -33,6 +34,6 @@ public final class SetAccessPointStateCommand extends FieldCommand {
 
 	@Override
 	protected String label(int changing) {
-		return (kept ? "Keep " : "Set aside ") + Phrase.count(changing, "access point");
+		return (kept ? "Keep " : "Set aside ") + Count.of(changing, "access point");
 	}
 }

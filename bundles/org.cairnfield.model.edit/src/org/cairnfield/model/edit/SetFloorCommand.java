@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 
 import org.cairnfield.model.Site;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleEdit;
 import org.cairnfield.model.values.SampleTable;
 
@@ -46,6 +47,6 @@ public final class SetFloorCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return "Put " + Phrase.count(samples, "sample") + " on floor " + level;
+		return "Put " + Count.of(samples, "sample") + " on floor " + level;
 	}
 }

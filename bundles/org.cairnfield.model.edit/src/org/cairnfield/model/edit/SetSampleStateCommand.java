@@ -3,6 +3,7 @@ package org.cairnfield.model.edit;
 import java.util.Collection;
 import java.util.Objects;
 
+import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleEdit;
 import org.cairnfield.model.values.SampleTable;
 
@@ -44,6 +45,6 @@ public final class SetSampleStateCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return (reason == null ? "Keep " : "Set aside ") + Phrase.count(samples, "sample");
+		return (reason == null ? "Keep " : "Set aside ") + Count.of(samples, "sample");
 	}
 }

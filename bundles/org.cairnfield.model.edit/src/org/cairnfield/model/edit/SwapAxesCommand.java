@@ -2,6 +2,7 @@ package org.cairnfield.model.edit;
 
 import java.util.Collection;
 
+import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleEdit;
 import org.cairnfield.model.values.SampleTable;
 
@@ -24,6 +25,6 @@ public final class SwapAxesCommand extends SamplesCommand {
 
 	@Override
 	protected String label(int samples) {
-		return "Swap x and y of " + Phrase.count(samples, "sample");
+		return "Swap x and y of " + Count.of(samples, "sample");
 	}
 }

@@ -7,6 +7,7 @@ import java.util.Objects;
 
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Waiver;
+import org.cairnfield.model.values.Count;
 import org.eclipse.emf.common.command.AbstractCommand;
 
 /** Adds waivers of findings to the archive; a finding that is waived already is left as it is. */
@@ -64,6 +65,6 @@ public final class WaiveCommand extends AbstractCommand {
 
 	@Override
 	public String getLabel() {
-		return "Waive " + Phrase.count(isPrepared ? added.size() : given.size(), "finding");
+		return "Waive " + Count.of(isPrepared ? added.size() : given.size(), "finding");
 	}
 }

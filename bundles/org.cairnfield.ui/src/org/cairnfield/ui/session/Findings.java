@@ -20,6 +20,7 @@ import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
@@ -140,8 +141,7 @@ public final class Findings {
 	}
 
 	private String count(Severity severity, String what) {
-		long n = count(severity);
-		return n + " " + what + (n == 1 ? "" : "s");
+		return Count.of(count(severity), what);
 	}
 
 	/** Open findings about a sample, worst first. */

@@ -11,7 +11,6 @@ import org.cairnfield.archive.internal.text.Layout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.XmlSeal;
 import org.cairnfield.model.Archive;
-import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.values.Ids;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;

@@ -20,6 +20,7 @@ import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.AccessPoints;
+import org.cairnfield.model.values.Count;
 
 /**
  * Addresses that are not from a vendor's block: the U/L bit of the first octet is set (RFC 9542 section 2.1). A hint
@@ -53,7 +54,7 @@ public final class LocalAddressRule extends DescribedRule {
 			return Outcome.found(List.of());
 		}
 		String message = String.format(Locale.ROOT, "%s of %d %s locally administered: %s.",
-				Words.count(local.size(), "address", "addresses"), addresses, local.size() == 1 ? "is" : "are",
+				Count.of(local.size(), "address", "addresses"), addresses, local.size() == 1 ? "is" : "are",
 				Words.list(local));
 		return Outcome.found(List.of(Finding.of(this).message(message)
 				.about(local.stream().map(Subject.OfAccessPoint::new).toList()).figure("addresses", local.size(), "")

@@ -22,6 +22,7 @@ import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.AccessPoints;
 import org.cairnfield.curation.rules.evidence.Spots;
+import org.cairnfield.model.values.Count;
 
 /** Access points heard at too few places to help, and those in the list that nobody heard. */
 public final class RarelyHeardRule extends DescribedRule {
@@ -63,12 +64,12 @@ public final class RarelyHeardRule extends DescribedRule {
 		List<Finding> findings = new ArrayList<>();
 		if (!rarely.isEmpty()) {
 			findings.add(finding(rarely, String.format(Locale.ROOT, "%s heard at fewer than %d places, %d of them in one"
-					+ " sample only: %s.", Words.count(rarely.size(), "access point"), settings.countOf(FEWEST), once,
+					+ " sample only: %s.", Count.of(rarely.size(), "access point"), settings.countOf(FEWEST), once,
 					Words.list(rarely)), "heard at too few places"));
 		}
 		if (!never.isEmpty()) {
 			findings.add(finding(never, String.format(Locale.ROOT, "%s never heard: %s.",
-					Words.count(never.size(), "access point"), Words.list(never)), "never heard"));
+					Count.of(never.size(), "access point"), Words.list(never)), "never heard"));
 		}
 		return Outcome.found(findings);
 	}

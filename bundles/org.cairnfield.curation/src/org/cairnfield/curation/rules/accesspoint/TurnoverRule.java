@@ -19,6 +19,7 @@ import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.AccessPoints;
 import org.cairnfield.curation.rules.evidence.Epochs;
+import org.cairnfield.model.values.Count;
 
 /** Access points that are gone, or new, since the last campaign at a site: heard well at one, not at all at the other. */
 public final class TurnoverRule extends DescribedRule {
@@ -75,7 +76,7 @@ public final class TurnoverRule extends DescribedRule {
 	private Finding finding(RuleInput input, Epochs epochs, int last, List<String> names, List<Integer> found,
 			Settings settings) {
 		String message = String.format(Locale.ROOT, "%s of %s, heard at %s dBm or more at several places %s %s, %s %s: %s.",
-				Words.count(names.size(), "access point"), input.unit(), Words.number(settings.of(LEVEL)),
+				Count.of(names.size(), "access point"), input.unit(), Words.number(settings.of(LEVEL)),
 				vanished ? "until" : "from", vanished ? epochs.all().get(last - 1).last() : epochs.all().get(last).first(),
 				names.size() == 1 ? "was" : "were",
 				vanished ? "not heard since" : "not heard before, at places surveyed both times", Words.list(names));

@@ -20,6 +20,7 @@ import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.FloorPlan;
+import org.cairnfield.model.values.Count;
 
 /**
  * Parts of a floor farther from any sample than a stated distance: cells within the outline, joined where they touch.
@@ -104,7 +105,7 @@ public final class CoverageGapRule extends DescribedRule {
 				: String.format(Locale.ROOT,
 						"About %.0f m² between the samples of %s, in %s, lie farther than %s from any; the floor has no"
 								+ " outline to say what of that is floor.",
-						area, input.unit(), Words.count(gaps, "part"), Words.metres(settings.of(METRES)));
+						area, input.unit(), Count.of(gaps, "part"), Words.metres(settings.of(METRES)));
 		return Finding.of(this).severity(outlined ? Severity.WARNING : Severity.NOTE).message(message).about(cells)
 				.figure("area", area, "m²").figure("parts", gaps, "").figure("x", x, "m").figure("y", y, "m").build();
 	}

@@ -15,12 +15,12 @@ import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.Scope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
-import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.DeviceDifferences;
 import org.cairnfield.curation.rules.evidence.Robust;
+import org.cairnfield.model.values.Count;
 
 /**
  * Devices that read higher or lower than the one with most samples, at places where both stood: the middle over places
@@ -85,7 +85,7 @@ public final class DeviceOffsetRule extends DescribedRule {
 		double whole = Math.round((known + offsetDb) * 10) / 10.0;
 		String message = String.format(Locale.ROOT,
 				"%s reads %.1f dB %s than %s at %s where both stood (95 %% interval %.1f … %.1f dB)%s.", name,
-				Math.abs(offsetDb), offsetDb > 0 ? "more" : "less", than, Words.count(n, "place"), low, high,
+				Math.abs(offsetDb), offsetDb > 0 ? "more" : "less", than, Count.of(n, "place"), low, high,
 				known == 0 ? "" : String.format(Locale.ROOT, ", beyond the %.1f dB already taken out", known));
 		findings.add(Finding.of(this).message(message).about(map.deviceNamed(name))
 				.beside(List.of(map.deviceNamed(than))).figure("offset", offsetDb, "dB").figure("low", low, "dB")

@@ -19,6 +19,7 @@ import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.SignalNeighbours;
+import org.cairnfield.model.values.Count;
 
 /**
  * A stretch of a survey in which x and y were exchanged. A single sample may fit better that way by chance; three in a
@@ -59,7 +60,7 @@ public final class SwappedAxesRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"%s in a row of %s on floor %d, %s to %s: samples that hear the same lie %s from where they are noted, and"
 						+ " %s with x and y exchanged.",
-				Words.count(samples.length, "sample"), survey, map.map().floor(samples[0]), map.sampleId(samples[0]),
+				Count.of(samples.length, "sample"), survey, map.map().floor(samples[0]), map.sampleId(samples[0]),
 				map.sampleId(samples[samples.length - 1]), Words.metres(asNoted), Words.metres(exchanged));
 		return Finding.of(this).message(message).about(map.subjects(samples))
 				.beside(List.of(new Subject.OfSurvey(survey))).figure("samples", samples.length, "")

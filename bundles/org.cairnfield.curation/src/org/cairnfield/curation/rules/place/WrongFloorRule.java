@@ -22,6 +22,7 @@ import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Sequence;
 import org.cairnfield.curation.rules.evidence.SignalNeighbours;
+import org.cairnfield.model.values.Count;
 
 /** Samples that hear what another floor hears. A floor between takes some 14 dB (ITU-R P.1238, office, 2.4 GHz). */
 public final class WrongFloorRule extends DescribedRule {
@@ -92,7 +93,7 @@ public final class WrongFloorRule extends DescribedRule {
 		String survey = map.surveys().get(map.survey(run[0])).id();
 		String message = String.format(Locale.ROOT,
 				"%s of %s noted on floor %d %s what floor %d hears: %d of their %d nearest in signal are there. %s.",
-				Words.count(run.length, "sample"), survey, map.map().floor(run[0]), run.length == 1 ? "hears" : "hear",
+				Count.of(run.length, "sample"), survey, map.map().floor(run[0]), run.length == 1 ? "hears" : "hear",
 				floor, away, cast, Words.list(map.ids(run)));
 		return Finding.of(this).message(message).about(map.subjects(run)).beside(List.of(new Subject.OfSurvey(survey)))
 				.figure("samples", run.length, "").figure("votes for floor " + floor, away, "")

@@ -27,6 +27,7 @@ import org.cairnfield.curation.rules.evidence.Doubles;
 import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.SignalNeighbours;
 import org.cairnfield.curation.rules.evidence.Spots;
+import org.cairnfield.model.values.Count;
 
 /**
  * Samples whose neighbours in signal space agree on a place far from the one noted, while those around the place noted
@@ -154,7 +155,7 @@ public final class WrongPlaceRule extends DescribedRule {
 		String where = run.length == 1
 				? map.sampleId(run[0]) + " of " + survey + " is noted at "
 						+ Words.place(map.map().x(run[0]), map.map().y(run[0]))
-				: Words.count(run.length, "sample") + " of " + survey + ", " + map.sampleId(run[0]) + " to "
+				: Count.of(run.length, "sample") + " of " + survey + ", " + map.sampleId(run[0]) + " to "
 						+ map.sampleId(run[run.length - 1]) + ", are noted";
 		String message = String.format(Locale.ROOT,
 				"%s on floor %d; the samples that hear most alike lie %s away (usual here: %s), and those around are %.1f"

@@ -20,6 +20,7 @@ import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
 import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Spots;
+import org.cairnfield.model.values.Count;
 
 /**
  * One access point read at one place by one device at levels far apart. Levels at a place vary by a few dB, by ten and
@@ -109,7 +110,7 @@ public final class LevelsApartRule extends DescribedRule {
 		}
 		String message = String.format(Locale.ROOT,
 				"In %s, %s at %s %s levels %s dB apart and more, by one device at one place; the most is %s.", input.unit(),
-				Words.count(bad.addresses().size(), "access point"), Words.count(places, "place"),
+				Count.of(bad.addresses().size(), "access point"), Count.of(places, "place"),
 				bad.addresses().size() == 1 ? "has" : "have", Words.number(settings.of(APART)), worst);
 		return Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit())).about(bad.accessPoints())
 				.beside(bad.subjects()).figure("places", places, "").figure("farthest apart", worstDb, "dB")

@@ -15,7 +15,7 @@ import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.model.values.Count;
 
 /**
  * A level at the end of the scale that occurs far more often than those beside it: a code for "not heard" that intake
@@ -75,8 +75,8 @@ public final class NotHeardCodeRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"%d dBm occurs %s in %s of %s, of %s; no level within %d dB occurs more than %s. It looks like a code"
 						+ " for not heard.",
-				level, Words.count(coded.size(), "time"), Words.count(coded.samples().length, "sample"), input.unit(),
-				Words.count(coded.addresses().size(), "access point"), AROUND_DB, Words.count(around, "time"));
+				level, Count.of(coded.size(), "time"), Count.of(coded.samples().length, "sample"), input.unit(),
+				Count.of(coded.addresses().size(), "access point"), AROUND_DB, Count.of(around, "time"));
 		return Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit())).about(coded.subjects())
 				.figure("level", level, "dBm").figure("readings", coded.size(), "")
 				.figure("most at a level beside it", around, "")

@@ -14,6 +14,7 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
+import org.cairnfield.model.values.Count;
 
 /**
  * Levels that a receiver among fixed access points can hardly have met. Above: 20 dBm radiated, the most allowed at
@@ -52,8 +53,8 @@ public final class OutOfRangeRule extends DescribedRule {
 			return Outcome.found(List.of());
 		}
 		String message = String.format(Locale.ROOT, "%s of %s outside %s … %s dBm (%d … %d dBm met), of %s: %s.",
-				Words.count(bad.size(), "reading"), input.unit(), Words.number(lowest), Words.number(highest),
-				bad.lowestDbm(), bad.highestDbm(), Words.count(bad.addresses().size(), "access point"),
+				Count.of(bad.size(), "reading"), input.unit(), Words.number(lowest), Words.number(highest),
+				bad.lowestDbm(), bad.highestDbm(), Count.of(bad.addresses().size(), "access point"),
 				Words.list(bad.addresses()));
 		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.about(bad.accessPoints()).beside(bad.subjects()).figure("readings", bad.size(), "")

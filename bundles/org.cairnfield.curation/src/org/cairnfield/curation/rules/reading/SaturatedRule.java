@@ -14,7 +14,7 @@ import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.model.values.Count;
 
 /**
  * Levels piled up at the highest one of a survey. Strong levels get rarer with every dB, as they need a shorter
@@ -64,8 +64,8 @@ public final class SaturatedRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"%s of %s read %d dBm, the highest level there but for strays, of %s; the levels just below occur at most"
 						+ " %s each.",
-				Words.count(at, "reading"), input.unit(), limit, Words.count(top.addresses().size(), "access point"),
-				Words.count(below, "time"));
+				Count.of(at, "reading"), input.unit(), limit, Count.of(top.addresses().size(), "access point"),
+				Count.of(below, "time"));
 		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.beside(top.accessPoints()).beside(top.subjects()).figure("level", limit, "dBm")
 				.figure("readings", at, "").figure("most at a level below", below, "").build()));

@@ -15,10 +15,10 @@ import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.AccessPoints;
 import org.cairnfield.curation.rules.evidence.Ints;
 import org.cairnfield.curation.rules.evidence.Spots;
+import org.cairnfield.model.values.Count;
 
 /**
  * An access point read at one and the same level all over a survey. With noise of 3 dB ten readings agree by chance
@@ -83,7 +83,7 @@ public final class StuckLevelRule extends DescribedRule {
 		}
 		String address = input.map().map().accessPoints().get(a);
 		String message = String.format(Locale.ROOT, "%s reads %d dBm in all %s of %s that heard it, at %s.", address,
-				all.lowestDbm(), Words.count(all.size(), "sample"), input.unit(), Words.count(places, "place"));
+				all.lowestDbm(), Count.of(all.size(), "sample"), input.unit(), Count.of(places, "place"));
 		return Finding.of(this).message(message)
 				.about(new Subject.OfAccessPoint(address), new Subject.OfSurvey(input.unit())).beside(all.subjects())
 				.figure("level", all.lowestDbm(), "dBm").figure("samples", all.size(), "")

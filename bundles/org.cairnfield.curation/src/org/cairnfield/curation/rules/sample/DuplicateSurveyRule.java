@@ -20,8 +20,8 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
+import org.cairnfield.model.values.Count;
 
 /**
  * A survey taken in twice, wholly or in part: samples of two surveys that agree in place, time and every reading, in
@@ -99,7 +99,7 @@ public final class DuplicateSurveyRule extends DescribedRule {
 				&& map.surveys().get(a).sourceDigest().equals(map.surveys().get(b).sourceDigest());
 		Arrays.sort(twins);
 		String message = String.format(Locale.ROOT, "%s of %s in %s agree with samples of %s in place, time and every"
-				+ " reading%s.", Words.count(twins.length, "sample"), String.format(Locale.ROOT, "%,d", sizes[b]), later,
+				+ " reading%s.", Count.of(twins.length, "sample"), String.format(Locale.ROOT, "%,d", sizes[b]), later,
 				first, sameSource ? "; both came from the same file" : "");
 		Remedy remedy = whole ? new Remedy.SetAsideSurvey(later, "copy of " + first)
 				: new Remedy.SetAsideSamples(map.ids(twins), "copy of a sample of " + first);

@@ -21,6 +21,7 @@ import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
 import org.cairnfield.curation.rules.evidence.Sequence;
+import org.cairnfield.model.values.Count;
 
 /**
  * Samples of one survey that agree in place, time, device and every reading. Without times a few levels agree
@@ -64,7 +65,7 @@ public final class ExactDuplicateRule extends DescribedRule {
 		}
 		int[] samples = copies.toArray();
 		String message = String.format(Locale.ROOT, "%s of %s in %s %s place, time and every reading of another: %s.",
-				Words.count(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
+				Count.of(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
 				samples.length == 1 ? "has" : "have", Words.list(map.ids(samples)));
 		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.about(map.subjects(samples)).beside(map.subjects(originals.toArray()))

@@ -18,6 +18,7 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
+import org.cairnfield.model.values.Count;
 
 /** Samples that heard nothing, or too little to tell one place from another. */
 public final class FewReadingsRule extends DescribedRule {
@@ -47,14 +48,14 @@ public final class FewReadingsRule extends DescribedRule {
 		}
 		boolean sparse = empty.length + few.length > settings.of(SPARSE) * map.size();
 		if (few.length > 0 && !sparse) {
-			findings.add(finding(input, few, "heard fewer than " + Words.count(fewest, "access point"),
+			findings.add(finding(input, few, "heard fewer than " + Count.of(fewest, "access point"),
 					"heard too few access points"));
 		}
 		return Outcome.found(findings);
 	}
 
 	private Finding finding(RuleInput input, int[] samples, String what, String reason) {
-		String message = String.format(Locale.ROOT, "%s of %s in %s %s: %s.", Words.count(samples.length, "sample"),
+		String message = String.format(Locale.ROOT, "%s of %s in %s %s: %s.", Count.of(samples.length, "sample"),
 				String.format(Locale.ROOT, "%,d", input.map().size()), input.unit(), what,
 				Words.list(input.map().ids(samples)));
 		return Finding.of(this).message(message).about(input.map().subjects(samples))

@@ -21,6 +21,7 @@ import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
 import org.cairnfield.curation.rules.evidence.Sequence;
+import org.cairnfield.model.values.Count;
 
 /**
  * Steps between consecutive times that nobody walks. Men in their twenties at their fastest walk 2.5 m/s on average
@@ -120,7 +121,7 @@ public final class JumpRule extends DescribedRule {
 		SurveyedMap map = input.map();
 		int[] between = Arrays.copyOfRange(track, from + 1, last + 1);
 		String message = String.format(Locale.ROOT, "%s of %s %s aside: %s in %.0f s from %s, and back. %s.",
-				Words.count(between.length, "sample"), input.unit(), between.length == 1 ? "lies" : "lie",
+				Count.of(between.length, "sample"), input.unit(), between.length == 1 ? "lies" : "lie",
 				way(map, track[from], track[from + 1]), seconds(map, track[from], track[from + 1]),
 				map.sampleId(track[from]), Words.list(map.ids(between)));
 		return Finding.of(this).message(message).about(map.subjects(between))

@@ -22,6 +22,7 @@ import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
 import org.cairnfield.curation.rules.evidence.Sequence;
+import org.cairnfield.model.values.Count;
 
 /**
  * The same readings, level by level, at different places of one survey. Repeats of the sample just before are left to
@@ -65,7 +66,7 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"In %s, %s at places more than %s apart, %s in all%s.", input.unit(),
 				groups.size() == 1 ? "one scan stands" : groups.size() + " scans stand each",
-				Words.metres(settings.of(METRES)), Words.count(samples.length, "sample"),
+				Words.metres(settings.of(METRES)), Count.of(samples.length, "sample"),
 				farthest > 0 ? "; the farthest on one floor are " + Words.metres(farthest) + " apart" : "");
 		return Outcome.found(List.of(Finding.of(this).message(message).about(map.subjects(samples))
 				.beside(List.of(new Subject.OfSurvey(input.unit()))).figure("scans", groups.size(), "")

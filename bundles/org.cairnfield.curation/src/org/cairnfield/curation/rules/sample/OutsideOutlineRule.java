@@ -20,6 +20,7 @@ import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
+import org.cairnfield.model.values.Count;
 
 /** Samples that lie outside the outline of their floor. */
 public final class OutsideOutlineRule extends DescribedRule {
@@ -72,7 +73,7 @@ public final class OutsideOutlineRule extends DescribedRule {
 			farthest = Math.max(farthest, outline.metresToEdge(map.map().x(s), map.map().y(s)));
 		}
 		String message = String.format(Locale.ROOT, "%s of %s on %s %s outside its outline, up to %s: %s.",
-				Words.count(samples.length, "sample"), input.unit(), floor, samples.length == 1 ? "lies" : "lie",
+				Count.of(samples.length, "sample"), input.unit(), floor, samples.length == 1 ? "lies" : "lie",
 				Words.metres(farthest), Words.list(map.ids(samples)));
 		return Finding.of(this).message(message).about(map.subjects(samples)).figure("samples", samples.length, "")
 				.figure("farthest outside", farthest, "m")

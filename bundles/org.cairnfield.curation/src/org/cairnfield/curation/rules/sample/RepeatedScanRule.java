@@ -19,6 +19,7 @@ import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
 import org.cairnfield.curation.rules.evidence.Sequence;
+import org.cairnfield.model.values.Count;
 
 /**
  * Samples with exactly the readings of the one recorded just before by the same device. Noise of 1 dB lets
@@ -66,7 +67,7 @@ public final class RepeatedScanRule extends DescribedRule {
 		int[] samples = repeats.toArray();
 		String message = String.format(Locale.ROOT,
 				"%s of %s in %s (%s) hold exactly the readings of the sample before, %s of them at another place.",
-				Words.count(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
+				Count.of(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
 				Words.percent((double) samples.length / map.size()), String.format(Locale.ROOT, "%,d", elsewhere));
 		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.beside(map.subjects(samples)).figure("repeats", samples.length, "")

@@ -21,6 +21,7 @@ import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
+import org.cairnfield.model.values.Count;
 
 /** Samples on a level that their site has no floor for. */
 public final class UnknownFloorRule extends DescribedRule {
@@ -58,7 +59,7 @@ public final class UnknownFloorRule extends DescribedRule {
 		SurveyedMap map = input.map();
 		String site = map.site(samples[0]);
 		String message = String.format(Locale.ROOT, "%s of %s %s on floor %d, which %s does not have: %s. Its floors are %s.",
-				Words.count(samples.length, "sample"), input.unit(), samples.length == 1 ? "is" : "are", level, site,
+				Count.of(samples.length, "sample"), input.unit(), samples.length == 1 ? "is" : "are", level, site,
 				Words.list(map.ids(samples)), floors.get(site).stream().map(Object::toString).collect(Collectors.joining(", ")));
 		return Finding.of(this).message(message).about(map.subjects(samples)).figure("samples", samples.length, "").build();
 	}

@@ -22,6 +22,7 @@ import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleCounts;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.internal.labels.ModelImages;
 import org.cairnfield.ui.session.Findings;
 import org.eclipse.emf.ecore.EObject;
@@ -130,7 +131,7 @@ final class TreeLabels extends StyledCellLabelProvider {
 
 	private static void append(StyledString text, int count, String what) {
 		if (count > 0) {
-			text.append("  " + count + " " + what + (count == 1 ? "" : "s"), StyledString.DECORATIONS_STYLER);
+			text.append("  " + Count.of(count, what), StyledString.DECORATIONS_STYLER);
 		}
 	}
 

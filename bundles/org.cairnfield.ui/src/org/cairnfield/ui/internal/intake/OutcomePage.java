@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 import org.cairnfield.curation.intake.FaultRemedy;
@@ -12,6 +11,7 @@ import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Quarantine;
 import org.cairnfield.exchange.QuarantinedRow;
+import org.cairnfield.model.values.Count;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -126,10 +126,10 @@ final class OutcomePage extends IntakePage {
 		});
 		long bad = reading.intake().quarantined();
 		int samples = reading.taking().surveys().stream().mapToInt(SurveyTaking.Taken::samples).sum();
-		about.setText(count(samples, "sample") + " would be taken in; " + count(bad, "row") + " would not, see below"
+		about.setText(Count.of(samples, "sample") + " would be taken in; " + Count.of(bad, "row") + " would not, see below"
 				+ (bad > MOST_ROWS ? " (the first " + MOST_ROWS + ")" : "") + ". Not heard: " + reading.intake().notHeard() + ".");
 		if (bad == 0) {
-			about.setText(count(samples, "sample") + " would be taken in, no row is wrong. Not heard: "
+			about.setText(Count.of(samples, "sample") + " would be taken in, no row is wrong. Not heard: "
 					+ reading.intake().notHeard() + ".");
 		}
 		about.requestLayout();
@@ -189,9 +189,5 @@ final class OutcomePage extends IntakePage {
 	private static String shortened(String record) {
 		String line = record.replaceAll("\\s+", " ");
 		return line.length() > 80 ? line.substring(0, 80) + "…" : line;
-	}
-
-	private static String count(long number, String noun) {
-		return String.format(Locale.ROOT, "%,d %s%s", number, noun, number == 1 ? "" : "s");
 	}
 }

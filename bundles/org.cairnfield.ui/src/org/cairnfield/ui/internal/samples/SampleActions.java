@@ -16,6 +16,7 @@ import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetFloorCommand;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.edit.SwapAxesCommand;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.Sessions;
@@ -189,7 +190,7 @@ public final class SampleActions {
 	}
 
 	private static String samples(int count) {
-		return count == 1 ? "1 sample" : SamplesPanel.count(count) + " samples";
+		return Count.of(count, "sample");
 	}
 
 	private void remember(String reason) {

@@ -3,7 +3,6 @@ package org.cairnfield.ui.review.internal.desk;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -20,6 +19,7 @@ import org.cairnfield.curation.decide.VerdictTable;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -98,8 +98,8 @@ public final class VerdictExchange {
 	/** Such as "110 verdicts carried over from shop; those of 14 samples stay behind." */
 	private static String text(Preview preview) {
 		int left = preview.over().left().size();
-		return count(preview.over().carried().size(), "verdict", "verdicts") + " carried over from " + preview.from()
-				+ (left == 0 ? "." : "; those of " + count(left, "sample", "samples") + " stay behind.");
+		return Count.of(preview.over().carried().size(), "verdict", "verdicts") + " carried over from " + preview.from()
+				+ (left == 0 ? "." : "; those of " + Count.of(left, "sample", "samples") + " stay behind.");
 	}
 
 	/** Writes the table of verdicts for review outside, with what the person may see. */
@@ -113,7 +113,7 @@ public final class VerdictExchange {
 			Split split = ReviewDesk.find(still, id);
 			VerdictTable.write(file, still, split, policy, person);
 			return Standings.of(still, split, policy).all().size();
-		}, rows -> desk.verdicts().say(count(rows, "row", "rows") + " of split " + id + " written to " + file
+		}, rows -> desk.verdicts().say(Count.of(rows, "row", "rows") + " of split " + id + " written to " + file
 				+ ". Fill in the column decision, then import the table."), why -> desk.verdicts().refuse(Problems.text(why)));
 	}
 
@@ -135,7 +135,7 @@ public final class VerdictExchange {
 				workers -> VerdictIntake.read(file, still, ReviewDesk.find(still, id), policy, person, recorded, clock), intake -> {
 					if (!intake.problems().isEmpty()) {
 						desk.verdicts().refuse("Nothing was taken in from " + file.getFileName() + ": "
-								+ count(intake.problems().size(), "row is", "rows are") + " wrong.");
+								+ Count.of(intake.problems().size(), "row is", "rows are") + " wrong.");
 						wrong.accept(intake.problems());
 					} else if (desk.session() != session || desk.split() == null || !state.equals(desk.verdicts().basis(desk.split()))) {
 						desk.verdicts().refuse("The archive has changed while the table was read; take it in again.");
@@ -146,15 +146,11 @@ public final class VerdictExchange {
 	}
 
 	private void give(ArchiveSession session, VerdictIntake intake) {
-		String rest = count(intake.known(), "was", "were") + " known already, " + count(intake.blank(), "row", "rows") + " without a decision.";
+		String rest = Count.of(intake.known(), "was", "were") + " known already, " + Count.of(intake.blank(), "row", "rows") + " without a decision.";
 		if (session.run(intake.command().on(session.archive()))) {
-			desk.verdicts().changedAtOnce(count(intake.taken(), "verdict", "verdicts") + " taken in; " + rest + " One Undo takes them back.");
+			desk.verdicts().changedAtOnce(Count.of(intake.taken(), "verdict", "verdicts") + " taken in; " + rest + " One Undo takes them back.");
 		} else {
 			desk.verdicts().say("No new verdict in the table; " + rest);
 		}
-	}
-
-	private static String count(int n, String one, String many) {
-		return String.format(Locale.ROOT, "%,d %s", n, n == 1 ? one : many);
 	}
 }

@@ -2,10 +2,10 @@ package org.cairnfield.ui.review.internal.exchange;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 import org.cairnfield.curation.decide.CarryOver;
 import org.cairnfield.curation.decide.CarrySource;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.review.internal.desk.VerdictExchange;
@@ -63,7 +63,7 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(page);
 		from = Marked.choice(page, "&From split", "carry.from", this::look);
 		for (CarrySource source : sources) {
-			from.add(source.split().getId() + "  (verdicts on " + source.samples() + (source.samples() == 1 ? " sample)" : " samples)"));
+			from.add(source.split().getId() + "  (verdicts on " + Count.of(source.samples(), "sample") + ')');
 		}
 		from.select(0);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(from);
@@ -102,8 +102,8 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		preview = found;
 		CarryOver over = found.over();
 		long samples = over.carried().stream().map(entry -> entry.sample()).distinct().count();
-		says.setText((samples == 0 ? "✖ No verdict goes over." : "✔ Verdicts on " + count(samples) + " go over.")
-				+ (over.left().isEmpty() ? " None stays behind." : " ▲ Those on " + count(over.left().size())
+		says.setText((samples == 0 ? "✖ No verdict goes over." : "✔ Verdicts on " + Count.of(samples, "sample") + " go over.")
+				+ (over.left().isEmpty() ? " None stays behind." : " ▲ Those on " + Count.of(over.left().size(), "sample")
 						+ " stay behind, for these reasons; the samples are to be decided anew:"));
 		says.requestLayout();
 		left.show(over.left().stream().sorted(Comparator.comparing(CarryOver.Left::why).thenComparing(CarryOver.Left::sample))
@@ -111,10 +111,6 @@ public final class CarryOverDialog extends TitleAreaDialog {
 						found.hidden().contains(each.sample()) ? "not shown to you" : each.was().toString(), each.why() })
 				.toList());
 		enable();
-	}
-
-	private static String count(long samples) {
-		return String.format(Locale.ROOT, "%,d %s", samples, samples == 1 ? "sample" : "samples");
 	}
 
 	private void enable() {

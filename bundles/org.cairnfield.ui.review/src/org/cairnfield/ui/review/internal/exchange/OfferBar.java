@@ -3,6 +3,7 @@ package org.cairnfield.ui.review.internal.exchange;
 import java.util.Optional;
 
 import org.cairnfield.curation.decide.CarrySource;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -39,8 +40,7 @@ public final class OfferBar {
 	public void show() {
 		Optional<CarrySource> offer = desk.exchange().offer();
 		offer.ifPresent(source -> {
-			String text = "Split " + source.split().getId() + " has verdicts on " + source.samples()
-					+ (source.samples() == 1 ? " sample" : " samples") + ", this one has none yet.";
+			String text = "Split " + source.split().getId() + " has verdicts on " + Count.of(source.samples(), "sample") + ", this one has none yet.";
 			if (!text.equals(says.getText())) {
 				says.setText(text);
 			}
