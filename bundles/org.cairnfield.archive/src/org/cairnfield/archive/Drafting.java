@@ -27,12 +27,12 @@ import org.cairnfield.archive.internal.disk.DraftFile;
 import org.cairnfield.archive.internal.disk.DraftWriter;
 import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.FolderView;
-import org.cairnfield.archive.internal.disk.Hashes;
 import org.cairnfield.archive.internal.disk.StateHashes;
 import org.cairnfield.archive.internal.merge.Becoming;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.model.values.Sha256;
 import org.eclipse.emf.ecore.resource.Resource;
 
 /**
@@ -103,11 +103,11 @@ final class Drafting {
 
 	/** A readable name, and one that no other archive has. */
 	private String stem() {
-		MessageDigest digest = Hashes.sha256();
+		MessageDigest digest = Sha256.begin();
 		digest.update(root.toString().getBytes(StandardCharsets.UTF_8));
 		String name = root.getFileName() == null ? "archive" : root.getFileName().toString();
 		return (name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name) + '-'
-				+ Hashes.hex(digest).substring(0, HASH_DIGITS);
+				+ Sha256.hex(digest).substring(0, HASH_DIGITS);
 	}
 
 	/** Newest first. */

@@ -11,10 +11,10 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
-import org.cairnfield.curation.intake.FileDigest;
 import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Sha256;
 import picocli.CommandLine.Option;
 
 /** Where surveys that were read are kept, if anywhere. */
@@ -37,7 +37,7 @@ final class IntoArchive {
 	Kept keep(List<Path> files, Intake intake) throws Exception {
 		Map<Path, String> digests = new HashMap<>();
 		for (Path file : files) {
-			digests.put(file, FileDigest.sha256(file));
+			digests.put(file, Sha256.of(file));
 		}
 		try (OpenArchive archive = open()) {
 			ArchiveWork.requireWritable(folder, archive);

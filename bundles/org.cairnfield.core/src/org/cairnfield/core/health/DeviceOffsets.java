@@ -3,6 +3,7 @@ package org.cairnfield.core.health;
 import java.util.Arrays;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 
 /**
  * How much higher each device of a map reads than the one with the most samples, in dB, as pairs of neighbouring
@@ -44,7 +45,7 @@ final class DeviceOffsets {
 		}
 		double[] offsets = new double[devices];
 		for (int d = 0; d < devices; d++) {
-			offsets[d] = count[d] < FEWEST_PAIRS ? 0 : Medians.median(differences[d], count[d]);
+			offsets[d] = count[d] < FEWEST_PAIRS ? 0 : Median.ofFirst(differences[d], count[d]);
 		}
 		return new DeviceOffsets(offsets);
 	}

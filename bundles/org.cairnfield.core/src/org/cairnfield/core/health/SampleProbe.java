@@ -3,6 +3,7 @@ package org.cairnfield.core.health;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Nearest;
 import org.cairnfield.core.match.Neighbours;
+import org.cairnfield.core.stats.Median;
 
 /** Judges one sample after the other; one probe a thread. */
 final class SampleProbe {
@@ -46,7 +47,7 @@ final class SampleProbe {
 		}
 		columns.nearestDistance[sample] = count == 0 ? Double.NaN : nearest.distance(0);
 		columns.nearestErrorMetres[sample] = count == 0 ? Double.NaN : errors[0];
-		columns.medianErrorMetres[sample] = Medians.median(errors, count);
+		columns.medianErrorMetres[sample] = Median.ofFirst(errors, count);
 		columns.floorDisagreement[sample] = count == 0 ? Double.NaN : (double) otherFloor / count;
 		columns.siteDisagreement[sample] = count == 0 ? Double.NaN : (double) otherSite / count;
 	}
@@ -66,9 +67,9 @@ final class SampleProbe {
 				scatters[scattered++] = both.scatterDb();
 			}
 		}
-		columns.overlap[sample] = Medians.median(overlaps, count);
-		columns.levelDeficitDb[sample] = Medians.median(deficits, compared);
-		columns.levelScatterDb[sample] = Medians.median(scatters, scattered);
+		columns.overlap[sample] = Median.ofFirst(overlaps, count);
+		columns.levelDeficitDb[sample] = Median.ofFirst(deficits, compared);
+		columns.levelScatterDb[sample] = Median.ofFirst(scatters, scattered);
 		columns.aroundWithinMetres[sample] = count == 0 ? Double.NaN : map.metresApart(sample, around[count - 1]);
 	}
 }

@@ -45,11 +45,6 @@ public final class Percentile {
 		return of(RULE, values, percent)[0];
 	}
 
-	/** The middle by {@link #RULE}: for an even count, half way between the two in the middle. */
-	public static double median(double[] values) {
-		return of(values, 50);
-	}
-
 	/**
 	 * Several percentiles of the same values.
 	 *

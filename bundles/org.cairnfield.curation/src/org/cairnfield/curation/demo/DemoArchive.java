@@ -18,7 +18,6 @@ import org.cairnfield.core.simulate.Place;
 import org.cairnfield.core.simulate.SimulatedArchive;
 import org.cairnfield.core.simulate.SimulatedSurvey;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.intake.FileDigest;
 import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
@@ -32,6 +31,7 @@ import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Georeference;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
+import org.cairnfield.model.values.Sha256;
 
 /**
  * Makes an archive of the invented Marrow Quay Museums, faults and all, the way a steward would: the surveys are written as
@@ -91,7 +91,7 @@ public final class DemoArchive {
 		for (SimulatedSurvey survey : surveys) {
 			Path file = folder.resolve(survey.name() + ".csv");
 			WideTable.write(file, survey.map(), survey.sampleIds());
-			digests.put(file, FileDigest.sha256(file));
+			digests.put(file, Sha256.of(file));
 		}
 		List<Path> files = surveys.stream().map(survey -> folder.resolve(survey.name() + ".csv")).toList();
 		Intake intake = SurveyIntake.read(files, IntakeOptions.GUESS, workers.quietly().progress());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
@@ -41,20 +42,14 @@ public record Hearing(List<Place> places, double[] levelsDbm) {
 			for (Survey survey : site.getSurveys()) {
 				Map<Integer, Tally> byLevel = tally(survey.table(), accessPointId);
 				byLevel.forEach((level, tally) -> {
-					double[] sorted = Arrays.copyOf(tally.levels, tally.heard);
-					Arrays.sort(sorted);
-					levels.add(sorted);
+					double[] heard = Arrays.copyOf(tally.levels, tally.heard);
+					levels.add(heard);
 					places.add(new Place(ModelText.name(site), survey.getId(), survey.getName(), level, tally.heard, tally.all,
-							median(sorted), survey.table().id(tally.bestRow), tally.bestDbm));
+							Median.of(heard), survey.table().id(tally.bestRow), tally.bestDbm));
 				});
 			}
 		}
 		return new Hearing(List.copyOf(places), levels.stream().flatMapToDouble(Arrays::stream).toArray());
-	}
-
-	private static double median(double[] sorted) {
-		int n = sorted.length;
-		return (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
 	}
 
 	private static final class Tally {

@@ -1,14 +1,10 @@
 package org.cairnfield.exchange.export;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
@@ -19,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.cairnfield.exchange.AtomicFile;
+import org.cairnfield.model.values.Sha256;
 
 /**
  * The file {@value #NAME} beside exported files: a line a file, its SHA-256 (FIPS 180-4) in lower-case hexadecimal digits, two
@@ -56,7 +53,7 @@ public final class Checksums {
 			if (!LINE.matcher("0".repeat(64) + "  " + name).matches()) {
 				throw new IllegalArgumentException("a list of checksums cannot hold this name: " + name);
 			}
-			sums.put(name, ofFile(folder.resolve(name)));
+			sums.put(name, Sha256.of(folder.resolve(name)));
 		}
 		StringBuilder text = new StringBuilder();
 		sums.forEach((name, sum) -> text.append(sum).append("  ").append(name).append('\n'));
@@ -85,7 +82,7 @@ public final class Checksums {
 			}
 			Path file = folder.resolve(entry.group(2));
 			String problem = !Files.isRegularFile(file) ? "is missing"
-					: ofFile(file).equals(entry.group(1)) ? "" : "is not as it was written";
+					: Sha256.of(file).equals(entry.group(1)) ? "" : "is not as it was written";
 			results.add(new Result(entry.group(2), problem));
 		}
 		results.addAll(unlisted(folder, results));
@@ -113,28 +110,8 @@ public final class Checksums {
 				.orElseGet(() -> new Result(name, NOT_NAMED));
 	}
 
-	/** SHA-256 of a file, in lower-case hexadecimal digits. */
-	public static String ofFile(Path file) throws IOException {
-		MessageDigest digest = sha256();
-		try (InputStream in = Files.newInputStream(file)) {
-			byte[] buffer = new byte[1 << 16];
-			for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
-				digest.update(buffer, 0, n);
-			}
-		}
-		return HexFormat.of().formatHex(digest.digest());
-	}
-
 	/** SHA-256 of bytes, in lower-case hexadecimal digits. */
 	public static String of(byte[] bytes) {
-		return HexFormat.of().formatHex(sha256().digest(bytes));
-	}
-
-	private static MessageDigest sha256() {
-		try {
-			return MessageDigest.getInstance("SHA-256");
-		} catch (NoSuchAlgorithmException e) {
-			throw new IllegalStateException("every Java has SHA-256", e);
-		}
+		return Sha256.of(bytes);
 	}
 }

@@ -37,26 +37,26 @@ class PercentileTest {
 		assertEquals(19.95, Percentile.of(ONE_TO_TWENTY, 95), 1e-9);
 		assertEquals(19.05, Percentile.of(Rule.HYNDMAN_FAN_7, ONE_TO_TWENTY, 95)[0], 1e-9);
 		assertEquals(19, Percentile.of(Rule.NEAREST_RANK, ONE_TO_TWENTY, 95)[0], 0);
-		assertEquals(10.5, Percentile.median(ONE_TO_TWENTY), 1e-9);
+		assertEquals(10.5, Percentile.of(ONE_TO_TWENTY, 50), 1e-9);
 		assertEquals(10, Percentile.of(Rule.NEAREST_RANK, ONE_TO_TWENTY, 50)[0], 0);
 	}
 
 	@Test
 	void leavesTheValuesInTheirOrder() {
 		double[] values = {3, 1, 2};
-		Percentile.median(values);
+		Percentile.of(values, 50);
 		assertArrayEquals(new double[] {3, 1, 2}, values);
 	}
 
 	@Test
 	void handlesOneValueAndNone() {
 		assertEquals(7, Percentile.of(new double[] {7}, 95), 0);
-		assertEquals(Double.NaN, Percentile.median(new double[0]));
+		assertEquals(Double.NaN, Percentile.of(new double[0], 50));
 	}
 
 	@Test
 	void refusesNaNAndPercentsOutOfRange() {
-		assertThrows(IllegalArgumentException.class, () -> Percentile.median(new double[] {1, Double.NaN}));
+		assertThrows(IllegalArgumentException.class, () -> Percentile.of(new double[] {1, Double.NaN}, 50));
 		assertThrows(IllegalArgumentException.class, () -> Percentile.of(ONE_TO_TWENTY, 0));
 		assertThrows(IllegalArgumentException.class, () -> Percentile.of(ONE_TO_TWENTY, 100.1));
 		assertThrows(IllegalArgumentException.class, () -> Percentile.of(new double[0], Double.NaN));

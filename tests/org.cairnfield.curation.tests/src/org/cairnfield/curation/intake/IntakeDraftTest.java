@@ -25,6 +25,7 @@ import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Sha256;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,7 +52,7 @@ public class IntakeDraftTest {
 	private static Map<Path, String> digests(IntakeDraft draft) throws Exception {
 		Map<Path, String> digests = new HashMap<>();
 		for (IntakeDraft.Entry entry : draft.entries()) {
-			digests.put(entry.file(), FileDigest.sha256(entry.file()));
+			digests.put(entry.file(), Sha256.of(entry.file()));
 		}
 		return digests;
 	}

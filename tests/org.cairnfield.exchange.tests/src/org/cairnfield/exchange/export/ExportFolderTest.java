@@ -29,6 +29,7 @@ import org.cairnfield.exchange.IntakeOptions;
 import org.cairnfield.exchange.SurveyIntake;
 import org.cairnfield.exchange.pack.DevicePack;
 import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.values.Sha256;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -52,17 +53,17 @@ class ExportFolderTest {
 	/** FIPS 180-4; the vectors are those of FIPS 180-2 appendices B.1 and B.2, and of no message. */
 	@Test
 	void sumsAsFips180Says() {
-		assertEquals("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855", Checksums.of(new byte[0]));
-		assertEquals("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", Checksums.of("abc".getBytes(StandardCharsets.US_ASCII)));
+		assertEquals("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855", Sha256.of(new byte[0]));
+		assertEquals("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", Sha256.of("abc".getBytes(StandardCharsets.US_ASCII)));
 		assertEquals("248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1",
-				Checksums.of("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq".getBytes(StandardCharsets.US_ASCII)));
+				Sha256.of("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq".getBytes(StandardCharsets.US_ASCII)));
 	}
 
 	/** The value for a million "a" is that of FIPS 180-2 appendix B.3, from memory. */
 	@Test
 	void sumsAMillionBytesAsAStream() throws IOException {
 		Path file = Files.writeString(folder.resolve("a"), "a".repeat(1_000_000));
-		assertEquals("cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0", Checksums.ofFile(file));
+		assertEquals("cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0", Sha256.of(file));
 	}
 
 	@Test

@@ -18,6 +18,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 import org.cairnfield.archive.fault.LockOwner;
+import org.cairnfield.model.values.Sha256;
 
 /**
  * A draft on disk: the files that a save would have written, one after the other, then what they are. The last line seals
@@ -81,7 +82,7 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 	}
 
 	static String end(long manifest, MessageDigest before) {
-		return String.format(Locale.ROOT, "end\t%020d\t%s\n", manifest, Hashes.hex(before));
+		return String.format(Locale.ROOT, "end\t%020d\t%s\n", manifest, Sha256.hex(before));
 	}
 
 	/**
@@ -95,7 +96,7 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 		if (end < HEADER.length()) {
 			throw new BrokenException("it was cut off, or is no draft");
 		}
-		MessageDigest digest = Hashes.sha256();
+		MessageDigest digest = Sha256.begin();
 		try (InputStream in = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
 			String header = new String(in.readNBytes(HEADER.length()), StandardCharsets.ISO_8859_1);
 			if (!header.equals(HEADER) && !header.equals(FORMER_HEADER)) {
@@ -186,9 +187,9 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 			in.seek(entry.offset);
 			in.readFully(bytes);
 		}
-		MessageDigest digest = Hashes.sha256();
+		MessageDigest digest = Sha256.begin();
 		digest.update(bytes);
-		if (!Hashes.hex(digest).equals(entry.hash)) {
+		if (!Sha256.hex(digest).equals(entry.hash)) {
 			throw new BrokenException("it was changed while it was read");
 		}
 		return bytes;

@@ -10,6 +10,7 @@ import java.security.MessageDigest;
 import java.util.Collection;
 
 import org.cairnfield.archive.fault.LockOwner;
+import org.cairnfield.model.values.Sha256;
 
 /** Writes a {@link DraftFile} beside, and puts it in place in one step: the draft before it is there until then. */
 public final class DraftWriter implements FileChanges, AutoCloseable {
@@ -20,7 +21,7 @@ public final class DraftWriter implements FileChanges, AutoCloseable {
 	private final Path file;
 	private final Path part;
 	private final Disk.Sink sink;
-	private final Hashes.Counted all;
+	private final CountedOutput all;
 	private final StringBuilder entries = new StringBuilder();
 
 	private DraftWriter(Disk disk, Path file, Path part) throws IOException {
@@ -28,7 +29,7 @@ public final class DraftWriter implements FileChanges, AutoCloseable {
 		this.file = file;
 		this.part = part;
 		this.sink = disk.write(part);
-		this.all = new Hashes.Counted(sink);
+		this.all = new CountedOutput(sink);
 	}
 
 	/** @param file in a folder that is there */
@@ -45,11 +46,11 @@ public final class DraftWriter implements FileChanges, AutoCloseable {
 
 	@Override
 	public boolean put(String path, Content content) throws IOException {
-		Hashes.Counted one = new Hashes.Counted(all);
+		CountedOutput one = new CountedOutput(all);
 		OutputStream out = new BufferedOutputStream(one, BUFFER_BYTES);
 		content.writeTo(out);
 		out.flush();
-		entries.append("put\t").append(one.size).append('\t').append(Hashes.hex(one.digest)).append('\t').append(Journal.escaped(path))
+		entries.append("put\t").append(one.size).append('\t').append(Sha256.hex(one.digest)).append('\t').append(Journal.escaped(path))
 				.append('\n');
 		return true;
 	}
@@ -62,9 +63,9 @@ public final class DraftWriter implements FileChanges, AutoCloseable {
 
 	/** What the draft so far comes to; two of the same bring the same. */
 	public String summary() {
-		MessageDigest digest = Hashes.sha256();
+		MessageDigest digest = Sha256.begin();
 		digest.update(entries.toString().getBytes(StandardCharsets.UTF_8));
-		return Hashes.hex(digest);
+		return Sha256.hex(digest);
 	}
 
 	/**

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
+import org.cairnfield.model.values.Sha256;
 
 /**
  * What a save of several files is about to do. Once the record is on disk the save has happened: whoever opens the archive
@@ -94,10 +95,10 @@ record Journal(List<Step> steps) {
 			}
 		}
 		byte[] body = text.toString().getBytes(StandardCharsets.UTF_8);
-		MessageDigest digest = Hashes.sha256();
+		MessageDigest digest = Sha256.begin();
 		digest.update(body);
 		out.write(body);
-		out.write(("end\t" + steps.size() + '\t' + Hashes.hex(digest) + '\n').getBytes(StandardCharsets.UTF_8));
+		out.write(("end\t" + steps.size() + '\t' + Sha256.hex(digest) + '\n').getBytes(StandardCharsets.UTF_8));
 	}
 
 	/** A file name may hold what ends a field or a line. */
@@ -120,7 +121,7 @@ record Journal(List<Step> steps) {
 		if (!text.startsWith(HEADER + '\n') || seal < 0 || !text.endsWith("\n")) {
 			throw new BrokenException("the journal has no beginning or no end");
 		}
-		MessageDigest digest = Hashes.sha256();
+		MessageDigest digest = Sha256.begin();
 		digest.update(text.substring(0, seal).getBytes(StandardCharsets.UTF_8));
 		List<Step> steps = new ArrayList<>();
 		String[] lines = text.substring(0, seal).split("\n");
@@ -131,7 +132,7 @@ record Journal(List<Step> steps) {
 		} catch (IllegalArgumentException e) {
 			throw new BrokenException("the journal has a line that is none");
 		}
-		if (!text.substring(seal).equals("end\t" + steps.size() + '\t' + Hashes.hex(digest) + '\n')) {
+		if (!text.substring(seal).equals("end\t" + steps.size() + '\t' + Sha256.hex(digest) + '\n')) {
 			throw new BrokenException("the journal does not match its checksum");
 		}
 		return new Journal(List.copyOf(steps));

@@ -10,6 +10,7 @@ import java.util.List;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.model.values.Sha256;
 
 /** Finishes or throws away what an interrupted save has left. Needs the lock of the folder. */
 public final class Recovery {
@@ -74,7 +75,7 @@ public final class Recovery {
 				found.add(new Damage(Places.JOURNAL, 0, e.getMessage(), "restore the last save point, then delete this file"));
 				continue;
 			}
-			String now = Places.isFile(target) ? Hashes.ofFile(target) : Journal.ABSENT;
+			String now = Places.isFile(target) ? Sha256.of(target) : Journal.ABSENT;
 			boolean done = now.equals(step.deletes() ? Journal.ABSENT : step.digest());
 			if (done) {
 				continue;
@@ -92,7 +93,7 @@ public final class Recovery {
 
 	private static boolean isSound(Path root, Journal.Step step) throws IOException {
 		Path pending = Places.pendingFile(root, step.pending());
-		return Places.isFile(pending) && Files.size(pending) == step.size() && Hashes.ofFile(pending).equals(step.digest());
+		return Places.isFile(pending) && Files.size(pending) == step.size() && Sha256.of(pending).equals(step.digest());
 	}
 
 	/** Moves a save that can not be finished out of the way, into a folder that is there already. */

@@ -11,6 +11,7 @@ import java.util.List;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.model.values.Sha256;
 
 /**
  * A change of several files of a folder, of which all happens or nothing. Needs the lock of the folder, and a
@@ -61,15 +62,15 @@ public final class Save implements FileChanges, AutoCloseable {
 			Path target = Places.inside(root, path);
 			String name = Integer.toString(steps.size());
 			Path part = Places.pendingFile(root, name);
-			Hashes.Counted counted;
+			CountedOutput counted;
 			try (Disk.Sink sink = disk.write(part)) {
-				counted = new Hashes.Counted(sink);
+				counted = new CountedOutput(sink);
 				OutputStream out = new BufferedOutputStream(counted, BUFFER_BYTES);
 				content.writeTo(out);
 				out.flush();
 				sink.sync();
 			}
-			String digest = Hashes.hex(counted.digest);
+			String digest = Sha256.hex(counted.digest);
 			String before = before(target);
 			if (before.equals(digest)) {
 				disk.delete(part);
@@ -176,7 +177,7 @@ public final class Save implements FileChanges, AutoCloseable {
 	}
 
 	private static String before(Path target) throws IOException {
-		return Places.isFile(target) ? Hashes.ofFile(target) : Journal.ABSENT;
+		return Places.isFile(target) ? Sha256.of(target) : Journal.ABSENT;
 	}
 
 	private ArchiveException notSaved(IOException cause) {

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.cairnfield.model.values.Sha256;
 
 /** SHA-256 of the files that an archive was read from. A file is read again only when it has changed. */
 public final class StateHashes {
@@ -62,7 +63,7 @@ public final class StateHashes {
 		if (stamp != null && before != null && Objects.equals(before.stamp, stamp)) {
 			return before.hash;
 		}
-		String hash = Hashes.ofFile(view.files().get(path));
+		String hash = Sha256.of(view.files().get(path));
 		if (stamp != null) {
 			known.put(path, new Known(stamp, hash));
 		}
@@ -71,8 +72,8 @@ public final class StateHashes {
 
 	/** One digest of paths and hashes. */
 	public static String digest(SortedMap<String, String> hashes) {
-		MessageDigest digest = Hashes.sha256();
+		MessageDigest digest = Sha256.begin();
 		hashes.forEach((path, hash) -> digest.update((path + '\n' + hash + '\n').getBytes(StandardCharsets.UTF_8)));
-		return Hashes.hex(digest);
+		return Sha256.hex(digest);
 	}
 }

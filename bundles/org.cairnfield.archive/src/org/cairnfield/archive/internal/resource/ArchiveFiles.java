@@ -13,7 +13,6 @@ import java.util.TreeMap;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.Content;
-import org.cairnfield.archive.internal.disk.Hashes;
 import org.cairnfield.archive.internal.text.Layout;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -23,6 +22,7 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.values.Ids;
+import org.cairnfield.model.values.Sha256;
 import org.eclipse.emf.ecore.EObject;
 
 /** Which files an archive is written to, and with which bytes: the same content always gives the same. */
@@ -111,18 +111,18 @@ public final class ArchiveFiles {
 	 * written. Releases carry it, so it has to stay the same for the same content, whatever the program's version.
 	 */
 	public static String digest(Archive archive) throws IOException {
-		MessageDigest all = Hashes.sha256();
+		MessageDigest all = Sha256.begin();
 		add(all, Layout.STRUCTURE, out -> writeStructure(archive, out));
 		for (Map.Entry<String, EObject> part : parts(archive).entrySet()) {
 			add(all, part.getKey(), out -> writePart(part.getValue(), out));
 		}
-		return Hashes.hex(all);
+		return Sha256.hex(all);
 	}
 
 	private static void add(MessageDigest all, String path, Content content)
 			throws IOException {
-		MessageDigest one = Hashes.sha256();
+		MessageDigest one = Sha256.begin();
 		content.writeTo(new DigestOutputStream(OutputStream.nullOutputStream(), one));
-		all.update((path + '\n' + Hashes.hex(one) + '\n').getBytes(StandardCharsets.UTF_8));
+		all.update((path + '\n' + Sha256.hex(one) + '\n').getBytes(StandardCharsets.UTF_8));
 	}
 }

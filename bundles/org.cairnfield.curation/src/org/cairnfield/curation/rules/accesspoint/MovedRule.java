@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.KolmogorovSmirnov;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -25,7 +26,6 @@ import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.AccessPoints;
 import org.cairnfield.curation.rules.evidence.Doubles;
 import org.cairnfield.curation.rules.evidence.Epochs;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Spots;
 
 /**
@@ -90,13 +90,13 @@ public final class MovedRule extends DescribedRule {
 			tested += changes[a].length >= FEWEST_PLACES ? 1 : 0;
 		}
 		double[] usual = all.toArray();
-		double least = Math.max(settings.of(CHANGE), settings.of(TIMES) * Robust.median(usual));
+		double least = Math.max(settings.of(CHANGE), settings.of(TIMES) * Median.of(usual));
 		Walking walking = Walking.of(input);
 		for (int a = 0; a < n; a++) {
 			if (changes[a].length < FEWEST_PLACES || walking.is(a) || !pair.isHeardWellInBoth(a, FEWEST_LOUD)) {
 				continue;
 			}
-			double change = Robust.median(changes[a]);
+			double change = Median.of(changes[a]);
 			if (pair.isStuck(a) || change < least
 					|| !KolmogorovSmirnov.differ(changes[a], usual, settings.of(ALPHA) / tested)) {
 				continue;
@@ -169,7 +169,7 @@ public final class MovedRule extends DescribedRule {
 				old.add(new Remedy.Reading(map.sampleId(s), address));
 			}
 		}
-		double usualDb = Robust.median(usual);
+		double usualDb = Median.of(usual);
 		String message = String.format(Locale.ROOT,
 				"%s was loudest at %s on %s and at %s on %s; at %d places surveyed both times its level changed by %s in"
 						+ " the middle, that of others by %s.",

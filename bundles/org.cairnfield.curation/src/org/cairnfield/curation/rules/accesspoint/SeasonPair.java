@@ -6,12 +6,12 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.evidence.Doubles;
 import org.cairnfield.curation.rules.evidence.Epochs;
 import org.cairnfield.curation.rules.evidence.Ints;
 import org.cairnfield.curation.rules.evidence.PlacePairs;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Spots;
 
 /**
@@ -99,7 +99,7 @@ final class SeasonPair {
 			}
 		}
 		differences.forEach((d, all) -> shiftDb.put(d,
-				all.size() < FEWEST_DIFFERENCES ? 0 : Robust.median(all.toArray())));
+				all.size() < FEWEST_DIFFERENCES ? 0 : Median.of(all.toArray())));
 	}
 
 	/** How many places were surveyed both times. */

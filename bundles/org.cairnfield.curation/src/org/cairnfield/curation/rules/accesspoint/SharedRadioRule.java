@@ -13,6 +13,7 @@ import java.util.function.LongUnaryOperator;
 import org.cairnfield.core.distance.DisjointSets;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -148,7 +149,7 @@ public final class SharedRadioRule extends DescribedRule {
 
 	/** Mean absolute deviation from the median, scaled to a normal standard deviation by √(π/2). */
 	private static double meanDeviation(double[] values) {
-		double middle = Robust.median(values);
+		double middle = Median.of(values);
 		return Math.sqrt(Math.PI / 2) * Arrays.stream(values).map(v -> Math.abs(v - middle)).average().orElse(0);
 	}
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -19,7 +20,6 @@ import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.DeviceDifferences;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -72,7 +72,7 @@ public final class DeviceOffsetRule extends DescribedRule {
 			return;
 		}
 		Arrays.sort(differences);
-		double offsetDb = Robust.median(differences);
+		double offsetDb = Median.of(differences);
 		int half = (int) Math.ceil(NORMAL_95 * Math.sqrt(n) / 2);
 		double low = differences[Math.max(0, n / 2 - half)];
 		double high = differences[Math.min(n - 1, (n - 1) / 2 + half)];

@@ -1,6 +1,7 @@
 package org.cairnfield.curation.rules.evidence;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.rules.RuleInput;
 
 /**
@@ -65,7 +66,7 @@ public final class DeviceDifferences {
 				}
 			}
 			if (shared.size() >= FEWEST_SHARED) {
-				differences.add(Robust.median(shared.toArray()));
+				differences.add(Median.of(shared.toArray()));
 			}
 		}
 		return differences.toArray();

@@ -9,6 +9,7 @@ import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.SurveyedMap;
@@ -60,7 +61,7 @@ public final class SignalNeighbours {
 		for (int d = 0; d < offsetsDb.length; d++) {
 			if (d != devices.reference() && devices.samples(d) > 0) {
 				double[] differences = devices.of(d);
-				offsetsDb[d] = differences.length < FEWEST_PLACES ? 0 : Robust.median(differences);
+				offsetsDb[d] = differences.length < FEWEST_PLACES ? 0 : Median.of(differences);
 			}
 		}
 		return offsetsDb;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.SurveyedMap;
 
@@ -137,7 +138,7 @@ public final class Spots {
 			Arrays.sort(touched);
 			for (int a : touched) {
 				if (2 * heard[a].size() >= samples.length) {
-					double level = Robust.median(heard[a].toArray());
+					double level = Median.of(heard[a].toArray());
 					builder.reading(a, (int) Math.max(RadioMap.LOWEST_RSSI_DBM,
 							Math.min(RadioMap.HIGHEST_RSSI_DBM, Math.round(level))));
 				}

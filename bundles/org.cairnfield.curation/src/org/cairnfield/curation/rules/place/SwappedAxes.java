@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.evidence.Ints;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Sequence;
 
 /**
@@ -38,7 +38,7 @@ final class SwappedAxes {
 
 		/** Whether exchanging makes of a misfit beyond the usual one that is usual. */
 		boolean isClear(double usualMetres) {
-			return Robust.median(asNoted) >= MISFIT * usualMetres && Robust.median(exchanged) <= FIT * usualMetres;
+			return Median.of(asNoted) >= MISFIT * usualMetres && Median.of(exchanged) <= FIT * usualMetres;
 		}
 	}
 
@@ -69,7 +69,7 @@ final class SwappedAxes {
 			for (int[] part : parts(run, sequence, map)) {
 				Group group = places(part, map) < fewestPlaces ? null : group(grown(part, sequence, map));
 				if (group != null && group.isClear(usual)
-						&& Robust.median(Arrays.stream(part).mapToDouble(unlikeness::of).toArray()) >= UNLIKE) {
+						&& Median.of(Arrays.stream(part).mapToDouble(unlikeness::of).toArray()) >= UNLIKE) {
 					groups.add(group);
 				}
 			}
@@ -82,7 +82,7 @@ final class SwappedAxes {
 
 	/** How far neighbours are from those not under suspicion. */
 	private double usual(boolean[] found) {
-		return Robust.median(IntStream.range(0, found.length).filter(s -> !found[s] && !Double.isNaN(asNoted[s]))
+		return Median.of(IntStream.range(0, found.length).filter(s -> !found[s] && !Double.isNaN(asNoted[s]))
 				.mapToDouble(s -> asNoted[s]).toArray());
 	}
 
@@ -145,7 +145,7 @@ final class SwappedAxes {
 	}
 
 	private static double longestStep(int[] samples, RadioMap map) {
-		return LONGEST_STEP * Robust.median(IntStream.range(1, samples.length)
+		return LONGEST_STEP * Median.of(IntStream.range(1, samples.length)
 				.mapToDouble(i -> map.metresApart(samples[i - 1], samples[i])).filter(step -> step > 0).toArray());
 	}
 

@@ -3,6 +3,7 @@ package org.cairnfield.curation.rules.place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -17,7 +18,6 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.SignalNeighbours;
 import org.cairnfield.model.values.Count;
 
@@ -54,8 +54,8 @@ public final class SwappedAxesRule extends DescribedRule {
 
 	private Finding finding(SurveyedMap map, SwappedAxes.Group group) {
 		int[] samples = group.samples();
-		double asNoted = Robust.median(group.asNoted());
-		double exchanged = Robust.median(group.exchanged());
+		double asNoted = Median.of(group.asNoted());
+		double exchanged = Median.of(group.exchanged());
 		String survey = map.surveys().get(map.survey(samples[0])).id();
 		String message = String.format(Locale.ROOT,
 				"%s in a row of %s on floor %d, %s to %s: samples that hear the same lie %s from where they are noted, and"

@@ -3,8 +3,8 @@ package org.cairnfield.curation.rules.place;
 import java.util.Arrays;
 import org.cairnfield.core.health.PlaceIndex;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Spots;
 
 /**
@@ -51,7 +51,7 @@ final class Unlikeness {
 		int alike = voters.of(sample, who);
 		double[] apart = Arrays.stream(who, 0, alike).mapToDouble(spot -> apartDb(sample, spot)).toArray();
 		return found == 0 || alike == 0 ? 1
-				: Robust.medianSorting(around, found) / Math.max(LEAST_DB, Robust.median(apart));
+				: Median.ofFirst(around, found) / Math.max(LEAST_DB, Median.of(apart));
 	}
 
 	/** Mean over all access points that either heard of how far their levels differ, shifted to agree in the middle. */
@@ -87,6 +87,6 @@ final class Unlikeness {
 				shared[count++] = level - input.map().levelDbm(sample, i);
 			}
 		}
-		return count < 3 ? 0 : Robust.medianSorting(shared, count);
+		return count < 3 ? 0 : Median.ofFirst(shared, count);
 	}
 }

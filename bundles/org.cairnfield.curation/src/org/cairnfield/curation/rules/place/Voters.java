@@ -1,9 +1,9 @@
 package org.cairnfield.curation.rules.place;
 
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Sequence;
 import org.cairnfield.curation.rules.evidence.SignalNeighbours;
 import org.cairnfield.curation.rules.evidence.Spots;
@@ -88,6 +88,6 @@ final class Voters {
 		for (int i = 0; i < count; i++) {
 			scratch[i] = Math.hypot(spots.map().x(voters[i]) - x, spots.map().y(voters[i]) - y);
 		}
-		return Robust.medianSorting(scratch, count);
+		return Median.ofFirst(scratch, count);
 	}
 }

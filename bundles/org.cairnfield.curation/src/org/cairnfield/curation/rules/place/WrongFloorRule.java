@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -19,7 +20,6 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Sequence;
 import org.cairnfield.curation.rules.evidence.SignalNeighbours;
 import org.cairnfield.model.values.Count;
@@ -69,7 +69,7 @@ public final class WrongFloorRule extends DescribedRule {
 		for (int[] run : Sequence.of(input).runs(s -> contradicted(input, votes, s, settings),
 				s -> input.map().map().floor(s) * 65_536 + votes.winner(s), GAP)) {
 			double[] ratios = Arrays.stream(run).mapToDouble(unlikeness::of).toArray();
-			if (Robust.median(ratios) >= settings.of(RATIO)) {
+			if (Median.of(ratios) >= settings.of(RATIO)) {
 				runs.add(run);
 			}
 		}

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -24,7 +25,6 @@ import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Doubles;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.SignalNeighbours;
 import org.cairnfield.curation.rules.evidence.Spots;
 import org.cairnfield.model.values.Count;
@@ -80,7 +80,7 @@ public final class WrongPlaceRule extends DescribedRule {
 		if (all.size() == 0) {
 			return Outcome.notApplicable("no sample of " + input.unit() + " has enough neighbours in signal space");
 		}
-		double usual = Robust.median(all.toArray());
+		double usual = Median.of(all.toArray());
 		double limit = Math.max(settings.of(LEAST), settings.of(TIMES) * usual);
 		Unlikeness unlikeness = new Unlikeness(input, voters);
 		double[] ratio = new double[map.size()];
@@ -141,8 +141,8 @@ public final class WrongPlaceRule extends DescribedRule {
 				xs[i] = voters.spotMap().x(who[i]);
 				ys[i] = voters.spotMap().y(who[i]);
 			}
-			double middleX = Robust.medianSorting(xs, count);
-			double middleY = Robust.medianSorting(ys, count);
+			double middleX = Median.ofFirst(xs, count);
+			double middleY = Median.ofFirst(ys, count);
 			spread[s] = voters.medianMetres(middleX, middleY, who, count, scratch);
 		}
 	}
@@ -150,8 +150,8 @@ public final class WrongPlaceRule extends DescribedRule {
 	private Finding finding(SurveyedMap map, int[] run, double[] metres, double[] spread, double usual,
 			double[] ratio) {
 		String survey = map.surveys().get(map.survey(run[0])).id();
-		double far = Robust.median(pick(metres, run));
-		double unlike = Robust.median(pick(ratio, run));
+		double far = Median.of(pick(metres, run));
+		double unlike = Median.of(pick(ratio, run));
 		String where = run.length == 1
 				? map.sampleId(run[0]) + " of " + survey + " is noted at "
 						+ Words.place(map.map().x(run[0]), map.map().y(run[0]))
@@ -163,7 +163,7 @@ public final class WrongPlaceRule extends DescribedRule {
 				where, map.map().floor(run[0]), Words.metres(far), Words.metres(usual), unlike);
 		return Finding.of(this).message(message).about(map.subjects(run)).beside(List.of(new Subject.OfSurvey(survey)))
 				.figure("samples", run.length, "").figure("distance to neighbours", far, "m")
-				.figure("spread of neighbours", Robust.median(pick(spread, run)), "m").figure("usual distance", usual, "m")
+				.figure("spread of neighbours", Median.of(pick(spread, run)), "m").figure("usual distance", usual, "m")
 				.figure("less alike", unlike, "")
 				.remedy(new Remedy.SetAsideSamples(map.ids(run), "place contradicted by what was heard")).build();
 	}

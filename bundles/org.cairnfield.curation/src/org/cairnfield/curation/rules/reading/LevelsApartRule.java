@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -18,7 +19,6 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Ints;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Spots;
 import org.cairnfield.model.values.Count;
 
@@ -89,7 +89,7 @@ public final class LevelsApartRule extends DescribedRule {
 
 	/** Of three and more those far from the middle; of two nobody knows which. */
 	private static void strays(RadioMap map, Ints readings, double fromMiddleDb, TreeMap<Integer, Integer> dropped) {
-		double middle = Robust.median(Arrays.stream(readings.toArray()).mapToDouble(map::rssiDbm).toArray());
+		double middle = Median.of(Arrays.stream(readings.toArray()).mapToDouble(map::rssiDbm).toArray());
 		for (int k : readings.toArray()) {
 			if (readings.size() == 2 || Math.abs(map.rssiDbm(k) - middle) >= fromMiddleDb) {
 				dropped.put(k, map.accessPoint(k));

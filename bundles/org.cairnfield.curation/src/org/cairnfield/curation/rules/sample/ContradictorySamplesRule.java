@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -20,7 +21,6 @@ import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.Words;
 import org.cairnfield.curation.rules.evidence.Doubles;
-import org.cairnfield.curation.rules.evidence.Robust;
 import org.cairnfield.curation.rules.evidence.Sequence;
 import org.cairnfield.curation.rules.evidence.Spots;
 
@@ -88,7 +88,7 @@ public final class ContradictorySamplesRule extends DescribedRule {
 		}
 		int shared = differences.size();
 		double overlap = (double) shared / (radio.heard(a) + radio.heard(b) - shared);
-		double apart = shared < FEWEST ? 0 : Robust.median(differences.toArray());
+		double apart = shared < FEWEST ? 0 : Median.of(differences.toArray());
 		if (overlap >= settings.of(OVERLAP) && apart < settings.of(APART)) {
 			return;
 		}

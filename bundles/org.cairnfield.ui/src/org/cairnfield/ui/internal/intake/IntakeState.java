@@ -11,11 +11,11 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
-import org.cairnfield.curation.intake.FileDigest;
 import org.cairnfield.curation.intake.IntakeDraft;
 import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.Preview;
+import org.cairnfield.model.values.Sha256;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.work.Work;
@@ -115,7 +115,7 @@ final class IntakeState {
 			Intake intake = now.read(workers.progress());
 			Map<Path, String> digests = new HashMap<>();
 			for (IntakeDraft.Entry entry : now.entries()) {
-				digests.put(entry.file(), FileDigest.sha256(entry.file()));
+				digests.put(entry.file(), Sha256.of(entry.file()));
 			}
 			// the wizard keeps people from changing the archive meanwhile
 			return new Reading(intake, now.taking(session.archive(), intake, digests));

@@ -6,10 +6,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 
-import org.cairnfield.curation.intake.FileDigest;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.values.Placement;
+import org.cairnfield.model.values.Sha256;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.window.Window;
@@ -43,7 +43,7 @@ public final class ImagePlacing {
 	static String copy(Path file, String name, ArchiveSession session) throws IOException {
 		String plain = file.getFileName().toString();
 		String ending = plain.substring(plain.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-		String image = "plans/" + name + "-" + FileDigest.sha256(file).substring(0, 10) + "." + ending;
+		String image = "plans/" + name + "-" + Sha256.of(file).substring(0, 10) + "." + ending;
 		Path target = session.open().resolve(image);
 		Files.createDirectories(target.getParent());
 		Files.copy(file, target, StandardCopyOption.REPLACE_EXISTING);
