@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.model.values.SampleKey;
 
 /** What the rules find about the samples of a list. */
 public final class FindingMarks {
@@ -55,9 +56,9 @@ public final class FindingMarks {
 
 	/** @param name {@code survey/sample} */
 	private static int index(SampleRows rows, Map<String, Integer> parts, String name) {
-		int slash = name.indexOf('/');
-		Integer part = slash < 0 ? null : parts.get(name.substring(0, slash));
-		int row = part == null ? -1 : rows.parts().get(part).table().row(name.substring(slash + 1));
+		SampleKey key = SampleKey.parse(name);
+		Integer part = parts.get(key.survey());
+		int row = part == null ? -1 : rows.parts().get(part).table().row(key.sample());
 		return row < 0 ? -1 : rows.index(part, row);
 	}
 

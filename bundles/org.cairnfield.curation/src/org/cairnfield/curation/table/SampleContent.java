@@ -19,7 +19,7 @@ public record SampleContent(SampleRows rows, FindingMarks findings, ClusterMarks
 	}
 
 	public SampleTable table(int index) {
-		return rows.part(index).table();
+		return rows.table(index);
 	}
 
 	/** The same samples with other findings. */

@@ -5,12 +5,25 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 
+import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.Floor;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.values.Labels;
+import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
+import org.eclipse.emf.ecore.EObject;
 
 /**
- * The samples that a table lists, as they were when it was made, by index 0 … size − 1. Two numbers a sample; immutable, for
- * any thread.
+ * The samples that a view shows, as they were when it was made: by index 0 … size − 1, survey by survey, and within each by
+ * ascending row. Two numbers a sample, so that a million cost next to nothing; immutable, for any thread.
  */
 public final class SampleRows {
 
@@ -20,12 +33,21 @@ public final class SampleRows {
 	/**
 	 * What the samples of one survey have in common.
 	 *
+	 * @param source the survey itself, for the thread of its archive
+	 * @param survey its id
+	 * @param site   name
 	 * @param device name; empty where the survey has none
 	 */
-	public record Part(String survey, String site, String device, SampleTable table) {
+	public record Part(Survey source, String survey, String site, String device, SampleTable table) {
+
+		static Part of(Survey survey) {
+			return new Part(survey, survey.getId(), survey.getSite() == null ? "" : ModelText.name(survey.getSite()),
+					survey.getDevice() == null ? "" : ModelText.name(survey.getDevice()), survey.table());
+		}
 	}
 
 	private final List<Part> parts;
+	private final Map<Survey, Integer> partOfSurvey = new HashMap<>();
 	private final int[] firsts;
 	private final int[] partOf;
 	private final int[] rowOf;
@@ -35,11 +57,62 @@ public final class SampleRows {
 		this.firsts = firsts;
 		this.partOf = partOf;
 		this.rowOf = rowOf;
+		for (int p = 0; p < parts.size(); p++) {
+			partOfSurvey.put(parts.get(p).source(), p);
+		}
+	}
+
+	/**
+	 * Those of a scope, in the order of sites and surveys.
+	 *
+	 * @param scope of the archive: itself, a site, floor or survey; an access point or a device for what they heard; a split for
+	 *              what it labels. What holds no samples has none
+	 */
+	public static SampleRows of(Archive archive, EObject scope) {
+		Builder builder = new Builder();
+		for (Site site : archive.getSites()) {
+			for (Survey survey : site.getSurveys()) {
+				IntPredicate wanted = wanted(archive, scope, survey);
+				if (wanted != null) {
+					builder.add(survey, wanted, false);
+				}
+			}
+		}
+		return builder.done();
+	}
+
+	/** Those that say they are on a floor; all surveys of its site are parts. */
+	public static SampleRows of(Floor floor) {
+		Builder builder = new Builder();
+		if (floor.eContainer() instanceof Site site) {
+			for (Survey survey : site.getSurveys()) {
+				SampleTable table = survey.table();
+				builder.add(survey, row -> table.floorLevel(row) == floor.getLevel(), true);
+			}
+		}
+		return builder.done();
 	}
 
 	/** Rows to be collected. */
 	public static Builder builder() {
 		return new Builder();
+	}
+
+	/** Which rows of a survey are of a scope; null for none. */
+	private static IntPredicate wanted(Archive archive, EObject scope, Survey survey) {
+		SampleTable table = survey.table();
+		if (scope instanceof Floor floor) {
+			return floor.eContainer() == survey.getSite() ? row -> table.floorLevel(row) == floor.getLevel() : null;
+		} else if (scope instanceof AccessPoint accessPoint) {
+			int heard = table.accessPoints().indexOf(accessPoint.getId());
+			return heard < 0 ? null : row -> table.reading(row, heard) >= 0;
+		} else if (scope instanceof Split split) {
+			Labels labels = split.getLabels();
+			return labels == null ? null : row -> labels.row(new SampleKey(survey.getId(), table.id(row))) >= 0;
+		}
+		boolean all = scope == archive || scope == survey.getSite() || scope == survey
+				|| scope instanceof Device && survey.getDevice() == scope;
+		return all ? row -> true : null;
 	}
 
 	public int size() {
@@ -61,9 +134,19 @@ public final class SampleRows {
 		return parts.get(partOf[index]);
 	}
 
+	/** What the sample's values are in. */
+	public SampleTable table(int index) {
+		return part(index).table();
+	}
+
 	/** Row in the survey's table. */
 	public int row(int index) {
 		return rowOf[index];
+	}
+
+	/** As selections and commands name it. */
+	public SampleRef ref(int index) {
+		return new SampleRef(part(index).source(), rowOf[index]);
 	}
 
 	/** First index of a survey, by its number; that of the number after the last is the size. */
@@ -71,10 +154,26 @@ public final class SampleRows {
 		return firsts[part];
 	}
 
+	/** Index of a sample, or −1 where the list does not have it. */
+	public int indexOf(SampleRef ref) {
+		Integer part = partOfSurvey.get(ref.survey());
+		return part == null ? -1 : index(part, ref.row());
+	}
+
 	/** Index of the sample of that row of a survey, or −1 where the list does not have it. */
 	public int index(int part, int row) {
 		int found = Arrays.binarySearch(rowOf, firsts[part], firsts[part + 1], row);
 		return found < 0 ? -1 : found;
+	}
+
+	/** Whether an index means the same sample in both. Rows outlive edits, but not a survey that is taken away. */
+	public boolean hasSameRows(SampleRows other) {
+		boolean same = parts.size() == other.parts.size() && Arrays.equals(firsts, other.firsts) && Arrays.equals(rowOf, other.rowOf);
+		for (int p = 0; same && p < parts.size(); p++) {
+			same = parts.get(p).source() == other.parts.get(p).source()
+					&& parts.get(p).table().size() == other.parts.get(p).table().size();
+		}
+		return same;
 	}
 
 	/** Numbers of surveys by their ids. */
@@ -133,6 +232,19 @@ public final class SampleRows {
 				row(row);
 			}
 			return this;
+		}
+
+		/** @param evenEmpty whether a survey without a wanted row is a part */
+		private void add(Survey survey, IntPredicate wanted, boolean evenEmpty) {
+			part(Part.of(survey));
+			for (int row = 0; row < survey.table().size(); row++) {
+				if (wanted.test(row)) {
+					row(row);
+				}
+			}
+			if (!evenEmpty && firsts[parts.size() - 1] == size) {
+				parts.remove(parts.size() - 1);
+			}
 		}
 
 		public SampleRows done() {

@@ -127,6 +127,28 @@ public final class SampleTable {
 		return chunk.rssiDbm[chunk.start[at(row)] + Objects.checkIndex(k, chunk.heard(at(row)))];
 	}
 
+	/**
+	 * Which reading of a row is of an access point: an index for {@link #rssiDbm}, or -1 where it was not heard.
+	 *
+	 * @param accessPoint index in {@link #accessPoints}, by which the readings of a row are sorted
+	 */
+	public int reading(int row, int accessPoint) {
+		int low = 0;
+		int high = heard(row) - 1;
+		while (low <= high) {
+			int middle = (low + high) >>> 1;
+			int at = accessPoint(row, middle);
+			if (at == accessPoint) {
+				return middle;
+			} else if (at < accessPoint) {
+				low = middle + 1;
+			} else {
+				high = middle - 1;
+			}
+		}
+		return -1;
+	}
+
 	/** The readings of a sample, on their own. */
 	public Readings readings(int row) {
 		SampleChunk chunk = chunk(row);

@@ -1,5 +1,6 @@
 package org.cairnfield.ui.plan;
 
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.swt.graphics.RGB;
@@ -19,7 +20,7 @@ public interface SampleColouring {
 	 *
 	 * @param background what they are drawn on
 	 */
-	SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background);
+	SampleColours colours(SampleRows samples, ArchiveSession session, RGB background);
 
 	/** Whether the colours are others after a change of the selection. */
 	default boolean changesWith(ArchiveSelection before, ArchiveSelection now) {

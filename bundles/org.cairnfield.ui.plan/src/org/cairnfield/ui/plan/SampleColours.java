@@ -1,12 +1,13 @@
 package org.cairnfield.ui.plan;
 
 import java.util.List;
+import org.cairnfield.curation.table.SampleRows;
 
 /**
  * The looks of a floor's samples.
  *
  * @param looks  those that occur; keep them below some hundred
- * @param lookOf for each sample of {@link PlanSamples} the index in looks; kept, not copied
+ * @param lookOf for each sample of {@link SampleRows} the index in looks; kept, not copied
  */
 public record SampleColours(List<SampleLook> looks, int[] lookOf, Legend legend) {
 

@@ -21,6 +21,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Count;
+import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
@@ -147,7 +148,7 @@ public final class Findings {
 	/** Open findings about a sample, worst first. */
 	public List<Finding> of(SampleRef sample) {
 		return bySample.isEmpty() ? List.of()
-				: bySample.getOrDefault(sample.key().toString(), List.of());
+				: bySample.getOrDefault(SampleKey.text(sample.survey().getId(), sample.survey().table().id(sample.row())), List.of());
 	}
 
 	/** Open findings about an access point. */

@@ -58,11 +58,11 @@ public class SampleContentTest {
 	@Test
 	public void findsRowsOfAPartOfASurvey() {
 		SampleTable table = five.table(0);
-		SampleRows some = SampleRows.builder().part(new SampleRows.Part("a", "s", "", table)).row(0).row(2).done();
+		SampleRows some = SampleRows.builder().part(new SampleRows.Part(null, "a", "s", "", table)).row(0).row(2).done();
 		assertEquals(1, some.index(0, 2));
 		assertEquals(-1, some.index(0, 1), "not listed");
 		assertFalse(ClusterMarks.NONE.has(0));
-		SampleRows.Builder wrong = SampleRows.builder().part(new SampleRows.Part("a", "s", "", table)).row(2);
+		SampleRows.Builder wrong = SampleRows.builder().part(new SampleRows.Part(null, "a", "s", "", table)).row(2);
 		assertThrows(IllegalArgumentException.class, () -> wrong.row(1));
 	}
 }

@@ -72,7 +72,7 @@ public final class TableBenchmark {
 	private static SampleContent content(SampleTable[] tables) {
 		SampleRows.Builder builder = SampleRows.builder();
 		for (int t = 0; t < tables.length; t++) {
-			builder.all(new SampleRows.Part("survey-" + t, "Sailmakers' Hall", "guide " + t % 2, tables[t]));
+			builder.all(new SampleRows.Part(null, "survey-" + t, "Sailmakers' Hall", "guide " + t % 2, tables[t]));
 		}
 		SampleRows rows = builder.done();
 		return new SampleContent(rows, FindingMarks.NONE, ClusterMarks.of(rows, Labels.NONE), Map.of());

@@ -37,8 +37,8 @@ public final class TableFixture {
 				.reading("00005e005304", -90).build();
 		SampleTable tide = SampleTable.builder().sample("TH-B1", 2, 0, 0).time(MORNING + 86_400_000).reading("00005e005303", -61)
 				.sample("TH-B2", -1, 5, 5).build();
-		SampleRows rows = SampleRows.builder().all(new SampleRows.Part("sh-spring", "Sailmakers' Hall", "Wrist guide A", hall))
-				.all(new SampleRows.Part("th-spring", "Tide House", "", tide)).done();
+		SampleRows rows = SampleRows.builder().all(new SampleRows.Part(null, "sh-spring", "Sailmakers' Hall", "Wrist guide A", hall))
+				.all(new SampleRows.Part(null, "th-spring", "Tide House", "", tide)).done();
 		Labels labels = Labels.builder().add(new SampleKey("sh-spring", "SH-A1"), 7, Role.CORE)
 				.add(new SampleKey("sh-spring", "SH-A2"), Labels.NOISE, Role.NOISE).build();
 		return new SampleContent(rows,
@@ -86,7 +86,7 @@ public final class TableFixture {
 					findings.add(finding("rule-" + random.nextInt(3), Severity.values()[random.nextInt(3)], "survey-" + s + '/' + id));
 				}
 			}
-			rows.all(new SampleRows.Part("survey-" + s, "Tide House", s == 0 ? "" : "guide " + s % 2, table.build()));
+			rows.all(new SampleRows.Part(null, "survey-" + s, "Tide House", s == 0 ? "" : "guide " + s % 2, table.build()));
 		}
 		SampleRows done = rows.done();
 		return new SampleContent(done, FindingMarks.of(done, findings), ClusterMarks.of(done, labels.build()), Map.of());

@@ -24,7 +24,7 @@ final class Levels {
 			SampleTable table = content.table(i);
 			int row = rows.row(i);
 			for (int accessPoint : wanted[rows.partNumber(i)]) {
-				int k = reading(table, row, accessPoint);
+				int k = table.reading(row, accessPoint);
 				if (k >= 0 && (asked.operator() == null
 						|| asked.operator().passes(Double.compare(table.rssiDbm(row, k), asked.levelDbm())))) {
 					return true;
@@ -53,23 +53,5 @@ final class Levels {
 			}
 		}
 		return Arrays.copyOf(found, count);
-	}
-
-	/** Readings of a row are in the order of access points. */
-	private static int reading(SampleTable table, int row, int accessPoint) {
-		int low = 0;
-		int high = table.heard(row) - 1;
-		while (low <= high) {
-			int middle = (low + high) >>> 1;
-			int at = table.accessPoint(row, middle);
-			if (at == accessPoint) {
-				return middle;
-			} else if (at < accessPoint) {
-				low = middle + 1;
-			} else {
-				high = middle - 1;
-			}
-		}
-		return -1;
 	}
 }

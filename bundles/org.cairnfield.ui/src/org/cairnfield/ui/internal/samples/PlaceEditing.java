@@ -5,8 +5,8 @@ import java.util.stream.Stream;
 
 import org.cairnfield.curation.table.Placing;
 import org.cairnfield.curation.table.SampleColumn;
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.edit.SampleRef;
-import org.cairnfield.ui.scope.ScopeSamples;
 import org.cairnfield.ui.session.ArchiveSession;
 
 /** Lets a person edit the place of a sample in its row, and holds off what would disturb meanwhile. */
@@ -33,7 +33,7 @@ final class PlaceEditing {
 	 * @param samples those of the table
 	 * @param first   the column to begin in
 	 */
-	void begin(ArchiveSession session, ScopeSamples samples, SampleColumn first) {
+	void begin(ArchiveSession session, SampleRows samples, SampleColumn first) {
 		int position = grid.picks().focusPosition();
 		if (session == null || samples == null || position < 0) {
 			bar.say("Select the sample whose position is to be edited.");

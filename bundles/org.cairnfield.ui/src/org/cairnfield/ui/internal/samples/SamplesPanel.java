@@ -4,17 +4,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.table.Arrangement;
 import org.cairnfield.curation.table.SampleColumn;
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.curation.table.filter.SampleFilter;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.scope.ArchiveSelection;
-import org.cairnfield.ui.scope.ScopeSamples;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
@@ -156,11 +155,11 @@ public final class SamplesPanel extends Composite implements SessionListener {
 		SampleFilter wanted = filter.filter();
 		SampleColumn column = sortedBy;
 		boolean down = descending;
-		if (of.samples().size() <= FEW) {
+		if (of.rows().size() <= FEW) {
 			show(of, arrangement(of, column, down, wanted, Workers.inline()));
 			return;
 		}
-		status.setText(count(of.samples().size()) + " samples, being looked through …");
+		status.setText(count(of.rows().size()) + " samples, being looked through …");
 		Job[] own = new Job[1];
 		own[0] = Work.start("Arranging the samples", workers -> arrangement(of, column, down, wanted, workers), made -> {
 			if (arranging == own[0] && !isDisposed()) {
@@ -185,7 +184,7 @@ public final class SamplesPanel extends Composite implements SessionListener {
 	}
 
 	private void show(TableSnapshot of, Arrangement made) {
-		boolean same = shown != null && of != null && shown.isOfSameRows(of);
+		boolean same = shown != null && of != null && shown.rows().hasSameRows(of.rows());
 		shown = of;
 		editing.close();
 		grid.show(made, same);
@@ -218,7 +217,7 @@ public final class SamplesPanel extends Composite implements SessionListener {
 		if (isDisposed() || session == null || shown == null) {
 			return;
 		}
-		ScopeSamples samples = shown.samples();
+		SampleRows samples = shown.rows();
 		int[] indices = grid.picks().indices();
 		if (indices.length <= FEW) {
 			tell(refs(samples, indices));
@@ -234,7 +233,7 @@ public final class SamplesPanel extends Composite implements SessionListener {
 		picking = own[0];
 	}
 
-	private static List<SampleRef> refs(ScopeSamples samples, int[] indices) {
+	private static List<SampleRef> refs(SampleRows samples, int[] indices) {
 		SampleRef[] refs = new SampleRef[indices.length];
 		for (int i = 0; i < refs.length; i++) {
 			refs[i] = samples.ref(indices[i]);
@@ -253,13 +252,11 @@ public final class SamplesPanel extends Composite implements SessionListener {
 		if (shown == null) {
 			return;
 		}
-		Map<Survey, Integer> surveys = shown.surveys();
 		List<SampleRef> refs = session.selection().samples();
 		int[] indices = new int[refs.size()];
 		int count = 0;
 		for (SampleRef ref : refs) {
-			Integer survey = surveys.get(ref.survey());
-			int index = survey == null ? -1 : grid.arrangement().content().rows().index(survey, ref.row());
+			int index = shown.rows().indexOf(ref);
 			if (index >= 0) {
 				indices[count++] = index;
 			}
@@ -269,7 +266,7 @@ public final class SamplesPanel extends Composite implements SessionListener {
 	}
 
 	private void tellStatus() {
-		int all = shown == null ? 0 : shown.samples().size();
+		int all = shown == null ? 0 : shown.rows().size();
 		if (session == null) {
 			status.setText("No archive is open. Open one from the File menu.");
 		} else if (all == 0) {
@@ -315,6 +312,6 @@ public final class SamplesPanel extends Composite implements SessionListener {
 
 	/** Lets the person edit the place of the row that keys go on from. */
 	void edit(SampleColumn first) {
-		editing.begin(session, shown == null ? null : shown.samples(), first);
+		editing.begin(session, shown == null ? null : shown.rows(), first);
 	}
 }

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.plan.Legend;
-import org.cairnfield.ui.plan.PlanSamples;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
@@ -53,7 +53,7 @@ public final class ByCluster implements SampleColouring {
 	}
 
 	@Override
-	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
+	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
 		Split split = split(session).filter(s -> s.getLabels() != null).orElse(null);
 		List<SampleLook> looks = new ArrayList<>();
 		Map<Kind, Integer> places = new LinkedHashMap<>();
@@ -74,7 +74,7 @@ public final class ByCluster implements SampleColouring {
 		return new SampleColours(looks, lookOf, new Legend(title, legend(places, looks, counts), null));
 	}
 
-	private static Kind kind(Split split, PlanSamples samples, int i) {
+	private static Kind kind(Split split, SampleRows samples, int i) {
 		Labels labels = split.getLabels();
 		SampleKey key = samples.ref(i).key();
 		int row = labels.row(key);

@@ -3,10 +3,9 @@ package org.cairnfield.ui.plan.internal.colour;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.Device;
-import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.ModelText;
-import org.cairnfield.ui.plan.PlanSamples;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -21,12 +20,12 @@ public final class ByDevice implements SampleColouring {
 	}
 
 	@Override
-	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
+	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
 		List<Device> devices = new ArrayList<>(session.archive().getDevices());
 		List<String> names = new ArrayList<>(devices.stream().map(ModelText::name).toList());
 		names.add("device not known");
-		int[] kindOf = samples.surveys().stream().map(Survey::getDevice).mapToInt(devices::indexOf)
+		int[] kindOf = samples.parts().stream().map(part -> part.source().getDevice()).mapToInt(devices::indexOf)
 				.map(index -> index < 0 ? devices.size() : index).toArray();
-		return Categories.of("Device", names, samples.size(), i -> kindOf[samples.surveyIndex(i)], background);
+		return Categories.of("Device", names, samples.size(), i -> kindOf[samples.partNumber(i)], background);
 	}
 }

@@ -5,10 +5,10 @@ import java.util.List;
 
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.colour.Marker;
 import org.cairnfield.ui.plan.Legend;
-import org.cairnfield.ui.plan.PlanSamples;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
@@ -26,7 +26,7 @@ public final class ByHealth implements SampleColouring {
 	}
 
 	@Override
-	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
+	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
 		List<SampleLook> looks = List.of(look(Categorical.VERMILLION, Marker.SQUARE, background),
 				look(Categorical.ORANGE, Marker.TRIANGLE, background), look(Categorical.BLUE, Marker.DIAMOND, background),
 				look(Categorical.SKY_BLUE, Marker.CIRCLE, background));

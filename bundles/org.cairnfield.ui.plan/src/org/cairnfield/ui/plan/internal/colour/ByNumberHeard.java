@@ -1,6 +1,6 @@
 package org.cairnfield.ui.plan.internal.colour;
 
-import org.cairnfield.ui.plan.PlanSamples;
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -15,7 +15,7 @@ public final class ByNumberHeard implements SampleColouring {
 	}
 
 	@Override
-	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
+	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
 		int most = 0;
 		int least = Integer.MAX_VALUE;
 		for (int i = 0; i < samples.size(); i++) {

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-import org.cairnfield.ui.plan.PlanSamples;
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -20,7 +20,7 @@ public final class ByState implements SampleColouring {
 	}
 
 	@Override
-	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
+	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
 		List<String> names = new ArrayList<>(List.of("kept"));
 		Map<String, Integer> reasons = new HashMap<>();
 		int[] kindOf = new int[samples.size()];

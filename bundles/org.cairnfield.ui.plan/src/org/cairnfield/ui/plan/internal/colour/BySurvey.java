@@ -1,7 +1,7 @@
 package org.cairnfield.ui.plan.internal.colour;
 
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.edit.ModelText;
-import org.cairnfield.ui.plan.PlanSamples;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -16,8 +16,8 @@ public final class BySurvey implements SampleColouring {
 	}
 
 	@Override
-	public SampleColours colours(PlanSamples samples, ArchiveSession session, RGB background) {
-		return Categories.of("Survey", samples.surveys().stream().map(ModelText::name).toList(), samples.size(),
-				samples::surveyIndex, background);
+	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
+		return Categories.of("Survey", samples.parts().stream().map(part -> ModelText.name(part.source())).toList(), samples.size(),
+				samples::partNumber, background);
 	}
 }

@@ -55,8 +55,8 @@ final class Furniture extends Figure {
 
 	private Rectangle ringOf(int sample) {
 		int reach = (int) Math.ceil(FloorRaster.radiusPoints(plan.camera().pixelsPerMetre())) + RING;
-		int column = (int) Math.round(plan.camera().column(plan.scene().samples().xMetres()[sample]));
-		int row = (int) Math.round(plan.camera().row(plan.scene().samples().yMetres()[sample]));
+		int column = (int) Math.round(plan.camera().column(plan.scene().xMetres()[sample]));
+		int row = (int) Math.round(plan.camera().row(plan.scene().yMetres()[sample]));
 		return new Rectangle(column - reach, row - reach, 2 * reach, 2 * reach);
 	}
 

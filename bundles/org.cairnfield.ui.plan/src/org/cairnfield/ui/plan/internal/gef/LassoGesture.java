@@ -1,6 +1,6 @@
 package org.cairnfield.ui.plan.internal.gef;
 
-import org.cairnfield.ui.plan.PlanSamples;
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.ui.plan.internal.geometry.Lasso;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.Shape;
@@ -35,8 +35,8 @@ final class LassoGesture extends Gesture {
 
 	@Override
 	void dragged() {
-		PlanSamples samples = plan.scene().samples();
-		plan.choice().selectArea(lasso.inside(plan.scene().grid(), samples.xMetres(), samples.yMetres(), plan.camera()), toggles(),
+		SampleRows samples = plan.scene().samples();
+		plan.choice().selectArea(lasso.inside(plan.scene().grid(), plan.scene().xMetres(), plan.scene().yMetres(), plan.camera()), toggles(),
 				adds());
 	}
 

@@ -186,8 +186,8 @@ public final class PlanCanvas implements PlanGeometry {
 			tiles.redraw(List.of(scene.boundsOf(samples).grown(reach)));
 		} else {
 			tiles.redraw(samples.stream().mapToObj(i -> {
-				double x = scene.samples().xMetres()[i];
-				double y = scene.samples().yMetres()[i];
+				double x = scene.xMetres()[i];
+				double y = scene.yMetres()[i];
 				return new Bounds(x, y, x, y).grown(reach);
 			}).toList());
 		}
@@ -322,8 +322,8 @@ public final class PlanCanvas implements PlanGeometry {
 	public Optional<Point> toCanvas(SampleRef sample) {
 		int index = scene.samples().indexOf(sample);
 		return index < 0 ? Optional.empty()
-				: Optional.of(new Point((int) Math.round(camera().column(scene.samples().xMetres()[index])),
-						(int) Math.round(camera().row(scene.samples().yMetres()[index]))));
+				: Optional.of(new Point((int) Math.round(camera().column(scene.xMetres()[index])),
+						(int) Math.round(camera().row(scene.yMetres()[index]))));
 	}
 
 	@Override

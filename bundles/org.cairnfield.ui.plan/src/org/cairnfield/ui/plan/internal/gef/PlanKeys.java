@@ -75,7 +75,7 @@ final class PlanKeys {
 		} else if (plan.scene().samples().size() > 0) {
 			int from = plan.focus() >= 0 ? plan.focus() : plan.scene().selected().nextSetBit(0);
 			int next = from < 0 ? nearestToMiddle()
-					: direction.next(plan.scene().samples().xMetres(), plan.scene().samples().yMetres(), from);
+					: direction.next(plan.scene().xMetres(), plan.scene().yMetres(), from);
 			if (next >= 0) {
 				plan.focus(next);
 			}

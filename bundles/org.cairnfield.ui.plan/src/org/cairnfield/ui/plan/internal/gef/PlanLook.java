@@ -81,7 +81,7 @@ public final class PlanLook {
 		Bounds seen = plan.camera().visible(area.width, area.height);
 		Bounds wanted = plan.scene().boundsOf(samples);
 		if (wanted.isEmpty() || area.width == 0 || samples.stream()
-				.anyMatch(i -> seen.contains(plan.scene().samples().xMetres()[i], plan.scene().samples().yMetres()[i]))) {
+				.anyMatch(i -> seen.contains(plan.scene().xMetres()[i], plan.scene().yMetres()[i]))) {
 			return;
 		}
 		from(plan.camera().showing((wanted.left() + wanted.right()) / 2, (wanted.bottom() + wanted.top()) / 2, area.width / 2.0,

@@ -2,9 +2,9 @@ package org.cairnfield.ui.plan.internal.image;
 
 import java.util.function.BiConsumer;
 
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
-import org.cairnfield.ui.plan.PlanSamples;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
@@ -25,7 +25,7 @@ final class ImageBoard extends Canvas {
 
 	private final ControlPoints points;
 	private final Outline outline;
-	private final PlanSamples samples;
+	private final SampleRows samples;
 	private final BiConsumer<Double, Double> clicked;
 	private Image image;
 	private double scale = 1;
@@ -37,7 +37,7 @@ final class ImageBoard extends Canvas {
 	private ControlPoints.Entry chosen;
 
 	/** @param clicked hears column and row */
-	ImageBoard(Composite parent, ControlPoints points, Outline outline, PlanSamples samples, BiConsumer<Double, Double> clicked) {
+	ImageBoard(Composite parent, ControlPoints points, Outline outline, SampleRows samples, BiConsumer<Double, Double> clicked) {
 		super(parent, SWT.DOUBLE_BUFFERED | SWT.BORDER);
 		this.points = points;
 		this.outline = outline;
@@ -156,7 +156,7 @@ final class ImageBoard extends Canvas {
 		}
 		int step = 1 + samples.size() / MOST_DOTS;
 		for (int i = 0; i < samples.size(); i += step) {
-			Point at = at(placement, samples.xMetres()[i], samples.yMetres()[i]);
+			Point at = at(placement, samples.table(i).xMetres(samples.row(i)), samples.table(i).yMetres(samples.row(i)));
 			gc.fillOval(at.x - 2, at.y - 2, 4, 4);
 		}
 	}

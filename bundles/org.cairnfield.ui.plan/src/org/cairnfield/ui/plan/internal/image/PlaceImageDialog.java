@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.ui.charts.scale.Numbers;
-import org.cairnfield.ui.plan.PlanSamples;
 import org.cairnfield.ui.plan.internal.image.ControlPoints.Entry;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -91,7 +91,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		choose.setText("&Choose an image file …");
 		choose.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
 		choose.addListener(SWT.Selection, event -> choose());
-		board = new ImageBoard(area, points, floor.getOutline(), PlanSamples.of(floor), this::add);
+		board = new ImageBoard(area, points, floor.getOutline(), SampleRows.of(floor), this::add);
 		board.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
 		Composite side = new Composite(area, SWT.NONE);
 		side.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));

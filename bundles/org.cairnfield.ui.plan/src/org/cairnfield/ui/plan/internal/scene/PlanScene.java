@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import org.cairnfield.curation.places.EstimatedPlace;
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Outline;
-import org.cairnfield.ui.plan.PlanSamples;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
@@ -34,8 +35,10 @@ public final class PlanScene {
 	private ArchiveSession session;
 	private SampleColouring colouring;
 	private Floor floor;
-	private PlanSamples samples = PlanSamples.NONE;
-	private PointGrid grid = new PointGrid(new double[0], new double[0]);
+	private SampleRows samples = SampleRows.NONE;
+	private double[] xMetres = new double[0];
+	private double[] yMetres = new double[0];
+	private PointGrid grid = new PointGrid(xMetres, yMetres);
 	private SampleColours colours;
 	private byte[] marks = new byte[0];
 	private BitSet selected = new BitSet();
@@ -60,8 +63,10 @@ public final class PlanScene {
 
 	/** Takes samples, colours, findings and selection anew. */
 	public void readSamples() {
-		samples = floor == null ? PlanSamples.NONE : PlanSamples.of(floor);
-		grid = new PointGrid(samples.xMetres(), samples.yMetres());
+		samples = floor == null ? SampleRows.NONE : SampleRows.of(floor);
+		xMetres = IntStream.range(0, samples.size()).mapToDouble(i -> samples.table(i).xMetres(samples.row(i))).toArray();
+		yMetres = IntStream.range(0, samples.size()).mapToDouble(i -> samples.table(i).yMetres(samples.row(i))).toArray();
+		grid = new PointGrid(xMetres, yMetres);
 		readMarked();
 		found = foundNow();
 		mark();
@@ -123,7 +128,7 @@ public final class PlanScene {
 	private void mark() {
 		byte[] all = marks.length == samples.size() ? marks : new byte[samples.size()];
 		for (int i = 0; i < all.length; i++) {
-			all[i] = (byte) ((samples.isKept(i) ? Mark.KEPT : 0) | (found.get(i) ? Mark.FOUND : 0)
+			all[i] = (byte) ((samples.table(i).isKept(samples.row(i)) ? Mark.KEPT : 0) | (found.get(i) ? Mark.FOUND : 0)
 					| (beside.get(i) ? Mark.BESIDE : 0) | (selected.get(i) ? Mark.SELECTED : 0));
 		}
 		marks = all;
@@ -184,8 +189,18 @@ public final class PlanScene {
 		return session == null ? null : session.archive();
 	}
 
-	public PlanSamples samples() {
+	public SampleRows samples() {
 		return samples;
+	}
+
+	/** Of all samples, metres; not to be changed. */
+	public double[] xMetres() {
+		return xMetres;
+	}
+
+	/** Of all samples, metres; not to be changed. */
+	public double[] yMetres() {
+		return yMetres;
 	}
 
 	public PointGrid grid() {
@@ -216,7 +231,7 @@ public final class PlanScene {
 	/** Draws what is shown now. */
 	public FloorRaster raster() {
 		Outline outline = floor == null ? null : floor.getOutline();
-		return new FloorRaster(picture, outline, samples.xMetres(), samples.yMetres(), grid,
+		return new FloorRaster(picture, outline, xMetres, yMetres, grid,
 				colours == null ? List.of() : colours.looks(), colours == null ? new int[0] : colours.lookOf(), marks, ink);
 	}
 
@@ -228,7 +243,7 @@ public final class PlanScene {
 			all = all.with(outline.xMetres(i), outline.yMetres(i));
 		}
 		for (int i = 0; i < samples.size(); i++) {
-			all = all.with(samples.xMetres()[i], samples.yMetres()[i]);
+			all = all.with(xMetres[i], yMetres[i]);
 		}
 		if (all.isEmpty() && picture != null) {
 			for (int corner = 0; corner < 4; corner++) {
@@ -244,7 +259,7 @@ public final class PlanScene {
 	public Bounds boundsOf(BitSet some) {
 		Bounds all = Bounds.EMPTY;
 		for (int i = some.nextSetBit(0); i >= 0; i = some.nextSetBit(i + 1)) {
-			all = all.with(samples.xMetres()[i], samples.yMetres()[i]);
+			all = all.with(xMetres[i], yMetres[i]);
 		}
 		return all;
 	}

@@ -6,12 +6,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.charts.scale.Numbers;
-import org.cairnfield.ui.plan.PlanSamples;
 
 /** A sample in words. */
 public final class SampleText {
@@ -22,17 +22,17 @@ public final class SampleText {
 	}
 
 	/** In one line: id, place, how many it heard. */
-	public static String line(PlanSamples samples, int sample) {
+	public static String line(SampleRows samples, int sample) {
 		SampleTable table = samples.table(sample);
 		int row = samples.row(sample);
 		String reason = table.reason(row);
 		return table.id(row) + "   x " + Numbers.text(table.xMetres(row), 2, "m") + ", y "
 				+ Numbers.text(table.yMetres(row), 2, "m") + "   " + table.heard(row) + " heard   "
-				+ ModelText.name(samples.survey(sample)) + (reason == null ? "" : "   set aside: " + reason);
+				+ ModelText.name(samples.part(sample).source()) + (reason == null ? "" : "   set aside: " + reason);
 	}
 
 	/** In some lines, with the strongest access points and what was found. */
-	public static String lines(PlanSamples samples, int sample, Archive archive, List<Finding> findings) {
+	public static String lines(SampleRows samples, int sample, Archive archive, List<Finding> findings) {
 		SampleTable table = samples.table(sample);
 		int row = samples.row(sample);
 		StringBuilder text = new StringBuilder();
@@ -40,7 +40,7 @@ public final class SampleText {
 		text.append(table.id(row)).append('\n');
 		text.append("x ").append(Numbers.text(table.xMetres(row), 2, "m")).append(", y ")
 				.append(Numbers.text(table.yMetres(row), 2, "m")).append('\n');
-		text.append(ModelText.name(samples.survey(sample))).append('\n');
+		text.append(ModelText.name(samples.part(sample).source())).append('\n');
 		text.append(table.heard(row)).append(" access points heard");
 		IntStream.range(0, table.heard(row)).boxed()
 				.sorted(Comparator.comparingInt((Integer k) -> -table.rssiDbm(row, k))).limit(STRONGEST)
