@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.cairnfield.archive.fault.LockOwner;
 
 /**
- * Unsaved work that was kept beside an archive, see {@link OpenArchive#writeDraft}.
+ * Unsaved work that was kept beside an archive, see {@link Drafts#write}.
  *
  * @param file    where it lies
  * @param fit     whether it can be brought back

@@ -13,7 +13,6 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.fault.LockOwner;
-import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.ReleaseTag;
@@ -50,7 +49,7 @@ public final class OpenArchive implements AutoCloseable {
 	private boolean unfinished;
 	private final Unrecorded unrecorded;
 	private Optional<String> interruptedNotice = Optional.empty();
-	private final Drafting drafting;
+	private final Drafts drafts;
 
 	/**
 	 * @param lock      null: read-only
@@ -63,7 +62,7 @@ public final class OpenArchive implements AutoCloseable {
 		this.lock = lock;
 		this.lockless = lockless;
 		this.obstacles = obstacles;
-		this.drafting = new Drafting(root, store);
+		this.drafts = new Drafts(this, store);
 		this.unrecorded = new Unrecorded(root, store);
 		reload();
 		if (lock != null) {
@@ -209,7 +208,7 @@ public final class OpenArchive implements AutoCloseable {
 		try {
 			SortedSet<String> written = new Saving(loaded, view).save(store.disk(), root);
 			view = new FolderView(root, Layout::isPart);
-			drafting.saved();
+			drafts.saved();
 			return written;
 		} catch (UnfinishedSaveException e) {
 			unfinished = true;
@@ -340,88 +339,17 @@ public final class OpenArchive implements AutoCloseable {
 		}).orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
 	}
 
-	/** As {@link #writeDraft(Path, String)}, by nobody who is named. */
-	public boolean writeDraft(Path folder) throws IOException {
-		return writeDraft(folder, "");
+	/** What keeps unsaved work beside the archive, so that it survives the end of this program. */
+	public Drafts drafts() {
+		return drafts;
 	}
 
-	/**
-	 * Keeps what is not saved in a draft, so that it survives the end of this program. The draft holds only the files that a
-	 * save would write; it is there whole or not at all, and replaces the one before of this session. It changes nothing in
-	 * the archive; {@link #save} removes it. Cheap enough to be called every few seconds.
-	 *
-	 * @param folder where drafts are kept, of any number of archives; not in the archive; made where it is not there
-	 * @param person name of who made the changes; may be empty
-	 * @return whether there was anything to keep; if not, nothing is written
-	 * @throws ArchiveException where the archive is read-only or the draft can not be written; the one before is still there
-	 */
-	public boolean writeDraft(Path folder, String person) throws IOException {
-		if (!isModified()) {
-			return false;
-		}
-		if (readOnlyReason().isPresent()) {
-			throw new ArchiveException("no draft was written: " + root + " is read-only: " + readOnlyReason().get(),
-					"open it for editing");
-		}
-		drafting.write(folder, loaded, view, person);
-		return true;
+	Loaded loaded() {
+		return loaded;
 	}
 
-	/** All drafts of this archive in a folder, the newest first, also those that do not fit or are damaged. */
-	public List<Draft> drafts(Path folder) throws IOException {
-		return drafting.list(folder, view);
-	}
-
-	/**
-	 * Drafts of earlier sessions that somebody is still to decide about, the newest first. What was brought back in this
-	 * session is not among them. A draft of what the archive holds already is deleted.
-	 */
-	public List<Draft> pendingDrafts(Path folder) throws IOException {
-		return drafting.pending(folder, view);
-	}
-
-	/** What a draft that fits would change; throws what {@link #draftChange} does for one that does not. */
-	public ArchiveDiff differenceOf(Draft draft) throws IOException {
-		return drafting.difference(draft, view);
-	}
-
-	/** The newest draft of this archive in a folder. */
-	public Optional<Draft> draft(Path folder) throws IOException {
-		return drafts(folder).stream().findFirst();
-	}
-
-	/**
-	 * The change that brings a draft back, for an undo stack; {@link #applyDraft} does it at once. Objects that the draft does
-	 * not change stay the same objects. As long as the change is made, the draft of this session has it too, and {@link #save}
-	 * removes both; the change undone, the draft is pending as before.
-	 *
-	 * @throws ArchiveException for a draft that does not fit or is damaged, which stays where it is; where the archive is
-	 *                          read-only; where the model has changes that were not saved
-	 */
-	public DraftChange draftChange(Draft draft) throws IOException {
-		requireWritable();
-		requireUnmodified();
-		return drafting.change(draft, loaded, view);
-	}
-
-	/** Brings a draft back: its changes are changes of the model that are not saved. Refuses what {@link #draftChange} does. */
-	public void applyDraft(Draft draft) throws IOException {
-		draftChange(draft).apply();
-	}
-
-	/** Deletes a draft, of this or an earlier session. Nothing else ever deletes one of an earlier session that was not applied. */
-	public void discardDraft(Draft draft) throws IOException {
-		drafting.discard(draft);
-	}
-
-	/** Deletes the draft of this session: the model is again as it was saved. */
-	public void discardOwnDraft() throws IOException {
-		drafting.discardOwn();
-	}
-
-	/** Deletes the drafts of what is not saved, at the person's word: that of this session, and those that were brought back. */
-	public void discardUnsavedDrafts() throws IOException {
-		drafting.discardHeld();
+	FolderView view() {
+		return view;
 	}
 
 	private void recordFirst(SavePoint point, Person person) throws IOException {
@@ -436,7 +364,7 @@ public final class OpenArchive implements AutoCloseable {
 		lock.check();
 	}
 
-	private void requireWritable() throws IOException {
+	void requireWritable() throws IOException {
 		requireLock();
 		if (!damages.isEmpty()) {
 			throw new DamagedException("nothing was saved: " + root + " is damaged: " + damages.get(0).file() + ' '
@@ -444,7 +372,7 @@ public final class OpenArchive implements AutoCloseable {
 		}
 	}
 
-	private void requireUnmodified() throws ArchiveException {
+	void requireUnmodified() throws ArchiveException {
 		if (isModified()) {
 			throw new ArchiveException(root + " has changes that were not saved", "save them, or read the archive again");
 		}

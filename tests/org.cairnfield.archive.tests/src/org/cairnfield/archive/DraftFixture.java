@@ -76,7 +76,7 @@ final class DraftFixture {
 	String drafted() throws IOException {
 		try (OpenArchive open = open()) {
 			String changed = change(open);
-			open.writeDraft(drafts);
+			open.drafts().write(drafts);
 			return changed;
 		}
 	}

@@ -65,12 +65,12 @@ class DraftTest {
 		String saved;
 		try (OpenArchive open = open()) {
 			assertNotEquals(changed, ModelText.of(open.archive()));
-			open.applyDraft(open.draft(drafts).orElseThrow());
+			open.drafts().apply(open.drafts().newest(drafts).orElseThrow());
 			assertEquals(changed, ModelText.of(open.archive()));
 			assertTrue(open.isModified());
 			open.save();
 			saved = open.digest();
-			assertEquals(Optional.empty(), open.draft(drafts));
+			assertEquals(Optional.empty(), open.drafts().newest(drafts));
 		}
 		try (OpenArchive open = open()) {
 			assertEquals(List.of(), open.damages());
@@ -83,7 +83,7 @@ class DraftTest {
 	void tellsWhenAndByWhomItWasWrittenAndWhatItChanges() throws IOException {
 		fixture.drafted();
 		try (OpenArchive open = open()) {
-			Draft draft = open.draft(drafts).orElseThrow();
+			Draft draft = open.drafts().newest(drafts).orElseThrow();
 			assertEquals(Draft.Fit.FITS, draft.fit());
 			assertEquals("", draft.reason());
 			assertEquals(DraftFixture.NOON, draft.written());
@@ -99,8 +99,8 @@ class DraftTest {
 		try (OpenArchive open = open()) {
 			Survey survey = SampleArchives.survey(open.archive(), "survey-0");
 			survey.getSamples().setTable(survey.table().edit().position(0, 3, 4).done());
-			open.writeDraft(drafts);
-			assertEquals(1, open.draft(drafts).orElseThrow().paths().size());
+			open.drafts().write(drafts);
+			assertEquals(1, open.drafts().newest(drafts).orElseThrow().paths().size());
 		}
 	}
 
@@ -111,7 +111,7 @@ class DraftTest {
 			String before = ModelText.of(open.archive());
 			Survey kept = SampleArchives.survey(open.archive(), "survey-0");
 			SampleTable untouched = SampleArchives.survey(open.archive(), "survey-3").table();
-			DraftChange change = open.draftChange(open.draft(drafts).orElseThrow());
+			DraftChange change = open.drafts().change(open.drafts().newest(drafts).orElseThrow());
 			assertFalse(open.isModified());
 			change.apply();
 			assertSame(kept, SampleArchives.survey(open.archive(), "survey-0"));
@@ -129,9 +129,9 @@ class DraftTest {
 	@Test
 	void doesNothingWhereNothingIsUnsaved() throws IOException {
 		try (OpenArchive open = open()) {
-			assertFalse(open.writeDraft(drafts));
+			assertFalse(open.drafts().write(drafts));
 			assertFalse(Files.exists(drafts));
-			assertEquals(Optional.empty(), open.draft(drafts));
+			assertEquals(Optional.empty(), open.drafts().newest(drafts));
 		}
 	}
 
@@ -139,13 +139,13 @@ class DraftTest {
 	void aLaterDraftReplacesTheOneBeforeOfItsSession() throws IOException {
 		try (OpenArchive open = open()) {
 			DraftFixture.change(open);
-			open.writeDraft(drafts);
+			open.drafts().write(drafts);
 			open.archive().setName("second");
-			open.writeDraft(drafts);
+			open.drafts().write(drafts);
 			assertEquals(1, fixture.draftFiles());
 		}
 		try (OpenArchive open = open()) {
-			open.applyDraft(open.draft(drafts).orElseThrow());
+			open.drafts().apply(open.drafts().newest(drafts).orElseThrow());
 			assertEquals("second", open.archive().getName());
 		}
 	}
@@ -155,18 +155,18 @@ class DraftTest {
 		String changed = fixture.drafted();
 		try (OpenArchive open = open()) {
 			open.archive().setName("something else");
-			open.writeDraft(drafts);
-			assertEquals(2, open.drafts(drafts).size());
+			open.drafts().write(drafts);
+			assertEquals(2, open.drafts().all(drafts).size());
 			open.save();
-			Draft left = open.draft(drafts).orElseThrow();
+			Draft left = open.drafts().newest(drafts).orElseThrow();
 			assertEquals(Draft.Fit.OTHER_STATE, left.fit());
 		}
 		try (OpenArchive open = open(); History history = open.history()) {
 			open.restore(history.last(), Person.named("M.Q."), null); // the state that it was based on
-			open.applyDraft(open.draft(drafts).orElseThrow());
+			open.drafts().apply(open.drafts().newest(drafts).orElseThrow());
 			assertEquals(changed, ModelText.of(open.archive()));
-			open.writeDraft(drafts);
-			assertEquals(1, open.drafts(drafts).size());
+			open.drafts().write(drafts);
+			assertEquals(1, open.drafts().all(drafts).size());
 		}
 	}
 
@@ -175,12 +175,12 @@ class DraftTest {
 		try (OpenArchive open = open()) {
 			Survey survey = SampleArchives.survey(open.archive(), "survey-0");
 			survey.getSamples().setTable(survey.table().edit().reason(0, "spoilt").reason(1, "spoilt").done());
-			open.writeDraft(drafts, "A. Steward");
+			open.drafts().write(drafts, "A. Steward");
 		}
 		try (OpenArchive open = open()) {
-			Draft draft = open.pendingDrafts(drafts).get(0);
+			Draft draft = open.drafts().pending(drafts).get(0);
 			assertEquals("A. Steward", draft.person());
-			assertEquals(List.of("2 samples set aside"), open.differenceOf(draft).summary());
+			assertEquals(List.of("2 samples set aside"), open.drafts().difference(draft).summary());
 		}
 	}
 
@@ -189,11 +189,11 @@ class DraftTest {
 		try (OpenArchive open = open()) {
 			String name = open.archive().getName();
 			open.archive().setName("changed");
-			open.writeDraft(drafts);
+			open.drafts().write(drafts);
 			open.archive().setName(name);
-			open.writeDraft(drafts);
-			assertEquals(Draft.Fit.SAVED, open.draft(drafts).orElseThrow().fit());
-			open.discardOwnDraft();
+			open.drafts().write(drafts);
+			assertEquals(Draft.Fit.SAVED, open.drafts().newest(drafts).orElseThrow().fit());
+			open.drafts().discardOwn();
 			assertEquals(0, fixture.draftFiles());
 		}
 	}
@@ -202,19 +202,19 @@ class DraftTest {
 	void aDraftThatWasBroughtBackStaysUntilItsChangesAreSavedOrThrownAway() throws IOException {
 		fixture.drafted();
 		try (OpenArchive open = open()) {
-			DraftChange change = open.draftChange(open.pendingDrafts(drafts).get(0));
+			DraftChange change = open.drafts().change(open.drafts().pending(drafts).get(0));
 			change.apply();
-			open.writeDraft(drafts);
-			assertEquals(List.of(), open.pendingDrafts(drafts));
-			assertEquals(1, open.drafts(drafts).size(), "a start after a crash would offer one, with all of it");
+			open.drafts().write(drafts);
+			assertEquals(List.of(), open.drafts().pending(drafts));
+			assertEquals(1, open.drafts().all(drafts).size(), "a start after a crash would offer one, with all of it");
 			change.undo();
-			open.discardOwnDraft();
-			assertEquals(1, open.pendingDrafts(drafts).size(), "undone, it is offered again");
+			open.drafts().discardOwn();
+			assertEquals(1, open.drafts().pending(drafts).size(), "undone, it is offered again");
 		}
 		try (OpenArchive open = open()) {
-			open.draftChange(open.pendingDrafts(drafts).get(0)).apply();
-			open.writeDraft(drafts);
-			open.discardUnsavedDrafts();
+			open.drafts().change(open.drafts().pending(drafts).get(0)).apply();
+			open.drafts().write(drafts);
+			open.drafts().discardUnsaved();
 			assertEquals(0, fixture.draftFiles());
 		}
 	}
@@ -223,10 +223,10 @@ class DraftTest {
 	void anUnchangedDraftIsNotWrittenAgain() throws IOException {
 		try (OpenArchive open = open()) {
 			DraftFixture.change(open);
-			open.writeDraft(drafts);
-			Path file = open.draft(drafts).orElseThrow().file();
+			open.drafts().write(drafts);
+			Path file = open.drafts().newest(drafts).orElseThrow().file();
 			Object key = Files.readAttributes(file, BasicFileAttributes.class).fileKey();
-			open.writeDraft(drafts);
+			open.drafts().write(drafts);
 			assertEquals(key, Files.readAttributes(file, BasicFileAttributes.class).fileKey());
 			assertEquals(1, fixture.draftFiles());
 		}
@@ -239,9 +239,9 @@ class DraftTest {
 		fixture.store.create(other, "another").close();
 		fixture.drafted();
 		try (OpenArchive open = fixture.store.open(other, Mode.EDIT)) {
-			assertEquals(List.of(), open.drafts(drafts));
+			assertEquals(List.of(), open.drafts().all(drafts));
 			open.archive().setName("changed");
-			assertThrows(ArchiveException.class, () -> open.writeDraft(other.resolve("drafts")));
+			assertThrows(ArchiveException.class, () -> open.drafts().write(other.resolve("drafts")));
 		}
 	}
 }

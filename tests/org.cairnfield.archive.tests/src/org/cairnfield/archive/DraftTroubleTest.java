@@ -41,7 +41,7 @@ class DraftTroubleTest {
 
 	private void refuses(OpenArchive open, Draft draft, String... words) throws IOException {
 		String before = ModelText.of(open.archive());
-		String message = assertThrows(ArchiveException.class, () -> open.applyDraft(draft)).getMessage();
+		String message = assertThrows(ArchiveException.class, () -> open.drafts().apply(draft)).getMessage();
 		for (String word : words) {
 			assertTrue(message.contains(word), message);
 		}
@@ -54,10 +54,10 @@ class DraftTroubleTest {
 	void reportsADraftOfAnotherStateAndDoesNotApplyIt() throws IOException {
 		fixture.drafted();
 		try (OpenArchive open = open()) {
-			Draft fitting = open.draft(drafts).orElseThrow();
+			Draft fitting = open.drafts().newest(drafts).orElseThrow();
 			open.archive().setName("changed since");
 			open.save();
-			Draft draft = open.draft(drafts).orElseThrow();
+			Draft draft = open.drafts().newest(drafts).orElseThrow();
 			assertEquals(Draft.Fit.OTHER_STATE, draft.fit());
 			refuses(open, draft, "changed since the draft was written");
 			refuses(open, fitting, "changed since the draft was written");
@@ -69,7 +69,7 @@ class DraftTroubleTest {
 		fixture.drafted();
 		try (OpenArchive open = open()) {
 			Files.writeString(root.resolve("archive.xmi"), "<!-- -->", StandardOpenOption.APPEND);
-			Draft draft = open.draft(drafts).orElseThrow();
+			Draft draft = open.drafts().newest(drafts).orElseThrow();
 			assertEquals(Draft.Fit.OTHER_STATE, draft.fit());
 			refuses(open, draft, "another program");
 		}
@@ -81,11 +81,11 @@ class DraftTroubleTest {
 		try (OpenArchive open = open()) {
 			DraftFixture.change(open);
 			Files.write(root.resolve("archive.xmi"), new byte[10]);
-			assertTrue(open.writeDraft(drafts));
+			assertTrue(open.drafts().write(drafts));
 		}
 		Files.write(root.resolve("archive.xmi"), structure);
 		try (OpenArchive open = open()) {
-			Draft draft = open.draft(drafts).orElseThrow();
+			Draft draft = open.drafts().newest(drafts).orElseThrow();
 			assertEquals(Draft.Fit.OTHER_STATE, draft.fit());
 			refuses(open, draft, "before the draft was written");
 		}
@@ -95,16 +95,16 @@ class DraftTroubleTest {
 	void knowsADraftThatWasSavedAfterAll() throws IOException {
 		try (OpenArchive open = open()) {
 			DraftFixture.change(open);
-			open.writeDraft(drafts);
-			Path file = open.draft(drafts).orElseThrow().file();
+			open.drafts().write(drafts);
+			Path file = open.drafts().newest(drafts).orElseThrow().file();
 			byte[] draft = Files.readAllBytes(file);
 			open.save();
 			Files.write(file, draft); // as if the program had ended between the save and the removal
 		}
 		try (OpenArchive open = open()) {
-			Draft draft = open.draft(drafts).orElseThrow();
+			Draft draft = open.drafts().newest(drafts).orElseThrow();
 			assertEquals(Draft.Fit.SAVED, draft.fit());
-			open.discardDraft(draft);
+			open.drafts().discard(draft);
 			assertEquals(0, fixture.draftFiles());
 		}
 	}
@@ -113,13 +113,13 @@ class DraftTroubleTest {
 	void noticesDamageInAnyByte() throws IOException {
 		fixture.drafted();
 		try (OpenArchive open = open()) {
-			Path file = open.draft(drafts).orElseThrow().file();
+			Path file = open.drafts().newest(drafts).orElseThrow().file();
 			byte[] whole = Files.readAllBytes(file);
 			for (int at = 0; at < whole.length; at += at < 64 || at > whole.length - 900 ? 1 : 97) {
 				byte[] damaged = whole.clone();
 				damaged[at] ^= 1 << at % 8;
 				Files.write(file, damaged);
-				Draft draft = open.draft(drafts).orElseThrow();
+				Draft draft = open.drafts().newest(drafts).orElseThrow();
 				assertEquals(Draft.Fit.DAMAGED, draft.fit(), "byte " + at);
 				if (at % 50 == 0) {
 					refuses(open, draft, "was not applied");
@@ -127,12 +127,12 @@ class DraftTroubleTest {
 			}
 			for (int length = 0; length < whole.length; length += length > whole.length - 200 ? 1 : 211) {
 				Files.write(file, Arrays.copyOf(whole, length));
-				assertEquals(Draft.Fit.DAMAGED, open.draft(drafts).orElseThrow().fit(), "cut to " + length);
+				assertEquals(Draft.Fit.DAMAGED, open.drafts().newest(drafts).orElseThrow().fit(), "cut to " + length);
 			}
 			Files.write(file, Arrays.copyOf(whole, whole.length + 1));
-			assertEquals(Draft.Fit.DAMAGED, open.draft(drafts).orElseThrow().fit());
+			assertEquals(Draft.Fit.DAMAGED, open.drafts().newest(drafts).orElseThrow().fit());
 			Files.write(file, whole);
-			assertEquals(Draft.Fit.FITS, open.draft(drafts).orElseThrow().fit());
+			assertEquals(Draft.Fit.FITS, open.drafts().newest(drafts).orElseThrow().fit());
 		}
 	}
 
@@ -153,14 +153,14 @@ class DraftTroubleTest {
 			}
 			int written = Integer.parseInt(expected);
 			try (OpenArchive open = open()) {
-				Draft draft = open.draft(drafts).orElseThrow();
+				Draft draft = open.drafts().newest(drafts).orElseThrow();
 				assertEquals(Draft.Fit.FITS, draft.fit());
-				open.applyDraft(draft);
+				open.drafts().apply(draft);
 				int found = Integer.parseInt(open.archive().getName());
 				assertTrue(found == written || found == written + 1, found + " in place of " + written);
 				assertEquals(found, SampleArchives.survey(open.archive(), "survey-1").table().xMetres(0));
 				assertTrue(open.tookOverFrom().isPresent());
-				open.discardDraft(draft);
+				open.drafts().discard(draft);
 			}
 		}
 	}
@@ -169,16 +169,16 @@ class DraftTroubleTest {
 	void refusesToApplyOverUnsavedChangesAndWithoutTheLock() throws IOException {
 		fixture.drafted();
 		try (OpenArchive open = open()) {
-			Draft draft = open.draft(drafts).orElseThrow();
+			Draft draft = open.drafts().newest(drafts).orElseThrow();
 			open.archive().setName("mine");
-			assertTrue(assertThrows(ArchiveException.class, () -> open.applyDraft(draft)).getMessage().contains("not saved"));
+			assertTrue(assertThrows(ArchiveException.class, () -> open.drafts().apply(draft)).getMessage().contains("not saved"));
 			assertEquals("mine", open.archive().getName());
 		}
 		try (OpenArchive reader = fixture.store.open(root, Mode.READ)) {
-			Draft draft = reader.draft(drafts).orElseThrow();
+			Draft draft = reader.drafts().newest(drafts).orElseThrow();
 			refuses(reader, draft, "read-only");
 			reader.archive().setName("mine");
-			assertThrows(ArchiveException.class, () -> reader.writeDraft(drafts));
+			assertThrows(ArchiveException.class, () -> reader.drafts().write(drafts));
 		}
 	}
 
@@ -189,17 +189,17 @@ class DraftTroubleTest {
 		for (int step = 1; step < 30; step++) {
 			try (OpenArchive open = new ArchiveStore(disk, DraftFixture.CLOCK, Migrations.NONE)
 					.open(root, Mode.EDIT)) {
-				open.applyDraft(open.draft(drafts).orElseThrow());
+				open.drafts().apply(open.drafts().newest(drafts).orElseThrow());
 				open.archive().setName("later");
 				disk.failAt(step);
 				boolean failed = false;
 				try {
-					open.writeDraft(drafts);
+					open.drafts().write(drafts);
 				} catch (ArchiveException e) {
 					failed = true;
 				}
 				disk.failAt(0);
-				Draft draft = open.draft(drafts).orElseThrow();
+				Draft draft = open.drafts().newest(drafts).orElseThrow();
 				assertEquals(Draft.Fit.FITS, draft.fit());
 				if (!failed) {
 					assertTrue(step > 4, "step " + step);
@@ -207,7 +207,7 @@ class DraftTroubleTest {
 				}
 			}
 			try (OpenArchive open = open()) {
-				open.applyDraft(open.draft(drafts).orElseThrow());
+				open.drafts().apply(open.drafts().newest(drafts).orElseThrow());
 				String found = ModelText.of(open.archive());
 				assertTrue(found.equals(changed) || open.archive().getName().equals("later"));
 			}

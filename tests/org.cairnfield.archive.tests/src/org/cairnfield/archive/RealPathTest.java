@@ -92,10 +92,10 @@ class RealPathTest {
 		Path drafts = folder.resolve("drafts");
 		try (OpenArchive open = store.open(ways.get(1), Mode.EDIT)) {
 			open.archive().setName("not saved");
-			assertTrue(open.writeDraft(drafts));
+			assertTrue(open.drafts().write(drafts));
 		}
 		try (OpenArchive open = store.open(root, Mode.EDIT)) {
-			open.applyDraft(open.draft(drafts).orElseThrow());
+			open.drafts().apply(open.drafts().newest(drafts).orElseThrow());
 			assertEquals("not saved", open.archive().getName());
 		}
 	}

@@ -100,7 +100,7 @@ final class StorageBenchmark implements Benchmark {
 			}));
 			Subject<Boolean> draft = new Subject<>("draft after one sample was moved", () -> checked(() -> {
 				Archives.moveOne(Archives.first(open.archive()), 0, ++place[0]);
-				return open.writeDraft(drafts);
+				return open.drafts().write(drafts);
 			}));
 			Subject<ArchiveCheck> check = new Subject<>("check, all rules", () -> ArchiveCheck.of(open.archive(),
 					new RuleRun(CleaningRules.registry().all()), RunResult.NONE, workers));
@@ -112,7 +112,7 @@ final class StorageBenchmark implements Benchmark {
 			harness.measure(samples > AIM_SAMPLES ? 1 : 3, subjects);
 			Subject<Boolean> draftAll = new Subject<>("draft after a sample of each survey was moved", () -> checked(() -> {
 				changeAll(open, ++place[0]);
-				return open.writeDraft(drafts);
+				return open.drafts().write(drafts);
 			}));
 			harness.measure(3, List.of(draftAll));
 			subjects.add(draftAll);

@@ -21,7 +21,7 @@ public final class DraftingChild {
 				open.archive().setName(Integer.toString(n));
 				Survey survey = SampleArchives.survey(open.archive(), "survey-1");
 				survey.getSamples().setTable(survey.table().edit().position(0, n, n).done());
-				open.writeDraft(Path.of(arguments[1]));
+				open.drafts().write(Path.of(arguments[1]));
 				System.out.println(n);
 				System.out.flush();
 			}

@@ -33,7 +33,7 @@ final class DraftOffer {
 			return List.of();
 		}
 		try {
-			return session.open().pendingDrafts(Drafts.folder()).stream().map(draft -> new DraftOffer(session, draft)).toList();
+			return session.open().drafts().pending(Drafts.folder()).stream().map(draft -> new DraftOffer(session, draft)).toList();
 		} catch (IOException e) {
 			Problems.log("Drafts could not be read", e);
 			return List.of();
@@ -54,7 +54,7 @@ final class DraftOffer {
 	String what() {
 		if (draft.fit() == Draft.Fit.FITS) {
 			try {
-				return String.join(", ", session.open().differenceOf(draft).summary());
+				return String.join(", ", session.open().drafts().difference(draft).summary());
 			} catch (IOException e) {
 				return e.getMessage();
 			}
@@ -80,7 +80,7 @@ final class DraftOffer {
 	/** Makes the changes again, to be undone or saved; those of somebody else become a save point under that name. */
 	boolean bringBack() {
 		try {
-			DraftChange change = session.open().draftChange(draft);
+			DraftChange change = session.open().drafts().change(draft);
 			session.run(new ChangeCommand("Bring back unsaved work", change::apply, change::undo, change.affected()));
 		} catch (IOException e) {
 			Problems.show("The changes could not be brought back", e);
@@ -102,7 +102,7 @@ final class DraftOffer {
 	/** Deletes the draft, at the person's word. */
 	boolean discard() {
 		try {
-			session.open().discardDraft(draft);
+			session.open().drafts().discard(draft);
 			return true;
 		} catch (IOException e) {
 			Problems.show("The draft could not be deleted", e);

@@ -46,7 +46,7 @@ public final class Drafts implements SessionListener {
 	/** Writes the draft of a session that has unsaved work; tells the person where that fails. */
 	public static void keep(ArchiveSession session) {
 		try {
-			session.open().writeDraft(FOLDER, Preferences.person().name());
+			session.open().drafts().write(FOLDER, Preferences.person().name());
 			Notices.workbench().remove(TROUBLE);
 		} catch (IOException e) {
 			Problems.log("The unsaved changes could not be kept in a draft", e);
@@ -58,7 +58,7 @@ public final class Drafts implements SessionListener {
 	/** The person does not want what was not saved: deletes the drafts of it. */
 	public static void forget(ArchiveSession session) {
 		try {
-			session.open().discardUnsavedDrafts();
+			session.open().drafts().discardUnsaved();
 		} catch (IOException e) {
 			Problems.log("The draft could not be deleted", e);
 		}
@@ -104,7 +104,7 @@ public final class Drafts implements SessionListener {
 
 	private void dropOwn() {
 		try {
-			session.open().discardOwnDraft();
+			session.open().drafts().discardOwn();
 		} catch (IOException e) {
 			Problems.log("The draft could not be deleted", e);
 		}

@@ -84,8 +84,8 @@ class EndingStoryTest {
 		List<Path> drafts = drafts();
 		assertEquals(1, drafts.size());
 		try (OpenArchive open = new ArchiveStore().open(archive, Mode.EDIT)) {
-			List<Draft> pending = open.pendingDrafts(drafts.get(0).getParent());
-			assertEquals(List.of("1 sample set aside"), open.differenceOf(pending.get(0)).summary());
+			List<Draft> pending = open.drafts().pending(drafts.get(0).getParent());
+			assertEquals(List.of("1 sample set aside"), open.drafts().difference(pending.get(0)).summary());
 		}
 	}
 

@@ -66,7 +66,7 @@ class RecoveryStoryTest {
 			for (int i = 0; i < samples; i++) {
 				survey.getSamples().setTable(survey.table().edit().reason(i, "before the crash").done());
 			}
-			assertTrue(open.writeDraft(Stage.drafts(), person));
+			assertTrue(open.drafts().write(Stage.drafts(), person));
 		}
 	}
 

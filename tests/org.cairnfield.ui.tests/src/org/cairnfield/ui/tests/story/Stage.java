@@ -225,8 +225,8 @@ public final class Stage {
 	/** What the one draft of an archive would change. */
 	static String drafted(OpenArchive archive) {
 		try {
-			List<Draft> drafts = archive.drafts(Drafts.folder());
-			return drafts.size() == 1 ? String.join(", ", archive.differenceOf(drafts.get(0)).summary()) : drafts.toString();
+			List<Draft> drafts = archive.drafts().all(Drafts.folder());
+			return drafts.size() == 1 ? String.join(", ", archive.drafts().difference(drafts.get(0)).summary()) : drafts.toString();
 		} catch (IOException e) {
 			return e.toString(); // being written
 		}

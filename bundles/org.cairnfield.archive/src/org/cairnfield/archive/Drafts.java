@@ -36,18 +36,19 @@ import org.cairnfield.model.values.Sha256;
 import org.eclipse.emf.ecore.resource.Resource;
 
 /**
- * The drafts of one open archive. One file a draft, see {@link DraftFile}: the files that a save would write, sealed, and
- * put in place by one rename. It names the state on disk that it was based on by a digest of all files; only on that state
- * can it be applied. A session overwrites none but its own draft. One from before stays until it was brought back and saved,
- * or somebody discards it: a draft that was brought back is named by the session's own, which has its changes too, and is
- * hidden as long as that one is there.
+ * The drafts of one open archive, which keep unsaved work beside it. One file a draft: the files that a save would write,
+ * sealed, and put in place by one rename. It names the state on disk that it was based on by a digest of all files; only on
+ * that state can it be applied. A session overwrites none but its own draft. One from before stays until it was brought back
+ * and saved, or somebody discards it: a draft that was brought back is named by the session's own, which has its changes too,
+ * and is hidden as long as that one is there. Not safe for use by several threads.
  */
-final class Drafting {
+public final class Drafts {
 
 	private static final String END = ".draft";
 	private static final int LONGEST_NAME = 40;
 	private static final int HASH_DIGITS = 12;
 
+	private final OpenArchive archive;
 	private final Path root;
 	private final ArchiveStore store;
 	private final StateHashes hashes = new StateHashes(path -> Layout.kind(path) != null);
@@ -56,12 +57,40 @@ final class Drafting {
 	/** Drafts of earlier sessions whose changes are in the model now. */
 	private final Set<Path> broughtBack = new LinkedHashSet<>();
 
-	Drafting(Path root, ArchiveStore store) {
-		this.root = root;
+	Drafts(OpenArchive archive, ArchiveStore store) {
+		this.archive = archive;
+		this.root = archive.folder();
 		this.store = store;
 	}
 
-	void write(Path folder, Loaded loaded, FolderView view, String person) throws IOException {
+	/** As {@link #write(Path, String)}, by nobody who is named. */
+	public boolean write(Path folder) throws IOException {
+		return write(folder, "");
+	}
+
+	/**
+	 * Keeps what is not saved in a draft, so that it survives the end of this program. The draft holds only the files that a
+	 * save would write; it is there whole or not at all, and replaces the one before of this session. It changes nothing in
+	 * the archive; {@link OpenArchive#save} removes it. Cheap enough to be called every few seconds.
+	 *
+	 * @param folder where drafts are kept, of any number of archives; not in the archive; made where it is not there
+	 * @param person name of who made the changes; may be empty
+	 * @return whether there was anything to keep; if not, nothing is written
+	 * @throws ArchiveException where the archive is read-only or the draft can not be written; the one before is still there
+	 */
+	public boolean write(Path folder, String person) throws IOException {
+		if (!archive.isModified()) {
+			return false;
+		}
+		if (archive.readOnlyReason().isPresent()) {
+			throw new ArchiveException("no draft was written: " + root + " is read-only: " + archive.readOnlyReason().get(),
+					"open it for editing");
+		}
+		keep(folder, person);
+		return true;
+	}
+
+	private void keep(Path folder, String person) throws IOException {
 		Path place = folder.toAbsolutePath().normalize();
 		if (place.startsWith(root)) {
 			throw new ArchiveException("no draft was written: " + place + " is in the archive", "keep drafts beside the archive");
@@ -70,8 +99,8 @@ final class Drafting {
 			Files.createDirectories(place);
 			Path file = own != null && place.equals(own.getParent()) ? own : free(place);
 			try (DraftWriter writer = DraftWriter.begin(store.disk(), file)) {
-				new Saving(loaded, view).tell(writer);
-				SortedMap<String, String> state = state(view);
+				new Saving(archive.loaded(), archive.view()).tell(writer);
+				SortedMap<String, String> state = state();
 				String base = state == null ? null : StateHashes.digest(state);
 				List<String> replaces = broughtBack.stream().map(other -> other.getFileName().toString()).toList();
 				String summary = base + writer.summary() + person + replaces;
@@ -88,8 +117,8 @@ final class Drafting {
 		}
 	}
 
-	private SortedMap<String, String> state(FolderView view) throws IOException {
-		return hashes.of(view, new FolderView(root, Layout::isPart));
+	private SortedMap<String, String> state() throws IOException {
+		return hashes.of(archive.view(), new FolderView(root, Layout::isPart));
 	}
 
 	private Path free(Path folder) {
@@ -110,8 +139,8 @@ final class Drafting {
 				+ Sha256.hex(digest).substring(0, HASH_DIGITS);
 	}
 
-	/** Newest first. */
-	List<Draft> list(Path folder, FolderView view) throws IOException {
+	/** All in a folder, the newest first, also those that do not fit or are damaged. */
+	public List<Draft> all(Path folder) throws IOException {
 		List<Draft> drafts = new ArrayList<>();
 		Set<Path> replaced = new HashSet<>();
 		String stem = stem();
@@ -120,7 +149,7 @@ final class Drafting {
 			return name.startsWith(stem) && name.substring(stem.length()).matches("(-[0-9]+)?\\.draft");
 		})) {
 			for (Path file : files) {
-				drafts.add(look(file, view, replaced));
+				drafts.add(look(file, replaced));
 			}
 		} catch (NoSuchFileException e) {
 			return List.of();
@@ -130,10 +159,18 @@ final class Drafting {
 		return drafts;
 	}
 
-	/** Those that are still to be decided about, newest first; what the archive holds already is deleted. */
-	List<Draft> pending(Path folder, FolderView view) throws IOException {
+	/** The newest in a folder. */
+	public Optional<Draft> newest(Path folder) throws IOException {
+		return all(folder).stream().findFirst();
+	}
+
+	/**
+	 * Drafts of earlier sessions that somebody is still to decide about, the newest first. What was brought back in this
+	 * session is not among them. A draft of what the archive holds already is deleted.
+	 */
+	public List<Draft> pending(Path folder) throws IOException {
 		List<Draft> pending = new ArrayList<>();
-		for (Draft draft : list(folder, view)) {
+		for (Draft draft : all(folder)) {
 			if (draft.file().equals(own) || broughtBack.contains(draft.file())) {
 				continue;
 			}
@@ -146,7 +183,7 @@ final class Drafting {
 		return pending;
 	}
 
-	private Draft look(Path file, FolderView view, Set<Path> replaced) throws IOException {
+	private Draft look(Path file, Set<Path> replaced) throws IOException {
 		DraftFile draft;
 		try {
 			draft = DraftFile.read(file);
@@ -154,8 +191,8 @@ final class Drafting {
 			Instant changed = Files.getLastModifiedTime(file).toInstant();
 			return new Draft(file, Draft.Fit.DAMAGED, e.getMessage(), changed, Optional.empty(), "", List.of());
 		}
-		String reason = obstacle(draft, view);
-		SortedMap<String, String> state = state(view);
+		String reason = obstacle(draft);
+		SortedMap<String, String> state = state();
 		Draft.Fit fit = state != null && draft.isIn(state) ? Draft.Fit.SAVED
 				: reason.isEmpty() ? Draft.Fit.FITS : Draft.Fit.OTHER_STATE;
 		draft.replaces().forEach(name -> replaced.add(file.resolveSibling(name)));
@@ -164,8 +201,8 @@ final class Drafting {
 	}
 
 	/** Why a sound draft can not be applied; empty if it can. */
-	private String obstacle(DraftFile draft, FolderView view) throws IOException {
-		SortedMap<String, String> state = state(view);
+	private String obstacle(DraftFile draft) throws IOException {
+		SortedMap<String, String> state = state();
 		if (state == null) {
 			return "the archive was changed by another program since it was read";
 		}
@@ -175,8 +212,18 @@ final class Drafting {
 		return draft.base().equals(StateHashes.digest(state)) ? "" : "the archive was changed since the draft was written";
 	}
 
-	DraftChange change(Draft draft, Loaded loaded, FolderView view) throws IOException {
-		Loaded wanted = ArchiveReader.read(new ChangedFiles(view, changes(draft, view)), store.migrations(), ArchiveReader.VOUCHED);
+	/**
+	 * The change that brings a draft back, for an undo stack; {@link #apply} does it at once. Objects that the draft does
+	 * not change stay the same objects. As long as the change is made, the draft of this session has it too, and
+	 * {@link OpenArchive#save} removes both; the change undone, the draft is pending as before.
+	 *
+	 * @throws ArchiveException for a draft that does not fit or is damaged, which stays where it is; where the archive is
+	 *                          read-only; where the model has changes that were not saved
+	 */
+	public DraftChange change(Draft draft) throws IOException {
+		archive.requireWritable();
+		archive.requireUnmodified();
+		Loaded wanted = ArchiveReader.read(new ChangedFiles(archive.view(), changes(draft)), store.migrations(), ArchiveReader.VOUCHED);
 		if (!wanted.damages().isEmpty()) {
 			throw refused(draft, wanted.damages().get(0).toString());
 		}
@@ -184,7 +231,7 @@ final class Drafting {
 			part.getContents().clear();
 		}
 		wanted.archive().eResource().getContents().clear();
-		return new DraftChange(new Becoming(loaded.archive(), wanted.archive()), made -> {
+		return new DraftChange(new Becoming(archive.archive(), wanted.archive()), made -> {
 			if (made) {
 				broughtBack.add(draft.file());
 			} else {
@@ -193,13 +240,18 @@ final class Drafting {
 		});
 	}
 
-	/** What a draft would change of the archive as it is on disk. */
-	ArchiveDiff difference(Draft draft, FolderView view) throws IOException {
-		return History.difference(view, changes(draft, view));
+	/** Brings a draft back: its changes are changes of the model that are not saved. Refuses what {@link #change} does. */
+	public void apply(Draft draft) throws IOException {
+		change(draft).apply();
+	}
+
+	/** What a draft that fits would change of the archive as it is on disk; throws what {@link #change} does for one that does not. */
+	public ArchiveDiff difference(Draft draft) throws IOException {
+		return History.difference(archive.view(), changes(draft));
 	}
 
 	/** The files that a draft would change, null for those that it would delete. */
-	private SortedMap<String, byte[]> changes(Draft draft, FolderView view) throws IOException {
+	private SortedMap<String, byte[]> changes(Draft draft) throws IOException {
 		DraftFile file;
 		SortedMap<String, byte[]> changes = new TreeMap<>();
 		try {
@@ -212,7 +264,7 @@ final class Drafting {
 		} catch (IOException e) {
 			throw DiskFaults.explain("the draft was not applied", draft.file().getParent(), e);
 		}
-		String obstacle = obstacle(file, view);
+		String obstacle = obstacle(file);
 		if (!obstacle.isEmpty()) {
 			throw refused(draft, obstacle);
 		}
@@ -224,8 +276,8 @@ final class Drafting {
 				"it lies there as it was; discard it if nobody needs it");
 	}
 
-	/** Deletes a draft at the person's word. */
-	void discard(Draft draft) throws IOException {
+	/** Deletes a draft, of this or an earlier session. Nothing else ever deletes one of an earlier session that was not applied. */
+	public void discard(Draft draft) throws IOException {
 		try {
 			delete(draft.file());
 		} catch (IOException e) {
@@ -233,15 +285,15 @@ final class Drafting {
 		}
 	}
 
-	/** Deletes the draft of this session, if there is one; those that it was to replace come to light again. */
-	void discardOwn() throws IOException {
+	/** Deletes the draft of this session: the model is again as it was saved. Those that it was to replace come to light again. */
+	public void discardOwn() throws IOException {
 		if (own != null) {
 			delete(own);
 		}
 	}
 
-	/** Deletes all drafts of what the model holds now: the session's own, and what was brought back. */
-	void discardHeld() throws IOException {
+	/** Deletes the drafts of what is not saved, at the person's word: that of this session, and those that were brought back. */
+	public void discardUnsaved() throws IOException {
 		discardOwn();
 		for (Path file : List.copyOf(broughtBack)) {
 			delete(file);
@@ -263,7 +315,7 @@ final class Drafting {
 	/** What the drafts held is in the archive now. */
 	void saved() {
 		try {
-			discardHeld();
+			discardUnsaved();
 		} catch (IOException e) {
 			// the next session sees that it is saved
 		}
