@@ -7,7 +7,7 @@ import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
 
-/** Nothing that others will rely on is made of a damaged archive: part of the map is missing in it. */
+/** Of a damaged archive part of the map is missing: nothing that others will rely on is made of it unasked. */
 public final class Damaged {
 
 	private Damaged() {
@@ -19,20 +19,34 @@ public final class Damaged {
 	}
 
 	/**
-	 * Tells the person why something cannot be done where the state on show is damaged.
+	 * Refuses what would not name the damage: tells the person why it cannot be done where the state on show is damaged.
 	 *
 	 * @param what such as "Export"
 	 * @return whether it may be done
 	 */
 	public static boolean isSound(Shell shell, ArchiveSession session, String what) {
 		List<Damage> damages = damages(session);
-		if (damages.isEmpty()) {
-			return true;
+		if (!damages.isEmpty()) {
+			MessageDialog.openError(shell, what, problem(damages) + "\n\nMend it first: restore a save point in History, or bring back the files.");
 		}
-		MessageDialog.openError(shell, what, "The archive is damaged, and part of the map is missing: " + damages.get(0)
-				+ (damages.size() > 1 ? ", and " + (damages.size() - 1) + " more" : "")
-				+ ".\n\nMend it first: restore a save point in History, or bring back the files. To go on all the same, use the batch "
-				+ "command with --despite-damage, which names the damage in what it writes.");
-		return false;
+		return damages.isEmpty();
+	}
+
+	/**
+	 * Asks whether to go on where the state on show is damaged, for what names the damage in its output.
+	 *
+	 * @param what such as "Export"
+	 * @return whether it may be done; whoever does it passes {@link #damages} on to what is written
+	 */
+	public static boolean mayGoOn(Shell shell, ArchiveSession session, String what) {
+		List<Damage> damages = damages(session);
+		return damages.isEmpty() || MessageDialog.open(MessageDialog.WARNING, shell, what, problem(damages)
+				+ "\n\nYou can mend it first: restore a save point in History, or bring back the files. If you go on, the result rests on what "
+				+ "can still be read, and what is written names the damage.", 0, "&Go on despite the damage", "Cancel") == 0;
+	}
+
+	private static String problem(List<Damage> damages) {
+		return "The archive is damaged, and part of the map is missing: " + damages.get(0)
+				+ (damages.size() > 1 ? ", and " + (damages.size() - 1) + " more" : "") + ".";
 	}
 }

@@ -72,6 +72,7 @@ public final class Saving {
 		if (busy) {
 			return false;
 		}
+		Throwable problem = null;
 		busy = true;
 		try {
 			PlatformUI.getWorkbench().getProgressService().busyCursorWhile(monitor -> {
@@ -81,15 +82,17 @@ public final class Saving {
 					throw new InvocationTargetException(e);
 				}
 			});
-			return true;
 		} catch (InvocationTargetException e) {
-			Problems.show(name, e.getCause());
-			return false;
+			problem = e.getCause();
 		} catch (InterruptedException e) {
 			return false;
 		} finally {
-			busy = false;
+			busy = false; // before the person is told, so that drafts are kept and the way out is open meanwhile
 		}
+		if (problem != null) {
+			Problems.show(name, problem);
+		}
+		return problem == null;
 	}
 
 	/** Whether something is going to disk just now. */

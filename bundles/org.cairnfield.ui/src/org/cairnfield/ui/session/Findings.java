@@ -23,9 +23,9 @@ import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.work.Soon;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.swt.widgets.Display;
 
 /**
  * What the rules say of the archive on show. They look again beside the user interface shortly after each change, at what has
@@ -41,7 +41,7 @@ public final class Findings {
 	private Map<String, List<Finding>> bySample = Map.of();
 	private Map<String, List<Finding>> byAddress = Map.of();
 	private Job job;
-	private boolean waiting;
+	private final Soon soon = new Soon(PATIENCE_MILLIS, this::check);
 
 	Findings(ArchiveSession session) {
 		this.session = session;
@@ -49,17 +49,10 @@ public final class Findings {
 
 	/** Looks again once nothing more has changed for a moment. */
 	public void checkSoon() {
-		if (!waiting) {
-			waiting = true;
-			Display.getCurrent().timerExec(PATIENCE_MILLIS, this::check);
-		}
+		soon.request();
 	}
 
 	private void check() {
-		if (!waiting) {
-			return;
-		}
-		waiting = false;
 		if (job != null) {
 			job.cancel();
 		}
@@ -104,7 +97,7 @@ public final class Findings {
 
 	/** Stops looking. */
 	public void cancel() {
-		waiting = false;
+		soon.cancel();
 		if (job != null) {
 			job.cancel();
 			job = null;
@@ -114,7 +107,7 @@ public final class Findings {
 
 	/** Whether the rules are looking, or about to. */
 	public boolean isChecking() {
-		return waiting || job != null;
+		return soon.isDue() || job != null;
 	}
 
 	/** What they said last; empty before the first look is done. */

@@ -10,9 +10,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.OpenArchive;
-import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.archive.history.PastState;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.ArchiveExport;
@@ -153,7 +156,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 	}
 
 	private void ask() {
-		if (!Damaged.isSound(export.getShell(), desk.session().orElseThrow(), "Export")) {
+		if (!Damaged.mayGoOn(export.getShell(), desk.session().orElseThrow(), "Export")) {
 			return;
 		}
 		if (chosen().isEmpty()) {
@@ -180,16 +183,20 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 				release == null ? PackRequest.USUAL : PackRequest.like(release.manifest().settings()));
 		Archive copy = ArchiveCopy.of(session.archive());
 		ReleaseBook book = desk.book();
+		List<Damage> damages = Damaged.damages(session);
 		Work.start("Exporting", workers -> {
 			if (release == null) {
 				return ArchiveExport.write(copy, new ArchiveExport.Source("", OpenArchive.digest(copy), Instant.now()), book.gates().policy(),
-						folder, request, List.of(), workers);
+						folder, request, damages, workers);
 			}
-			try (History history = session.open().history()) {
-				return ArchiveExport.write(history.open(release.tag().savePoint()).archive(), new ArchiveExport.Source(
-						release.version().toString(), release.manifest().digest(), release.tag().time()), book.gates().policy(), folder, request,
-						List.of(), workers);
+			PastState then = book.openReadOnly(release.version().toString());
+			List<Damage> all = Stream.concat(damages.stream(), then.damages().stream()).toList();
+			if (damages.isEmpty() && !all.isEmpty()) { // which nobody has been asked about
+				throw new DamagedException("nothing was exported: release " + release.version() + " is damaged: " + all.get(0), "verify the releases",
+						all);
 			}
+			return ArchiveExport.write(then.archive(), new ArchiveExport.Source(release.version().toString(), release.manifest().digest(),
+					release.tag().time()), book.gates().policy(), folder, request, all, workers);
 		}, this::say, problem -> caution.setText(Problems.text(problem)));
 	}
 

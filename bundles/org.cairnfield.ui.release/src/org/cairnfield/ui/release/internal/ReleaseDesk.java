@@ -170,7 +170,7 @@ final class ReleaseDesk implements SessionListener {
 	/** Asks the gates of the content as it is now. */
 	void ask() {
 		ArchiveSession of = session;
-		if (!Damaged.isSound(null, of, "Gates")) {
+		if (!Damaged.mayGoOn(null, of, "Gates")) {
 			return;
 		}
 		Archive copy = ArchiveCopy.of(of.archive());
@@ -181,7 +181,7 @@ final class ReleaseDesk implements SessionListener {
 			if (asking == own[0]) {
 				asking = null;
 				check = result;
-				measure(compared);
+				measureNow(compared);
 			}
 		}, failed -> {
 			if (asking == own[0]) {
@@ -200,9 +200,12 @@ final class ReleaseDesk implements SessionListener {
 	 * @param versions of the releases
 	 */
 	void measure(List<String> versions) {
-		if (!Damaged.isSound(null, session, "Measure")) {
-			return;
+		if (Damaged.mayGoOn(null, session, "Measure")) {
+			measureNow(versions);
 		}
+	}
+
+	private void measureNow(List<String> versions) {
 		compared = versions;
 		ArchiveSession of = session;
 		Archive copy = ArchiveCopy.of(of.archive());

@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 
 import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.release.GateCheck;
@@ -218,7 +219,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	}
 
 	private void report() {
-		if (!Damaged.isSound(about.getShell(), desk.session().orElseThrow(), "Report")) {
+		if (!Damaged.mayGoOn(about.getShell(), desk.session().orElseThrow(), "Report")) {
 			return;
 		}
 		FileDialog dialog = new FileDialog(about.getShell(), SWT.SAVE);
@@ -236,11 +237,12 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		GateCheck check = desk.check().orElseThrow();
 		ReleaseBook book = desk.book();
 		Archive copy = ArchiveCopy.of(session.archive());
+		List<Damage> damages = Damaged.damages(session);
 		List<ReleaseManifest> manifests = desk.releases().stream().map(ReleasedState::manifest).toList();
 		Work.start("Writing the report", workers -> {
 			String digest = OpenArchive.digest(copy);
 			ReleaseManifest same = manifests.stream().filter(manifest -> manifest.digest().equals(digest)).findFirst().orElse(null);
-			return Files.writeString(file, ReleaseReport.html(copy, same, check, digest, book.steps(null)));
+			return Files.writeString(file, ReleaseReport.html(copy, same, check, digest, book.steps(null), damages));
 		}, done -> say("The report is in " + file), problem -> say(Problems.text(problem)));
 	}
 

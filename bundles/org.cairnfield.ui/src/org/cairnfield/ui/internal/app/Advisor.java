@@ -1,10 +1,10 @@
 package org.cairnfield.ui.internal.app;
 
 import org.cairnfield.ui.internal.draft.Drafts;
-import org.cairnfield.ui.internal.draft.Recovery;
 import org.cairnfield.ui.internal.notice.StateNotices;
 import org.cairnfield.ui.internal.open.Leaving;
 import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.internal.open.WindowReady;
 import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.ui.IWorkbenchPreferenceConstants;
 import org.eclipse.ui.IWorkbenchWindow;
@@ -46,7 +46,7 @@ final class Advisor extends WorkbenchAdvisor {
 	public void postStartup() {
 		new Drafts();
 		new StateNotices();
-		PlatformUI.getWorkbench().getDisplay().asyncExec(Recovery::offerWhatIsDue);
+		PlatformUI.getWorkbench().getDisplay().asyncExec(WindowReady::opened);
 		if (!opens) {
 			Opening.showStartPage();
 		}

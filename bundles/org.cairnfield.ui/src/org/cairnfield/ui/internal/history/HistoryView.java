@@ -2,11 +2,14 @@ package org.cairnfield.ui.internal.history;
 
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
+import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.PastState;
@@ -37,6 +40,7 @@ import org.eclipse.ui.part.ViewPart;
 public final class HistoryView extends ViewPart implements SessionListener {
 
 	private static final int MOST = 500;
+	private static final String WHAT = "What changed";
 	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneId.systemDefault());
 
 	/** What is done with the history on another thread. */
@@ -90,7 +94,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		points.setContentProvider(ArrayContentProvider.getInstance());
 		column("Time", 130, point -> TIME.format(point.time()));
 		column("Who", 110, SavePoint::person);
-		column("What changed", 380, SavePoint::summary);
+		column(WHAT, 380, SavePoint::summary);
 		column("Save point", 80, SavePoint::shortId);
 		points.addSelectionChangedListener(event -> {
 			enable();
@@ -98,11 +102,13 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		});
 	}
 
+	/** @param text of a save point; a line that tells where the history breaks has its words in the widest column */
 	private void column(String title, int width, Function<SavePoint, String> text) {
 		TableViewerColumn column = new TableViewerColumn(points, SWT.NONE);
 		column.getColumn().setText(title);
 		column.getColumn().setWidth(width);
-		column.setLabelProvider(ColumnLabelProvider.createTextProvider(point -> text.apply((SavePoint) point)));
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> element instanceof SavePoint point ? text.apply(point)
+				: title.equals(WHAT) ? breakText((Damage) element) : ""));
 	}
 
 	private void createButtons(Composite parent) {
@@ -143,15 +149,27 @@ public final class HistoryView extends ViewPart implements SessionListener {
 			points.setInput(List.of());
 			return;
 		}
-		look("Reading the history", history -> history.list(MOST), list -> {
-			points.setInput(list);
+		if (!session.open().hasHistory()) {
+			points.setInput(List.of());
+			return;
+		}
+		look("Reading the history", history -> history.savePoints(MOST), found -> {
+			points.setInput(Stream.concat(found.points().stream(), found.damages().stream()).toList());
 			enable();
-		}, problem -> points.setInput(List.of())); // before the first save point
+		}, problem -> {
+			points.setInput(List.of());
+			changes.say(Problems.text(problem));
+		});
+	}
+
+	/** What is not listed because it cannot be read, where the readable part ends. */
+	private static String breakText(Damage damage) {
+		return "✖ The history breaks off here: " + damage;
 	}
 
 	private void enable() {
 		boolean mayChange = session != null && session.readOnlyReason().isEmpty();
-		int selected = points.getStructuredSelection().size();
+		int selected = selected().size();
 		make.setEnabled(mayChange);
 		note.setEnabled(mayChange);
 		open.setEnabled(selected == 1);
@@ -165,9 +183,16 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		return session != null && session.past().isEmpty() && !session.open().damages().isEmpty();
 	}
 
-	@SuppressWarnings("unchecked")
 	private List<SavePoint> selected() {
-		return points.getStructuredSelection().toList();
+		List<SavePoint> selected = new ArrayList<>();
+		for (Object element : points.getStructuredSelection()) {
+			if (element instanceof SavePoint point) {
+				selected.add(point);
+			} else {
+				return List.of(); // nothing can be done with what cannot be read
+			}
+		}
+		return selected;
 	}
 
 	private <T> void look(String name, Look<T> look, Consumer<T> result,
@@ -191,6 +216,9 @@ public final class HistoryView extends ViewPart implements SessionListener {
 			compareBy("Changes of " + point.shortId(), history -> history.changesOf(point), point.message());
 		} else if (selected.size() == 2) {
 			compare();
+		} else if (points.getStructuredSelection().getFirstElement() instanceof Damage damage) {
+			asked++;
+			changes.say(breakText(damage));
 		}
 	}
 

@@ -1,82 +1,63 @@
 package org.cairnfield.ui.internal.notice;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 import org.cairnfield.archive.fault.Damage;
-import org.eclipse.jface.dialogs.Dialog;
+import org.cairnfield.ui.show.TableDialog;
+import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableColumn;
-import org.eclipse.swt.widgets.TableItem;
 
-/** Lists what is wrong on disk, with file, line and remedy; the list can be copied. */
-final class DamageDialog extends Dialog {
-
-	private static final int COPY = IDialogConstants.CLIENT_ID;
-	private static final int WIDEST = 420;
+/** Lists what is wrong on disk, with file, line and remedy; asks before a damaged archive is opened. */
+public final class DamageDialog extends TableDialog {
 
 	private final List<Damage> damages;
+	private final boolean opening;
 
-	DamageDialog(Shell parent, List<Damage> damages) {
-		super(parent);
+	private DamageDialog(Shell parent, List<Damage> damages, boolean opening) {
+		super(parent, "Damage", "damage");
 		this.damages = damages;
-		setShellStyle(getShellStyle() | SWT.RESIZE);
+		this.opening = opening;
+	}
+
+	/** Shows the damage of an archive that is open. */
+	static void show(Shell parent, List<Damage> damages) {
+		new DamageDialog(parent, damages, false).open();
+	}
+
+	/** Whether the person wants to open an archive with such damage. */
+	public static boolean isToBeOpened(Shell parent, List<Damage> damages) {
+		return new DamageDialog(parent, damages, true).open() == OK;
 	}
 
 	@Override
-	protected void configureShell(Shell shell) {
-		super.configureShell(shell);
-		shell.setText("Damage");
+	protected void describe() {
+		setTitle("These files are not as they were saved");
+		setMessage(opening ? "What can still be read is shown if you open the archive anyway. It is read-only until it is mended; to mend it, "
+				+ "restore a save point in History." : "The archive is read-only until they are mended.", IMessageProvider.ERROR);
 	}
 
 	@Override
-	protected Control createDialogArea(Composite parent) {
-		Composite area = (Composite) super.createDialogArea(parent);
-		Label about = new Label(area, SWT.WRAP);
-		about.setText("These files are not as they were saved. Nothing can be changed until they are mended.");
-		Table table = new Table(area, SWT.MULTI | SWT.BORDER | SWT.FULL_SELECTION);
-		table.setData("org.cairnfield.id", "damage.table");
-		table.setHeaderVisible(true);
-		GridDataFactory.fillDefaults().grab(true, true).hint(900, 260).applyTo(table);
-		for (String title : new String[] { "File", "Line", "What is wrong", "What to do" }) {
-			new TableColumn(table, title.equals("Line") ? SWT.RIGHT : SWT.LEFT).setText(title);
-		}
-		for (Damage damage : damages) {
-			new TableItem(table, SWT.NONE).setText(new String[] { damage.file(), damage.line() > 0 ? Long.toString(damage.line()) : "",
-					damage.reason(), damage.remedy() });
-		}
-		for (TableColumn column : table.getColumns()) {
-			column.pack();
-			column.setWidth(Math.min(column.getWidth(), WIDEST));
-		}
-		return area;
+	protected TextTable createTable(Composite parent, String tableId) {
+		return new TextTable(parent, tableId, new String[] { "File", "Line", "What is wrong", "What to do" }, new int[] { 210, 60, 350, 380 });
+	}
+
+	@Override
+	protected List<String[]> lines() {
+		return damages.stream().map(damage -> new String[] { damage.file(), damage.line() > 0 ? Long.toString(damage.line()) : "",
+				damage.reason(), damage.remedy() }).toList();
 	}
 
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
-		createButton(parent, COPY, "&Copy", false).setData("org.cairnfield.id", "damage.copy");
-		createButton(parent, IDialogConstants.OK_ID, IDialogConstants.CLOSE_LABEL, true);
-	}
-
-	@Override
-	protected void buttonPressed(int button) {
-		if (button == COPY) {
-			Clipboard clipboard = new Clipboard(getShell().getDisplay());
-			clipboard.setContents(new Object[] { damages.stream().map(Damage::toString).collect(Collectors.joining("\n", "", "\n")) },
-					new Transfer[] { TextTransfer.getInstance() });
-			clipboard.dispose();
+		copyButton(parent);
+		if (opening) {
+			button(parent, IDialogConstants.OK_ID, "Open &anyway", "open", false);
+			button(parent, IDialogConstants.CANCEL_ID, "&Do not open", "cancel", true);
 		} else {
-			super.buttonPressed(button);
+			createButton(parent, IDialogConstants.OK_ID, IDialogConstants.CLOSE_LABEL, true);
 		}
 	}
 }

@@ -1,5 +1,6 @@
 package org.cairnfield.ui.internal.notice;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.archive.fault.Damage;
@@ -9,12 +10,14 @@ import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.eclipse.jface.dialogs.MessageDialog;
 
-/** Says above all perspectives what is the matter with the archive on show: a past state, read-only, damaged. */
+/** Shows above all perspectives what is the matter with the archive on show: a past state, read-only, damaged, or worth knowing. */
 public final class StateNotices implements SessionListener {
 
 	private static final String STATE = "state";
 	private static final String DAMAGE = "damage";
+	private static final String ARCHIVE = "archive";
 
 	public StateNotices() {
 		Sessions.workbench().add(this);
@@ -22,14 +25,34 @@ public final class StateNotices implements SessionListener {
 
 	@Override
 	public void sessionChanged(ArchiveSession session) {
+		tellOfDamage(session);
+		tellOfNotices(session);
+	}
+
+	private static void tellOfNotices(ArchiveSession session) {
+		List<String> all = session == null || session.past().isPresent() ? List.of() : session.open().notices();
+		if (all.isEmpty()) {
+			Notices.workbench().remove(ARCHIVE);
+			return;
+		}
+		List<Notice.Action> actions = new ArrayList<>();
+		if (all.size() > 1) {
+			actions.add(new Notice.Action("Show all " + all.size(), () -> MessageDialog.openInformation(null, "About this archive",
+					String.join("\n\n", all))));
+		}
+		actions.add(new Notice.Action("Dismiss", () -> Notices.workbench().remove(ARCHIVE)));
+		Notices.workbench().say(new Notice(ARCHIVE, Notice.Kind.INFORMATION, all.get(0), actions));
+	}
+
+	private static void tellOfDamage(ArchiveSession session) {
 		List<Damage> damages = session == null ? List.of() : Damaged.damages(session);
 		if (damages.isEmpty()) {
 			Notices.workbench().remove(DAMAGE);
 		} else {
 			Notices.workbench().say(new Notice(DAMAGE, Notice.Kind.ERROR, "The archive is damaged ("
 					+ (damages.size() == 1 ? damages.get(0).file() : damages.size() + " places") + "): part of the map is missing. "
-					+ "It can neither be changed nor measured, exported or released.",
-					List.of(new Notice.Action("Show", () -> new DamageDialog(null, damages).open()))));
+					+ "It can be neither changed nor released.",
+					List.of(new Notice.Action("Show", () -> DamageDialog.show(null, damages)))));
 		}
 		if (session == null || session.readOnlyReason().isEmpty() || session.past().isEmpty() && !damages.isEmpty()) {
 			Notices.workbench().remove(STATE);

@@ -7,7 +7,6 @@ import java.util.concurrent.TimeUnit;
 
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.internal.draft.Drafts;
-import org.cairnfield.ui.internal.draft.Recovery;
 import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
@@ -67,7 +66,6 @@ public final class Leaving {
 		Sessions.workbench().present().ifPresent(session -> {
 			Sessions.workbench().backToPresent();
 			Sessions.workbench().show(null);
-			Recovery.left();
 			close(session);
 			Notices.workbench().clear();
 		});

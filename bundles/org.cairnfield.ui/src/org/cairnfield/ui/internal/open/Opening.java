@@ -12,6 +12,7 @@ import org.cairnfield.archive.fault.LockedException;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.ui.internal.draft.Recovery;
+import org.cairnfield.ui.internal.notice.DamageDialog;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
@@ -107,11 +108,11 @@ public final class Opening {
 		Leaving.leave();
 		running = Work.start(name, workers -> unlessCancelled(opening.run(workers), workers), session -> {
 			running = null;
-			RecentArchives.opened(folder);
-			Sessions.workbench().show(session);
-			StartPage.hide();
-			focus();
-			Recovery.opened(session);
+			if (session.open().damages().isEmpty()) {
+				present(folder, session);
+			} else {
+				WindowReady.run(() -> askWhetherToPresent(folder, session, former));
+			}
 		}, problem -> {
 			running = null;
 			Problems.show(name, problem);
@@ -122,6 +123,28 @@ public final class Opening {
 				Display.getDefault().asyncExec(() -> former.ifPresentOrElse(Opening::open, StartPage::show));
 			}
 		}));
+	}
+
+	private static void present(Path folder, ArchiveSession session) {
+		RecentArchives.opened(folder);
+		Sessions.workbench().show(session);
+		StartPage.hide();
+		focus();
+		WindowReady.run(() -> Recovery.offer(session));
+	}
+
+	/** Of a damaged archive part is missing, which nobody should take for the whole. */
+	private static void askWhetherToPresent(Path folder, ArchiveSession session, Optional<Path> former) {
+		if (DamageDialog.isToBeOpened(shell(), session.open().damages())) {
+			present(folder, session);
+			return;
+		}
+		try {
+			session.open().close();
+		} catch (IOException e) {
+			Problems.log("The lock of " + folder + " could not be given back", e);
+		}
+		former.ifPresentOrElse(Opening::open, StartPage::show);
 	}
 
 	/** An archive that nobody waits for any more gives its lock back. */

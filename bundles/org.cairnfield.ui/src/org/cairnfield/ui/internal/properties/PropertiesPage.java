@@ -5,6 +5,7 @@ import java.util.Set;
 import org.cairnfield.model.Survey;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.jface.action.IToolBarManager;
@@ -19,6 +20,8 @@ import org.eclipse.ui.views.properties.PropertySheetSorter;
 
 /** The Properties view beside any of our views: in the order of the source, and up to date while the archive changes. */
 final class PropertiesPage extends PropertySheetPage implements SessionListener {
+
+	private final Soon refreshing = new Soon(0, this::refresh); // one change comes in several notifications
 
 	@Override
 	public void createControl(Composite parent) {
@@ -56,21 +59,22 @@ final class PropertiesPage extends PropertySheetPage implements SessionListener 
 
 	@Override
 	public void samplesChanged(Set<Survey> surveys) {
-		refresh();
+		refreshing.request();
 	}
 
 	@Override
 	public void structureChanged() {
-		refresh();
+		refreshing.request();
 	}
 
 	@Override
 	public void ledgersChanged() {
-		refresh();
+		refreshing.request();
 	}
 
 	@Override
 	public void dispose() {
+		refreshing.cancel();
 		Sessions.workbench().remove(this);
 		super.dispose();
 	}

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.cairnfield.curation.table.filter.FilterException;
 import org.cairnfield.curation.table.filter.SampleFilter;
+import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -52,8 +53,8 @@ final class FilterBar extends Composite {
 		help.setText(String.join("\n", SampleFilter.HELP));
 		help.setData("org.cairnfield.id", "samples.filter.help");
 		words.addListener(SWT.Selection, e -> show(help, words.getSelection()));
-		Runnable apply = this::apply;
-		text.addListener(SWT.Modify, e -> getDisplay().timerExec(PATIENCE_MILLIS, apply));
+		Soon apply = new Soon(PATIENCE_MILLIS, this::apply);
+		text.addListener(SWT.Modify, e -> apply.postpone());
 		text.addListener(SWT.DefaultSelection, e -> apply());
 		text.addListener(SWT.KeyDown, e -> {
 			if (e.keyCode == SWT.ARROW_DOWN) {

@@ -26,6 +26,11 @@ public final class ChildWorkbench {
 		return start(home, archive, List.of("-D" + DoomedWork.REASON + '=' + reason, "-D" + DoomedWork.DONE + '=' + done), null);
 	}
 
+	/** @param ending how it ends by itself after its change */
+	public static Process start(Path home, Path archive, String reason, DoomedWork.Ending ending) throws IOException {
+		return start(home, archive, List.of("-D" + DoomedWork.REASON + '=' + reason, "-D" + DoomedWork.ENDING + '=' + ending), null);
+	}
+
 	/**
 	 * @param options of its JVM
 	 * @param output  gets what it prints; null for nowhere

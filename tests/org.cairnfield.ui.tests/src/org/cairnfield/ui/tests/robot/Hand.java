@@ -2,6 +2,7 @@ package org.cairnfield.ui.tests.robot;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
 import java.time.Duration;
@@ -21,7 +22,9 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 
 /** Moves the mouse and presses keys of the display itself, through the program xdotool. */
@@ -29,7 +32,7 @@ public final class Hand {
 
 	private static final int PATIENCE_SECONDS = 20;
 	/** How long a target that moves, or is covered, is aimed at. */
-	private static final Duration AIMING = Duration.ofSeconds(4);
+	private static final Duration AIMING = Duration.ofSeconds(60);
 
 	private Hand() {
 	}
@@ -44,6 +47,37 @@ public final class Hand {
 		}, () -> isIn(control, Display.getCurrent().getCursorControl()), control instanceof Button);
 	}
 
+	/** Clicks a row of a table, which may be filled again meanwhile; waits for the row. */
+	public static void click(Table table, int row) {
+		Ui.waitUntil("the table has a row " + row, () -> table.getItemCount() > row);
+		aimAndClick(table, () -> {
+			table.showItem(table.getItem(row));
+			return table.getItem(row).getBounds(0);
+		});
+	}
+
+	/** Clicks the item of a tree whose text begins so, see {@link Widgets#item}; the tree may be filled again meanwhile. */
+	public static void click(Tree tree, String text) {
+		Widgets.item(tree, text);
+		click(tree, () -> Widgets.find(tree, text));
+	}
+
+	/** @param item asked again and again, since the tree may be filled again; on the user interface thread */
+	public static void click(Tree tree, Callable<TreeItem> item) {
+		aimAndClick(tree, () -> {
+			TreeItem now = item.call();
+			tree.showItem(now);
+			return now.getBounds(0);
+		});
+	}
+
+	private static void aimAndClick(Control list, Callable<Rectangle> cell) {
+		click(() -> {
+			Rectangle bounds = cell.call();
+			return list.toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
+		}, () -> isIn(list, Display.getCurrent().getCursorControl()), false);
+	}
+
 	private static boolean isIn(Control control, Control found) {
 		Control each = found;
 		while (each != null && each != control) {
@@ -54,38 +88,29 @@ public final class Hand {
 
 	/** Clicks the text of an item, after it was brought into view. */
 	public static void click(TreeItem item) {
-		click(() -> {
-			item.getParent().showItem(item);
-			Rectangle bounds = item.getBounds(0);
-			return item.getParent().toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
-		}, () -> isIn(item.getParent(), Display.getCurrent().getCursorControl()), false);
+		click(item.getParent(), () -> item);
 	}
 
 	/** Likewise for a row of a table. */
 	public static void click(TableItem item) {
-		click(() -> {
+		aimAndClick(item.getParent(), () -> {
 			item.getParent().showItem(item);
-			Rectangle bounds = item.getBounds(0);
-			return item.getParent().toDisplay(bounds.x + 12, bounds.y + bounds.height / 2);
-		}, () -> isIn(item.getParent(), Display.getCurrent().getCursorControl()), false);
+			return item.getBounds(0);
+		});
 	}
 
 	/**
-	 * Follows a target that still moves, such as one in a window that is being placed, and clicks it when it is reached.
+	 * Clicks a point of the display that may still move, such as that of a sample on the plan or of a bar in a chart.
 	 *
-	 * @param again whether it is clicked once more where the program saw nothing of it, as when its window was just coming up
+	 * @param target where it is now; asked again and again on the user interface thread
 	 */
+	public static void click(Callable<Point> target) {
+		click(target, () -> true, false);
+	}
+
+	/** @param again whether it is clicked once more where the program saw nothing of it, as when its window was just coming up */
 	private static void click(Callable<Point> target, BooleanSupplier isReached, boolean again) {
-		long end = System.nanoTime() + AIMING.toNanos();
-		do {
-			Point at = Ui.ask(target);
-			move(at);
-			Ui.waitUntilIdle();
-			if (at.equals(Ui.ask(target)) && Ui.ask(isReached::getAsBoolean)) {
-				break;
-			}
-			Ui.pause();
-		} while (System.nanoTime() < end);
+		aim(() -> List.of(target.call()), isReached);
 		boolean seen = press();
 		release();
 		if (!seen && again) {
@@ -94,9 +119,32 @@ public final class Hand {
 		}
 	}
 
+	/**
+	 * Moves the pointer to where something is, and follows it until it stays where it is, lies under the pointer, and the
+	 * program is at rest.
+	 *
+	 * @param way from where it is to wherever it is to go
+	 */
+	private static List<Point> aim(Callable<List<Point>> way, BooleanSupplier isReached) {
+		long end = System.nanoTime() + AIMING.toNanos();
+		while (true) {
+			Ui.waitUntilIdle();
+			List<Point> aimed = Ui.ask(way);
+			move(aimed.get(0));
+			Ui.waitUntilIdle();
+			if (aimed.equals(Ui.ask(way)) && Ui.ask(isReached::getAsBoolean)) {
+				return aimed;
+			}
+			if (System.nanoTime() > end) {
+				fail("waited in vain until what is clicked lies still under the pointer, at " + aimed.get(0));
+			}
+			Ui.pause();
+		}
+	}
+
 	/** Clicks the tab with that title. */
 	public static void click(CTabFolder tabs, String title) {
-		click(Ui.ask(() -> {
+		click(() -> {
 			for (CTabItem tab : tabs.getItems()) {
 				if (tab.getText().equals(title)) {
 					Rectangle bounds = tab.getBounds();
@@ -104,7 +152,7 @@ public final class Hand {
 				}
 			}
 			throw new AssertionError("no tab " + title);
-		}));
+		});
 	}
 
 	/** Gives a list that drops down the focus and goes through it by the arrow keys. */
@@ -120,23 +168,19 @@ public final class Hand {
 		for (int i = 0; i < Math.abs(by); i++) {
 			press(by > 0 ? "Down" : "Up");
 		}
-		assertEquals(text, Ui.ask(list::getText));
-	}
-
-	/** Clicks a point of the display. */
-	public static void click(Point at) {
-		move(at);
-		Ui.waitUntilIdle();
-		press();
-		release();
+		Ui.waitUntil(text + " is chosen", () -> list.getText().equals(text));
 	}
 
 	/** Moves the pointer, and waits for the program to see it there where it sees the pointer at all. */
 	private static void move(Point to) {
+		move(to, () -> Display.getCurrent().getCursorControl() == null || Seen.byTheProgram().pointer().equals(to));
+	}
+
+	private static void move(Point to, BooleanSupplier isSeen) {
 		if (!Ui.ask(() -> Display.getCurrent().getCursorLocation()).equals(to)) {
 			Ui.run(Seen::byTheProgram);
-			command("mousemove", "--sync", text(to.x), text(to.y));
-			Ui.waitAWhile(() -> Display.getCurrent().getCursorControl() == null || Seen.byTheProgram().pointer().equals(to));
+			command("mousemove", text(to.x), text(to.y));
+			Ui.waitAWhile(isSeen);
 		}
 	}
 
@@ -144,9 +188,8 @@ public final class Hand {
 	private static boolean press() {
 		int before = Ui.ask(() -> Seen.byTheProgram().presses());
 		command("mousedown", "1");
-		Ui.waitAWhile(() -> Seen.byTheProgram().presses() > before);
-		boolean seen = Ui.ask(() -> Seen.byTheProgram().presses() > before);
-		Ui.waitUntilIdle();
+		boolean seen = Ui.waitAWhile(() -> Seen.byTheProgram().presses() > before);
+		Ui.waitForWork();
 		return seen;
 	}
 
@@ -157,20 +200,33 @@ public final class Hand {
 		Ui.waitUntilIdle();
 	}
 
-	/** Presses at the first point, moves over the others, and lets go at the last. */
-	public static void drag(Point... way) {
-		move(way[0]);
-		Ui.waitUntilIdle();
+	/**
+	 * Presses at the first point of a way, moves over the others, and lets go at the last.
+	 *
+	 * @param way asked again as long as what is dragged still moves by itself; on the user interface thread
+	 */
+	public static void drag(Callable<List<Point>> way) {
+		List<Point> points = aim(way, () -> true);
 		press();
-		for (int i = 1; i < way.length; i++) {
+		for (int i = 1; i < points.size(); i++) {
 			// in steps, as a hand does
-			Point from = way[i - 1];
+			Point from = points.get(i - 1);
+			Point to = points.get(i);
 			for (int step = 1; step <= 4; step++) {
-				move(new Point(from.x + (way[i].x - from.x) * step / 4, from.y + (way[i].y - from.y) * step / 4));
-				Ui.waitUntilIdle();
+				Point next = new Point(from.x + (to.x - from.x) * step / 4, from.y + (to.y - from.y) * step / 4);
+				move(next, () -> Seen.byTheProgram().pointer().equals(next)); // whatever it is over
+				Ui.waitForWork();
 			}
 		}
 		release();
+	}
+
+	/** Drags what is at a point, which may still move, by some points to the right and down. */
+	public static void drag(Callable<Point> what, int right, int down) {
+		drag(() -> {
+			Point from = what.call();
+			return List.of(from, new Point(from.x + right, from.y + down));
+		});
 	}
 
 	/** Types text into what has the focus. */
@@ -186,15 +242,22 @@ public final class Hand {
 	 * focus of the display was just going from window to window, is pressed once more.
 	 */
 	public static void press(String chord) {
-		for (int tries = 0; tries < 2; tries++) {
+		tap(chord);
+		Ui.waitUntilIdle();
+	}
+
+	/** The same by a quick hand, which does not wait for what the program does a moment later. */
+	public static void tap(String chord) {
+		boolean seen = false;
+		for (int tries = 0; tries < 2 && !seen; tries++) {
 			int before = Ui.ask(() -> Seen.byTheProgram().keys());
 			int releasedBefore = Ui.ask(() -> Seen.byTheProgram().keysReleased());
 			command("key", chord);
-			Ui.waitAWhile(() -> Seen.byTheProgram().keysReleased() > releasedBefore);
-			Ui.waitUntilIdle();
-			if (Ui.ask(() -> Seen.byTheProgram().keys()) > before) {
-				return;
+			seen = Ui.waitAWhile(() -> Seen.byTheProgram().keys() > before);
+			if (seen) { // the release goes nowhere where the window takes no input meanwhile, as while it saves
+				Ui.waitAMoment(() -> Seen.byTheProgram().keysReleased() > releasedBefore);
 			}
+			Ui.waitForWork();
 		}
 	}
 

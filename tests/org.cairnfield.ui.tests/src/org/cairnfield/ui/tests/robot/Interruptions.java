@@ -22,11 +22,11 @@ import org.eclipse.swt.widgets.Shell;
 /** Does what may open a window, and leaves whatever comes up by Escape: our dialogs, those of the platform, those of the desktop. */
 public final class Interruptions {
 
-	private static final Duration PATIENCE = Duration.ofSeconds(30);
+	private static final Duration PATIENCE = Duration.ofSeconds(120);
 	/** Looks between two presses of Escape where a window can be seen. */
-	private static final int LOOKS = 8;
+	private static final int LOOKS = 20;
 	/** Likewise where the user interface thread does not answer, as under a dialog of the desktop. */
-	private static final int UNANSWERED = 80;
+	private static final int UNANSWERED = 200;
 
 	private Interruptions() {
 	}

@@ -35,7 +35,7 @@ final class Seen {
 		if (display != watched) {
 			watched = display;
 			Listener listener = this::note;
-			for (int type : new int[] { SWT.MouseMove, SWT.MouseDown, SWT.MouseUp, SWT.KeyDown, SWT.KeyUp, SWT.Traverse }) {
+			for (int type : new int[] { SWT.MouseMove, SWT.MouseEnter, SWT.MouseDown, SWT.MouseUp, SWT.KeyDown, SWT.KeyUp, SWT.Traverse }) {
 				display.addFilter(type, listener);
 			}
 		}
@@ -44,7 +44,7 @@ final class Seen {
 
 	private void note(Event event) {
 		switch (event.type) {
-		case SWT.MouseMove -> at(event);
+		case SWT.MouseMove, SWT.MouseEnter -> at(event); // into another control it enters without a move
 		case SWT.MouseDown -> {
 			at(event);
 			presses++;

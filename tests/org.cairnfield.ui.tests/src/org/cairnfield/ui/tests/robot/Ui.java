@@ -9,6 +9,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 
+import org.cairnfield.ui.save.Saving;
+import org.cairnfield.ui.work.Soon;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
@@ -21,7 +23,10 @@ public final class Ui {
 	/** Long enough for another workbench to start on a machine that does much else. */
 	private static final Duration PATIENCE = Duration.ofSeconds(120);
 	private static final Duration WHILE = Duration.ofSeconds(2);
-	private static final int LOOK_MILLIS = 25;
+	private static final Duration MOMENT = Duration.ofMillis(200);
+	private static final int LOOK_MILLIS = 10;
+	/** Looks at least before what need not be so is given up. */
+	private static final int LOOKS = 100;
 
 	private Ui() {
 	}
@@ -67,29 +72,70 @@ public final class Ui {
 		}
 	}
 
-	/** Waits until something is so, or a while for what as a rule is so but need not be. */
-	static void waitAWhile(BooleanSupplier test) {
-		long end = System.nanoTime() + WHILE.toNanos();
-		while (!ask(test::getAsBoolean) && System.nanoTime() < end) {
+	/**
+	 * Waits until something is so, or a while for what as a rule is so but need not be. However slow the machine, the program
+	 * gets to handle its events between many looks before this gives up.
+	 *
+	 * @return whether it is so
+	 */
+	static boolean waitAWhile(BooleanSupplier test) {
+		return wait(WHILE, LOOKS, test);
+	}
+
+	/** Likewise for a moment only, where nothing depends on it. */
+	static void waitAMoment(BooleanSupplier test) {
+		wait(MOMENT, 1, test);
+	}
+
+	private static boolean wait(Duration time, int least, BooleanSupplier test) {
+		long end = System.nanoTime() + time.toNanos();
+		for (int looks = 1; !ask(test::getAsBoolean); looks++) {
+			if (looks > least && System.nanoTime() > end) {
+				return false;
+			}
 			pause();
 		}
+		return true;
 	}
 
 	/**
-	 * Waits until no work of ours runs, none is about to, and the event loop has nothing left to do. It is the program's own
-	 * loop, also that of a dialog which came up meanwhile: a loop of the robot's own would not end before the dialog does.
+	 * Waits until the program is at rest: no work of ours runs or is due soon, nothing is being saved, and the event loop has
+	 * nothing left to do, all at the same moment.
 	 */
 	public static void waitUntilIdle() {
-		waitUntil("all jobs are done", () -> Job.getJobManager().find(Work.FAMILY).length == 0);
+		waitUntilAsleep("the program is at rest", () -> !isWorking() && !Soon.isAnyDue() && !Saving.isBusy());
+	}
+
+	/** Likewise, but for what is due soon: a quick hand does not wait for it either. */
+	static void waitForWork() {
+		waitUntilAsleep("all work is done", () -> !isWorking());
+	}
+
+	private static boolean isWorking() {
+		return Job.getJobManager().find(Work.FAMILY).length > 0;
+	}
+
+	/**
+	 * Waits until the event loop has nothing left to do and something is so. It is the program's own loop, also that of a
+	 * dialog which came up meanwhile: a loop of the robot's own would not end before the dialog does.
+	 */
+	private static void waitUntilAsleep(String what, BooleanSupplier test) {
 		CountDownLatch asleep = new CountDownLatch(1);
-		Listener listener = event -> asleep.countDown();
+		Listener listener = event -> {
+			if (test.getAsBoolean()) {
+				asleep.countDown();
+			}
+		};
 		Display display = Display.getDefault();
 		run(() -> display.addListener(SWT.Sleep, listener));
-		display.wake();
 		try {
-			if (!asleep.await(PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
-				fail("waited in vain until all events are dealt with");
-			}
+			long end = System.nanoTime() + PATIENCE.toNanos();
+			do {
+				if (System.nanoTime() > end) {
+					fail("waited in vain until " + what);
+				}
+				display.wake(); // the end of a job need not wake it
+			} while (!asleep.await(LOOK_MILLIS, TimeUnit.MILLISECONDS));
 		} catch (InterruptedException e) {
 			Thread.currentThread().interrupt();
 			fail("interrupted");

@@ -95,10 +95,15 @@ public final class Widgets {
 	public static TreeItem item(Tree tree, String text) {
 		TreeItem[] found = new TreeItem[1];
 		Ui.waitUntil("the tree has an item " + text, () -> {
-			found[0] = item(tree.getItems(), text);
+			found[0] = find(tree, text);
 			return found[0] != null;
 		});
 		return found[0];
+	}
+
+	/** The same without waiting, on the user interface thread; null where there is none. */
+	public static TreeItem find(Tree tree, String text) {
+		return item(tree.getItems(), text);
 	}
 
 	private static TreeItem item(TreeItem[] items, String text) {

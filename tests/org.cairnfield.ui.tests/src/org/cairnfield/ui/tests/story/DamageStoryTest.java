@@ -1,17 +1,21 @@
 package org.cairnfield.ui.tests.story;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.cairnfield.archive.ArchiveStore;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
@@ -29,7 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A damaged archive says so in every perspective, nothing is made of it, and restoring mends it. */
+/** A damaged archive is opened at the person's word only, shows its damage in every perspective, and restoring mends it. */
 @ExtendWith(PictureOnFailure.class)
 @Order(23)
 class DamageStoryTest {
@@ -44,31 +48,73 @@ class DamageStoryTest {
 	}
 
 	@Test
-	void saysWhatIsDamagedMakesNothingOfItAndMendsIt() throws Exception {
+	void opensADamagedArchiveOnlyIfAskedToNamesTheDamageAndMendsIt() throws Exception {
+		Path former = Stage.session().folder();
 		Path archive = folder.resolve("museums");
-		DemoArchive.create(new ArchiveStore(), archive, Workers.inline()).close();
+		Demo.copy(archive);
 		Path lost;
 		try (Stream<Path> files = Files.walk(archive.resolve("surveys"))) {
 			lost = files.filter(file -> file.toString().endsWith(".samples")).sorted().findFirst().orElseThrow();
 		}
 		List<String> lines = Files.readAllLines(lost, StandardCharsets.UTF_8);
 		Files.write(lost, lines.subList(0, lines.size() - 3), StandardCharsets.UTF_8);
-		Stage.open(archive);
+		String file = archive.relativize(lost).toString();
+		Ui.later(() -> Opening.open(archive));
+		asksFirst(file, "damage.cancel");
+		Ui.waitUntil("the archive before is on show again", () -> isOnShow(former));
+		Ui.later(() -> Opening.open(archive));
+		asksFirst(file, "damage.open");
+		Ui.waitUntil("what is left of it is on show", () -> isOnShow(archive));
+		assertTrue(Ui.ask(() -> Stage.session().readOnlyReason()).isPresent());
 		for (String perspective : List.of("org.cairnfield.ui.review.perspective", "org.cairnfield.ui.release.perspective")) {
 			Stage.perspective(perspective);
 			Link notice = Widgets.byId(Link.class, "notice.damage");
 			assertTrue(Ui.ask(notice::getText).contains("damaged"), () -> Ui.ask(notice::getText));
 		}
 		PictureOnFailure.take("damage-notice");
-		showsTheList(archive.relativize(lost).toString());
-		refuses("gates.ask", "Gates");
-		refuses("measures.measure", "Measure");
+		showsTheList(file);
+		Table gates = Widgets.byId(Table.class, "gates.table");
+		asks("gates.ask", "Gates", "Cancel");
+		assertEquals(0, Ui.ask(gates::getItemCount));
+		PictureOnFailure.take("damage-gates");
+		Table measures = Widgets.byId(Table.class, "measures.table");
+		asks("measures.measure", "Measure", "Go on despite the damage");
+		Ui.waitUntil("what is left is measured", () -> measures.getItemCount() > 0);
+		assertFalse(Ui.ask(() -> Widgets.isThere("gates.sign", Button.class, Button::isEnabled)), "nothing is released of it");
 		Stage.show("org.cairnfield.ui.release.export");
 		Button export = Widgets.byId(Button.class, "export.do");
 		Hand.activate(Stage.window());
 		Ui.waitUntil("the button has the focus, and is scrolled to", export::forceFocus);
-		refuses("export.do", "Export");
+		asks("export.do", "Export", "Cancel");
 		mends();
+	}
+
+	private static boolean isOnShow(Path folder) {
+		return Sessions.workbench().current().filter(session -> session.folder().equals(folder)).isPresent();
+	}
+
+	private static void asksFirst(String file, String button) throws Exception {
+		Shell question = Widgets.shell("Damage");
+		Table damages = Widgets.byId(Table.class, "damage.table");
+		assertEquals(file, Ui.ask(() -> damages.getItem(0).getText(0)));
+		assertTrue(Ui.ask(() -> Sessions.workbench().current().isEmpty()), "nothing is shown yet");
+		PictureOnFailure.take("damage-open");
+		Hand.click(Widgets.byId(Button.class, button));
+		Ui.waitUntil("the question is gone", question::isDisposed);
+	}
+
+	@Test
+	void showsWhatIsWorthKnowingOfAnArchive() throws Exception {
+		Path archive = Demo.copy(folder.resolve("museums"));
+		try (OpenArchive open = new ArchiveStore().open(archive, Mode.EDIT)) {
+			open.archive().getSites().get(1).setName(open.archive().getSites().get(0).getName());
+			open.save();
+		}
+		Stage.open(archive);
+		Link notice = Widgets.byId(Link.class, "notice.archive");
+		assertTrue(Ui.ask(notice::getText).contains(Ui.ask(() -> Stage.session().archive().getSites().get(0).getName())), () -> Ui.ask(notice::getText));
+		PictureOnFailure.take("archive-notice");
+		assertEquals(Optional.empty(), Ui.ask(() -> Stage.session().readOnlyReason()));
 	}
 
 	private static void showsTheList(String file) {
@@ -94,11 +140,11 @@ class DamageStoryTest {
 		Ui.waitUntil("the list is closed", dialog::isDisposed);
 	}
 
-	private static void refuses(String button, String title) {
+	private static void asks(String button, String title, String answer) {
 		Hand.click(Widgets.byId(Button.class, button));
-		Shell refusal = Widgets.shell(title);
-		Hand.click(Widgets.button("OK"));
-		Ui.waitUntil("the message is gone", refusal::isDisposed);
+		Shell question = Widgets.shell(title);
+		Hand.click(Widgets.button(answer));
+		Ui.waitUntil("the question is gone", question::isDisposed);
 	}
 
 	private static void mends() {
@@ -106,7 +152,7 @@ class DamageStoryTest {
 		Stage.show("org.cairnfield.ui.history");
 		Table points = Widgets.byId(Table.class, "history.points");
 		Ui.waitUntil("the save points are listed", () -> points.getItemCount() > 0);
-		Hand.click(Ui.ask(() -> points.getItem(0)));
+		Hand.click(points, 0);
 		Hand.click(Widgets.byId(Button.class, "history.restore"));
 		Hand.click(Widgets.find(Button.class, "the button of the question", button -> button.getText().equals("&Restore")));
 		Ui.waitUntil("it is sound", () -> Stage.session().readOnlyReason().isEmpty());

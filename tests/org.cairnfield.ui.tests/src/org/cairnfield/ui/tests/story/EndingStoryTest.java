@@ -14,11 +14,11 @@ import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Draft;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.ui.tests.child.ChildWorkbench;
+import org.cairnfield.ui.tests.child.DoomedWork;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
+import org.eclipse.equinox.app.IApplication;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
@@ -26,12 +26,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A program that is ended from outside keeps what is unsaved, and a second one does not write in the workspace of the first. */
+/** A program that is ended keeps what is unsaved or asks, and a second one does not write in the workspace of the first. */
 @ExtendWith(PictureOnFailure.class)
 @Order(24)
 class EndingStoryTest {
 
-	private static final int PATIENCE_SECONDS = 90;
+	private static final int PATIENCE_SECONDS = 180;
 
 	@TempDir
 	Path folder;
@@ -41,19 +41,23 @@ class EndingStoryTest {
 	private Process first;
 
 	@BeforeEach
-	void startOneThatWorks() throws Exception {
-		archive = folder.resolve("museums");
-		DemoArchive.create(new ArchiveStore(), archive, Workers.inline()).close();
+	void makeAnArchive() throws Exception {
+		archive = Demo.copy(folder.resolve("museums"));
 		home = folder.resolve("home");
+	}
+
+	private void startOneThatWorks() throws Exception {
 		Path done = folder.resolve("done");
-		first = ChildWorkbench.start(home, archive, "before the signal", done);
+		first = ChildWorkbench.start(home, archive, "before the second", done);
 		await(first, () -> Files.exists(done));
 		assertTrue(first.isAlive(), "the child ended by itself");
 	}
 
 	@AfterEach
 	void end() throws Exception {
-		first.destroyForcibly().waitFor();
+		if (first != null) {
+			first.destroyForcibly().waitFor();
+		}
 	}
 
 	private interface Question {
@@ -78,19 +82,44 @@ class EndingStoryTest {
 
 	@Test
 	void aSignalKeepsWhatIsUnsavedAtOnce() throws Exception {
-		assertEquals(List.of(), drafts(), "no time for a draft yet");
-		first.destroy();
-		assertTrue(first.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS));
+		endsBy(DoomedWork.Ending.SIGNAL);
+		assertEquals(List.of("1 sample set aside"), keptInADraft());
+	}
+
+	@Test
+	void theEndOfTheDesktopsSessionAsksNobodyAndKeepsWhatIsUnsaved() throws Exception {
+		assertEquals(0, endsBy(DoomedWork.Ending.SESSION));
+		assertEquals(List.of("1 sample set aside"), keptInADraft());
+	}
+
+	@Test
+	void aRestartAsksAndSaves() throws Exception {
+		assertEquals(IApplication.EXIT_RESTART, endsBy(DoomedWork.Ending.RESTART));
+		assertEquals(List.of(), drafts());
+		try (OpenArchive open = new ArchiveStore().open(archive, Mode.READ)) {
+			assertEquals("before the end", open.archive().getSites().get(0).getSurveys().get(0).table().reason(0));
+		}
+	}
+
+	/** @return exit code */
+	private int endsBy(DoomedWork.Ending ending) throws Exception {
+		first = ChildWorkbench.start(home, archive, "before the end", ending);
+		assertTrue(first.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS), "it ends");
+		return first.exitValue();
+	}
+
+	private List<String> keptInADraft() throws IOException {
 		List<Path> drafts = drafts();
 		assertEquals(1, drafts.size());
 		try (OpenArchive open = new ArchiveStore().open(archive, Mode.EDIT)) {
 			List<Draft> pending = open.drafts().pending(drafts.get(0).getParent());
-			assertEquals(List.of("1 sample set aside"), open.drafts().difference(pending.get(0)).summary());
+			return open.drafts().difference(pending.get(0)).summary();
 		}
 	}
 
 	@Test
 	void aSecondProgramOnTheSameWorkspaceSaysSoAndEnds() throws Exception {
+		startOneThatWorks();
 		Process second = ChildWorkbench.start(home, archive, "by the second program");
 		try {
 			Ui.waitUntil("it tells", () -> windows("Cairnfield is running already") == 0);
@@ -115,8 +144,9 @@ class EndingStoryTest {
 
 	@Test
 	void aSecondProgramCanHaveAWorkspaceOfItsOwn() throws Exception {
+		startOneThatWorks();
 		Path other = folder.resolve("other");
-		DemoArchive.create(new ArchiveStore(), other, Workers.inline()).close();
+		Demo.copy(other);
 		Path done = folder.resolve("second");
 		Process second = ChildWorkbench.start(home, other, "by the second program", done);
 		try {

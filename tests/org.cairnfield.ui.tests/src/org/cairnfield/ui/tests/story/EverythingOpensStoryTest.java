@@ -80,7 +80,7 @@ class EverythingOpensStoryTest {
 	@BeforeAll
 	static void openAnArchiveUnderReview() throws Exception {
 		loggedBefore = logged();
-		session = ReviewStage.open(ReviewStage.demo(folder), "everything");
+		session = ReviewStage.open(folder, "everything");
 		ReviewStage.of(session, EPSILON_DB);
 		Stage.save();
 	}

@@ -81,8 +81,8 @@ class FirstStartStoryTest {
 	private static void selectDuplicate() {
 		Hand.activate(Stage.window());
 		Tree findings = Widgets.byId(Tree.class, "findings.tree");
-		TreeItem rule = Widgets.item(findings, "A survey taken in twice");
-		Hand.click(Ui.ask(() -> rule.getItem(0)));
+		Widgets.item(findings, "A survey taken in twice");
+		Hand.click(findings, () -> Widgets.find(findings, "A survey taken in twice").getItem(0));
 	}
 
 	@Test
@@ -94,12 +94,12 @@ class FirstStartStoryTest {
 		Table points = Widgets.byId(Table.class, "history.points");
 		Ui.waitUntil("the save point is listed", () -> points.getItemCount() == 2);
 		assertFalse(Ui.ask(() -> Stage.session().isModified()));
-		Hand.click(Ui.ask(() -> points.getItem(0)));
+		Hand.click(points, 0);
 		Tree changes = Widgets.byId(Tree.class, "history.changes");
 		TreeItem survey = Widgets.item(changes, "Survey " + AGAIN);
 		String change = Ui.ask(survey::getText);
 		assertTrue(change.contains("set aside"), change);
-		Hand.click(Ui.ask(() -> points.getItem(1)));
+		Hand.click(points, 1);
 		Hand.click(Widgets.byId(Button.class, "history.restore"));
 		Hand.click(Widgets.find(Button.class, "the button of the question", button -> button.getText().equals("&Restore")));
 		Ui.waitUntil("a save point of its own records the restoring", () -> points.getItemCount() == 3);

@@ -90,11 +90,11 @@ class FloorStoryTest {
 		try {
 			Stage.waitUntilChecked();
 			Tree tree = Widgets.byId(Tree.class, "explorer.tree");
-			Hand.click(Widgets.item(tree, "On no floor of the site"));
+			Hand.click(tree, "On no floor of the site");
 			Ui.waitUntil("they are selected", () -> session.selection().samples().equals(List.of(sample, new SampleRef(survey, 1))));
 			Stage.show("org.cairnfield.ui.findings");
 			Tree findings = Widgets.byId(Tree.class, "findings.tree");
-			Hand.click(Widgets.item(findings, "On a floor that does not exist"));
+			Hand.click(findings, "On a floor that does not exist");
 			assertTrue(Ui.ask(() -> session.findings().of(sample).stream()
 					.anyMatch(finding -> finding.message().contains("on floor 77, which Lantern Store does not have"))));
 			PictureOnFailure.take("floor-unknown");

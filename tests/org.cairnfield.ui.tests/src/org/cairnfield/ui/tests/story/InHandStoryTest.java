@@ -18,7 +18,6 @@ import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Combo;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -36,11 +35,9 @@ class InHandStoryTest {
 
 	@TempDir
 	static Path folder;
-	private static Path demo;
 
 	@BeforeAll
-	static void makeTheDemo() throws Exception {
-		demo = ReviewStage.demo(folder);
+	static void sitDown() {
 		ReviewStage.person("M.Q.");
 	}
 
@@ -51,7 +48,7 @@ class InHandStoryTest {
 
 	@Test
 	void dragsTheSampleInHandWithoutItsCarrier() throws Exception {
-		ReviewStage review = ReviewStage.of(ReviewStage.open(demo, "carrier"), EPSILON_DB);
+		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "carrier"), EPSILON_DB);
 		review.focusQueue();
 		PlanGeometry plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
 		Stage.mode("SELECT");
@@ -61,9 +58,8 @@ class InHandStoryTest {
 				&& review.session.selection().samples().contains(inHand));
 		PictureOnFailure.take("in-hand-with-carrier");
 		List<String> before = places(review.session);
-		Point from = Ui.ask(() -> plan.toDisplay(inHand).orElseThrow());
 		double x = Ui.ask(() -> inHand.sample().xMetres());
-		Hand.drag(from, new Point(from.x + 40, from.y));
+		Hand.drag(() -> plan.toDisplay(inHand).orElseThrow(), 40, 0);
 		Ui.waitUntil("it has moved", () -> inHand.sample().xMetres() != x);
 		List<String> after = places(review.session);
 		List<String> moved = new ArrayList<>(after);
@@ -92,7 +88,7 @@ class InHandStoryTest {
 
 	@Test
 	void decidesByKeyRightAfterAReasonWasChosenByKey() throws Exception {
-		ReviewStage review = ReviewStage.of(ReviewStage.open(demo, "reason"), EPSILON_DB);
+		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "reason"), EPSILON_DB);
 		review.focusQueue();
 		Hand.press("t");
 		Combo reasons = Widgets.byId(Combo.class, "review.reason");

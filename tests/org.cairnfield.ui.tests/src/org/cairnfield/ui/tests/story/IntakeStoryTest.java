@@ -72,7 +72,7 @@ class IntakeStoryTest {
 		Hand.click(Widgets.button("Next >"));
 		Table quarantined = Widgets.byId(Table.class, "intake.quarantined");
 		Label outcome = Widgets.byId(Label.class, "intake.outcome");
-		assertTrue(Ui.ask(outcome::getText).startsWith("3 samples would be taken in"), () -> Ui.ask(outcome::getText));
+		Ui.waitUntil("the outcome is known", () -> outcome.getText().startsWith("3 samples would be taken in"));
 		assertEquals("4", Ui.ask(() -> quarantined.getItem(0).getText(1)), "the line of the row whose x is no number");
 		Hand.click(Widgets.button("Finish"));
 		Ui.waitUntil("the wizard is closed", wizard::isDisposed);

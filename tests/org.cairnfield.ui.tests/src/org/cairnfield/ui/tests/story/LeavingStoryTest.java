@@ -13,8 +13,6 @@ import java.util.Optional;
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.ui.internal.open.Opening;
@@ -47,7 +45,7 @@ class LeavingStoryTest {
 	@BeforeEach
 	void openOneOfItsOwn() throws Exception {
 		archive = folder.resolve("museums");
-		DemoArchive.create(new ArchiveStore(), archive, Workers.inline()).close();
+		Demo.copy(archive);
 		Stage.open(archive);
 	}
 
@@ -87,6 +85,15 @@ class LeavingStoryTest {
 				throw new AssertionError(e);
 			}
 		});
+		answer("Cancel");
+		assertFalse(Ui.ask(Stage.window()::isDisposed));
+		assertTrue(Ui.ask(() -> Stage.session().isModified()), "nothing is lost");
+	}
+
+	@Test
+	void aRestartAsksBeforeUnsavedWorkIsLost() {
+		setOneAside();
+		Ui.later(PlatformUI.getWorkbench()::restart);
 		answer("Cancel");
 		assertFalse(Ui.ask(Stage.window()::isDisposed));
 		assertTrue(Ui.ask(() -> Stage.session().isModified()), "nothing is lost");

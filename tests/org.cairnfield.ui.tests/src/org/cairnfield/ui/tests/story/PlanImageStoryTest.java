@@ -66,10 +66,10 @@ class PlanImageStoryTest {
 	}
 
 	private static void point(Canvas image, double right, double down) {
-		Hand.click(Ui.ask(() -> {
+		Hand.click(() -> {
 			Point size = image.getSize();
 			return image.toDisplay((int) (size.x * right), (int) (size.y * down));
-		}));
+		});
 	}
 
 	private static List<String> metres(Table points, int row) {

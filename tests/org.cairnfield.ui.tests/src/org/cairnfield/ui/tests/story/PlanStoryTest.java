@@ -24,6 +24,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -55,8 +56,9 @@ class PlanStoryTest {
 		Ui.waitUntil("the plan is drawn", plan::isDrawn);
 	}
 
+	/** Where a sample is on the display; on the user interface thread. */
 	private Point at(SampleRef sample) {
-		return Ui.ask(() -> plan.toDisplay(sample).orElseThrow());
+		return plan.toDisplay(sample).orElseThrow();
 	}
 
 	private SampleRef sample(String id) {
@@ -78,14 +80,14 @@ class PlanStoryTest {
 		SampleRef sample = sample("LS-SPRING-0010");
 		double x = Ui.ask(() -> sample.sample().xMetres());
 		double y = Ui.ask(() -> sample.sample().yMetres());
-		Point from = at(sample);
-		Hand.click(from);
+		Hand.click(() -> at(sample));
 		Ui.waitUntil("the sample is selected", () -> session.selection().samples().equals(List.of(sample)));
 		waitForThePlan();
-		Hand.drag(from, new Point(from.x + 30, from.y - 20));
+		Point from = Ui.ask(() -> at(sample));
+		Hand.drag(() -> at(sample), 30, -20);
 		Ui.waitUntil("the sample has moved", () -> sample.sample().xMetres() > x && sample.sample().yMetres() > y);
 		waitForThePlan();
-		Point now = at(sample);
+		Point now = Ui.ask(() -> at(sample));
 		assertTrue(Math.abs(now.x - from.x - 30) <= 2 && Math.abs(now.y - from.y + 20) <= 2, now + " after " + from);
 		Hand.press("ctrl+z");
 		Ui.waitUntil("it is back", () -> sample.sample().xMetres() == x && sample.sample().yMetres() == y);
@@ -97,14 +99,8 @@ class PlanStoryTest {
 		for (int i = 10; i <= 12; i++) {
 			inside.add(sample("LS-SPRING-00" + i));
 		}
-		Point first = at(inside.get(0));
-		Point last = at(inside.get(2));
 		Stage.mode("LASSO");
-		int left = Math.min(first.x, last.x) - 4;
-		int right = Math.max(first.x, last.x) + 4;
-		int top = Math.min(first.y, last.y) - 4;
-		int bottom = Math.max(first.y, last.y) + 4;
-		Hand.drag(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom), new Point(left, top));
+		Hand.drag(() -> round(at(inside.get(0)), at(inside.get(2))));
 		Ui.waitUntil("the lasso has them", () -> session.selection().samples().containsAll(inside));
 		List<SampleRef> selected = Ui.ask(() -> session.selection().samples());
 		Hand.press("ctrl+d");
@@ -117,9 +113,32 @@ class PlanStoryTest {
 		assertEquals("Floor 0", Ui.ask(() -> session.selection().floor().getName()));
 	}
 
+	/** A way round a rectangle with two points in its corners. */
+	private static List<Point> round(Point one, Point other) {
+		int left = Math.min(one.x, other.x) - 4;
+		int right = Math.max(one.x, other.x) + 4;
+		int top = Math.min(one.y, other.y) - 4;
+		int bottom = Math.max(one.y, other.y) + 4;
+		return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom), new Point(left, top));
+	}
+
 	private static String reasonOf(SampleRef sample) {
 		SampleTable table = sample.survey().table();
 		return table.reason(sample.row());
+	}
+
+	@Test
+	void drawsWhatChangedWhileItWasHidden() {
+		Stage.show("org.cairnfield.ui.start"); // lies over it
+		Floor other = Ui.ask(() -> session.archive().getSites().get(0).getFloors().get(1));
+		Ui.run(() -> session.select(session.selection().withScope(other)));
+		Ui.waitUntilIdle();
+		Stage.show("org.cairnfield.ui.plan.view");
+		waitForThePlan();
+		Ui.run(() -> {
+			var page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+			page.hideView(page.findView("org.cairnfield.ui.start"));
+		});
 	}
 
 	@Test

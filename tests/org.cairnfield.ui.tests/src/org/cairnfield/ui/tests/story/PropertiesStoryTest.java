@@ -112,9 +112,9 @@ class PropertiesStoryTest {
 
 	@Test
 	void showsWhatIsClickedInTheTree() {
-		Hand.click(Widgets.item(archive, "Floor 1"));
+		Hand.click(archive, "Floor 1");
 		waitFor("Level", "1");
-		Hand.click(Widgets.item(archive, "Marrow Quay Museums"));
+		Hand.click(archive, "Marrow Quay Museums");
 		waitFor("Name", "Marrow Quay Museums");
 	}
 
@@ -144,7 +144,7 @@ class PropertiesStoryTest {
 		Stage.show("org.cairnfield.ui.findings");
 		Stage.waitUntilChecked();
 		Tree findings = Widgets.byId(Tree.class, "findings.tree");
-		Hand.click(Ui.ask(() -> findings.getItem(0).getExpanded() ? findings.getItem(0).getItem(0) : findings.getItem(0)));
+		Hand.click(findings, () -> findings.getItem(0).getExpanded() ? findings.getItem(0).getItem(0) : findings.getItem(0));
 		Ui.waitUntil("properties of the finding", () -> shown().containsKey("Message") && shown().containsKey("Remedy"));
 		PictureOnFailure.take("properties-finding");
 	}

@@ -11,8 +11,6 @@ import java.util.List;
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
@@ -47,7 +45,7 @@ class RecoveryStoryTest {
 	@BeforeEach
 	void makeAnArchive() throws Exception {
 		archive = folder.resolve("museums");
-		DemoArchive.create(new ArchiveStore(), archive, Workers.inline()).close();
+		Demo.copy(archive);
 	}
 
 	@AfterEach
@@ -117,6 +115,7 @@ class RecoveryStoryTest {
 		assertEquals(List.of("B. Steward", "3 samples set aside"), List.of(text(offers, 0, 1), text(offers, 0, 2)));
 		assertEquals(List.of("A. Steward", "2 samples set aside"), List.of(text(offers, 1, 1), text(offers, 1, 2)));
 		PictureOnFailure.take("recovery");
+		assertFalse(Ui.ask(() -> Widgets.isThere("notice.recovery", Link.class, any -> true)), "nothing is kept for later before the person decides");
 		Hand.click(Widgets.byId(Button.class, "recovery.keep"));
 		Ui.waitUntil("the dialog is gone", dialog::isDisposed);
 		Link notice = Widgets.byId(Link.class, "notice.recovery");

@@ -9,9 +9,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 
-import org.cairnfield.archive.ArchiveStore;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -45,7 +42,7 @@ class ReleaseStoryTest {
 	@Test
 	void releasesWithAReasonAndVerifies() throws Exception {
 		Path archive = folder.resolve("museums");
-		DemoArchive.create(new ArchiveStore(), archive, Workers.inline()).close();
+		Demo.copy(archive);
 		Stage.open(archive);
 		ArchiveSession session = Stage.session();
 		String digest = Ui.ask(() -> session.open().digest());
@@ -77,7 +74,7 @@ class ReleaseStoryTest {
 		for (int row = 0; row < Ui.ask(gates::getItemCount); row++) {
 			int at = row;
 			if (Ui.ask(() -> gates.getItem(at).getText(3).contains("NOT"))) {
-				Hand.click(Ui.ask(() -> gates.getItem(at)));
+				Hand.click(gates, at);
 				Hand.fill(Widgets.byId(Text.class, "gates.reason"), "first map, for a trial only");
 				Hand.click(Widgets.byId(Button.class, "gates.overrule"));
 			}

@@ -6,14 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 
 import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
@@ -59,7 +59,7 @@ class RestoreStoryTest {
 	@BeforeEach
 	void openOneOfItsOwn() throws Exception {
 		archive = folder.resolve("museums");
-		try (OpenArchive made = DemoArchive.create(new ArchiveStore(), archive, Workers.inline())) {
+		try (OpenArchive made = new ArchiveStore().open(Demo.copy(archive), Mode.EDIT)) {
 			Survey survey = made.archive().getSites().get(0).getSurveys().get(0);
 			survey.getSamples().setTable(survey.table().edit().reason(0, "spoilt").reason(1, "spoilt").done());
 			made.savePoint(Person.named("M. Q."), null);
@@ -98,7 +98,7 @@ class RestoreStoryTest {
 		Table table = Widgets.byId(Table.class, "history.points");
 		Ui.waitUntil("the save points are listed", () -> table.getItemCount() == before);
 		Hand.activate(Stage.window());
-		Hand.click(Ui.ask(() -> table.getItem(1)));
+		Hand.click(table, 1);
 		Hand.click(Widgets.byId(Button.class, "history.restore"));
 		Shell question = Widgets.shell("Restore save point");
 		Label consequence = Widgets.find(Label.class, "the question", label -> label.getText().contains("2 samples set aside"));
@@ -122,6 +122,26 @@ class RestoreStoryTest {
 		assertFalse(isKept(0));
 		assertFalse(isKept(7), "what was unsaved too");
 		assertEquals(before + 3, points().size());
+	}
+
+	@Test
+	void theHistoryIsListedAsFarAsItCanBeRead() throws Exception {
+		List<SavePoint> before = points();
+		assertTrue(before.size() > 1, before.toString());
+		String oldest = before.get(before.size() - 1).id();
+		Stage.close();
+		Files.delete(archive.resolve(".git/objects").resolve(oldest.substring(0, 2)).resolve(oldest.substring(2)));
+		Stage.open(archive);
+		Stage.show("org.cairnfield.ui.history");
+		Table table = Widgets.byId(Table.class, "history.points");
+		Ui.waitUntil("what can be read is listed, and a line where it ends", () -> table.getItemCount() == before.size());
+		List<String> changes = Ui.ask(() -> Arrays.stream(table.getItems()).map(row -> row.getText(2)).toList());
+		assertEquals(before.get(0).summary(), changes.get(0));
+		assertTrue(changes.get(changes.size() - 1).contains(oldest), changes.toString());
+		Hand.activate(Stage.window());
+		Hand.click(table, before.size() - 1);
+		assertFalse(Ui.ask(Widgets.byId(Button.class, "history.restore")::isEnabled), "there is nothing to go back to");
+		PictureOnFailure.take("history-broken");
 	}
 
 	@Test

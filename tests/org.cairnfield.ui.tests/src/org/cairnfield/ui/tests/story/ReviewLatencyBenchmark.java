@@ -86,7 +86,7 @@ class ReviewLatencyBenchmark {
 		Ui.waitUntil("the evidence is there", () -> queue.getItemCount() >= split.getProposals().all().size()
 				&& Widgets.isThere("review.approve", Button.class, Button::isEnabled));
 		out.printf(Locale.ROOT, "%,d samples, %,d proposals%n", split.getLabels().size(), Ui.ask(() -> split.getProposals().all().size()));
-		Hand.click(Ui.ask(() -> queue.getItem(0)));
+		Hand.click(queue, 0);
 		StyledText evidence = Widgets.byId(StyledText.class, "review.evidence");
 		List<double[]> all = new ArrayList<>();
 		for (int i = -WARM_UP; i < KEYS; i++) {

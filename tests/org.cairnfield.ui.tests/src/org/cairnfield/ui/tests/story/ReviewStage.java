@@ -3,20 +3,15 @@ package org.cairnfield.ui.tests.story;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
-import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
@@ -65,29 +60,10 @@ final class ReviewStage {
 		waitForTheQueue();
 	}
 
-	/** Makes the demo once for several stories; nobody works in it. */
-	static Path demo(Path folder) throws Exception {
-		Path demo = folder.resolve("demo");
-		DemoArchive.create(new ArchiveStore(), demo, Workers.inline()).close();
-		return demo;
-	}
-
-	/** Opens a copy of the demo, as fresh as that is. */
-	static ArchiveSession open(Path demo, String story) throws IOException {
-		Path copy = demo.resolveSibling(story);
-		try (Stream<Path> all = Files.walk(demo)) {
-			all.forEach(file -> copy(file, copy.resolve(demo.relativize(file).toString())));
-		}
-		Stage.open(copy);
+	/** Opens a copy of the demo below a folder. */
+	static ArchiveSession open(Path folder, String story) throws IOException {
+		Stage.open(Demo.copy(folder.resolve(story)));
 		return Stage.session();
-	}
-
-	private static void copy(Path from, Path to) {
-		try {
-			Files.copy(from, to);
-		} catch (IOException e) {
-			throw new UncheckedIOException(e);
-		}
 	}
 
 	/** What can be known of the floor without the workbench. */
@@ -146,7 +122,7 @@ final class ReviewStage {
 
 	/** Gives the queue the focus, by a click on its first line; the last click of a story that is told by keys. */
 	void focusQueue() {
-		Hand.click(Ui.ask(() -> queue.getItem(0)));
+		Hand.click(queue, 0);
 		Ui.waitUntil("the first line is in hand", () -> queue.getSelectionIndex() == 0);
 	}
 
@@ -188,7 +164,7 @@ final class ReviewStage {
 	Verdict decide(String key, Decision decision) {
 		int before = verdicts().size();
 		String sample = inHand();
-		Hand.press(key);
+		Hand.tap(key);
 		Ui.waitUntil("the verdict on " + sample + " is in the ledger", () -> ledger().size() == before + 1);
 		Verdict given = verdicts().get(before);
 		assertEquals(sample, given.getSample().sample());
@@ -219,7 +195,7 @@ final class ReviewStage {
 
 	/** Types words into the filter of the queue and goes down to the lines that are left. */
 	void filter(String words, int lines) {
-		Hand.fill(Widgets.byId(Text.class, "review.filter"), words);
+		Hand.fill(Widgets.byId(Text.class, "review.filter"), words); // and waits until it is applied
 		Ui.waitUntil("lines with " + words + " are listed", () -> queue.getItemCount() == lines);
 		Hand.press("Down");
 		Ui.waitUntil("the queue has the focus", queue::isFocusControl);

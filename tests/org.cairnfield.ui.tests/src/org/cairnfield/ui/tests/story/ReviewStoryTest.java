@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.concurrent.Callable;
 
 import org.cairnfield.curation.decide.Outcome;
 import org.cairnfield.curation.decide.ReasonCode;
@@ -49,11 +49,9 @@ class ReviewStoryTest {
 
 	@TempDir
 	static Path folder;
-	private static Path demo;
 
 	@BeforeAll
-	static void makeTheDemo() throws Exception {
-		demo = ReviewStage.demo(folder);
+	static void sitDown() {
 		ReviewStage.person(PERSON);
 	}
 
@@ -64,7 +62,7 @@ class ReviewStoryTest {
 
 	@Test
 	void decidesOnTwentyProposalsByKeysAlone() throws Exception {
-		ReviewStage review = ReviewStage.of(ReviewStage.open(demo, "keys"), EPSILON_DB);
+		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "keys"), EPSILON_DB);
 		review.focusQueue();
 		List<Decision> expected = new ArrayList<>();
 		decide(review, "adaa", expected);
@@ -126,7 +124,7 @@ class ReviewStoryTest {
 
 	@Test
 	void takesBackWhatWasDecidedBeforeTheArchiveWasClosed() throws Exception {
-		ReviewStage before = ReviewStage.of(ReviewStage.open(demo, "closed"), EPSILON_DB);
+		ReviewStage before = ReviewStage.of(ReviewStage.open(folder, "closed"), EPSILON_DB);
 		before.focusQueue();
 		String untouched = before.count();
 		String first = before.decide("a", Decision.APPROVE).getSample().sample();
@@ -170,7 +168,7 @@ class ReviewStoryTest {
 
 	@Test
 	void asksAnewAboutASampleThatWasMovedAfterItsVerdict() throws Exception {
-		ReviewStage review = ReviewStage.of(ReviewStage.open(demo, "moved"), EPSILON_DB);
+		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "moved"), EPSILON_DB);
 		review.focusQueue();
 		String untouched = review.count();
 		String sample = review.decide("a", Decision.APPROVE).getSample().sample();
@@ -183,13 +181,11 @@ class ReviewStoryTest {
 		Stage.mode("SELECT");
 		SampleRef ref = Ui.ask(() -> sample(review.session, sample));
 		double x = Ui.ask(() -> ref.sample().xMetres());
-		Ui.waitUntil("the plan is drawn", plan::isDrawn);
-		Optional<Point> at = Ui.ask(() -> plan.toDisplay(ref));
-		assertTrue(at.isPresent(), "the plan has gone to it");
-		Point from = at.get();
-		Hand.click(from);
+		Ui.waitUntil("the plan is drawn, and has gone to it", () -> plan.isDrawn() && plan.toDisplay(ref).isPresent());
+		Callable<Point> at = () -> plan.toDisplay(ref).orElseThrow();
+		Hand.click(at);
 		Ui.waitUntil("it is selected", () -> review.session.selection().samples().equals(List.of(ref)));
-		Hand.drag(from, new Point(from.x + 40, from.y));
+		Hand.drag(at, 40, 0);
 		Ui.waitUntil("it has moved", () -> ref.sample().xMetres() > x);
 		review.waitForState(sample, "▲ stale");
 		assertEquals(untouched, review.count(), "it counts as open");
@@ -204,7 +200,7 @@ class ReviewStoryTest {
 
 	@Test
 	void carriesVerdictsOverToANewSplit() throws Exception {
-		ReviewStage review = ReviewStage.of(ReviewStage.open(demo, "carried"), EPSILON_DB);
+		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "carried"), EPSILON_DB);
 		review.focusQueue();
 		Verdict first = review.decide("a", Decision.APPROVE);
 		Verdict second = review.decide("d", Decision.DEFER);

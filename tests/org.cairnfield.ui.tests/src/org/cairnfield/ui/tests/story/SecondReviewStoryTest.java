@@ -26,7 +26,6 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -45,12 +44,6 @@ class SecondReviewStoryTest {
 
 	@TempDir
 	static Path folder;
-	private static Path demo;
-
-	@BeforeAll
-	static void makeTheDemo() throws Exception {
-		demo = ReviewStage.demo(folder);
-	}
 
 	@AfterEach
 	void showAll() {
@@ -65,7 +58,7 @@ class SecondReviewStoryTest {
 	@Test
 	void approvesABandOnlyAfterItsAudit() throws Exception {
 		ReviewStage.person(FIRST);
-		ReviewStage review = ReviewStage.of(ReviewStage.open(demo, "audit"), 188);
+		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "audit"), 188);
 		int lot = (int) Ui.ask(() -> review.split.getProposals().all().stream()
 				.filter(p -> Bands.USUAL.of(p.strengthR()).get().name().equals("close")).count()).longValue();
 		int size = auditSize(lot);
@@ -122,7 +115,7 @@ class SecondReviewStoryTest {
 	void letsASecondPersonDecideBlindAndAThirdSettle() throws Exception {
 		ReviewStage.second("fair");
 		ReviewStage.person(FIRST);
-		ReviewStage review = ReviewStage.of(ReviewStage.open(demo, "blind"), 169);
+		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "blind"), 169);
 		String untouched = review.count();
 		int fair = (int) Ui.ask(() -> review.split.getProposals().all().stream()
 				.filter(p -> Bands.USUAL.of(p.strengthR()).get().name().equals("fair")).count()).longValue();

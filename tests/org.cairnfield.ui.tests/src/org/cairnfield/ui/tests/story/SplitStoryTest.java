@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -43,7 +44,6 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -60,15 +60,9 @@ class SplitStoryTest {
 
 	@TempDir
 	static Path folder;
-	private static Path demo;
 	private ArchiveSession session;
 	private Text epsilon;
 	private Text facts;
-
-	@BeforeAll
-	static void makeTheDemo() throws Exception {
-		demo = ReviewStage.demo(folder);
-	}
 
 	@AfterAll
 	static void goBack() {
@@ -76,7 +70,7 @@ class SplitStoryTest {
 	}
 
 	private void chooseTheFloor(String story) throws Exception {
-		session = ReviewStage.open(demo, story);
+		session = ReviewStage.open(folder, story);
 		Stage.perspective("org.cairnfield.ui.review.perspective");
 		Stage.show("org.cairnfield.ui.review.split");
 		Hand.activate(Stage.window());
@@ -115,19 +109,17 @@ class SplitStoryTest {
 		double elbow = Ui.ask(() -> elbow(curve));
 		double start = shownEpsilon();
 		waitForFacts(study, start);
-		Point mark = find(curve, at -> curve.itemAt(at.x, at.y) == 0);
 		Set<String> seen = new LinkedHashSet<>();
 		Listener watching = event -> seen.add(facts.getText());
 		Ui.run(() -> facts.addListener(SWT.Modify, watching));
-		dragGuide(curve, mark.y);
+		dragGuide(curve, from -> find(curve, at -> curve.itemAt(at.x, at.y) == 0).y);
 		double dragged = shownEpsilon();
 		Ui.run(() -> facts.removeListener(SWT.Modify, watching));
 		// not exactly: figures of more or fewer lines make the curve lower or higher
 		assertTrue(Math.abs(dragged - elbow) < Math.abs(start - elbow), () -> dragged + " is no nearer to the elbow " + elbow + " than " + start);
 		assertTrue(seen.stream().map(text -> text.split("\\n")[0]).distinct().count() > 2, () -> "figures follow on the way: " + seen);
 		waitForFacts(study, dragged);
-		int height = find(curve, at -> isOnGuide(curve, at)).y;
-		dragGuide(curve, height + 40);
+		dragGuide(curve, from -> from + 40);
 		double lower = shownEpsilon();
 		assertTrue(lower < dragged, lower + " after " + dragged);
 		waitForFacts(study, lower);
@@ -176,34 +168,37 @@ class SplitStoryTest {
 		return matcher;
 	}
 
-	/** The middle of the points of a chart that pass a test, in its own points. */
+	/** The middle of the points of a chart that pass a test, in its own points; on the user interface thread. */
 	private static Point find(Chart chart, Predicate<Point> test) {
-		return Ui.ask(() -> {
-			Point size = chart.getSize();
-			int left = Integer.MAX_VALUE;
-			int top = Integer.MAX_VALUE;
-			int right = -1;
-			int bottom = -1;
-			for (int y = 0; y < size.y; y++) {
-				for (int x = 0; x < size.x; x++) {
-					if (test.test(new Point(x, y))) {
-						left = Math.min(left, x);
-						right = Math.max(right, x);
-						top = Math.min(top, y);
-						bottom = Math.max(bottom, y);
-					}
+		Point size = chart.getSize();
+		int left = Integer.MAX_VALUE;
+		int top = Integer.MAX_VALUE;
+		int right = -1;
+		int bottom = -1;
+		for (int y = 0; y < size.y; y++) {
+			for (int x = 0; x < size.x; x++) {
+				if (test.test(new Point(x, y))) {
+					left = Math.min(left, x);
+					right = Math.max(right, x);
+					top = Math.min(top, y);
+					bottom = Math.max(bottom, y);
 				}
 			}
-			assertTrue(right >= 0, "the chart has no such place");
-			return new Point((left + right) / 2, (top + bottom) / 2);
-		});
+		}
+		assertTrue(right >= 0, "the chart has no such place");
+		return new Point((left + right) / 2, (top + bottom) / 2);
 	}
 
-	/** Takes the line of ε with the mouse and moves it up or down to a height of the chart. */
-	private static void dragGuide(LineChart curve, int toY) {
-		Point from = find(curve, at -> isOnGuide(curve, at));
-		Point here = Ui.ask(() -> curve.toDisplay(from.x, from.y));
-		Hand.drag(here, new Point(here.x, here.y + toY - from.y));
+	/**
+	 * Takes the line of ε with the mouse and moves it up or down.
+	 *
+	 * @param toY the height of the chart that it is to go to, by the one where it is
+	 */
+	private static void dragGuide(LineChart curve, IntUnaryOperator toY) {
+		Hand.drag(() -> {
+			Point from = find(curve, at -> isOnGuide(curve, at));
+			return List.of(curve.toDisplay(from), curve.toDisplay(from.x, toY.applyAsInt(from.y)));
+		});
 	}
 
 	private static boolean isOnGuide(LineChart curve, Point at) {
@@ -229,8 +224,7 @@ class SplitStoryTest {
 		Ui.waitUntil("the grid is there", () -> grid.itemCount() > 4);
 		int cell = aCellWithSomeNoise(items(grid));
 		Matcher asked = matched(CELL, Ui.ask(() -> grid.itemText(cell)));
-		Point middle = find(grid, at -> grid.itemAt(at.x, at.y) == cell);
-		Hand.click(Ui.ask(() -> grid.toDisplay(middle.x, middle.y)));
+		Hand.click(() -> grid.toDisplay(find(grid, at -> grid.itemAt(at.x, at.y) == cell)));
 		Spinner minPts = Widgets.byId(Spinner.class, "split.minPts");
 		Ui.waitUntil("the cell is tried", () -> minPts.getSelection() == Integer.parseInt(asked.group(2))
 				&& facts.getText().contains(asked.group(3) + " % noise"));
@@ -245,7 +239,7 @@ class SplitStoryTest {
 		marksNoiseInTheTable(kept);
 		Stage.show("org.cairnfield.ui.explorer");
 		Tree explorer = Widgets.byId(Tree.class, "explorer.tree");
-		Hand.click(Widgets.item(explorer, "Splits"));
+		Hand.click(explorer, "Splits");
 		Hand.press("Right");
 		assertEquals("from-sweep  " + labels.size() + "  " + labels.noise() + " outliers", Ui.ask(Widgets.item(explorer, "from-sweep")::getText));
 	}

@@ -11,11 +11,9 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
-import org.cairnfield.archive.ArchiveStore;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
+import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.tests.child.ChildWorkbench;
 import org.cairnfield.ui.tests.robot.Hand;
@@ -67,9 +65,20 @@ class UnsavedWorkStoryTest {
 	}
 
 	@Test
+	void theWayOutIsOpenWhileAFailureToSaveIsShown() {
+		Ui.later(() -> Saving.whileBusy("Trying to save", () -> {
+			throw new IOException("the disk is full");
+		}));
+		Shell problem = Widgets.shell("Trying to save");
+		assertFalse(Ui.ask(Saving::isBusy));
+		Hand.click(Widgets.button("OK"));
+		Ui.waitUntil("the message is gone", problem::isDisposed);
+	}
+
+	@Test
 	void bringsBackWhatAKilledWorkbenchHadNotSaved() throws Exception {
 		Path archive = folder.resolve("doomed");
-		DemoArchive.create(new ArchiveStore(), archive, Workers.inline()).close();
+		Demo.copy(archive);
 		Path home = folder.resolve("home");
 		Process child = ChildWorkbench.start(home, archive, "heard through an open window");
 		try {

@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-import org.cairnfield.archive.ArchiveStore;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.demo.DemoArchive;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.wander.Wander;
@@ -29,7 +26,7 @@ class WanderStoryTest {
 		Path folder = Files.createDirectories(Path.of(System.getProperty("cairnfield.screenshots", "target/screenshots")).resolveSibling("wander")
 				.toAbsolutePath());
 		Path archive = folder.resolve("museums");
-		DemoArchive.create(new ArchiveStore(), archive, Workers.inline()).close();
+		Demo.copy(archive);
 		Ui.run(() -> Stage.window().setMinimized(true)); // out of the way of the other's mouse
 		try {
 			Wander wander = new Wander(folder, archive, Long.getLong("cairnfield.wander.start", 20261129),

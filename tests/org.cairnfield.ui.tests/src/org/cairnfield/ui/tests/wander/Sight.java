@@ -161,34 +161,13 @@ final class Sight {
 	static void clickATab(Dice dice) {
 		List<CTabFolder> folders = all(CTabFolder.class, folder -> folder.getItemCount() > 1);
 		CTabFolder folder = dice.oneOf(folders);
-		Hand.click(Ui.ask(() -> {
-			CTabItem item = folder.getItem(dice.below(folder.getItemCount()));
+		CTabItem item = Ui.ask(() -> folder.getItem(dice.below(folder.getItemCount())));
+		Hand.click(() -> {
 			if (!item.isShowing()) {
 				throw new NotNow("the tab is not in sight");
 			}
 			Rectangle bounds = item.getBounds();
 			return folder.toDisplay(bounds.x + Math.min(20, bounds.width / 2), bounds.y + bounds.height / 2);
-		}));
-	}
-
-	/** Clicks an item of a tool bar by its text or, where it has none, its tooltip. */
-	static void clickTool(String text) {
-		for (ToolBar bar : all(ToolBar.class, any -> true)) {
-			Point at = Ui.ask(() -> {
-				for (ToolItem item : bar.getItems()) {
-					String words = item.getText().isEmpty() ? String.valueOf(item.getToolTipText()) : item.getText();
-					if (words.replace("&", "").startsWith(text) && item.isEnabled()) {
-						Rectangle bounds = item.getBounds();
-						return bar.toDisplay(bounds.x + 10, bounds.y + bounds.height / 2);
-					}
-				}
-				return null;
-			});
-			if (at != null) {
-				Hand.click(at);
-				return;
-			}
-		}
-		throw new NotNow(text);
+		});
 	}
 }

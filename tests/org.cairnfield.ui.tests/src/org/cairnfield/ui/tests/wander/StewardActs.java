@@ -2,9 +2,11 @@ package org.cairnfield.ui.tests.wander;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.Site;
@@ -48,7 +50,7 @@ final class StewardActs {
 						Hand.press("shift+Down");
 					}
 				}),
-				new Act("click a sample on the plan", 6, dice -> Hand.click(somewhereOnThePlan(dice))),
+				new Act("click a sample on the plan", 6, StewardActs::clickOnThePlan),
 				new Act("drag a sample on the plan", 6, StewardActs::drag),
 				new Act("drag over the plan", 4, StewardActs::lasso),
 				new Act("set samples aside", 7, dice -> {
@@ -84,22 +86,30 @@ final class StewardActs {
 		Hand.press(dice.onceIn(5) ? "Escape" : "Return");
 	}
 
-	/** Where a sample of the floor on show is, one that is selected as often as not. */
-	private static Point somewhereOnThePlan(Dice dice) {
+	/** Where a sample of the floor on show is, wherever the plan goes meanwhile; one that is selected as often as not. */
+	private static Callable<Point> somewhereOnThePlan(Dice dice) {
 		PlanGeometry plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
 		Canvas canvas = Sight.control(Canvas.class, "plan.canvas");
 		ArchiveSession session = Stage.session();
-		return Ui.ask(() -> {
+		SampleRef found = Ui.ask(() -> {
 			for (int tries = 0; tries < 50; tries++) {
 				List<SampleRef> selected = session.selection().samples();
 				SampleRef sample = !selected.isEmpty() && dice.onceIn(2) ? dice.oneOf(selected) : aSample(session, dice);
-				Optional<Point> at = plan.toDisplay(sample);
-				if (at.isPresent() && canvas.getClientArea().contains(canvas.toControl(at.get()))) {
-					return at.get();
+				if (inSight(plan, canvas, sample).isPresent()) {
+					return sample;
 				}
 			}
 			throw new NotNow("no sample in sight");
 		});
+		return () -> inSight(plan, canvas, found).orElseThrow(() -> new NotNow("the sample has gone out of sight"));
+	}
+
+	private static Optional<Point> inSight(PlanGeometry plan, Canvas canvas, SampleRef sample) {
+		return plan.toDisplay(sample).filter(at -> canvas.getClientArea().contains(canvas.toControl(at)));
+	}
+
+	private static void clickOnThePlan(Dice dice) {
+		Hand.click(somewhereOnThePlan(dice));
 	}
 
 	private static SampleRef aSample(ArchiveSession session, Dice dice) {
@@ -110,21 +120,20 @@ final class StewardActs {
 
 	private static void drag(Dice dice) {
 		Stage.mode("SELECT");
-		Point from = somewhereOnThePlan(dice);
-		Hand.click(from);
-		Hand.drag(from, new Point(from.x + dice.between(-60, 60), from.y + dice.between(-60, 60)));
+		Callable<Point> sample = somewhereOnThePlan(dice);
+		Hand.click(sample);
+		Hand.drag(sample, dice.between(-60, 60), dice.between(-60, 60));
 	}
 
 	private static void lasso(Dice dice) {
 		Canvas canvas = Sight.control(Canvas.class, "plan.canvas");
 		Stage.mode(dice.oneOf("LASSO", "SELECT", "PAN"));
 		Rectangle area = Ui.ask(canvas::getClientArea);
-		Point[] way = new Point[dice.between(2, 4)];
-		for (int i = 0; i < way.length; i++) {
-			Point at = new Point(dice.below(Math.max(1, area.width)), dice.below(Math.max(1, area.height)));
-			way[i] = Ui.ask(() -> canvas.toDisplay(at));
+		List<Point> way = new ArrayList<>();
+		for (int i = dice.between(2, 4); i > 0; i--) {
+			way.add(new Point(dice.below(Math.max(1, area.width)), dice.below(Math.max(1, area.height))));
 		}
-		Hand.drag(way);
+		Hand.drag(() -> way.stream().map(canvas::toDisplay).toList());
 		Stage.mode("SELECT");
 	}
 

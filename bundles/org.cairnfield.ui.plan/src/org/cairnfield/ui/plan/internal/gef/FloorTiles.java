@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.Camera;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
+import org.cairnfield.ui.work.Soon;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
@@ -42,13 +43,13 @@ final class FloorTiles {
 	private final Canvas canvas;
 	private final Consumer<Rectangle> repaint;
 	private final Color background;
+	private final Soon drawing = new Soon(0, this::drawSome);
+	private final Soon drawingAfterZoom = new Soon(AFTER_ZOOM_MILLIS, this::drawSome);
 	private Map<Key, Tile> tiles = new HashMap<>();
 	private Map<Key, Tile> behind = new HashMap<>();
 	private double behindScale;
 	private FloorRaster raster;
 	private Camera camera = new Camera(20, 0, 0);
-	private boolean scheduled;
-	private long zoomedAt;
 	private int[] pixels = new int[0];
 	private byte[] bytes = new byte[0];
 	private long longestSliceNanos;
@@ -66,7 +67,7 @@ final class FloorTiles {
 	void raster(FloorRaster other) {
 		raster = other;
 		tiles.values().forEach(tile -> tile.stale = true);
-		schedule(0);
+		draw();
 	}
 
 	/** Forgets all at once: another floor. */
@@ -74,7 +75,7 @@ final class FloorTiles {
 		release(tiles);
 		release(behind);
 		raster = other;
-		schedule(0);
+		draw();
 		repaint.accept(null);
 	}
 
@@ -90,7 +91,7 @@ final class FloorTiles {
 						&& place.top() >= covered.bottom() && place.bottom() <= covered.top();
 			}
 		});
-		schedule(0);
+		draw();
 	}
 
 	/** Looks at it from elsewhere. */
@@ -105,12 +106,11 @@ final class FloorTiles {
 			} else {
 				release(tiles);
 			}
-			zoomedAt = System.nanoTime();
 			camera = other;
-			schedule(AFTER_ZOOM_MILLIS);
+			drawAfterZoom();
 		} else {
 			camera = other;
-			schedule(0);
+			draw();
 		}
 		repaint.accept(null);
 	}
@@ -138,6 +138,9 @@ final class FloorTiles {
 	void paint(Graphics graphics) {
 		org.eclipse.draw2d.geometry.Rectangle clip = graphics.getClip(new org.eclipse.draw2d.geometry.Rectangle());
 		boolean whole = isCovered();
+		if (!isDone()) {
+			draw(); // what was out of sight when it should have been drawn
+		}
 		graphics.setInterpolation(SWT.NONE);
 		if (!whole) {
 			graphics.setBackgroundColor(background);
@@ -215,19 +218,20 @@ final class FloorTiles {
 		return keys;
 	}
 
-	private void schedule(int millis) {
-		if (!scheduled && raster != null) {
-			scheduled = true;
-			if (millis == 0) {
-				canvas.getDisplay().asyncExec(this::drawSome);
-			} else {
-				canvas.getDisplay().timerExec(millis, this::drawSome);
-			}
+	private void draw() {
+		if (raster != null && !drawingAfterZoom.isDue()) {
+			drawing.request();
+		}
+	}
+
+	private void drawAfterZoom() {
+		drawing.cancel();
+		if (raster != null) {
+			drawingAfterZoom.postpone();
 		}
 	}
 
 	private void drawSome() {
-		scheduled = false;
 		if (canvas.isDisposed() || !canvas.isVisible()) {
 			return;
 		}
@@ -237,11 +241,6 @@ final class FloorTiles {
 			release(behind);
 		}
 		long start = System.nanoTime();
-		long quiet = (start - zoomedAt) / 1_000_000;
-		if (quiet < AFTER_ZOOM_MILLIS) {
-			schedule((int) (AFTER_ZOOM_MILLIS - quiet));
-			return;
-		}
 		List<Key> wanted = missing();
 		int done = 0;
 		for (; done < wanted.size() && System.nanoTime() - start < SLICE_NANOS; done++) {
@@ -251,7 +250,7 @@ final class FloorTiles {
 		}
 		longestSliceNanos = Math.max(longestSliceNanos, System.nanoTime() - start);
 		if (done < wanted.size()) {
-			schedule(0);
+			draw();
 		} else if (tiles.size() > MOST_TILES) {
 			forgetHidden();
 		}

@@ -46,9 +46,12 @@ abstract class Gesture extends AbstractTool implements DragTracker {
 		return true;
 	}
 
-	/** The place of the release counts too: a quick hand lets go before the last move has arrived. */
+	/** The place of the release counts too: a quick hand lets go before the last move, or any, has arrived. */
 	@Override
 	protected boolean handleButtonUp(int button) {
+		if (movedPastThreshold()) {
+			handleDragStarted();
+		}
 		handleDragInProgress();
 		if (stateTransition(STATE_DRAG_IN_PROGRESS, STATE_TERMINAL)) {
 			erase();

@@ -128,6 +128,9 @@ final class SamplePart extends AbstractGraphicalEditPart {
 
 		@Override
 		protected boolean handleButtonUp(int button) {
+			if (isInState(STATE_DRAG) && movedPastThreshold()) {
+				handleDragStarted(); // released before any move has arrived
+			}
 			boolean click = isInState(STATE_DRAG);
 			handleDragInProgress(); // drops at the place of the release, not at that of the last move
 			boolean handled = super.handleButtonUp(button);

@@ -25,6 +25,7 @@ import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.work.Soon;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences.IPreferenceChangeListener;
 import org.eclipse.swt.widgets.Display;
 
@@ -45,7 +46,7 @@ public final class ReviewDesk implements SessionListener {
 
 	private final List<DeskListener> listeners = new ArrayList<>();
 	private final LatestWork computing = new LatestWork();
-	private final Runnable follow = this::selectOnPlan; // one, so that a quick hand moves the plan once
+	private final Soon follow = new Soon(FOLLOW_MILLIS, this::selectOnPlan); // a quick hand moves the plan once
 	private final VerdictDesk verdicts = new VerdictDesk(this);
 	private final VerdictExchange exchange = new VerdictExchange(this);
 	private final IPreferenceChangeListener preferences = event -> Display.getDefault().asyncExec(this::settingsChanged);
@@ -318,7 +319,7 @@ public final class ReviewDesk implements SessionListener {
 			current = sample;
 			tell(DeskListener::currentChanged);
 			// evidence first: plan and table take longer, and come once it is painted
-			Display.getCurrent().timerExec(FOLLOW_MILLIS, follow);
+			follow.postpone();
 		}
 	}
 

@@ -9,6 +9,7 @@ import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.review.internal.desk.VerdictExchange;
+import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;

@@ -114,7 +114,7 @@ final class MeasurePane implements DeskListener {
 	}
 
 	private void start() {
-		if (!Damaged.isSound(page.getShell(), desk.session(), "Measure")) {
+		if (!Damaged.mayGoOn(page.getShell(), desk.session(), "Measure")) {
 			return;
 		}
 		Archive still = ArchiveCopy.of(desk.session().archive());

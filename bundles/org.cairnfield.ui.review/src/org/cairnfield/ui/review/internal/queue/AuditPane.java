@@ -11,6 +11,7 @@ import org.cairnfield.curation.propose.Band;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.review.internal.desk.VerdictDesk;
+import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -31,8 +32,8 @@ final class AuditPane {
 	private final Button approve;
 	private final Label plan;
 	private final Label agreement;
+	private final Soon soon = new Soon(PATIENCE_MILLIS, this::showUnlessGone);
 	private List<Band> bands = List.of();
-	private boolean waiting;
 
 	AuditPane(Composite parent, ReviewDesk desk) {
 		this.desk = desk;
@@ -64,14 +65,12 @@ final class AuditPane {
 
 	/** Soon: plans need a look at the whole ledger, and the next sample must not wait for it. */
 	void showSoon() {
-		if (!waiting) {
-			waiting = true;
-			page.getDisplay().timerExec(PATIENCE_MILLIS, () -> {
-				waiting = false;
-				if (!page.isDisposed()) {
-					show();
-				}
-			});
+		soon.request();
+	}
+
+	private void showUnlessGone() {
+		if (!page.isDisposed()) {
+			show();
 		}
 	}
 

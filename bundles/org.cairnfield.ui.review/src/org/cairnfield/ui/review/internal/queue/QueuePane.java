@@ -12,6 +12,7 @@ import org.cairnfield.ui.review.internal.desk.QueueShown;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.review.internal.desk.TypingGuard;
 import org.cairnfield.ui.review.internal.exchange.OfferBar;
+import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
@@ -60,8 +61,8 @@ final class QueuePane implements DeskListener {
 		filter.setMessage("Filter: such as  C7 far  or  differ -tight");
 		filter.setToolTipText("Words that a line must have in any column; with a minus, that it must not have");
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
-		Runnable apply = this::applyFilter;
-		filter.addListener(SWT.Modify, event -> page.getDisplay().timerExec(PATIENCE_MILLIS, apply));
+		Soon apply = new Soon(PATIENCE_MILLIS, this::applyFilter);
+		filter.addListener(SWT.Modify, event -> apply.postpone());
 		filter.addListener(SWT.DefaultSelection, event -> applyFilter());
 		typing.guard(filter);
 		Composite third = row(page, 4);

@@ -217,6 +217,26 @@ class PlanPaneTest {
 	}
 
 	@Test
+	void dropsASampleThatIsReleasedBeforeAnyMoveArrives() {
+		click(at(12), 0);
+		until(() -> true);
+		double scale = pane.plan().camera().pixelsPerMetre();
+		Point from = at(12);
+		mouse(SWT.MouseDown, from, 0);
+		mouse(SWT.MouseUp, beside(from, 40, -20), 0);
+		assertEquals(10 + 40 / scale, survey.table().xMetres(12), 0.006);
+		assertEquals(10 + 20 / scale, survey.table().yMetres(12), 0.006);
+		assertEquals(List.of(sample(12)), session.selection().samples());
+	}
+
+	@Test
+	void bandIsDrawnThoughItIsReleasedBeforeAnyMoveArrives() {
+		mouse(SWT.MouseDown, beside(at(5), -12, -12), 0);
+		mouse(SWT.MouseUp, beside(at(1), 12, 12), 0);
+		assertEquals(List.of(sample(0), sample(1), sample(5), sample(6)), session.selection().samples());
+	}
+
+	@Test
 	void lassoEndsWhereTheButtonIsReleased() {
 		pane.plan().mode(PlanMode.LASSO);
 		mouse(SWT.MouseDown, beside(at(0), -12, 25), 0);

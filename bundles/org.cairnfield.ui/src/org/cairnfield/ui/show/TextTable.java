@@ -1,28 +1,28 @@
-package org.cairnfield.ui.review.internal.exchange;
+package org.cairnfield.ui.show;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-import org.cairnfield.ui.review.internal.desk.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
 /** Lines of text in columns, to read and to copy. The last column takes the room that is left. */
-final class TextTable {
+public final class TextTable {
 
 	private final Table table;
 	private List<String[]> lines = List.of();
 
-	TextTable(Composite parent, String id, String[] titles, int[] widths) {
-		table = Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), id);
+	/** @param id that it calls itself by */
+	public TextTable(Composite parent, String id, String[] titles, int[] widths) {
+		table = new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL);
+		table.setData("org.cairnfield.id", id);
 		table.setHeaderVisible(true);
 		for (int i = 0; i < titles.length; i++) {
 			TableColumn column = new TableColumn(table, SWT.LEFT);
@@ -39,18 +39,20 @@ final class TextTable {
 		});
 	}
 
-	Control control() {
+	/** The widget. */
+	public Table control() {
 		return table;
 	}
 
-	void show(List<String[]> now) {
+	/** Shows other lines. */
+	public void show(List<String[]> now) {
 		lines = now;
 		table.setItemCount(0);
 		table.setItemCount(lines.size());
 	}
 
 	/** As text with tabs, for a spreadsheet or a message. */
-	void copy() {
+	public void copy() {
 		Clipboard clipboard = new Clipboard(table.getDisplay());
 		clipboard.setContents(new Object[] { lines.stream().map(line -> String.join("\t", line)).collect(Collectors.joining("\n")) },
 				new Transfer[] { TextTransfer.getInstance() });
