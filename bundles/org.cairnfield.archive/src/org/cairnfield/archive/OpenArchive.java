@@ -87,7 +87,9 @@ public final class OpenArchive implements AutoCloseable {
 
 	/** What a person may want to know although nothing is wrong. */
 	public List<String> notices() {
-		return Stream.concat(interruptedNotice.stream(), loaded.notices().stream()).toList();
+		Stream<String> shallow = GitTraces.isShallow(root)
+				? Stream.of(".git/shallow: the history is not whole, earlier save points were left out when the archive was cloned") : Stream.empty();
+		return Stream.of(interruptedNotice.stream(), shallow, loaded.notices().stream()).flatMap(all -> all).toList();
 	}
 
 	/** Why nothing can be saved; empty if it can. */

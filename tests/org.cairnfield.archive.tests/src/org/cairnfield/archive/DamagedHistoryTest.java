@@ -58,6 +58,17 @@ class DamagedHistoryTest {
 		assertEquals(4, points.size());
 	}
 
+	@Test
+	void saysThatEarlierSavePointsWereLeftOut() throws IOException {
+		Files.writeString(root.resolve(".git/shallow"), points.get(1).id() + "\n");
+		try (OpenArchive open = store.open(root, Mode.READ); History history = open.history()) {
+			assertEquals(2, history.list(10).size());
+			assertEquals(List.of(), open.damages());
+			assertTrue(open.notices().stream().anyMatch(notice -> notice.contains(".git/shallow") && notice.contains("not whole")),
+					() -> open.notices().toString());
+		}
+	}
+
 	private Path object(String id) {
 		return root.resolve(".git/objects").resolve(id.substring(0, 2)).resolve(id.substring(2));
 	}

@@ -17,6 +17,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Archives that somebody has prepared so that opening them, saving, or making a save point would write, delete, create or
@@ -138,6 +139,13 @@ enum HostileArchive {
 	LOGS_HARD_LINKS("", (in, out) -> {
 		hardLink(in.resolve(".git/logs/HEAD"), out.resolve("precious.txt"));
 		hardLink(in.resolve(".git/logs/refs/heads/main"), out.resolve("folder/journal"));
+	}),
+	OBJECT_PIPE("is no plain file or folder", (in, out) -> {
+		try (Stream<Path> objects = Files.walk(in.resolve(".git/objects"))) {
+			for (Path object : objects.filter(Files::isRegularFile).toList()) {
+				pipe(object);
+			}
+		}
 	}),
 	CONFIG_LINK(".git/config is a symbolic link", (in, out) -> link(in.resolve(".git/config"), out.resolve("other/.git/config"))),
 	CONFIG_INCLUDE(".git/config includes", (in, out) -> config(in, "[include]\n\tpath = " + out.resolve("precious.txt") + "\n")),

@@ -13,8 +13,8 @@ import org.cairnfield.archive.fault.ArchiveException;
 
 /**
  * Makes sure that the Git folder of an archive lies in the archive and leads nowhere else, before anything in it is read or
- * written: an archive may come from anybody. Files of objects are not looked at one by one; they are only read, or made
- * anew. No Git is loaded for it.
+ * written: an archive may come from anybody. Of objects only the kinds of files are looked at: they are only read, or made
+ * anew, but a pipe would keep a reader waiting for ever. No Git is loaded for it.
  */
 public final class GitEnclosure {
 
@@ -102,8 +102,13 @@ public final class GitEnclosure {
 
 	private void requireOwnObjects(Path objects) throws IOException {
 		requirePlain(objects);
-		requirePlain(objects.resolve("info"));
-		requirePlain(objects.resolve("pack"));
+		if (Files.isDirectory(objects, LinkOption.NOFOLLOW_LINKS)) {
+			try (DirectoryStream<Path> folders = Files.newDirectoryStream(objects)) {
+				for (Path folder : folders) {
+					requirePlain(folder);
+				}
+			}
+		}
 		requireNo("objects/info/alternates", "borrows objects of another repository",
 				"run 'git repack -a -d' where it can be reached, then delete that file");
 	}

@@ -16,6 +16,16 @@ public final class GitTraces {
 		return Files.exists(root.resolve(Places.GIT), LinkOption.NOFOLLOW_LINKS);
 	}
 
+	/** Whether the history was cut off at some save points, which Git takes for its beginning. */
+	public static boolean isShallow(Path root) {
+		Path file = root.resolve(Places.GIT).resolve("shallow");
+		try {
+			return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Files.size(file) > 0;
+		} catch (IOException e) {
+			return true; // whatever it is, the history is not whole
+		}
+	}
+
 	/** There while a commit of ours is being made, and after it was interrupted. */
 	public static Path committingNote(Path root) throws IOException {
 		return Places.privateFile(root, "committing");
