@@ -99,6 +99,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
 		reason = new Text(row, SWT.BORDER | SWT.SINGLE);
 		reason.setMessage("Why it should not be in the map");
+		reason.setData("org.cairnfield.id", "accessPoint.reason");
 		reason.addListener(SWT.Modify, event -> enable());
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(reason);
 		state = new Button(row, SWT.PUSH);

@@ -1,7 +1,6 @@
 package org.cairnfield.ui.tests.story;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -17,12 +16,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 
-import org.cairnfield.model.Survey;
-import org.cairnfield.model.edit.SampleRef;
-import org.cairnfield.ui.session.ArchiveSession;
-import org.cairnfield.ui.session.Sessions;
-import org.cairnfield.ui.tests.robot.CleanLog;
-import org.cairnfield.ui.tests.robot.Interruptions;
 import org.cairnfield.ui.tests.robot.Menus;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
@@ -30,7 +23,6 @@ import org.eclipse.core.commands.Command;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.IConfigurationElement;
-import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.preference.IPreferenceNode;
 import org.eclipse.jface.preference.PreferenceManager;
@@ -65,7 +57,6 @@ import org.junit.jupiter.api.io.TempDir;
 @Order(20)
 class EverythingOpensStoryTest {
 
-	private static final double EPSILON_DB = 188;
 	private static final String OURS = "org.cairnfield.";
 	/** Part of the platform for an introduction, which the product has not; no list of views offers it. */
 	private static final String INTRODUCTION = "org.eclipse.ui.internal.introview";
@@ -74,15 +65,13 @@ class EverythingOpensStoryTest {
 
 	@TempDir
 	static Path folder;
-	private static ArchiveSession session;
+	private static EverythingStage stage;
 	private static List<String> loggedBefore;
 
 	@BeforeAll
 	static void openAnArchiveUnderReview() throws Exception {
 		loggedBefore = logged();
-		session = ReviewStage.open(folder, "everything");
-		ReviewStage.of(session, EPSILON_DB);
-		Stage.save();
+		stage = new EverythingStage(folder);
 	}
 
 	@AfterAll
@@ -93,63 +82,24 @@ class EverythingOpensStoryTest {
 
 	@BeforeEach
 	void begin() {
-		select();
-	}
-
-	/** So that as much as possible can be done. */
-	private static void select() {
-		Survey survey = Ui.ask(() -> session.archive().getSites().get(0).getSurveys().get(0));
-		Ui.run(() -> session.select(session.selection().withScope(survey).withSamples(List.of(new SampleRef(survey, 0)))));
-		Ui.waitUntilIdle();
+		stage.select();
 	}
 
 	/** What an entry has changed is taken back, and the archive is on show again. */
 	@AfterEach
 	void takeBack() {
-		restore();
-	}
-
-	private static void restore() {
-		if (Ui.ask(() -> Sessions.workbench().current().filter(now -> now == session).isEmpty())) {
-			Path archive = session.folder();
-			Stage.open(archive);
-			session = Stage.session();
-			select();
-		}
-		Stage.takeBackChanges();
+		stage.restore();
 	}
 
 	private static IWorkbenchPage page() {
 		return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
 	}
 
-	/** Does it, leaves what comes up, and looks for errors. */
-	private static List<String> open(String what, Runnable action) {
-		List<String> seen = Interruptions.escape(Stage.window(), action);
-		Ui.waitUntilIdle();
-		List<IStatus> problems = CleanLog.take();
-		assertTrue(problems.isEmpty(), () -> what + " logs " + problems + stack(problems));
-		assertFalse(seen.stream().anyMatch(EverythingOpensStoryTest::isOfAnError), () -> what + " shows " + seen);
-		return seen;
-	}
-
-	private static String stack(List<IStatus> problems) {
-		return problems.stream().filter(each -> each.getException() != null)
-				.map(each -> "\n" + each.getException() + "\n" + String.join("\n", Arrays.stream(each.getException().getStackTrace()).limit(25)
-						.map(Object::toString).toList()))
-				.reduce("", String::concat);
-	}
-
-	private static boolean isOfAnError(String words) {
-		return words.contains("nternal error") || words.contains("Internal Error") || words.contains("Problem Occurred")
-				|| words.contains("Something went wrong that should not") || words.contains("not currently enabled");
-	}
-
 	@Test
 	void opensEveryPerspective() {
 		Set<String> opened = new TreeSet<>();
 		for (IPerspectiveDescriptor each : PlatformUI.getWorkbench().getPerspectiveRegistry().getPerspectives()) {
-			open("perspective " + each.getId(), () -> {
+			stage.open("perspective " + each.getId(), () -> {
 				page().setPerspective(each);
 				page().resetPerspective();
 			});
@@ -163,7 +113,7 @@ class EverythingOpensStoryTest {
 	void opensEveryView() {
 		Set<String> opened = new TreeSet<>();
 		for (IViewDescriptor each : views(id -> !id.equals(FaultyView.ID) && !id.equals(INTRODUCTION))) {
-			open("view " + each.getId(), () -> show(each.getId()));
+			stage.open("view " + each.getId(), () -> show(each.getId()));
 			opened.add(each.getLabel());
 			if (!each.getId().startsWith(OURS)) {
 				Ui.run(() -> page().hideView(page().findView(each.getId())));
@@ -177,7 +127,7 @@ class EverythingOpensStoryTest {
 	void findsAViewThatDoesNotOpen() {
 		AssertionError found = null;
 		try {
-			open("view " + FaultyView.ID, () -> show(FaultyView.ID));
+			stage.open("view " + FaultyView.ID, () -> show(FaultyView.ID));
 		} catch (AssertionError e) {
 			found = e;
 		}
@@ -209,12 +159,12 @@ class EverythingOpensStoryTest {
 				if (!ENDS.contains(last) && !chosen.contains(entry.toString())) {
 					Stage.perspective(perspective);
 					boolean[] did = new boolean[1];
-					List<String> windows = open("entry " + entry, () -> did[0] = Menus.choose(Stage.window().getMenuBar(), entry));
+					List<String> windows = stage.open("entry " + entry, () -> did[0] = Menus.choose(Stage.window().getMenuBar(), entry));
 					if (did[0]) {
 						chosen.add(entry.toString());
 						came.addAll(windows);
 					}
-					restore();
+					stage.restore();
 				}
 			}
 		}
@@ -232,12 +182,12 @@ class EverythingOpensStoryTest {
 			Stage.show(each.getId());
 			for (Control control : withMenu()) {
 				for (List<String> entry : known.add(control) ? Menus.entries(Ui.ask(control::getMenu)) : List.<List<String>>of()) {
-					open("entry " + entry + " at " + each.getLabel(), () -> {
+					stage.open("entry " + entry + " at " + each.getLabel(), () -> {
 						if (!control.isDisposed() && Menus.choose(control.getMenu(), entry)) {
 							chosen.add(entry.toString());
 						}
 					});
-					restore();
+					stage.restore();
 				}
 			}
 		}
@@ -274,9 +224,9 @@ class EverythingOpensStoryTest {
 					Stage.show(location[1]);
 					ParameterizedCommand command = command(element);
 					if (Ui.ask(() -> command.getCommand().isEnabled())) {
-						open("command " + command.getId() + " of " + location[1], () -> execute(command));
+						stage.open("command " + command.getId() + " of " + location[1], () -> execute(command));
 						run++;
-						restore();
+						stage.restore();
 					}
 				}
 			}
@@ -307,7 +257,7 @@ class EverythingOpensStoryTest {
 		Shell window = Stage.window();
 		for (Object each : PlatformUI.getWorkbench().getPreferenceManager().getElements(PreferenceManager.PRE_ORDER)) {
 			IPreferenceNode node = (IPreferenceNode) each;
-			List<String> seen = open("page " + node.getId(),
+			List<String> seen = stage.open("page " + node.getId(),
 					() -> PreferencesUtil.createPreferenceDialogOn(window, node.getId(), null, null).open());
 			assertTrue(seen.stream().anyMatch(words -> words.startsWith("Preferences")), () -> node.getId() + " shows " + seen);
 			titles.add(node.getLabelText());

@@ -1,0 +1,85 @@
+package org.cairnfield.ui.tests.story;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.cairnfield.curation.release.Gate;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.tests.robot.Batch;
+import org.cairnfield.ui.tests.robot.CleanLog;
+import org.cairnfield.ui.tests.robot.Interruptions;
+import org.cairnfield.ui.tests.robot.Ui;
+import org.eclipse.core.runtime.IStatus;
+
+/** An archive in which as much as possible can be done, and a look at what comes of each thing that is tried. */
+final class EverythingStage {
+
+	private static final double EPSILON_DB = 188;
+
+	private ArchiveSession session;
+
+	/** Opens an archive with a release and a split under review. */
+	EverythingStage(Path folder) throws Exception {
+		Path archive = Demo.copy(folder.resolve("everything"));
+		List<String> overrides = Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList();
+		Batch.run("release", "-q", "--archive", archive, "--person", "L. Lead", overrides);
+		Stage.open(archive);
+		session = Stage.session();
+		ReviewStage.of(session, EPSILON_DB);
+		Stage.save();
+	}
+
+	/** The archive on show. */
+	ArchiveSession session() {
+		return session;
+	}
+
+	/** So that as much as possible can be done. */
+	void select() {
+		Survey survey = Ui.ask(() -> session.archive().getSites().get(0).getSurveys().get(0));
+		Ui.run(() -> session.select(session.selection().withScope(survey).withSamples(List.of(new SampleRef(survey, 0)))
+				.withAccessPoint(session.archive().getAccessPoints().get(0))));
+		Ui.waitUntilIdle();
+	}
+
+	/** Takes back what was changed, and shows the archive again where it was left. */
+	void restore() {
+		if (Ui.ask(() -> Sessions.workbench().current().filter(now -> now == session).isEmpty())) {
+			Path archive = session.folder();
+			Stage.open(archive);
+			session = Stage.session();
+			select();
+		}
+		Stage.takeBackChanges();
+	}
+
+	/** Does it, leaves what comes up, and looks for errors. */
+	List<String> open(String what, Runnable action) {
+		List<String> seen = Interruptions.escape(Stage.window(), action);
+		Ui.waitUntilIdle();
+		List<IStatus> problems = CleanLog.take();
+		assertTrue(problems.isEmpty(), () -> what + " logs " + problems + stack(problems));
+		assertFalse(seen.stream().anyMatch(EverythingStage::isOfAnError), () -> what + " shows " + seen);
+		return seen;
+	}
+
+	private static String stack(List<IStatus> problems) {
+		return problems.stream().filter(each -> each.getException() != null)
+				.map(each -> "\n" + each.getException() + "\n" + String.join("\n", Arrays.stream(each.getException().getStackTrace()).limit(25)
+						.map(Object::toString).toList()))
+				.reduce("", String::concat);
+	}
+
+	private static boolean isOfAnError(String words) {
+		return words.contains("nternal error") || words.contains("Internal Error") || words.contains("Problem Occurred")
+				|| words.contains("Something went wrong that should not") || words.contains("not currently enabled");
+	}
+}
