@@ -44,11 +44,11 @@ public final class ChildWorkbench {
 			if (List.of("-data", "-application", "-testApplication", "-product", "-testproperties", "-testApplicationPreferences")
 					.contains(argument)) {
 				i++; // with its value
-			} else if (!argument.startsWith("-Duser.home=")) {
+			} else if (!argument.startsWith("-Duser.home=") && !argument.startsWith("-Dosgi.clean")) { // the parent has it clean
 				command.add(argument);
 			}
 		}
-		command.add(1, "-Duser.home=" + home); // right after java
+		command.addAll(1, List.of("-Duser.home=" + home, "-XX:TieredStopAtLevel=1")); // right after java; it does not live long
 		command.addAll(1, options);
 		command.addAll(List.of("-application", "org.cairnfield.ui.application", "-data", "@noDefault", "-archive",
 				archive.toString()));

@@ -88,13 +88,14 @@ public final class Hand {
 
 	/** Clicks the text of an item, after it was brought into view. */
 	public static void click(TreeItem item) {
-		click(item.getParent(), () -> item);
+		click(Ui.ask(item::getParent), () -> item);
 	}
 
 	/** Likewise for a row of a table. */
 	public static void click(TableItem item) {
-		aimAndClick(item.getParent(), () -> {
-			item.getParent().showItem(item);
+		Table table = Ui.ask(item::getParent);
+		aimAndClick(table, () -> {
+			table.showItem(item);
 			return item.getBounds(0);
 		});
 	}

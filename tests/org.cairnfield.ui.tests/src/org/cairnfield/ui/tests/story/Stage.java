@@ -77,6 +77,9 @@ public final class Stage {
 	public static void perspective(String id) {
 		Ui.run(() -> {
 			try {
+				if (page().getPerspective() != null && page().getPerspective().getId().equals(id)) {
+					return;
+				}
 				PlatformUI.getWorkbench().showPerspective(id, PlatformUI.getWorkbench().getWorkbenchWindows()[0]);
 			} catch (WorkbenchException e) {
 				throw new AssertionError(id, e);
