@@ -109,7 +109,7 @@ public class ConstraintsTest {
 				breach("Survey.accessPointsAreKnown", "access point stranger", f -> f.survey.getSamples().setTable(
 						SampleTable.builder().sample("S-1", 0, 0, 0).reading("stranger", -50).build())),
 				breach("Split.idIsUsable", "no id", f -> f.split.setId(null)),
-				breach("Split.parametersAreInRange", "ε 0.0", f -> f.split.setEpsilon(0)),
+				breach("Split.parametersAreInRange", "ε -1.0", f -> f.split.setEpsilon(-1)),
 				breach("Split.parametersAreInRange", "variance 1.5", f -> f.split.setPcaShare(1.5)),
 				breach("Split.parametersAreInRange", "gate of 1.5", f -> f.split.setGate(1.5)),
 				breach("Split.parametersAreInRange", "threshold of -2.0", f -> f.split.setThreshold(-2)),

@@ -11,18 +11,16 @@ import org.cairnfield.ui.review.internal.desk.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
 /** What each combination of ε and search costs, and how well it finds held-out samples; another dot can be taken. */
 final class TriedPane {
 
-	private static final List<String> KINDS = List.of("one level", "one level, large clusters cut", "two levels", "two levels, large clusters cut");
+	private static final List<String> KINDS = List.of("one level", "one, cut", "two levels", "two, cut");
 
 	private final SplitWork work;
 	private final Composite page;
-	private final Button search;
 	private final DotChart dots;
 	private final Label basis;
 	private AutomaticChoice.Choice shown;
@@ -31,11 +29,9 @@ final class TriedPane {
 		this.work = work;
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(4, 4).spacing(4, 3).applyTo(page);
-		search = Marked.button(page, "Choose on &hold-outs", "split.chooseSearch", work::chooseAutomatically);
-		search.setToolTipText("Tries values of ε and ways to search the split on held-out training positions. Test surveys play no part.");
 		dots = Marked.id(new DotChart(page, SWT.NONE), "split.tried");
 		dots.setName("Error and cost of what was tried");
-		dots.setEmptyText("Choose on hold-outs to see what each way to split and search costs; then take the one you want.");
+		dots.setEmptyText("Press Suggest to see what each way to split and search costs; then take the one you want.");
 		dots.setAxes(Axis.share("Comparisons, of plain").between(Double.NaN, Double.NaN), Axis.linear("Mean error", "m"));
 		dots.onChosen(this::pick);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(dots);
@@ -58,14 +54,14 @@ final class TriedPane {
 		if (page.isDisposed()) {
 			return;
 		}
-		search.setEnabled(work.study() != null);
 		if (work.tried() != shown) {
 			shown = work.tried();
 			dots.setDots(shown == null ? List.of() : shown.tried().stream().map(TriedPane::dot).toList(), KINDS);
 			dots.setLimit(shown == null ? Double.NaN : shown.budgetShare(), "budget");
 			dots.setMarked(shown == null ? -1 : 0, "chosen: the smallest errors within the budget, the most thorough search of them");
 			Marked.say(basis, shown == null ? "" : String.format(Locale.ROOT,
-					"On %,d training samples held out by blocks of positions, noise in the cluster that it correlates with.", shown.questions()));
+					"%,d training samples held out.", shown.questions()));
+			basis.setToolTipText("By blocks of positions; noise counts as given to the cluster that it correlates with. Test surveys play no part.");
 		}
 		dots.setChosen(shown == null || work.taken() == null ? -1 : shown.tried().indexOf(work.taken()));
 	}
