@@ -81,11 +81,6 @@ final class PlaceReader {
 		return zoneless;
 	}
 
-	/** True where samples can have an id. */
-	boolean hasIds() {
-		return columns.containsKey(ColumnRole.ID);
-	}
-
 	private double coordinate(Row row, ColumnRole axis) {
 		String cell = cell(row, axis);
 		double value = Numbers.parse(cell, decimalComma) * metresPerUnit;

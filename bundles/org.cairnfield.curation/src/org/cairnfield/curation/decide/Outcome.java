@@ -57,9 +57,4 @@ public record Outcome(SplitOnMap split, Clustering clustering, int joined, int n
 	public Centroids centroids() {
 		return Centroids.of(split.signals(), clustering.members(), Centroids.Kind.MEAN);
 	}
-
-	/** Whether somebody has still to decide, so that nothing may be released. */
-	public boolean holdsGate() {
-		return open > 0;
-	}
 }

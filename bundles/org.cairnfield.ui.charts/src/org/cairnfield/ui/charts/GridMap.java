@@ -20,7 +20,7 @@ public final class GridMap extends Chart {
 	private Axis yAxis = Axis.linear("", "");
 	private Axis valueAxis = Axis.linear("", "");
 	private int decimals;
-	private Continuous colours = Continuous.rising();
+	private final Continuous colours = Continuous.rising();
 	private int marked = -1;
 	private String markedText = "";
 	private Cells cells;
@@ -45,12 +45,6 @@ public final class GridMap extends Chart {
 		// until it is drawn nobody can point at it
 		cells = null;
 		changed();
-	}
-
-	/** Rising at first. */
-	public void setColours(Continuous colours) {
-		this.colours = Objects.requireNonNull(colours);
-		redraw();
 	}
 
 	/** Rings a cell, such as the one suggested, and says why; −1 for none. */

@@ -239,14 +239,14 @@ class ReviewTest {
 		double n = onMap.clustering().sizes()[cluster];
 		double joined = onMap.signals().rows().magnitude(onMap.index(one));
 		assertEquals((before.centroids().magnitude(cluster) * n + joined) / (n + 1), outcome.centroids().magnitude(cluster), 1e-6);
-		assertTrue(outcome.holdsGate());
+		assertTrue(outcome.open() > 0);
 		assertEquals(f.proposals().size() - 2, outcome.open());
 	}
 
 	@Test
 	void holdsTheGateUntilAllIsDecided() {
 		f.run(f.by("M.Q.").decide(f.proposals().stream().map(p -> p.sample()).toList(), Decision.REJECT, "far", null));
-		assertFalse(Outcome.of(SplitOnMap.of(f.archive, f.split), f.standings()).holdsGate());
+		assertEquals(0, Outcome.of(SplitOnMap.of(f.archive, f.split), f.standings()).open());
 		f.run(f.by("M.Q.").defer(one, "ask", null));
 		assertEquals(1, Outcome.of(SplitOnMap.of(f.archive, f.split), f.standings()).open());
 	}

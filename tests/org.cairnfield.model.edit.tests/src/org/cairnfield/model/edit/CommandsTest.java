@@ -19,7 +19,6 @@ import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Waiver;
 import org.cairnfield.model.values.Georeference;
-import org.cairnfield.model.values.Readings;
 import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
@@ -42,7 +41,6 @@ public class CommandsTest {
 				s -> new MoveSampleCommand(new SampleRef(s.spring, 1), 9, 8),
 				s -> new SetFloorCommand(Surveys.all(s.spring), 1),
 				s -> new SwapAxesCommand(Surveys.all(s.spring)),
-				s -> new RemoveReadingsCommand(Surveys.all(s.autumn), level -> level > 0),
 				s -> SetAccessPointStateCommand.setAside(s.archive.getAccessPoints(), "a visitor's hotspot"),
 				s -> new GroupAccessPointsCommand(s.archive.getAccessPoints(), "radio 1"),
 				s -> new WaiveCommand(s.archive, List.of(waiver("empty", "S-1"))));
@@ -110,14 +108,6 @@ public class CommandsTest {
 		assertEquals(0, counts.onNoFloor(surveys.site));
 		surveys.site.getFloors().removeIf(floor -> floor.getLevel() == 1);
 		assertEquals(2, counts.onNoFloor(surveys.site), "S-3 of either survey");
-	}
-
-	@Test
-	public void removeReadingsByLevel() {
-		stack.execute(new RemoveReadingsCommand(all, level -> level > 0));
-		assertEquals(Readings.parse("ap1:-60"), surveys.spring.table().readings(0));
-		assertEquals(Readings.NONE, surveys.autumn.table().readings(2));
-		assertEquals("Remove readings of 4 samples", stack.getUndoCommand().getLabel());
 	}
 
 	@Test

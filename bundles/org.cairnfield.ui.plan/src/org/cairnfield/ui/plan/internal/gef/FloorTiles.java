@@ -52,7 +52,6 @@ final class FloorTiles {
 	private Camera camera = new Camera(20, 0, 0);
 	private int[] pixels = new int[0];
 	private byte[] bytes = new byte[0];
-	private long longestSliceNanos;
 	/** Of the display in percent: images are made of its own pixels, points on the canvas are larger at 200. */
 	private int zoom = 100;
 
@@ -118,11 +117,6 @@ final class FloorTiles {
 	/** Whether all that is visible is drawn. */
 	boolean isDone() {
 		return missing().isEmpty();
-	}
-
-	/** The longest that events have waited for drawing so far, in nanoseconds. */
-	long longestSliceNanos() {
-		return longestSliceNanos;
 	}
 
 	void dispose() {
@@ -248,7 +242,6 @@ final class FloorTiles {
 			draw(key);
 			repaint.accept(new Rectangle(column(key), row(key), SIDE, SIDE));
 		}
-		longestSliceNanos = Math.max(longestSliceNanos, System.nanoTime() - start);
 		if (done < wanted.size()) {
 			draw();
 		} else if (tiles.size() > MOST_TILES) {

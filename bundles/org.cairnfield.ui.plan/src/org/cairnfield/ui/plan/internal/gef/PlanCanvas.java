@@ -335,9 +335,4 @@ public final class PlanCanvas implements PlanGeometry {
 	public boolean isDrawn() {
 		return tiles.isDone();
 	}
-
-	/** The longest that drawing has kept events waiting, in milliseconds. */
-	public double longestDrawingMillis() {
-		return tiles.longestSliceNanos() / 1e6;
-	}
 }
