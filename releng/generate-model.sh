@@ -10,23 +10,19 @@ find_maven
 
 generator="$root/releng/model-generator"
 model="$root/bundles/org.cairnfield.model"
-edit="$root/bundles/org.cairnfield.model.edit"
 fresh="$generator/target/fresh"
 
 "$mvn" -q -B -f "$generator/pom.xml" ${MAVEN_ARGS:-} compile org.apache.maven.plugins:maven-dependency-plugin:3.8.1:build-classpath \
   -Dmdep.outputFile="$generator/target/class-path" </dev/null >&2
 rm -rf "$fresh"
-mkdir -p "$fresh/model" "$fresh/edit"
+mkdir -p "$fresh/model"
 java -cp "$generator/target/classes:$(<"$generator/target/class-path")" org.cairnfield.generator.GenerateModel \
-  "$model" "$fresh/model" "$fresh/edit" "$fresh/plugin.properties"
+  "$model" "$fresh/model"
 
 if [ "${1:-}" = --check ]; then
-  diff -r "$model/src-gen" "$fresh/model" && diff -r "$edit/src-gen" "$fresh/edit" &&
-    diff "$edit/plugin.properties" "$fresh/plugin.properties" ||
+  diff -r "$model/src-gen" "$fresh/model" ||
     { echo "cairnfield: the code of the model is not what the generator writes; run releng/generate-model.sh" >&2; exit 1; }
 else
-  rm -rf "$model/src-gen" "$edit/src-gen"
+  rm -rf "$model/src-gen"
   mv "$fresh/model" "$model/src-gen"
-  mv "$fresh/edit" "$edit/src-gen"
-  mv "$fresh/plugin.properties" "$edit/plugin.properties"
 fi

@@ -48,7 +48,7 @@ enum Rule {
 
 	EMF_EDIT_ONLY_WHERE_EDITED(tree -> uses(tree,
 			type -> !isUi(type.packageName()) && !isIn(type.packageName(), ROOT + ".curation")
-					&& !isInOne(type.packageName(), ROOT + ".model.edit", ROOT + ".model.provider"),
+					&& !isIn(type.packageName(), ROOT + ".model.edit"),
 			use -> isIn(use, "org.eclipse.emf.edit"))),
 
 	XMI_ONLY_IN_ARCHIVE(tree -> uses(tree, type -> !isIn(type.packageName(), ROOT + ".archive"),

@@ -7,7 +7,7 @@ import org.eclipse.emf.codegen.ecore.genmodel.generator.GenModelGeneratorAdapter
 import org.eclipse.emf.common.notify.Adapter;
 import org.eclipse.emf.common.util.Monitor;
 
-/** Generates classes and leaves alone what is written by hand: manifests, properties, and a plug-in class without OSGi. */
+/** Generates classes and leaves alone what is written by hand: manifests and properties. */
 final class CodeOnly extends GenModelGeneratorAdapterFactory {
 
 	static final GeneratorAdapterFactory.Descriptor DESCRIPTOR = CodeOnly::new;
@@ -23,22 +23,6 @@ final class CodeOnly extends GenModelGeneratorAdapterFactory {
 
 				@Override
 				protected void generateModelBuildProperties(GenModel model, Monitor monitor) {
-				}
-
-				@Override
-				protected void generateEditPluginClass(GenModel model, Monitor monitor) {
-				}
-
-				@Override
-				protected void generateEditManifest(GenModel model, Monitor monitor) {
-				}
-
-				@Override
-				protected void generateEditPluginProperties(GenModel model, Monitor monitor) {
-				}
-
-				@Override
-				protected void generateEditBuildProperties(GenModel model, Monitor monitor) {
 				}
 			};
 		}

@@ -22,9 +22,8 @@ import org.eclipse.emf.ecore.resource.impl.ResourceSetImpl;
 import org.eclipse.emf.ecore.xmi.impl.EcoreResourceFactoryImpl;
 
 /**
- * Writes the code of the model and of its item providers. Arguments: the folder of the model bundle, an output folder for
- * the model code, one for the provider code, and the file of the providers' texts. Exit code 1 when the generator reports
- * a problem.
+ * Writes the code of the model. Arguments: the folder of the model bundle, and an output folder. Exit code 1 when the generator
+ * reports a problem.
  */
 public final class GenerateModel {
 
@@ -34,7 +33,6 @@ public final class GenerateModel {
 	public static void main(String[] args) throws IOException {
 		place("source", args[0]);
 		place("model", args[1]);
-		place("edit", args[2]);
 		GenModelPackage.eINSTANCE.eClass();
 		ResourceSet resources = new ResourceSetImpl();
 		resources.getResourceFactoryRegistry().getExtensionToFactoryMap().put("*", new EcoreResourceFactoryImpl());
@@ -45,8 +43,7 @@ public final class GenerateModel {
 		resources.createResource(uri("source/model/cairnfield.genmodel")).getContents().add(model);
 		model.initialize(List.of(root));
 		configure(model);
-		Words.describe(model);
-		Properties.restrict(model);
+		Documentation.require(root);
 		Diagnostic valid = model.diagnose();
 		fail(valid.getSeverity() < Diagnostic.ERROR ? Diagnostic.OK_INSTANCE : valid);
 
@@ -54,17 +51,13 @@ public final class GenerateModel {
 		generator.getAdapterFactoryDescriptorRegistry().addDescriptor(GenModelPackage.eNS_URI, CodeOnly.DESCRIPTOR);
 		generator.setInput(model);
 		fail(generator.generate(model, GenBaseGeneratorAdapter.MODEL_PROJECT_TYPE, new BasicMonitor()));
-		fail(generator.generate(model, GenBaseGeneratorAdapter.EDIT_PROJECT_TYPE, new BasicMonitor()));
 		Files.deleteIfExists(Path.of(args[1], "plugin.xml"));
-		Words.write(model, Path.of(args[3]));
 	}
 
 	private static void configure(GenModel model) {
 		model.setModelName("Model");
 		model.setModelPluginID("org.cairnfield.model");
 		model.setModelDirectory("/model");
-		model.setEditDirectory("/edit");
-		model.setEditPluginClass("org.cairnfield.model.provider.ModelEditPlugin");
 		model.setComplianceLevel(GenJDKLevel.JDK170_LITERAL);
 		model.setBundleManifest(false);
 		model.setUpdateClasspath(false);
@@ -75,12 +68,9 @@ public final class GenerateModel {
 		model.setContainmentProxies(true);
 		model.setOperationReflection(false);
 		model.setMinimalReflectiveMethods(true);
-		model.setCreationIcons(false);
-		model.setCreationCommands(false);
 		GenPackage genPackage = model.getGenPackages().get(0);
 		genPackage.setBasePackage("org.cairnfield");
 		genPackage.setPrefix("Model");
-		genPackage.getGenClasses().forEach(genClass -> genClass.setImage(false));
 	}
 
 	private static void place(String name, String folder) {
