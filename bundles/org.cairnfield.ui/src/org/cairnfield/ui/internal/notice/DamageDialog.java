@@ -41,7 +41,7 @@ public final class DamageDialog extends TableDialog {
 
 	@Override
 	protected TextTable createTable(Composite parent, String tableId) {
-		return new TextTable(parent, tableId, new String[] { "File", "Line", "What is wrong", "What to do" }, new int[] { 210, 60, 350, 380 });
+		return new TextTable(parent, tableId, new String[] { "File", "Line", "What is wrong", "What to do" }, new int[] { 270, 50, 300, 390 });
 	}
 
 	@Override

@@ -30,7 +30,8 @@ public final class StateNotices implements SessionListener {
 	}
 
 	private static void tellOfNotices(ArchiveSession session) {
-		List<String> all = session == null || session.past().isPresent() ? List.of() : session.open().notices();
+		List<String> all = session == null || session.past().isPresent() ? List.of()
+				: session.open().notices().stream().map(StateNotices::sentence).toList();
 		if (all.isEmpty()) {
 			Notices.workbench().remove(ARCHIVE);
 			return;
@@ -42,6 +43,10 @@ public final class StateNotices implements SessionListener {
 		}
 		actions.add(new Notice.Action("Dismiss", () -> Notices.workbench().remove(ARCHIVE)));
 		Notices.workbench().say(new Notice(ARCHIVE, Notice.Kind.INFORMATION, all.get(0), actions));
+	}
+
+	private static String sentence(String notice) {
+		return Character.toUpperCase(notice.charAt(0)) + notice.substring(1) + (notice.endsWith(".") ? "" : ".");
 	}
 
 	private static void tellOfDamage(ArchiveSession session) {

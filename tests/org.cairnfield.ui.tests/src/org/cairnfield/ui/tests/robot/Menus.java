@@ -61,8 +61,8 @@ public final class Menus {
 		}
 	}
 
-	/** Without mnemonic and key. */
+	/** Without mnemonic, key, and what an entry is about at the moment, as in "Undo: …". */
 	private static String text(MenuItem item) {
-		return item.getText().replaceAll("&(.)", "$1").replaceFirst("\t.*", "");
+		return item.getText().replaceAll("&(.)", "$1").replaceFirst("(\t|: ).*", "");
 	}
 }

@@ -51,7 +51,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Every perspective, view, menu entry, command of a view, dialog behind them and preference page that the registries of
- * the workbench know is opened once, on an archive with a split under review. None of it logs an error.
+ * the workbench know is opened once, on an archive with a release and a split under review, with a selection and a change
+ * that make it possible. None of it logs an error, and nothing stays greyed out.
  */
 @ExtendWith(PictureOnFailure.class)
 @Order(20)
@@ -149,6 +150,7 @@ class EverythingOpensStoryTest {
 
 	@Test
 	void choosesEveryEntryOfTheMenuBar() {
+		Set<String> all = new TreeSet<>();
 		Set<String> chosen = new TreeSet<>();
 		Set<String> came = new TreeSet<>();
 		for (String perspective : List.of("org.cairnfield.ui.curate", "org.cairnfield.ui.review.perspective", "org.cairnfield.ui.release.perspective")) {
@@ -157,7 +159,9 @@ class EverythingOpensStoryTest {
 			for (List<String> entry : Menus.entries(bar)) {
 				String last = entry.get(entry.size() - 1);
 				if (!ENDS.contains(last) && !chosen.contains(entry.toString())) {
+					all.add(entry.toString());
 					Stage.perspective(perspective);
+					stage.makePossible(last);
 					boolean[] did = new boolean[1];
 					List<String> windows = stage.open("entry " + entry, () -> did[0] = Menus.choose(Stage.window().getMenuBar(), entry));
 					if (did[0]) {
@@ -169,6 +173,8 @@ class EverythingOpensStoryTest {
 			}
 		}
 		assertTrue(chosen.size() >= 25, chosen::toString);
+		all.removeAll(chosen);
+		assertEquals(Set.of(), all, "greyed out");
 		for (String title : List.of("About", "Preferences", "Show View", "Take in survey files", "Place on Earth")) {
 			assertTrue(came.stream().anyMatch(words -> words.startsWith(title)), () -> "no " + title + " in " + came);
 		}
@@ -176,12 +182,16 @@ class EverythingOpensStoryTest {
 
 	@Test
 	void choosesEveryEntryOfTheContextMenus() {
+		Set<String> all = new TreeSet<>();
 		Set<String> chosen = new TreeSet<>();
 		Set<Control> known = new HashSet<>();
 		for (IViewDescriptor each : views(id -> id.startsWith(OURS) && !id.equals(FaultyView.ID))) {
 			Stage.show(each.getId());
 			for (Control control : withMenu()) {
 				for (List<String> entry : known.add(control) ? Menus.entries(Ui.ask(control::getMenu)) : List.<List<String>>of()) {
+					all.add(entry.toString());
+					Stage.show(each.getId());
+					stage.makePossible(entry.get(entry.size() - 1));
 					stage.open("entry " + entry + " at " + each.getLabel(), () -> {
 						if (!control.isDisposed() && Menus.choose(control.getMenu(), entry)) {
 							chosen.add(entry.toString());
@@ -192,6 +202,8 @@ class EverythingOpensStoryTest {
 			}
 		}
 		assertTrue(chosen.size() >= 8, chosen::toString);
+		all.removeAll(chosen);
+		assertEquals(Set.of(), all, "greyed out");
 	}
 
 	/** Controls of views that have a menu of their own; the menus of the frame, which hide it, are those of the platform. */
@@ -216,6 +228,7 @@ class EverythingOpensStoryTest {
 	@Test
 	void runsEveryCommandThatAViewOffers() throws Exception {
 		int run = 0;
+		Set<String> greyed = new TreeSet<>();
 		for (IConfigurationElement contribution : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.menus")) {
 			String[] location = String.valueOf(contribution.getAttribute("locationURI")).split("[:?]");
 			if (contribution.getContributor().getName().startsWith(OURS) && location.length > 1 && !location[1].startsWith("org.eclipse")
@@ -223,15 +236,19 @@ class EverythingOpensStoryTest {
 				for (IConfigurationElement element : contribution.getChildren("command")) {
 					Stage.show(location[1]);
 					ParameterizedCommand command = command(element);
+					stage.makePossible(String.valueOf(element.getAttribute("label")));
 					if (Ui.ask(() -> command.getCommand().isEnabled())) {
 						stage.open("command " + command.getId() + " of " + location[1], () -> execute(command));
 						run++;
-						stage.restore();
+					} else {
+						greyed.add(location[1] + " " + command.getId());
 					}
+					stage.restore();
 				}
 			}
 		}
 		assertTrue(run >= 12, "commands run: " + run);
+		assertEquals(Set.of(), greyed, "greyed out");
 	}
 
 	private static ParameterizedCommand command(IConfigurationElement element) {

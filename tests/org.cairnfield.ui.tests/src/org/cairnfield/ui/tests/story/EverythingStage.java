@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.cairnfield.curation.release.Gate;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Batch;
@@ -47,6 +48,19 @@ final class EverythingStage {
 		Survey survey = Ui.ask(() -> session.archive().getSites().get(0).getSurveys().get(0));
 		Ui.run(() -> session.select(session.selection().withScope(survey).withSamples(List.of(new SampleRef(survey, 0)))
 				.withAccessPoint(session.archive().getAccessPoints().get(0))));
+		Ui.waitUntilIdle();
+	}
+
+	/** Selects, and changes something before what needs a change: saving, undoing, doing again, bringing a sample back. */
+	void makePossible(String entry) {
+		select();
+		boolean redo = entry.startsWith("Redo");
+		if (redo || entry.startsWith("Undo") || entry.startsWith("Save") || entry.startsWith("Bring")) {
+			Ui.run(() -> session.run(SetSampleStateCommand.setAside(session.selection().samples(), "a trial")));
+		}
+		if (redo) {
+			Ui.run(() -> session.commands().undo());
+		}
 		Ui.waitUntilIdle();
 	}
 

@@ -25,7 +25,7 @@ import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -38,19 +38,21 @@ import org.junit.jupiter.api.io.TempDir;
 class LeavingStoryTest {
 
 	@TempDir
-	Path folder;
+	static Path all;
+	private static int archives;
 
+	private Path folder;
 	private Path archive;
 
 	@BeforeEach
 	void openOneOfItsOwn() throws Exception {
-		archive = folder.resolve("museums");
-		Demo.copy(archive);
+		folder = Files.createDirectory(all.resolve("story-" + ++archives));
+		archive = Demo.copy(folder.resolve("museums"));
 		Stage.open(archive);
 	}
 
-	@AfterEach
-	void goBackToTheDemo() {
+	@AfterAll
+	static void goBackToTheDemo() {
 		Stage.openDemo();
 	}
 

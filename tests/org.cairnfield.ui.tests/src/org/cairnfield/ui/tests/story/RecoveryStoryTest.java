@@ -25,6 +25,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
@@ -38,21 +39,25 @@ import org.junit.jupiter.api.io.TempDir;
 class RecoveryStoryTest {
 
 	@TempDir
-	Path folder;
+	static Path all;
+	private static int archives;
 
 	private Path archive;
 
 	@BeforeEach
 	void makeAnArchive() throws Exception {
-		archive = folder.resolve("museums");
-		Demo.copy(archive);
+		archive = Demo.copy(all.resolve("museums-" + ++archives));
 	}
 
 	@AfterEach
-	void goBackToTheDemo() {
+	void decideLater() {
 		if (Widgets.isOpen("Unsaved work")) {
 			Hand.click(Widgets.byId(Button.class, "recovery.keep"));
 		}
+	}
+
+	@AfterAll
+	static void goBackToTheDemo() {
 		Stage.perspective("org.cairnfield.ui.curate");
 		Stage.openDemo();
 	}

@@ -31,6 +31,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.dialogs.PreferencesUtil;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
@@ -51,13 +52,16 @@ class RestoreStoryTest {
 			""";
 
 	@TempDir
-	Path folder;
+	static Path all;
+	private static int archives;
 
+	private Path folder;
 	private Path archive;
 	private String person;
 
 	@BeforeEach
 	void openOneOfItsOwn() throws Exception {
+		folder = Files.createDirectory(all.resolve("story-" + ++archives));
 		archive = folder.resolve("museums");
 		try (OpenArchive made = new ArchiveStore().open(Demo.copy(archive), Mode.EDIT)) {
 			Survey survey = made.archive().getSites().get(0).getSurveys().get(0);
@@ -69,8 +73,12 @@ class RestoreStoryTest {
 	}
 
 	@AfterEach
-	void goBackToTheDemo() {
+	void becomeOneselfAgain() {
 		Ui.run(() -> Preferences.put(Preferences.PERSON, person));
+	}
+
+	@AfterAll
+	static void goBackToTheDemo() {
 		Stage.openDemo();
 	}
 
