@@ -19,8 +19,6 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
-import org.eclipse.swt.widgets.ToolBar;
-import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.PlatformUI;
@@ -69,7 +67,7 @@ final class Sight {
 		if (!control.isVisible() || !control.isEnabled()) {
 			return;
 		}
-		if (role.isInstance(control) && test.test(role.cast(control))) {
+		if (role.isInstance(control) && test.test(role.cast(control)) && !isCovered(control)) {
 			found.add(role.cast(control));
 		}
 		if (control instanceof Composite composite) {
@@ -77,6 +75,28 @@ final class Sight {
 				collect(child, role, test, found);
 			}
 		}
+	}
+
+	/** Whether the middle of a control lies outside what is seen of a parent, or beneath another control, as in a view that is too small. */
+	private static boolean isCovered(Control control) {
+		Rectangle bounds = control.getBounds();
+		Point middle = new Point(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
+		for (Control at = control; !(at instanceof Shell) && at.getParent() != null; at = at.getParent()) {
+			Composite parent = at.getParent();
+			if (!parent.getClientArea().contains(middle)) {
+				return true;
+			}
+			for (Control other : parent.getChildren()) { // from the top down
+				if (other == at) {
+					break;
+				}
+				if (other.isVisible() && other.getBounds().contains(middle)) {
+					return true;
+				}
+			}
+			middle = new Point(middle.x + parent.getBounds().x, middle.y + parent.getBounds().y);
+		}
+		return false;
 	}
 
 	/**

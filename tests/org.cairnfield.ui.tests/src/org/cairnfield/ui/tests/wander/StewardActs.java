@@ -17,9 +17,11 @@ import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
 import org.cairnfield.ui.tests.story.Stage;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 
 /** What the data steward does: looks at samples, moves them, sets them aside, applies remedies, takes surveys in. */
@@ -82,7 +84,13 @@ final class StewardActs {
 	}
 
 	private static void answerTheBar(Dice dice, String text) {
-		Hand.fill(Sight.control(Control.class, "samples.bar.field"), text);
+		Control field = Sight.control(Control.class, "samples.bar.field");
+		if (Ui.ask(() -> field instanceof Combo && (field.getStyle() & SWT.READ_ONLY) != 0)) {
+			Ui.run(field::setFocus);
+			Hand.press(dice.oneOf("Down", "Up"));
+		} else {
+			Hand.fill(field, text);
+		}
 		Hand.press(dice.onceIn(5) ? "Escape" : "Return");
 	}
 

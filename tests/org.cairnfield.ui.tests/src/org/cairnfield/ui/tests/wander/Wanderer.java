@@ -14,6 +14,7 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Ui;
+import org.cairnfield.ui.tests.robot.Unreachable;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.SWT;
@@ -68,6 +69,8 @@ final class Wanderer {
 			act.doing().with(dice);
 			note("  done");
 		} catch (NotNow e) {
+			note("  not now: " + e.getMessage());
+		} catch (Unreachable e) {
 			note("  not now: " + e.getMessage());
 		} catch (AssertionError e) { // a question on the user interface thread wraps what it throws
 			if (!(e.getCause() instanceof NotNow) && !isGone(e.getCause())) {
