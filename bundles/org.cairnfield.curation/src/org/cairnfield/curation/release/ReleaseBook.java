@@ -12,8 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
@@ -289,35 +290,16 @@ public final class ReleaseBook {
 
 	/** Manifests of all versions that were prepared and not released, the highest first. */
 	public List<ReleaseManifest> prepared() throws IOException {
-		Path folder = open.folder().resolve("releases");
-		if (!Files.isDirectory(folder)) {
-			return List.of();
-		}
-		List<String> versions;
-		try (Stream<Path> files = Files.list(folder)) {
-			versions = files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".json"))
-					.map(name -> name.substring(0, name.length() - ".json".length())).filter(SemanticVersion::is)
-					.sorted(Comparator.comparing(SemanticVersion::parse).reversed()).toList();
-		}
-		List<ReleaseManifest> found = new ArrayList<>();
-		for (String version : versions) {
-			prepared(version).ifPresent(found::add);
-		}
-		return found;
+		return PreparedManifests.in(open.folder(), versions());
 	}
 
 	/** The manifest of a version that was prepared and not released; empty where there is none. */
 	public Optional<ReleaseManifest> prepared(String version) throws IOException {
-		Path file = open.folder().resolve(path(SemanticVersion.parse(version).toString()));
-		if (!Files.isRegularFile(file) || list().stream().anyMatch(r -> r.tag().version().equals(version))) {
-			return Optional.empty();
-		}
-		try {
-			return Optional.of(ManifestJson.read(Files.readString(file)));
-		} catch (IllegalArgumentException e) {
-			throw new ArchiveException("the manifest that was prepared for " + version + " cannot be read: " + e.getMessage(),
-					"prepare the release again", e);
-		}
+		return PreparedManifests.one(open.folder(), version, versions());
+	}
+
+	private Set<String> versions() throws IOException {
+		return list().stream().map(release -> release.tag().version()).collect(Collectors.toSet());
 	}
 
 	/**
