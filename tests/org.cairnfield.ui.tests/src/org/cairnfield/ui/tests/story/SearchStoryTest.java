@@ -11,7 +11,6 @@ import org.cairnfield.curation.split.SplitsInRelease;
 import org.cairnfield.model.Split;
 import org.cairnfield.ui.charts.DotChart;
 import org.cairnfield.ui.session.ArchiveSession;
-import org.cairnfield.ui.tests.robot.CleanLog;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
@@ -23,12 +22,14 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A steward sees cost against error of what was tried, takes another dot, keeps two splits, and says which one is released. */
-@ExtendWith({ PictureOnFailure.class, CleanLog.class })
+@ExtendWith(PictureOnFailure.class)
+@Order(7)
 class SearchStoryTest {
 
 	@TempDir
