@@ -16,6 +16,8 @@ public final class PositionBlocks {
 
 	private static final int FEWEST_BLOCKS = 100;
 	private static final int MOST_HALVINGS = 12;
+	/** Keeps a place on the edge of a block on one side of it, however far the frame's origin is. */
+	private static final double ROUNDING = 1e-6;
 
 	private final int[] block;
 	private final int blocks;
@@ -43,15 +45,31 @@ public final class PositionBlocks {
 		if (!(sideMetres > 0)) {
 			throw new IllegalArgumentException("side must be above 0 m: " + sideMetres);
 		}
+		double[][] corner = corners(map);
 		Map<List<Long>, Integer> index = new HashMap<>();
 		int[] block = new int[map.size()];
 		for (int s = 0; s < block.length; s++) {
-			List<Long> cell = List.of((long) map.site(s), (long) map.floor(s),
-					(long) Math.floor(map.x(s) / sideMetres), (long) Math.floor(map.y(s) / sideMetres));
+			List<Long> cell = List.of((long) map.site(s), (long) map.floor(s), along(map.x(s) - corner[map.site(s)][0], sideMetres),
+					along(map.y(s) - corner[map.site(s)][1], sideMetres));
 			Integer known = index.putIfAbsent(cell, index.size());
 			block[s] = known == null ? index.size() - 1 : known;
 		}
 		return new PositionBlocks(block, index.size(), sideMetres);
+	}
+
+	/** Blocks are laid from the corner of each site's samples, so that a map in another frame has the same ones. */
+	private static double[][] corners(RadioMap map) {
+		double[][] corner = new double[map.sites().size()][];
+		for (int s = 0; s < map.size(); s++) {
+			double[] known = corner[map.site(s)];
+			corner[map.site(s)] = known == null ? new double[] { map.x(s), map.y(s) }
+					: new double[] { Math.min(known[0], map.x(s)), Math.min(known[1], map.y(s)) };
+		}
+		return corner;
+	}
+
+	private static long along(double metres, double sideMetres) {
+		return (long) Math.floor(metres / sideMetres + ROUNDING);
 	}
 
 	private static double extentMetres(RadioMap map) {

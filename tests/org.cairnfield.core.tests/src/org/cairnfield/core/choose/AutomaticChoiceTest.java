@@ -61,12 +61,12 @@ class AutomaticChoiceTest {
 	@Test
 	void takesTheMostThoroughOfTheGoodSearchesWithinTheBudget() {
 		double allowed = 0.9 * Budget.share(SimulatedSite.SAMPLES);
-		Choice other = AutomaticChoice.choose(SITE.signals, 2, HERE);
 		boolean notTheLeast = false;
 		boolean notTheMostThorough = false;
-		for (List<Tried> tried : List.of(CHOICE.tried(), other.tried())) {
+		for (long seed = 1; seed <= 6; seed++) {
+			List<Tried> tried = AutomaticChoice.choose(SITE.signals, seed, HERE).tried();
 			List<Tried> within = tried.stream().filter(t -> t.comparisonShare() <= allowed).toList();
-			assertTrue(within.size() > 5 && within.size() < tried.size(), within.size() + " within the budget");
+			assertTrue(within.size() > 3 && within.size() < tried.size(), within.size() + " within the budget");
 			assertEquals(within, tried.subList(0, within.size()));
 			double least = within.stream().mapToDouble(Tried::meanErrorMetres).min().orElseThrow();
 			double thorough = within.stream().filter(t -> t.meanErrorMetres() <= 1.03 * least)

@@ -19,6 +19,7 @@ import org.cairnfield.core.simulate.RandomMap;
 import org.cairnfield.core.task.Workers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PositionBlocksTest {
@@ -87,11 +88,26 @@ class PositionBlocksTest {
 		b.sample("Tide House", 0, 0, 0).sample("Tide House", 0, 1.9, 1.9).sample("Tide House", 0, 2, 0);
 		b.sample("Tide House", 0, -0.1, 0).sample("Tide House", 1, 0, 0).sample("Lantern Store", 0, 0, 0);
 		PositionBlocks blocks = PositionBlocks.withSide(b.build(), 2);
-		assertEquals(5, blocks.count());
+		assertEquals(4, blocks.count()); // squares begin at the corner, −0.1
 		assertEquals(2, blocks.sideMetres());
 		for (long seed = 1; seed <= 20; seed++) {
 			boolean[] out = blocks.holdOut(0.3, seed);
-			assertEquals(out[0], out[1]);
+			assertEquals(out[0], out[3]);
+			assertEquals(out[1], out[2]);
+		}
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "420000, 4860000", "-9000000, 3.7", "0.123, -77777.7" })
+	void areTheSameInAnotherFrame(double east, double north) {
+		RadioMapBuilder moved = new RadioMapBuilder();
+		for (int s = 0; s < MAP.size(); s++) {
+			moved.sample(MAP.sites().get(MAP.site(s)), MAP.floor(s), MAP.x(s) + east, MAP.y(s) + north);
+		}
+		PositionBlocks there = PositionBlocks.of(moved.build());
+		assertEquals(PositionBlocks.of(MAP).count(), there.count());
+		for (long seed = 1; seed <= 5; seed++) {
+			assertArrayEquals(PositionBlocks.of(MAP).holdOut(0.2, seed), there.holdOut(0.2, seed));
 		}
 	}
 
