@@ -31,11 +31,11 @@ public final class AutomaticChoice {
 	private static final List<Voting> VOTINGS = List.of(Voting.THREE_WEIGHTED, new Voting(5, true));
 	private static final Voting WIDEST = VOTINGS.get(VOTINGS.size() - 1);
 	/** Groups and cells searched; 0 groups: in one level. */
-	private static final int[][] PROBES = { { 0, 1 }, { 0, 2 }, { 0, 3 }, { 2, 3 }, { 3, 4 }, { 4, 4 }, { 6, 8 } };
+	private static final int[][] PROBES = { { 0, 1 }, { 0, 2 }, { 0, 3 }, { 2, 3 }, { 3, 4 }, { 4, 6 }, { 6, 8 } };
 	/** Small maps are judged on several hold-outs, for they vary more and cost less. */
 	private static final int MOST_HOLD_OUTS = 4;
 	private static final int SAMPLES_IN_ALL = 12_000;
-	/** Held-out errors this close to the smallest are not told apart; the more thorough search is taken. */
+	/** Held-out errors this close to the smallest are not told apart; the search that compares most samples is taken. */
 	private static final double TOLERANCE = 1.03;
 	/** Held-out comparisons may be this share of the budget: the whole map differs a little. */
 	private static final double CAUTION = 0.9;
@@ -47,12 +47,14 @@ public final class AutomaticChoice {
 	 * @param minPts          the sample itself counted
 	 * @param search          of the cells
 	 * @param meanErrorMetres of the held-out samples, mean over the hold-outs
-	 * @param comparisonShare of plain matching, likewise
+	 * @param comparisonShare fingerprints compared, as a share of plain matching, likewise
+	 * @param sampleShare     of these the samples, centroids left out; reckoned as if groups were of one size
 	 */
-	public record Tried(double epsilon, int minPts, Search search, double meanErrorMetres, double comparisonShare) {
+	public record Tried(double epsilon, int minPts, Search search, double meanErrorMetres, double comparisonShare, double sampleShare) {
 
 		private Tried plus(Tried other) {
-			return new Tried(epsilon, minPts, search, meanErrorMetres + other.meanErrorMetres, comparisonShare + other.comparisonShare);
+			return new Tried(epsilon, minPts, search, meanErrorMetres + other.meanErrorMetres, comparisonShare + other.comparisonShare,
+					sampleShare + other.sampleShare);
 		}
 	}
 
@@ -128,7 +130,7 @@ public final class AutomaticChoice {
 		}
 		if (tried.isEmpty()) { // nothing is dense enough to be a cluster
 			tried.put(new Combination(candidates.get(0).epsilon, Search.USUAL),
-					new Tried(candidates.get(0).epsilon, minPts, Search.USUAL, Double.NaN, Double.NaN));
+					new Tried(candidates.get(0).epsilon, minPts, Search.USUAL, Double.NaN, Double.NaN, Double.NaN));
 		}
 		return new Choice(ranked(List.copyOf(tried.values())), Budget.share(signals.size()), questions);
 	}
@@ -151,17 +153,25 @@ public final class AutomaticChoice {
 			SplitMap twoLevels = oneLevel.inTwoLevels(seed, inner);
 			for (int[] probes : PROBES) {
 				Search search = new Search(cut, probes[0], probes[1], true, WIDEST);
-				List<HeldOut.Score> scores = heldOut.scores(search.matcher(search.twoLevels() ? twoLevels : oneLevel), VOTINGS, inner);
+				SplitMap searched = search.twoLevels() ? twoLevels : oneLevel;
+				double centroids = (double) centroids(searched, search) / heldOut.signals.size();
+				List<HeldOut.Score> scores = heldOut.scores(search.matcher(searched), VOTINGS, inner);
 				for (int v = 0; v < VOTINGS.size(); v++) {
 					Search by = search.with(probes[1], VOTINGS.get(v));
 					tried.merge(new Combination(epsilon, by), new Tried(epsilon, minPts, by, weight * scores.get(v).meanErrorMetres(),
-							weight * scores.get(v).comparisonShare()), Tried::plus);
+							weight * scores.get(v).comparisonShare(), weight * (scores.get(v).comparisonShare() - centroids)), Tried::plus);
 				}
 			}
 		}
 	}
 
-	/** First those within the budget and the tolerance, most thorough first; then by error; then by cost. */
+	/** How many centroids, of groups and of cells, a query compares. */
+	private static int centroids(SplitMap split, Search search) {
+		int groups = split.groups();
+		return groups == 0 ? split.cells() : groups + Math.min(groups, search.groupProbes()) * split.cells() / groups;
+	}
+
+	/** First those within the budget and the tolerance, the one that compares most samples first; then by error. */
 	private List<Tried> ranked(List<Tried> tried) {
 		double allowed = Budget.share(signals.size()) * CAUTION;
 		double close = TOLERANCE * tried.stream().filter(t -> t.comparisonShare() <= allowed)
@@ -169,7 +179,7 @@ public final class AutomaticChoice {
 		List<Tried> ranked = new ArrayList<>(tried);
 		ranked.sort(Comparator.comparing((Tried t) -> t.comparisonShare() <= allowed ? 0 : t.comparisonShare())
 				.thenComparing(t -> t.meanErrorMetres() <= close ? 0 : t.meanErrorMetres())
-				.thenComparing(Tried::comparisonShare, Comparator.reverseOrder()));
+				.thenComparing(Tried::sampleShare, Comparator.reverseOrder()));
 		return List.copyOf(ranked);
 	}
 

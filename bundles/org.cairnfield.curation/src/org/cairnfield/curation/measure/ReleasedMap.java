@@ -109,14 +109,14 @@ public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[]
 					notes.add(e.getMessage());
 				}
 			}
-			if (used.isEmpty() || labels.length > 0 && Arrays.stream(labels).allMatch(label -> label == Clustering.NOISE)) {
+			if (used.isEmpty()) {
 				Arrays.fill(labels, 0);
-				notes.add((used.isEmpty() ? "nothing is split" : "the split has no cluster") + ": devices compare with every sample");
+				Arrays.fill(before, 0);
+				notes.add("nothing is split: devices compare with every sample");
+			} else if (offset == 0) {
+				notes.add("the split has no cluster: devices compare with every sample");
 			} else {
 				noteUncovered();
-			}
-			if (used.isEmpty()) {
-				Arrays.fill(before, 0);
 			}
 			int[][] dense = dense(labels, before);
 			List<String> ids = IntStream.range(0, labels.length).mapToObj(all.surveyed()::sampleId).toList();
@@ -226,7 +226,8 @@ public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[]
 	/** The map made ready to be searched as a device does, in its own representation and distance. */
 	public SplitMap searched(Search by, Workers workers) {
 		Signals usual = Signals.of(map);
-		return by.map(usual, by.cells(usual, new Clustering(labels, null), seed, workers), seed, workers);
+		Clustering clusters = new Clustering(clusters() == 0 ? new int[labels.length] : labels, null);
+		return by.map(usual, by.cells(usual, clusters, seed, workers), seed, workers);
 	}
 
 	/** The same with another map of the same samples. */

@@ -88,7 +88,7 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 		SplitMaker.Made made = new SplitMaker(studies).make(files.archive(), new SplitPlan(NAME, Scope.ARCHIVE, false, request), workers);
 		Split split = made.splits().get(0);
 		List<AutomaticChoice.Tried> tried = made.choices().containsKey(NAME) ? made.choices().get(NAME).tried()
-				: List.of(new AutomaticChoice.Tried(split.getEpsilon(), split.getMinPts(), split.getSearch(), Double.NaN, Double.NaN));
+				: List.of(new AutomaticChoice.Tried(split.getEpsilon(), split.getMinPts(), split.getSearch(), Double.NaN, Double.NaN, Double.NaN));
 		new AddSplitsCommand(files.archive(), List.of(split)).execute();
 		SplitProposals proposals = SplitProposals.of(SplitOnMap.of(files.archive(), split), rule, workers);
 		new SetProposalsCommand(split, proposals).execute();

@@ -146,18 +146,19 @@ class MeasureCommandTest {
 		assertEquals(0, torn, "blocks on both sides");
 	}
 
-	/** Squares of the largest side, halved until there are a hundred: how many of them hold samples of both sides. */
+	/** Squares of the largest side from the corner of the samples, halved until there are a hundred: how many of them hold samples of both sides. */
 	private static int torn(Csv survey, Set<Integer> kept) {
 		double[] x = survey.texts("x").stream().mapToDouble(Double::parseDouble).toArray();
 		double[] y = survey.texts("y").stream().mapToDouble(Double::parseDouble).toArray();
-		double side = Math.max(Arrays.stream(x).max().orElseThrow() - Arrays.stream(x).min().orElseThrow(),
-				Arrays.stream(y).max().orElseThrow() - Arrays.stream(y).min().orElseThrow());
+		double left = Arrays.stream(x).min().orElseThrow();
+		double bottom = Arrays.stream(y).min().orElseThrow();
+		double side = Math.max(Arrays.stream(x).max().orElseThrow() - left, Arrays.stream(y).max().orElseThrow() - bottom);
 		Map<String, List<Integer>> blocks = Map.of();
 		for (int halved = 0; halved <= 12 && blocks.size() < 100; halved++) {
 			blocks = new HashMap<>();
 			for (int s = 0; s < x.length; s++) {
-				String block = survey.text(s, "building") + "/" + survey.text(s, "floor") + "/" + (long) Math.floor(x[s] / side) + "/"
-						+ (long) Math.floor(y[s] / side);
+				String block = survey.text(s, "building") + "/" + survey.text(s, "floor") + "/" + (long) Math.floor((x[s] - left) / side + 1e-6) + "/"
+						+ (long) Math.floor((y[s] - bottom) / side + 1e-6);
 				blocks.computeIfAbsent(block, b -> new ArrayList<>()).add(s);
 			}
 			side /= 2;

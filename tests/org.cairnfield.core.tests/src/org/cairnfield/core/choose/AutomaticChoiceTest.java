@@ -70,11 +70,11 @@ class AutomaticChoiceTest {
 			assertEquals(within, tried.subList(0, within.size()));
 			double least = within.stream().mapToDouble(Tried::meanErrorMetres).min().orElseThrow();
 			double thorough = within.stream().filter(t -> t.meanErrorMetres() <= 1.03 * least)
-					.mapToDouble(Tried::comparisonShare).max().orElseThrow();
+					.mapToDouble(Tried::sampleShare).max().orElseThrow();
 			assertTrue(tried.get(0).meanErrorMetres() <= 1.03 * least);
-			assertEquals(thorough, tried.get(0).comparisonShare());
+			assertEquals(thorough, tried.get(0).sampleShare());
 			notTheLeast |= tried.get(0).meanErrorMetres() > least;
-			notTheMostThorough |= within.stream().anyMatch(t -> t.comparisonShare() > thorough);
+			notTheMostThorough |= within.stream().anyMatch(t -> t.sampleShare() > thorough);
 		}
 		assertTrue(notTheLeast && notTheMostThorough, "neither half of the rule made a difference here");
 	}

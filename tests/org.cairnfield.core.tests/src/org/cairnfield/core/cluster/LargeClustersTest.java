@@ -75,8 +75,8 @@ class LargeClustersTest {
 
 	@Test
 	void usualLimitGrowsWithTheRoot() {
-		assertEquals(12, LargeClusters.usualLimit(100));
-		assertEquals(120, LargeClusters.usualLimit(10_000));
+		assertEquals(5, LargeClusters.usualLimit(100));
+		assertEquals(50, LargeClusters.usualLimit(10_000));
 		assertEquals(2, LargeClusters.usualLimit(1));
 	}
 

@@ -112,8 +112,8 @@ class FileRunTest {
 	void saysHowLittleIsLeft() {
 		RadioMap one = SmallMaps.of(new int[] { -40, -50, -60 });
 		UnfitSurveyException e = assertThrows(UnfitSurveyException.class, () -> run(one, null, 1));
-		assertTrue(e.getMessage().contains("0 of 0 can be used"), e.getMessage());
-		assertTrue(e.getMessage().contains("1 are for testing"), e.getMessage());
+		assertTrue(e.getMessage().contains("0 of 1 can be used"), e.getMessage());
+		assertTrue(e.getMessage().contains("1 held out for testing"), e.getMessage());
 		RadioMap deaf = SmallMaps.of(new int[] { 1, 1 }, new int[] { 1, 1 }, new int[] { -40, 1 });
 		e = assertThrows(UnfitSurveyException.class, () -> run(deaf, one, 1));
 		assertTrue(e.getMessage().contains("1 of 3 can be used: 2 of 3 samples set aside"), e.getMessage());

@@ -58,7 +58,7 @@ final class TriedPane {
 			shown = work.tried();
 			dots.setDots(shown == null ? List.of() : shown.tried().stream().map(TriedPane::dot).toList(), KINDS);
 			dots.setLimit(shown == null ? Double.NaN : shown.budgetShare(), "budget");
-			dots.setMarked(shown == null ? -1 : 0, "chosen: the smallest errors within the budget, the most thorough search of them");
+			dots.setMarked(shown == null ? -1 : 0, "chosen: the smallest errors within the budget, the search that compares most samples of them");
 			Marked.say(basis, shown == null ? "" : String.format(Locale.ROOT,
 					"%,d training samples held out.", shown.questions()));
 			basis.setToolTipText("By blocks of positions; noise counts as given to the cluster that it correlates with. Test surveys play no part.");
