@@ -134,9 +134,7 @@ class QuayStoryTest {
 	}
 
 	private static void split() {
-		Stage.perspective("org.cairnfield.ui.review.perspective");
-		Stage.show("org.cairnfield.ui.review.split");
-		Hand.activate(Stage.window());
+		ReviewStage.showSplitting();
 		Hand.fill(Widgets.byId(Spinner.class, "split.minPts"), "3");
 		Hand.press("Tab");
 		Hand.fill(Widgets.byId(Text.class, "split.epsilon"), "163");

@@ -32,6 +32,7 @@ import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -58,6 +59,14 @@ final class ReviewStage {
 		Hand.activate(Stage.window());
 		queue = Widgets.byId(Table.class, "review.queue");
 		waitForTheQueue();
+	}
+
+	/** Shows where a split is tried, whichever page of the view was open before. */
+	static void showSplitting() {
+		Stage.perspective("org.cairnfield.ui.review.perspective");
+		Stage.show("org.cairnfield.ui.review.split");
+		Hand.activate(Stage.window());
+		Hand.click(Widgets.byId(CTabFolder.class, "split.tabs"), "Try a split");
 	}
 
 	/** Opens a copy of the demo below a folder. */

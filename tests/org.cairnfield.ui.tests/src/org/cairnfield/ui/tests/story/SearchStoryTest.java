@@ -78,9 +78,7 @@ class SearchStoryTest {
 	@Test
 	void keepsTwoSplitsAndChoosesWhichOneIsReleased() throws Exception {
 		ArchiveSession session = ReviewStage.open(folder, "search");
-		Stage.perspective("org.cairnfield.ui.review.perspective");
-		Stage.show("org.cairnfield.ui.review.split");
-		Hand.activate(Stage.window());
+		ReviewStage.showSplitting();
 		CTabFolder pages = Widgets.byId(CTabFolder.class, "split.pictures");
 		Hand.click(pages, "Cost");
 		Hand.click(Widgets.byId(Button.class, "split.suggest"));
@@ -102,7 +100,7 @@ class SearchStoryTest {
 		Hand.click(Widgets.byId(CTabFolder.class, "split.tabs"), "Kept splits");
 		Table kept = Widgets.byId(Table.class, "split.kept");
 		Ui.waitUntil("both are listed", () -> kept.getItemCount() == 2);
-		Hand.click(Ui.ask(() -> kept.getItem(1)));
+		Hand.click(kept, 1);
 		Hand.click(Widgets.byId(Button.class, "split.release"));
 		Ui.waitUntil("the other one is taken", () -> SplitsInRelease.of(session.archive()).equals(List.of(picked)));
 		assertTrue(Ui.ask(() -> Widgets.byId(Label.class, "split.kept.message").getText()).contains("picked"));

@@ -71,9 +71,7 @@ class SplitStoryTest {
 
 	private void chooseTheFloor(String story) throws Exception {
 		session = ReviewStage.open(folder, story);
-		Stage.perspective("org.cairnfield.ui.review.perspective");
-		Stage.show("org.cairnfield.ui.review.split");
-		Hand.activate(Stage.window());
+		ReviewStage.showSplitting();
 		Combo scope = Widgets.byId(Combo.class, "split.scope");
 		String floor = Ui.ask(() -> List.of(scope.getItems())).stream().filter(item -> item.contains("Lantern Store, floor 3")).findFirst().get();
 		Hand.choose(scope, floor);
