@@ -248,6 +248,9 @@ final class KeptPane implements DeskListener {
 		if (page.isDisposed()) {
 			return;
 		}
+		if (desk.split() == null) {
+			Marked.say(says, "");
+		}
 		boolean may = desk.split() != null && desk.session().readOnlyReason().isEmpty() && !proposing.isBusy();
 		propose.setEnabled(may);
 		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? "Make &proposals" : "Make &proposals anew");
