@@ -53,7 +53,7 @@ public record ArchiveCheck(ArchiveMap map, RunResult result, List<Finding> open,
 		return kept;
 	}
 
-	private static Waiver fromModel(org.cairnfield.model.Waiver kept) {
+	static Waiver fromModel(org.cairnfield.model.Waiver kept) {
 		long[] keys = Arrays.stream(kept.getContentKey().split(" ")).mapToLong(k -> Long.parseUnsignedLong(k, 16)).toArray();
 		return new Waiver(kept.getRule(), keys, kept.getReason(), kept.getPerson(), kept.getTime());
 	}

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.KeptWaiver;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
@@ -118,6 +119,11 @@ public final class Findings {
 	/** Findings that nobody has waived, worst first. */
 	public List<Finding> open() {
 		return last == null ? List.of() : last.open();
+	}
+
+	/** All waivers of the archive, with what each covers. */
+	public List<KeptWaiver> waivers() {
+		return last == null ? List.of() : KeptWaiver.of(session.archive(), last.result().findings());
 	}
 
 	/** How many open findings are so severe. */

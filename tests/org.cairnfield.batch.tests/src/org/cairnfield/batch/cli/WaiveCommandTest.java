@@ -62,6 +62,35 @@ class WaiveCommandTest {
 	}
 
 	@Test
+	void listsWaiversAndTakesOneBack() {
+		Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", "the cellar hears one only", "--person", "M.Q.");
+		List<JsonElement> waivers = Cli.ok("waivers", "--json", "-q", "--archive", archive).json().getAsJsonArray("waivers").asList();
+		assertEquals(FINDINGS, waivers.size());
+		JsonObject first = waivers.get(0).getAsJsonObject();
+		assertEquals("M.Q.", first.get("person").getAsString());
+		assertEquals("the cellar hears one only", first.get("reason").getAsString());
+		assertEquals(RULE, first.get("rule").getAsString());
+		assertEquals(1, first.get("covers").getAsInt());
+		assertTrue(first.get("about").getAsString().contains("1 sample"), first::toString);
+		String id = first.get("id").getAsString();
+		assertTrue(Cli.ok("waivers", "-q", "--archive", archive).out().contains(id + "  " + RULE + ", by M.Q. at "));
+		int before = savePoints();
+		Cli.run("waivers", "-q", "--archive", archive, "--withdraw", id, "--withdraw", "00000000").ended(ExitCode.USAGE).says("'00000000'");
+		assertEquals(before, savePoints());
+		Cli.ok("waivers", "-q", "--archive", archive, "--withdraw", id, "--person", "R.S.");
+		assertEquals(before + 1, savePoints());
+		assertEquals(1, keys(check(), "findings", RULE).size());
+		assertEquals(FINDINGS - 1, Cli.ok("waivers", "--json", "-q", "--archive", archive).json().getAsJsonArray("waivers").size());
+	}
+
+	@Test
+	void listsAWaiverOfWhatIsMended() {
+		Cli.ok("waive", "-q", "--archive", archive, "--rule", OTHER, "--reason", "kept twice on purpose");
+		Cli.ok("remedy", "-q", "--archive", archive, "--rule", RULE);
+		assertTrue(Cli.ok("waivers", "-q", "--archive", archive).out().contains("kept twice on purpose"));
+	}
+
+	@Test
 	void waivesAllOfARuleInOneSavePointWithReasonAndPerson() throws IOException {
 		JsonObject before = check();
 		assertEquals(FINDINGS, keys(before, "findings", RULE).size(), before::toString);

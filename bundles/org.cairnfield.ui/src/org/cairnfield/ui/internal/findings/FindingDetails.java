@@ -16,6 +16,7 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.model.edit.WaiveCommand;
+import org.cairnfield.model.edit.WithdrawWaiversCommand;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.emf.common.command.Command;
@@ -39,6 +40,7 @@ final class FindingDetails {
 	private final Button waive;
 	private ArchiveSession session;
 	private List<Finding> findings = List.of();
+	private List<org.cairnfield.model.Waiver> waivers = List.of();
 
 	FindingDetails(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
@@ -58,7 +60,7 @@ final class FindingDetails {
 		GridDataFactory.fillDefaults().grab(true, false).indent(12, 0).applyTo(reason);
 		waive = button(page, "&Waive", "findings.waive");
 		waive.addListener(SWT.Selection, event -> waive());
-		show(null, List.of());
+		show(null, List.of(), List.of());
 	}
 
 	private static Button button(Composite parent, String text, String id) {
@@ -69,9 +71,13 @@ final class FindingDetails {
 		return button;
 	}
 
-	void show(ArchiveSession of, List<Finding> selected) {
+	/** @param covering waivers that cover the findings selected; none where these are open */
+	void show(ArchiveSession of, List<Finding> selected, List<org.cairnfield.model.Waiver> covering) {
 		session = of;
 		findings = selected;
+		waivers = covering;
+		waive.setText(waivers.isEmpty() ? "&Waive" : "&Withdraw the waiver");
+		waive.requestLayout();
 		text.setText(describe());
 		enable();
 	}
@@ -81,13 +87,16 @@ final class FindingDetails {
 		boolean offered = findings.stream().anyMatch(finding -> finding.remedy().isPresent());
 		place.setEnabled(!findings.isEmpty());
 		remedy.setEnabled(mayChange && offered);
-		reason.setEnabled(mayChange && !findings.isEmpty());
-		waive.setEnabled(reason.getEnabled() && !reason.getText().isBlank());
+		reason.setEnabled(mayChange && !findings.isEmpty() && waivers.isEmpty());
+		waive.setEnabled(waivers.isEmpty() ? reason.getEnabled() && !reason.getText().isBlank() : mayChange);
 	}
 
 	private String describe() {
 		if (session == null) {
 			return "";
+		}
+		if (findings.isEmpty() && !waivers.isEmpty()) {
+			return "The waiver covers nothing that the rules report now: what it was about has changed, or is mended.";
 		}
 		if (findings.isEmpty()) {
 			return session.findings().open().isEmpty() && !session.findings().isChecking() ? "Nothing is wrong that the rules know of."
@@ -153,12 +162,16 @@ final class FindingDetails {
 		if (!waive.getEnabled()) {
 			return;
 		}
-		String why = reason.getText().strip();
-		List<org.cairnfield.model.Waiver> waivers = new ArrayList<>();
-		for (Finding finding : findings) {
-			waivers.add(ArchiveCheck.toModel(Waiver.of(finding, why, Preferences.person().name(), Instant.now())));
+		if (!waivers.isEmpty()) {
+			session.run(new WithdrawWaiversCommand(session.archive(), waivers));
+			return;
 		}
-		if (session.run(new WaiveCommand(session.archive(), waivers))) {
+		String why = reason.getText().strip();
+		List<org.cairnfield.model.Waiver> given = new ArrayList<>();
+		for (Finding finding : findings) {
+			given.add(ArchiveCheck.toModel(Waiver.of(finding, why, Preferences.person().name(), Instant.now())));
+		}
+		if (session.run(new WaiveCommand(session.archive(), given))) {
 			reason.setText("");
 		}
 	}

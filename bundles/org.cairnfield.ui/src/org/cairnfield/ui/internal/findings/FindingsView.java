@@ -1,11 +1,13 @@
 package org.cairnfield.ui.internal.findings;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
 import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.model.Waiver;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -16,6 +18,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ITreeContentProvider;
+import org.eclipse.jface.viewers.ITreeSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreePath;
 import org.eclipse.jface.viewers.TreeSelection;
@@ -33,8 +36,15 @@ import org.eclipse.ui.part.ViewPart;
 /** What the rules have found, and what can be done about it. */
 public final class FindingsView extends ViewPart implements SessionListener {
 
-	/** A heading with its findings; two of one title are the same heading, so that it stays open over checks. */
-	private record Heading(String title, List<Finding> findings) {
+	/** Behind the ways to group what is open. */
+	private static final String WAIVED = "what is waived";
+
+	/**
+	 * A heading with its findings; two of one title are the same heading, so that it stays open over checks.
+	 *
+	 * @param waiver that covers them, or null
+	 */
+	private record Heading(String title, List<Finding> findings, Waiver waiver) {
 		@Override
 		public boolean equals(Object other) {
 			return other instanceof Heading heading && heading.title.equals(title);
@@ -67,6 +77,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		for (Grouping each : Grouping.values()) {
 			grouping.add(each.title);
 		}
+		grouping.add(WAIVED);
 		grouping.select(0);
 		grouping.setData("org.cairnfield.id", "findings.grouping");
 		grouping.addListener(SWT.Selection, event -> show());
@@ -97,7 +108,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		column("Remedy", 220, element -> element instanceof Finding finding
 				? finding.remedy().map(remedy -> remedy.preview()).orElse("–") : "");
 		viewer.setContentProvider(new Content());
-		viewer.addSelectionChangedListener(event -> details.show(session, selected()));
+		viewer.addSelectionChangedListener(event -> details.show(session, selected(), selectedWaivers()));
 		viewer.addDoubleClickListener(event -> openPlace());
 		viewer.getTree().addListener(SWT.DefaultSelection, event -> openPlace());
 	}
@@ -119,6 +130,16 @@ public final class FindingsView extends ViewPart implements SessionListener {
 			}
 		}
 		return findings.stream().distinct().toList();
+	}
+
+	private List<Waiver> selectedWaivers() {
+		List<Waiver> waivers = new ArrayList<>();
+		for (TreePath path : ((ITreeSelection) viewer.getSelection()).getPaths()) {
+			if (((Heading) path.getFirstSegment()).waiver != null) {
+				waivers.add(((Heading) path.getFirstSegment()).waiver);
+			}
+		}
+		return waivers.stream().distinct().toList();
 	}
 
 	private void openPlace() {
@@ -149,15 +170,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 
 	private void show() {
 		counts.setText(session == null ? "No archive is open" : session.findings().summary());
-		List<Finding> findings = session == null ? List.of() : session.findings().open();
-		if (session != null && onlySelected.getSelection()) {
-			List<Finding> wanted = session.selection().samples().stream().flatMap(s -> session.findings().of(s).stream()).distinct().toList();
-			findings = findings.stream().filter(wanted::contains).toList();
-		}
-		ArchiveIndex index = session == null ? null : ArchiveIndex.of(session.archive()); // no session, no findings
-		Map<String, List<Finding>> groups = Grouping.values()[grouping.getSelectionIndex()].groups(findings,
-				subject -> Evidence.place(index, subject));
-		List<Heading> headings = groups.entrySet().stream().map(group -> new Heading(group.getKey(), group.getValue())).toList();
+		List<Heading> headings = grouping.getText().equals(WAIVED) ? waived() : open();
 		List<String> keys = keys();
 		TreePath[] open = viewer.getExpandedTreePaths();
 		viewer.getTree().setRedraw(false);
@@ -170,7 +183,25 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		}
 		select(headings, keys);
 		viewer.getTree().setRedraw(true);
-		details.show(session, selected());
+		details.show(session, selected(), selectedWaivers());
+	}
+
+	/** A heading for each waiver, with what it covers now. */
+	private List<Heading> waived() {
+		return session == null ? List.of() : session.findings().waivers().stream().map(waiver -> new Heading(waiver.kept().getReason() + " – "
+				+ waiver.kept().getPerson() + ", " + waiver.kept().getTime().truncatedTo(ChronoUnit.MINUTES), waiver.covered(), waiver.kept())).toList();
+	}
+
+	private List<Heading> open() {
+		List<Finding> findings = session == null ? List.of() : session.findings().open();
+		if (session != null && onlySelected.getSelection()) {
+			List<Finding> wanted = session.selection().samples().stream().flatMap(s -> session.findings().of(s).stream()).distinct().toList();
+			findings = findings.stream().filter(wanted::contains).toList();
+		}
+		ArchiveIndex index = session == null ? null : ArchiveIndex.of(session.archive()); // no session, no findings
+		Map<String, List<Finding>> groups = Grouping.values()[grouping.getSelectionIndex()].groups(findings,
+				subject -> Evidence.place(index, subject));
+		return groups.entrySet().stream().map(group -> new Heading(group.getKey(), group.getValue(), null)).toList();
 	}
 
 	private List<String> keys() {

@@ -22,6 +22,7 @@ import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Link;
@@ -77,6 +78,8 @@ class DamageStoryTest {
 		asks("gates.ask", "Gates", "Cancel");
 		assertEquals(0, Ui.ask(gates::getItemCount));
 		PictureOnFailure.take("damage-gates");
+		Stage.show("org.cairnfield.ui.release.measures");
+		Hand.click(Widgets.byId(CTabFolder.class, "measures.tabs"), "Ways of matching");
 		Table measures = Widgets.byId(Table.class, "measures.table");
 		asks("measures.measure", "Measure", "Go on despite the damage");
 		Ui.waitUntil("what is left is measured", () -> measures.getItemCount() > 0);

@@ -51,6 +51,7 @@ class RobotStoryTest {
 			canvas.addListener(SWT.MouseUp, event -> released.add(new Point(event.x, event.y)));
 			shell.open();
 		});
+		Hand.activate(shell); // the pointer finds it only then
 	}
 
 	@AfterEach

@@ -166,6 +166,11 @@ class SplitStoryTest {
 		return matcher;
 	}
 
+	private static boolean isThere(Chart chart, Predicate<Point> test) {
+		Point size = chart.getSize();
+		return IntStream.range(0, size.x * size.y).anyMatch(i -> test.test(new Point(i % size.x, i / size.x)));
+	}
+
 	/** The middle of the points of a chart that pass a test, in its own points; on the user interface thread. */
 	private static Point find(Chart chart, Predicate<Point> test) {
 		Point size = chart.getSize();
@@ -222,6 +227,7 @@ class SplitStoryTest {
 		Ui.waitUntil("the grid is there", () -> grid.itemCount() > 4);
 		int cell = aCellWithSomeNoise(items(grid));
 		Matcher asked = matched(CELL, Ui.ask(() -> grid.itemText(cell)));
+		Ui.waitUntil("the cell is drawn", () -> isThere(grid, at -> grid.itemAt(at.x, at.y) == cell));
 		Hand.click(() -> grid.toDisplay(find(grid, at -> grid.itemAt(at.x, at.y) == cell)));
 		Spinner minPts = Widgets.byId(Spinner.class, "split.minPts");
 		Ui.waitUntil("the cell is tried", () -> minPts.getSelection() == Integer.parseInt(asked.group(2))

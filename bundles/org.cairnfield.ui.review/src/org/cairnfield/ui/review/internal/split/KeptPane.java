@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.StringJoiner;
 import java.util.function.Function;
 
-import org.cairnfield.core.match.Search;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
@@ -14,6 +13,7 @@ import org.cairnfield.curation.split.RemoveSplitCommand;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitScopes;
 import org.cairnfield.curation.split.SplitsInRelease;
+import org.cairnfield.curation.split.TriedSearches;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
@@ -233,8 +233,7 @@ final class KeptPane implements DeskListener {
 				+ " samples).");
 		text.add("DBSCAN with ε " + SplitWords.epsilon(split.getEpsilon(), "") + ", minPts " + split.getMinPts() + "; "
 				+ split.getDistance() + " distance of " + split.getRepresentation() + " levels.");
-		text.add("Search: " + (split.getSearch() == null ? Search.USUAL + ", as for all splits before there was a choice"
-				: split.getSearch() + "; " + split.getSearchReason()) + '.');
+		text.add("Search: " + TriedSearches.words(split) + '.');
 		text.add(proposals(split) == 0 ? "It has no proposals."
 				: SplitWords.count(proposals(split), "proposal", "proposals") + ", r from " + split.getThreshold() + ". " + desk.countText());
 		if (desk.onMap() != null && desk.onMap().gone() + desk.onMap().added() > 0) {

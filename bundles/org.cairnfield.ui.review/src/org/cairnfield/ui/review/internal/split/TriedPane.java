@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 
 import org.cairnfield.core.choose.AutomaticChoice;
-import org.cairnfield.core.match.Search;
+import org.cairnfield.curation.split.TriedSearches;
 import org.cairnfield.ui.charts.DotChart;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.review.internal.desk.Marked;
@@ -16,8 +16,6 @@ import org.eclipse.swt.widgets.Label;
 
 /** What each combination of ε and search costs, and how well it finds held-out samples; another dot can be taken. */
 final class TriedPane {
-
-	private static final List<String> KINDS = List.of("one level", "one, cut", "two levels", "two, cut");
 
 	private final SplitWork work;
 	private final Composite page;
@@ -56,7 +54,7 @@ final class TriedPane {
 		}
 		if (work.tried() != shown) {
 			shown = work.tried();
-			dots.setDots(shown == null ? List.of() : shown.tried().stream().map(TriedPane::dot).toList(), KINDS);
+			dots.setDots(shown == null ? List.of() : shown.tried().stream().map(TriedPane::dot).toList(), TriedSearches.KINDS);
 			dots.setLimit(shown == null ? Double.NaN : shown.budgetShare(), "budget");
 			dots.setMarked(shown == null ? -1 : 0, "chosen: the smallest errors within the budget, the search that compares most samples of them");
 			Marked.say(basis, shown == null ? "" : String.format(Locale.ROOT,
@@ -67,8 +65,6 @@ final class TriedPane {
 	}
 
 	private static DotChart.Dot dot(AutomaticChoice.Tried tried) {
-		Search by = tried.search();
-		return new DotChart.Dot(tried.comparisonShare(), tried.meanErrorMetres(),
-				"ε " + SplitWords.epsilon(tried.epsilon(), "") + ", " + by, (by.twoLevels() ? 2 : 0) + (by.cut() ? 1 : 0));
+		return new DotChart.Dot(tried.comparisonShare(), tried.meanErrorMetres(), TriedSearches.words(tried), TriedSearches.kind(tried));
 	}
 }
