@@ -30,6 +30,7 @@ import org.eclipse.swt.widgets.TreeItem;
 public final class Hand {
 
 	private static final int PATIENCE_SECONDS = 20;
+	private static final int LOOKS_AT_NOTHING = 8;
 	/** How long a target that moves, or is covered, is aimed at. */
 	private static final int LOOKS = 100;
 	private static final Duration AIMING = Duration.ofSeconds(20);
@@ -174,7 +175,10 @@ public final class Hand {
 
 	/** Moves the pointer, and waits for the program to see it there where it sees the pointer at all. */
 	private static void move(Point to) {
-		move(to, () -> Display.getCurrent().getCursorControl() == null || Seen.byTheProgram().pointer().equals(to));
+		int[] looks = { 0 };
+		move(to, () -> Seen.byTheProgram().pointer().equals(to)
+				// over nothing of the program: what has just come up takes a moment to be known as what is under the pointer
+				|| Display.getCurrent().getCursorControl() == null && ++looks[0] > LOOKS_AT_NOTHING);
 	}
 
 	private static void move(Point to, BooleanSupplier isSeen) {

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 
 /** The robot itself: it reaches what goes elsewhere a moment after it was aimed at, as a plan does that scrolls to a sample. */
 @ExtendWith(PictureOnFailure.class)
-@Order(98)
+@Order(2)
 class RobotStoryTest {
 
 	private static final int LATE_MILLIS = 700;
@@ -41,6 +41,7 @@ class RobotStoryTest {
 			canvas = new Canvas(shell, SWT.NONE);
 			canvas.setSize(400, 300);
 			shell.pack();
+			shell.setLocation(200, 150); // where the window manager leaves it
 			Soon elsewhere = new Soon(LATE_MILLIS, () -> target = LATER);
 			canvas.addListener(SWT.MouseMove, event -> {
 				if (target.equals(FIRST)) {
