@@ -142,10 +142,31 @@ class ReleasedMapsTest {
 	}
 
 	@Test
-	void theDemo() throws IOException {
+	void theDemoHereAndInAFarFrame() throws IOException {
 		Cli.ok("simulate", "-q", "--out", folder.resolve("files"));
-		double ratio = chain("demo", OpenSets.below(folder.resolve("files/surveys"), ""), OpenSets.below(folder.resolve("files/test"), ""));
+		List<Path> map = OpenSets.below(folder.resolve("files/surveys"), "");
+		List<Path> test = OpenSets.below(folder.resolve("files/test"), "");
+		double ratio = chain("demo", map, test);
 		assertTrue(ratio <= MOST_TO_WEIGHTED, "to three weighted: " + ratio);
+		assertEquals(ratio, chain("far", moved(map), moved(test)), 1e-6, "the same map in a projected frame");
+	}
+
+	/** The same surveys, 420 km east and 4,860 km north. */
+	private List<Path> moved(List<Path> files) throws IOException {
+		List<Path> moved = new ArrayList<>();
+		for (Path file : files) {
+			List<String> lines = new ArrayList<>(Files.readAllLines(file));
+			List<String> columns = List.of(lines.get(0).split(","));
+			for (int i = 1; i < lines.size(); i++) {
+				String[] cells = lines.get(i).split(",", -1);
+				cells[columns.indexOf("x")] = String.format(Locale.ROOT, "%.4f", Double.parseDouble(cells[columns.indexOf("x")]) + 4.2e5);
+				cells[columns.indexOf("y")] = String.format(Locale.ROOT, "%.4f", Double.parseDouble(cells[columns.indexOf("y")]) + 4.86e6);
+				lines.set(i, String.join(",", cells));
+			}
+			Path folderOfMoved = Files.createDirectories(folder.resolve("moved"));
+			moved.add(Files.write(folderOfMoved.resolve(file.getFileName()), lines));
+		}
+		return moved;
 	}
 
 	@Test
