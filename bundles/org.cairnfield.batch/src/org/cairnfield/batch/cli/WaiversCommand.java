@@ -10,8 +10,6 @@ import org.cairnfield.curation.check.KeptWaiver;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
-import org.cairnfield.model.Waiver;
-import org.cairnfield.model.edit.WithdrawWaiversCommand;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -35,8 +33,7 @@ final class WaiversCommand extends ArchiveCommand {
 		List<KeptWaiver> all = KeptWaiver.of(archive.archive(), check.result().findings());
 		List<KeptWaiver> listed = withdraw.isEmpty() ? all : named(all);
 		if (!withdraw.isEmpty()) {
-			List<Waiver> gone = listed.stream().map(KeptWaiver::kept).toList();
-			new WithdrawWaiversCommand(archive.archive(), gone).execute();
+			archive.archive().getWaivers().removeAll(listed.stream().map(KeptWaiver::kept).toList());
 			record(archive);
 		}
 		if (json) {
