@@ -30,7 +30,7 @@ import org.eclipse.swt.widgets.TreeItem;
 public final class Hand {
 
 	private static final int PATIENCE_SECONDS = 20;
-	private static final int LOOKS_AT_NOTHING = 8;
+	private static final int SOME_LOOKS = 8;
 	/** How long a target that moves, or is covered, is aimed at. */
 	private static final int LOOKS = 100;
 	private static final Duration AIMING = Duration.ofSeconds(20);
@@ -176,9 +176,14 @@ public final class Hand {
 	/** Moves the pointer, and waits for the program to see it there where it sees the pointer at all. */
 	private static void move(Point to) {
 		int[] looks = { 0 };
-		move(to, () -> Seen.byTheProgram().pointer().equals(to)
-				// over nothing of the program: what has just come up takes a moment to be known as what is under the pointer
-				|| Display.getCurrent().getCursorControl() == null && ++looks[0] > LOOKS_AT_NOTHING);
+		move(to, () -> {
+			boolean isThere = Seen.byTheProgram().pointer().equals(to);
+			if (isThere && !Seen.byTheProgram().isOnlyEntered()) {
+				return true;
+			}
+			// over nothing of the program: what has just come up takes a moment to be known as what is under the pointer
+			return (isThere || Display.getCurrent().getCursorControl() == null) && ++looks[0] > SOME_LOOKS;
+		});
 	}
 
 	private static void move(Point to, BooleanSupplier isSeen) {

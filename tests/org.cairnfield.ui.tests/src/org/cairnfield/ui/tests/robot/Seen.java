@@ -16,6 +16,7 @@ final class Seen {
 	private static final Seen BY_THE_PROGRAM = new Seen();
 
 	private Point pointer = new Point(Integer.MIN_VALUE, Integer.MIN_VALUE);
+	private boolean entered;
 	private int presses;
 	private int releases;
 	private int keys;
@@ -44,7 +45,11 @@ final class Seen {
 
 	private void note(Event event) {
 		switch (event.type) {
-		case SWT.MouseMove, SWT.MouseEnter -> at(event); // into another control it enters without a move
+		case SWT.MouseMove -> at(event);
+		case SWT.MouseEnter -> {
+			at(event);
+			entered = true;
+		}
 		case SWT.MouseDown -> {
 			at(event);
 			presses++;
@@ -64,12 +69,18 @@ final class Seen {
 	private void at(Event event) {
 		if (event.widget instanceof Control control && !control.isDisposed()) {
 			pointer = control.toDisplay(event.x, event.y);
+			entered = false;
 		}
 	}
 
 	/** Where the pointer was at its last event, on the display. */
 	Point pointer() {
 		return pointer;
+	}
+
+	/** Whether it is known from its entering a control only. The move that as a rule comes with that is seen a frame later. */
+	boolean isOnlyEntered() {
+		return entered;
 	}
 
 	int presses() {
