@@ -13,7 +13,7 @@ final class FilePlan {
 
 	/** What a file holds. */
 	enum Part {
-		TABLE, SIGNALS, COORDINATES, IDS, TIMES;
+		TABLE, SIGNALS, COORDINATES, IDS, TIMES, CHANNELS;
 
 		String word() {
 			return name().toLowerCase(java.util.Locale.ROOT);
@@ -28,6 +28,8 @@ final class FilePlan {
 	int width;
 	/** The layout of {@link WideTable}: names and texts are taken to the letter, blanks and all. */
 	boolean exact;
+	/** A row lists what it is about as {@link ListCells}, and so has no columns. */
+	boolean listed;
 	/** Rows below the header; known only where files must be paired. */
 	long rows = -1;
 	List<String> names = List.of();
@@ -49,6 +51,7 @@ final class FilePlan {
 	FilePlan coordinates;
 	FilePlan ids;
 	FilePlan times;
+	FilePlan channels;
 	/** Columns found wholly out of range while reading. */
 	final Set<Integer> leftOut = new HashSet<>();
 
@@ -64,6 +67,11 @@ final class FilePlan {
 			}
 		}
 		return -1;
+	}
+
+	/** This file and, for signals, the other parts. */
+	List<FilePlan> parts() {
+		return java.util.stream.Stream.of(this, coordinates, ids, times, channels).filter(java.util.Objects::nonNull).toList();
 	}
 
 	/** All columns of a role, from 0. */

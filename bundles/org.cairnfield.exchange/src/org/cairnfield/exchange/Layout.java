@@ -6,6 +6,6 @@ public enum Layout {
 	WIDE,
 	/** A row per reading. */
 	LONG,
-	/** Signals in one file, coordinates (and ids, times) of the same rows in others. */
+	/** Signals in one file, a column per access point or lists of name:level; coordinates (and ids, times, channels) in others. */
 	PAIRED
 }

@@ -1,12 +1,15 @@
 package org.cairnfield.exchange;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
+import org.cairnfield.core.radio.WifiChannel;
 
 /** Collects samples of all files into one map, within the limits, and their ids. */
 final class MapSink {
@@ -18,6 +21,7 @@ final class MapSink {
 	/** Null once a sample came without an id. */
 	private List<String> ids = new ArrayList<>();
 	private boolean anyId;
+	private final Map<String, WifiChannel> channels = new HashMap<>();
 	private long readings;
 
 	MapSink(IntakeOptions options) {
@@ -30,11 +34,25 @@ final class MapSink {
 
 	/** The index of an access point as heard at a site. */
 	int accessPoint(FilePlan plan, long line, String name, String site) throws IntakeException {
-		int index = builder.accessPoint(options.accessPointsPerSite() ? site + "/" + name : name);
+		int index = builder.accessPoint(nameAt(site, name));
 		if (index >= options.limits().accessPoints()) {
 			throw tooMany(plan, line, "access points", options.limits().accessPoints());
 		}
 		return index;
+	}
+
+	private String nameAt(String site, String name) {
+		return options.accessPointsPerSite() ? site + "/" + name : name;
+	}
+
+	/** Says which channel an access point is heard on at a site; what was said first counts. */
+	void channel(String name, String site, WifiChannel channel) {
+		channels.putIfAbsent(nameAt(site, name), channel);
+	}
+
+	/** By the name of the access point. */
+	Map<String, WifiChannel> channels() {
+		return channels;
 	}
 
 	/**

@@ -89,6 +89,7 @@ final class Pairing {
 		signals.coordinates = named(signals, FilePlan.Part.COORDINATES);
 		signals.ids = named(signals, FilePlan.Part.IDS);
 		signals.times = named(signals, FilePlan.Part.TIMES);
+		signals.channels = signals.listed ? named(signals, FilePlan.Part.CHANNELS) : null;
 	}
 
 	private FilePlan named(FilePlan signals, FilePlan.Part part) throws IntakeException {
@@ -114,6 +115,9 @@ final class Pairing {
 		}
 		if (signals.times == null) {
 			signals.times = closest(signals, FilePlan.Part.TIMES);
+		}
+		if (signals.channels == null && signals.listed) {
+			signals.channels = closest(signals, FilePlan.Part.CHANNELS);
 		}
 		if (signals.coordinates == null && signals.dialect.header()) {
 			problem(signals, strict, noPosition(signals));

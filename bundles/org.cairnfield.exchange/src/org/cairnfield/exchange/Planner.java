@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 import org.cairnfield.exchange.internal.text.Guard;
+import org.cairnfield.exchange.internal.text.NotHeard;
 import org.cairnfield.exchange.internal.text.Numbers;
 import org.cairnfield.exchange.internal.text.Times;
 
@@ -62,6 +63,10 @@ final class Planner {
 			while (first.size() < FIRST_ROWS && rows.next()) {
 				first.add(IntStream.range(0, rows.size()).mapToObj(rows::get).toArray(String[]::new));
 			}
+			FilePlan.Part listed = options.layout().orElse(Layout.PAIRED) == Layout.PAIRED ? ListCells.part(first) : null;
+			if (listed != null) {
+				return listed(plan, listed, first);
+			}
 			decideDecimalMark(plan, first);
 			decideHeader(plan, first);
 			int from = plan.dialect.header() ? 1 : 0;
@@ -85,15 +90,33 @@ final class Planner {
 			throw e;
 		}
 		nameColumns(plan, first.get(0));
-		first.subList(plan.dialect.header() ? 1 : 0, first.size()).stream().limit(SHOWN_ROWS)
-				.forEach(r -> plan.firstRows.add(java.util.Arrays.stream(r)
-						.map(c -> c.length() > 60 ? c.substring(0, 60) + "…" : c).toList()));
+		show(plan, first.subList(plan.dialect.header() ? 1 : 0, first.size()));
 		plan.roles = new ColumnRole[plan.width];
 		plan.evidence = new String[plan.width];
 		PlaceColumns.told(plan, options.roles(), rolesFound);
 		new LayoutGuess(plan, stats, options).decide();
 		ColumnNames.require(plan);
 		return plan;
+	}
+
+	private FilePlan listed(FilePlan plan, FilePlan.Part part, List<String[]> first) {
+		Dialect d = plan.dialect;
+		plan.dialect = new Dialect(d.charset(), d.markBytes(), d.separator(), false, false);
+		plan.listed = true;
+		plan.layout = Layout.PAIRED;
+		plan.part = part;
+		plan.guess(new Guess("layout", "paired, " + part.word(), options.layout().isPresent() ? "as told" : "a row lists pairs such as "
+				+ (part == FilePlan.Part.SIGNALS ? "name:level" : "name:channel")));
+		if (part == FilePlan.Part.SIGNALS) {
+			plan.guess(new Guess("not heard", NotHeard.EMPTY, "what a row does not list"));
+		}
+		show(plan, first);
+		return plan;
+	}
+
+	private static void show(FilePlan plan, List<String[]> rows) {
+		rows.stream().limit(SHOWN_ROWS).forEach(r -> plan.firstRows.add(java.util.Arrays.stream(r)
+				.map(c -> c.length() > 60 ? c.substring(0, 60) + "…" : c).toList()));
 	}
 
 	private FilePlan planAgain(FilePlan failed) throws IntakeException {

@@ -9,7 +9,8 @@ import java.util.Optional;
  *
  * @param file      the file
  * @param layout    how it will be read
- * @param part      "table", or which part of a paired survey it is: signals, coordinates, ids, times
+ * @param part      "table", or which part of a paired survey it is: signals, coordinates, ids, times,
+ *                  channels
  * @param partners  the other files of a paired survey
  * @param guesses   layout, separator, character set, decimal mark, header, not heard, site, floor: each with
  *                  its evidence

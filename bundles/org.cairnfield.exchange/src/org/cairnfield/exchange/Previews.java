@@ -19,9 +19,7 @@ final class Previews {
 		}
 		List<Path> partners = new ArrayList<>();
 		for (FilePlan other : all) {
-			boolean mine = other == plan.coordinates || other == plan.ids || other == plan.times;
-			boolean its = other.coordinates == plan || other.ids == plan || other.times == plan;
-			if (mine || its) {
+			if (other != plan && (plan.parts().contains(other) || other.parts().contains(plan))) {
 				partners.add(other.file);
 			}
 		}

@@ -81,19 +81,20 @@ public final class SurveyIntake {
 				throw new CancellationException("intake cancelled");
 			}
 			int firstSample = sink.size();
-			FileReader reader = plan.layout == Layout.LONG ? new LongReader(plan, options, sink, floors, progress)
-					: new WideReader(plan, options, sink, floors, progress);
+			FileReader reader = plan.listed ? new ListReader(plan, options, sink, floors, progress)
+					: plan.layout == Layout.LONG ? new LongReader(plan, options, sink, floors, progress)
+							: new WideReader(plan, options, sink, floors, progress);
 			try {
 				reader.read();
 			} catch (IntakeException e) {
-				for (FilePlan each : parts(plan)) {
+				for (FilePlan each : plan.parts()) {
 					if (each.file.equals(e.file()) && Fallback.toLatin1(each, e, options)) {
 						throw new Fallback.Amended();
 					}
 				}
 				throw e;
 			}
-			progress.advance(Math.max(0, parts(plan).stream().mapToLong(p -> bytes(p.file)).sum() - reader.told()));
+			progress.advance(Math.max(0, plan.parts().stream().mapToLong(p -> bytes(p.file)).sum() - reader.told()));
 			reports.put(plan, reader.report(firstSample));
 			quarantines.put(plan, reader.quarantine);
 		}
@@ -108,7 +109,7 @@ public final class SurveyIntake {
 		if (!options.accessPointsPerSite()) {
 			SharedNames.note(map, notes);
 		}
-		return finish(plans, reports, quarantines, map, ids, notes, progress, options);
+		return finish(plans, reports, quarantines, map, ids, notes, progress, options).withChannels(sink.channels());
 	}
 
 	private static Intake finish(List<FilePlan> plans, Map<FilePlan, FileReport> reports,
@@ -131,16 +132,6 @@ public final class SurveyIntake {
 		}
 		notes.forEach(progress::warn);
 		return new Intake(map, ids, List.copyOf(all), List.copyOf(bad), String.join(" or ", notHeard), List.copyOf(notes));
-	}
-
-	private static List<FilePlan> parts(FilePlan plan) {
-		List<FilePlan> parts = new ArrayList<>(List.of(plan));
-		for (FilePlan part : new FilePlan[] {plan.coordinates, plan.ids, plan.times}) {
-			if (part != null) {
-				parts.add(part);
-			}
-		}
-		return parts;
 	}
 
 	private static long bytes(Path file) {

@@ -1,12 +1,15 @@
 package org.cairnfield.curation.intake;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
+import org.cairnfield.core.radio.WifiChannel;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.Quarantine;
@@ -27,6 +30,7 @@ final class JoinedIntake {
 		List<Quarantine> quarantines = new ArrayList<>();
 		Set<String> notHeard = new LinkedHashSet<>();
 		Set<String> notes = new LinkedHashSet<>();
+		Map<String, WifiChannel> channels = new LinkedHashMap<>();
 		for (Intake intake : intakes) {
 			int first = map.size();
 			for (FileReport r : intake.reports()) {
@@ -38,9 +42,10 @@ final class JoinedIntake {
 			quarantines.addAll(intake.quarantines());
 			notHeard.add(intake.notHeard());
 			notes.addAll(intake.notes());
+			intake.channels().forEach(channels::putIfAbsent);
 		}
 		return new Intake(map.build(), List.copyOf(ids), List.copyOf(reports), List.copyOf(quarantines),
-				String.join(" or ", notHeard), List.copyOf(notes));
+				String.join(" or ", notHeard), List.copyOf(notes), Map.copyOf(channels));
 	}
 
 	private static void add(RadioMapBuilder builder, RadioMap map) {

@@ -21,6 +21,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
+import org.cairnfield.core.radio.WifiChannel;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.curation.split.UnfitSurveyException;
@@ -138,7 +139,7 @@ public final class SurveyTaking {
 				parts.computeIfAbsent(new Part(map.site(s), map.device(s)), p -> new ArrayList<>()).add(s);
 			}
 		}
-		String stem = stem(report.file());
+		String stem = report.surveyName();
 		Map<Integer, Long> ofSite = parts.keySet().stream().collect(Collectors.groupingBy(Part::site, Collectors.counting()));
 		parts.forEach((part, samples) -> {
 			String siteName = map.sites().get(part.site());
@@ -191,12 +192,16 @@ public final class SurveyTaking {
 			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
 				int a = map.accessPoint(k);
 				if (index[a] < 0) {
-					index[a] = builder.accessPoint(names.accessPoint(map.accessPoints().get(a), command).getId());
+					index[a] = builder.accessPoint(accessPoint(map.accessPoints().get(a)).getId());
 				}
 				builder.reading(index[a], map.rssiDbm(k));
 			}
 		}
 		return builder.build();
+	}
+
+	private AccessPoint accessPoint(String address) {
+		return names.accessPoint(address, command, Optional.ofNullable(intake.channels().get(address)));
 	}
 
 	private static Optional<LocalDate> date(RadioMap map, List<Integer> samples) {
@@ -213,16 +218,6 @@ public final class SurveyTaking {
 				command.addFloor(site, floor);
 			}
 		}
-	}
-
-	private static String stem(Path file) {
-		String name = file.getFileName().toString();
-		for (String ending : new String[] { ".gz", ".csv", ".tsv", ".txt" }) {
-			if (name.toLowerCase(Locale.ROOT).endsWith(ending) && name.length() > ending.length()) {
-				name = name.substring(0, name.length() - ending.length());
-			}
-		}
-		return name;
 	}
 
 	/** What the archive and the surveys being made know by name. */
@@ -326,13 +321,17 @@ public final class SurveyTaking {
 			});
 		}
 
-		AccessPoint accessPoint(String address, TakeSurveysCommand command) {
+		AccessPoint accessPoint(String address, TakeSurveysCommand command, Optional<WifiChannel> channel) {
 			return accessPoints.computeIfAbsent(address, a -> {
 				AccessPoint accessPoint = ModelFactory.eINSTANCE.createAccessPoint();
 				accessPoint.setAddress(a);
 				// from the address alone, so that two people's imports of one access point merge
 				String plain = MacAddress.find(a).map(mac -> mac.toString().replace(":", "").toLowerCase(Locale.ROOT)).orElse(a);
 				accessPoint.setId(unused(plain));
+				channel.ifPresent(known -> {
+					accessPoint.setBand(known.band());
+					accessPoint.setChannel(known.number());
+				});
 				command.addAccessPoint(accessPoint);
 				return accessPoint;
 			});

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 
 /**
  * Instants as survey files write them: RFC 3339 and ISO 8601, epoch seconds or milliseconds,
- * {@code yyyyMMddHHmmss}, {@code yyyy-MM-dd HH:mm:ss}, {@code dd.MM.yyyy HH:mm:ss}. A time without a zone
+ * {@code yyyyMMddHHmmss} with or without milliseconds, {@code yyyy-MM-dd HH:mm:ss}, {@code dd.MM.yyyy HH:mm:ss}. A time without a zone
  * is taken as UTC. A leap second (RFC 3339 section 5.7: only where the instant is 23:59:60 in UTC) is read as
  * the second before it, because a count of milliseconds has no place for it.
  */
@@ -64,7 +64,7 @@ public final class Times {
 	public static boolean statesZone(String text) {
 		String s = text.strip();
 		if (digits(s)) {
-			return s.length() != 14 && s.length() != 8;
+			return s.length() != 17 && s.length() != 14 && s.length() != 8;
 		}
 		Matcher m = ISO.matcher(s);
 		return m.matches() && m.group(8) != null;
@@ -82,9 +82,9 @@ public final class Times {
 
 	private static long number(String text) {
 		String s = text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-		if (s.length() == 14) {
+		if (s.length() == 14 || s.length() == 17) {
 			return millis(s.substring(0, 4), s.substring(4, 6), s.substring(6, 8), s.substring(8, 10),
-					s.substring(10, 12), s.substring(12), null, null);
+					s.substring(10, 12), s.substring(12, 14), s.length() == 14 ? null : s.substring(14), null);
 		}
 		if (s.charAt(0) == '0' || s.length() > 13) {
 			return NONE;
