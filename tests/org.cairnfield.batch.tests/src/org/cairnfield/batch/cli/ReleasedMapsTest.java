@@ -184,6 +184,11 @@ class ReleasedMapsTest {
 			ratios.add(chain(area, OpenSets.files("grid-areas", area + "_train"), OpenSets.files("grid-areas", area + "_test")));
 		}
 		ratios.add(chain("walked-floor", OpenSets.files("walked-floor", "01/trn"), OpenSets.files("walked-floor", "01/tst")));
+		List<Path> map = new ArrayList<>();
+		for (String survey : List.of("2019-02-19", "2019-03-25", "2019-06-11")) {
+			map.addAll(OpenSets.files("twelve-surveys", survey));
+		}
+		ratios.add(chain("three of twelve surveys", map, OpenSets.files("twelve-surveys", "2019-07-03")));
 		ratios.add(chain("three-buildings", OpenSets.files("three-buildings", "Training"), OpenSets.files("three-buildings", "Testing")));
 		double mean = ratios.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
 		assertTrue(mean <= MOST_TO_WEIGHTED, "to three weighted: " + ratios);
