@@ -2,50 +2,23 @@ package org.cairnfield.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntUnaryOperator;
-import java.util.stream.Stream;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.testkit.OpenSets;
 import org.junit.jupiter.api.Test;
 
 /**
- * Openly published surveys, taken in without any option. Skipped where they are absent: the property or
- * environment variable CAIRNFIELD_DATA names their folder, otherwise {@code ../shared/data} beside the project.
- * Counts are those of the files' lines and columns.
+ * Openly published surveys, taken in without any option. Counts are those of the files' lines and columns.
  */
 class OpenSurveysTest {
-
-	private static List<Path> files(String set, String part) throws IOException {
-		Path folder = data().resolve(set);
-		assumeTrue(Files.isDirectory(folder), "skipped: no open survey data at " + folder);
-		try (Stream<Path> all = Files.walk(folder)) {
-			return all.filter(Files::isRegularFile).filter(f -> f.getFileName().toString().contains(part)).sorted().toList();
-		}
-	}
-
-	private static Path data() {
-		String told = System.getProperty("CAIRNFIELD_DATA", System.getenv("CAIRNFIELD_DATA"));
-		if (told != null) {
-			return Path.of(told);
-		}
-		// tests run in the project's root or in a module's folder below it
-		for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-			Path data = at.resolveSibling("shared").resolve("data");
-			if (Files.isDirectory(data)) {
-				return data;
-			}
-		}
-		return Path.of("..", "shared", "data");
-	}
 
 	private static Intake read(List<Path> files) throws IntakeException {
 		return SurveyIntake.read(files, IntakeOptions.GUESS, Progress.NONE);
@@ -61,7 +34,7 @@ class OpenSurveysTest {
 
 	@Test
 	void takesInThreeBuildings() throws IOException, IntakeException {
-		Intake training = read(files("three-buildings", "Training"));
+		Intake training = read(OpenSets.files("three-buildings", "Training"));
 		assertEquals(21_205, training.map().size());
 		assertEquals(0, training.quarantined());
 		assertEquals("100", training.notHeard());
@@ -73,7 +46,7 @@ class OpenSurveysTest {
 		assertEquals(45, training.map().x(0));
 		assertEquals(17.5, training.map().y(0));
 		assertEquals(-44, training.map().rssiDbm(0, 0, 1));
-		Intake test = read(files("three-buildings", "Testing"));
+		Intake test = read(OpenSets.files("three-buildings", "Testing"));
 		assertEquals(2_720, test.map().size());
 		assertEquals(0, test.quarantined());
 		assertEquals(List.of("1", "2", "3"), test.map().sites());
@@ -81,14 +54,14 @@ class OpenSurveysTest {
 
 	@Test
 	void countsTheAccessPointsOfThreeBuildingsApart() throws IOException, IntakeException {
-		Intake in = SurveyIntake.read(files("three-buildings", "Training"),
+		Intake in = SurveyIntake.read(OpenSets.files("three-buildings", "Training"),
 				IntakeOptions.GUESS.withAccessPointsPerSite(true), Progress.NONE);
 		assertEquals(154, in.map().accessPointCount());
 	}
 
 	@Test
 	void takesInGridAreas() throws IOException, IntakeException {
-		Intake in = read(files("grid-areas", ".csv"));
+		Intake in = read(OpenSets.files("grid-areas", ".csv"));
 		assertEquals(1740 + 5100 + 1920 + 5280 + 1620 + 4860, in.map().size());
 		assertEquals(0, in.quarantined());
 		assertEquals("-200", in.notHeard());
@@ -103,7 +76,7 @@ class OpenSurveysTest {
 
 	@Test
 	void takesInEachGridAreaAlone() throws IOException, IntakeException {
-		for (Path file : files("grid-areas", ".csv")) {
+		for (Path file : OpenSets.files("grid-areas", ".csv")) {
 			Intake in = read(List.of(file));
 			assertEquals("-200", in.notHeard(), file.toString());
 			assertEquals(5, in.map().accessPointCount(), file.toString());
@@ -113,7 +86,7 @@ class OpenSurveysTest {
 
 	@Test
 	void takesInAWalkedFloor() throws IOException, IntakeException {
-		Intake in = read(files("walked-floor", ".csv"));
+		Intake in = read(OpenSets.files("walked-floor", ".csv"));
 		assertEquals(3_400, in.map().size());
 		assertEquals(3_400, in.rowsRead());
 		assertEquals(0, in.quarantined());
@@ -124,12 +97,12 @@ class OpenSurveysTest {
 		assertEquals(1601130306000L, in.map().timeMillis(0));
 		// two routes carry the ids of a third
 		assertEquals("3400", in.sampleIds().get(3399));
-		assertEquals(List.of("0103100101", "0103100102"), read(files("walked-floor", "trn03")).sampleIds().subList(0, 2));
+		assertEquals(List.of("0103100101", "0103100102"), read(OpenSets.files("walked-floor", "trn03")).sampleIds().subList(0, 2));
 	}
 
 	@Test
 	void takesInTwelveSurveysOfAFloor() throws IOException, IntakeException {
-		Intake in = read(files("twelve-surveys", ".csv"));
+		Intake in = read(OpenSets.files("twelve-surveys", ".csv"));
 		assertEquals(11_120, in.map().size());
 		assertEquals(0, in.quarantined());
 		assertEquals(510, in.map().accessPointCount());

@@ -11,7 +11,7 @@ import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
 import org.cairnfield.curation.run.FileArchive;
 import org.cairnfield.curation.run.FileRun;
-import org.cairnfield.curation.run.Tables;
+import org.cairnfield.report.files.Tables;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.exchange.Intake;

@@ -10,7 +10,7 @@ import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.GateCheck;
 import org.cairnfield.curation.release.GateSet;
 import org.cairnfield.curation.release.ReleaseBook;
-import org.cairnfield.curation.release.ReleaseReport;
+import org.cairnfield.report.ReleaseReport;
 import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.exchange.TextFile;
 import picocli.CommandLine.Command;

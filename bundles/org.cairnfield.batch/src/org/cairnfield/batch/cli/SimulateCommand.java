@@ -9,7 +9,7 @@ import org.cairnfield.core.simulate.PlantedFault;
 import org.cairnfield.core.simulate.SimulatedArchive;
 import org.cairnfield.core.simulate.SimulatedSurvey;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.run.OutputFolder;
+import org.cairnfield.report.files.OutputFolder;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.ResultTable;
 import org.cairnfield.exchange.WideTable;

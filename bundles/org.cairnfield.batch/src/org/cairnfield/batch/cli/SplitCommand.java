@@ -12,7 +12,7 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.run.FileArchive;
 import org.cairnfield.curation.run.FileRun;
-import org.cairnfield.curation.run.Tables;
+import org.cairnfield.report.files.Tables;
 import org.cairnfield.curation.split.AddSplitsCommand;
 import org.cairnfield.curation.split.SplitMaker;
 import org.cairnfield.curation.split.SplitOnMap;

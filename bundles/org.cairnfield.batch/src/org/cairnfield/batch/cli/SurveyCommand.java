@@ -14,7 +14,7 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.run.OutputFolder;
+import org.cairnfield.report.files.OutputFolder;
 import org.cairnfield.curation.run.Threads;
 import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.exchange.Intake;

@@ -69,14 +69,15 @@ final class Table {
 		row("model.edit", "model core emf emf.edit");
 		row("archive", "model core emf emf.xmi jgit");
 		row("exchange", "model core csv gson projection sqlite");
-		row("curation", "archive exchange model.edit model core emf emf.edit charts svg gson");
-		row("batch", "curation archive exchange model.edit model core emf picocli gson application");
+		row("curation", "archive exchange model.edit model core emf emf.edit gson");
+		row("report", "curation archive exchange model.edit model core emf charts svg");
+		row("batch", "report curation archive exchange model.edit model core emf picocli gson application");
 		String below = "curation archive exchange model.edit model core emf emf.edit";
 		row("ui", "ui.charts " + below + " swt jface workbench application platform");
 		row("ui.charts", "core swt jface platform");
 		row("ui.plan", "ui ui.charts " + below + " gef swt jface workbench platform");
 		row("ui.review", "ui ui.charts " + below + " swt jface workbench platform");
-		row("ui.release", "ui ui.charts " + below + " swt jface workbench platform");
+		row("ui.release", "ui ui.charts report " + below + " swt jface workbench platform");
 	}
 
 	private Table() {

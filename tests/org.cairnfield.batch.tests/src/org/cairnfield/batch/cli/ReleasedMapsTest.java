@@ -28,6 +28,7 @@ import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.exchange.pack.DevicePack;
 import org.cairnfield.exchange.pack.PackAddresses;
 import org.cairnfield.exchange.pack.PackReader;
+import org.cairnfield.testkit.OpenSets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.split.SmallArchives;
-import org.cairnfield.curation.split.SmallMaps;
+import org.cairnfield.testkit.SmallMaps;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;

@@ -14,7 +14,8 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.Outcome;
 import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.curation.split.SmallArchives;
-import org.cairnfield.curation.split.SmallMaps;
+import org.cairnfield.curation.split.SmallRuns;
+import org.cairnfield.testkit.SmallMaps;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.model.Archive;
@@ -31,7 +32,7 @@ class SplitProposalsTest {
 
 	@Test
 	void offersTheStrayToTheGroupItIsLike() {
-		FileRun run = SmallMaps.run(0, 0.1);
+		FileRun run = SmallRuns.run(0, 0.1);
 		SplitProposals proposals = run.proposals();
 		assertTrue(proposals.open());
 		assertEquals(1, proposals.placements().size());
@@ -67,7 +68,7 @@ class SplitProposalsTest {
 
 	@Test
 	void whatIsTooWeakStaysNoise() {
-		FileRun run = SmallMaps.run(0, 1);
+		FileRun run = SmallRuns.run(0, 1);
 		assertTrue(run.proposals().open());
 		assertEquals(0, run.proposals().made());
 		assertEquals(1, run.proposals().unplaced());
@@ -76,11 +77,11 @@ class SplitProposalsTest {
 
 	@Test
 	void makesNoneWhereThereIsNoClusterOrNoNoise() {
-		SplitProposals none = SmallMaps.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(0, 3), 0, -1).proposals();
+		SplitProposals none = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(0, 3), 0, -1).proposals();
 		assertTrue(none.open());
 		assertEquals(0, none.made());
 		assertEquals(11, none.unplaced());
-		SplitProposals all = SmallMaps.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(1e6, 3), 0, -1).proposals();
+		SplitProposals all = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(1e6, 3), 0, -1).proposals();
 		assertFalse(all.open());
 		assertEquals(0, all.made() + all.unplaced());
 	}

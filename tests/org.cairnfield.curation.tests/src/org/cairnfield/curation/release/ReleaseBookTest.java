@@ -32,6 +32,7 @@ import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.model.Survey;
+import org.cairnfield.testkit.SmallArchive;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -20,6 +20,7 @@ import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.testkit.SmallArchive;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

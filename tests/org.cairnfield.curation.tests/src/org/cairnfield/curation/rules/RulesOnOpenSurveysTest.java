@@ -2,18 +2,14 @@ package org.cairnfield.curation.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
@@ -23,37 +19,16 @@ import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.IntakeOptions;
 import org.cairnfield.exchange.SurveyIntake;
+import org.cairnfield.testkit.OpenSets;
 import org.junit.jupiter.api.Test;
 
 /**
- * What the rules say of openly published surveys: known facts about them, and few words. Skipped where they are
- * absent: the property or environment variable CAIRNFIELD_DATA names their folder, otherwise {@code ../shared/data}
- * beside the project.
+ * What the rules say of openly published surveys: known facts about them, and few words.
  */
 class RulesOnOpenSurveysTest {
 
-	private static Path data() {
-		String told = System.getProperty("CAIRNFIELD_DATA", System.getenv("CAIRNFIELD_DATA"));
-		if (told != null) {
-			return Path.of(told);
-		}
-		for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-			Path data = at.resolveSibling("shared").resolve("data");
-			if (Files.isDirectory(data)) {
-				return data;
-			}
-		}
-		return Path.of("..", "shared", "data");
-	}
-
 	private static SurveyedMap read(String set, String part) throws IOException, IntakeException {
-		Path folder = data().resolve(set);
-		assumeTrue(Files.isDirectory(folder), "skipped: no open survey data at " + folder);
-		List<Path> files;
-		try (Stream<Path> all = Files.walk(folder)) {
-			files = all.filter(Files::isRegularFile).filter(f -> f.getFileName().toString().contains(part)).sorted().toList();
-		}
-		Intake in = SurveyIntake.read(files, IntakeOptions.GUESS, Progress.NONE);
+		Intake in = SurveyIntake.read(OpenSets.files(set, part), IntakeOptions.GUESS, Progress.NONE);
 		RadioMap map = in.map();
 		List<Survey> surveys = new ArrayList<>();
 		int[] surveyOf = new int[map.size()];

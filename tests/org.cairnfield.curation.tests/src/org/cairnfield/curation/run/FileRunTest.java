@@ -18,7 +18,8 @@ import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.maps.ArchiveMap;
-import org.cairnfield.curation.split.SmallMaps;
+import org.cairnfield.curation.split.SmallRuns;
+import org.cairnfield.testkit.SmallMaps;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.model.SurveyKind;
@@ -28,8 +29,8 @@ import org.junit.jupiter.api.Test;
 class FileRunTest {
 
 	private static FileRun run(RadioMap map, RadioMap test, long seed) {
-		FileArchive files = test == null ? FileArchive.heldOut(SmallMaps.intake(map), seed)
-				: FileArchive.of(SmallMaps.intake(map), SmallMaps.intake(test));
+		FileArchive files = test == null ? FileArchive.heldOut(SmallRuns.intake(map), seed)
+				: FileArchive.of(SmallRuns.intake(map), SmallRuns.intake(test));
 		return FileRun.measured(files, SplitRequest.automatic(seed).published(120, 3), ProposalRule.USUAL, Workers.inline());
 	}
 
@@ -89,13 +90,13 @@ class FileRunTest {
 
 	@Test
 	void choosesWhatIsLeftOpen() {
-		FileArchive files = FileArchive.of(SmallMaps.intake(SmallMaps.simulated(120)), SmallMaps.intake(SmallMaps.visit(40)));
+		FileArchive files = FileArchive.of(SmallRuns.intake(SmallMaps.simulated(120)), SmallRuns.intake(SmallMaps.visit(40)));
 		FileRun run = FileRun.measured(files, SplitRequest.automatic(1), ProposalRule.USUAL, Workers.inline());
 		assertTrue(run.tried().size() > 20, run.tried().size() + " tried");
 		assertEquals(run.tried().get(0).search(), run.split().getSearch());
 		Way chosen = run.measured().way("released");
 		assertTrue(chosen.ratio() < run.measured().way("split").ratio(), chosen::toString);
-		FileRun again = FileRun.measured(FileArchive.of(SmallMaps.intake(SmallMaps.simulated(120)), SmallMaps.intake(SmallMaps.visit(40))),
+		FileRun again = FileRun.measured(FileArchive.of(SmallRuns.intake(SmallMaps.simulated(120)), SmallRuns.intake(SmallMaps.visit(40))),
 				SplitRequest.automatic(1), ProposalRule.USUAL, Workers.inline());
 		assertEquals(run.tried(), again.tried());
 		assertEquals(run.split().getLabels(), again.split().getLabels());
@@ -103,7 +104,7 @@ class FileRunTest {
 
 	@Test
 	void namesThatAnArchiveCannotKeepBecomeNumbers() {
-		FileArchive files = FileArchive.of(SmallMaps.intake(SmallMaps.simulated(20), s -> s == 3 ? " " : "S" + s));
+		FileArchive files = FileArchive.of(SmallRuns.intake(SmallMaps.simulated(20), s -> s == 3 ? " " : "S" + s));
 		assertEquals(20, Arrays.stream(files.keys()).filter(Objects::nonNull).distinct().count());
 		assertEquals("04", files.keys()[3].sample());
 	}

@@ -16,6 +16,7 @@ import org.cairnfield.model.values.Ids;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.SampleTableBuilder;
 import org.cairnfield.model.values.Scope;
+import org.cairnfield.testkit.SmallMaps;
 
 /** Archives for tests, made of radio maps. */
 public final class SmallArchives {

@@ -17,6 +17,7 @@ import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.values.Scope;
+import org.cairnfield.testkit.SmallMaps;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.util.Diagnostic;
 import org.eclipse.emf.ecore.util.Diagnostician;
@@ -88,8 +89,8 @@ class SplitMakerTest {
 
 	@Test
 	void takesEpsilonInTheMiddleOfTheCurveOfComponents() {
-		Split split = make("reduced", Scope.ARCHIVE, false, SmallMaps.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty())).splits().get(0);
-		double[] curve = new SplitStudies(1).study(archive, Scope.ARCHIVE, SmallMaps.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty()))
+		Split split = make("reduced", Scope.ARCHIVE, false, SmallRuns.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty())).splits().get(0);
+		double[] curve = new SplitStudies(1).study(archive, Scope.ARCHIVE, SmallRuns.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty()))
 				.curve(SplitStudy.USUAL_MIN_PTS, workers).ascending();
 		assertEquals(curve[curve.length / 2], split.getEpsilon());
 		assertEquals(Search.PUBLISHED, split.getSearch());

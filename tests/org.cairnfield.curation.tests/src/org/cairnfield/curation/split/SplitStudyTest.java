@@ -19,6 +19,7 @@ import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Scope;
+import org.cairnfield.testkit.SmallMaps;
 import org.junit.jupiter.api.Test;
 
 class SplitStudyTest {
@@ -60,7 +61,7 @@ class SplitStudyTest {
 
 	@Test
 	void curveAscendsAndEndsWithTheStray() {
-		double[] curve = SmallMaps.run(0, 0.1).curve(workers).ascending();
+		double[] curve = SmallRuns.run(0, 0.1).curve(workers).ascending();
 		assertEquals(11, curve.length);
 		double[] sorted = curve.clone();
 		Arrays.sort(sorted);
@@ -72,7 +73,7 @@ class SplitStudyTest {
 
 	@Test
 	void leavesInfiniteKDistancesOutOfTheCurve() {
-		KDistanceCurve curve = SmallMaps.run(SmallMaps.twoGroupsAndAStray(), REQUEST.published(5, 12), 0, 0.1).curve(workers);
+		KDistanceCurve curve = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), REQUEST.published(5, 12), 0, 0.1).curve(workers);
 		assertEquals(0, curve.ascending().length);
 		assertTrue(curve.elbow().isEmpty());
 	}
@@ -121,11 +122,11 @@ class SplitStudyTest {
 
 	@Test
 	void reducesToPrincipalComponents() {
-		SplitRequest reduced = SmallMaps.reduced(0.9, OptionalDouble.of(40), OptionalInt.of(4));
+		SplitRequest reduced = SmallRuns.reduced(0.9, OptionalDouble.of(40), OptionalInt.of(4));
 		SplitStudy study = studies.study(archive, Scope.ARCHIVE, reduced);
 		assertTrue(study.components(workers) > 1);
 		assertEquals(0, study().components(workers));
-		FileRun two = SmallMaps.run(SmallMaps.twoGroupsAndAStray(), SmallMaps.reduced(0.99, OptionalDouble.of(4), OptionalInt.of(3)), 0, 0.1);
+		FileRun two = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), SmallRuns.reduced(0.99, OptionalDouble.of(4), OptionalInt.of(3)), 0, 0.1);
 		assertArrayEquals(new int[] { 5, 5 }, two.onMap().clustering().sizes());
 		assertTrue(two.onMap().clustering().isNoise(two.onMap().index(two.files().keys()[10])));
 		assertThrows(UnfitSurveyException.class, () -> study.choose(4, 1, workers));
