@@ -18,7 +18,7 @@ public final class Estimates {
 	private final int[] site;
 	private final int[] comparisons;
 
-	private Estimates(int n) {
+	Estimates(int n) {
 		x = new double[n];
 		y = new double[n];
 		floor = new int[n];

@@ -62,7 +62,16 @@ public record Search(boolean cut, int groupProbes, int cellProbes, boolean relat
 	 * @param seed  chooses the first centres of groups
 	 */
 	public SplitMap map(Signals signals, Clustering cells, long seed, Workers workers) {
-		SplitMap split = SplitMap.of(signals, cells, Centroids.Kind.MEAN, false);
+		return map(signals, cells, new int[0], seed, workers);
+	}
+
+	/**
+	 * The same with a pool that every query searches.
+	 *
+	 * @param pool noise samples of the cells, ascending
+	 */
+	public SplitMap map(Signals signals, Clustering cells, int[] pool, long seed, Workers workers) {
+		SplitMap split = SplitMap.of(signals, cells, Centroids.Kind.MEAN, pool);
 		return twoLevels() ? split.inTwoLevels(seed, workers) : split;
 	}
 

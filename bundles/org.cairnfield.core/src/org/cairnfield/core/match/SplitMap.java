@@ -1,6 +1,7 @@
 package org.cairnfield.core.match;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.KMeans;
@@ -40,15 +41,21 @@ public final class SplitMap {
 	 * @param keepPool whether noise is searched with every query, else it is left out
 	 */
 	public static SplitMap of(Signals signals, Clustering clustering, Centroids.Kind kind, boolean keepPool) {
-		int[] pool = new int[keepPool ? clustering.noise() : 0];
-		int count = 0;
-		for (int s = 0; s < clustering.size() && keepPool; s++) {
-			if (clustering.isNoise(s)) {
-				pool[count++] = s;
+		return of(signals, clustering, kind, keepPool ? IntStream.range(0, clustering.size()).filter(clustering::isNoise).toArray() : new int[0]);
+	}
+
+	/**
+	 * @param pool noise that is searched with every query, ascending; the rest of the noise is left out
+	 * @throws IllegalArgumentException where a sample of the pool has a cluster
+	 */
+	public static SplitMap of(Signals signals, Clustering clustering, Centroids.Kind kind, int[] pool) {
+		for (int s : pool) {
+			if (!clustering.isNoise(s)) {
+				throw new IllegalArgumentException("sample " + s + " is in the pool and in cluster " + clustering.label(s));
 			}
 		}
 		int[][] cells = clustering.members();
-		return new SplitMap(signals, Neighbours.rankByPlace(signals.map()), cells, pool,
+		return new SplitMap(signals, Neighbours.rankByPlace(signals.map()), cells, pool.clone(),
 				new PackedCells(signals, cells, pool), Centroids.of(signals, cells, kind), null, null);
 	}
 

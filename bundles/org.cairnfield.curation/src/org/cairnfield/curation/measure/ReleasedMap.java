@@ -33,13 +33,13 @@ import org.cairnfield.model.values.Scope;
 
 /**
  * What of an archive a device gets: the cleaned map, the clusters of the splits that count, with the noise samples that
- * reviewers have let in, and how they are searched. Noise that they have not is left out. Where nothing was split all samples
+ * reviewers have let in, those that they put in the pool, and how they are searched. Other noise is left out. Where nothing was split all samples
  * are one cluster, which is plain matching.
  *
  * @param map       samples kept, of training surveys, readings of access points kept
  * @param ids       names of the samples, {@code survey/sample}
  * @param signals   the map as the splits compare it
- * @param labels    cluster of each sample of the map, or {@link Clustering#NOISE}; clusters without gaps
+ * @param labels    cluster of each sample of the map, {@link #POOL} or {@link Clustering#NOISE}; clusters without gaps
  * @param before    the same before review
  * @param splits    ids of the splits that count; none where all is one cluster
  * @param search    how devices search it
@@ -52,6 +52,9 @@ import org.cairnfield.model.values.Scope;
  */
 public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[] labels, int[] before, List<String> splits, Search search,
 		long seed, int joined, Map<ReviewState, Integer> states, int awaiting, List<Agreement> agreement, List<String> notes) {
+
+	/** In place of a cluster: the sample is in the pool, which every query searches. */
+	public static final int POOL = -2;
 
 	/** Of the splits chosen for the next release. */
 	public static ReleasedMap of(Archive archive, ReviewPolicy policy) {
@@ -226,8 +229,10 @@ public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[]
 	/** The map made ready to be searched as a device does, in its own representation and distance. */
 	public SplitMap searched(Search by, Workers workers) {
 		Signals usual = Signals.of(map);
-		Clustering clusters = new Clustering(clusters() == 0 ? new int[labels.length] : labels, null);
-		return by.map(usual, by.cells(usual, clusters, seed, workers), seed, workers);
+		boolean plain = clusters() == 0;
+		Clustering clusters = new Clustering(plain ? new int[labels.length] : Arrays.stream(labels).map(l -> Math.max(l, Clustering.NOISE)).toArray(), null);
+		int[] pool = IntStream.range(0, labels.length).filter(s -> labels[s] == POOL && !plain).toArray();
+		return by.map(usual, by.cells(usual, clusters, seed, workers), pool, seed, workers);
 	}
 
 	/** The same with another map of the same samples. */
