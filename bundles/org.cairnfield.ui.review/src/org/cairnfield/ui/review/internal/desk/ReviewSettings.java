@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.propose.Bands;
+import org.cairnfield.curation.review.Reviewer;
 import org.cairnfield.ui.prefs.Preferences;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -67,9 +68,9 @@ public final class ReviewSettings {
 		node().flush();
 	}
 
-	/** Name that verdicts carry. */
-	public static String person() {
-		return Preferences.person().name();
+	/** Who sits at the workbench, and the policy set. */
+	static Reviewer reviewer() {
+		return new Reviewer(Preferences.person().name(), policy());
 	}
 
 	/** Tells of changes. */

@@ -60,18 +60,18 @@ final class EvidencePane implements DeskListener {
 		if (text.isDisposed()) {
 			return;
 		}
-		Evidence evidence = desk.evidence(desk.current());
-		Standing standing = evidence == null ? null : desk.verdicts().standing(evidence.sample());
+		Evidence evidence = desk.review().evidence().of(desk.review().current());
+		Standing standing = evidence == null ? null : desk.review().standings().of(evidence.sample());
 		if (evidence != null && evidence == shown && Objects.equals(standing, shownStanding)) {
 			return;
 		}
 		shown = evidence;
 		shownStanding = standing;
 		if (evidence == null) {
-			text.setText(desk.isBusy() ? "Computing the evidence …" : "Take up a sample of the queue: what speaks for and against it appears here.");
+			text.setText(desk.review().evidence().isWaiting() ? "Computing the evidence …" : "Take up a sample of the queue: what speaks for and against it appears here.");
 			return;
 		}
-		write(EvidenceText.of(evidence, place(evidence), standing, desk.evidence().basis(),
+		write(EvidenceText.of(evidence, place(evidence), standing, desk.review().evidence().table().basis(),
 				ZoneId.systemDefault()));
 	}
 

@@ -66,8 +66,8 @@ final class PairPane implements DeskListener {
 		if (page.isDisposed()) {
 			return;
 		}
-		Evidence evidence = desk.evidence(desk.current());
-		SplitOnMap onMap = desk.onMap();
+		Evidence evidence = desk.review().evidence().of(desk.review().current());
+		SplitOnMap onMap = desk.review().evidence().onMap();
 		SampleKey other = evidence == null ? null : carrier.getSelection() ? evidence.carrier() : evidence.nearest();
 		int first = evidence == null ? -1 : onMap.index(evidence.sample());
 		int second = other == null ? -1 : onMap.index(other);

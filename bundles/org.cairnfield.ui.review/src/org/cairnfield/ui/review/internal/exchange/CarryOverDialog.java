@@ -5,10 +5,10 @@ import java.util.List;
 
 import org.cairnfield.curation.decide.CarryOver;
 import org.cairnfield.curation.decide.CarrySource;
+import org.cairnfield.curation.review.VerdictTransfer;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
-import org.cairnfield.ui.review.internal.desk.VerdictExchange;
 import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
@@ -31,7 +31,7 @@ public final class CarryOverDialog extends TitleAreaDialog {
 	private Combo from;
 	private Label says;
 	private TextTable left;
-	private VerdictExchange.Preview preview;
+	private VerdictTransfer.Preview preview;
 
 	private CarryOverDialog(Shell parent, ReviewDesk desk) {
 		super(parent);
@@ -45,7 +45,7 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		if (desk.exchange().canCarry()) {
 			new CarryOverDialog(parent, desk).open();
 		} else {
-			desk.verdicts().refuse("No other split of this part of the archive has verdicts to carry over.");
+			desk.review().refuse("No other split of this part of the archive has verdicts to carry over.");
 		}
 	}
 
@@ -96,7 +96,7 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		});
 	}
 
-	private void show(VerdictExchange.Preview found) {
+	private void show(VerdictTransfer.Preview found) {
 		if (says.isDisposed()) {
 			return;
 		}

@@ -35,7 +35,7 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 			return null;
 		}
 		if (desk.split() == null) {
-			desk.verdicts().refuse("There is no split under review. Keep one in the view Split first.");
+			desk.review().refuse("There is no split under review. Keep one in the view Split first.");
 		} else {
 			way.accept(HandlerUtil.getActiveShell(event), desk);
 		}
@@ -55,7 +55,7 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 	private static void takeIn(Shell shell, ReviewDesk desk) {
 		String readOnly = desk.session().readOnlyReason().orElse(null);
 		if (readOnly != null) {
-			desk.verdicts().refuse("Nothing can be taken in: " + readOnly + '.');
+			desk.review().refuse("Nothing can be taken in: " + readOnly + '.');
 			return;
 		}
 		String chosen = dialog(shell, SWT.OPEN, "Import verdicts on split " + desk.split().getId(), "");

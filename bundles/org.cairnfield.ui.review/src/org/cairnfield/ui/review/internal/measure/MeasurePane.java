@@ -5,22 +5,22 @@ import java.util.Locale;
 import java.util.function.Function;
 
 import org.cairnfield.core.stats.Interval;
-import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.decide.ReviewPolicy;
+import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.Way;
-import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.curation.split.SplitOnMap;
+import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.ui.problem.Problems;
-import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.LatestWork;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.save.Damaged;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
@@ -118,7 +118,7 @@ final class MeasurePane implements DeskListener {
 			return;
 		}
 		Archive still = ArchiveCopy.of(desk.session().archive());
-		ReviewPolicy policy = desk.verdicts().standings().policy();
+		ReviewPolicy policy = desk.review().standings().all().policy();
 		String id = desk.split().getId();
 		of = desk.split();
 		problem = "";
@@ -146,7 +146,7 @@ final class MeasurePane implements DeskListener {
 		if (page.isDisposed()) {
 			return;
 		}
-		measure.setEnabled(desk.onMap() != null && desk.verdicts().standings() != null && !work.isBusy());
+		measure.setEnabled(desk.review().evidence().onMap() != null && desk.review().standings().all() != null && !work.isBusy());
 		cancel.setVisible(work.isBusy());
 		if (table.getInput() != (measured == null ? List.of() : measured.ways())) {
 			table.setInput(measured == null ? List.of() : measured.ways());

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.AuditPlan;
 import org.cairnfield.curation.decide.Standings;
-import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.propose.Band;
+import org.cairnfield.curation.review.ReviewSession;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
-import org.cairnfield.ui.review.internal.desk.VerdictDesk;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -43,7 +43,7 @@ final class AuditPane {
 		band = Marked.choice(page, "Ban&d", "review.audit.band", this::chosen);
 		GridDataFactory.fillDefaults().grab(true, false).hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(band);
 		look = Marked.button(page, "&Look at the drawn", "review.audit.look", this::look);
-		approve = Marked.button(page, "Approve the res&t", "review.audit.approve", () -> desk.verdicts().audit().approveRest(name()));
+		approve = Marked.button(page, "Approve the res&t", "review.audit.approve", () -> desk.review().approveRest(name()));
 		plan = Marked.line(page, "review.audit.plan", 4);
 		agreement = Marked.line(page, "review.agreement", 4);
 	}
@@ -53,14 +53,14 @@ final class AuditPane {
 	}
 
 	private void chosen() {
-		if (desk.verdicts().audit().looking().isPresent()) {
-			desk.verdicts().audit().look(null);
+		if (desk.review().audit().looking().isPresent()) {
+			desk.review().lookAtAudit(null);
 		}
 		show();
 	}
 
 	private void look() {
-		desk.verdicts().audit().look(desk.verdicts().audit().looking().isEmpty() ? name() : null);
+		desk.review().lookAtAudit(desk.review().audit().looking().isEmpty() ? name() : null);
 	}
 
 	/** Soon: plans need a look at the whole ledger, and the next sample must not wait for it. */
@@ -75,24 +75,24 @@ final class AuditPane {
 	}
 
 	void show() {
-		VerdictDesk verdicts = desk.verdicts();
-		boolean some = desk.evidence() != null && verdicts.standings() != null
-				&& desk.rows().stream().anyMatch(row -> row.evidence().made());
+		ReviewSession review = desk.review();
+		boolean some = desk.review().evidence().table() != null && review.standings().all() != null
+				&& desk.review().queue().rows().stream().anyMatch(row -> row.evidence().made());
 		Marked.shown(page, some);
 		if (!some) {
 			return;
 		}
-		List<Band> now = verdicts.policy().bands().all();
+		List<Band> now = review.reviewer().policy().bands().all();
 		if (!now.equals(bands)) {
 			bands = now;
 			band.setItems(bands.stream().map(Band::title).toArray(String[]::new));
 			band.select(bands.size() - 1);
 		}
-		Optional<AuditPlan> audit = verdicts.audit().looking().or(() -> verdicts.audit().of(name()));
+		Optional<AuditPlan> audit = review.audit().looking().or(() -> review.audit().of(name()));
 		boolean editable = desk.session().readOnlyReason().isEmpty();
 		boolean any = audit.filter(a -> !a.lot().isEmpty()).isPresent();
-		look.setText(verdicts.audit().looking().isPresent() ? "Back to the &whole queue" : "&Look at the drawn");
-		look.setEnabled(any || verdicts.audit().looking().isPresent());
+		look.setText(review.audit().looking().isPresent() ? "Back to the &whole queue" : "&Look at the drawn");
+		look.setEnabled(any || review.audit().looking().isPresent());
 		approve.setEnabled(editable && audit.filter(AuditPlan::isPassed).filter(a -> !a.rest().isEmpty()).isPresent());
 		Marked.say(plan, audit.map(this::describe).orElse(""));
 		Marked.say(agreement, agreement());
@@ -105,7 +105,7 @@ final class AuditPane {
 		}
 		String drawn = String.format(Locale.ROOT, "To approve this band at once, look at %d drawn of its %d proposals first; none may be wrong. "
 				+ "A band with more than %.3g %% wrong passes with a probability of %.0f %% at most.", audit.plan().size(),
-				audit.lot().size(), 100 * audit.limitShare(), 100 * (1 - desk.verdicts().policy().confidence()));
+				audit.lot().size(), 100 * audit.limitShare(), 100 * (1 - desk.review().reviewer().policy().confidence()));
 		if (audit.examined() == 0) {
 			return drawn;
 		}
@@ -118,10 +118,10 @@ final class AuditPane {
 
 	/** Whoever is still to give second verdicts is not told how often the first reviewer agrees. */
 	private String agreement() {
-		Standings standings = desk.verdicts().standings();
+		Standings standings = desk.review().standings().all();
 		Agreement of = standings.agreement();
 		int waiting = standings.awaitingSecond();
-		boolean blind = standings.all().stream().anyMatch(standing -> standing.canBeSecond(desk.verdicts().person()));
+		boolean blind = standings.all().stream().anyMatch(standing -> standing.canBeSecond(desk.review().reviewer().person()));
 		if (blind || of.kappa().items() == 0) {
 			return waiting == 0 ? "" : waiting + (waiting == 1 ? " verdict waits" : " verdicts wait") + " for a second reviewer.";
 		}

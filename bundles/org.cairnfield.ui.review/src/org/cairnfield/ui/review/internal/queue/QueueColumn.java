@@ -5,8 +5,8 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 import org.cairnfield.curation.propose.QueueOrder;
-import org.cairnfield.ui.review.internal.desk.QueueRow;
-import org.cairnfield.ui.review.internal.desk.VerdictDesk;
+import org.cairnfield.curation.review.QueueRow;
+import org.cairnfield.curation.review.ReviewStandings;
 import org.eclipse.swt.SWT;
 
 /** What the queue says of a sample. */
@@ -71,7 +71,7 @@ enum QueueColumn {
 	}
 
 	/** Texts of a row, in the order of the columns here. */
-	static String[] texts(QueueRow row, VerdictDesk verdicts) {
-		return Stream.of(values()).map(each -> each == STATE ? verdicts.stateText(row.key()) : each.text.apply(row)).toArray(String[]::new);
+	static String[] texts(QueueRow row, ReviewStandings standings) {
+		return Stream.of(values()).map(each -> each == STATE ? standings.text(row.key()) : each.text.apply(row)).toArray(String[]::new);
 	}
 }

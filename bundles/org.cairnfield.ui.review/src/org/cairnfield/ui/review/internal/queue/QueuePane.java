@@ -3,12 +3,12 @@ package org.cairnfield.ui.review.internal.queue;
 import java.util.Arrays;
 
 import org.cairnfield.curation.propose.QueueOrder;
+import org.cairnfield.curation.review.QueueFilter;
+import org.cairnfield.curation.review.QueueGrouping;
+import org.cairnfield.curation.review.QueueShown;
 import org.cairnfield.model.Split;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;
-import org.cairnfield.ui.review.internal.desk.QueueFilter;
-import org.cairnfield.ui.review.internal.desk.QueueGrouping;
-import org.cairnfield.ui.review.internal.desk.QueueShown;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.review.internal.desk.TypingGuard;
 import org.cairnfield.ui.review.internal.exchange.OfferBar;
@@ -49,7 +49,7 @@ final class QueuePane implements DeskListener {
 		Composite top = row(page, 5);
 		split = Marked.choice(top, "Spl&it", "review.split", this::chooseSplit);
 		GridDataFactory.fillDefaults().hint(110, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(split);
-		shown = combo(top, "Sho&w", "review.shown", () -> desk.arrange(desk.settings().withShown(QueueShown.values()[selected("shown")])));
+		shown = combo(top, "Sho&w", "review.shown", () -> desk.review().arrange(desk.review().queue().settings().withShown(QueueShown.values()[selected("shown")])));
 		for (QueueShown each : QueueShown.values()) {
 			shown.add(each.title());
 		}
@@ -67,11 +67,11 @@ final class QueuePane implements DeskListener {
 		typing.guard(filter);
 		Composite third = row(page, 4);
 		grouping = combo(third, "&Group", "review.grouping",
-				() -> desk.arrange(desk.settings().withGrouping(QueueGrouping.values()[selected("grouping")])));
+				() -> desk.review().arrange(desk.review().queue().settings().withGrouping(QueueGrouping.values()[selected("grouping")])));
 		for (QueueGrouping each : QueueGrouping.values()) {
 			grouping.add(each.title());
 		}
-		order = combo(third, "S&ort", "review.order", () -> desk.arrange(desk.settings().withOrder(QueueOrder.values()[selected("order")])));
+		order = combo(third, "S&ort", "review.order", () -> desk.review().arrange(desk.review().queue().settings().withOrder(QueueOrder.values()[selected("order")])));
 		for (QueueOrder each : QueueOrder.values()) {
 			order.add(each.title());
 		}
@@ -127,8 +127,8 @@ final class QueuePane implements DeskListener {
 	private void applyFilter() {
 		if (!page.isDisposed()) {
 			QueueFilter now = QueueFilter.of(filter.getText());
-			if (!now.equals(desk.settings().filter())) {
-				desk.arrange(desk.settings().withFilter(now));
+			if (!now.equals(desk.review().queue().settings().filter())) {
+				desk.review().arrange(desk.review().queue().settings().withFilter(now));
 			}
 		}
 	}
@@ -155,10 +155,10 @@ final class QueuePane implements DeskListener {
 		if (page.isDisposed()) {
 			return;
 		}
-		shown.select(desk.settings().shown().ordinal());
-		grouping.select(desk.settings().grouping().ordinal());
-		order.select(desk.settings().order().ordinal());
-		shown.setEnabled(desk.verdicts().audit().looking().isEmpty());
+		shown.select(desk.review().queue().settings().shown().ordinal());
+		grouping.select(desk.review().queue().settings().grouping().ordinal());
+		order.select(desk.review().queue().settings().order().ordinal());
+		shown.setEnabled(desk.review().audit().looking().isEmpty());
 		table.refill();
 		say();
 		audit.show();
@@ -181,22 +181,22 @@ final class QueuePane implements DeskListener {
 	}
 
 	private void say() {
-		count.setText(desk.countText());
-		count.setToolTipText(desk.countText().isEmpty() ? null : "Proposals on which you still have to decide");
+		count.setText(desk.review().countText());
+		count.setToolTipText(desk.review().countText().isEmpty() ? null : "Proposals on which you still have to decide");
 		String text = "";
 		if (desk.session() == null) {
 			text = "Open an archive to review the proposals of its splits.";
 		} else if (desk.split() == null) {
 			text = "There is no split yet. Make one in the view Split, with proposals.";
-		} else if (!desk.problem().isEmpty()) {
-			text = "✖ " + desk.problem();
-		} else if (desk.evidence() == null) {
+		} else if (!desk.review().evidence().problem().isEmpty()) {
+			text = "✖ " + desk.review().evidence().problem();
+		} else if (desk.review().evidence().table() == null) {
 			text = "Computing the evidence on each noise sample …";
-		} else if (desk.rows().isEmpty()) {
+		} else if (desk.review().queue().rows().isEmpty()) {
 			text = "Split " + desk.split().getId() + " has no proposals. Make them in the view Split, on the page of kept splits.";
-		} else if (desk.queue().lines().isEmpty()) {
+		} else if (desk.review().queue().list().lines().isEmpty()) {
 			text = "No line is so. Empty the filter, or show all.";
-		} else if (desk.isBusy()) {
+		} else if (desk.review().evidence().isWaiting()) {
 			text = "The map has changed; evidence is being computed anew …";
 		}
 		Marked.say(says, text);

@@ -7,9 +7,9 @@ import java.util.Set;
 
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.review.QueueList;
+import org.cairnfield.curation.review.QueueRow;
 import org.cairnfield.ui.review.internal.desk.Marked;
-import org.cairnfield.ui.review.internal.desk.QueueList;
-import org.cairnfield.ui.review.internal.desk.QueueRow;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
@@ -38,7 +38,7 @@ final class QueueTable {
 			column.setToolTipText(each.tip());
 			column.setMoveable(true);
 			if (each.order() != null) {
-				column.addListener(SWT.Selection, event -> desk.arrange(desk.settings().withOrder(each.order())));
+				column.addListener(SWT.Selection, event -> desk.review().arrange(desk.review().queue().settings().withOrder(each.order())));
 			}
 		}
 		table.setColumnOrder(QueueColumn.LEFT_TO_RIGHT.stream().mapToInt(QueueColumn::ordinal).toArray());
@@ -54,7 +54,7 @@ final class QueueTable {
 	}
 
 	private List<QueueList.Line> lines() {
-		return desk.queue().lines();
+		return desk.review().queue().list().lines();
 	}
 
 	private void fill(TableItem item, int index) {
@@ -69,13 +69,13 @@ final class QueueTable {
 			return;
 		}
 		QueueRow row = line.row();
-		item.setText(QueueColumn.texts(row, desk.verdicts()));
+		item.setText(QueueColumn.texts(row, desk.review().standings()));
 		item.setForeground(isSettled(row) ? muted() : null);
 	}
 
 	/** What is decided steps back; its state says so in words. */
 	private boolean isSettled(QueueRow row) {
-		Standing standing = desk.verdicts().standing(row.key());
+		Standing standing = desk.review().standings().of(row.key());
 		return standing != null && (standing.state() == ReviewState.APPROVED || standing.state() == ReviewState.REJECTED
 				|| standing.state() == ReviewState.SET_ASIDE);
 	}
@@ -87,7 +87,7 @@ final class QueueTable {
 	private void chosen() {
 		int index = table.getSelectionIndex();
 		if (index >= 0 && index < lines().size() && !lines().get(index).isHeading()) {
-			desk.show(lines().get(index).row().key());
+			desk.review().show(lines().get(index).row().key());
 		}
 	}
 
@@ -105,7 +105,7 @@ final class QueueTable {
 		String tip = null;
 		if (index >= 0 && index < lines().size() && !lines().get(index).isHeading()) {
 			QueueRow row = lines().get(index).row();
-			String state = desk.verdicts().stateText(row.key());
+			String state = desk.review().standings().text(row.key());
 			tip = row.summary() + (state.isEmpty() ? "" : '\n' + state);
 		}
 		if (!Objects.equals(tip, table.getToolTipText())) {
@@ -119,13 +119,13 @@ final class QueueTable {
 			return;
 		}
 		String heading = lines().get(index).heading();
-		Set<String> closed = new HashSet<>(desk.settings().closed());
+		Set<String> closed = new HashSet<>(desk.review().queue().settings().closed());
 		if (!closed.remove(heading)) {
 			closed.add(heading);
 		}
 		table.getDisplay().asyncExec(() -> {
 			if (!table.isDisposed()) {
-				desk.arrange(desk.settings().withClosed(closed));
+				desk.review().arrange(desk.review().queue().settings().withClosed(closed));
 				table.setSelection(index);
 			}
 		});
@@ -138,7 +138,7 @@ final class QueueTable {
 		table.setItemCount(lines().size());
 		table.setSortColumn(null);
 		for (QueueColumn each : QueueColumn.values()) {
-			if (each.order() == desk.settings().order()) {
+			if (each.order() == desk.review().queue().settings().order()) {
 				table.setSortColumn(table.getColumn(each.ordinal()));
 			}
 		}
@@ -157,7 +157,7 @@ final class QueueTable {
 
 	/** Selects the sample in hand. */
 	void select() {
-		int index = desk.queue().lineOf(desk.current());
+		int index = desk.review().queue().list().lineOf(desk.review().current());
 		if (index < 0) {
 			table.deselectAll();
 		} else if (index != table.getSelectionIndex() || table.getSelectionCount() == 0) {

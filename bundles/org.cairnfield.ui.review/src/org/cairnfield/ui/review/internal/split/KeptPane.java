@@ -217,7 +217,7 @@ final class KeptPane implements DeskListener {
 	private ClusterBars.State after(Split split, ClusterBars.State before) {
 		int[] after = before.sizes().clone();
 		int noise = before.noise();
-		for (Proposal proposal : desk.approved()) {
+		for (Proposal proposal : desk.review().standings().approved(desk.split())) {
 			if (proposal.cluster() < after.length) {
 				after[proposal.cluster()]++;
 				noise--;
@@ -235,10 +235,10 @@ final class KeptPane implements DeskListener {
 				+ split.getDistance() + " distance of " + split.getRepresentation() + " levels.");
 		text.add("Search: " + TriedSearches.words(split) + '.');
 		text.add(proposals(split) == 0 ? "It has no proposals."
-				: SplitWords.count(proposals(split), "proposal", "proposals") + ", r from " + split.getThreshold() + ". " + desk.countText());
-		if (desk.onMap() != null && desk.onMap().gone() + desk.onMap().added() > 0) {
-			text.add("▲ The map has changed since: " + SplitWords.count(desk.onMap().gone(), "sample", "samples") + " of it gone, "
-					+ desk.onMap().added() + " new. Split anew to take them in.");
+				: SplitWords.count(proposals(split), "proposal", "proposals") + ", r from " + split.getThreshold() + ". " + desk.review().countText());
+		if (desk.review().evidence().onMap() != null && desk.review().evidence().onMap().gone() + desk.review().evidence().onMap().added() > 0) {
+			text.add("▲ The map has changed since: " + SplitWords.count(desk.review().evidence().onMap().gone(), "sample", "samples") + " of it gone, "
+					+ desk.review().evidence().onMap().added() + " new. Split anew to take them in.");
 		}
 		return text.toString();
 	}

@@ -3,7 +3,7 @@ package org.cairnfield.ui.review.internal.verdict;
 import java.util.Map;
 import java.util.function.Consumer;
 
-import org.cairnfield.ui.review.internal.desk.Choice;
+import org.cairnfield.curation.review.Choice;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -13,10 +13,10 @@ import org.eclipse.core.runtime.IExecutableExtension;
 /** The keys of the reviewer; which one a handler is for stands after the class name in plugin.xml. */
 public final class VerdictHandler extends AbstractHandler implements IExecutableExtension {
 
-	private static final Map<String, Consumer<ReviewDesk>> KEYS = Map.of("APPROVE", desk -> desk.verdicts().decide(Choice.APPROVE),
-			"REJECT", desk -> desk.verdicts().decide(Choice.REJECT), "DEFER", desk -> desk.verdicts().decide(Choice.DEFER), "FAULTY",
-			desk -> desk.verdicts().decide(Choice.FAULTY), "NEXT", desk -> desk.walk(1), "BACK", desk -> desk.walk(-1), "REASON",
-			ReviewDesk::askReason, "TAKE_BACK", desk -> desk.verdicts().takeBack());
+	private static final Map<String, Consumer<ReviewDesk>> KEYS = Map.of("APPROVE", desk -> desk.review().decide(Choice.APPROVE),
+			"REJECT", desk -> desk.review().decide(Choice.REJECT), "DEFER", desk -> desk.review().decide(Choice.DEFER), "FAULTY",
+			desk -> desk.review().decide(Choice.FAULTY), "NEXT", desk -> desk.review().walk(1), "BACK", desk -> desk.review().walk(-1), "REASON",
+			ReviewDesk::askReason, "TAKE_BACK", desk -> desk.review().takeBack());
 
 	private Consumer<ReviewDesk> key;
 

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.curation.decide.ReasonCode;
+import org.cairnfield.curation.review.Choice;
+import org.cairnfield.curation.review.Draft;
 import org.cairnfield.model.Decision;
-import org.cairnfield.ui.review.internal.desk.Choice;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
@@ -59,12 +60,12 @@ final class VerdictPane implements DeskListener {
 		decide(keys, "defer  D", "review.defer", Choice.DEFER, "Somebody decides later; a release waits for it");
 		decide(keys, "faulty  F", "review.faulty", Choice.FAULTY, "The sample is set aside, and its proposal rejected");
 		space(keys);
-		back = Marked.button(keys, "back  B", "review.back", () -> desk.walk(-1));
+		back = Marked.button(keys, "back  B", "review.back", () -> desk.review().walk(-1));
 		back.setToolTipText("The line before");
-		next = Marked.button(keys, "next  N", "review.next", () -> desk.walk(1));
+		next = Marked.button(keys, "next  N", "review.next", () -> desk.review().walk(1));
 		next.setToolTipText("The next sample that is left to decide");
 		space(keys);
-		undo = Marked.button(keys, "undo  Ctrl+Z", "review.undo", () -> desk.verdicts().undo());
+		undo = Marked.button(keys, "undo  Ctrl+Z", "review.undo", () -> desk.undo());
 		undo.setToolTipText("Takes the last change of the archive back; Delete takes back your verdict on this sample, however old");
 		new Label(page, SWT.NONE).setText("reason  T");
 		reason = Marked.named(Marked.id(new Combo(page, SWT.READ_ONLY), "review.reason"), "Reason");
@@ -96,7 +97,7 @@ final class VerdictPane implements DeskListener {
 	}
 
 	private void decide(Composite parent, String title, String id, Choice choice, String tip) {
-		Button button = Marked.button(parent, title, id, () -> desk.verdicts().decide(choice));
+		Button button = Marked.button(parent, title, id, () -> desk.review().decide(choice));
 		button.setToolTipText(tip);
 		deciding.add(button);
 	}
@@ -114,7 +115,7 @@ final class VerdictPane implements DeskListener {
 
 	private void draft() {
 		if (!filling) {
-			desk.verdicts().setDraft(codes.get(Math.max(0, reason.getSelectionIndex())), text.getText());
+			desk.review().setDraft(new Draft(codes.get(Math.max(0, reason.getSelectionIndex())), text.getText()));
 		}
 	}
 
@@ -158,25 +159,25 @@ final class VerdictPane implements DeskListener {
 			return;
 		}
 		boolean editable = desk.session() != null && desk.session().readOnlyReason().isEmpty();
-		boolean some = desk.current() != null;
+		boolean some = desk.review().current() != null;
 		deciding.forEach(button -> button.setEnabled(editable && some));
 		back.setEnabled(some);
 		next.setEnabled(some);
 		undo.setEnabled(editable && desk.session().commands().canUndo());
 		filling = true;
-		int code = Math.max(0, codes.indexOf(desk.verdicts().draftReason()));
+		int code = Math.max(0, codes.indexOf(desk.review().draft().reason()));
 		if (reason.getSelectionIndex() != code) {
 			reason.select(code);
 		}
-		if (!text.getText().equals(desk.verdicts().draftText())) {
-			text.setText(desk.verdicts().draftText());
+		if (!text.getText().equals(desk.review().draft().text())) {
+			text.setText(desk.review().draft().text());
 		}
 		filling = false;
-		String message = desk.verdicts().message();
+		String message = desk.review().message().text();
 		if (message.isEmpty()) {
-			message = !some ? "" : "You are " + desk.verdicts().person() + ". One key decides, and the next sample comes at once.";
+			message = !some ? "" : "You are " + desk.review().reviewer().person() + ". One key decides, and the next sample comes at once.";
 		} else {
-			message = (desk.verdicts().isRefused() ? "✖ " : "✔ ") + message;
+			message = (desk.review().message().refused() ? "✖ " : "✔ ") + message;
 		}
 		if (!says.getText().equals(message.replace("&", "&&"))) {
 			says.setText(message.replace("&", "&&"));

@@ -6,22 +6,37 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Round;
-import org.cairnfield.ui.review.internal.desk.Rows;
+import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.review.internal.evidence.EvidenceText.Line;
 import org.cairnfield.ui.review.internal.evidence.EvidenceText.Style;
 import org.junit.jupiter.api.Test;
 
 class EvidenceTextTest {
+
+	private static Evidence evidence(String id, int cluster, double r) {
+		return evidence(id, true, cluster, r, cluster);
+	}
+
+	private static Evidence evidence(String id, boolean made, int cluster, double r, int nearestCluster, Warning... warnings) {
+		Set<Warning> all = EnumSet.noneOf(Warning.class);
+		all.addAll(Set.of(warnings));
+		return new Evidence(new SampleKey("sh-spring", id), 0, made, cluster, r, 0.11, new SampleKey("sh-spring", "C"),
+				new SampleKey("sh-spring", "N"), 12, nearestCluster, 1.8, new SampleKey("sh-spring", "M"), true, 0.9, 5, 5, 2.4, 0.5, 0.8,
+				1.2, 3.4, 0.4, new Effect(-0.02, 3, 120, 0.4), all);
+	}
 
 	private static List<Line> lines(Evidence evidence, Standing standing) {
 		return EvidenceText.of(evidence, "Tide House, floor 1", standing, "120 test samples", ZoneOffset.UTC);
@@ -32,18 +47,18 @@ class EvidenceTextTest {
 	}
 
 	private static LedgerEntry entry(String id, Decision decision, String reason, String supersedes) {
-		return new LedgerEntry(id, "archive", Rows.evidence("A", 7, 0.9).sample(), 7, decision, reason, null, "mq",
+		return new LedgerEntry(id, "archive", evidence("A", 7, 0.9).sample(), 7, decision, reason, null, "mq",
 				Instant.parse("2026-03-12T10:15:00Z"), supersedes, Round.FIRST, null, null, null);
 	}
 
 	private static Standing standing(ReviewState state, List<LedgerEntry> entries, LedgerEntry first, boolean stale, boolean hidden) {
-		return new Standing(Rows.evidence("A", 7, 0.9).sample(), Optional.empty(), true, state, entries, Optional.ofNullable(first),
+		return new Standing(evidence("A", 7, 0.9).sample(), Optional.empty(), true, state, entries, Optional.ofNullable(first),
 				Optional.empty(), Optional.empty(), stale, false, hidden);
 	}
 
 	@Test
 	void asksThreeQuestionsAndAnswersWithFigures() {
-		List<Line> lines = lines(Rows.evidence("A", 7, 0.943), null);
+		List<Line> lines = lines(evidence("A", 7, 0.943), null);
 		List<String> questions = lines.stream().filter(line -> line.style() == Style.QUESTION).map(Line::text).toList();
 		assertEquals(List.of("Does it belong there?  nothing against it", "Is its place right?  nothing against it",
 				"Are its readings sound?  nothing against it", "What would approving it alone do?"), questions);
@@ -55,7 +70,7 @@ class EvidenceTextTest {
 
 	@Test
 	void putsEachWarningUnderItsQuestion() {
-		List<Line> lines = lines(Rows.evidence("A", true, 7, 0.9, 2, Warning.NEAREST_DIFFERS, Warning.READINGS_DOUBTFUL), null);
+		List<Line> lines = lines(evidence("A", true, 7, 0.9, 2, Warning.NEAREST_DIFFERS, Warning.READINGS_DOUBTFUL), null);
 		int belongs = lines.indexOf(new Line(Style.QUESTION, "Does it belong there?  look closer"));
 		assertEquals(Style.WARNING, lines.get(belongs + 1).style());
 		int readings = lines.indexOf(new Line(Style.QUESTION, "Are its readings sound?  look closer"));
@@ -67,7 +82,7 @@ class EvidenceTextTest {
 	void strikesSupersededVerdictsThrough() {
 		LedgerEntry old = entry("1", Decision.APPROVE, "fits", null);
 		LedgerEntry now = entry("2", Decision.REJECT, "far", "1");
-		List<Line> lines = lines(Rows.evidence("A", 7, 0.9), standing(ReviewState.REJECTED, List.of(old, now), now, false, false));
+		List<Line> lines = lines(evidence("A", 7, 0.9), standing(ReviewState.REJECTED, List.of(old, now), now, false, false));
 		assertTrue(lines.contains(new Line(Style.STRUCK, "approve: the evidence agrees  mq, 12 Mar 2026, 10:15")));
 		assertTrue(lines.contains(new Line(Style.PLAIN, "reject: too far from the cluster  mq, 12 Mar 2026, 10:15")));
 	}
@@ -75,21 +90,21 @@ class EvidenceTextTest {
 	@Test
 	void strikesStaleVerdictsThroughAndSaysWhy() {
 		LedgerEntry old = entry("1", Decision.APPROVE, "fits", null);
-		List<Line> lines = lines(Rows.evidence("A", 7, 0.9), standing(ReviewState.STALE, List.of(old), old, true, false));
+		List<Line> lines = lines(evidence("A", 7, 0.9), standing(ReviewState.STALE, List.of(old), old, true, false));
 		assertEquals(1, lines.stream().filter(line -> line.style() == Style.STRUCK).count());
 		assertTrue(says(lines, "no longer counts"));
 	}
 
 	@Test
 	void tellsASecondReviewerNothingOfTheFirst() {
-		List<Line> lines = lines(Rows.evidence("A", 7, 0.9), standing(ReviewState.UNDECIDED, List.of(), null, false, true));
+		List<Line> lines = lines(evidence("A", 7, 0.9), standing(ReviewState.UNDECIDED, List.of(), null, false, true));
 		assertTrue(says(lines, "Somebody else has decided"));
 		assertFalse(says(lines, "approve:"));
 	}
 
 	@Test
 	void neverCallsStrengthQuality() {
-		assertTrue(says(lines(Rows.evidence("A", 7, 0.9), null), "r says where it fits, not whether it is good."));
+		assertTrue(says(lines(evidence("A", 7, 0.9), null), "r says where it fits, not whether it is good."));
 	}
 
 	@Test

@@ -1,4 +1,4 @@
-package org.cairnfield.ui.review.internal.desk;
+package org.cairnfield.curation.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;

@@ -1,4 +1,4 @@
-package org.cairnfield.ui.review.internal.desk;
+package org.cairnfield.curation.review;
 
 import java.util.ArrayList;
 import java.util.HashMap;

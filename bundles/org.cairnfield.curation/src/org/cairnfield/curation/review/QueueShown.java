@@ -1,0 +1,34 @@
+package org.cairnfield.curation.review;
+
+import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.decide.Standing;
+
+/** Which samples the queue lists. */
+public enum QueueShown {
+	ALL("all"), LEFT("left to decide"), DISPUTED("disagreements"), STALE("stale verdicts"), DEFERRED("deferred"),
+	DECIDED("decided"), UNPLACED("unplaced");
+
+	private final String title;
+
+	QueueShown(String title) {
+		this.title = title;
+	}
+
+	/** For a person. */
+	public String title() {
+		return title;
+	}
+
+	boolean shows(QueueRow row, Standing standing) {
+		ReviewState state = standing.state();
+		return switch (this) {
+			case ALL -> true;
+			case LEFT -> row.evidence().made() && PersonalStandings.isLeft(standing);
+			case DISPUTED -> state == ReviewState.DISPUTED;
+			case STALE -> state == ReviewState.STALE;
+			case DEFERRED -> state == ReviewState.DEFERRED;
+			case DECIDED -> state == ReviewState.APPROVED || state == ReviewState.REJECTED;
+			case UNPLACED -> !row.evidence().made();
+		};
+	}
+}

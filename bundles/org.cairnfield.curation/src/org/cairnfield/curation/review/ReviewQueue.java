@@ -1,0 +1,71 @@
+package org.cairnfield.curation.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+import org.cairnfield.curation.propose.Band;
+import org.cairnfield.curation.propose.Bands;
+import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.propose.EvidenceTable;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.edit.SampleRef;
+
+/** The noise samples of a split in the order and selection in which a reviewer walks through them. */
+public final class ReviewQueue {
+
+	private QueueSettings settings = QueueSettings.USUAL;
+	private List<QueueRow> rows = List.of();
+	private QueueList list = QueueList.EMPTY;
+
+	ReviewQueue() {
+	}
+
+	/** Nothing to walk through; how it is listed stays. */
+	void clear() {
+		rows = List.of();
+		list = QueueList.EMPTY;
+	}
+
+	/** Takes all noise samples on which there is evidence. */
+	void fill(Archive archive, EvidenceTable evidence, Bands bands) {
+		ArchiveIndex index = ArchiveIndex.of(archive);
+		List<QueueRow> all = new ArrayList<>();
+		for (Evidence each : evidence.all()) {
+			all.add(new QueueRow(each, bands.of(each.strengthR()).map(Band::name).orElse(""),
+					index.sample(each.sample()).map(ReviewQueue::floor).orElse("")));
+		}
+		rows = all;
+	}
+
+	private static String floor(SampleRef ref) {
+		Site site = ref.survey().getSite();
+		int level = ref.survey().table().floorLevel(ref.row());
+		return (site == null ? "" : ModelText.name(site) + ", ") + "floor " + level;
+	}
+
+	/** Lists it again, with what was decided since in its place. */
+	void arrange(QueueSettings now, Predicate<QueueRow> wanted) {
+		settings = now;
+		rows = rows.stream().sorted((a, b) -> settings.order().comparator().compare(a.evidence(), b.evidence())).toList();
+		list = QueueList.of(rows, wanted, settings.grouping(), settings.closed());
+	}
+
+	/** How it is listed. */
+	public QueueSettings settings() {
+		return settings;
+	}
+
+	/** All, in order, listed or not. */
+	public List<QueueRow> rows() {
+		return rows;
+	}
+
+	/** As it is listed. */
+	public QueueList list() {
+		return list;
+	}
+}

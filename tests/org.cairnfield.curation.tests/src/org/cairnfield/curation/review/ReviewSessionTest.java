@@ -1,0 +1,264 @@
+package org.cairnfield.curation.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.ReviewPolicy;
+import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.split.SmallArchives;
+import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.MoveSampleCommand;
+import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.values.SampleKey;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReviewSessionTest {
+
+	private final SessionFixture f = new SessionFixture();
+	private final ReviewSession session = f.session;
+
+	private List<SampleKey> listed() {
+		return session.queue().list().lines().stream().filter(line -> !line.isHeading()).map(line -> line.row().key()).toList();
+	}
+
+	private ReviewState state(SampleKey sample) {
+		return session.standings().of(sample).state();
+	}
+
+	private void approve() {
+		session.setDraft(new Draft("known-place", ""));
+		assertTrue(session.decide(Choice.APPROVE), session.message().text());
+	}
+
+	@Test
+	void beginsWithTheFirstSampleToDecideOnceTheEvidenceHasCome() {
+		assertEquals("whole", session.split().getId());
+		assertTrue(session.evidence().isWaiting());
+		assertNull(session.current());
+		f.compute();
+		assertFalse(session.evidence().isWaiting());
+		assertEquals(listed().get(0), session.current());
+		assertEquals(session.current(), session.evidence().of(session.current()).sample());
+	}
+
+	@Test
+	void takesUpTheNextSampleAsSoonAsOneIsDecidedAndBeforeTheLedgerIsRead() {
+		f.compute();
+		List<SampleKey> before = listed();
+		approve();
+		assertEquals(before.get(1), session.current());
+		assertEquals(ReviewState.APPROVED, state(before.get(0)));
+		assertEquals(before, listed(), "a verdict moves no line");
+		assertEquals(ReviewState.UNDECIDED, session.standings().all().of(before.get(0)).orElseThrow().state());
+		session.ledgersChanged();
+		assertEquals(ReviewState.APPROVED, session.standings().all().of(before.get(0)).orElseThrow().state());
+		assertEquals(before.get(1), session.current());
+		assertEquals(Draft.EMPTY, session.draft());
+	}
+
+	@Test
+	void takesASampleInHandAgainWhoseVerdictIsUndone() {
+		f.compute();
+		SampleKey first = session.current();
+		approve();
+		f.stack.undo();
+		session.undone("Approve");
+		assertEquals(first, session.current());
+		assertEquals(ReviewState.UNDECIDED, state(first));
+		assertEquals("Undone: Approve.", session.message().text());
+	}
+
+	@Test
+	void dropsEvidenceOfAnEarlierStateOfTheMap() {
+		EvidenceRequest early = f.wanted.get(0);
+		SampleRef ref = ArchiveIndex.of(f.archive).sample(f.split.getProposals().all().get(0).sample()).orElseThrow();
+		f.stack.execute(new MoveSampleCommand(ref, ref.sample().xMetres() + 30, ref.sample().yMetres()));
+		session.archiveChanged();
+		session.accept(early.compute(Workers.inline()));
+		assertFalse(session.evidence().isKnown());
+		assertEquals(2, f.wanted.size());
+		f.compute();
+		assertTrue(session.evidence().isKnown());
+		session.archiveChanged();
+		assertEquals(2, f.wanted.size(), "nothing has changed since");
+	}
+
+	@Test
+	void keepsTheSampleInHandWhenEvidenceIsComputedAgain() {
+		f.compute();
+		session.walk(1);
+		SampleKey inHand = session.current();
+		SampleRef ref = ArchiveIndex.of(f.archive).sample(listed().get(5)).orElseThrow();
+		f.stack.execute(new MoveSampleCommand(ref, ref.sample().xMetres() + 1, ref.sample().yMetres()));
+		session.archiveChanged();
+		f.compute();
+		assertEquals(inHand, session.current());
+	}
+
+	@Test
+	void reportsWhyEvidenceCouldNotBeComputed() {
+		session.evidenceFailed("the survey is empty");
+		assertEquals("the survey is empty", session.evidence().problem());
+		assertFalse(session.evidence().isWaiting());
+	}
+
+	@Test
+	void refusesToDecideInAnArchiveThatCannotBeChanged() {
+		f.compute();
+		f.readOnly = "another program has it open";
+		assertFalse(session.decide(Choice.DEFER));
+		assertTrue(session.message().refused());
+		assertEquals("Nothing can be decided: another program has it open.", session.message().text());
+		assertTrue(f.archive.getLedgers().isEmpty());
+	}
+
+	@Test
+	void refusesToRejectWithoutAReasonOfTheEvidenceOrTheReviewer() {
+		f.compute();
+		SampleKey sound = session.queue().rows().stream().filter(row -> row.evidence().made() && row.evidence().warnings().isEmpty())
+				.findFirst().orElseThrow().key();
+		session.show(sound);
+		assertFalse(session.decide(Choice.REJECT));
+		assertEquals("The evidence gives no reason to reject " + sound.sample() + ": choose one (T), then press R.", session.message().text());
+		session.setDraft(new Draft("far", ""));
+		assertTrue(session.decide(Choice.REJECT));
+	}
+
+	@Test
+	void listsWhatIsAskedForAndKeepsThatForTheNextSplit() {
+		f.compute();
+		SampleKey first = session.current();
+		session.decide(Choice.DEFER);
+		session.ledgersChanged();
+		session.arrange(session.queue().settings().withShown(QueueShown.DEFERRED));
+		assertEquals(List.of(first), listed());
+		SmallArchives.split(f.archive, "fine", 80, 4);
+		session.choose("fine");
+		assertEquals(List.of(), listed());
+		assertEquals(QueueShown.DEFERRED, session.queue().settings().shown());
+		f.compute();
+		session.arrange(session.queue().settings().withShown(QueueShown.ALL));
+		assertEquals(session.queue().rows().size(), listed().size());
+	}
+
+	@Test
+	void hidesTheFirstVerdictFromTheSecondReviewerAndQueuesTheDisagreement() {
+		session.setReviewer(new Reviewer("M.Q.", ReviewPolicy.USUAL.withSecond(Set.of("loose", "fair", "close"))));
+		f.compute();
+		SampleKey sample = session.current();
+		approve();
+		session.ledgersChanged();
+		session.show(sample);
+		session.setDraft(new Draft("known-place", ""));
+		assertFalse(session.decide(Choice.APPROVE));
+		assertEquals("You gave the first verdict on " + sample.sample() + ", so somebody else has to give the second.", session.message().text());
+		session.setReviewer(new Reviewer("J.T.", session.reviewer().policy()));
+		assertEquals(ReviewMessage.NONE, session.message());
+		assertTrue(session.standings().of(sample).hidden());
+		assertEquals("2nd review", session.standings().text(sample));
+		session.show(sample);
+		session.setDraft(new Draft("far", ""));
+		assertTrue(session.decide(Choice.REJECT));
+		SampleKey next = session.current();
+		assertNotEquals(sample, next);
+		session.ledgersChanged();
+		assertEquals(ReviewState.DISPUTED, state(sample));
+		assertEquals(next, session.current(), "one's own verdict brings nothing back");
+	}
+
+	@Test
+	void looksAtTheDrawnSamplesAndThenApprovesTheRestOfABand() {
+		f.compute();
+		String band = session.reviewer().policy().bands().all().stream().map(each -> each.name())
+				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size() - session.audit().of(b).orElseThrow().lot().size()).orElseThrow();
+		assertFalse(session.approveRest(band));
+		assertTrue(session.message().refused());
+		session.lookAtAudit(band);
+		Set<SampleKey> drawn = Set.copyOf(session.audit().looking().orElseThrow().drawn());
+		assertEquals(drawn, Set.copyOf(listed()));
+		assertTrue(drawn.contains(session.current()));
+		for (int i = 0; i < drawn.size(); i++) {
+			approve();
+			session.ledgersChanged();
+		}
+		int rest = session.audit().of(band).orElseThrow().rest().size();
+		assertTrue(rest > 0);
+		assertTrue(session.approveRest(band), session.message().text());
+		assertEquals(rest + " proposals of band " + band + " approved after the audit.", session.message().text());
+		assertTrue(session.audit().looking().isEmpty());
+		assertEquals(drawn.size() + rest, session.standings().approved(f.split).size());
+	}
+
+	@Test
+	void takesBackAVerdictHoweverOld() {
+		f.compute();
+		SampleKey sample = session.current();
+		approve();
+		session.savePointMade();
+		session.show(sample);
+		assertTrue(session.takeBack());
+		assertEquals(ReviewState.UNDECIDED, state(sample));
+		assertFalse(session.takeBack());
+		assertTrue(session.message().refused());
+	}
+
+	@Test
+	void holdsNothingOfAnArchiveWithoutSplits() {
+		ReviewSession empty = new ReviewSession(ReviewedArchive.none(), new Reviewer("M.Q.", ReviewPolicy.USUAL), f.clock, ReviewListener.NONE);
+		empty.archiveChanged();
+		assertNull(empty.split());
+		assertFalse(empty.decide(Choice.APPROVE));
+		assertFalse(empty.takeBack());
+		assertEquals("", empty.countText());
+	}
+
+	@Test
+	void takesInATableUnlessTheArchiveHasChangedSinceItWasRead(@TempDir Path folder) throws Exception {
+		f.compute();
+		VerdictTransfer transfer = new VerdictTransfer(session);
+		Path file = folder.resolve("verdicts.csv");
+		assertEquals(session.queue().rows().size(), transfer.export(file).call());
+		List<String> lines = Files.readAllLines(file);
+		int decision = List.of(lines.get(0).split(",")).indexOf("decision");
+		Files.write(file, lines.stream().map(line -> {
+			String[] fields = line.split(",", -1);
+			fields[decision] = line.equals(lines.get(0)) ? "decision" : "defer";
+			return String.join(",", fields);
+		}).collect(Collectors.toList()));
+		VerdictTransfer.Table table = transfer.read(file).call();
+		session.decide(Choice.DEFER);
+		assertEquals(List.of(), transfer.take(table));
+		assertEquals("The archive has changed while the table was read; take it in again.", session.message().text());
+		session.ledgersChanged();
+		transfer.take(transfer.read(file).call());
+		assertFalse(session.message().refused(), session.message().text());
+		assertTrue(session.queue().rows().stream().allMatch(row -> state(row.key()) == ReviewState.DEFERRED));
+	}
+
+	@Test
+	void carriesVerdictsOverToASplitThatNobodyHasReviewed() throws Exception {
+		f.compute();
+		approve();
+		session.ledgersChanged();
+		SmallArchives.split(f.archive, "again", 90, 4);
+		session.choose("again");
+		VerdictTransfer transfer = new VerdictTransfer(session);
+		assertEquals("whole", transfer.offer().orElseThrow().split().getId());
+		assertTrue(transfer.carry(transfer.look("whole").call()), session.message().text());
+		assertEquals("1 verdict carried over from whole. One Undo takes them back.", session.message().text());
+		assertTrue(transfer.offer().isEmpty());
+		assertNotNull(session.standings().all());
+		assertEquals(1, session.standings().approved(session.split()).size());
+	}
+}
