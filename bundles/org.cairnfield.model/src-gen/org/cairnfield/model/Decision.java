@@ -14,7 +14,7 @@ import org.eclipse.emf.common.util.Enumerator;
  * and utility methods for working with them.
  * <!-- end-user-doc -->
  * <!-- begin-model-doc -->
- * What becomes of a proposal.
+ * Where a noise sample goes.
  * <!-- end-model-doc -->
  * @see org.cairnfield.model.ModelPackage#getDecision()
  * @model
@@ -39,7 +39,7 @@ public enum Decision implements Enumerator {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * The sample joins the cluster.
+	 * Into the cluster that is proposed.
 	 * <!-- end-model-doc -->
 	 * @see #APPROVE_VALUE
 	 * @generated
@@ -52,13 +52,52 @@ public enum Decision implements Enumerator {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * It stays noise.
+	 * Out of the map, though it is kept in its survey. Only older ledgers and tables say so.
 	 * <!-- end-model-doc -->
 	 * @see #REJECT_VALUE
 	 * @generated
 	 * @ordered
 	 */
-	REJECT(2, "REJECT", "reject");
+	REJECT(2, "REJECT", "reject"),
+
+	/**
+	 * The '<em><b>MOVE</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Into another cluster.
+	 * <!-- end-model-doc -->
+	 * @see #MOVE_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	MOVE(3, "MOVE", "move"),
+
+	/**
+	 * The '<em><b>POOL</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Into the pool, which every query searches.
+	 * <!-- end-model-doc -->
+	 * @see #POOL_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	POOL(4, "POOL", "pool"),
+
+	/**
+	 * The '<em><b>FAULTY</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Out of the map, and set aside in its survey.
+	 * <!-- end-model-doc -->
+	 * @see #FAULTY_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	FAULTY(5, "FAULTY", "faulty");
 
 	/**
 	 * The '<em><b>DEFER</b></em>' literal value.
@@ -79,7 +118,7 @@ public enum Decision implements Enumerator {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * The sample joins the cluster.
+	 * Into the cluster that is proposed.
 	 * <!-- end-model-doc -->
 	 * @see #APPROVE
 	 * @model literal="approve"
@@ -93,7 +132,7 @@ public enum Decision implements Enumerator {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * It stays noise.
+	 * Out of the map, though it is kept in its survey. Only older ledgers and tables say so.
 	 * <!-- end-model-doc -->
 	 * @see #REJECT
 	 * @model literal="reject"
@@ -101,6 +140,48 @@ public enum Decision implements Enumerator {
 	 * @ordered
 	 */
 	public static final int REJECT_VALUE = 2;
+
+	/**
+	 * The '<em><b>MOVE</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Into another cluster.
+	 * <!-- end-model-doc -->
+	 * @see #MOVE
+	 * @model literal="move"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MOVE_VALUE = 3;
+
+	/**
+	 * The '<em><b>POOL</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Into the pool, which every query searches.
+	 * <!-- end-model-doc -->
+	 * @see #POOL
+	 * @model literal="pool"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int POOL_VALUE = 4;
+
+	/**
+	 * The '<em><b>FAULTY</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Out of the map, and set aside in its survey.
+	 * <!-- end-model-doc -->
+	 * @see #FAULTY
+	 * @model literal="faulty"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int FAULTY_VALUE = 5;
 
 	/**
 	 * An array of all the '<em><b>Decision</b></em>' enumerators.
@@ -113,6 +194,9 @@ public enum Decision implements Enumerator {
 			DEFER,
 			APPROVE,
 			REJECT,
+			MOVE,
+			POOL,
+			FAULTY,
 		};
 
 	/**
@@ -172,6 +256,9 @@ public enum Decision implements Enumerator {
 			case DEFER_VALUE: return DEFER;
 			case APPROVE_VALUE: return APPROVE;
 			case REJECT_VALUE: return REJECT;
+			case MOVE_VALUE: return MOVE;
+			case POOL_VALUE: return POOL;
+			case FAULTY_VALUE: return FAULTY;
 		}
 		return null;
 	}

@@ -128,7 +128,7 @@ public interface Verdict extends EObject {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Number of the cluster that was proposed.
+	 * Number of the cluster that was proposed; of a move, of the cluster that the sample goes to.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Cluster</em>' attribute.
 	 * @see #setCluster(int)
@@ -154,7 +154,7 @@ public interface Verdict extends EObject {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * What becomes of the proposal.
+	 * Where the sample goes.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Decision</em>' attribute.
 	 * @see org.cairnfield.model.Decision
@@ -409,7 +409,7 @@ public interface Verdict extends EObject {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Split, sample, person and time are set, and so is the reason for a rejection.
+	 * Split, sample, person and time are set, so is the reason for taking a sample out of the map, and a move names a cluster.
 	 * <!-- end-model-doc -->
 	 * @model
 	 * @generated

@@ -19,6 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @Command(name = "verdicts", description = { "Where the proposals of a split stand; verdicts out to a table and in from one.",
+		"A decision is approve, move (with the number of a cluster as home), pool, faulty or defer.",
 		"What is taken in is one save point, or nothing where a row is wrong." })
 final class VerdictsCommand extends ArchiveCommand {
 
@@ -88,10 +89,13 @@ final class VerdictsCommand extends ArchiveCommand {
 			return false;
 		}
 		intake.apply();
-		result.put("taken", intake.taken()).put("known", intake.known()).put("blank", intake.blank());
+		result.put("taken", intake.taken()).put("known", intake.known()).put("blank", intake.blank()).put("rejected", intake.rejected());
 		if (!json) {
 			out().printf(Locale.ROOT, "taken in     %d verdicts; %d known already, %d rows without a decision%n", intake.taken(),
 					intake.known(), intake.blank());
+		}
+		if (!intake.note().isEmpty()) {
+			err().println("cairnfield: " + intake.note());
 		}
 		record(open);
 		return true;

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Decision;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.Labels;
@@ -51,20 +53,39 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, VerdictsComm
 		ContentOfReview content = new ContentOfReview(archive, to);
 		List<LedgerEntry> carried = new ArrayList<>();
 		List<Left> left = new ArrayList<>();
+		Numbers numbers = new Numbers(before.members(), after.members());
 		for (Standing standing : before.all()) {
 			if (standing.first().isEmpty()) {
 				continue;
 			}
-			Optional<String> obstacle = obstacle(standing, after, content, to);
+			Optional<String> obstacle = obstacle(standing, after, content, to).or(() -> numbers.obstacle(standing));
 			if (obstacle.isPresent()) {
 				left.add(new Left(standing.sample(), standing.state(), obstacle.get()));
 			} else {
-				carried.addAll(carry(standing, from, to, content));
+				carried.addAll(carry(standing, from, to, content, numbers));
 			}
 		}
 		return new CarryOver(List.copyOf(carried), List.copyOf(left),
 				new VerdictsCommand(archive, to.getId(), carried, recorded, clock,
 						"Carry over " + Count.of(carried.size(), "verdict") + " from " + from.getId()));
+	}
+
+	/** Clusters of the one split that have the same samples in the other, under another number perhaps. */
+	private record Numbers(SplitMembers from, SplitMembers to) {
+
+		OptionalInt of(int cluster) {
+			return to.cluster(from.key(cluster));
+		}
+
+		Optional<String> obstacle(Standing standing) {
+			return counting(standing).filter(entry -> entry.decision() == Decision.MOVE && of(entry.cluster()).isEmpty()).findFirst()
+					.map(entry -> "cluster " + entry.cluster() + ", where it was moved to, has other samples");
+		}
+	}
+
+	/** The verdicts that count. */
+	private static Stream<LedgerEntry> counting(Standing standing) {
+		return Stream.of(standing.first(), standing.second(), standing.resolution()).flatMap(Optional::stream);
 	}
 
 	private static Optional<String> obstacle(Standing standing, Standings after, ContentOfReview content, Split to) {
@@ -121,11 +142,11 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, VerdictsComm
 	}
 
 	/** Those that count, in the order given. */
-	private static List<LedgerEntry> carry(Standing standing, Split from, Split to, ContentOfReview content) {
-		int cluster = content.proposal(standing.sample()).map(Proposal::cluster).orElse(Labels.NOISE);
-		return Stream.of(standing.first(), standing.second(), standing.resolution()).flatMap(Optional::stream)
-				.sorted(Comparator.comparingInt(standing.entries()::indexOf))
-				.map(e -> new LedgerEntry(null, to.getId(), e.sample(), cluster, e.decision(), e.reasonCode(),
+	private static List<LedgerEntry> carry(Standing standing, Split from, Split to, ContentOfReview content, Numbers numbers) {
+		int proposed = content.proposal(standing.sample()).map(Proposal::cluster).orElse(Labels.NOISE);
+		return counting(standing).sorted(Comparator.comparingInt(standing.entries()::indexOf))
+				.map(e -> new LedgerEntry(null, to.getId(), e.sample(),
+						e.decision() == Decision.MOVE ? numbers.of(e.cluster()).getAsInt() : proposed, e.decision(), e.reasonCode(),
 						(e.text() == null ? "" : e.text() + " ") + "(carried over from " + from.getId() + ", verdict " + e.id() + ")",
 						e.person(), e.time(), null, e.round(), e.sampleContent(), e.evidence(), null))
 				.toList();

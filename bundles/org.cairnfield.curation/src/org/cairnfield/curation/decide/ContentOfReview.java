@@ -35,6 +35,11 @@ final class ContentOfReview {
 		index = ArchiveIndex.of(archive);
 	}
 
+	/** Whether the split has a cluster of that number. */
+	boolean hasCluster(int number) {
+		return members.has(number);
+	}
+
 	/** Whether the archive has the sample, in the map. */
 	boolean isKept(SampleKey key) {
 		return index.sample(key).filter(ref -> ref.survey().table().isKept(ref.row())).isPresent();

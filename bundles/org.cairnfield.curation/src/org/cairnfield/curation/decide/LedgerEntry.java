@@ -11,7 +11,7 @@ import org.cairnfield.model.values.SampleKey;
 /**
  * A verdict as the ledger holds it, as a value for any thread.
  *
- * @param cluster       the one that was proposed, −1 where none was
+ * @param cluster       the one that was proposed, −1 where none was; of a move, the one that the sample goes to
  * @param reasonCode    may be null
  * @param text          may be null
  * @param supersedes    id of the verdict that it replaces, or null
@@ -63,6 +63,16 @@ public record LedgerEntry(String id, String split, SampleKey sample, int cluster
 	/** Whether somebody of that name gave it, whatever the case of letters. */
 	public boolean isBy(String name) {
 		return isSame(person, name);
+	}
+
+	/** Whether it sends the sample to where an answer does. */
+	public boolean says(Answer answer) {
+		return decision == answer.decision() && (decision != Decision.MOVE || cluster == answer.cluster());
+	}
+
+	/** Whether another verdict sends the sample to the same place. */
+	public boolean agreesWith(LedgerEntry other) {
+		return decision == other.decision && (decision != Decision.MOVE || cluster == other.cluster);
 	}
 
 	static boolean isSame(String one, String other) {

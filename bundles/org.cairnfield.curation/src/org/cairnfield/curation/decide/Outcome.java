@@ -1,34 +1,41 @@
 package org.cairnfield.curation.decide;
 
+import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.values.Proposal;
 
 /**
- * What the verdicts make of a split: approved samples join their cluster as border samples, and centroids follow; the
- * others stay noise.
+ * What the verdicts make of a split: approved samples and those that were moved join their cluster as border samples, and
+ * centroids follow; others go to the pool; the rest is left out of the map.
  *
- * @param clustering by sample of the split's map
+ * @param clustering by sample of the split's map; samples of the pool and those left out have no cluster
  * @param joined     how many samples joined a cluster
- * @param noise      how many stay noise
+ * @param pool       samples of the split's map that every query searches, ascending
+ * @param noise      how many are left out
  * @param open       how many hold a release back
  */
-public record Outcome(SplitOnMap split, Clustering clustering, int joined, int noise, int open) {
+public record Outcome(SplitOnMap split, Clustering clustering, int joined, int[] pool, int noise, int open) {
 
 	/** @param standings of the same split */
 	public static Outcome of(SplitOnMap split, Standings standings) {
 		int[] labels = split.clustering().labels();
+		IntStream.Builder pool = IntStream.builder();
 		int joined = 0;
 		for (Standing standing : standings.all()) {
 			int sample = split.index(standing.sample());
-			if (sample >= 0 && standing.joins() && standing.made()) {
-				labels[sample] = standing.proposal().get().cluster();
+			Home home = standing.home();
+			if (sample >= 0 && home.kind() == Home.Kind.CLUSTER) {
+				labels[sample] = home.cluster();
 				joined++;
+			} else if (sample >= 0 && home.kind() == Home.Kind.POOL) {
+				pool.add(sample);
 			}
 		}
 		Clustering approved = split.clustering().relabelled(labels);
-		return new Outcome(split, approved, joined, approved.noise(), standings.open());
+		int[] pooled = pool.build().sorted().toArray();
+		return new Outcome(split, approved, joined, pooled, approved.noise() - pooled.length, standings.open());
 	}
 
 	/** As if every proposal that is made were approved. */
@@ -43,7 +50,7 @@ public record Outcome(SplitOnMap split, Clustering clustering, int joined, int n
 			}
 		}
 		Clustering approved = split.clustering().relabelled(labels);
-		return new Outcome(split, approved, joined, approved.noise(), 0);
+		return new Outcome(split, approved, joined, new int[0], approved.noise(), 0);
 	}
 
 	/** Samples of each cluster with approved ones, by its number. */

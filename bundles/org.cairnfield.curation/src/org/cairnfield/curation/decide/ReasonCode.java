@@ -14,13 +14,19 @@ public enum ReasonCode {
 	/** Approved after an audit of the band. */
 	BAND_AUDITED("band-audited", "approved with its band after an audit", Decision.APPROVE),
 	/** Too far from the cluster. */
-	FAR("far", "too far from the cluster", Decision.REJECT),
+	FAR("far", "too far from the cluster", Decision.POOL),
 	/** Another floor. */
-	OTHER_FLOOR("other-floor", "the cluster is on another floor", Decision.REJECT),
+	OTHER_FLOOR("other-floor", "the cluster is on another floor", Decision.POOL),
+	/** No cluster is the right one. */
+	NO_CLUSTER("no-cluster", "no cluster fits", Decision.POOL),
 	/** Another cluster fits better. */
-	OTHER_CLUSTER("other-cluster", "another cluster fits better", Decision.REJECT),
+	OTHER_CLUSTER("other-cluster", "another cluster fits better", Decision.MOVE),
 	/** The sample is faulty; it was set aside. */
-	FAULTY("faulty", "the sample is faulty and was set aside", Decision.REJECT),
+	FAULTY("faulty", "the sample is faulty", Decision.FAULTY),
+	/** It was not taken where it is said to be. */
+	WRONG_PLACE("wrong-place", "its place is wrong", Decision.FAULTY),
+	/** Its readings cannot be used. */
+	BAD_READINGS("bad-readings", "its readings are not sound", Decision.FAULTY),
 	/** Somebody has to look on site. */
 	LOOK_ON_SITE("look-on-site", "somebody has to look on site", Decision.DEFER),
 	/** Somebody who knows has to be asked. */
@@ -50,7 +56,7 @@ public enum ReasonCode {
 
 	/** Those that a person may choose for a decision, the usual one first. */
 	public static List<ReasonCode> of(Decision decision) {
-		return Arrays.stream(values()).filter(r -> r.decision == decision && r != TAKEN_BACK && r != BAND_AUDITED && r != FAULTY)
+		return Arrays.stream(values()).filter(r -> r.decision == decision && r != TAKEN_BACK && r != BAND_AUDITED)
 				.toList();
 	}
 

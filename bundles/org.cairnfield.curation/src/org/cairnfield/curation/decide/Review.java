@@ -9,13 +9,9 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Round;
 import org.cairnfield.model.Split;
-import org.cairnfield.model.edit.ArchiveIndex;
-import org.cairnfield.model.edit.SampleRef;
-import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
 import org.eclipse.emf.common.command.Command;
-import org.eclipse.emf.common.command.CompoundCommand;
 
 /**
  * One person's review of a split: makes the changes of the archive that verdicts are, and keeps to the rules. A verdict
@@ -83,27 +79,47 @@ public final class Review {
 
 	/** @throws ReviewRefused where the rules do not allow it */
 	public Command approve(SampleKey sample, String reasonCode, String text) {
-		return decide(List.of(sample), Decision.APPROVE, reasonCode, text);
+		return decide(sample, Answer.of(Decision.APPROVE, reasonCode, text));
 	}
 
-	/** @param reasonCode not blank; @throws ReviewRefused where the rules do not allow it */
+	/** Into another cluster, by its number. @throws ReviewRefused where the rules do not allow it */
+	public Command move(SampleKey sample, int cluster, String reasonCode, String text) {
+		return decide(sample, Answer.move(cluster, reasonCode, text));
+	}
+
+	/** To where every query searches. @throws ReviewRefused where the rules do not allow it */
+	public Command pool(SampleKey sample, String reasonCode, String text) {
+		return decide(sample, Answer.of(Decision.POOL, reasonCode, text));
+	}
+
+	/** Out of the map, as older tables have it. @param reasonCode not blank; @throws ReviewRefused where the rules do not allow it */
 	public Command reject(SampleKey sample, String reasonCode, String text) {
-		return decide(List.of(sample), Decision.REJECT, reasonCode, text);
+		return decide(sample, Answer.of(Decision.REJECT, reasonCode, text));
 	}
 
 	/** @throws ReviewRefused where the rules do not allow it */
 	public Command defer(SampleKey sample, String reasonCode, String text) {
-		return decide(List.of(sample), Decision.DEFER, reasonCode, text);
+		return decide(sample, Answer.of(Decision.DEFER, reasonCode, text));
+	}
+
+	/** @throws ReviewRefused where the rules do not allow it */
+	public Command decide(SampleKey sample, Answer answer) {
+		return decide(List.of(sample), answer);
 	}
 
 	/** The same verdict on several samples, as one change. @throws ReviewRefused where the rules do not allow one of them */
 	public Command decide(Collection<SampleKey> samples, Decision decision, String reasonCode, String text) {
+		return decide(samples, Answer.of(decision, reasonCode, text));
+	}
+
+	/** The same verdict on several samples, as one change. @throws ReviewRefused where the rules do not allow one of them */
+	public Command decide(Collection<SampleKey> samples, Answer answer) {
 		ContentOfReview content = content();
 		List<LedgerEntry> entries = new ArrayList<>();
 		Optional<Standings> all = samples.size() > FEW ? Optional.of(standings()) : Optional.empty();
 		for (SampleKey sample : samples) {
-			Standing standing = require(all.map(s -> s.of(sample)).orElseGet(() -> standing(sample, content)), sample, decision, reasonCode);
-			entries.add(entry(standing, decision, reasonCode, text, content.sample(sample).orElse(null), content));
+			Standing standing = require(all.map(s -> s.of(sample)).orElseGet(() -> standing(sample, content)), sample, answer, content);
+			entries.add(entry(standing, answer, content));
 		}
 		return command(entries);
 	}
@@ -116,32 +132,60 @@ public final class Review {
 		return Standings.one(archive, split, sample, content, policy);
 	}
 
-	private Standing require(Optional<Standing> found, SampleKey sample, Decision decision, String reasonCode) {
+	private Standing require(Optional<Standing> found, SampleKey sample, Answer answer, ContentOfReview content) {
 		Standing standing = found
 				.orElseThrow(() -> new ReviewRefused(sample + " is not noise in split " + split.getId() + ", so there is nothing to decide"));
 		if (standing.state() == ReviewState.SET_ASIDE) {
 			throw new ReviewRefused(sample + " is not in the map any more; take it back into the map first");
 		}
-		if (decision == Decision.APPROVE && !standing.made()) {
-			throw new ReviewRefused("nothing is proposed for " + sample + ": its best r is below the threshold, so it can only stay noise or be set aside");
-		}
-		if (decision == Decision.REJECT && (reasonCode == null || reasonCode.isBlank())) {
-			throw new ReviewRefused("a rejection needs a reason");
+		switch (answer.decision()) {
+		case APPROVE -> requireMade(standing);
+		case MOVE -> requireOtherCluster(standing, answer.cluster(), content);
+		case REJECT, FAULTY -> requireReason(answer);
+		default -> { }
 		}
 		return standing;
 	}
 
-	private LedgerEntry entry(Standing standing, Decision decision, String reasonCode, String text, String sampleContent,
-			ContentOfReview content) {
+	private static void requireMade(Standing standing) {
+		if (!standing.made()) {
+			throw new ReviewRefused("nothing is proposed for " + standing.sample()
+					+ ": its best r is below the threshold, so it can only go to the pool, to a cluster that you name, or be set aside");
+		}
+	}
+
+	private void requireOtherCluster(Standing standing, int cluster, ContentOfReview content) {
+		if (!content.hasCluster(cluster)) {
+			throw new ReviewRefused("split " + split.getId() + " has no cluster " + cluster + " to move " + standing.sample() + " to");
+		}
+		if (standing.made() && standing.proposal().get().cluster() == cluster) {
+			throw new ReviewRefused("cluster " + cluster + " is the one that is proposed for " + standing.sample() + ": approve it");
+		}
+	}
+
+	private static void requireReason(Answer answer) {
+		if (!answer.hasReason()) {
+			throw new ReviewRefused("a sample leaves the map for a reason: give one");
+		}
+	}
+
+	private LedgerEntry entry(Standing standing, Answer answer, ContentOfReview content) {
 		Round round = round(standing);
 		Optional<LedgerEntry> before = switch (round) {
 		case SECOND -> standing.second();
 		case RESOLUTION -> standing.resolution();
 		default -> standing.first();
 		};
-		return new LedgerEntry(null, split.getId(), standing.sample(), standing.proposal().map(Proposal::cluster).orElse(-1), decision,
-				blankToNull(reasonCode), blankToNull(text), person, clock.instant(), before.map(LedgerEntry::id).orElse(null), round,
-				sampleContent, content.evidence(standing.sample()).orElse(null), batch);
+		return entry(standing, answer, content, round, before.map(LedgerEntry::id).orElse(null));
+	}
+
+	private LedgerEntry entry(Standing standing, Answer answer, ContentOfReview content, Round round, String supersedes) {
+		SampleKey sample = standing.sample();
+		int cluster = answer.decision() == Decision.MOVE ? answer.cluster()
+				: standing.proposal().map(Proposal::cluster).orElse(Answer.NO_CLUSTER);
+		Optional<String> held = answer.decision() == Decision.FAULTY ? content.sampleSetAside(sample) : content.sample(sample);
+		return new LedgerEntry(null, split.getId(), sample, cluster, answer.decision(), blankToNull(answer.reasonCode()), answer.ownWords(),
+				person, clock.instant(), supersedes, round, held.orElse(null), content.evidence(sample).orElse(null), batch);
 	}
 
 	private static String blankToNull(String text) {
@@ -168,53 +212,47 @@ public final class Review {
 	 * @throws ReviewRefused where none is needed, or the person gave the first
 	 */
 	public Command second(SampleKey sample, Decision decision, String reasonCode, String text) {
-		Standing standing = require(standing(sample, content()), sample, decision, reasonCode);
-		if (standing.first().filter(entry -> entry.isBy(person)).isPresent()) {
+		Standing standing = standing(sample, content()).orElse(null);
+		if (standing != null && standing.first().filter(entry -> entry.isBy(person)).isPresent()) {
 			throw new ReviewRefused("you gave the first verdict on " + sample + ", so somebody else has to give the second");
 		}
-		if (!standing.awaitsSecond()) {
+		if (standing == null || !standing.awaitsSecond()) {
 			throw new ReviewRefused(sample + " does not wait for a second verdict");
 		}
 		return decide(List.of(sample), decision, reasonCode, text);
 	}
 
-	/**
-	 * Settles what two reviewers disagree about; they may do so themselves once they have talked.
-	 *
-	 * @param text why
-	 * @throws ReviewRefused where they do not disagree, or no reason is given
-	 */
+	/** @see #resolve(SampleKey, Answer) */
 	public Command resolve(SampleKey sample, Decision decision, String reasonCode, String text) {
-		ContentOfReview content = content();
-		Standing standing = require(standing(sample, content), sample, decision, reasonCode);
-		if (standing.state() != ReviewState.DISPUTED) {
-			throw new ReviewRefused("there is no disagreement about " + sample + " to settle");
-		}
-		if (text == null || text.isBlank()) {
-			throw new ReviewRefused("say why the disagreement about " + sample + " is settled so");
-		}
-		LedgerEntry entry = entry(standing, decision, reasonCode, text, content.sample(sample).orElse(null), content);
-		return command(List.of(new LedgerEntry(null, entry.split(), sample, entry.cluster(), decision, entry.reasonCode(), entry.text(),
-				person, entry.time(), null, Round.RESOLUTION, entry.sampleContent(), entry.evidence(), batch)));
+		return resolve(sample, Answer.of(decision, reasonCode, text));
 	}
 
 	/**
-	 * Sets the sample aside and rejects its proposal, as one change.
+	 * Settles what two reviewers disagree about; they may do so themselves once they have talked.
+	 *
+	 * @param answer with text: why
+	 * @throws ReviewRefused where they do not disagree, or no reason is given
+	 */
+	public Command resolve(SampleKey sample, Answer answer) {
+		ContentOfReview content = content();
+		Standing standing = require(standing(sample, content), sample, answer, content);
+		if (standing.state() != ReviewState.DISPUTED) {
+			throw new ReviewRefused("there is no disagreement about " + sample + " to settle");
+		}
+		if (answer.ownWords() == null) {
+			throw new ReviewRefused("say why the disagreement about " + sample + " is settled so");
+		}
+		return command(List.of(entry(standing, answer, content, Round.RESOLUTION, null)));
+	}
+
+	/**
+	 * Takes the sample out of the map and sets it aside, as one change.
 	 *
 	 * @param text what is wrong with it; becomes the reason that it is set aside for
 	 * @throws ReviewRefused where the rules do not allow it
 	 */
 	public Command faulty(SampleKey sample, String text) {
-		ContentOfReview content = content();
-		Standing standing = require(standing(sample, content), sample, Decision.REJECT, ReasonCode.FAULTY.code());
-		SampleRef ref = ArchiveIndex.of(archive).sample(sample)
-				.orElseThrow(() -> new ReviewRefused(sample + " is not in the archive any more"));
-		String why = text == null || text.isBlank() ? "faulty" : "faulty: " + text.strip().replaceAll("\\s+", " ");
-		CompoundCommand both = new CompoundCommand("Mark " + sample + " as faulty");
-		both.append(SetSampleStateCommand.setAside(List.of(ref), why));
-		both.append(command(List.of(entry(standing, Decision.REJECT, ReasonCode.FAULTY.code(), text,
-				content.sampleSetAside(sample).orElse(null), content))));
-		return both;
+		return decide(sample, Answer.of(Decision.FAULTY, ReasonCode.FAULTY.code(), text));
 	}
 
 	/**
@@ -260,7 +298,6 @@ public final class Review {
 		Review bulk = inAudit(audit);
 		String statement = audit.statement();
 		return command(audit.rest().stream().map(key -> standings.of(key).orElseThrow())
-				.map(s -> bulk.entry(s, Decision.APPROVE, ReasonCode.BAND_AUDITED.code(), statement,
-						content.sample(s.sample()).orElse(null), content)).toList());
+				.map(s -> bulk.entry(s, Answer.of(Decision.APPROVE, ReasonCode.BAND_AUDITED.code(), statement), content)).toList());
 	}
 }

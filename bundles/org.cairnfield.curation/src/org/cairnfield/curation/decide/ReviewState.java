@@ -4,9 +4,13 @@ package org.cairnfield.curation.decide;
 public enum ReviewState {
 	/** Nobody has decided. */
 	UNDECIDED("undecided", true),
-	/** It joins the cluster. */
+	/** It joins the cluster that was proposed. */
 	APPROVED("approved", false),
-	/** It stays noise. */
+	/** It joins another cluster. */
+	MOVED("moved", false),
+	/** It is searched by every query. */
+	POOLED("pooled", false),
+	/** It is left out of the map. */
 	REJECTED("rejected", false),
 	/** Somebody decides later. */
 	DEFERRED("deferred", true),
@@ -30,6 +34,11 @@ public enum ReviewState {
 	/** Whether somebody has still to decide. */
 	public boolean isOpen() {
 		return open;
+	}
+
+	/** Whether a verdict says where it goes. */
+	public boolean isDecided() {
+		return this == APPROVED || this == REJECTED || this == MOVED || this == POOLED;
 	}
 
 	/** For a person. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.cairnfield.curation.rules.ContentKeys;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
@@ -50,6 +51,16 @@ final class SplitMembers {
 	/** A key of which samples a cluster has; 0 for one without. */
 	long key(int cluster) {
 		return keys.getOrDefault(cluster, 0L);
+	}
+
+	/** Whether it has a cluster of that number. */
+	boolean has(int cluster) {
+		return keys.containsKey(cluster);
+	}
+
+	/** The cluster with the samples that a key stands for. */
+	OptionalInt cluster(long key) {
+		return keys.entrySet().stream().filter(entry -> entry.getValue() == key).mapToInt(Map.Entry::getKey).min();
 	}
 
 	/** By survey and sample. */

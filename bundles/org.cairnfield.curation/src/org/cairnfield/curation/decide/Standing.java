@@ -27,7 +27,7 @@ public record Standing(SampleKey sample, Optional<Proposal> proposal, boolean ma
 	/** Whether a second reviewer has still to look. */
 	public boolean awaitsSecond() {
 		return needsSecond && !stale && second.isEmpty() && resolution.isEmpty()
-				&& (state == ReviewState.APPROVED || state == ReviewState.REJECTED);
+				&& state.isDecided();
 	}
 
 	/** Whether somebody has still to decide, the second reviewer included. */
@@ -35,9 +35,27 @@ public record Standing(SampleKey sample, Optional<Proposal> proposal, boolean ma
 		return state.isOpen() || awaitsSecond();
 	}
 
-	/** Whether the sample joins its cluster: approved, by two where two are needed. */
+	/** Whether the sample joins the cluster that was proposed: approved, by two where two are needed. */
 	public boolean joins() {
 		return state == ReviewState.APPROVED && !awaitsSecond();
+	}
+
+	/** Where the sample goes as things stand, by the word of two where two are needed; out while nobody has decided. */
+	public Home home() {
+		if (awaitsSecond()) {
+			return Home.OUT;
+		}
+		return switch (state) {
+		case APPROVED -> made ? Home.cluster(proposal.get().cluster()) : Home.OUT;
+		case MOVED -> counting().map(entry -> Home.cluster(entry.cluster())).orElse(Home.OUT);
+		case POOLED -> Home.POOL;
+		default -> Home.OUT;
+		};
+	}
+
+	/** The verdict that counts: what settled two, or the first; empty where it is stale. */
+	public Optional<LedgerEntry> counting() {
+		return stale ? Optional.empty() : resolution.isPresent() ? resolution : first;
 	}
 
 	/** Whether a person could give the second verdict. */
@@ -57,7 +75,7 @@ public record Standing(SampleKey sample, Optional<Proposal> proposal, boolean ma
 		if (resolution.isPresent()) {
 			return Optional.of(state(resolution.get().decision()));
 		}
-		if (first.isPresent() && second.isPresent() && first.get().decision() != second.get().decision()) {
+		if (first.isPresent() && second.isPresent() && !first.get().agreesWith(second.get())) {
 			return Optional.of(ReviewState.DISPUTED);
 		}
 		return first.map(entry -> state(entry.decision()));
@@ -66,7 +84,9 @@ public record Standing(SampleKey sample, Optional<Proposal> proposal, boolean ma
 	private static ReviewState state(Decision decision) {
 		return switch (decision) {
 		case APPROVE -> ReviewState.APPROVED;
-		case REJECT -> ReviewState.REJECTED;
+		case MOVE -> ReviewState.MOVED;
+		case POOL -> ReviewState.POOLED;
+		case REJECT, FAULTY -> ReviewState.REJECTED;
 		default -> ReviewState.DEFERRED;
 		};
 	}

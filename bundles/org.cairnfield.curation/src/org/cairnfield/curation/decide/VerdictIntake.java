@@ -30,12 +30,19 @@ import org.eclipse.emf.common.command.Command;
  * @param taken    how many verdicts
  * @param known    how many rows say what the ledger says already
  * @param blank    how many rows have no decision
+ * @param rejected how many of those taken are rejections, as older tables have them
  * @param problems what is wrong, in the order of the file; then there is nothing to execute
  */
-public record VerdictIntake(VerdictsCommand command, int taken, int known, int blank, List<Problem> problems) {
+public record VerdictIntake(VerdictsCommand command, int taken, int known, int blank, int rejected, List<Problem> problems) {
 
 	private static final List<String> REQUIRED = List.of("split", "sample", "decision", "reason", "text", "person", "content",
 			"evidence");
+
+	/** What people should know of the verdicts, for a person; empty for nothing. */
+	public String note() {
+		return rejected == 0 ? "" : Count.of(rejected, "row") + " with reject: "
+				+ (rejected == 1 ? "its sample leaves" : "their samples leave") + " the map. Write pool to have a sample searched by every query instead.";
+	}
 
 	/** Gives the verdicts at once, for work without an undo stack; nothing where there is a problem. */
 	public void apply() {
@@ -90,7 +97,8 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 		List<LedgerEntry> given = problems.isEmpty()
 				? reading.given.stream().sorted(Comparator.comparing(LedgerEntry::time)).toList() : List.of();
 		return new VerdictIntake(new VerdictsCommand(archive, split.getId(), given, recorded, clock,
-				"Take in " + Count.of(given.size(), "verdict")), given.size(), reading.known, reading.blank, List.copyOf(problems));
+				"Take in " + Count.of(given.size(), "verdict")), given.size(), reading.known, reading.blank,
+				(int) given.stream().filter(entry -> entry.decision() == Decision.REJECT).count(), List.copyOf(problems));
 	}
 
 	private static final class Reading {
@@ -122,6 +130,10 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 
 		void take(FilledTable.Row row, Map<SampleKey, Long> seen) throws Wrong {
 			if (row.field("decision").isEmpty()) {
+				if (!row.field("home").isEmpty()) {
+					throw new Wrong("a home is given, '" + row.field("home") + "', and no decision",
+							"Write move as the decision, or leave the home empty");
+				}
 				blank++;
 				return;
 			}
@@ -131,11 +143,12 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 				throw new Wrong("sample " + sample + " was decided on line " + before + " already", "Keep one of the two rows");
 			}
 			Decision decision = decision(row);
+			int home = home(row, decision);
 			String who = row.field("person").isEmpty() ? person : row.field("person");
 			if (who == null || who.isBlank()) {
 				throw new Wrong("nobody is named who decided", "Fill in the column 'person'");
 			}
-			if (saysWhatIsKnown(row, sample, decision, who)) {
+			if (saysWhatIsKnown(row, sample, decision, home, who)) {
 				known++;
 				return;
 			}
@@ -143,7 +156,7 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 			requirePresent(row, "evidence", content.evidence(sample), sample,
 					"the evidence has changed since the table was exported");
 			rowClock = at(row);
-			Command one = review(who).decide(List.of(sample), decision, row.field("reason"), row.field("text"));
+			Command one = review(who).decide(sample, new Answer(decision, home, row.field("reason"), row.field("text")));
 			given.addAll(((VerdictsCommand) one).wanted());
 		}
 
@@ -182,15 +195,39 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 		private static Decision decision(FilledTable.Row row) throws Wrong {
 			Decision decision = Decision.get(row.field("decision").toLowerCase(Locale.ROOT));
 			if (decision == null) {
-				throw new Wrong("'" + row.field("decision") + "' is no decision", "Write approve, reject or defer, or leave it empty");
+				throw new Wrong("'" + row.field("decision") + "' is no decision", "Write approve, move, pool, faulty or defer, or leave it empty");
 			}
 			return decision;
 		}
 
+		/** The cluster that a sample is moved to. */
+		private static int home(FilledTable.Row row, Decision decision) throws Wrong {
+			String home = row.field("home");
+			if (decision != Decision.MOVE) {
+				if (!home.isEmpty()) {
+					throw new Wrong("a home is given, '" + home + "', though the decision is " + decision.getLiteral(),
+							"Write move as the decision, or leave the home empty");
+				}
+				return Answer.NO_CLUSTER;
+			}
+			try {
+				int cluster = Integer.parseInt(home);
+				if (cluster >= 0) {
+					return cluster;
+				}
+			} catch (NumberFormatException e) {
+				// reported below
+			}
+			String nearest = row.field("nearestCluster");
+			throw new Wrong(home.isEmpty() ? "the decision is move, and no home is given" : "'" + home + "' is no number of a cluster",
+					"Write the number of a cluster into the column 'home'"
+							+ (nearest.isEmpty() ? "" : "; the nearest labelled sample is in cluster " + nearest));
+		}
+
 		/** A row that was exported with its verdict and left as it was. */
-		private boolean saysWhatIsKnown(FilledTable.Row row, SampleKey sample, Decision decision, String who) {
+		private boolean saysWhatIsKnown(FilledTable.Row row, SampleKey sample, Decision decision, int home, String who) {
 			return standings.of(sample).stream().flatMap(s -> s.entries().stream()).anyMatch(
-					e -> e.isBy(who) && e.decision() == decision && same(e.reasonCode(), row.field("reason"))
+					e -> e.isBy(who) && e.decision() == decision && (decision != Decision.MOVE || e.cluster() == home) && same(e.reasonCode(), row.field("reason"))
 							&& same(e.text(), row.field("text")) && same(e.sampleContent(), row.field("content"))
 							&& same(e.evidence(), row.field("evidence")));
 		}

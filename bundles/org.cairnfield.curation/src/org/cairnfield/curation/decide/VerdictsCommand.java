@@ -13,9 +13,10 @@ import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Verdict;
 import org.eclipse.emf.common.command.AbstractCommand;
+import org.eclipse.emf.common.command.Command;
 
 /**
- * Appends verdicts to the ledger of a split, which it makes where there is none. Undo takes the lines out again as
+ * Appends verdicts to the ledger of a split, which it makes where there is none, and sets faulty samples aside. Undo takes the lines out again as
  * long as no save point holds them; from then on the ledger only grows, and undo appends lines that take them back.
  */
 public final class VerdictsCommand extends AbstractCommand {
@@ -29,6 +30,8 @@ public final class VerdictsCommand extends AbstractCommand {
 	/** As they are in the ledger, the last time they were given. */
 	private List<Verdict> given = List.of();
 	private Ledger madeLedger;
+	/** Sets faulty samples aside; null where there are none. */
+	private Command settingAside;
 	/** Where undo had to append. */
 	private List<Verdict> takingBack = List.of();
 
@@ -64,6 +67,14 @@ public final class VerdictsCommand extends AbstractCommand {
 
 	@Override
 	public void execute() {
+		settingAside = FaultySamples.setAside(archive, wanted);
+		if (settingAside != null) {
+			settingAside.execute();
+		}
+		append();
+	}
+
+	private void append() {
 		Ledger ledger = Standings.ledger(archive, split).orElse(null);
 		madeLedger = null;
 		if (ledger == null) {
@@ -97,6 +108,9 @@ public final class VerdictsCommand extends AbstractCommand {
 
 	@Override
 	public void undo() {
+		if (settingAside != null) {
+			settingAside.undo();
+		}
 		Ledger ledger = Standings.ledger(archive, split).orElseThrow();
 		takingBack = List.of();
 		if (given.stream().noneMatch(verdict -> recorded.has(verdict.getId()))) {
@@ -118,17 +132,25 @@ public final class VerdictsCommand extends AbstractCommand {
 
 	@Override
 	public void redo() {
+		if (settingAside != null) {
+			settingAside.redo();
+		}
 		if (!takingBack.isEmpty() && takingBack.stream().noneMatch(verdict -> recorded.has(verdict.getId()))) {
 			Standings.ledger(archive, split).orElseThrow().getVerdicts().removeAll(takingBack);
 			takingBack = List.of();
 		} else {
-			execute();
+			append();
 		}
 	}
 
 	@Override
 	public Collection<?> getAffectedObjects() {
-		return Standings.ledger(archive, split).map(ledger -> (Object) ledger).map(List::of).orElse(List.of(archive));
+		List<Object> affected = new ArrayList<>();
+		affected.add(Standings.ledger(archive, split).map(Object.class::cast).orElse(archive));
+		if (settingAside != null) {
+			affected.addAll(settingAside.getAffectedObjects());
+		}
+		return affected;
 	}
 
 	@Override
@@ -136,11 +158,17 @@ public final class VerdictsCommand extends AbstractCommand {
 		if (name != null) {
 			return name;
 		}
+		String whom = wanted.size() == 1 ? wanted.get(0).sample().toString() : wanted.size() + " proposals";
+		if (wanted.get(0).decision() == Decision.FAULTY) {
+			return "Mark " + whom + " as faulty";
+		}
 		String what = wanted.get(0).takesBack() ? "Take back" : switch (wanted.get(0).decision()) {
 		case APPROVE -> "Approve";
+		case MOVE -> "Move";
+		case POOL -> "Pool";
 		case REJECT -> "Reject";
 		default -> "Defer";
 		};
-		return what + ' ' + (wanted.size() == 1 ? wanted.get(0).sample().toString() : wanted.size() + " proposals");
+		return what + ' ' + whom;
 	}
 }

@@ -4,22 +4,28 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.cairnfield.curation.decide.ReasonCode;
+import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.model.Decision;
 
-/** What a key of the reviewer decides. */
+/** What a key of the reviewer decides: one a home of the sample, and one to decide later. */
 public enum Choice {
-	APPROVE(Decision.APPROVE, "approved"), REJECT(Decision.REJECT, "rejected"), DEFER(Decision.DEFER, "deferred"),
-	/** Rejects, and sets the sample aside. */
-	FAULTY(Decision.REJECT, "marked as faulty");
+	APPROVE(Decision.APPROVE, ReviewState.APPROVED),
+	/** Into another cluster than the one proposed. */
+	MOVE(Decision.MOVE, ReviewState.MOVED),
+	/** To where every query searches. */
+	POOL(Decision.POOL, ReviewState.POOLED),
+	/** Takes the sample out of the map, and sets it aside. */
+	FAULTY(Decision.FAULTY, ReviewState.SET_ASIDE),
+	DEFER(Decision.DEFER, ReviewState.DEFERRED);
 
 	private final Decision decision;
-	private final String done;
+	private final ReviewState expected;
 
-	Choice(Decision decision, String done) {
+	Choice(Decision decision, ReviewState expected) {
 		this.decision = decision;
-		this.done = done;
+		this.expected = expected;
 	}
 
 	/** As the ledger has it. */
@@ -27,9 +33,20 @@ public enum Choice {
 		return decision;
 	}
 
-	/** Such as "approved". */
-	public String done() {
-		return done;
+	/** How a sample stands after it, unless a second reviewer chose it. */
+	ReviewState expected() {
+		return expected;
+	}
+
+	/** Such as "moved to cluster 7". */
+	String done(int cluster) {
+		return switch (this) {
+			case APPROVE -> "approved";
+			case MOVE -> "moved to cluster " + cluster;
+			case POOL -> "sent to the pool";
+			case FAULTY -> "marked as faulty";
+			case DEFER -> "deferred";
+		};
 	}
 
 	/**
@@ -44,17 +61,14 @@ public enum Choice {
 		if (!chosen.isBlank() && (known.isEmpty() || ReasonCode.of(decision).contains(known.get()))) {
 			return chosen.strip();
 		}
-		if (evidence == null) {
-			return null;
-		}
-		Set<Warning> warnings = evidence.warnings();
+		Set<Warning> warnings = evidence == null ? Set.of() : evidence.warnings();
 		return switch (this) {
-			case APPROVE -> warnings.isEmpty() ? ReasonCode.FITS.code() : null;
-			case REJECT -> warnings.contains(Warning.OTHER_FLOOR) ? ReasonCode.OTHER_FLOOR.code()
-					: warnings.contains(Warning.NEAREST_DIFFERS) || warnings.contains(Warning.TIGHT_MARGIN)
-							? ReasonCode.OTHER_CLUSTER.code()
-							: warnings.contains(Warning.FAR) ? ReasonCode.FAR.code() : null;
-			default -> null;
+			case APPROVE -> evidence != null && warnings.isEmpty() ? ReasonCode.FITS.code() : null;
+			case MOVE -> ReasonCode.OTHER_CLUSTER.code();
+			case POOL -> warnings.contains(Warning.OTHER_FLOOR) ? ReasonCode.OTHER_FLOOR.code()
+					: warnings.contains(Warning.FAR) ? ReasonCode.FAR.code() : null;
+			case FAULTY -> ReasonCode.FAULTY.code();
+			case DEFER -> null;
 		};
 	}
 }

@@ -1,16 +1,21 @@
 package org.cairnfield.curation.review;
 
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
+import org.cairnfield.curation.decide.Answer;
+import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Ledger;
+import org.cairnfield.model.Round;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.values.SampleKey;
@@ -80,10 +85,12 @@ final class PersonalStandings {
 	}
 
 	/** The same with one sample as a verdict will leave it, so that the next one need not wait for the ledger to be read. */
-	PersonalStandings expecting(SampleKey sample, ReviewState state) {
+	PersonalStandings expecting(SampleKey sample, ReviewState state, Answer answer) {
+		LedgerEntry given = new LedgerEntry(null, standings.split(), sample, answer.cluster(), answer.decision(), answer.reasonCode(),
+				answer.text(), basis.reviewer.person(), Instant.EPOCH, null, Round.FIRST, null, null, null);
 		Map<SampleKey, Standing> now = new HashMap<>(seen);
-		now.computeIfPresent(sample, (key, was) -> new Standing(key, was.proposal(), was.made(), state, was.entries(), was.first(),
-				was.second(), was.resolution(), false, false, false));
+		now.computeIfPresent(sample, (key, was) -> new Standing(key, was.proposal(), was.made(), state, was.entries(), Optional.of(given),
+				Optional.empty(), Optional.empty(), false, false, false));
 		return new PersonalStandings(basis, standings, now, sample);
 	}
 

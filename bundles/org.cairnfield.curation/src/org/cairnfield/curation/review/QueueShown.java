@@ -27,7 +27,7 @@ public enum QueueShown {
 			case DISPUTED -> state == ReviewState.DISPUTED;
 			case STALE -> state == ReviewState.STALE;
 			case DEFERRED -> state == ReviewState.DEFERRED;
-			case DECIDED -> state == ReviewState.APPROVED || state == ReviewState.REJECTED;
+			case DECIDED -> state.isDecided();
 			case UNPLACED -> !row.evidence().made();
 		};
 	}

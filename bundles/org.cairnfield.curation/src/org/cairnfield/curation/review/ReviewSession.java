@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.cairnfield.curation.decide.Answer;
 import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
@@ -291,15 +292,16 @@ public final class ReviewSession {
 			return refuse("Nothing can be decided: " + readOnly + '.');
 		}
 		try {
-			String reason = VerdictRules.reason(choice, sample, draft, evidence.of(sample));
+			Answer answer = VerdictRules.answer(choice, sample, draft, evidence.of(sample));
 			Review review = audit.hasDrawn(sample) ? review().inAudit(audit.looking().get()) : review();
-			Command command = VerdictRules.command(review, reviewer.person(), choice, sample, standings.of(sample), reason, draft.text());
+			Command command = VerdictRules.command(review, reviewer.person(), sample, standings.of(sample), answer);
 			if (!archive.run(command)) {
 				return refuse("Nothing to change about " + sample.sample() + '.');
 			}
-			message = ReviewMessage.done(sample.sample() + ' ' + choice.done() + (reason == null ? "" : " (" + reason + ')') + '.');
+			message = ReviewMessage.done(sample.sample() + ' ' + choice.done(answer.cluster())
+					+ (answer.reasonCode() == null ? "" : " (" + answer.reasonCode() + ')') + '.');
 			draft = Draft.EMPTY;
-			standings.expect(sample, VerdictRules.expected(choice));
+			standings.expect(sample, choice.expected(), answer);
 			walk(1);
 			listener.verdictsChanged();
 			return true;

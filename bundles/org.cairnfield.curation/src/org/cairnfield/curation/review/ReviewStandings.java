@@ -2,6 +2,7 @@ package org.cairnfield.curation.review;
 
 import java.util.List;
 
+import org.cairnfield.curation.decide.Answer;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.decide.Standings;
@@ -39,9 +40,9 @@ public final class ReviewStandings {
 	}
 
 	/** A verdict was given; the ledger is read later. */
-	void expect(SampleKey sample, ReviewState state) {
+	void expect(SampleKey sample, ReviewState state, Answer answer) {
 		if (now != null) {
-			now = now.expecting(sample, state);
+			now = now.expecting(sample, state, answer);
 		}
 	}
 

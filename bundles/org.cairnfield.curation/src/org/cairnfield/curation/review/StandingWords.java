@@ -16,7 +16,9 @@ final class StandingWords {
 		return switch (standing.state()) {
 			case UNDECIDED -> standing.hidden() ? "2nd review" : "";
 			case APPROVED -> standing.awaitsSecond() ? "✔ needs 2nd" : "✔ approved";
-			case REJECTED -> standing.awaitsSecond() ? "✖ needs 2nd" : "✖ rejected";
+			case MOVED -> standing.awaitsSecond() ? "→ needs 2nd" : "→ C" + standing.home().cluster();
+			case POOLED -> standing.awaitsSecond() ? "○ needs 2nd" : "○ pool";
+			case REJECTED -> standing.awaitsSecond() ? "✖ needs 2nd" : "✖ out of map";
 			case DEFERRED -> "… deferred";
 			case DISPUTED -> "≠ disagreement";
 			case STALE -> "▲ stale";

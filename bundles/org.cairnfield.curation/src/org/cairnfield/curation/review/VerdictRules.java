@@ -1,62 +1,60 @@
 package org.cairnfield.curation.review;
 
+import org.cairnfield.curation.decide.Answer;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.model.Decision;
 import org.cairnfield.model.values.SampleKey;
 import org.eclipse.emf.common.command.Command;
 
-/** Which change of the archive a reviewer's choice is: a first verdict, a second one, or one that settles two. */
+/** What a reviewer's choice says of a sample, and which change of the archive that is: a first verdict, a second one, or one that settles two. */
 final class VerdictRules {
 
 	private VerdictRules() {
 	}
 
 	/**
-	 * The reason that goes with a verdict.
-	 *
-	 * @return null for none
-	 * @throws ReviewRefused where the choice needs one
+	 * @param evidence null where there is none
+	 * @throws ReviewRefused where something is missing that the choice needs
 	 */
-	static String reason(Choice choice, SampleKey sample, Draft draft, Evidence evidence) {
+	static Answer answer(Choice choice, SampleKey sample, Draft draft, Evidence evidence) {
 		String reason = choice.reason(draft.reason(), evidence);
-		if (choice == Choice.REJECT && reason == null) {
-			throw new ReviewRefused("the evidence gives no reason to reject " + sample.sample() + ": choose one (T), then press R");
+		int cluster = choice == Choice.MOVE ? home(sample, draft.home(), evidence) : Answer.NO_CLUSTER;
+		return new Answer(choice.decision(), cluster, reason, draft.text());
+	}
+
+	private static int home(SampleKey sample, String written, Evidence evidence) {
+		if (written.isBlank()) {
+			if (evidence == null || evidence.nearestCluster() < 0) {
+				throw new ReviewRefused("it is not known which cluster is nearest to " + sample.sample() + ": name one, then press M");
+			}
+			if (evidence.made() && evidence.agrees()) {
+				throw new ReviewRefused("the nearest labelled sample is in cluster " + evidence.cluster()
+						+ " too, which is proposed: press A, or name another cluster, then press M");
+			}
+			return evidence.nearestCluster();
 		}
-		return reason;
+		String number = written.strip().replaceFirst("^[Cc]", "");
+		if (!number.matches("\\d{1,9}")) {
+			throw new ReviewRefused("'" + written.strip() + "' is no number of a cluster");
+		}
+		return Integer.parseInt(number);
 	}
 
 	/**
 	 * @param standing as the person may know it; null for not known
 	 * @throws ReviewRefused where the person may not give this verdict
 	 */
-	static Command command(Review review, String person, Choice choice, SampleKey sample, Standing standing, String reason, String text) {
-		if (choice == Choice.FAULTY) {
-			return review.faulty(sample, text);
+	static Command command(Review review, String person, SampleKey sample, Standing standing, Answer answer) {
+		if (answer.decision() == Decision.FAULTY || standing == null) {
+			return review.decide(sample, answer);
 		}
-		if (standing != null && standing.awaitsSecond()
-				&& standing.first().filter(first -> first.isBy(person) && first.decision() == choice.decision()).isPresent()) {
+		if (standing.awaitsSecond() && standing.first().filter(first -> first.isBy(person) && first.says(answer)).isPresent()) {
 			throw new ReviewRefused("you gave the first verdict on " + sample.sample() + ", so somebody else has to give the second");
 		}
-		if (standing != null && standing.state() == ReviewState.DISPUTED) {
-			return review.resolve(sample, choice.decision(), reason, text);
-		}
-		return switch (choice) {
-			case APPROVE -> review.approve(sample, reason, text);
-			case REJECT -> review.reject(sample, reason, text);
-			default -> review.defer(sample, reason, text);
-		};
-	}
-
-	/** How a sample stands after a verdict that was not refused, unless a second reviewer gave it. */
-	static ReviewState expected(Choice choice) {
-		return switch (choice) {
-			case APPROVE -> ReviewState.APPROVED;
-			case REJECT -> ReviewState.REJECTED;
-			case DEFER -> ReviewState.DEFERRED;
-			case FAULTY -> ReviewState.SET_ASIDE;
-		};
+		return standing.state() == ReviewState.DISPUTED ? review.resolve(sample, answer) : review.decide(sample, answer);
 	}
 }

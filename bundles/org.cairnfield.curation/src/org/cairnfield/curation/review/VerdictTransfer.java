@@ -180,7 +180,8 @@ public final class VerdictTransfer {
 		} else if (!isStill(table.basis)) {
 			session.refuse("The archive has changed while the table was read; take it in again.");
 		} else if (session.archive().run(intake.command().on(archive()))) {
-			session.changedAtOnce(Count.of(intake.taken(), "verdict", "verdicts") + " taken in; " + rest + " One Undo takes them back.");
+			session.changedAtOnce(Count.of(intake.taken(), "verdict", "verdicts") + " taken in; " + rest + " One Undo takes them back."
+					+ (intake.note().isEmpty() ? "" : ' ' + intake.note()));
 		} else {
 			session.say("No new verdict in the table; " + rest);
 		}

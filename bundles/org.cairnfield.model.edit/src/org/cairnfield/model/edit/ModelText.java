@@ -76,7 +76,12 @@ public final class ModelText {
 
 		@Override
 		public String caseVerdict(Verdict verdict) {
-			return verdict.getDecision() + " " + verdict.getSample() + " for cluster " + verdict.getCluster();
+			String cluster = switch (verdict.getDecision()) {
+				case MOVE -> " to cluster " + verdict.getCluster();
+				case POOL, FAULTY -> "";
+				default -> " for cluster " + verdict.getCluster();
+			};
+			return verdict.getDecision() + " " + verdict.getSample() + cluster;
 		}
 
 		@Override

@@ -1925,6 +1925,9 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		addEEnumLiteral(decisionEEnum, Decision.DEFER);
 		addEEnumLiteral(decisionEEnum, Decision.APPROVE);
 		addEEnumLiteral(decisionEEnum, Decision.REJECT);
+		addEEnumLiteral(decisionEEnum, Decision.MOVE);
+		addEEnumLiteral(decisionEEnum, Decision.POOL);
+		addEEnumLiteral(decisionEEnum, Decision.FAULTY);
 
 		initEEnum(roundEEnum, Round.class, "Round");
 		addEEnumLiteral(roundEEnum, Round.FIRST);

@@ -127,6 +127,42 @@ class ReviewStoryTest {
 	}
 
 	@Test
+	void sendsSamplesHomeByATableAndSaysWhatARejectionDoes() throws IOException {
+		split();
+		propose();
+		Path table = export();
+		List<String> lines = new ArrayList<>(Files.readAllLines(table));
+		List<String> columns = List.of(lines.get(0).split(","));
+		List<String> rows = new ArrayList<>();
+		String[] decisions = { "move", "pool", "faulty", "reject", "approve" };
+		for (String line : lines.subList(1, lines.size())) {
+			String[] cells = line.split(",", -1);
+			if (rows.size() < decisions.length && cells[columns.indexOf("made")].equals("yes")) {
+				String decision = decisions[rows.size()];
+				cells[columns.indexOf("decision")] = decision;
+				cells[columns.indexOf("reason")] = "far";
+				cells[columns.indexOf("home")] = decision.equals("move") ? cells[columns.indexOf("cluster")].equals("0") ? "1" : "0" : "";
+				rows.add(String.join(",", cells));
+			}
+		}
+		rows.add(0, lines.get(0));
+		Files.write(table, rows);
+		Cli taken = Cli.ok("verdicts", "--json", "--archive", archive, "--import", table, "--person", "M.Q.");
+		JsonObject json = taken.json();
+		assertEquals(5, json.get("taken").getAsInt());
+		assertEquals(1, json.get("rejected").getAsInt());
+		for (String state : List.of("moved", "pooled", "setAside", "rejected", "approved")) {
+			assertEquals(1, json.get(state).getAsInt(), state);
+		}
+		assertTrue(taken.err().contains("1 row with reject: its sample leaves the map. Write pool"), taken.err());
+		Csv out = Csv.of(export());
+		for (int row = 0; row < out.size(); row++) {
+			assertEquals(out.text(row, "decision").equals("move"), !out.text(row, "home").isEmpty());
+		}
+		assertTrue(Cli.run("gate", "-q", "--archive", archive, "--split", "whole").out().contains("1 pooled"));
+	}
+
+	@Test
 	void takesNothingInWhereARowIsWrong() throws IOException {
 		split();
 		propose();

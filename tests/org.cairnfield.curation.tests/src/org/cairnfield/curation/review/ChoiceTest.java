@@ -15,15 +15,21 @@ class ChoiceTest {
 	}
 
 	@Test
-	void rejectsForTheGravestWarning() {
-		assertEquals("other-floor", Choice.REJECT.reason("", Rows.evidence("A", 7, 0.9, Warning.OTHER_FLOOR, Warning.NEAREST_DIFFERS)));
-		assertEquals("other-cluster", Choice.REJECT.reason("", Rows.evidence("A", 7, 0.9, Warning.NEAREST_DIFFERS, Warning.FAR)));
-		assertEquals("far", Choice.REJECT.reason("", Rows.evidence("A", 7, 0.9, Warning.FAR)));
+	void poolsForTheGravestWarning() {
+		assertEquals("other-floor", Choice.POOL.reason("", Rows.evidence("A", 7, 0.9, Warning.OTHER_FLOOR, Warning.FAR)));
+		assertEquals("far", Choice.POOL.reason("", Rows.evidence("A", 7, 0.9, Warning.NEAREST_DIFFERS, Warning.FAR)));
 	}
 
 	@Test
-	void findsNoReasonToRejectWhatTheEvidenceSupports() {
-		assertNull(Choice.REJECT.reason("", Rows.evidence("A", 7, 0.9)));
+	void alwaysHasAReasonToMoveAndToSetAside() {
+		assertEquals("other-cluster", Choice.MOVE.reason("", Rows.evidence("A", 7, 0.9)));
+		assertEquals("faulty", Choice.FAULTY.reason("far", Rows.evidence("A", 7, 0.9)));
+		assertEquals("wrong-place", Choice.FAULTY.reason("wrong-place", null));
+	}
+
+	@Test
+	void findsNoReasonToPoolWhatTheEvidenceSupports() {
+		assertNull(Choice.POOL.reason("", Rows.evidence("A", 7, 0.9)));
 	}
 
 	@Test

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.Home;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.split.SmallArchives;
@@ -124,15 +125,57 @@ class ReviewSessionTest {
 	}
 
 	@Test
-	void refusesToRejectWithoutAReasonOfTheEvidenceOrTheReviewer() {
+	void movesASampleToTheClusterOfTheNearestLabelledOneUnlessAnotherIsNamed() {
+		f.compute();
+		QueueRow differing = session.queue().rows().stream().filter(row -> row.evidence().made() && !row.evidence().agrees()).findFirst()
+				.orElseThrow();
+		session.show(differing.key());
+		assertTrue(session.decide(Choice.MOVE), session.message().text());
+		int nearest = differing.evidence().nearestCluster();
+		assertEquals(differing.sample() + " moved to cluster " + nearest + " (other-cluster).", session.message().text());
+		assertEquals("→ C" + nearest, session.standings().text(differing.key()), "before the ledger is read");
+		session.ledgersChanged();
+		assertEquals(Home.cluster(nearest), session.standings().all().of(differing.key()).orElseThrow().home());
+		session.show(differing.key());
+		int other = nearest == 0 || differing.evidence().cluster() == 0 ? 1 : 0;
+		other = other == nearest || other == differing.evidence().cluster() ? 2 : other;
+		session.setDraft(new Draft(" c" + other, "", "by the lift"));
+		assertTrue(session.decide(Choice.MOVE), session.message().text());
+		session.ledgersChanged();
+		assertEquals(Home.cluster(other), session.standings().all().of(differing.key()).orElseThrow().home());
+	}
+
+	@Test
+	void asksForAClusterWhereTheNearestLabelledSampleIsInTheOneProposed() {
+		f.compute();
+		QueueRow agreeing = session.queue().rows().stream().filter(row -> row.evidence().made() && row.evidence().agrees()).findFirst()
+				.orElseThrow();
+		session.show(agreeing.key());
+		assertFalse(session.decide(Choice.MOVE));
+		assertEquals("The nearest labelled sample is in cluster " + agreeing.evidence().cluster()
+				+ " too, which is proposed: press A, or name another cluster, then press M.", session.message().text());
+		for (String written : List.of("lift", "-1", "99999999999")) {
+			session.setDraft(new Draft(written, "", ""));
+			assertFalse(session.decide(Choice.MOVE));
+			assertEquals("'" + written + "' is no number of a cluster.", session.message().text());
+		}
+		session.setDraft(new Draft("4711", "", ""));
+		assertFalse(session.decide(Choice.MOVE));
+		assertTrue(session.message().text().contains("has no cluster 4711"), session.message().text());
+		assertTrue(f.archive.getLedgers().isEmpty());
+	}
+
+	@Test
+	void sendsASampleToThePoolByOneKeyAndWithoutAReason() {
 		f.compute();
 		SampleKey sound = session.queue().rows().stream().filter(row -> row.evidence().made() && row.evidence().warnings().isEmpty())
 				.findFirst().orElseThrow().key();
 		session.show(sound);
-		assertFalse(session.decide(Choice.REJECT));
-		assertEquals("The evidence gives no reason to reject " + sound.sample() + ": choose one (T), then press R.", session.message().text());
-		session.setDraft(new Draft("far", ""));
-		assertTrue(session.decide(Choice.REJECT));
+		assertTrue(session.decide(Choice.POOL), session.message().text());
+		assertEquals(sound.sample() + " sent to the pool.", session.message().text());
+		assertEquals("○ pool", session.standings().text(sound));
+		session.ledgersChanged();
+		assertEquals(Home.POOL, session.standings().all().of(sound).orElseThrow().home());
 	}
 
 	@Test
@@ -169,7 +212,7 @@ class ReviewSessionTest {
 		assertEquals("2nd review", session.standings().text(sample));
 		session.show(sample);
 		session.setDraft(new Draft("far", ""));
-		assertTrue(session.decide(Choice.REJECT));
+		assertTrue(session.decide(Choice.POOL));
 		SampleKey next = session.current();
 		assertNotEquals(sample, next);
 		session.ledgersChanged();

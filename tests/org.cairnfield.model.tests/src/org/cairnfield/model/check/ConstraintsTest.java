@@ -117,6 +117,11 @@ public class ConstraintsTest {
 				breach("Ledger.superseded", "supersedes v0", f -> f.verdict.setSupersedes("v0")),
 				breach("Verdict.isAccountedFor", "lacks", f -> f.verdict.setTime(null)),
 				breach("Verdict.isAccountedFor", "without a reason", f -> f.verdict.setDecision(Decision.REJECT)),
+				breach("Verdict.isAccountedFor", "without a reason", f -> f.verdict.setDecision(Decision.FAULTY)),
+				breach("Verdict.isAccountedFor", "names no cluster", f -> {
+					f.verdict.setDecision(Decision.MOVE);
+					f.verdict.setCluster(-1);
+				}),
 				breach("Waiver.isAccountedFor", "lacks", f -> f.waiver.setReason("")));
 	}
 

@@ -186,6 +186,25 @@ class SplitAndLedgerTextTest {
 	}
 
 	@Test
+	void keepsWhereASampleGoesInTheColumnsThatLedgersAlwaysHad() throws IOException {
+		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
+		ledger.setId("mq");
+		for (Decision decision : Decision.values()) {
+			Verdict verdict = verdict("v-" + decision, decision, "far", null, Instant.parse("2031-05-01T10:00:00Z"), null);
+			verdict.setCluster(7);
+			ledger.getVerdicts().add(verdict);
+		}
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		LedgerText.write(ledger, out);
+		String[] lines = out.toString(StandardCharsets.UTF_8).split("\n");
+		assertEquals(LEDGER[2], lines[2]);
+		assertEquals("v-move\tth-3\tspring/S-3\t7\tmove\tfar\t-\tM.Q.\t2031-05-01T10:00:00Z\t-", lines[3 + Decision.MOVE.ordinal()]);
+		Ledger read = LedgerText.read(new ByteArrayInputStream(out.toByteArray()), Migrations.NONE, report);
+		assertEquals(List.of(), report.damages());
+		assertEquals(List.of(Decision.values()), read.getVerdicts().stream().map(Verdict::getDecision).toList());
+	}
+
+	@Test
 	void tellsTheLineOfARoundThatIsNone() throws IOException {
 		String[] lines = MORE.clone();
 		lines[4] = lines[4].replace("\tsecond\t", "\tthird\t");

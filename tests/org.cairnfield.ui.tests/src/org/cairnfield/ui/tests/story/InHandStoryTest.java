@@ -93,8 +93,8 @@ class InHandStoryTest {
 		Hand.press("t");
 		Combo reasons = Widgets.byId(Combo.class, "review.reason");
 		Ui.waitUntil("the reason has the focus", reasons::isFocusControl);
-		Hand.choose(reasons, "reject: too far from the cluster");
-		Verdict given = review.decide("r", Decision.REJECT);
+		Hand.choose(reasons, "pool: too far from the cluster");
+		Verdict given = review.decide("p", Decision.POOL);
 		assertEquals("far", given.getReasonCode());
 		assertFalse(Ui.ask(() -> review.inHand().equals(given.getSample().sample())));
 		review.decide("a", Decision.APPROVE);

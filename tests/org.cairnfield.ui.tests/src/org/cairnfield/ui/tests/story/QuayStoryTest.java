@@ -156,7 +156,7 @@ class QuayStoryTest {
 		Ui.waitUntil("a proposal can be decided", () -> Widgets.isThere("review.approve", Button.class, Button::isEnabled));
 		for (int n = 1; n <= VERDICTS; n++) {
 			int given = n;
-			Hand.press(n == VERDICTS ? "r" : "a");
+			Hand.press(n == VERDICTS ? "p" : "a");
 			Ui.waitUntil("verdict " + n + " is in the ledger", () -> verdicts(session) == given);
 		}
 	}

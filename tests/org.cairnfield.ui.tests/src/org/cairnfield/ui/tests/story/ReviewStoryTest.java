@@ -66,14 +66,14 @@ class ReviewStoryTest {
 		review.focusQueue();
 		List<Decision> expected = new ArrayList<>();
 		decide(review, "adaa", expected);
-		review.because("reject: too far from the cluster", "behind a drab bronze lift, not before it");
-		Verdict far = review.decide("r", note(expected, Decision.REJECT));
+		review.because("pool: too far from the cluster", "behind a drab bronze lift, not before it");
+		Verdict far = review.decide("p", note(expected, Decision.POOL));
 		assertEquals("far", far.getReasonCode());
 		assertEquals("behind a drab bronze lift, not before it", far.getText(), "letters of the text are no keys");
 		review.because("defer: somebody has to look on site", "");
 		assertEquals("look-on-site", review.decide("d", note(expected, Decision.DEFER)).getReasonCode());
 		review.because("as the evidence says", "battery low");
-		Verdict faulty = review.decide("f", note(expected, Decision.REJECT));
+		Verdict faulty = review.decide("f", note(expected, Decision.FAULTY));
 		assertEquals(ReasonCode.FAULTY.code(), faulty.getReasonCode());
 		SampleRef sample = Ui.ask(() -> sample(review.session, faulty.getSample().sample()));
 		assertEquals("faulty: battery low", Ui.ask(() -> sample.survey().table().reason(sample.row())));
@@ -83,8 +83,8 @@ class ReviewStoryTest {
 		Hand.press("b");
 		Ui.waitUntil("the one before is in hand", () -> review.queue.getSelection()[0].getText(0).equals(skipped));
 		decide(review, "aadaadaadaa", expected);
-		review.because("reject: another cluster fits better", "");
-		review.decide("r", note(expected, Decision.REJECT));
+		review.because("pool: no cluster fits", "");
+		review.decide("p", note(expected, Decision.POOL));
 		review.decide("a", note(expected, Decision.APPROVE));
 		List<Verdict> ledger = review.verdicts();
 		assertEquals(20, ledger.size());

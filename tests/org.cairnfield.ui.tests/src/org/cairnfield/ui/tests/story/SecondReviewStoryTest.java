@@ -39,7 +39,7 @@ class SecondReviewStoryTest {
 	private static final String FIRST = "M.Q.";
 	private static final String SECOND = "J.T.";
 	private static final String THIRD = "R.S.";
-	private static final String FAR = "reject: too far from the cluster";
+	private static final String FAR = "pool: too far from the cluster";
 	private static final String NOTE = "by the goods lift";
 
 	@TempDir
@@ -120,7 +120,7 @@ class SecondReviewStoryTest {
 		int fair = (int) Ui.ask(() -> review.split.getProposals().all().stream()
 				.filter(p -> Bands.USUAL.of(p.strengthR()).get().name().equals("fair")).count()).longValue();
 		review.filter("fair", fair);
-		String one = "aaaaarrr";
+		String one = "aaaaappp";
 		Map<String, Decision> first = new LinkedHashMap<>();
 		for (char key : one.toCharArray()) {
 			first.put(review.inHand(), decide(review, key).getDecision());
@@ -136,7 +136,7 @@ class SecondReviewStoryTest {
 		review.filter("fair 2nd", one.length());
 		assertEquals(first.keySet(), new HashSet<>(review.listed()));
 		tellsNothing(review, first.keySet());
-		String two = "aaarrrra";
+		String two = "aaappppa";
 		long[][] table = new long[2][2];
 		Set<String> differing = new HashSet<>();
 		for (char key : two.toCharArray()) {
@@ -170,12 +170,12 @@ class SecondReviewStoryTest {
 		ReviewStage.waitForText("review.agreement", differing.size() - 1 + " to settle");
 	}
 
-	/** Rejections of the first person carry words that the second must not see. */
+	/** What the first person sends to the pool carries words that the second must not see. */
 	private static Verdict decide(ReviewStage review, char key) {
-		if (key == 'r') {
+		if (key == 'p') {
 			review.because(FAR, NOTE);
 		}
-		return review.decide(String.valueOf(key), key == 'a' ? Decision.APPROVE : Decision.REJECT);
+		return review.decide(String.valueOf(key), key == 'a' ? Decision.APPROVE : Decision.POOL);
 	}
 
 	/** Neither the queue nor the evidence nor any other text of the review says what the first person decided. */

@@ -48,7 +48,7 @@ final class ReviewerActs {
 		Ui.run(queue::setFocus);
 		Hand.activate(Sight.front());
 		for (int i = dice.between(1, 5); i > 0; i--) {
-			Hand.press(dice.oneOf("a", "a", "a", "r", "r", "d", "f", "n", "b", "Delete"));
+			Hand.press(dice.oneOf("a", "a", "a", "p", "p", "m", "d", "f", "n", "b", "Delete"));
 		}
 	}
 }

@@ -151,7 +151,10 @@ final class EvidenceText {
 		StringBuilder text = new StringBuilder();
 		text.append(entry.takesBack() ? "took it back" : switch (entry.decision()) {
 			case APPROVE -> "approve";
-			case REJECT -> "reject";
+			case MOVE -> "move to cluster " + entry.cluster();
+			case POOL -> "to the pool";
+			case REJECT -> "out of the map";
+			case FAULTY -> "faulty";
 			default -> "defer";
 		});
 		switch (entry.round()) {

@@ -76,8 +76,7 @@ final class QueueTable {
 	/** What is decided steps back; its state says so in words. */
 	private boolean isSettled(QueueRow row) {
 		Standing standing = desk.review().standings().of(row.key());
-		return standing != null && (standing.state() == ReviewState.APPROVED || standing.state() == ReviewState.REJECTED
-				|| standing.state() == ReviewState.SET_ASIDE);
+		return standing != null && (standing.state().isDecided() || standing.state() == ReviewState.SET_ASIDE);
 	}
 
 	private Color muted() {

@@ -14,9 +14,10 @@ import org.eclipse.core.runtime.IExecutableExtension;
 public final class VerdictHandler extends AbstractHandler implements IExecutableExtension {
 
 	private static final Map<String, Consumer<ReviewDesk>> KEYS = Map.of("APPROVE", desk -> desk.review().decide(Choice.APPROVE),
-			"REJECT", desk -> desk.review().decide(Choice.REJECT), "DEFER", desk -> desk.review().decide(Choice.DEFER), "FAULTY",
-			desk -> desk.review().decide(Choice.FAULTY), "NEXT", desk -> desk.review().walk(1), "BACK", desk -> desk.review().walk(-1), "REASON",
-			ReviewDesk::askReason, "TAKE_BACK", desk -> desk.review().takeBack());
+			"MOVE", desk -> desk.review().decide(Choice.MOVE), "POOL", desk -> desk.review().decide(Choice.POOL), "DEFER",
+			desk -> desk.review().decide(Choice.DEFER), "FAULTY", desk -> desk.review().decide(Choice.FAULTY), "NEXT",
+			desk -> desk.review().walk(1), "BACK", desk -> desk.review().walk(-1), "REASON", ReviewDesk::askReason, "TAKE_BACK",
+			desk -> desk.review().takeBack());
 
 	private Consumer<ReviewDesk> key;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.curation.decide.ReasonCode;
+import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.review.Choice;
 import org.cairnfield.curation.review.Draft;
 import org.cairnfield.model.Decision;
@@ -25,6 +26,7 @@ import org.eclipse.swt.widgets.Text;
 /** The keys of the reviewer as buttons, each with its key, and the reason that goes with the next verdict. */
 final class VerdictPane implements DeskListener {
 
+	private static final int COLUMNS = 6;
 	private static final String BY_EVIDENCE = "as the evidence says";
 
 	private final ReviewDesk desk;
@@ -35,6 +37,7 @@ final class VerdictPane implements DeskListener {
 	private final Button back;
 	private final Button next;
 	private final Button undo;
+	private final Text home;
 	private final Combo reason;
 	private final Text text;
 	private final Label says;
@@ -45,7 +48,7 @@ final class VerdictPane implements DeskListener {
 		this.desk = desk;
 		this.activate = activate;
 		page = new Composite(parent, SWT.NONE);
-		GridLayoutFactory.fillDefaults().numColumns(4).margins(6, 4).spacing(6, 4).applyTo(page);
+		GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(6, 4).spacing(6, 4).applyTo(page);
 		Composite keys = new Composite(page, SWT.NONE);
 		RowLayout layout = new RowLayout(SWT.HORIZONTAL);
 		layout.marginLeft = 0;
@@ -54,11 +57,13 @@ final class VerdictPane implements DeskListener {
 		layout.center = true;
 		layout.spacing = 4;
 		keys.setLayout(layout);
-		GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(100, SWT.DEFAULT).applyTo(keys);
+		GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).hint(100, SWT.DEFAULT).applyTo(keys);
 		decide(keys, "approve  A", "review.approve", Choice.APPROVE, "The sample joins the cluster that is proposed");
-		decide(keys, "reject  R", "review.reject", Choice.REJECT, "The sample stays noise");
+		decide(keys, "move  M", "review.move", Choice.MOVE,
+				"The sample joins another cluster: that of the nearest labelled sample, or the one named below");
+		decide(keys, "pool  P", "review.pool", Choice.POOL, "The sample goes to the pool, which every query searches");
+		decide(keys, "faulty  F", "review.faulty", Choice.FAULTY, "The sample leaves the map and is set aside");
 		decide(keys, "defer  D", "review.defer", Choice.DEFER, "Somebody decides later; a release waits for it");
-		decide(keys, "faulty  F", "review.faulty", Choice.FAULTY, "The sample is set aside, and its proposal rejected");
 		space(keys);
 		back = Marked.button(keys, "back  B", "review.back", () -> desk.review().walk(-1));
 		back.setToolTipText("The line before");
@@ -66,12 +71,19 @@ final class VerdictPane implements DeskListener {
 		next.setToolTipText("The next sample that is left to decide");
 		space(keys);
 		undo = Marked.button(keys, "undo  Ctrl+Z", "review.undo", () -> desk.undo());
-		undo.setToolTipText("Takes the last change of the archive back; Delete takes back your verdict on this sample, however old");
+		new Label(page, SWT.NONE).setText("move to");
+		home = Marked.named(Marked.id(new Text(page, SWT.BORDER), "review.home"), "Cluster to move to");
+		home.setToolTipText("Number of a cluster, such as 7; empty for that of the nearest labelled sample");
+		home.addListener(SWT.Modify, event -> draft());
+		home.addListener(SWT.DefaultSelection, event -> leave());
+		GridDataFactory.fillDefaults().hint(60, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(home);
 		new Label(page, SWT.NONE).setText("reason  T");
 		reason = Marked.named(Marked.id(new Combo(page, SWT.READ_ONLY), "review.reason"), "Reason");
 		reason.add(BY_EVIDENCE);
 		add(Decision.APPROVE, "approve: ");
-		add(Decision.REJECT, "reject: ");
+		add(Decision.MOVE, "move: ");
+		add(Decision.POOL, "pool: ");
+		add(Decision.FAULTY, "faulty: ");
 		add(Decision.DEFER, "defer: ");
 		reason.select(0);
 		reason.addListener(SWT.Selection, event -> draft());
@@ -81,10 +93,12 @@ final class VerdictPane implements DeskListener {
 		text.addListener(SWT.DefaultSelection, event -> leave());
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).align(SWT.FILL, SWT.CENTER).applyTo(text);
 		says = Marked.id(new Label(page, SWT.WRAP), "review.message");
-		GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(100, SWT.DEFAULT).applyTo(says);
+		GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).hint(100, SWT.DEFAULT).applyTo(says);
+		typing.guard(home);
 		typing.guard(text); // nobody types into the list of reasons: the keys decide there too
 		reason.addListener(SWT.Traverse, this::escape);
 		text.addListener(SWT.Traverse, this::escape);
+		home.addListener(SWT.Traverse, this::escape);
 		reason.addListener(SWT.KeyDown, event -> {
 			if (event.character == SWT.CR) {
 				event.doit = false;
@@ -115,7 +129,7 @@ final class VerdictPane implements DeskListener {
 
 	private void draft() {
 		if (!filling) {
-			desk.review().setDraft(new Draft(codes.get(Math.max(0, reason.getSelectionIndex())), text.getText()));
+			desk.review().setDraft(new Draft(home.getText(), codes.get(Math.max(0, reason.getSelectionIndex())), text.getText()));
 		}
 	}
 
@@ -164,7 +178,16 @@ final class VerdictPane implements DeskListener {
 		back.setEnabled(some);
 		next.setEnabled(some);
 		undo.setEnabled(editable && desk.session().commands().canUndo());
+		undo.setToolTipText((undo.isEnabled() ? "Undoes the last change of the archive: " + desk.session().commands().getUndoCommand().getLabel()
+				: "Nothing to undo") + ". Delete takes back your verdict on this sample, however old");
 		filling = true;
+		String nearest = nearest();
+		if (!home.getMessage().equals(nearest)) {
+			home.setMessage(nearest);
+		}
+		if (!home.getText().equals(desk.review().draft().home())) {
+			home.setText(desk.review().draft().home());
+		}
 		int code = Math.max(0, codes.indexOf(desk.review().draft().reason()));
 		if (reason.getSelectionIndex() != code) {
 			reason.select(code);
@@ -183,6 +206,12 @@ final class VerdictPane implements DeskListener {
 			says.setText(message.replace("&", "&&"));
 			says.requestLayout();
 		}
+	}
+
+	/** Where a move goes unless the person names another cluster; empty where that is the one proposed, or not known. */
+	private String nearest() {
+		Evidence evidence = desk.review().evidence().of(desk.review().current());
+		return evidence == null || evidence.nearestCluster() < 0 || evidence.made() && evidence.agrees() ? "" : "C" + evidence.nearestCluster();
 	}
 
 	void setFocus() {

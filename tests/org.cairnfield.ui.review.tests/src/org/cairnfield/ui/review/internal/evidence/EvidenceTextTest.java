@@ -84,7 +84,7 @@ class EvidenceTextTest {
 		LedgerEntry now = entry("2", Decision.REJECT, "far", "1");
 		List<Line> lines = lines(evidence("A", 7, 0.9), standing(ReviewState.REJECTED, List.of(old, now), now, false, false));
 		assertTrue(lines.contains(new Line(Style.STRUCK, "approve: the evidence agrees  mq, 12 Mar 2026, 10:15")));
-		assertTrue(lines.contains(new Line(Style.PLAIN, "reject: too far from the cluster  mq, 12 Mar 2026, 10:15")));
+		assertTrue(lines.contains(new Line(Style.PLAIN, "out of the map: too far from the cluster  mq, 12 Mar 2026, 10:15")));
 	}
 
 	@Test

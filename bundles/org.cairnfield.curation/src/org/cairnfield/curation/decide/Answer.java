@@ -1,0 +1,42 @@
+package org.cairnfield.curation.decide;
+
+import org.cairnfield.model.Decision;
+
+/**
+ * Where a person wants a noise sample to go, and why.
+ *
+ * @param cluster    number of the cluster that a move goes to; −1 for any other decision
+ * @param reasonCode may be null
+ * @param text       in the person's own words; may be null
+ */
+public record Answer(Decision decision, int cluster, String reasonCode, String text) {
+
+	/** No cluster of its own. */
+	public static final int NO_CLUSTER = -1;
+
+	/** @throws IllegalArgumentException for a move without a cluster, or a cluster without a move */
+	public Answer {
+		if ((decision == Decision.MOVE) != (cluster >= 0)) {
+			throw new IllegalArgumentException(decision + " to cluster " + cluster);
+		}
+	}
+
+	/** Any decision but a move. */
+	public static Answer of(Decision decision, String reasonCode, String text) {
+		return new Answer(decision, NO_CLUSTER, reasonCode, text);
+	}
+
+	/** Into another cluster than the one proposed. */
+	public static Answer move(int cluster, String reasonCode, String text) {
+		return new Answer(Decision.MOVE, cluster, reasonCode, text);
+	}
+
+	boolean hasReason() {
+		return reasonCode != null && !reasonCode.isBlank();
+	}
+
+	/** The text, or null where it is blank. */
+	String ownWords() {
+		return text == null || text.isBlank() ? null : text.strip();
+	}
+}
