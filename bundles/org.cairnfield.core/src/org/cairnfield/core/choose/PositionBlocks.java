@@ -95,6 +95,11 @@ public final class PositionBlocks {
 		return sideMetres;
 	}
 
+	/** The block of a sample, from 0. */
+	public int block(int sample) {
+		return block[sample];
+	}
+
 	/** Fold of each sample, 0 … folds − 1; a block is in one fold. */
 	public int[] folds(int folds, long seed) {
 		if (folds < 2) {

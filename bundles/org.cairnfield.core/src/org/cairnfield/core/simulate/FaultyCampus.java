@@ -20,6 +20,7 @@ public final class FaultyCampus {
 
 	private static final Instant SPRING_START = Instant.parse("2032-04-05T07:30:00Z");
 	private static final Instant AUTUMN_START = Instant.parse("2032-10-11T07:30:00Z");
+	private static final Instant TEST_START = Instant.parse("2032-11-08T09:00:00Z");
 	private static final Planting SINGLE = new Planting(0.01, 0.003, 0.01, 0.005, 0.005, 0.002);
 
 	private final long key;
@@ -32,7 +33,7 @@ public final class FaultyCampus {
 	}
 
 	/**
-	 * Training surveys, two a site and one of them once more. A second or two on the calling thread.
+	 * Training surveys, two a site, and a sound test survey of each site in autumn. A second or two on the calling thread.
 	 *
 	 * @param size at most 250 access points, so that all have addresses for documentation
 	 */
@@ -81,7 +82,21 @@ public final class FaultyCampus {
 			}
 		}
 		surveys.add(faults.importAgain(surveys.get(where.nextInt(surveys.size()))));
+		for (int site = 0; site < sites; site++) {
+			surveys.add(test(autumn, site, second));
+		}
 		return new SimulatedArchive(spring, surveys, truth);
+	}
+
+	/** A visitor's way, with nothing planted in it. */
+	private SimulatedSurvey test(Campus campus, int site, SurveyDevice device) {
+		Site place = campus.sites().get(site);
+		String name = place.code().toLowerCase(Locale.ROOT) + "-test";
+		Instant start = TEST_START.plusSeconds(86_400L * site);
+		SurveyPlan plan = SurveyPlan.of(name, "autumn", Walk.wander(60, 2.5), device, start);
+		RadioMap map = new Surveyor(campus, RadioEnvironment.museum(), seed).survey(site, plan, Workers.inline());
+		return new SimulatedSurvey(name, SimulatedSurvey.Role.TEST, place.name(), device.name(), "R.T.",
+				start.atZone(ZoneOffset.UTC).toLocalDate(), map, MarrowQuay.ids(name, map.size()));
 	}
 
 	private SimulatedSurvey walk(Campus campus, int site, int season, SurveyDevice device) {

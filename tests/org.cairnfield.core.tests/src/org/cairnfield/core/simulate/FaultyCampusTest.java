@@ -40,7 +40,8 @@ class FaultyCampusTest {
 		Set<FaultKind> kinds = EnumSet.noneOf(FaultKind.class);
 		archive.truth().forEach(f -> kinds.add(f.kind()));
 		assertEquals(EnumSet.allOf(FaultKind.class), kinds);
-		assertEquals(5, archive.surveys().size());
+		assertEquals(5, archive.surveys(SimulatedSurvey.Role.TRAINING).size());
+		assertEquals(2, archive.surveys(SimulatedSurvey.Role.TEST).size());
 	}
 
 	@Test
@@ -89,7 +90,7 @@ class FaultyCampusTest {
 				.mapToDouble(Double::parseDouble).toArray();
 		String site = gap.detail().substring(0, gap.detail().indexOf(" floor"));
 		int inside = 0;
-		for (SimulatedSurvey survey : archive.surveys()) {
+		for (SimulatedSurvey survey : archive.surveys(SimulatedSurvey.Role.TRAINING)) {
 			for (int s = 0; s < survey.map().size(); s++) {
 				boolean in = survey.site().equals(site) && survey.map().floor(s) == (int) n[0] && survey.map().x(s) > n[1]
 						&& survey.map().x(s) < n[2] && survey.map().y(s) > n[3] && survey.map().y(s) < n[4];

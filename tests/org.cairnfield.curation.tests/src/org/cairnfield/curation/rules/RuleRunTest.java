@@ -26,6 +26,7 @@ import org.cairnfield.core.simulate.FaultyCampus;
 import org.cairnfield.core.simulate.MarrowQuay;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.effect.RemediedMap;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.curation.rules.place.WrongFloorRule;
 import org.cairnfield.curation.rules.sample.FewReadingsRule;
@@ -155,7 +156,7 @@ class RuleRunTest {
 		String id = map.sampleId(random.nextInt(map.size()));
 		remedies.add(random.nextBoolean() ? new Remedy.SwapAxes(List.of(id))
 				: new Remedy.SetAsideSamples(List.of(id), "by chance"));
-		return RemedyOnMap.apply(map, remedies);
+		return RemediedMap.of(map, remedies).map();
 	}
 
 	@ParameterizedTest
@@ -178,8 +179,8 @@ class RuleRunTest {
 		assertEquals(0, ALL.over(map, first, Workers.inline()).computed());
 		int sample = IntStream.range(0, map.size()).filter(s -> map.site(s).equals("Site S02") && map.map().heard(s) > 3)
 				.findFirst().orElseThrow();
-		SurveyedMap changed = RemedyOnMap.apply(map,
-				List.of(new Remedy.SetAsideSamples(List.of(map.sampleId(sample)), "by hand")));
+		SurveyedMap changed = RemediedMap.of(map,
+				List.of(new Remedy.SetAsideSamples(List.of(map.sampleId(sample)), "by hand"))).map();
 		RunResult second = ALL.over(changed, first, Workers.inline());
 		String survey = map.surveys().get(map.survey(sample)).id();
 		String floor = "Site S02, floor " + map.map().floor(sample);
@@ -239,7 +240,7 @@ class RuleRunTest {
 		SurveyedMap map = SimulatedSurveys.of(MarrowQuay.surveys(1));
 		List<Integer> order = new ArrayList<>(IntStream.range(0, map.size()).boxed().toList());
 		Collections.shuffle(order, new Random(4));
-		SurveyedMap shuffled = RemedyOnMap.apply(map.only(order.stream().mapToInt(i -> i).toArray()), List.of());
+		SurveyedMap shuffled = RemediedMap.of(map.only(order.stream().mapToInt(i -> i).toArray()), List.of()).map();
 		Set<String> first = keys(ALL.over(map, Workers.inline()));
 		assertEquals(first, keys(ALL.over(shuffled, Workers.inline())));
 		assertTrue(first.size() >= 9, first.toString());
@@ -260,7 +261,7 @@ class RuleRunTest {
 		for (Rule rule : CleaningRules.registry().all()) {
 			List<Finding> findings = result.findings(rule.id()).stream().filter(f -> f.remedy().isPresent()).toList();
 			Set<String> keys = findings.stream().map(Finding::contentKey).collect(Collectors.toSet());
-			SurveyedMap better = RemedyOnMap.applyAll(map, findings);
+			SurveyedMap better = RemediedMap.ofFindings(map, findings).map();
 			for (Finding again : TinyMap.findings(rule, better)) {
 				assertFalse(keys.contains(again.contentKey()), again.toString());
 			}

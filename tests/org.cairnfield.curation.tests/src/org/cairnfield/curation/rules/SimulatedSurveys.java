@@ -13,16 +13,16 @@ import org.cairnfield.core.simulate.SimulatedSurvey;
 import org.cairnfield.core.simulate.Site;
 
 /** The training surveys of a simulated archive as rules see them, with the outlines of its floors. */
-final class SimulatedSurveys {
+public final class SimulatedSurveys {
 
 	private SimulatedSurveys() {
 	}
 
-	static SurveyedMap of(SimulatedArchive archive) {
+	public static SurveyedMap of(SimulatedArchive archive) {
 		return of(archive, archive.surveys(SimulatedSurvey.Role.TRAINING));
 	}
 
-	static SurveyedMap of(SimulatedArchive archive, List<SimulatedSurvey> surveys) {
+	public static SurveyedMap of(SimulatedArchive archive, List<SimulatedSurvey> surveys) {
 		RadioMapBuilder builder = new RadioMapBuilder();
 		List<String> ids = new ArrayList<>();
 		List<Integer> surveyOf = new ArrayList<>();
@@ -51,7 +51,7 @@ final class SimulatedSurveys {
 	}
 
 	/** All samples of a map behind those in the builder, access points matched by name. */
-	static void append(RadioMap map, RadioMapBuilder builder) {
+	public static void append(RadioMap map, RadioMapBuilder builder) {
 		for (int s = 0; s < map.size(); s++) {
 			builder.sample(map.sites().get(map.site(s)), map.floor(s), map.x(s), map.y(s));
 			if (map.device(s) != RadioMap.NO_DEVICE) {

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
-import org.cairnfield.curation.rules.RemedyOnMap;
+import org.cairnfield.curation.effect.RemediedMap;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.TinyMap;
 import org.junit.jupiter.api.Test;
@@ -38,12 +38,12 @@ class DeviceOffsetRuleTest {
 		assertTrue(findings.get(0).figure("low") <= -6 && findings.get(0).figure("high") >= -6);
 		Remedy.CalibrateDevice remedy = (Remedy.CalibrateDevice) findings.get(0).remedy().orElseThrow();
 		assertEquals(new Remedy.CalibrateDevice("B", "B", -6), remedy);
-		assertEquals(List.of(), findings(new DeviceOffsetRule(), RemedyOnMap.applyAll(map, findings)));
+		assertEquals(List.of(), findings(new DeviceOffsetRule(), RemediedMap.ofFindings(map, findings).map()));
 	}
 
 	@Test
 	void addsToAnOffsetThatIsKnown() {
-		SurveyedMap known = RemedyOnMap.apply(twoDevices(-9, 60), List.of(new Remedy.CalibrateDevice("B", "B", -4)));
+		SurveyedMap known = RemediedMap.of(twoDevices(-9, 60), List.of(new Remedy.CalibrateDevice("B", "B", -4))).map();
 		Finding finding = findings(new DeviceOffsetRule(), known).get(0);
 		assertEquals(-5, finding.figure("offset"), 0.5);
 		assertEquals(new Remedy.CalibrateDevice("B", "B", -9), finding.remedy().orElseThrow());

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
-import org.cairnfield.curation.rules.RemedyOnMap;
+import org.cairnfield.curation.effect.RemediedMap;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.SurveyedMap;
@@ -19,7 +19,7 @@ class ReadingRulesTest {
 	private static Finding only(Rule rule, SurveyedMap map) {
 		List<Finding> findings = findings(rule, map);
 		assertEquals(1, findings.size(), findings.toString());
-		assertEquals(List.of(), findings(rule, RemedyOnMap.applyAll(map, findings)), "after the remedy");
+		assertEquals(List.of(), findings(rule, RemediedMap.ofFindings(map, findings).map()), "after the remedy");
 		return findings.get(0);
 	}
 

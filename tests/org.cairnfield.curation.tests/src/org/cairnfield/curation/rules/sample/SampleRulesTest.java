@@ -11,7 +11,7 @@ import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.FloorPlan;
 import org.cairnfield.curation.rules.Remedy;
-import org.cairnfield.curation.rules.RemedyOnMap;
+import org.cairnfield.curation.effect.RemediedMap;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.TinyMap;
@@ -26,7 +26,7 @@ class SampleRulesTest {
 	private static Finding only(Rule rule, SurveyedMap map) {
 		List<Finding> findings = findings(rule, map);
 		assertEquals(1, findings.size(), findings.toString());
-		assertEquals(List.of(), findings(rule, RemedyOnMap.applyAll(map, findings)), "after the remedy");
+		assertEquals(List.of(), findings(rule, RemediedMap.ofFindings(map, findings).map()), "after the remedy");
 		return findings.get(0);
 	}
 
@@ -39,7 +39,7 @@ class SampleRulesTest {
 		List<Finding> findings = findings(new FewReadingsRule(), map.build());
 		assertEquals(List.of("a-0"), samples(findings.get(0)));
 		assertEquals(List.of("a-1"), samples(findings.get(1)));
-		assertEquals(List.of(), findings(new FewReadingsRule(), RemedyOnMap.applyAll(map.build(), findings)));
+		assertEquals(List.of(), findings(new FewReadingsRule(), RemediedMap.ofFindings(map.build(), findings).map()));
 	}
 
 	@Test

@@ -1,0 +1,16 @@
+package org.cairnfield.curation.effect;
+
+/**
+ * What remedies would do, computed by {@link HoldOuts} before they are applied.
+ *
+ * @param samples      that would be left out, moved, or lose readings
+ * @param accessPoints that would be set aside, grouped, or lose readings
+ * @param onHoldOuts   what it does to positions
+ */
+public record RemedyEffect(int samples, int accessPoints, MapEffect onHoldOuts) {
+
+	/** What it does, for a person. */
+	public String words() {
+		return EffectWords.of(this);
+	}
+}

@@ -1,0 +1,49 @@
+package org.cairnfield.curation.rules;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.task.Progress;
+import org.cairnfield.exchange.FileReport;
+import org.cairnfield.exchange.Intake;
+import org.cairnfield.exchange.IntakeException;
+import org.cairnfield.exchange.IntakeOptions;
+import org.cairnfield.exchange.SurveyIntake;
+import org.cairnfield.testkit.OpenSets;
+
+/** Openly published surveys as rules see them. */
+public final class OpenSurveys {
+
+	private OpenSurveys() {
+	}
+
+	/** The files of a set whose names contain a part; skips the test where the set is absent. */
+	public static SurveyedMap read(String set, String part) throws IOException, IntakeException {
+		Intake in = SurveyIntake.read(OpenSets.files(set, part), IntakeOptions.GUESS, Progress.NONE);
+		RadioMap map = in.map();
+		List<Survey> surveys = new ArrayList<>();
+		int[] surveyOf = new int[map.size()];
+		int at = 0;
+		for (FileReport report : in.reports()) {
+			if (!report.part().equals("table") && !report.part().equals("signals")) {
+				continue;
+			}
+			for (int end = at + (int) report.accepted(); at < end; at++) {
+				surveyOf[at] = surveys.size();
+			}
+			if (report.accepted() > 0 && at > 0) {
+				long time = map.timeMillis(at - 1);
+				Optional<LocalDate> date = time == RadioMap.NO_TIME ? Optional.empty()
+						: Optional.of(Instant.ofEpochMilli(time).atZone(ZoneOffset.UTC).toLocalDate());
+				surveys.add(new Survey(report.file().getFileName().toString(), map.sites().get(map.site(at - 1)), date, "",
+						Optional.empty()));
+			}
+		}
+		return new SurveyedMapBuilder(map, in.sampleIds(), surveyOf, surveys).build();
+	}
+}
