@@ -109,6 +109,6 @@ final class CheckCommand extends ArchiveCommand {
 				.put("subjects", f.subjects().stream().map(Subject::label).toList())
 				.put("figures", f.evidence().stream()
 						.map(e -> new Json().put("name", e.name()).put("value", e.value()).put("unit", e.unit()).fields()).toList())
-				.put("remedy", f.remedy().map(Remedy::preview).orElse(null)).put("key", f.contentKey());
+				.put("remedy", f.remedy().map(Remedy::preview).orElse(null)).put("effect", null).put("key", f.contentKey());
 	}
 }
