@@ -1,7 +1,6 @@
 package org.cairnfield.curation.decide;
 
 import java.util.stream.IntStream;
-import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.values.Proposal;
@@ -51,17 +50,5 @@ public record Outcome(SplitOnMap split, Clustering clustering, int joined, int[]
 		}
 		Clustering approved = split.clustering().relabelled(labels);
 		return new Outcome(split, approved, joined, new int[0], approved.noise(), 0);
-	}
-
-	/** Samples of each cluster with approved ones, by its number. */
-	public int[] sizes() {
-		int[] sizes = new int[split.clustering().clusters()];
-		System.arraycopy(clustering.sizes(), 0, sizes, 0, clustering.clusters());
-		return sizes;
-	}
-
-	/** What stands for each cluster in a search: the mean of its samples, approved ones included. */
-	public Centroids centroids() {
-		return Centroids.of(split.signals(), clustering.members(), Centroids.Kind.MEAN);
 	}
 }

@@ -15,6 +15,7 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.pack.DevicePack;
 import org.cairnfield.exchange.pack.PackLimitException;
 import org.cairnfield.exchange.pack.PackSettings;
+import org.cairnfield.model.values.Count;
 
 /**
  * How a map positions, on test samples: plainly, by its split as published without and with approved samples, and as a device
@@ -73,9 +74,10 @@ public record Measures(int test, List<Way> ways, Map<String, Double> timeRatios)
 			ways.add(plain);
 			ways.add(Way.of(TestRun.PLAIN_3W, TestRun.HOW_PLAIN_3W, run(TestRun.PLAIN_3W, TestRun.plainWeighted(neighbours), test), bytes, plain));
 			if (!released.splits().isEmpty()) {
-				ways.add(split(TestRun.SPLIT, TestRun.HOW_SPLIT, released.before(), plain));
-				ways.add(split(APPROVED, "the same with " + released.joined() + (released.joined() == 1 ? " approved sample" : " approved samples")
-						+ " in their clusters", released.labels(), plain));
+				ways.add(split(TestRun.SPLIT, TestRun.HOW_SPLIT, new Clustering(released.before(), null), new int[0], plain));
+				int[] pool = released.pool();
+				ways.add(split(APPROVED, "the same with " + Count.of(released.joined(), "approved sample") + " in clusters"
+						+ (pool.length == 0 ? "" : " and " + pool.length + " in the pool"), released.clustering(), pool, plain));
 			}
 			ways.add(released(request.settings(released), plain));
 			return new Measures(test.size(), List.copyOf(ways), timed ? MatchTimes.ratios(subjects, TestRun.PLAIN, workers) : Map.of());
@@ -96,8 +98,8 @@ public record Measures(int test, List<Way> ways, Map<String, Double> timeRatios)
 			}
 		}
 
-		private Way split(String name, String how, int[] labels, Way plain) {
-			SplitMap split = TestRun.clusters(released.signals(), new Clustering(labels, null));
+		private Way split(String name, String how, Clustering clusters, int[] pool, Way plain) {
+			SplitMap split = TestRun.clusters(released.signals(), clusters, pool);
 			TestRun run = run(name, TestRun.split(split), test);
 			return Way.of(name, how, run, PackCost.split(split, Search.PUBLISHED, run.comparisons()), plain);
 		}

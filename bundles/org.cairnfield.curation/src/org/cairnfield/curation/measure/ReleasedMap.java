@@ -37,7 +37,6 @@ import org.cairnfield.model.values.Scope;
  * are one cluster, which is plain matching.
  *
  * @param map       samples kept, of training surveys, readings of access points kept
- * @param ids       names of the samples, {@code survey/sample}
  * @param signals   the map as the splits compare it
  * @param labels    cluster of each sample of the map, {@link #POOL} or {@link Clustering#NOISE}; clusters without gaps
  * @param before    the same before review
@@ -50,7 +49,7 @@ import org.cairnfield.model.values.Scope;
  * @param agreement of reviewers, one a split
  * @param notes     what people should know, in words
  */
-public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[] labels, int[] before, List<String> splits, Search search,
+public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] before, List<String> splits, Search search,
 		long seed, int joined, Map<ReviewState, Integer> states, int awaiting, List<Agreement> agreement, List<String> notes) {
 
 	/** In place of a cluster: the sample is in the pool, which every query searches. */
@@ -122,8 +121,7 @@ public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[]
 				noteUncovered();
 			}
 			int[][] dense = dense(labels, before);
-			List<String> ids = IntStream.range(0, labels.length).mapToObj(all.surveyed()::sampleId).toList();
-			return new ReleasedMap(all.map(), ids, signals(), dense[0], dense[1], used.stream().map(SplitOnMap::id).toList(), search(),
+			return new ReleasedMap(all.map(), signals(), dense[0], dense[1], used.stream().map(SplitOnMap::id).toList(), search(),
 					used.isEmpty() ? 1 : used.get(0).seed(), joined, states, awaiting, List.copyOf(agreement), List.copyOf(notes));
 		}
 
@@ -142,6 +140,9 @@ public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[]
 				int at = row.get(on.key(s));
 				labels[at] = shifted(outcome.clustering().label(s));
 				before[at] = shifted(on.cluster(s));
+			}
+			for (int s : outcome.pool()) {
+				labels[row.get(on.key(s))] = POOL;
 			}
 			offset += outcome.clustering().clusters();
 			joined += outcome.joined();
@@ -229,15 +230,24 @@ public record ReleasedMap(RadioMap map, List<String> ids, Signals signals, int[]
 	/** The map made ready to be searched as a device does, in its own representation and distance. */
 	public SplitMap searched(Search by, Workers workers) {
 		Signals usual = Signals.of(map);
-		boolean plain = clusters() == 0;
-		Clustering clusters = new Clustering(plain ? new int[labels.length] : Arrays.stream(labels).map(l -> Math.max(l, Clustering.NOISE)).toArray(), null);
-		int[] pool = IntStream.range(0, labels.length).filter(s -> labels[s] == POOL && !plain).toArray();
+		Clustering clusters = clusters() == 0 ? new Clustering(new int[labels.length], null) : clustering();
+		int[] pool = clusters() == 0 ? new int[0] : pool();
 		return by.map(usual, by.cells(usual, clusters, seed, workers), pool, seed, workers);
+	}
+
+	/** The cluster of each sample; samples of the pool and those left out have none. */
+	public Clustering clustering() {
+		return new Clustering(Arrays.stream(labels).map(l -> Math.max(l, Clustering.NOISE)).toArray(), null);
+	}
+
+	/** Samples that every query searches, ascending. */
+	public int[] pool() {
+		return IntStream.range(0, labels.length).filter(s -> labels[s] == POOL).toArray();
 	}
 
 	/** The same with another map of the same samples. */
 	public ReleasedMap with(RadioMap other) {
-		return new ReleasedMap(other, ids, signals, labels, before, splits, search, seed, joined, states, awaiting, agreement, notes);
+		return new ReleasedMap(other, signals, labels, before, splits, search, seed, joined, states, awaiting, agreement, notes);
 	}
 
 	/** The map as a device gets it. */

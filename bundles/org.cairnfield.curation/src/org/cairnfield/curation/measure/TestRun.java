@@ -67,7 +67,12 @@ public record TestRun(Estimates estimates, PositionErrors errors, List<String> s
 
 	/** A map in its clusters, each by its mean; clusters without a sample are passed over, noise is left out. */
 	public static SplitMap clusters(Signals signals, Clustering clustering) {
-		return SplitMap.of(signals, SplitOnMap.dense(clustering), Centroids.Kind.MEAN, false);
+		return clusters(signals, clustering, new int[0]);
+	}
+
+	/** The same with samples that every query searches. */
+	public static SplitMap clusters(Signals signals, Clustering clustering, int[] pool) {
+		return SplitMap.of(signals, SplitOnMap.dense(clustering), Centroids.Kind.MEAN, pool);
 	}
 
 	/** True positions, sites numbered as in the searched map. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -76,9 +77,7 @@ class LedgerPropertiesTest {
 		for (int s = 0; s < outcome.clustering().size(); s++) {
 			all.add(outcome.clustering().label(s));
 		}
-		for (int c = 0; c < outcome.clustering().clusters(); c++) {
-			all.add(outcome.centroids().magnitude(c));
-		}
+		all.add(Arrays.toString(outcome.pool()));
 		return all;
 	}
 
