@@ -54,6 +54,7 @@ public final class Drafts {
 	private final StateHashes hashes = new StateHashes(path -> Layout.kind(path) != null);
 	private Path own;
 	private String ownSummary;
+	private String ownPerson = "";
 	/** Drafts of earlier sessions whose changes are in the model now. */
 	private final Set<Path> broughtBack = new LinkedHashSet<>();
 
@@ -109,6 +110,7 @@ public final class Drafts {
 				}
 				own = file;
 				ownSummary = summary;
+				ownPerson = person;
 			}
 		} catch (IllegalArgumentException e) {
 			throw new ArchiveException("no draft was written: " + e.getMessage(), "correct that value", e);
@@ -175,12 +177,24 @@ public final class Drafts {
 				continue;
 			}
 			if (draft.fit() == Draft.Fit.SAVED) {
-				discard(draft);
+				discardWithReplaced(draft);
 			} else {
 				pending.add(draft);
 			}
 		}
 		return pending;
+	}
+
+	/** Those that it was to replace first: whatever ends this, none of them comes to light again. */
+	private void discardWithReplaced(Draft draft) throws IOException {
+		try {
+			for (String name : DraftFile.read(draft.file()).replaces()) {
+				delete(draft.file().resolveSibling(name));
+			}
+			delete(draft.file());
+		} catch (IOException e) {
+			throw DiskFaults.explain("the draft was not discarded", draft.file().getParent(), e);
+		}
 	}
 
 	private Draft look(Path file, Set<Path> replaced) throws IOException {
@@ -294,10 +308,10 @@ public final class Drafts {
 
 	/** Deletes the drafts of what is not saved, at the person's word: that of this session, and those that were brought back. */
 	public void discardUnsaved() throws IOException {
-		discardOwn();
 		for (Path file : List.copyOf(broughtBack)) {
-			delete(file);
+			delete(file); // before the draft that hides them
 		}
+		discardOwn();
 	}
 
 	private void delete(Path file) throws IOException {
@@ -309,6 +323,21 @@ public final class Drafts {
 		if (file.equals(own)) {
 			own = null;
 			ownSummary = null;
+		}
+	}
+
+	/**
+	 * The model is about to be saved. Where there are drafts of it, that of this session gets the same content first: should the
+	 * program end before {@link #saved}, the next one sees that the archive holds it.
+	 */
+	void saving() {
+		Path any = own != null ? own : broughtBack.stream().findFirst().orElse(null);
+		if (any != null && archive.isModified()) {
+			try {
+				keep(any.getParent(), ownPerson);
+			} catch (IOException e) {
+				// it is for comfort: what matters is the save
+			}
 		}
 	}
 

@@ -207,6 +207,7 @@ public final class OpenArchive implements AutoCloseable {
 		if (unfinished) {
 			finish();
 		}
+		drafts.saving();
 		try {
 			SortedSet<String> written = new Saving(loaded, view).save(store.disk(), root);
 			view = new FolderView(root, Layout::isPart);

@@ -66,8 +66,7 @@ final class ProposeCommand extends SurveyCommand {
 		if (command.canExecute()) {
 			command.execute();
 		}
-		EvidenceTable evidence = EvidenceTable.of(SplitOnMap.of(archive.archive(), split), SplitOnMap.testMap(archive.archive(), split),
-				workers);
+		EvidenceTable evidence = EvidenceTable.of(SplitOnMap.of(archive.archive(), split), workers);
 		if (proposalsFile != null) {
 			Tables.evidence(proposalsFile, QueueOrder.DISAGREEMENT_FIRST.sorted(evidence.all()));
 		}

@@ -76,7 +76,7 @@ final class SplitCommand extends SurveyCommand {
 		}
 		List<SplitFacts> facts = new ArrayList<>();
 		for (Split split : made.splits()) {
-			facts.add(SplitFacts.of(SplitOnMap.of(model, split), SplitOnMap.testMap(model, split), workers));
+			facts.add(SplitFacts.of(SplitOnMap.of(model, split), workers));
 		}
 		keep.execute();
 		if (labels != null) {

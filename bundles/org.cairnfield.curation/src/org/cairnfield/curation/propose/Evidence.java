@@ -28,14 +28,19 @@ import org.cairnfield.model.values.SampleKey;
  * @param levelDeficitDb    how much weaker it hears than they do
  * @param levelScatterDb    how unevenly
  * @param readingsScore     rank of doubt in its readings, 0 … 1
- * @param effect            of approving it alone, on its floor
+ * @param outlook           what each home of it would do
  * @param warnings          in the order of weight
  */
 public record Evidence(SampleKey sample, int index, boolean made, int cluster, double strengthR, double margin,
 		SampleKey carrier, SampleKey nearest, double nearestDistance, int nearestCluster, double floorMetres,
 		SampleKey floorMember, boolean carrierOnFloor, double clusterFloorShare, int floorVotes, int floorVoters,
 		double placeErrorMetres, double placeScore, double overlap, double levelDeficitDb, double levelScatterDb,
-		double readingsScore, Effect effect, Set<Warning> warnings) {
+		double readingsScore, Outlook outlook, Set<Warning> warnings) {
+
+	/** Of approving it alone. */
+	public Effect effect() {
+		return outlook.proposed();
+	}
 
 	/** Whether the most correlated and the nearest labelled sample are of one cluster. */
 	public boolean agrees() {

@@ -11,7 +11,6 @@ import java.util.Set;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.PointSet;
 import org.cairnfield.core.health.SampleHealth;
-import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Percentile;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.split.SplitOnMap;
@@ -39,9 +38,8 @@ public final class EvidenceTable {
 
 	/**
 	 * @param split whose proposals were made
-	 * @param test  samples of the test surveys in its scope, to tell effects from; may be empty
 	 */
-	public static EvidenceTable of(SplitOnMap split, RadioMap test, Workers workers) {
+	public static EvidenceTable of(SplitOnMap split, Workers workers) {
 		Clustering clustering = split.clustering();
 		SampleHealth health = SampleHealth.of(split.map(), workers);
 		FloorNearness floors = new FloorNearness(split.map(), clustering);
@@ -52,16 +50,16 @@ public final class EvidenceTable {
 				target.put(s, proposal.get().cluster());
 			}
 		}
-		EffectTable effects = EffectTable.of(split, target, test, workers);
 		NearestSamples nearest = NearestSamples.of(PointSet.of(split.signals()), clustering, workers);
+		Outlooks outlooks = Outlooks.of(split, target, nearest, workers);
 		double tight = tightMargin(split.proposals());
 		List<Evidence> all = new ArrayList<>();
 		for (int s = 0; s < clustering.size(); s++) {
 			if (clustering.isNoise(s)) {
-				all.add(evidence(split, s, split.proposals().of(split.key(s)), nearest, floors, health, effects, tight));
+				all.add(evidence(split, s, split.proposals().of(split.key(s)), nearest, floors, health, outlooks, tight));
 			}
 		}
-		return new EvidenceTable(all, effects.basis(), floors.farMetres());
+		return new EvidenceTable(all, outlooks.basis(), floors.farMetres());
 	}
 
 	private static double tightMargin(Proposals proposals) {
@@ -75,7 +73,7 @@ public final class EvidenceTable {
 	}
 
 	private static Evidence evidence(SplitOnMap split, int s, Optional<Proposal> proposal, NearestSamples nearest,
-			FloorNearness floors, SampleHealth health, EffectTable effects, double tight) {
+			FloorNearness floors, SampleHealth health, Outlooks outlooks, double tight) {
 		int cluster = proposal.map(Proposal::cluster).orElse(Clustering.NOISE);
 		boolean there = cluster >= 0 && isThere(cluster, split.clustering());
 		FloorNearness.Near near = there ? floors.nearest(cluster, s) : new FloorNearness.Near(-1, Double.NaN);
@@ -91,7 +89,7 @@ public final class EvidenceTable {
 				there ? floors.shareOnFloor(cluster, s) : Double.NaN,
 				(int) Math.round(voters * (1 - health.floorDisagreement(s))), voters, health.medianErrorMetres(s),
 				health.placeScore(s), health.overlap(s), health.levelDeficitDb(s), health.levelScatterDb(s),
-				health.readingsScore(s), effects.of(s), Set.of());
+				health.readingsScore(s), outlooks.of(s), Set.of());
 		return withWarnings(plain, floors.farMetres(), tight);
 	}
 
@@ -109,7 +107,7 @@ public final class EvidenceTable {
 		return new Evidence(e.sample(), e.index(), e.made(), e.cluster(), e.strengthR(), e.margin(), e.carrier(), e.nearest(),
 				e.nearestDistance(), e.nearestCluster(), e.floorMetres(), e.floorMember(), e.carrierOnFloor(),
 				e.clusterFloorShare(), e.floorVotes(), e.floorVoters(), e.placeErrorMetres(), e.placeScore(), e.overlap(),
-				e.levelDeficitDb(), e.levelScatterDb(), e.readingsScore(), e.effect(), Collections.unmodifiableSet(warnings));
+				e.levelDeficitDb(), e.levelScatterDb(), e.readingsScore(), e.outlook(), Collections.unmodifiableSet(warnings));
 	}
 
 	private static void add(Set<Warning> warnings, Warning warning, boolean given) {

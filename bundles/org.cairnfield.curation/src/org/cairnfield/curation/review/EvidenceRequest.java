@@ -30,6 +30,6 @@ public final class EvidenceRequest {
 	public SplitEvidence compute(Workers workers) {
 		Split own = ArchiveIndex.of(still).split(split).orElseThrow();
 		SplitOnMap onMap = SplitOnMap.of(still, own);
-		return new SplitEvidence(state, onMap, EvidenceTable.of(onMap, SplitOnMap.testMap(still, own), workers));
+		return new SplitEvidence(state, onMap, EvidenceTable.of(onMap, workers));
 	}
 }

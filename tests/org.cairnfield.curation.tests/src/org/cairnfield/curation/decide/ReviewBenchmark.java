@@ -56,7 +56,7 @@ final class ReviewBenchmark {
 			SplitOnMap onMap = timed("split on the map", () -> SplitOnMap.of(archive, split));
 			new SetProposalsCommand(split, timed("proposals", () -> SplitProposals.of(onMap, 0, 0.1, workers))).execute();
 			SplitOnMap proposed = SplitOnMap.of(archive, split);
-			EvidenceTable table = timed("evidence of all", () -> EvidenceTable.of(proposed, SplitOnMap.testMap(archive, split), workers));
+			EvidenceTable table = timed("evidence of all", () -> EvidenceTable.of(proposed, workers));
 			timed("copy of the archive", () -> ArchiveCopy.of(archive));
 			List<Evidence> queue = timed("queue in order", () -> QueueOrder.DISAGREEMENT_FIRST.sorted(table.all()));
 			System.out.printf(Locale.ROOT, "%d samples, %d noise, %d clusters%n", proposed.size(), queue.size(), fresh.clusters());

@@ -119,9 +119,9 @@ class SplitProposalsTest {
 	@Test
 	void tellsTheEvidenceOfEveryNoiseSample() {
 		SplitOnMap onMap = SplitOnMap.of(archive, split);
-		EvidenceTable table = EvidenceTable.of(onMap, SplitOnMap.testMap(archive, split), workers);
+		EvidenceTable table = EvidenceTable.of(onMap, workers);
 		assertEquals(split.getLabels().noise(), table.all().size());
-		assertTrue(table.basis().contains("150 test samples"), table.basis());
+		assertTrue(table.basis().contains("training positions"), table.basis());
 		for (Evidence e : table.all()) {
 			Proposal p = split.getProposals().of(e.sample()).get();
 			assertEquals(p.strengthR(), e.strengthR());
@@ -136,7 +136,7 @@ class SplitProposalsTest {
 
 	@Test
 	void warnsOfTheTightestMarginsOnly() {
-		List<Evidence> all = EvidenceTable.of(SplitOnMap.of(archive, split), SplitOnMap.testMap(archive, split), workers).all();
+		List<Evidence> all = EvidenceTable.of(SplitOnMap.of(archive, split), workers).all();
 		List<Evidence> tight = all.stream().filter(e -> e.warnings().contains(Warning.TIGHT_MARGIN)).toList();
 		assertTrue(!tight.isEmpty() && tight.size() <= all.size() * 0.11 + 1, () -> tight.size() + " of " + all.size());
 		double widest = tight.stream().mapToDouble(Evidence::margin).max().getAsDouble();
@@ -157,7 +157,7 @@ class SplitProposalsTest {
 	@Test
 	void putsDisagreementFirstAndNeverTheStrength() {
 		List<Evidence> sorted = QueueOrder.DISAGREEMENT_FIRST.sorted(EvidenceTable
-				.of(SplitOnMap.of(archive, split), SplitOnMap.testMap(archive, split), workers).all());
+				.of(SplitOnMap.of(archive, split), workers).all());
 		int agreeing = 0;
 		for (Evidence e : sorted) {
 			agreeing += e.agrees() ? 1 : 0;
@@ -171,17 +171,25 @@ class SplitProposalsTest {
 	}
 
 	@Test
-	void takesSamplesOfTheMapWhereThereIsNoTestSurvey() {
+	void knowsWhatEachHomeWouldDoWithoutAnyTestSurvey() {
 		SplitOnMap onMap = SplitOnMap.of(archive, split);
-		EvidenceTable table = EvidenceTable.of(onMap, onMap.map().where(s -> false), workers);
-		assertTrue(table.basis().contains("of the map itself"), table.basis());
+		EvidenceTable table = EvidenceTable.of(onMap, workers);
+		archive.getSites().get(0).getSurveys().removeIf(survey -> survey.getKind() == SurveyKind.TEST);
+		assertEquals(table.all(), EvidenceTable.of(SplitOnMap.of(archive, split), workers).all(), "test surveys play no part");
+		for (Evidence e : table.all()) {
+			Outlook outlook = e.outlook();
+			assertEquals(1, outlook.pool().comparisonsAdded());
+			assertTrue(outlook.proposed().comparisonsAdded() < 1);
+			assertEquals(e.agrees(), outlook.proposed().equals(outlook.nearest()) && e.agrees());
+			assertTrue(outlook.nearest().affected() <= outlook.pool().affected());
+		}
 		assertTrue(table.all().stream().anyMatch(e -> e.effect().affected() > 0));
 	}
 
 	@Test
 	void countsUnplacedSamplesAsSuch() {
 		SmallArchives.propose(archive, split, 0.9);
-		EvidenceTable table = EvidenceTable.of(SplitOnMap.of(archive, split), SplitOnMap.testMap(archive, split), workers);
+		EvidenceTable table = EvidenceTable.of(SplitOnMap.of(archive, split), workers);
 		assertEquals(split.getProposals().all().stream().filter(p -> p.strengthR() >= 0.9).count(),
 				table.all().stream().filter(Evidence::made).count());
 		assertTrue(table.all().stream().filter(e -> !e.made()).allMatch(e -> e.strengthR() < 0.9));

@@ -102,21 +102,29 @@ final class EvidenceText {
 	}
 
 	private void effect(Evidence e, String basis) {
-		if (!e.made()) {
-			return;
+		add(Style.QUESTION, "What would each home do, compared with leaving it out?");
+		if (e.made()) {
+			home("cluster " + e.cluster(), e.outlook().proposed());
 		}
-		add(Style.QUESTION, "What would approving it alone do?");
-		Effect effect = e.effect();
-		if (Double.isNaN(effect.errorChangeMetres())) {
-			plain("Unknown: no queries on this floor to tell it from.");
-		} else {
-			plain("mean error on this floor: %s m, %d of %d positions change", signed(effect.errorChangeMetres(), 3), effect.affected(),
-					effect.queries());
-			plain("comparisons per query: %s", signed(effect.comparisonsAdded(), 2));
+		if (!e.agrees() && e.nearestCluster() >= 0) {
+			home("cluster " + e.nearestCluster(), e.outlook().nearest());
 		}
+		home("pool", e.outlook().pool());
 		if (!basis.isBlank()) {
 			plain("Computed from %s.", basis.endsWith(".") ? basis.substring(0, basis.length() - 1) : basis);
 		}
+	}
+
+	private void home(String name, Effect effect) {
+		if (effect.queries() == 0) {
+			plain("%s: unknown, no training positions to tell it from", name);
+			return;
+		}
+		plain("%s: %s; %s comparisons a query", name, effect.affected() == 0 ? "no position changes"
+				: String.format(Locale.ROOT, "%d of %d positions change, error %s m ± %s there%s", effect.affected(), effect.queries(),
+						signed(effect.changeWhereAffectedMetres(), 2), number(effect.halfWidthMetres() * effect.queries() / effect.affected(), 2, ""),
+						effect.isMeasurable() ? "" : " (no measurable change)"),
+				signed(effect.comparisonsAdded(), 2));
 	}
 
 	private void verdicts(Standing standing, ZoneId zone) {

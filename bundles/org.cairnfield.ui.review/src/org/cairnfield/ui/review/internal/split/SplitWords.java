@@ -47,6 +47,6 @@ final class SplitWords {
 		String error = Double.isNaN(facts.meanErrorMetres()) ? ""
 				: String.format(Locale.ROOT, "; mean error %.2f m without the noise, plain %.2f m", facts.meanErrorMetres(),
 						facts.plainErrorMetres());
-		return cost + error + "; from " + facts.basis() + '.';
+		return cost + error + (error.isEmpty() ? "" : "; errors of " + facts.basis()) + '.';
 	}
 }

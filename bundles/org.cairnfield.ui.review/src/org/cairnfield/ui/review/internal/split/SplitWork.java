@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 import org.cairnfield.core.choose.AutomaticChoice;
+import org.cairnfield.core.cluster.Sweep;
 import org.cairnfield.curation.maps.ArchiveCopy;
-import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.split.KDistanceCurve;
 import org.cairnfield.curation.split.SplitMaker;
@@ -16,7 +16,6 @@ import org.cairnfield.curation.split.SplitStudy;
 import org.cairnfield.curation.split.SweepTable;
 import org.cairnfield.curation.split.Trial;
 import org.cairnfield.model.Archive;
-import org.cairnfield.model.SurveyKind;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.review.internal.desk.LatestWork;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -159,13 +158,10 @@ final class SplitWork {
 	private void findFacts() {
 		SplitStudy of = study;
 		Trial asked = trial;
-		Archive archive = still();
-		SplitChoice at = choice;
-		factsWork.start("Cost and error of the split",
-				workers -> SplitFacts.of(of, asked, ArchiveMap.of(archive, at.scope(), SurveyKind.TEST).map(), workers), found -> {
-					facts = found;
-					tell();
-				}, this::fail);
+		factsWork.start("Cost and error of the split", workers -> SplitFacts.of(of, asked, workers), found -> {
+			facts = found;
+			tell();
+		}, this::fail);
 	}
 
 	/** Sweeps ε × minPts. @param errors whether held-out errors are wanted too, which takes longer */

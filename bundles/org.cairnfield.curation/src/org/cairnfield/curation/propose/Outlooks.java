@@ -1,0 +1,77 @@
+package org.cairnfield.curation.propose;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.cairnfield.core.choose.PositionBlocks;
+import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.match.HomeEffects;
+import org.cairnfield.core.match.HomeEffects.Home;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.split.SplitOnMap;
+
+/** The outlook of all noise samples of a split, on blocks of training positions held out in turn and searched as devices search. */
+final class Outlooks {
+
+	private static final int FOLDS = 5;
+	private static final int MOST_QUESTIONS = 4000;
+
+	private final Map<Integer, Outlook> bySample = new HashMap<>();
+	private final String basis;
+
+	private Outlooks(String basis) {
+		this.basis = basis;
+	}
+
+	/** What they are computed from, for a person. */
+	String basis() {
+		return basis;
+	}
+
+	/** Of a noise sample. */
+	Outlook of(int noise) {
+		return bySample.getOrDefault(noise, Outlook.UNKNOWN);
+	}
+
+	/**
+	 * @param proposed cluster by noise sample; those without a proposal are absent
+	 * @param nearest  of every noise sample
+	 */
+	static Outlooks of(SplitOnMap split, Map<Integer, Integer> proposed, NearestSamples nearest, Workers workers) {
+		Clustering clustering = split.clustering();
+		Map<Home, Integer> place = new HashMap<>();
+		List<Home> homes = new ArrayList<>();
+		for (int s = 0; s < clustering.size(); s++) {
+			if (clustering.isNoise(s) && nearest.sample(s) >= 0) {
+				add(new Home(s, HomeEffects.POOL), place, homes);
+				add(new Home(s, clustering.label(nearest.sample(s))), place, homes);
+				if (proposed.containsKey(s)) {
+					add(new Home(s, proposed.get(s)), place, homes);
+				}
+			}
+		}
+		List<HomeEffects.Effect> effects = HomeEffects.of(Signals.of(split.map()), clustering, split.search(), homes,
+				PositionBlocks.of(split.map()).folds(FOLDS, split.seed()), MOST_QUESTIONS, split.seed(), workers);
+		int asked = effects.stream().mapToInt(HomeEffects.Effect::asked).max().orElse(0);
+		Outlooks outlooks = new Outlooks(String.format(Locale.ROOT,
+				"from %d training positions, blocks of them held out in turn; each sample alone, compared with leaving it out", asked));
+		for (int s = 0; s < clustering.size(); s++) {
+			Integer pool = place.get(new Home(s, HomeEffects.POOL));
+			if (pool != null) {
+				Effect own = proposed.containsKey(s) ? Effect.of(effects.get(place.get(new Home(s, proposed.get(s))))) : Effect.UNKNOWN;
+				Effect other = Effect.of(effects.get(place.get(new Home(s, clustering.label(nearest.sample(s))))));
+				outlooks.bySample.put(s, new Outlook(own, other, Effect.of(effects.get(pool))));
+			}
+		}
+		return outlooks;
+	}
+
+	private static void add(Home home, Map<Home, Integer> place, List<Home> homes) {
+		if (place.putIfAbsent(home, homes.size()) == null) {
+			homes.add(home);
+		}
+	}
+}
