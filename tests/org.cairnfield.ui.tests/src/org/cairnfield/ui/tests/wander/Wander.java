@@ -131,6 +131,9 @@ public final class Wander {
 		if (last.isEmpty()) {
 			problem(own, "it did not begin");
 		}
+		if (!states.get(0).saved() && states.get(states.size() - 1).saved()) {
+			last.add(states.get(0).digest()); // it was brought back, and is offered again where that was undone
+		}
 		return last;
 	}
 
