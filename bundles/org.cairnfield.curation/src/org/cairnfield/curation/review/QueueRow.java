@@ -70,9 +70,9 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 		return doubted(Warning.READINGS_DOUBTFUL) + percent(evidence.readingsScore());
 	}
 
-	/** Change of the floor's mean error if it alone is approved. */
+	/** Change of the error where approving it alone changes a position. */
 	public String effect() {
-		double metres = evidence.effect().errorChangeMetres();
+		double metres = evidence.effect().changeWhereAffectedMetres();
 		if (!evidence.made() || Double.isNaN(metres)) {
 			return "–";
 		}

@@ -24,6 +24,7 @@ import org.cairnfield.curation.split.SplitStudies;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Scope;
 import org.junit.jupiter.api.Test;
 

@@ -20,6 +20,7 @@ import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposal;
 import org.junit.jupiter.api.Test;

@@ -38,7 +38,7 @@ class QueueRowTest {
 		assertEquals("5/5", sound.floorVotes());
 		assertEquals("50 %", sound.place());
 		assertEquals("40 %", sound.readings());
-		assertEquals("−0.02 m", sound.effect());
+		assertEquals("−0.80 m", sound.effect());
 		QueueRow doubtful = new QueueRow(Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN, Warning.PLACE_DOUBTFUL, Warning.READINGS_DOUBTFUL),
 				"close", "floor 1");
 		assertEquals("▲ 0.110", doubtful.margin());

@@ -16,6 +16,7 @@ import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.propose.Outlook;
 import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Round;
@@ -35,7 +36,12 @@ class EvidenceTextTest {
 		all.addAll(Set.of(warnings));
 		return new Evidence(new SampleKey("sh-spring", id), 0, made, cluster, r, 0.11, new SampleKey("sh-spring", "C"),
 				new SampleKey("sh-spring", "N"), 12, nearestCluster, 1.8, new SampleKey("sh-spring", "M"), true, 0.9, 5, 5, 2.4, 0.5, 0.8,
-				1.2, 3.4, 0.4, new Effect(-0.02, 3, 120, 0.4), all);
+				1.2, 3.4, 0.4, outlook(), all);
+	}
+
+	/** −0.8 m at 3 of 120 positions in the cluster, nothing elsewhere. */
+	private static Outlook outlook() {
+		return new Outlook(new Effect(-0.02, 0.01, 3, 120, 0, 0.4), new Effect(0.01, 0.02, 2, 120, 0, 0.3), new Effect(0, 0, 0, 120, 0, 1));
 	}
 
 	private static List<Line> lines(Evidence evidence, Standing standing) {
@@ -61,10 +67,12 @@ class EvidenceTextTest {
 		List<Line> lines = lines(evidence("A", 7, 0.943), null);
 		List<String> questions = lines.stream().filter(line -> line.style() == Style.QUESTION).map(Line::text).toList();
 		assertEquals(List.of("Does it belong there?  nothing against it", "Is its place right?  nothing against it",
-				"Are its readings sound?  nothing against it", "What would approving it alone do?"), questions);
+				"Are its readings sound?  nothing against it", "What would each home do, compared with leaving it out?"), questions);
 		assertTrue(says(lines, "cluster 7, strength r 0.94, margin 0.110"));
 		assertTrue(says(lines, "to the cluster on this floor: 1.8 m"));
-		assertTrue(says(lines, "−0.020 m, 3 of 120 positions change"));
+		assertTrue(says(lines, "cluster 7: 3 of 120 positions change, error −0.80 m ± 0.40 there; +0.40 comparisons a query"));
+		assertTrue(says(lines, "pool: no position changes; +1.00 comparisons a query"));
+		assertTrue(says(lines(evidence("A", true, 7, 0.9, 2), null), "cluster 2: 2 of 120 positions change, error +0.60 m ± 1.20 there (no measurable change)"));
 		assertTrue(says(lines, "Computed from 120 test samples."));
 	}
 
