@@ -12,11 +12,14 @@ import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.Content;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.measure.Horizontal;
+import org.cairnfield.core.simulate.Floor;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.TestRun;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.propose.Bands;
@@ -38,6 +41,8 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.Waiver;
+import org.cairnfield.model.values.Scope;
+import org.cairnfield.model.SurveyKind;
 
 /**
  * One page on a map, for people who decide about it: what it is, how it was cleaned, split and reviewed, how it positions,
@@ -279,12 +284,29 @@ public final class ReleaseReport {
 		page.table("Horizontal error in metres on " + check.measures().test() + " test samples; 95 % bootstrap interval of the mean",
 				List.of("Way", "Mean#", "95 % of mean#", "Median#", "75 %#", "95 %#", "Right floor %#", "Cost % of plain#"), rows);
 		page.list(ways.stream().map(w -> w.name() + ": " + w.how()).toList());
+		floors();
 		List<ErrorCurve> curves = ways.stream().filter(w -> w.errors().n() > 0)
 				.map(w -> ErrorCurve.of(w.name(), w.errors().errorsMetres())).toList();
 		if (!curves.isEmpty()) {
 			page.picture(Pictures.errorDistribution(curves, check.measures().test() + " test samples against a map of "
 					+ check.released().map().size() + "."), 2, "Share of test samples with at most that error");
 		}
+	}
+
+	private void floors() {
+		SideBySide measured = SideBySide.of(ArchiveMap.of(archive, Scope.ARCHIVE, SurveyKind.TEST),
+				List.of(check.measures().way(TestRun.PLAIN), check.measures().way(Measures.RELEASED)));
+		List<List<String>> rows = new ArrayList<>();
+		for (SideBySide.OnFloor floor : measured.floors()) {
+			List<String> row = new ArrayList<>(List.of(floor.site(), Integer.toString(floor.level()), Integer.toString(floor.samples())));
+			for (SideBySide.Figures way : floor.ways()) {
+				row.addAll(List.of(ReportPage.metres(way.meanMetres()), ReportPage.metres(way.p95Metres()), ReportPage.percent(way.rightShare())));
+			}
+			rows.add(row);
+		}
+		page.table("The same by floor, plain and released: mean and 95 % of the errors in metres, share put on the right floor",
+				List.of("Site", "Floor#", "Test samples#", "Plain mean#", "Plain 95 %#", "Plain right %#", "Released mean#", "Released 95 %#",
+						"Released right %#"), rows);
 	}
 
 	private void gates() {

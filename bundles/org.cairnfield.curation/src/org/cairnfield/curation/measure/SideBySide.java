@@ -1,6 +1,7 @@
 package org.cairnfield.curation.measure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.stream.IntStream;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Estimates;
+import org.cairnfield.core.stats.Percentile;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.values.SampleKey;
 
@@ -25,10 +27,23 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 	 * The test samples of one floor.
 	 *
 	 * @param site       name
-	 * @param meanMetres by way: mean error; NaN where no sample got a place
-	 * @param rightShare by way: share put on the right floor of the right site
+	 * @param ways by way
 	 */
-	public record OnFloor(String site, int level, int samples, List<Double> meanMetres, List<Double> rightShare) {
+	public record OnFloor(String site, int level, int samples, List<Figures> ways) {
+	}
+
+	/** Likewise of one site. */
+	public record OnSite(String site, int samples, List<Figures> ways) {
+	}
+
+	/**
+	 * What a way comes to on some of the test samples.
+	 *
+	 * @param meanMetres mean error; NaN where no sample got a place
+	 * @param p95Metres  95 % of the errors; NaN likewise
+	 * @param rightShare share put on the right floor of the right site
+	 */
+	public record Figures(double meanMetres, double p95Metres, double rightShare) {
 	}
 
 	/**
@@ -55,14 +70,27 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 					level -> new ArrayList<>()).add(s);
 		}
 		List<OnFloor> floors = new ArrayList<>();
-		rows.forEach((site, levels) -> levels.forEach((level, samples) -> {
-			List<List<Placed>> placed = ways.stream().map(way -> samples.stream().map(s -> placed(way, s)).toList()).toList();
-			floors.add(new OnFloor(site, level, samples.size(),
-					placed.stream().map(column -> column.stream().mapToDouble(Placed::errorMetres).filter(e -> !Double.isNaN(e)).average()
-							.orElse(Double.NaN)).toList(),
-					placed.stream().map(column -> (double) column.stream().filter(Placed::isRight).count() / samples.size()).toList()));
-		}));
+		rows.forEach((site, levels) -> levels.forEach(
+				(level, samples) -> floors.add(new OnFloor(site, level, samples.size(), figures(samples)))));
 		return floors;
+	}
+
+	/** By name. */
+	public List<OnSite> sites() {
+		Map<String, List<Integer>> rows = new TreeMap<>();
+		for (int s = 0; s < test.size(); s++) {
+			rows.computeIfAbsent(test.sites().get(test.site(s)), site -> new ArrayList<>()).add(s);
+		}
+		return rows.entrySet().stream().map(row -> new OnSite(row.getKey(), row.getValue().size(), figures(row.getValue()))).toList();
+	}
+
+	private List<Figures> figures(List<Integer> samples) {
+		return ways.stream().map(way -> {
+			List<Placed> placed = samples.stream().map(s -> placed(way, s)).toList();
+			double[] errors = placed.stream().mapToDouble(Placed::errorMetres).filter(e -> !Double.isNaN(e)).toArray();
+			return new Figures(Arrays.stream(errors).average().orElse(Double.NaN), errors.length == 0 ? Double.NaN : Percentile.of(errors, 95),
+					(double) placed.stream().filter(Placed::isRight).count() / samples.size());
+		}).toList();
 	}
 
 	/** The samples that a way puts farthest from where they were taken, those without a place first. */

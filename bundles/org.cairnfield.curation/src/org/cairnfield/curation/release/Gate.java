@@ -1,5 +1,7 @@
 package org.cairnfield.curation.release;
 
+import java.util.OptionalDouble;
+
 /** A condition that a map must meet before it is released. */
 public enum Gate {
 
@@ -16,12 +18,33 @@ public enum Gate {
 	/** Fingerprints compared, over those of plain matching. */
 	COST("cost-to-plain", "fingerprints compared, ratio to plain matching", true, 0.25),
 	/** Mean error over the upper bound of the last release's 95 % interval, on the same test samples. */
-	REGRESSION("error-to-last", "mean error, ratio to the upper 95 % bound of the last release", true, 1);
+	REGRESSION("error-to-last", "mean error, ratio to the upper 95 % bound of the last release", true, 1),
+	/** Mean error as released. */
+	MEAN("mean-error-m", "mean error, in metres", true),
+	/** 95 % of the test samples are put nearer than this. */
+	P95("p95-error-m", "95 % of the errors, in metres", true),
+	/** Mean error on the floor that has the largest. */
+	FLOOR_MEAN("floor-mean-error-m", "mean error of the worst floor, in metres", true),
+	/** Likewise of 95 % of the test samples. */
+	FLOOR_P95("floor-p95-error-m", "95 % of the errors on the worst floor, in metres", true),
+	/** Share put on the right floor, on the floor that has the smallest. */
+	FLOOR_HITS("floor-hit-rate-each", "share on the right floor, of the worst floor", false),
+	/** Mean error at the site that has the largest. */
+	SITE_MEAN("site-mean-error-m", "mean error of the worst site, in metres", true),
+	/** Likewise of 95 % of the test samples. */
+	SITE_P95("site-p95-error-m", "95 % of the errors at the worst site, in metres", true),
+	/** Share put on the right floor, at the site that has the smallest. */
+	SITE_HITS("site-hit-rate-each", "share on the right floor, of the worst site", false);
 
 	private final String key;
 	private final String title;
 	private final boolean atMost;
 	private final double usual;
+
+	/** A gate that is asked only where the archive names it: its bound depends on what the map is for. */
+	Gate(String key, String title, boolean atMost) {
+		this(key, title, atMost, Double.NaN);
+	}
 
 	Gate(String key, String title, boolean atMost, double usual) {
 		this.key = key;
@@ -45,9 +68,14 @@ public enum Gate {
 		return atMost;
 	}
 
-	/** The bound where the archive names none. */
-	public double usualBound() {
-		return usual;
+	/** The bound where the archive names no gates at all; empty for a gate that is not asked then. */
+	public OptionalDouble usualBound() {
+		return Double.isNaN(usual) ? OptionalDouble.empty() : OptionalDouble.of(usual);
+	}
+
+	/** A line of the archive's file that asks this gate. */
+	String example() {
+		return key + (atMost ? " at most " : " at least ") + GateSet.number(usualBound().orElse(atMost ? 5 : 0.8));
 	}
 
 	/** Whether a figure meets a bound; NaN, which nobody could measure, never does. */

@@ -9,8 +9,10 @@ import java.util.Map;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.ArchiveCheck;
 import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.ReleasedMap;
+import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
@@ -21,6 +23,8 @@ import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.TestRun;
 import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Scope;
 
 /**
  * The gates of an archive, asked.
@@ -75,6 +79,11 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		case FLOOR -> new GateResult(gate, measures.floorHitRate(), bound, onTest(), null);
 		case COST -> new GateResult(gate, measures.costToPlain(), bound, cost(), null);
 		case REGRESSION -> regression(bound, archive, last, workers);
+		case MEAN -> new GateResult(gate, measures.ways().isEmpty() ? Double.NaN : measures.way(Measures.RELEASED).errors().meanMetres(), bound,
+				onTest(), null);
+		case P95 -> new GateResult(gate, measures.ways().isEmpty() ? Double.NaN : measures.way(Measures.RELEASED).errors().p95Metres(), bound,
+				onTest(), null);
+		case FLOOR_MEAN, FLOOR_P95, FLOOR_HITS, SITE_MEAN, SITE_P95, SITE_HITS -> worst(gate, bound, archive);
 		};
 	}
 
@@ -137,6 +146,16 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		return new GateResult(Gate.REGRESSION, now / then.mean().high(), bound,
 				String.format(Locale.ROOT, "on the same %d test samples: mean %.3f m now, %s %.3f m (95 %%: %.3f to %.3f m)", measures.test(),
 						now, last.version(), then.errors().meanMetres(), then.mean().low(), then.mean().high()), null);
+	}
+
+	/** Of the floor or site that has the worst figure. */
+	private GateResult worst(Gate gate, double bound, Archive archive) {
+		if (measures.ways().isEmpty()) {
+			return new GateResult(gate, Double.NaN, bound, onTest(), null);
+		}
+		WorstPlace worst = WorstPlace.of(gate, SideBySide.of(ArchiveMap.of(archive, Scope.ARCHIVE, SurveyKind.TEST),
+				List.of(measures.way(Measures.RELEASED))));
+		return new GateResult(gate, worst.figure(), bound, worst.words(), null);
 	}
 
 	/** Gates that hold the release back. */

@@ -24,7 +24,7 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 	/** Name of the file below {@code releases}. */
 	public static final String FILE = "gates.txt";
 
-	/** All gates with their usual bounds, no second reviewer, anyone signs. */
+	/** All gates that have a usual bound, no second reviewer, anyone signs. */
 	public static final GateSet USUAL = usual();
 
 	private static final String HEADER = "# Gates of this archive, version 1 of the format. What does not meet them is not released,\n"
@@ -43,7 +43,7 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 	private static GateSet usual() {
 		Map<Gate, Double> bounds = new EnumMap<>(Gate.class);
 		for (Gate gate : Gate.values()) {
-			bounds.put(gate, gate.usualBound());
+			gate.usualBound().ifPresent(bound -> bounds.put(gate, bound));
 		}
 		return new GateSet(bounds, Set.of(), false);
 	}
@@ -84,7 +84,7 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 		for (Gate gate : Gate.values()) {
 			if (gate.key().equals(word[0])) {
 				if (word.length != 4 || !word[1].equals("at") || !word[2].equals(gate.atMost() ? "most" : "least")) {
-					throw wrong(number, line, "write " + gate.key() + (gate.atMost() ? " at most " : " at least ") + gate.usualBound());
+					throw wrong(number, line, "write " + gate.example());
 				}
 				return gate;
 			}
@@ -119,6 +119,11 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 		StringBuilder text = new StringBuilder(HEADER);
 		bounds.forEach((gate, bound) -> text.append(String.format(Locale.ROOT, "%-20s at %-5s  %s   # %s%n", gate.key(),
 				gate.atMost() ? "most" : "least", number(bound), gate.title()).replace("\r", "")));
+		for (Gate gate : Gate.values()) {
+			if (!bounds.containsKey(gate)) {
+				text.append(String.format(Locale.ROOT, "# %-38s # not asked: %s%n", gate.example(), gate.title()).replace("\r", ""));
+			}
+		}
 		text.append(BANDS).append(" = ").append(String.join(", ", secondBands)).append('\n');
 		return text.append(SIGNER).append(" = ").append(anotherSigns ? "another" : "anyone").append('\n').toString();
 	}

@@ -42,6 +42,17 @@ class GateSetTest {
 		assertFalse(GateSet.parse("").anotherSigns());
 	}
 
+	@Test
+	void namesGatesThatAreNotAskedSoThatTheyCanBe() {
+		String text = GateSet.USUAL.toString();
+		assertTrue(text.contains("# floor-mean-error-m at most 5 "), text);
+		assertFalse(GateSet.USUAL.bounds().containsKey(Gate.FLOOR_MEAN));
+		for (Gate gate : Gate.values()) {
+			assertEquals(1, GateSet.parse(gate.example()).bounds().size(), gate.key());
+			assertTrue(text.contains(gate.key()), gate.key());
+		}
+	}
+
 	@ParameterizedTest
 	@ValueSource(strings = {"findings-error at least 0", "no-such-gate at most 1", "error-to-plain at most x", "error-to-plain at most NaN",
 			"error-to-plain at most -1", "error-to-plain", "error-to-plain at most 1\nerror-to-plain at most 2", "signer = somebody",
@@ -56,7 +67,7 @@ class GateSetTest {
 		assertTrue(Gate.ERROR.meets(1.05, 1.05) && !Gate.ERROR.meets(1.0500001, 1.05));
 		assertTrue(Gate.FLOOR.meets(0.9, 0.9) && !Gate.FLOOR.meets(0.8999, 0.9));
 		for (Gate gate : Gate.values()) {
-			assertFalse(gate.meets(Double.NaN, gate.usualBound()), gate.key());
+			assertFalse(gate.meets(Double.NaN, gate.usualBound().orElse(1)), gate.key());
 		}
 	}
 

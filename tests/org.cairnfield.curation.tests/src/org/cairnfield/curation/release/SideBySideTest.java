@@ -80,8 +80,10 @@ class SideBySideTest {
 		assertEquals(1, floors.size());
 		assertEquals(TEST_SAMPLES, floors.get(0).samples());
 		for (int c = 0; c < side.ways().size(); c++) {
-			assertEquals(side.ways().get(c).errors().meanMetres(), floors.get(0).meanMetres().get(c), 1e-12);
-			assertEquals(1, floors.get(0).rightShare().get(c));
+			assertEquals(side.ways().get(c).errors().meanMetres(), floors.get(0).ways().get(c).meanMetres(), 1e-12);
+			assertEquals(side.ways().get(c).errors().p95Metres(), floors.get(0).ways().get(c).p95Metres(), 1e-12);
+			assertEquals(1, floors.get(0).ways().get(c).rightShare());
+			assertEquals(floors.get(0).ways(), side.sites().get(0).ways(), "the site has one floor");
 		}
 		Way plain = side.ways().get(0);
 		double[] errors = side.worst(plain, 100).stream().mapToDouble(SideBySide.Placed::errorMetres).toArray();

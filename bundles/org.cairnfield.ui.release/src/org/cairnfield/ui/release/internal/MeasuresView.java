@@ -5,8 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import org.cairnfield.core.simulate.Floor;
+import org.cairnfield.core.simulate.Site;
+import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
+import org.cairnfield.ui.charts.Fingerprints;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
@@ -151,7 +155,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		return "On " + side.get().test().size() + " test samples, all on the same; errors in the plane.";
 	}
 
-	/** A column a way: mean error and share on the right floor. */
+	/** A column a way: mean error, 95 % of the errors, and share on the right floor. */
 	private void showFloors(Optional<SideBySide> side, List<Way> columns) {
 		floors.setInput(null);
 		for (TableColumn old : floors.getTable().getColumns()) {
@@ -163,9 +167,10 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		for (int c = 0; c < columns.size(); c++) {
 			int at = c;
 			Way way = columns.get(c);
-			Forms.<SideBySide.OnFloor>column(floors, way.name(), 145, SWT.RIGHT,
-					floor -> metres(floor.meanMetres().get(at)) + " m, " + percent(floor.rightShare().get(at)));
-			floors.getTable().getColumn(3 + c).setToolTipText("Mean error, and share put on the right floor of the right site: " + way.how());
+			Forms.<SideBySide.OnFloor>column(floors, way.name(), 185, SWT.RIGHT, floor -> metres(floor.ways().get(at).meanMetres()) + " m, "
+					+ metres(floor.ways().get(at).p95Metres()) + " m, " + percent(floor.ways().get(at).rightShare()));
+			floors.getTable().getColumn(3 + c)
+					.setToolTipText("Mean error, 95 % of the errors, and share put on the right floor of the right site: " + way.how());
 		}
 		Forms.<SideBySide.OnFloor>column(floors, "", 10, SWT.LEFT, floor -> ""); // takes the room that is left
 		floors.setInput(side.map(SideBySide::floors).orElse(List.of()));
