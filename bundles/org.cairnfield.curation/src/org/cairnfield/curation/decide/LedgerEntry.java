@@ -65,9 +65,9 @@ public record LedgerEntry(String id, String split, SampleKey sample, int cluster
 		return isSame(person, name);
 	}
 
-	/** Whether it sends the sample to where an answer does. */
-	public boolean says(Answer answer) {
-		return decision == answer.decision() && (decision != Decision.MOVE || cluster == answer.cluster());
+	/** Whether it sends the sample to where a ruling does. */
+	public boolean says(Ruling ruling) {
+		return decision == ruling.decision() && (decision != Decision.MOVE || cluster == ruling.cluster());
 	}
 
 	/** Whether another verdict sends the sample to the same place. */

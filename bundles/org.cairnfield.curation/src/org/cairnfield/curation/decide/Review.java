@@ -79,47 +79,47 @@ public final class Review {
 
 	/** @throws ReviewRefused where the rules do not allow it */
 	public Command approve(SampleKey sample, String reasonCode, String text) {
-		return decide(sample, Answer.of(Decision.APPROVE, reasonCode, text));
+		return decide(sample, Ruling.of(Decision.APPROVE, reasonCode, text));
 	}
 
 	/** Into another cluster, by its number. @throws ReviewRefused where the rules do not allow it */
 	public Command move(SampleKey sample, int cluster, String reasonCode, String text) {
-		return decide(sample, Answer.move(cluster, reasonCode, text));
+		return decide(sample, Ruling.move(cluster, reasonCode, text));
 	}
 
 	/** To where every query searches. @throws ReviewRefused where the rules do not allow it */
 	public Command pool(SampleKey sample, String reasonCode, String text) {
-		return decide(sample, Answer.of(Decision.POOL, reasonCode, text));
+		return decide(sample, Ruling.of(Decision.POOL, reasonCode, text));
 	}
 
 	/** Out of the map, as older tables have it. @param reasonCode not blank; @throws ReviewRefused where the rules do not allow it */
 	public Command reject(SampleKey sample, String reasonCode, String text) {
-		return decide(sample, Answer.of(Decision.REJECT, reasonCode, text));
+		return decide(sample, Ruling.of(Decision.REJECT, reasonCode, text));
 	}
 
 	/** @throws ReviewRefused where the rules do not allow it */
 	public Command defer(SampleKey sample, String reasonCode, String text) {
-		return decide(sample, Answer.of(Decision.DEFER, reasonCode, text));
+		return decide(sample, Ruling.of(Decision.DEFER, reasonCode, text));
 	}
 
 	/** @throws ReviewRefused where the rules do not allow it */
-	public Command decide(SampleKey sample, Answer answer) {
-		return decide(List.of(sample), answer);
+	public Command decide(SampleKey sample, Ruling ruling) {
+		return decide(List.of(sample), ruling);
 	}
 
 	/** The same verdict on several samples, as one change. @throws ReviewRefused where the rules do not allow one of them */
 	public Command decide(Collection<SampleKey> samples, Decision decision, String reasonCode, String text) {
-		return decide(samples, Answer.of(decision, reasonCode, text));
+		return decide(samples, Ruling.of(decision, reasonCode, text));
 	}
 
 	/** The same verdict on several samples, as one change. @throws ReviewRefused where the rules do not allow one of them */
-	public Command decide(Collection<SampleKey> samples, Answer answer) {
+	public Command decide(Collection<SampleKey> samples, Ruling ruling) {
 		ContentOfReview content = content();
 		List<LedgerEntry> entries = new ArrayList<>();
 		Optional<Standings> all = samples.size() > FEW ? Optional.of(standings()) : Optional.empty();
 		for (SampleKey sample : samples) {
-			Standing standing = require(all.map(s -> s.of(sample)).orElseGet(() -> standing(sample, content)), sample, answer, content);
-			entries.add(entry(standing, answer, content));
+			Standing standing = require(all.map(s -> s.of(sample)).orElseGet(() -> standing(sample, content)), sample, ruling, content);
+			entries.add(entry(standing, ruling, content));
 		}
 		return command(entries);
 	}
@@ -132,16 +132,16 @@ public final class Review {
 		return Standings.one(archive, split, sample, content, policy);
 	}
 
-	private Standing require(Optional<Standing> found, SampleKey sample, Answer answer, ContentOfReview content) {
+	private Standing require(Optional<Standing> found, SampleKey sample, Ruling ruling, ContentOfReview content) {
 		Standing standing = found
 				.orElseThrow(() -> new ReviewRefused(sample + " is not noise in split " + split.getId() + ", so there is nothing to decide"));
 		if (standing.state() == ReviewState.SET_ASIDE) {
 			throw new ReviewRefused(sample + " is not in the map any more; take it back into the map first");
 		}
-		switch (answer.decision()) {
+		switch (ruling.decision()) {
 		case APPROVE -> requireMade(standing);
-		case MOVE -> requireOtherCluster(standing, answer.cluster(), content);
-		case REJECT, FAULTY -> requireReason(answer);
+		case MOVE -> requireOtherCluster(standing, ruling.cluster(), content);
+		case REJECT, FAULTY -> requireReason(ruling);
 		default -> { }
 		}
 		return standing;
@@ -163,28 +163,28 @@ public final class Review {
 		}
 	}
 
-	private static void requireReason(Answer answer) {
-		if (!answer.hasReason()) {
+	private static void requireReason(Ruling ruling) {
+		if (!ruling.hasReason()) {
 			throw new ReviewRefused("a sample leaves the map for a reason: give one");
 		}
 	}
 
-	private LedgerEntry entry(Standing standing, Answer answer, ContentOfReview content) {
+	private LedgerEntry entry(Standing standing, Ruling ruling, ContentOfReview content) {
 		Round round = round(standing);
 		Optional<LedgerEntry> before = switch (round) {
 		case SECOND -> standing.second();
 		case RESOLUTION -> standing.resolution();
 		default -> standing.first();
 		};
-		return entry(standing, answer, content, round, before.map(LedgerEntry::id).orElse(null));
+		return entry(standing, ruling, content, round, before.map(LedgerEntry::id).orElse(null));
 	}
 
-	private LedgerEntry entry(Standing standing, Answer answer, ContentOfReview content, Round round, String supersedes) {
+	private LedgerEntry entry(Standing standing, Ruling ruling, ContentOfReview content, Round round, String supersedes) {
 		SampleKey sample = standing.sample();
-		int cluster = answer.decision() == Decision.MOVE ? answer.cluster()
-				: standing.proposal().map(Proposal::cluster).orElse(Answer.NO_CLUSTER);
-		Optional<String> held = answer.decision() == Decision.FAULTY ? content.sampleSetAside(sample) : content.sample(sample);
-		return new LedgerEntry(null, split.getId(), sample, cluster, answer.decision(), blankToNull(answer.reasonCode()), answer.ownWords(),
+		int cluster = ruling.decision() == Decision.MOVE ? ruling.cluster()
+				: standing.proposal().map(Proposal::cluster).orElse(Ruling.NO_CLUSTER);
+		Optional<String> held = ruling.decision() == Decision.FAULTY ? content.sampleSetAside(sample) : content.sample(sample);
+		return new LedgerEntry(null, split.getId(), sample, cluster, ruling.decision(), blankToNull(ruling.reasonCode()), ruling.ownWords(),
 				person, clock.instant(), supersedes, round, held.orElse(null), content.evidence(sample).orElse(null), batch);
 	}
 
@@ -222,27 +222,27 @@ public final class Review {
 		return decide(List.of(sample), decision, reasonCode, text);
 	}
 
-	/** @see #resolve(SampleKey, Answer) */
+	/** @see #resolve(SampleKey, Ruling) */
 	public Command resolve(SampleKey sample, Decision decision, String reasonCode, String text) {
-		return resolve(sample, Answer.of(decision, reasonCode, text));
+		return resolve(sample, Ruling.of(decision, reasonCode, text));
 	}
 
 	/**
 	 * Settles what two reviewers disagree about; they may do so themselves once they have talked.
 	 *
-	 * @param answer with text: why
+	 * @param ruling with text: why
 	 * @throws ReviewRefused where they do not disagree, or no reason is given
 	 */
-	public Command resolve(SampleKey sample, Answer answer) {
+	public Command resolve(SampleKey sample, Ruling ruling) {
 		ContentOfReview content = content();
-		Standing standing = require(standing(sample, content), sample, answer, content);
+		Standing standing = require(standing(sample, content), sample, ruling, content);
 		if (standing.state() != ReviewState.DISPUTED) {
 			throw new ReviewRefused("there is no disagreement about " + sample + " to settle");
 		}
-		if (answer.ownWords() == null) {
+		if (ruling.ownWords() == null) {
 			throw new ReviewRefused("say why the disagreement about " + sample + " is settled so");
 		}
-		return command(List.of(entry(standing, answer, content, Round.RESOLUTION, null)));
+		return command(List.of(entry(standing, ruling, content, Round.RESOLUTION, null)));
 	}
 
 	/**
@@ -252,7 +252,7 @@ public final class Review {
 	 * @throws ReviewRefused where the rules do not allow it
 	 */
 	public Command faulty(SampleKey sample, String text) {
-		return decide(sample, Answer.of(Decision.FAULTY, ReasonCode.FAULTY.code(), text));
+		return decide(sample, Ruling.of(Decision.FAULTY, ReasonCode.FAULTY.code(), text));
 	}
 
 	/**
@@ -298,6 +298,6 @@ public final class Review {
 		Review bulk = inAudit(audit);
 		String statement = audit.statement();
 		return command(audit.rest().stream().map(key -> standings.of(key).orElseThrow())
-				.map(s -> bulk.entry(s, Answer.of(Decision.APPROVE, ReasonCode.BAND_AUDITED.code(), statement), content)).toList());
+				.map(s -> bulk.entry(s, Ruling.of(Decision.APPROVE, ReasonCode.BAND_AUDITED.code(), statement), content)).toList());
 	}
 }

@@ -156,7 +156,7 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 			requirePresent(row, "evidence", content.evidence(sample), sample,
 					"the evidence has changed since the table was exported");
 			rowClock = at(row);
-			Command one = review(who).decide(sample, new Answer(decision, home, row.field("reason"), row.field("text")));
+			Command one = review(who).decide(sample, new Ruling(decision, home, row.field("reason"), row.field("text")));
 			given.addAll(((VerdictsCommand) one).wanted());
 		}
 
@@ -208,7 +208,7 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 					throw new Wrong("a home is given, '" + home + "', though the decision is " + decision.getLiteral(),
 							"Write move as the decision, or leave the home empty");
 				}
-				return Answer.NO_CLUSTER;
+				return Ruling.NO_CLUSTER;
 			}
 			try {
 				int cluster = Integer.parseInt(home);

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
-import org.cairnfield.curation.decide.Answer;
+import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
@@ -292,16 +292,16 @@ public final class ReviewSession {
 			return refuse("Nothing can be decided: " + readOnly + '.');
 		}
 		try {
-			Answer answer = VerdictRules.answer(choice, sample, draft, evidence.of(sample));
+			Ruling ruling = VerdictRules.ruling(choice, sample, draft, evidence.of(sample));
 			Review review = audit.hasDrawn(sample) ? review().inAudit(audit.looking().get()) : review();
-			Command command = VerdictRules.command(review, reviewer.person(), sample, standings.of(sample), answer);
+			Command command = VerdictRules.command(review, reviewer.person(), sample, standings.of(sample), ruling);
 			if (!archive.run(command)) {
 				return refuse("Nothing to change about " + sample.sample() + '.');
 			}
-			message = ReviewMessage.done(sample.sample() + ' ' + choice.done(answer.cluster())
-					+ (answer.reasonCode() == null ? "" : " (" + answer.reasonCode() + ')') + '.');
+			message = ReviewMessage.done(sample.sample() + ' ' + choice.done(ruling.cluster())
+					+ (ruling.reasonCode() == null ? "" : " (" + ruling.reasonCode() + ')') + '.');
 			draft = Draft.EMPTY;
-			standings.expect(sample, choice.expected(), answer);
+			standings.expect(sample, choice.expected(), ruling);
 			walk(1);
 			listener.verdictsChanged();
 			return true;

@@ -2,7 +2,7 @@ package org.cairnfield.curation.review;
 
 import java.util.List;
 
-import org.cairnfield.curation.decide.Answer;
+import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.decide.Standings;
@@ -40,9 +40,9 @@ public final class ReviewStandings {
 	}
 
 	/** A verdict was given; the ledger is read later. */
-	void expect(SampleKey sample, ReviewState state, Answer answer) {
+	void expect(SampleKey sample, ReviewState state, Ruling ruling) {
 		if (now != null) {
-			now = now.expecting(sample, state, answer);
+			now = now.expecting(sample, state, ruling);
 		}
 	}
 

@@ -1,6 +1,6 @@
 package org.cairnfield.curation.review;
 
-import org.cairnfield.curation.decide.Answer;
+import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.decide.ReviewState;
@@ -20,10 +20,10 @@ final class VerdictRules {
 	 * @param evidence null where there is none
 	 * @throws ReviewRefused where something is missing that the choice needs
 	 */
-	static Answer answer(Choice choice, SampleKey sample, Draft draft, Evidence evidence) {
+	static Ruling ruling(Choice choice, SampleKey sample, Draft draft, Evidence evidence) {
 		String reason = choice.reason(draft.reason(), evidence);
-		int cluster = choice == Choice.MOVE ? home(sample, draft.home(), evidence) : Answer.NO_CLUSTER;
-		return new Answer(choice.decision(), cluster, reason, draft.text());
+		int cluster = choice == Choice.MOVE ? home(sample, draft.home(), evidence) : Ruling.NO_CLUSTER;
+		return new Ruling(choice.decision(), cluster, reason, draft.text());
 	}
 
 	private static int home(SampleKey sample, String written, Evidence evidence) {
@@ -48,13 +48,13 @@ final class VerdictRules {
 	 * @param standing as the person may know it; null for not known
 	 * @throws ReviewRefused where the person may not give this verdict
 	 */
-	static Command command(Review review, String person, SampleKey sample, Standing standing, Answer answer) {
-		if (answer.decision() == Decision.FAULTY || standing == null) {
-			return review.decide(sample, answer);
+	static Command command(Review review, String person, SampleKey sample, Standing standing, Ruling ruling) {
+		if (ruling.decision() == Decision.FAULTY || standing == null) {
+			return review.decide(sample, ruling);
 		}
-		if (standing.awaitsSecond() && standing.first().filter(first -> first.isBy(person) && first.says(answer)).isPresent()) {
+		if (standing.awaitsSecond() && standing.first().filter(first -> first.isBy(person) && first.says(ruling)).isPresent()) {
 			throw new ReviewRefused("you gave the first verdict on " + sample.sample() + ", so somebody else has to give the second");
 		}
-		return standing.state() == ReviewState.DISPUTED ? review.resolve(sample, answer) : review.decide(sample, answer);
+		return standing.state() == ReviewState.DISPUTED ? review.resolve(sample, ruling) : review.decide(sample, ruling);
 	}
 }

@@ -94,7 +94,7 @@ class HomesTest {
 		assertThrows(ReviewRefused.class, () -> f.by("M.Q.").move(one, 4711, "other-cluster", null));
 		ReviewRefused same = assertThrows(ReviewRefused.class, () -> f.by("M.Q.").move(one, proposed(one), "other-cluster", null));
 		assertTrue(same.getMessage().contains("approve it"), same.getMessage());
-		assertThrows(IllegalArgumentException.class, () -> Answer.of(Decision.MOVE, "other-cluster", null));
+		assertThrows(IllegalArgumentException.class, () -> Ruling.of(Decision.MOVE, "other-cluster", null));
 	}
 
 	@Test
@@ -130,7 +130,7 @@ class HomesTest {
 		Agreement agreement = f.standings().agreement();
 		assertEquals(List.of(one), agreement.differing());
 		assertEquals(0.5, agreement.kappa().observed(), 1e-12);
-		f.run(f.by("A.L.").resolve(one, Answer.move(third, "other-cluster", "seen on site")));
+		f.run(f.by("A.L.").resolve(one, Ruling.move(third, "other-cluster", "seen on site")));
 		assertEquals(Home.cluster(third), home(one));
 	}
 

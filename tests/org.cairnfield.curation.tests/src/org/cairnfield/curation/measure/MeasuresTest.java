@@ -25,6 +25,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.Scope;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +54,28 @@ class MeasuresTest {
 		assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"), all.ways().stream().map(Way::name).toList());
 		assertTrue(all.way("split+approved").comparisons() > all.way("split").comparisons());
 		assertTrue(all.way("split+approved").how().contains(released().joined() + " approved"), all.way("split+approved")::how);
+	}
+
+	@Test
+	void searchesThePoolWithEveryQueryAndMovedSamplesInTheirClusters() {
+		List<Proposal> proposals = split.getProposals().all();
+		int pooled = proposals.size() - 1;
+		review.decide(proposals.subList(1, proposals.size()).stream().map(Proposal::sample).toList(), Decision.POOL, null, null).execute();
+		int other = proposals.get(0).cluster() == 0 ? 1 : 0;
+		review.move(proposals.get(0).sample(), other, "other-cluster", null).execute();
+		ReleasedMap released = released();
+		assertEquals(pooled, released.pool().length);
+		assertEquals(1, released.joined());
+		assertEquals(other, released.labels()[SplitOnMap.of(archive, split).index(proposals.get(0).sample())]);
+		Measures measured = measure();
+		Way dropped = measured.way("split");
+		for (String way : List.of("split+approved", "released")) {
+			double more = measured.way(way).comparisons() - dropped.comparisons();
+			assertTrue(more >= pooled && more < pooled + 2, way + ": " + more + " more, " + pooled + " in the pool");
+			assertTrue(measured.way(way).errors().meanMetres() < dropped.errors().meanMetres(), way);
+		}
+		assertTrue(measured.way("split+approved").how().endsWith("1 approved sample in their clusters and " + pooled + " in the pool"),
+				measured.way("split+approved")::how);
 	}
 
 	@Test

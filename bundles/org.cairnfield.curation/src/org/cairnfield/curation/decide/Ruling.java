@@ -9,26 +9,26 @@ import org.cairnfield.model.Decision;
  * @param reasonCode may be null
  * @param text       in the person's own words; may be null
  */
-public record Answer(Decision decision, int cluster, String reasonCode, String text) {
+public record Ruling(Decision decision, int cluster, String reasonCode, String text) {
 
 	/** No cluster of its own. */
 	public static final int NO_CLUSTER = -1;
 
 	/** @throws IllegalArgumentException for a move without a cluster, or a cluster without a move */
-	public Answer {
+	public Ruling {
 		if ((decision == Decision.MOVE) != (cluster >= 0)) {
 			throw new IllegalArgumentException(decision + " to cluster " + cluster);
 		}
 	}
 
 	/** Any decision but a move. */
-	public static Answer of(Decision decision, String reasonCode, String text) {
-		return new Answer(decision, NO_CLUSTER, reasonCode, text);
+	public static Ruling of(Decision decision, String reasonCode, String text) {
+		return new Ruling(decision, NO_CLUSTER, reasonCode, text);
 	}
 
 	/** Into another cluster than the one proposed. */
-	public static Answer move(int cluster, String reasonCode, String text) {
-		return new Answer(Decision.MOVE, cluster, reasonCode, text);
+	public static Ruling move(int cluster, String reasonCode, String text) {
+		return new Ruling(Decision.MOVE, cluster, reasonCode, text);
 	}
 
 	boolean hasReason() {
