@@ -30,9 +30,6 @@ import org.cairnfield.curation.release.ReleaseManifest;
 import org.cairnfield.curation.rules.Figure;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.Waivers;
-import org.cairnfield.report.internal.picture.ClusterSizes;
-import org.cairnfield.report.internal.picture.ErrorCurve;
-import org.cairnfield.report.internal.picture.Pictures;
 import org.cairnfield.exchange.export.Caution;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -41,8 +38,11 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.Waiver;
-import org.cairnfield.model.values.Scope;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Scope;
+import org.cairnfield.report.internal.picture.ClusterSizes;
+import org.cairnfield.report.internal.picture.ErrorCurve;
+import org.cairnfield.report.internal.picture.Pictures;
 
 /**
  * One page on a map, for people who decide about it: what it is, how it was cleaned, split and reviewed, how it positions,
@@ -238,16 +238,9 @@ public final class ReleaseReport {
 		}
 		page.table("Noise samples", List.of("State", "How many#"), rows);
 		for (Agreement agreement : check.released().agreement()) {
-			long both = 0;
-			for (long[] line : agreement.table()) {
-				for (long count : line) {
-					both += count;
-				}
-			}
-			if (both > 0) {
-				page.paragraph(String.format(Locale.ROOT, "%d samples were looked at by two people: Cohen's κ %s, observed agreement %.2f.", both,
-						Double.isNaN(agreement.kappa().value()) ? "not defined" : String.format(Locale.ROOT, "%.2f", agreement.kappa().value()),
-						agreement.kappa().observed()));
+			if (agreement.kappa().items() > 0) {
+				page.paragraph(String.format(Locale.ROOT, "%d samples were looked at by two people; they agreed on %.0f %%. %s.", agreement.kappa().items(),
+						100 * agreement.kappa().observed(), agreement.kappaText()));
 			}
 		}
 		audits();

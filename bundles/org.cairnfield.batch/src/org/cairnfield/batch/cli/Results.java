@@ -185,7 +185,7 @@ final class Results {
 		Kappa kappa = agreement.kappa();
 		return result.put("awaitingSecond", standings.awaitingSecond()).put("open", standings.open()).put("judgedByTwo", kappa.items())
 				.put("kappa", kappa.value()).put("kappaLow", kappa.interval(CONFIDENCE).low())
-				.put("kappaHigh", kappa.interval(CONFIDENCE).high())
+				.put("kappaHigh", kappa.interval(CONFIDENCE).high()).put("kappaDegenerate", agreement.isDegenerate())
 				.put("disputedSamples", standings.disputes().stream().map(s -> s.sample().toString()).toList());
 	}
 
@@ -197,11 +197,9 @@ final class Results {
 		}
 		out.println("             " + (standings.open() == 0 ? "all decided" : standings.open() + " hold a release back"));
 		Agreement agreement = standings.agreement();
-		Kappa kappa = agreement.kappa();
-		if (kappa.items() > 0) {
-			out.printf(Locale.ROOT, "agreement    κ %s (95 %% interval %s … %s) on %d samples judged by two; %d differed%n", f("%.3f", kappa.value()),
-					f("%.3f", kappa.interval(CONFIDENCE).low()), f("%.3f", kappa.interval(CONFIDENCE).high()), kappa.items(),
-					agreement.differing().size());
+		if (agreement.kappa().items() > 0) {
+			out.println("agreement    " + agreement.kappaText() + "; " + agreement.kappa().items() + " samples judged by two, " + agreement.differing().size()
+					+ " differed");
 		}
 		standings.disputes().forEach(s -> out.println("disputed     " + s.sample()));
 	}

@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.cairnfield.core.stats.Interval;
 import org.cairnfield.core.stats.Kappa;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Round;
@@ -13,7 +17,8 @@ import org.cairnfield.model.values.SampleKey;
 
 /**
  * How far two reviewers agreed when the second had not seen what the first decided: of each sample its first second
- * verdict counts, against the first verdict that stood then. What either decided later plays no part.
+ * verdict counts, against the first verdict that stood then. What either decided later plays no part, nor do proposals that
+ * were approved with their band, which nobody looked at.
  *
  * @param decisions rows and columns of the table, such as "approve" or "move 7", in the order in which they were given
  * @param table     [first reviewer's decision][second reviewer's], counts
@@ -21,6 +26,8 @@ import org.cairnfield.model.values.SampleKey;
  * @param differing samples on which they differed then, by sample
  */
 public record Agreement(List<String> decisions, long[][] table, Kappa kappa, List<SampleKey> differing) {
+
+	private static final double CONFIDENCE = 0.95;
 
 	static Agreement of(Standings standings) {
 		Set<String> takenBack = Standings.takenBack(standings.entries());
@@ -33,7 +40,11 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 				continue;
 			}
 			if (entry.round() == Round.FIRST) {
-				first.put(entry.sample(), entry);
+				if (ReasonCode.BAND_AUDITED.code().equals(entry.reasonCode())) {
+					first.remove(entry.sample());
+				} else {
+					first.put(entry.sample(), entry);
+				}
 			} else if (entry.round() == Round.SECOND && first.containsKey(entry.sample())
 					&& second.putIfAbsent(entry.sample(), entry) == null) {
 				LedgerEntry one = first.get(entry.sample());
@@ -57,5 +68,25 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 	/** Moves to different clusters are different decisions. */
 	private static String word(LedgerEntry entry) {
 		return entry.decision().getLiteral() + (entry.decision() == Decision.MOVE ? " " + entry.cluster() : "");
+	}
+
+	/** Such as "Cohen's κ 0.40 (95 % interval 0.15 to 0.65)", or why there is none worth giving. */
+	public String kappaText() {
+		if (isDegenerate()) {
+			return "κ says nothing, as one of the two gave every sample the same answer";
+		}
+		Interval interval = kappa.interval(CONFIDENCE);
+		return String.format(Locale.ROOT, "Cohen's κ %.2f (95 %% interval %.2f to %.2f)", kappa.value(), interval.low(), interval.high())
+				.replace("-", "−");
+	}
+
+	/**
+	 * Whether κ says nothing, as one of the two gave every sample the same answer: it is 0 then, or undefined, however often
+	 * they agreed.
+	 */
+	public boolean isDegenerate() {
+		int n = table.length;
+		return kappa.items() > 0 && (IntStream.range(0, n).filter(i -> LongStream.of(table[i]).sum() > 0).count() == 1
+				|| IntStream.range(0, n).filter(j -> IntStream.range(0, n).mapToLong(i -> table[i][j]).sum() > 0).count() == 1);
 	}
 }

@@ -14,34 +14,54 @@ import org.cairnfield.core.stats.Wilson;
 import org.cairnfield.curation.propose.Band;
 import org.cairnfield.curation.rules.ContentKeys;
 import org.cairnfield.model.Decision;
-import org.cairnfield.model.Round;
 import org.cairnfield.model.values.SampleKey;
 
 /**
  * The audit of a band before the rest of it is approved unseen: a drawn part is looked at, by a plan of limiting
  * quality. It follows from the ledger, so it survives a restart: its lot is what is undecided in the band and what was
- * decided under its name; which are drawn follows from the names of audit and samples.
+ * decided under its name; which are drawn follows from the names of audit and samples. A verdict that was taken back or
+ * superseded since still counts against it: an audit that has failed stays failed, and another lot is drawn.
  *
- * @param id       name of the audit in the ledger
- * @param lot      proposals of the band, drawn and not
- * @param drawn    those to be looked at
- * @param plan     how many, and how many of them may be not approved
- * @param examined how many of them were decided
- * @param wilson   interval of the share that is not approved, from those examined
- * @param people   who looked at them
+ * @param id          name of the audit in the ledger
+ * @param lot         proposals of the band, drawn and not
+ * @param drawn       those to be looked at
+ * @param plan        how many, and how many of them may be not approved
+ * @param examined    how many of them were decided; one that was deferred is not
+ * @param notApproved how many samples were not approved under its name, whatever became of that
+ * @param wilson      interval of the share that is not approved, from those examined
+ * @param people      who looked at them
+ * @param failed      names of the audits of the band that failed before
  */
 public record AuditPlan(String id, Band band, List<SampleKey> lot, List<SampleKey> drawn, SamplingPlan plan, int examined,
-		int notApproved, Interval wilson, double limitShare, List<String> people) {
+		int notApproved, Interval wilson, double limitShare, List<String> people, List<String> failed) {
 
 	/** None is allowed to be wrong; the smallest sample for the limit. */
 	private static final int ACCEPTANCE = 0;
 
-	/** @throws ReviewRefused where there is no such band */
+	/** The one under way, failed or not, or the first or next one. @throws ReviewRefused where there is no such band */
 	static AuditPlan of(Standings standings, String bandName) {
+		Band band = band(standings, bandName);
+		return of(standings, band, AuditRecord.of(standings, band).current());
+	}
+
+	/** The same, but another one where that has failed. @throws ReviewRefused where there is no such band */
+	static AuditPlan anew(Standings standings, String bandName) {
+		Band band = band(standings, bandName);
+		AuditRecord record = AuditRecord.of(standings, band);
+		AuditPlan current = of(standings, band, record.current());
+		return current.isFailed() ? of(standings, band, record.current() + 1) : current;
+	}
+
+	private static Band band(Standings standings, String name) {
 		ReviewPolicy policy = standings.policy();
-		Band band = policy.bands().named(bandName)
-				.orElseThrow(() -> new ReviewRefused("there is no band '" + bandName + "'; the bands are " + policy.bands()));
-		String id = id(standings, band);
+		return policy.bands().named(name)
+				.orElseThrow(() -> new ReviewRefused("there is no band '" + name + "'; the bands are " + policy.bands()));
+	}
+
+	private static AuditPlan of(Standings standings, Band band, int number) {
+		ReviewPolicy policy = standings.policy();
+		AuditRecord record = AuditRecord.of(standings, band);
+		String id = record.id(number);
 		List<SampleKey> lot = new ArrayList<>();
 		for (Standing s : standings.all()) {
 			boolean undecided = s.state() == ReviewState.UNDECIDED || s.state() == ReviewState.STALE;
@@ -53,35 +73,19 @@ public record AuditPlan(String id, Band band, List<SampleKey> lot, List<SampleKe
 		}
 		SamplingPlan plan = SamplingPlan.limitingQuality(lot.size(), policy.limitShare(), policy.confidence(), ACCEPTANCE);
 		List<SampleKey> drawn = draw(standings.split() + '/' + id, lot, plan.size());
-		int examined = 0;
-		int not = 0;
+		Set<SampleKey> not = record.notApproved(number);
+		Set<SampleKey> examined = new HashSet<>(not);
 		Set<String> people = new TreeSet<>();
 		for (SampleKey key : drawn) {
-			Standing s = standings.of(key).orElseThrow();
-			if (!s.stale() && s.first().filter(e -> id.equals(e.batch())).isPresent()) {
-				examined++;
-				not += s.first().get().decision() == Decision.APPROVE ? 0 : 1;
-				people.add(s.first().get().person());
-			}
+			standings.of(key).filter(s -> !s.stale()).flatMap(Standing::first)
+					.filter(e -> id.equals(e.batch()) && e.decision() != Decision.DEFER).ifPresent(e -> {
+						examined.add(key);
+						people.add(e.person());
+					});
 		}
-		return new AuditPlan(id, band, List.copyOf(lot), drawn, plan, examined, not,
-				Wilson.interval(not, examined, policy.confidence()), policy.limitShare(), List.copyOf(people));
-	}
-
-	/** Audits that have led to an approval of the band are over. */
-	private static String id(Standings standings, Band band) {
-		Set<String> over = new HashSet<>();
-		for (LedgerEntry entry : standings.entries()) {
-			if (entry.round() == Round.FIRST && ReasonCode.BAND_AUDITED.code().equals(entry.reasonCode())) {
-				over.add(entry.batch());
-			}
-		}
-		String name = "audit-" + band.name().strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-") + '-';
-		int n = 1;
-		while (over.contains(name + n)) {
-			n++;
-		}
-		return name + n;
+		return new AuditPlan(id, band, List.copyOf(lot), drawn, plan, examined.size(), not.size(),
+				Wilson.interval(not.size(), examined.size(), policy.confidence()), policy.limitShare(), List.copyOf(people),
+				record.failedBefore(number, ACCEPTANCE));
 	}
 
 	/** The first by a shuffled order that follows from the names alone, so that one sample more or less changes little. */
@@ -95,12 +99,17 @@ public record AuditPlan(String id, Band band, List<SampleKey> lot, List<SampleKe
 
 	/** Whether all that were drawn were looked at. */
 	public boolean isComplete() {
-		return examined == plan.size();
+		return examined >= plan.size();
 	}
 
 	/** Whether the rest may be approved. */
 	public boolean isPassed() {
-		return isComplete() && plan.accepts(notApproved);
+		return isComplete() && !isFailed();
+	}
+
+	/** Whether more were not approved than the plan allows; nothing mends that. */
+	public boolean isFailed() {
+		return !plan.accepts(notApproved);
 	}
 
 	/** What would be approved unseen. */
@@ -112,8 +121,8 @@ public record AuditPlan(String id, Band band, List<SampleKey> lot, List<SampleKe
 	/** What was done, with its numbers, for the ledger. */
 	public String statement() {
 		return String.format(Locale.ROOT,
-				"%s: %d of %d proposals in band %s looked at by %s, %d not approved (%.1f to %.1f %% by Wilson, %.0f %%); a band with more than %.3g %% wrong passes this plan with a probability of %.0f %% at most",
-				id, examined, lot.size(), band.title(), people.isEmpty() ? "nobody" : String.join(", ", people), notApproved,
+				"%s%s: %d of %d proposals in band %s looked at by %s, %d not approved (%.1f to %.1f %% by Wilson, %.0f %%); a band with more than %.3g %% wrong passes this plan with a probability of %.0f %% at most",
+				id, failed.isEmpty() ? "" : " (" + String.join(", ", failed) + " failed)", examined, lot.size(), band.title(), people.isEmpty() ? "nobody" : String.join(", ", people), notApproved,
 				100 * wilson.low(), 100 * wilson.high(), 100 * wilson.confidence(), 100 * limitShare,
 				100 * (1 - wilson.confidence()));
 	}

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Round;
@@ -228,16 +229,19 @@ public final class Review {
 	}
 
 	/**
-	 * Settles what two reviewers disagree about; they may do so themselves once they have talked.
+	 * Settles what two reviewers disagree about, as a third person.
 	 *
 	 * @param ruling with text: why
-	 * @throws ReviewRefused where they do not disagree, or no reason is given
+	 * @throws ReviewRefused where they do not disagree, the person is one of the two, or no reason is given
 	 */
 	public Command resolve(SampleKey sample, Ruling ruling) {
 		ContentOfReview content = content();
 		Standing standing = require(standing(sample, content), sample, ruling, content);
 		if (standing.state() != ReviewState.DISPUTED) {
 			throw new ReviewRefused("there is no disagreement about " + sample + " to settle");
+		}
+		if (Stream.of(standing.first(), standing.second()).flatMap(Optional::stream).anyMatch(entry -> entry.isBy(person))) {
+			throw new ReviewRefused("you gave one of the two verdicts on " + sample + ", so a third person has to settle it; you can take yours back");
 		}
 		if (ruling.ownWords() == null) {
 			throw new ReviewRefused("say why the disagreement about " + sample + " is settled so");
@@ -285,13 +289,14 @@ public final class Review {
 	 */
 	public Command approveBand(String band) {
 		AuditPlan audit = audit(band);
+		if (audit.isFailed()) {
+			throw new ReviewRefused(audit.notApproved() + " of " + audit.examined() + " looked at in band " + band
+					+ " were not approved, and the plan allows " + audit.plan().acceptance() + ": " + audit.id()
+					+ " has failed for good; draw another sample, or review the band one by one");
+		}
 		if (!audit.isComplete()) {
 			throw new ReviewRefused("before band " + band + " is approved, " + audit.plan().size() + " of its " + audit.lot().size()
 					+ " proposals are to be looked at; " + (audit.plan().size() - audit.examined()) + " are left");
-		}
-		if (!audit.isPassed()) {
-			throw new ReviewRefused(audit.notApproved() + " of " + audit.examined() + " looked at in band " + band
-					+ " were not approved, and the plan allows " + audit.plan().acceptance() + "; the band has to be reviewed one by one");
 		}
 		Standings standings = standings();
 		ContentOfReview content = content();

@@ -221,6 +221,15 @@ public final class Standings {
 		return AuditPlan.of(this, band);
 	}
 
+	/**
+	 * The same, but another one where the one under way has failed.
+	 *
+	 * @throws ReviewRefused where there is no such band
+	 */
+	public AuditPlan auditAnew(String band) {
+		return AuditPlan.anew(this, band);
+	}
+
 	/** Samples on which two reviewers disagree and nobody has settled it. */
 	public List<Standing> disputes() {
 		return standings.values().stream().filter(s -> s.state() == ReviewState.DISPUTED).toList();

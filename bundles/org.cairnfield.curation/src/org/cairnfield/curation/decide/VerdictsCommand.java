@@ -17,7 +17,8 @@ import org.eclipse.emf.common.command.Command;
 
 /**
  * Appends verdicts to the ledger of a split, which it makes where there is none, and sets faulty samples aside. Undo takes the lines out again as
- * long as no save point holds them; from then on the ledger only grows, and undo appends lines that take them back.
+ * long as no save point holds them and no audit has failed by them; from then on the ledger only grows, and undo appends
+ * lines that take them back.
  */
 public final class VerdictsCommand extends AbstractCommand {
 
@@ -113,7 +114,7 @@ public final class VerdictsCommand extends AbstractCommand {
 		}
 		Ledger ledger = Standings.ledger(archive, split).orElseThrow();
 		takingBack = List.of();
-		if (given.stream().noneMatch(verdict -> recorded.has(verdict.getId()))) {
+		if (given.stream().noneMatch(this::isKept)) {
 			ledger.getVerdicts().removeAll(given);
 			if (madeLedger != null && ledger.getVerdicts().isEmpty()) {
 				archive.getLedgers().remove(ledger);
@@ -121,6 +122,11 @@ public final class VerdictsCommand extends AbstractCommand {
 			return;
 		}
 		takingBack = append(ledger, given.stream().map(LedgerEntry::of).map(entry -> takeBack(entry, clock)).toList());
+	}
+
+	/** Whether the ledger keeps a line for good: a save point holds it, or an audit has failed by it. */
+	private boolean isKept(Verdict verdict) {
+		return recorded.has(verdict.getId()) || AuditRecord.failsAudit(LedgerEntry.of(verdict));
 	}
 
 	/** The line that makes as if another had not been given. */

@@ -35,16 +35,18 @@ public final class BandAudit {
 		return looking != null && looking.drawn().contains(sample);
 	}
 
-	/** @param band null for none */
+	/** Looks at the audit of a band; at another one where that has failed. @param band null for none */
 	void look(String band) {
-		looking = band == null ? null : of(band).orElse(null);
+		looking = band == null || of(band).isEmpty() ? null : standings.auditAnew(band);
 	}
 
 	/** @param now null for no split */
 	void renew(Standings now) {
 		standings = now;
 		if (looking != null) {
-			looking = of(looking.band().name()).orElse(null);
+			// one that was drawn after another had failed is in the ledger from its first verdict on
+			looking = of(looking.band().name()).map(plan -> looking.failed().contains(plan.id()) ? standings.auditAnew(plan.band().name()) : plan)
+					.orElse(null);
 		}
 	}
 }

@@ -1,9 +1,11 @@
 package org.cairnfield.curation.review;
 
-import org.cairnfield.curation.decide.Ruling;
+import java.util.stream.Collectors;
+
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.model.Decision;
@@ -22,8 +24,16 @@ final class VerdictRules {
 	 */
 	static Ruling ruling(Choice choice, SampleKey sample, Draft draft, Evidence evidence) {
 		String reason = choice.reason(draft.reason(), evidence);
+		if (choice == Choice.APPROVE && reason == null && evidence != null) {
+			throw new ReviewRefused("the evidence on " + sample.sample() + " warns (" + warnings(evidence)
+					+ "): choose a reason to approve it all the same (T), then press A");
+		}
 		int cluster = choice == Choice.MOVE ? home(sample, draft.home(), evidence) : Ruling.NO_CLUSTER;
 		return new Ruling(choice.decision(), cluster, reason, draft.text());
+	}
+
+	private static String warnings(Evidence evidence) {
+		return evidence.warnings().stream().map(QueueRow::word).collect(Collectors.joining(", "));
 	}
 
 	private static int home(SampleKey sample, String written, Evidence evidence) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
+import java.util.List;
 import org.cairnfield.core.stats.SamplingPlan;
 import org.cairnfield.curation.propose.Bands;
 import org.cairnfield.model.values.SampleKey;
@@ -68,6 +69,62 @@ class AuditPlanTest {
 		assertTrue(done.wilson().high() > 0.05, done::statement);
 		ReviewRefused refused = assertThrows(ReviewRefused.class, () -> f.by("M.Q.").approveBand(BAND));
 		assertTrue(refused.getMessage().contains("1 of "), refused.getMessage());
+	}
+
+	@Test
+	void staysFailedWhenTheVerdictIsTakenBackOrSuperseded() {
+		AuditPlan audit = f.by("M.Q.").audit(BAND);
+		SampleKey wrong = audit.drawn().get(0);
+		look(audit, 1);
+		f.recorded.savePointMade(f.archive);
+		f.run(f.by("M.Q.").takeBack(wrong));
+		f.run(f.by("M.Q.").inAudit(audit).approve(wrong, "fits", "looked again"));
+		AuditPlan now = f.by("M.Q.").audit(BAND);
+		assertEquals(audit.id(), now.id());
+		assertTrue(now.isFailed());
+		assertFalse(now.isPassed());
+		assertEquals(1, now.notApproved());
+		assertThrows(ReviewRefused.class, () -> f.by("M.Q.").approveBand(BAND));
+	}
+
+	@Test
+	void cannotBeMendedByUndo() {
+		AuditPlan audit = f.by("M.Q.").audit(BAND);
+		f.run(f.by("M.Q.").inAudit(audit).pool(audit.drawn().get(0), null, null));
+		f.stack.undo();
+		assertEquals(ReviewState.UNDECIDED, f.state(audit.drawn().get(0)));
+		assertEquals(2, f.standings().entries().size(), "the verdict, and the line that takes it back");
+		assertTrue(f.by("M.Q.").audit(BAND).isFailed());
+		f.run(f.by("M.Q.").inAudit(audit).approve(audit.drawn().get(1), "fits", null));
+		f.stack.undo();
+		assertEquals(2, f.standings().entries().size(), "an approval is undone as ever");
+	}
+
+	@Test
+	void drawsAnotherLotAfterAFailureAndSaysSo() {
+		AuditPlan failed = f.by("M.Q.").audit(BAND);
+		look(failed, 1);
+		AuditPlan next = f.standings().auditAnew(BAND);
+		assertEquals("audit-all-2", next.id());
+		assertEquals(List.of("audit-all-1"), next.failed());
+		assertTrue(next.drawn().stream().noneMatch(failed.drawn()::contains));
+		look(next, 0);
+		assertEquals(next.id(), f.by("M.Q.").audit(BAND).id());
+		f.run(f.by("M.Q.").approveBand(BAND));
+		List<LedgerEntry> entries = f.standings().entries();
+		assertTrue(entries.get(entries.size() - 1).text().startsWith("audit-all-2 (audit-all-1 failed): "), entries.get(entries.size() - 1)::text);
+	}
+
+	@Test
+	void waitsForASampleThatWasDeferred() {
+		AuditPlan audit = f.by("M.Q.").audit(BAND);
+		look(audit, 0);
+		f.run(f.by("M.Q.").inAudit(audit).defer(audit.drawn().get(0), "ask", null));
+		AuditPlan now = f.by("M.Q.").audit(BAND);
+		assertFalse(now.isComplete());
+		assertFalse(now.isFailed());
+		f.run(f.by("M.Q.").inAudit(audit).approve(audit.drawn().get(0), "fits", null));
+		assertTrue(f.by("M.Q.").audit(BAND).isPassed());
 	}
 
 	@Test

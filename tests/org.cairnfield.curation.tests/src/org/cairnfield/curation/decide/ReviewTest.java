@@ -188,6 +188,10 @@ class ReviewTest {
 		assertEquals(ReviewState.DISPUTED, f.state(one));
 		assertEquals(List.of(one), f.standings().disputes().stream().map(Standing::sample).toList());
 		assertThrows(ReviewRefused.class, () -> f.by("A.L.").resolve(one, Decision.APPROVE, "fits", " "));
+		for (String either : List.of("m.q.", "J.T.")) {
+			ReviewRefused refused = assertThrows(ReviewRefused.class, () -> f.by(either).resolve(one, Decision.APPROVE, "fits", "we talked"));
+			assertTrue(refused.getMessage().contains("a third person"), refused.getMessage());
+		}
 		f.run(f.by("A.L.").resolve(one, Decision.APPROVE, "fits", "seen on site"));
 		assertEquals(ReviewState.APPROVED, f.state(one));
 		assertTrue(f.standing(one).joins());
@@ -219,6 +223,35 @@ class ReviewTest {
 		assertEquals(50, agreement.kappa().items());
 		assertEquals(15, agreement.differing().size());
 		assertEquals(14, f.standings().disputes().size());
+	}
+
+	@Test
+	void saysThatKappaSaysNothingWhereOneReviewerGaveAllTheSameAnswer() {
+		f.withSecond();
+		for (int i = 0; i < 6; i++) {
+			f.run(f.by("M.Q.").approve(f.sample(i), "fits", null));
+			f.run(f.by("J.T.").second(f.sample(i), i < 2 ? Decision.POOL : Decision.APPROVE, null, null));
+		}
+		Agreement agreement = f.standings().agreement();
+		assertTrue(agreement.isDegenerate());
+		assertEquals("κ says nothing, as one of the two gave every sample the same answer", agreement.kappaText());
+		f.run(f.by("M.Q.").pool(f.sample(6), null, null));
+		f.run(f.by("J.T.").second(f.sample(6), Decision.POOL, null, null));
+		assertFalse(f.standings().agreement().isDegenerate());
+		assertTrue(f.standings().agreement().kappaText().startsWith("Cohen's κ 0."), f.standings().agreement().kappaText());
+	}
+
+	@Test
+	void countsNoPairWhereTheFirstVerdictCameWithItsBand() {
+		f.policy = new ReviewPolicy(org.cairnfield.curation.propose.Bands.parse("all -1"), java.util.Set.of("all"), 0.10, 0.95);
+		AuditPlan audit = f.by("M.Q.").audit("all");
+		audit.drawn().forEach(key -> f.run(f.by("M.Q.").inAudit(audit).approve(key, "fits", null)));
+		SampleKey unseen = f.by("M.Q.").audit("all").rest().get(0);
+		f.run(f.by("M.Q.").approveBand("all"));
+		f.run(f.by("J.T.").second(unseen, Decision.APPROVE, "fits", null));
+		assertEquals(0, f.standings().agreement().kappa().items());
+		f.run(f.by("J.T.").second(audit.drawn().get(0), Decision.APPROVE, "fits", null));
+		assertEquals(1, f.standings().agreement().kappa().items());
 	}
 
 	@Test

@@ -74,7 +74,7 @@ class MeasuresTest {
 			assertTrue(more >= pooled && more < pooled + 2, way + ": " + more + " more, " + pooled + " in the pool");
 			assertTrue(measured.way(way).errors().meanMetres() < dropped.errors().meanMetres(), way);
 		}
-		assertTrue(measured.way("split+approved").how().endsWith("1 approved sample in their clusters and " + pooled + " in the pool"),
+		assertTrue(measured.way("split+approved").how().endsWith("1 approved sample in clusters and " + pooled + " in the pool"),
 				measured.way("split+approved")::how);
 	}
 

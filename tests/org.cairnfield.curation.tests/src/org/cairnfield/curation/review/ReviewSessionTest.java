@@ -125,6 +125,64 @@ class ReviewSessionTest {
 	}
 
 	@Test
+	void asksForAReasonToApproveAgainstTheEvidence() {
+		f.compute();
+		QueueRow warned = session.queue().rows().stream().filter(row -> row.evidence().made() && !row.evidence().warnings().isEmpty())
+				.findFirst().orElseThrow();
+		session.show(warned.key());
+		assertFalse(session.decide(Choice.APPROVE));
+		assertTrue(session.message().text().startsWith("The evidence on " + warned.sample() + " warns (" + QueueRow.word(warned.evidence()
+				.warnings().iterator().next())), session.message().text());
+		assertTrue(session.message().text().endsWith("choose a reason to approve it all the same (T), then press A."), session.message().text());
+		session.setDraft(new Draft("known-place", ""));
+		assertTrue(session.decide(Choice.APPROVE), session.message().text());
+	}
+
+	@Test
+	void leavesADisagreementToAThirdPerson() {
+		session.setReviewer(new Reviewer("M.Q.", ReviewPolicy.USUAL.withSecond(Set.of("loose", "fair", "close"))));
+		f.compute();
+		SampleKey sample = session.current();
+		approve();
+		session.setReviewer(new Reviewer("J.T.", session.reviewer().policy()));
+		session.show(sample);
+		assertTrue(session.decide(Choice.POOL));
+		session.ledgersChanged();
+		session.show(sample);
+		session.setDraft(new Draft("known-place", "we talked"));
+		assertFalse(session.decide(Choice.APPROVE));
+		assertTrue(session.message().text().contains("a third person has to settle it"), session.message().text());
+		session.setReviewer(new Reviewer("R.S.", session.reviewer().policy()));
+		session.show(sample);
+		session.setDraft(new Draft("known-place", "I was there"));
+		assertTrue(session.decide(Choice.APPROVE), session.message().text());
+		session.ledgersChanged();
+		assertEquals(ReviewState.APPROVED, state(sample));
+	}
+
+	@Test
+	void drawsAnotherLotWhereAnAuditHasFailed() {
+		f.compute();
+		String band = session.reviewer().policy().bands().all().stream().map(each -> each.name())
+				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size() - session.audit().of(b).orElseThrow().lot().size()).orElseThrow();
+		session.lookAtAudit(band);
+		String first = session.audit().looking().orElseThrow().id();
+		assertTrue(session.decide(Choice.POOL));
+		session.ledgersChanged();
+		assertTrue(session.audit().looking().orElseThrow().isFailed());
+		f.stack.undo();
+		session.undone("Pool");
+		assertTrue(session.audit().of(band).orElseThrow().isFailed());
+		session.lookAtAudit(null);
+		session.lookAtAudit(band);
+		assertNotEquals(first, session.audit().looking().orElseThrow().id());
+		assertEquals(List.of(first), session.audit().looking().orElseThrow().failed());
+		assertEquals(Set.copyOf(session.audit().looking().orElseThrow().drawn()), Set.copyOf(listed()));
+		session.ledgersChanged();
+		assertEquals(List.of(first), session.audit().looking().orElseThrow().failed(), "before its first verdict");
+	}
+
+	@Test
 	void movesASampleToTheClusterOfTheNearestLabelledOneUnlessAnotherIsNamed() {
 		f.compute();
 		QueueRow differing = session.queue().rows().stream().filter(row -> row.evidence().made() && !row.evidence().agrees()).findFirst()

@@ -46,6 +46,7 @@ final class ReviewStage {
 	static final Scope FLOOR = Scope.floor("lantern-store", 3);
 	static final int MIN_PTS = 5;
 	private static final int STATE = 5;
+	private static final int WARNINGS = 6;
 
 	final ArchiveSession session;
 	final Split split;
@@ -173,13 +174,23 @@ final class ReviewStage {
 	Verdict decide(String key, Decision decision) {
 		int before = verdicts().size();
 		String sample = inHand();
-		Hand.tap(key);
+		key(key);
 		Ui.waitUntil("the verdict on " + sample + " is in the ledger", () -> ledger().size() == before + 1);
 		Verdict given = verdicts().get(before);
 		assertEquals(sample, given.getSample().sample());
 		assertEquals(decision, given.getDecision());
 		Ui.waitUntil("another sample is in hand", () -> !queue.getSelection()[0].getText(0).equals(sample));
 		return given;
+	}
+
+	/** Presses the key of a decision; gives a reason first where one is to approve against a warning. */
+	void key(String key) {
+		boolean warned = key.equals("a") && Ui.ask(() -> !queue.getSelection()[0].getText(WARNINGS).isEmpty()
+				&& Widgets.byId(Combo.class, "review.reason").getSelectionIndex() == 0);
+		if (warned) {
+			because("approve: the reviewer knows the place", "");
+		}
+		Hand.tap(key);
 	}
 
 	/** Says why, by keys alone: key T, arrows to the reason, and back. @param text own words, empty for none */

@@ -74,7 +74,7 @@ class SecondReviewStoryTest {
 		}
 		ReviewStage.waitForText("review.audit.plan", "Looked at: " + (size - 1) + " of " + size + ", 0 not approved");
 		assertFalse(Ui.ask(approve::isEnabled), "one is left");
-		Hand.press("a");
+		review.key("a");
 		ReviewStage.waitForText("review.audit.plan", "The rest, " + (lot - size) + ", may be approved");
 		List<Verdict> looked = review.verdicts();
 		assertEquals(size, looked.size());
@@ -127,7 +127,7 @@ class SecondReviewStoryTest {
 		}
 		ReviewStage.waitForText("review.agreement", one.length() + " verdicts wait for a second reviewer.");
 		review.focusQueue();
-		Hand.press("a");
+		review.key("a");
 		ReviewStage.waitForText("review.message", "somebody else has to give the second");
 		assertEquals(one.length(), review.verdicts().size(), "nobody is their own second");
 

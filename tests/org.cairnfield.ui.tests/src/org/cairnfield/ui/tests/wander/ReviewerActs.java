@@ -45,6 +45,10 @@ final class ReviewerActs {
 		if (Ui.ask(queue::getItemCount) == 0) {
 			throw new NotNow("nothing to decide");
 		}
+		if (dice.onceIn(2)) { // without a reason nobody approves against a warning
+			Ui.run(Sight.control(Combo.class, "review.reason")::setFocus);
+			Hand.press(dice.oneOf("Down", "Down", "Up"));
+		}
 		Ui.run(queue::setFocus);
 		Hand.activate(Sight.front());
 		for (int i = dice.between(1, 5); i > 0; i--) {

@@ -91,7 +91,8 @@ final class AuditPane {
 		Optional<AuditPlan> audit = review.audit().looking().or(() -> review.audit().of(name()));
 		boolean editable = desk.session().readOnlyReason().isEmpty();
 		boolean any = audit.filter(a -> !a.lot().isEmpty()).isPresent();
-		look.setText(review.audit().looking().isPresent() ? "Back to the &whole queue" : "&Look at the drawn");
+		look.setText(review.audit().looking().isPresent() ? "Back to the &whole queue"
+				: audit.filter(AuditPlan::isFailed).isPresent() ? "Draw another samp&le" : "&Look at the drawn");
 		look.setEnabled(any || review.audit().looking().isPresent());
 		approve.setEnabled(editable && audit.filter(AuditPlan::isPassed).filter(a -> !a.rest().isEmpty()).isPresent());
 		Marked.say(plan, audit.map(this::describe).orElse(""));
@@ -112,8 +113,9 @@ final class AuditPane {
 		String state = String.format(Locale.ROOT, " Looked at: %d of %d, %d not approved (%.1f to %.1f %% by Wilson).", audit.examined(),
 				audit.plan().size(), audit.notApproved(), 100 * audit.wilson().low(), 100 * audit.wilson().high());
 		String next = audit.isPassed() ? " ✔ The rest, " + audit.rest().size() + ", may be approved."
-				: audit.notApproved() > audit.plan().acceptance() ? " ✖ The audit has failed: review this band one by one." : "";
-		return drawn + state + next;
+				: audit.isFailed() ? " ✖ The audit has failed, whatever becomes of these: draw another sample, or review this band one by one." : "";
+		String before = audit.failed().isEmpty() ? "" : " Failed before: " + String.join(", ", audit.failed()) + '.';
+		return drawn + state + next + before;
 	}
 
 	/** Whoever is still to give second verdicts is not told how often the first reviewer agrees. */
@@ -125,9 +127,7 @@ final class AuditPane {
 		if (blind || of.kappa().items() == 0) {
 			return waiting == 0 ? "" : waiting + (waiting == 1 ? " verdict waits" : " verdicts wait") + " for a second reviewer.";
 		}
-		String kappa = Double.isNaN(of.kappa().value()) ? "κ undefined" : String.format(Locale.ROOT, "Cohen's κ %.2f (95 %% interval %.2f to %.2f)",
-				of.kappa().value(), of.kappa().interval(0.95).low(), of.kappa().interval(0.95).high());
 		return String.format(Locale.ROOT, "Two reviewers on %d %s: agree on %.0f %%, %s; %d to settle, %d wait for a second reviewer.",
-				of.kappa().items(), of.kappa().items() == 1 ? "sample" : "samples", 100 * of.kappa().observed(), kappa, standings.disputes().size(), waiting);
+				of.kappa().items(), of.kappa().items() == 1 ? "sample" : "samples", 100 * of.kappa().observed(), of.kappaText(), standings.disputes().size(), waiting);
 	}
 }
