@@ -24,6 +24,7 @@ import org.eclipse.emf.ecore.EObject;
  * <ul>
  *   <li>{@link org.cairnfield.model.Archive#getName <em>Name</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getFormatVersion <em>Format Version</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getReviewPolicy <em>Review Policy</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getSites <em>Sites</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getAccessPoints <em>Access Points</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getDevices <em>Devices</em>}</li>
@@ -88,6 +89,31 @@ public interface Archive extends EObject {
 	 * @generated
 	 */
 	void setFormatVersion(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Review Policy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How proposals are reviewed, in words: bands of strength, which of them need a second reviewer, and how strict audits are; unset: as usual.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Review Policy</em>' attribute.
+	 * @see #setReviewPolicy(String)
+	 * @see org.cairnfield.model.ModelPackage#getArchive_ReviewPolicy()
+	 * @model annotation="urn:org.cairnfield:words label='Review policy'"
+	 * @generated
+	 */
+	String getReviewPolicy();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Archive#getReviewPolicy <em>Review Policy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Review Policy</em>' attribute.
+	 * @see #getReviewPolicy()
+	 * @generated
+	 */
+	void setReviewPolicy(String value);
 
 	/**
 	 * Returns the value of the '<em><b>Sites</b></em>' containment reference list.

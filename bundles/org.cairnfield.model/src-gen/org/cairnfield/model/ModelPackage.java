@@ -89,13 +89,22 @@ public interface ModelPackage extends EPackage {
 	int ARCHIVE__FORMAT_VERSION = 1;
 
 	/**
+	 * The feature id for the '<em><b>Review Policy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARCHIVE__REVIEW_POLICY = 2;
+
+	/**
 	 * The feature id for the '<em><b>Sites</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__SITES = 2;
+	int ARCHIVE__SITES = 3;
 
 	/**
 	 * The feature id for the '<em><b>Access Points</b></em>' containment reference list.
@@ -104,7 +113,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__ACCESS_POINTS = 3;
+	int ARCHIVE__ACCESS_POINTS = 4;
 
 	/**
 	 * The feature id for the '<em><b>Devices</b></em>' containment reference list.
@@ -113,7 +122,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__DEVICES = 4;
+	int ARCHIVE__DEVICES = 5;
 
 	/**
 	 * The feature id for the '<em><b>Waivers</b></em>' containment reference list.
@@ -122,7 +131,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__WAIVERS = 5;
+	int ARCHIVE__WAIVERS = 6;
 
 	/**
 	 * The feature id for the '<em><b>Splits</b></em>' containment reference list.
@@ -131,7 +140,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__SPLITS = 6;
+	int ARCHIVE__SPLITS = 7;
 
 	/**
 	 * The feature id for the '<em><b>Ledgers</b></em>' containment reference list.
@@ -140,7 +149,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__LEDGERS = 7;
+	int ARCHIVE__LEDGERS = 8;
 
 	/**
 	 * The number of structural features of the '<em>Archive</em>' class.
@@ -149,7 +158,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE_FEATURE_COUNT = 8;
+	int ARCHIVE_FEATURE_COUNT = 9;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.SiteImpl <em>Site</em>}' class.
@@ -1199,6 +1208,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getArchive_FormatVersion();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Archive#getReviewPolicy <em>Review Policy</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Review Policy</em>'.
+	 * @see org.cairnfield.model.Archive#getReviewPolicy()
+	 * @see #getArchive()
+	 * @generated
+	 */
+	EAttribute getArchive_ReviewPolicy();
 
 	/**
 	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Archive#getSites <em>Sites</em>}'.
@@ -2424,6 +2444,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute ARCHIVE__FORMAT_VERSION = eINSTANCE.getArchive_FormatVersion();
+
+		/**
+		 * The meta object literal for the '<em><b>Review Policy</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARCHIVE__REVIEW_POLICY = eINSTANCE.getArchive_ReviewPolicy();
 
 		/**
 		 * The meta object literal for the '<em><b>Sites</b></em>' containment reference list feature.

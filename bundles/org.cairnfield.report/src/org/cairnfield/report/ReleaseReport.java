@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeSet;
 import java.util.TreeMap;
 
 import org.cairnfield.archive.fault.Damage;
@@ -16,6 +17,7 @@ import org.cairnfield.core.simulate.Floor;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.ReasonCode;
+import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
@@ -237,6 +239,11 @@ public final class ReleaseReport {
 			return;
 		}
 		page.table("Noise samples", List.of("State", "How many#"), rows);
+		ReviewPolicy policy = check.gates().policy(archive);
+		page.paragraph(String.format(Locale.ROOT, "Bands of strength: %s. %s An audit stops a band with more than %.3g %% wrong, at %.3g %%.",
+				policy.bands(), policy.secondBands().isEmpty() ? "No band needs a second reviewer."
+						: "A second reviewer is needed in " + String.join(", ", new TreeSet<>(policy.secondBands())) + ".",
+				100 * policy.limitShare(), 100 * policy.confidence()));
 		for (Agreement agreement : check.released().agreement()) {
 			if (agreement.kappa().items() > 0) {
 				page.paragraph(String.format(Locale.ROOT, "%d samples were looked at by two people; they agreed on %.0f %%. %s.", agreement.kappa().items(),

@@ -115,7 +115,7 @@ final class ExportCommand extends ArchiveCommand {
 		if (version == null) {
 			packArgs.choose(content);
 			source = new ArchiveExport.Source("", archive.digest(), Instant.now().truncatedTo(ChronoUnit.SECONDS));
-			policy = book.gates().policy();
+			policy = book.gates().policy(content);
 		} else {
 			packArgs.requireNoSplit("a release has its splits already");
 			ReleasedState release = book.find(version);
@@ -124,7 +124,7 @@ final class ExportCommand extends ArchiveCommand {
 			content = then.archive();
 			source = new ArchiveExport.Source(version, release.manifest().digest(), Instant.parse(release.manifest().signedAt()));
 			pack = packArgs.request(release.manifest().settings());
-			policy = GateSet.parse(release.manifest().gateSet()).policy();
+			policy = GateSet.parse(release.manifest().gateSet()).policy(content);
 		}
 		ArchiveExport.Exported exported = ArchiveExport.write(content, source, policy, out, request(pseudonyms(), pack), damages(), workers);
 		if (json) {

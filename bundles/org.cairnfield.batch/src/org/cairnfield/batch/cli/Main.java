@@ -6,19 +6,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.exchange.IntakeException;
 import picocli.AutoComplete;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import picocli.CommandLine;
 
 /** The command line: reads the arguments, runs one command, turns what went wrong into a line and an exit code. */
 @Command(name = "cairnfield batch", subcommands = { RunCommand.class, IntakeCommand.class, SplitCommand.class,
 		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class,
-		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class, RenameCommand.class, GateCommand.class, ReleaseCommand.class, ReleasesCommand.class,
-		VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
+		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class, RenameCommand.class, PolicyCommand.class, GateCommand.class,
+		ReleaseCommand.class, ReleasesCommand.class, VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
 		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
 		description = "Keeps Wi-Fi radio maps: takes in surveys, splits a map, gives noise back, measures the result.",
 		exitCodeListHeading = "%nExit codes:%n",
@@ -94,7 +95,7 @@ public final class Main {
 			}
 			return e instanceof IntakeException ? ExitCode.INPUT : ExitCode.NOT_ENOUGH;
 		}
-		if (e instanceof ArchiveException) {
+		if (e instanceof ArchiveException || e instanceof ReviewRefused) {
 			err.println("cairnfield: " + e.getMessage());
 			return e instanceof DamagedException ? ExitCode.DAMAGED : ExitCode.ARCHIVE;
 		}

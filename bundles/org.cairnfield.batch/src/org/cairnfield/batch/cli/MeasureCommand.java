@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.PackRequest;
@@ -49,7 +50,8 @@ final class MeasureCommand extends MeasuringCommand {
 		Archive content = archive.archive();
 		List<Split> splits = ArchiveWork.splits(content, splitNames);
 		boolean one = splits.size() == 1 && !splitNames.isEmpty();
-		ReleasedMap map = one ? ReleasedMap.within(content, splits.get(0), policyArgs.policy()) : ReleasedMap.of(content, splits, policyArgs.policy());
+		ReviewPolicy policy = policyArgs.policy(archive);
+		ReleasedMap map = one ? ReleasedMap.within(content, splits.get(0), policy) : ReleasedMap.of(content, splits, policy);
 		Scope scope = one ? splits.get(0).getScope() : Scope.ARCHIVE;
 		Measures measured = Measures.of(map, ArchiveMap.of(content, scope, SurveyKind.TEST).map(), PackRequest.USUAL, workers);
 		if (measured.ways().isEmpty()) {

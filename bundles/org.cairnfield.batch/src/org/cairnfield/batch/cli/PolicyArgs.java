@@ -1,30 +1,50 @@
 package org.cairnfield.batch.cli;
 
+import java.io.IOException;
+import java.time.Clock;
 import java.util.Set;
 import java.util.TreeSet;
+import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.propose.Bands;
+import org.cairnfield.curation.release.ReleaseBook;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** How a team reviews. */
+/** How a team reviews: as the archive says, unless options say otherwise for this once. */
 final class PolicyArgs {
 
 	@Spec(Spec.Target.MIXEE)
 	CommandSpec spec;
 
-	@Option(names = "--bands", paramLabel = "TEXT", defaultValue = "loose -1; fair 0.5; close 0.8",
-			description = "Bands of strength, weakest first, each a name and its lowest r; default \"${DEFAULT-VALUE}\".")
+	@Option(names = "--bands", paramLabel = "TEXT",
+			description = "Bands of strength, weakest first, each a name and its lowest r, such as \"loose -1; fair 0.5; close 0.8\"; default: those of the archive.")
 	String bands;
 
-	@Option(names = "--second", paramLabel = "BAND", description = "A band whose verdicts need a second reviewer; may be repeated.")
+	@Option(names = "--second", paramLabel = "BAND",
+			description = "A band whose verdicts need a second reviewer; may be repeated. Default: those of the archive.")
 	Set<String> second = new TreeSet<>();
 
-	ReviewPolicy policy() {
+	/** Fails for options that are wrong in any archive. */
+	void check() {
+		if (bands != null) {
+			over(ReviewPolicy.USUAL);
+		}
+	}
+
+	/** That of an archive, with what the options say in place of it. */
+	ReviewPolicy policy(OpenArchive archive) throws IOException {
+		return over(new ReleaseBook(archive, Clock.systemUTC()).gates().policy(archive.archive()));
+	}
+
+	/** What the options say, the rest as in another policy. */
+	ReviewPolicy over(ReviewPolicy other) {
 		try {
-			return new ReviewPolicy(Bands.parse(bands), second, ReviewPolicy.USUAL.limitShare(), ReviewPolicy.USUAL.confidence());
+			Bands own = bands == null ? other.bands() : Bands.parse(bands);
+			Set<String> needing = !second.isEmpty() ? second : bands == null ? other.secondBands() : Set.of();
+			return new ReviewPolicy(own, needing, other.limitShare(), other.confidence());
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), e.getMessage());
 		}

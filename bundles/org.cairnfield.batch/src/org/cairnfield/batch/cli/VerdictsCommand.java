@@ -8,6 +8,7 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.CarryOver;
 import org.cairnfield.curation.decide.RecordedVerdicts;
+import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.decide.VerdictIntake;
 import org.cairnfield.curation.decide.VerdictTable;
@@ -53,25 +54,26 @@ final class VerdictsCommand extends ArchiveCommand {
 
 	@Override
 	void checkArguments() {
-		policyArgs.policy();
+		policyArgs.check();
 	}
 
 	@Override
 	void run(OpenArchive open, Workers workers) throws Exception {
 		Archive archive = open.archive();
+		ReviewPolicy policy = policyArgs.policy(open);
 		Split split = ArchiveWork.split(archive, splitName);
 		Json result = new Json().put("split", split.getId());
 		if (action.export != null) {
-			VerdictTable.write(action.export, archive, split, policyArgs.policy(),
+			VerdictTable.write(action.export, archive, split, policy,
 					archiveArgs.person == null ? null : archiveArgs.person.name());
 		} else if (action.taken != null) {
-			if (!takeIn(open, split, result)) {
+			if (!takeIn(open, split, policy, result)) {
 				return;
 			}
 		} else if (action.from != null) {
-			carry(open, split, result);
+			carry(open, split, policy, result);
 		}
-		Standings standings = Standings.of(archive, split, policyArgs.policy());
+		Standings standings = Standings.of(archive, split, policy);
 		if (json) {
 			printJson(Results.standings(standings, result));
 		} else {
@@ -79,8 +81,8 @@ final class VerdictsCommand extends ArchiveCommand {
 		}
 	}
 
-	private boolean takeIn(OpenArchive open, Split split, Json result) throws Exception {
-		VerdictIntake intake = VerdictIntake.read(action.taken, open.archive(), split, policyArgs.policy(), archiveArgs.person().name(),
+	private boolean takeIn(OpenArchive open, Split split, ReviewPolicy policy, Json result) throws Exception {
+		VerdictIntake intake = VerdictIntake.read(action.taken, open.archive(), split, policy, archiveArgs.person().name(),
 				RecordedVerdicts.of(open.archive()), Clock.systemUTC());
 		if (!intake.problems().isEmpty()) {
 			intake.problems().forEach(problem -> err().println("cairnfield: " + problem));
@@ -101,8 +103,8 @@ final class VerdictsCommand extends ArchiveCommand {
 		return true;
 	}
 
-	private void carry(OpenArchive open, Split split, Json result) throws Exception {
-		CarryOver over = CarryOver.of(open.archive(), ArchiveWork.split(open.archive(), action.from), split, policyArgs.policy(),
+	private void carry(OpenArchive open, Split split, ReviewPolicy policy, Json result) throws Exception {
+		CarryOver over = CarryOver.of(open.archive(), ArchiveWork.split(open.archive(), action.from), split, policy,
 				RecordedVerdicts.of(open.archive()), Clock.systemUTC());
 		over.apply();
 		result.put("carried", over.carried().size()).put("left", over.left().stream().map(left -> new Json()

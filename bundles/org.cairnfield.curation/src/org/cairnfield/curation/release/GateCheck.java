@@ -5,22 +5,23 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeSet;
 
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.ArchiveCheck;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.SideBySide;
+import org.cairnfield.curation.measure.TestRun;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
-import org.cairnfield.curation.measure.PackRequest;
-import org.cairnfield.curation.measure.TestRun;
 import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.SurveyKind;
@@ -56,7 +57,7 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 	 * @param last    null before the first release
 	 */
 	public static GateCheck of(Archive archive, GateSet gates, Last last, PackRequest request, Workers workers) {
-		ReleasedMap released = ReleasedMap.of(archive, gates.policy());
+		ReleasedMap released = ReleasedMap.of(archive, gates.policy(archive));
 		Measures measures = Measures.of(released, ReleasedMap.test(archive), request, workers);
 		PackSettings settings = request.settings(released);
 		ArchiveCheck check = ArchiveCheck.of(archive, new RuleRun(CleaningRules.registry().all()), RunResult.NONE, workers);
@@ -73,8 +74,8 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		return switch (gate) {
 		case FINDINGS -> findings(bound);
 		case PROPOSALS -> new GateResult(gate, released.open(), bound, states(), null);
-		case SECOND_REVIEW -> new GateResult(gate, released.awaiting(), bound, gates.secondBands().isEmpty()
-				? "the archive asks for no second reviewer" : "bands " + String.join(", ", gates.secondBands()), null);
+		case SECOND_REVIEW -> new GateResult(gate, released.awaiting(), bound, gates.policy(archive).secondBands().isEmpty()
+				? "the archive asks for no second reviewer" : "bands " + String.join(", ", new TreeSet<>(gates.policy(archive).secondBands())), null);
 		case ERROR -> new GateResult(gate, measures.errorToPlain(), bound, errors(), null);
 		case FLOOR -> new GateResult(gate, measures.floorHitRate(), bound, onTest(), null);
 		case COST -> new GateResult(gate, measures.costToPlain(), bound, cost(), null);
@@ -137,7 +138,7 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		if (measures.ways().isEmpty()) {
 			return new GateResult(Gate.REGRESSION, Double.NaN, bound, onTest(), null);
 		}
-		ReleasedMap before = ReleasedMap.of(last.archive(), gates.policy());
+		ReleasedMap before = ReleasedMap.of(last.archive(), gates.policy(last.archive()));
 		if (before.map().size() == 0) {
 			return new GateResult(Gate.REGRESSION, 0, bound, "release " + last.version() + " holds no sample", null);
 		}

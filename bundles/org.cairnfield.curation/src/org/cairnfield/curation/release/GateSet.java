@@ -8,11 +8,13 @@ import java.util.Map;
 import java.util.Set;
 
 import org.cairnfield.curation.decide.ReviewPolicy;
+import org.cairnfield.curation.decide.ReviewRefused;
+import org.cairnfield.model.Archive;
 
 /**
  * The gates of an archive, kept as {@code releases/gates.txt}: a line a gate, {@code key at most BOUND} or
- * {@code key at least BOUND}, and two lines that are none. {@code second-review-bands = NAMES} names the bands of strength in
- * which verdicts need a second reviewer. {@code signer = another} wants somebody to sign who has not prepared the release,
+ * {@code key at least BOUND}, and two lines that are none. {@code second-review-bands = NAMES} names bands of strength in
+ * which verdicts need a second reviewer, besides those of the archive's review policy. {@code signer = another} wants somebody to sign who has not prepared the release,
  * {@code signer = anyone} does not. What follows # says nothing. A gate without a line is not asked.
  *
  * @param bounds        by gate
@@ -71,13 +73,12 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 				throw wrong(number, line, "the gate was named before");
 			}
 		}
-		GateSet set = new GateSet(bounds, bands, another);
 		try {
-			set.policy();
+			ReviewPolicy.USUAL.withSecond(bands);
 		} catch (IllegalArgumentException e) {
 			throw new IllegalArgumentException(FILE + ": " + e.getMessage(), e);
 		}
-		return set;
+		return new GateSet(bounds, bands, another);
 	}
 
 	private static Gate gate(String[] word, int number, String line) {
@@ -108,9 +109,20 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 		return new IllegalArgumentException(FILE + " line " + number + ": '" + line + "': " + why);
 	}
 
-	/** How verdicts are judged. */
-	public ReviewPolicy policy() {
-		return ReviewPolicy.USUAL.withSecond(secondBands);
+	/**
+	 * How verdicts of an archive are judged: by its review policy; bands that the file names need a second reviewer besides.
+	 *
+	 * @throws ReviewRefused where the policy of the archive cannot be read, or has no such band
+	 */
+	public ReviewPolicy policy(Archive archive) {
+		ReviewPolicy own = ReviewPolicy.of(archive);
+		Set<String> second = new LinkedHashSet<>(own.secondBands());
+		secondBands.stream().filter(name -> second.stream().noneMatch(name::equalsIgnoreCase)).forEach(second::add);
+		try {
+			return own.withSecond(second);
+		} catch (IllegalArgumentException e) {
+			throw new ReviewRefused(FILE + ": " + e.getMessage());
+		}
 	}
 
 	/** The text form, which {@link #parse} reads. */

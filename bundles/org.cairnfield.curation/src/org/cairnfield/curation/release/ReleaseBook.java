@@ -27,7 +27,6 @@ import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
@@ -178,13 +177,14 @@ public final class ReleaseBook {
 	 */
 	public SideBySide measure(Archive copy, Measures known, List<String> versions, PackRequest request, Workers workers)
 			throws IOException {
-		ReviewPolicy policy = gates().policy();
+		GateSet gates = gates();
 		ArchiveMap test = ArchiveMap.of(copy, Scope.ARCHIVE, SurveyKind.TEST);
-		Measures measures = known != null ? known : Measures.of(ReleasedMap.of(copy, policy), test.map(), request, workers);
+		Measures measures = known != null ? known : Measures.of(ReleasedMap.of(copy, gates.policy(copy)), test.map(), request, workers);
 		List<Way> ways = new ArrayList<>(measures.ways());
 		for (String version : ways.isEmpty() ? List.<String>of() : versions) {
 			workers.checkCancelled();
-			ReleasedMap map = ReleasedMap.of(sound(openReadOnly(version)), policy);
+			Archive then = sound(openReadOnly(version));
+			ReleasedMap map = ReleasedMap.of(then, gates.policy(then));
 			if (map.map().size() > 0) {
 				ways.add(earlier(find(version), map, test.map(), ways.get(0), workers));
 			}

@@ -41,6 +41,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  * <ul>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getName <em>Name</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getFormatVersion <em>Format Version</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getReviewPolicy <em>Review Policy</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getSites <em>Sites</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getAccessPoints <em>Access Points</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getDevices <em>Devices</em>}</li>
@@ -91,6 +92,26 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 	 * @ordered
 	 */
 	protected int formatVersion = FORMAT_VERSION_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getReviewPolicy() <em>Review Policy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReviewPolicy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String REVIEW_POLICY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getReviewPolicy() <em>Review Policy</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReviewPolicy()
+	 * @generated
+	 * @ordered
+	 */
+	protected String reviewPolicy = REVIEW_POLICY_EDEFAULT;
 
 	/**
 	 * The cached value of the '{@link #getSites() <em>Sites</em>}' containment reference list.
@@ -215,6 +236,29 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 		formatVersion = newFormatVersion;
 		if (eNotificationRequired())
 			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ARCHIVE__FORMAT_VERSION, oldFormatVersion, formatVersion));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getReviewPolicy() {
+		return reviewPolicy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setReviewPolicy(String newReviewPolicy) {
+		String oldReviewPolicy = reviewPolicy;
+		reviewPolicy = newReviewPolicy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ARCHIVE__REVIEW_POLICY, oldReviewPolicy, reviewPolicy));
 	}
 
 	/**
@@ -351,6 +395,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return getName();
 			case ModelPackage.ARCHIVE__FORMAT_VERSION:
 				return getFormatVersion();
+			case ModelPackage.ARCHIVE__REVIEW_POLICY:
+				return getReviewPolicy();
 			case ModelPackage.ARCHIVE__SITES:
 				return getSites();
 			case ModelPackage.ARCHIVE__ACCESS_POINTS:
@@ -381,6 +427,9 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return;
 			case ModelPackage.ARCHIVE__FORMAT_VERSION:
 				setFormatVersion((Integer)newValue);
+				return;
+			case ModelPackage.ARCHIVE__REVIEW_POLICY:
+				setReviewPolicy((String)newValue);
 				return;
 			case ModelPackage.ARCHIVE__SITES:
 				getSites().clear();
@@ -424,6 +473,9 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 			case ModelPackage.ARCHIVE__FORMAT_VERSION:
 				setFormatVersion(FORMAT_VERSION_EDEFAULT);
 				return;
+			case ModelPackage.ARCHIVE__REVIEW_POLICY:
+				setReviewPolicy(REVIEW_POLICY_EDEFAULT);
+				return;
 			case ModelPackage.ARCHIVE__SITES:
 				getSites().clear();
 				return;
@@ -458,6 +510,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return NAME_EDEFAULT == null ? name != null : !NAME_EDEFAULT.equals(name);
 			case ModelPackage.ARCHIVE__FORMAT_VERSION:
 				return formatVersion != FORMAT_VERSION_EDEFAULT;
+			case ModelPackage.ARCHIVE__REVIEW_POLICY:
+				return REVIEW_POLICY_EDEFAULT == null ? reviewPolicy != null : !REVIEW_POLICY_EDEFAULT.equals(reviewPolicy);
 			case ModelPackage.ARCHIVE__SITES:
 				return sites != null && !sites.isEmpty();
 			case ModelPackage.ARCHIVE__ACCESS_POINTS:
@@ -488,6 +542,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 		result.append(name);
 		result.append(", formatVersion: ");
 		result.append(formatVersion);
+		result.append(", reviewPolicy: ");
+		result.append(reviewPolicy);
 		result.append(')');
 		return result.toString();
 	}

@@ -352,8 +352,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Sites() {
-		return (EReference)archiveEClass.getEStructuralFeatures().get(2);
+	public EAttribute getArchive_ReviewPolicy() {
+		return (EAttribute)archiveEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -362,7 +362,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_AccessPoints() {
+	public EReference getArchive_Sites() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(3);
 	}
 
@@ -372,7 +372,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Devices() {
+	public EReference getArchive_AccessPoints() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(4);
 	}
 
@@ -382,7 +382,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Waivers() {
+	public EReference getArchive_Devices() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(5);
 	}
 
@@ -392,7 +392,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Splits() {
+	public EReference getArchive_Waivers() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(6);
 	}
 
@@ -402,8 +402,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Ledgers() {
+	public EReference getArchive_Splits() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Ledgers() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -1428,6 +1438,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		archiveEClass = createEClass(ARCHIVE);
 		createEAttribute(archiveEClass, ARCHIVE__NAME);
 		createEAttribute(archiveEClass, ARCHIVE__FORMAT_VERSION);
+		createEAttribute(archiveEClass, ARCHIVE__REVIEW_POLICY);
 		createEReference(archiveEClass, ARCHIVE__SITES);
 		createEReference(archiveEClass, ARCHIVE__ACCESS_POINTS);
 		createEReference(archiveEClass, ARCHIVE__DEVICES);
@@ -1583,6 +1594,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEClass(archiveEClass, Archive.class, "Archive", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getArchive_Name(), ecorePackage.getEString(), "name", null, 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getArchive_FormatVersion(), ecorePackage.getEInt(), "formatVersion", "1", 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArchive_ReviewPolicy(), ecorePackage.getEString(), "reviewPolicy", null, 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Sites(), this.getSite(), null, "sites", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_AccessPoints(), this.getAccessPoint(), null, "accessPoints", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Devices(), this.getDevice(), null, "devices", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1981,6 +1993,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Format version"
+		   });
+		addAnnotation
+		  (getArchive_ReviewPolicy(),
+		   source,
+		   new String[] {
+			   "label", "Review policy"
 		   });
 		addAnnotation
 		  (getArchive_Sites(),

@@ -85,7 +85,7 @@ class ReleaseBookTest {
 	}
 
 	private void approve(String person) throws IOException {
-		new Review(open.archive(), SmallArchive.splitOf(open), person, book.gates().policy(), new RecordedVerdicts(), CLOCK)
+		new Review(open.archive(), SmallArchive.splitOf(open), person, book.gates().policy(open.archive()), new RecordedVerdicts(), CLOCK)
 				.approve(SmallArchive.noise(), null, null).execute();
 	}
 
@@ -168,7 +168,7 @@ class ReleaseBookTest {
 		book.keep(new GateSet(Map.of(Gate.SECOND_REVIEW, 0.0), Set.of("close"), false));
 		approve("R. Reviewer");
 		assertEquals(1, ask().holding().size());
-		new Review(open.archive(), SmallArchive.splitOf(open), "S. Second", book.gates().policy(), new RecordedVerdicts(), CLOCK)
+		new Review(open.archive(), SmallArchive.splitOf(open), "S. Second", book.gates().policy(open.archive()), new RecordedVerdicts(), CLOCK)
 				.approve(SmallArchive.noise(), null, null).execute();
 		assertTrue(ask().holding().isEmpty(), ask().results()::toString);
 	}

@@ -66,7 +66,7 @@ class SideBySideTest {
 		assertEquals(1, plain.byteShare());
 		assertEquals(24, plain.comparisons());
 		// the record of a sample is 12 bytes and 3 a reading, as docs/device-pack.md has it
-		assertEquals(12 * 24 + 3 * ReleasedMap.of(open.archive(), book.gates().policy()).map().readingCount(), plain.bytes());
+		assertEquals(12 * 24 + 3 * ReleasedMap.of(open.archive(), book.gates().policy(open.archive())).map().readingCount(), plain.bytes());
 		Way split = column(side, "split");
 		assertEquals(split.errors().meanMetres() / plain.errors().meanMetres(), split.ratio());
 		assertTrue(split.comparisonShare() < 1, split::toString);

@@ -186,7 +186,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		List<Damage> damages = Damaged.damages(session);
 		Work.start("Exporting", workers -> {
 			if (release == null) {
-				return ArchiveExport.write(copy, new ArchiveExport.Source("", OpenArchive.digest(copy), Instant.now()), book.gates().policy(),
+				return ArchiveExport.write(copy, new ArchiveExport.Source("", OpenArchive.digest(copy), Instant.now()), book.gates().policy(copy),
 						folder, request, damages, workers);
 			}
 			PastState then = book.openReadOnly(release.version().toString());
@@ -196,7 +196,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 						all);
 			}
 			return ArchiveExport.write(then.archive(), new ArchiveExport.Source(release.version().toString(), release.manifest().digest(),
-					release.tag().time()), book.gates().policy(), folder, request, all, workers);
+					release.tag().time()), book.gates().policy(then.archive()), folder, request, all, workers);
 		}, this::say, problem -> caution.setText(Problems.text(problem)));
 	}
 

@@ -8,10 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.ReviewPolicy;
+import org.cairnfield.curation.decide.SetReviewPolicyCommand;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
@@ -31,7 +34,6 @@ import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
-import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
@@ -116,16 +118,15 @@ final class ReviewStage {
 		Ui.waitUntilIdle();
 	}
 
-	/** Sets which band needs a second reviewer; empty for none. */
+	/** Sets which band of the archive on show needs a second reviewer. */
 	static void second(String band) {
-		Ui.run(() -> InstanceScope.INSTANCE.getNode("org.cairnfield.ui.review").put("secondReview", band));
+		Ui.run(() -> Stage.session().run(new SetReviewPolicyCommand(Stage.session().archive(), ReviewPolicy.USUAL.withSecond(Set.of(band)))));
 		Ui.waitUntilIdle();
 	}
 
 	/** Leaves the workbench as it was before the stories. */
 	static void goBack() {
 		person("");
-		second("");
 		Stage.openDemo();
 		Stage.perspective("org.cairnfield.ui.curate");
 	}

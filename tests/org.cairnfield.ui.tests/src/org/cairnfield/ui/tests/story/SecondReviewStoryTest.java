@@ -113,9 +113,9 @@ class SecondReviewStoryTest {
 
 	@Test
 	void letsASecondPersonDecideBlindAndAThirdSettle() throws Exception {
-		ReviewStage.second("fair");
 		ReviewStage.person(FIRST);
 		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "blind"), 169);
+		ReviewStage.second("fair");
 		String untouched = review.count();
 		int fair = (int) Ui.ask(() -> review.split.getProposals().all().stream()
 				.filter(p -> Bands.USUAL.of(p.strengthR()).get().name().equals("fair")).count()).longValue();

@@ -1,5 +1,6 @@
 package org.cairnfield.ui.review.internal.desk;
 
+import java.io.IOException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,11 +8,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
+import org.cairnfield.curation.decide.ReviewPolicy;
+import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.review.EvidenceRequest;
 import org.cairnfield.curation.review.QueueSettings;
 import org.cairnfield.curation.review.ReviewSession;
 import org.cairnfield.curation.review.ReviewedArchive;
+import org.cairnfield.curation.review.Reviewer;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
@@ -62,8 +67,12 @@ public final class ReviewDesk implements SessionListener {
 	private final LatestWork computing = new LatestWork();
 	private final Soon follow = new Soon(FOLLOW_MILLIS, this::selectOnPlan); // a quick hand moves the plan once
 	private final VerdictExchange exchange = new VerdictExchange(this::review);
-	private final IPreferenceChangeListener preferences = event -> Display.getDefault().asyncExec(this::settingsChanged);
+	private final IPreferenceChangeListener preferences = event -> Display.getDefault().asyncExec(() -> {
+		settingsChanged();
+		tell(DeskListener::splitChanged); // how proposals are made
+	});
 	private ArchiveSession session;
+	private String policyProblem = "";
 	private ReviewSession review = review(ReviewedArchive.none());
 
 	private ReviewDesk() {
@@ -124,7 +133,21 @@ public final class ReviewDesk implements SessionListener {
 	}
 
 	private ReviewSession review(ReviewedArchive archive) {
-		return new ReviewSession(archive, ReviewSettings.reviewer(), Clock.systemUTC(), new Passing());
+		return new ReviewSession(archive, reviewer(), Clock.systemUTC(), new Passing());
+	}
+
+	/** The person at the workbench, and the policy of the archive; the usual one where that cannot be read. */
+	private Reviewer reviewer() {
+		policyProblem = "";
+		ReviewPolicy policy = ReviewPolicy.USUAL;
+		if (session != null) {
+			try {
+				policy = new ReleaseBook(session.open(), Clock.systemUTC()).gates().policy(session.archive());
+			} catch (IOException | ReviewRefused e) {
+				policyProblem = Problems.text(e);
+			}
+		}
+		return new Reviewer(ReviewSettings.person(), policy);
 	}
 
 	/** The archive on show; null for none. */
@@ -160,6 +183,13 @@ public final class ReviewDesk implements SessionListener {
 		review = review(now == null ? ReviewedArchive.none() : new Shown(now));
 		review.arrange(settings);
 		review.archiveChanged();
+		sayPolicyProblem();
+	}
+
+	private void sayPolicyProblem() {
+		if (!policyProblem.isEmpty()) {
+			review.refuse(policyProblem);
+		}
 	}
 
 	@Override
@@ -169,6 +199,7 @@ public final class ReviewDesk implements SessionListener {
 
 	@Override
 	public void structureChanged() {
+		settingsChanged();
 		review.archiveChanged();
 	}
 
@@ -185,7 +216,11 @@ public final class ReviewDesk implements SessionListener {
 	}
 
 	private void settingsChanged() {
-		review.setReviewer(ReviewSettings.reviewer());
+		Reviewer now = reviewer();
+		if (!now.equals(review.reviewer())) {
+			review.setReviewer(now);
+		}
+		sayPolicyProblem();
 	}
 
 	private void compute(EvidenceRequest request) {

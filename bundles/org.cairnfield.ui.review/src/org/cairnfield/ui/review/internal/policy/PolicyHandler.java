@@ -1,0 +1,22 @@
+package org.cairnfield.ui.review.internal.policy;
+
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.ui.handlers.HandlerUtil;
+
+/** Opens the review policy of the archive on show. */
+public final class PolicyHandler extends AbstractHandler {
+
+	@Override
+	public Object execute(ExecutionEvent event) {
+		ReviewDesk desk = ReviewDesk.workbench();
+		String readOnly = desk.session() == null ? "no archive is open" : desk.session().readOnlyReason().orElse(null);
+		if (readOnly != null) {
+			desk.review().refuse("The review policy cannot be changed: " + readOnly + '.');
+		} else {
+			new PolicyDialog(HandlerUtil.getActiveShell(event), desk).open();
+		}
+		return null;
+	}
+}
