@@ -9,7 +9,7 @@ import org.cairnfield.curation.rules.evidence.Spots;
 
 /**
  * How much less a sample is like the spots around the place where it is noted than like its neighbours in signal
- * space. Compared is what remains after taking out the middle difference of level, so that a weak device alone makes
+ * space. Another survey or device at the very place is a witness for it. Compared is what remains after taking out the middle difference of level, so that a weak device alone makes
  * nobody unlike. Spots under suspicion are left out. Not for several threads at once.
  */
 final class Unlikeness {
@@ -42,16 +42,34 @@ final class Unlikeness {
 		int count = places.nearest(own, near);
 		double[] around = new double[AROUND];
 		int found = 0;
+		double witness = Double.POSITIVE_INFINITY;
 		for (int i = 0; i < count && found < AROUND; i++) {
-			// Samples noted at the very place may be wrong in the same way.
-			if (!voters.isSuspect(near[i]) && spots.placeOf(near[i]) != spots.placeOf(own)) {
+			boolean samePlace = spots.placeOf(near[i]) == spots.placeOf(own);
+			if (samePlace && isIndependent(near[i], own)) {
+				witness = Math.min(witness, apartDb(sample, near[i]));
+			} else if (!samePlace && !voters.isSuspect(near[i])) { // the rest of the very place may be wrong in the same way
 				around[found++] = apartDb(sample, near[i]);
 			}
 		}
 		int alike = voters.of(sample, who);
 		double[] apart = Arrays.stream(who, 0, alike).mapToDouble(spot -> apartDb(sample, spot)).toArray();
 		return found == 0 || alike == 0 ? 1
-				: Median.ofFirst(around, found) / Math.max(LEAST_DB, Median.of(apart));
+				: Math.min(witness, Median.ofFirst(around, found)) / Math.max(LEAST_DB, Median.of(apart));
+	}
+
+	/** Whether somebody else, or the same person another time, noted the same place: not a copy, which shares scans. */
+	private boolean isIndependent(int spot, int own) {
+		if (spots.surveyOf(spot) == spots.surveyOf(own) && spots.deviceOf(spot) == spots.deviceOf(own)) {
+			return false;
+		}
+		for (int a : spots.members(spot)) {
+			for (int b : spots.members(own)) {
+				if (input.map().readingsKey(a) == input.map().readingsKey(b)) {
+					return false;
+				}
+			}
+		}
+		return true;
 	}
 
 	/** Mean over all access points that either heard of how far their levels differ, shifted to agree in the middle. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
@@ -55,34 +56,47 @@ public final class WrongFloorRule extends DescribedRule {
 			return Outcome.notApplicable("all samples of " + input.unit() + " are on one floor");
 		}
 		FloorVotes votes = new FloorVotes(input, workers);
+		Unlikeness unlikeness = new Unlikeness(input, votes.voters());
 		List<Finding> findings = new ArrayList<>();
-		for (int[] run : runs(input, votes, settings)) {
-			findings.add(finding(map, votes, run));
+		for (int[] run : runs(input, votes, unlikeness, settings)) {
+			findings.add(finding(map, votes, unlikeness, run));
 		}
 		return Outcome.found(findings);
 	}
 
 	/** Runs of contradicted samples that are unlike those around the place noted. */
-	static List<int[]> runs(RuleInput input, FloorVotes votes, Settings settings) {
-		Unlikeness unlikeness = new Unlikeness(input, votes.voters());
+	static List<int[]> runs(RuleInput input, FloorVotes votes, Unlikeness unlikeness, Settings settings) {
+		boolean[] contradicted = contradicted(input, votes, settings);
 		List<int[]> runs = new ArrayList<>();
-		for (int[] run : Sequence.of(input).runs(s -> contradicted(input, votes, s, settings),
+		for (int[] run : Sequence.of(input).runs(s -> contradicted[s],
 				s -> input.map().map().floor(s) * 65_536 + votes.winner(s), GAP)) {
-			double[] ratios = Arrays.stream(run).mapToDouble(unlikeness::of).toArray();
-			if (Median.of(ratios) >= settings.of(RATIO)) {
+			if (unlike(unlikeness, run) >= settings.of(RATIO)) {
 				runs.add(run);
 			}
 		}
 		return runs;
 	}
 
-	private static boolean contradicted(RuleInput input, FloorVotes votes, int sample, Settings settings) {
-		return input.map().map().heard(sample) >= FEWEST_HEARD
-				&& votes.winner(sample) != input.map().map().floor(sample)
-				&& votes.forWinner(sample) >= settings.countOf(LEAST) && votes.forOwn(sample) <= settings.countOf(OWN);
+	private static double unlike(Unlikeness unlikeness, int[] run) {
+		return Median.of(Arrays.stream(run).mapToDouble(unlikeness::of).toArray());
 	}
 
-	private Finding finding(SurveyedMap map, FloorVotes votes, int[] run) {
+	/** Those on which averaged spots, one a place, and plain samples agree. */
+	private static boolean[] contradicted(RuleInput input, FloorVotes votes, Settings settings) {
+		RadioMap map = input.map().map();
+		boolean[] contradicted = new boolean[map.size()];
+		PlainVotes plain = null;
+		for (int s = 0; s < contradicted.length; s++) {
+			if (map.heard(s) >= FEWEST_HEARD && votes.winner(s) != map.floor(s) && votes.forWinner(s) >= settings.countOf(LEAST)
+					&& votes.forOwn(s) <= settings.countOf(OWN)) {
+				plain = plain == null ? new PlainVotes(input, votes.voters()) : plain;
+				contradicted[s] = plain.forFloor(s, votes.winner(s)) >= settings.countOf(LEAST);
+			}
+		}
+		return contradicted;
+	}
+
+	private Finding finding(SurveyedMap map, FloorVotes votes, Unlikeness unlikeness, int[] run) {
 		int away = 0;
 		int cast = 0;
 		for (int s : run) {
@@ -97,6 +111,7 @@ public final class WrongFloorRule extends DescribedRule {
 				floor, away, cast, Words.list(map.ids(run)));
 		return Finding.of(this).message(message).about(map.subjects(run)).beside(List.of(new Subject.OfSurvey(survey)))
 				.figure("samples", run.length, "").figure("votes for floor " + floor, away, "")
-				.figure("votes", cast, "").remedy(new Remedy.SetFloor(map.ids(run), floor)).build();
+				.figure("votes", cast, "")
+				.figure("less alike", unlike(unlikeness, run), "").remedy(new Remedy.SetFloor(map.ids(run), floor)).build();
 	}
 }

@@ -116,7 +116,8 @@ public final class WrongPlaceRule extends DescribedRule {
 				explained[s] = true;
 			}
 		}
-		for (int[] run : WrongFloorRule.runs(input, new FloorVotes(input, workers), Settings.USUAL)) {
+		FloorVotes votes = new FloorVotes(input, workers);
+		for (int[] run : WrongFloorRule.runs(input, votes, new Unlikeness(input, votes.voters()), Settings.USUAL)) {
 			for (int s : run) {
 				explained[s] = true;
 			}
