@@ -22,7 +22,6 @@ import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.ArchiveCheck;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
@@ -103,7 +102,7 @@ final class StorageBenchmark implements Benchmark {
 				return open.drafts().write(drafts);
 			}));
 			Subject<ArchiveCheck> check = new Subject<>("check, all rules", () -> ArchiveCheck.of(open.archive(),
-					new RuleRun(CleaningRules.registry().all()), RunResult.NONE, workers));
+					new RuleRun(CleaningRules.registry().all()), workers));
 			Subject<ArchiveDiff> compareAll = new Subject<>("compare states, a sample of each survey moved",
 					() -> checked(() -> history.compare(before, changed)));
 			Subject<ArchiveDiff> compareOne = new Subject<>("compare states, one sample moved",

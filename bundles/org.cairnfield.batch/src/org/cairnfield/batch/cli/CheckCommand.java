@@ -13,7 +13,6 @@ import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import picocli.CommandLine.Command;
@@ -45,7 +44,7 @@ final class CheckCommand extends ArchiveCommand {
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		List<Rule> rules = ruleArgs.rules(spec);
-		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(rules), RunResult.NONE, workers);
+		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(rules), workers);
 		if (json) {
 			printJson(json(check, rules));
 		} else {
@@ -75,6 +74,7 @@ final class CheckCommand extends ArchiveCommand {
 			out().println(rule.id() + ": " + rule.title() + " (" + findings.size() + (waived == 0 ? ")" : ", " + waived + " waived)"));
 			for (Finding finding : findings.subList(0, Math.min(most, findings.size()))) {
 				out().println("  " + word(finding.severity()) + "  " + finding.contentKey() + "  " + finding.message()
+						+ (finding.precision().isEmpty() ? "" : String.format(Locale.ROOT, "  [right here: %.0f %%]", 100 * finding.precision().getAsDouble()))
 						+ finding.remedy().map(r -> "  [remedy: " + r.preview() + "]").orElse(""));
 			}
 			if (findings.size() > most) {
@@ -105,7 +105,8 @@ final class CheckCommand extends ArchiveCommand {
 	}
 
 	private static Json json(Finding f) {
-		return new Json().put("rule", f.rule()).put("severity", word(f.severity())).put("message", f.message())
+		return new Json().put("rule", f.rule()).put("severity", word(f.severity()))
+				.put("precision", f.precision().isPresent() ? f.precision().getAsDouble() : null).put("message", f.message())
 				.put("subjects", f.subjects().stream().map(Subject::label).toList())
 				.put("figures", f.evidence().stream()
 						.map(e -> new Json().put("name", e.name()).put("value", e.value()).put("unit", e.unit()).fields()).toList())

@@ -14,7 +14,6 @@ import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -44,13 +43,13 @@ final class RemedyCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), RunResult.NONE, workers);
+		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
 		reportBroken(check);
 		RemedyCommands commands = new RemedyCommands(archive.archive());
 		List<Finding> offering = check.open().stream().filter(finding -> finding.remedy().isPresent()).toList();
 		if (dryRun) {
 			offering = offering.stream().filter(finding -> commands.changes(finding.remedy().get())).toList();
-			say(offering, HoldOuts.of(check.map().surveyed(), check.result().findings(), workers), workers);
+			say(offering, HoldOuts.of(check.map().surveyed(), check.findings(), workers), workers);
 		} else {
 			apply(offering, commands);
 			record(archive);

@@ -11,7 +11,6 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.ArchiveCheck;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Waiver;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,7 +58,7 @@ final class WaiveCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), RunResult.NONE, workers);
+		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
 		reportBroken(check);
 		Map<String, Finding> wanted = wanted(check);
 		List<Map<String, Object>> told = new ArrayList<>();

@@ -8,7 +8,6 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.ArchiveCheck;
 import org.cairnfield.curation.check.KeptWaiver;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -28,9 +27,9 @@ final class WaiversCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(CleaningRules.registry().all()), RunResult.NONE, workers);
+		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(CleaningRules.registry().all()), workers);
 		reportBroken(check);
-		List<KeptWaiver> all = KeptWaiver.of(archive.archive(), check.result().findings());
+		List<KeptWaiver> all = KeptWaiver.of(archive.archive(), check.findings());
 		List<KeptWaiver> listed = withdraw.isEmpty() ? all : named(all);
 		if (!withdraw.isEmpty()) {
 			archive.archive().getWaivers().removeAll(listed.stream().map(KeptWaiver::kept).toList());

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.rules.Finding;
@@ -12,28 +13,46 @@ import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.Waivers;
+import org.cairnfield.curation.selftest.SelfTests;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelFactory;
 
 /**
- * What the rules say of an archive.
+ * What the rules say of an archive, and how far they can be trusted there.
  *
- * @param map     what they looked at
- * @param result  all that they said; give it to the next check, which then asks only about what has changed
- * @param open    findings that no waiver covers, worst first
- * @param waived  those that one does
+ * @param map    what they looked at
+ * @param result all that they said
+ * @param tests  what came of trying the rules out on this map
+ * @param open   findings that no waiver covers, worst first
+ * @param waived those that one does
  */
-public record ArchiveCheck(ArchiveMap map, RunResult result, List<Finding> open, List<Finding> waived) {
+public record ArchiveCheck(ArchiveMap map, RunResult result, SelfTests tests, List<Finding> open, List<Finding> waived) {
 
-	/** @param before the result of the check before, or {@link RunResult#NONE} */
-	public static ArchiveCheck of(Archive archive, RuleRun rules, RunResult before, Workers workers) {
+	/** Everything. */
+	public static ArchiveCheck of(Archive archive, RuleRun rules, Workers workers) {
+		return of(archive, rules, null, workers);
+	}
+
+	/**
+	 * What has changed since another check; the rest is taken over.
+	 *
+	 * @param before null for none
+	 * @throws java.util.concurrent.CancellationException when cancelled
+	 */
+	public static ArchiveCheck of(Archive archive, RuleRun rules, ArchiveCheck before, Workers workers) {
 		ArchiveMap map = ArchiveMap.of(archive);
-		RunResult result = rules.over(map.surveyed(), before, workers);
+		RunResult result = rules.over(map.surveyed(), before == null ? RunResult.NONE : before.result, workers);
+		SelfTests tests = SelfTests.over(map.surveyed(), result, rules, before == null ? SelfTests.NONE : before.tests, workers);
+		List<Finding> findings = Judgement.of(result, tests, rules);
 		Waivers waivers = new Waivers(archive.getWaivers().stream().map(ArchiveCheck::fromModel).toList());
-		List<Finding> open = waivers.open(result.findings()).stream()
-				.sorted((a, b) -> a.severity().compareTo(b.severity())).toList();
-		List<Finding> waived = result.findings().stream().filter(f -> waivers.covering(f).isPresent()).toList();
-		return new ArchiveCheck(map, result, open, waived);
+		List<Finding> open = waivers.open(findings).stream().sorted((a, b) -> a.severity().compareTo(b.severity())).toList();
+		List<Finding> waived = findings.stream().filter(f -> waivers.covering(f).isPresent()).toList();
+		return new ArchiveCheck(map, result, tests, open, waived);
+	}
+
+	/** Open and waived, in no order. */
+	public List<Finding> findings() {
+		return Stream.concat(open.stream(), waived.stream()).toList();
 	}
 
 	/** The worst severity among the open findings. */

@@ -1,8 +1,8 @@
 package org.cairnfield.curation.effect;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.cairnfield.core.stats.Bootstrap;
 import org.cairnfield.core.stats.Interval;
@@ -21,7 +21,8 @@ final class PairedErrors {
 		private int asked;
 	}
 
-	private final Map<Integer, Sums> blocks = new LinkedHashMap<>();
+	/** Sorted, so that the order of questions makes no difference. */
+	private final Map<Integer, Sums> blocks = new TreeMap<>();
 	private double errorBefore;
 	private double errorAfter;
 	private int located;

@@ -19,7 +19,6 @@ import org.cairnfield.curation.measure.TestRun;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.exchange.pack.PackSettings;
@@ -60,7 +59,7 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		ReleasedMap released = ReleasedMap.of(archive, gates.policy(archive));
 		Measures measures = Measures.of(released, ReleasedMap.test(archive), request, workers);
 		PackSettings settings = request.settings(released);
-		ArchiveCheck check = ArchiveCheck.of(archive, new RuleRun(CleaningRules.registry().all()), RunResult.NONE, workers);
+		ArchiveCheck check = ArchiveCheck.of(archive, new RuleRun(CleaningRules.registry().all()), workers);
 		Map<Gate, GateResult> results = new EnumMap<>(Gate.class);
 		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check);
 		gates.bounds().forEach((gate, bound) -> {

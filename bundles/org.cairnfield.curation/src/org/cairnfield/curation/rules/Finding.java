@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a rule has to say. Equal findings say the same.
@@ -15,9 +16,10 @@ import java.util.Optional;
  * @param related  what else to look at, such as what the subjects were compared with
  * @param evidence the numbers behind the message
  * @param remedy   what could be done about it
+ * @param precision share of what the rule names on this part of the map that is to be expected faulty, 0 … 1; empty where not known
  */
 public record Finding(String rule, Severity severity, String message, List<Subject> subjects, List<Subject> related,
-		List<Figure> evidence, Optional<Remedy> remedy) {
+		List<Figure> evidence, Optional<Remedy> remedy, OptionalDouble precision) {
 
 	public Finding {
 		Objects.requireNonNull(rule);
@@ -27,9 +29,21 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 		related = List.copyOf(related);
 		evidence = List.copyOf(evidence);
 		Objects.requireNonNull(remedy);
+		Objects.requireNonNull(precision);
 		if (subjects.isEmpty()) {
 			throw new IllegalArgumentException("a finding is about something: " + message);
 		}
+	}
+
+	/** One whose precision is not known. */
+	public Finding(String rule, Severity severity, String message, List<Subject> subjects, List<Subject> related,
+			List<Figure> evidence, Optional<Remedy> remedy) {
+		this(rule, severity, message, subjects, related, evidence, remedy, OptionalDouble.empty());
+	}
+
+	/** The same as judged by what the rule is worth here. */
+	public Finding judged(Severity now, Optional<Remedy> offered, OptionalDouble expected) {
+		return new Finding(rule, now, message, subjects, related, evidence, offered, expected);
 	}
 
 	/** Begins a finding of a rule, with the rule's severity. */

@@ -104,7 +104,13 @@ public final class RuleRun {
 		return tasks;
 	}
 
-	private Settings settings(Rule rule) {
+	/** One of the rules that are run; @throws java.util.NoSuchElementException for another */
+	public Rule rule(String id) {
+		return rules.stream().filter(rule -> rule.id().equals(id)).findFirst().orElseThrow();
+	}
+
+	/** What a rule is told. */
+	public Settings settings(Rule rule) {
 		return settings.getOrDefault(rule.id(), Settings.USUAL);
 	}
 

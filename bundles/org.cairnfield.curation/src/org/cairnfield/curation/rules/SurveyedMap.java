@@ -177,6 +177,22 @@ public final class SurveyedMap {
 		return map.device(sample) == RadioMap.NO_DEVICE ? "no device" : map.devices().get(map.device(sample));
 	}
 
+	/**
+	 * The same samples with other places or readings: a map of what if.
+	 *
+	 * @param other as many samples, in the same order
+	 */
+	public SurveyedMap with(RadioMap other) {
+		SurveyedMapBuilder builder = new SurveyedMapBuilder(other, sampleIds, survey, surveys);
+		floors.forEach(builder::floor);
+		setAside.forEach(builder::setAside);
+		radios.forEach(builder::radio);
+		offsetsDb.forEach(builder::offset);
+		siteIds.forEach(builder::site);
+		deviceIds.forEach(builder::device);
+		return builder.build();
+	}
+
 	/** The samples listed, in the order listed. */
 	public SurveyedMap only(int[] samples) {
 		List<String> ids = new ArrayList<>(samples.length);

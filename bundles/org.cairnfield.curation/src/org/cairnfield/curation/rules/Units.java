@@ -7,10 +7,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /** Cuts a map into the units of a scope, and tells whether a unit is what it was. */
-final class Units {
+public final class Units {
 
 	/**
 	 * A unit and all that an outcome for it can depend on, as one number.
@@ -30,21 +31,24 @@ final class Units {
 
 	/** The units, by name. A survey without samples in the map is none. */
 	List<Unit> of(Scope scope) {
-		Map<String, int[]> members = switch (scope) {
-			case ARCHIVE -> Map.of("", IntStream.range(0, map.size()).toArray());
-			case SURVEY -> grouped(s -> map.surveys().get(map.survey(s)).id());
-			case SITE -> grouped(map::site);
-			case FLOOR -> grouped(s -> map.site(s) + ", floor " + map.map().floor(s));
-		};
-		List<Unit> units = new ArrayList<>();
-		members.forEach((name, samples) -> {
-			SurveyedMap part = samples.length == map.size() ? map : map.only(samples);
-			units.add(new Unit(new RuleInput(part, scope, name), key(part, scope)));
-		});
-		return units;
+		return parts(map, scope).stream().map(part -> new Unit(part, key(part.map(), scope))).toList();
 	}
 
-	private Map<String, int[]> grouped(java.util.function.IntFunction<String> nameOf) {
+	/** Likewise, without keys. */
+	public static List<RuleInput> parts(SurveyedMap map, Scope scope) {
+		Map<String, int[]> members = switch (scope) {
+			case ARCHIVE -> Map.of("", IntStream.range(0, map.size()).toArray());
+			case SURVEY -> grouped(map, s -> map.surveys().get(map.survey(s)).id());
+			case SITE -> grouped(map, map::site);
+			case FLOOR -> grouped(map, s -> map.site(s) + ", floor " + map.map().floor(s));
+		};
+		List<RuleInput> parts = new ArrayList<>();
+		members.forEach((name, samples) -> parts
+				.add(new RuleInput(samples.length == map.size() ? map : map.only(samples), scope, name)));
+		return parts;
+	}
+
+	private static Map<String, int[]> grouped(SurveyedMap map, IntFunction<String> nameOf) {
 		Map<String, int[]> groups = new TreeMap<>();
 		Map<String, Integer> sizes = new TreeMap<>();
 		for (int s = 0; s < map.size(); s++) {

@@ -15,7 +15,6 @@ import org.cairnfield.curation.propose.SplitProposals;
 import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.curation.rules.sample.FewReadingsRule;
 import org.cairnfield.curation.split.AddSplitsCommand;
@@ -76,7 +75,7 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 	}
 
 	private static int clean(FileArchive files, Workers workers) {
-		List<Finding> found = ArchiveCheck.of(files.archive(), new RuleRun(CleaningRules.registry().some(List.of(CLEANING))), RunResult.NONE,
+		List<Finding> found = ArchiveCheck.of(files.archive(), new RuleRun(CleaningRules.registry().some(List.of(CLEANING))),
 				workers).open();
 		RemedyCommands commands = new RemedyCommands(files.archive());
 		found.forEach(finding -> finding.remedy().ifPresent(commands::apply));

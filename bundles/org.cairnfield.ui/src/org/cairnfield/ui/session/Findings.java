@@ -13,7 +13,6 @@ import org.cairnfield.curation.check.KeptWaiver;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
@@ -58,7 +57,7 @@ public final class Findings {
 			job.cancel();
 		}
 		Archive still = ArchiveCopy.of(session.archive());
-		RunResult before = last == null ? RunResult.NONE : last.result();
+		ArchiveCheck before = last;
 		Job[] own = new Job[1];
 		own[0] = Work.start("Checking the archive", workers -> ArchiveCheck.of(still, rules, before, workers),
 				result -> accept(own[0], result), problem -> fail(own[0], problem));
@@ -123,7 +122,7 @@ public final class Findings {
 
 	/** All waivers of the archive, with what each covers. */
 	public List<KeptWaiver> waivers() {
-		return last == null ? List.of() : KeptWaiver.of(session.archive(), last.result().findings());
+		return last == null ? List.of() : KeptWaiver.of(session.archive(), last.findings());
 	}
 
 	/** How many open findings are so severe. */

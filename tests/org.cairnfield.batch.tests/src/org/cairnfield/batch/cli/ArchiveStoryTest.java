@@ -9,7 +9,9 @@ import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -71,6 +73,15 @@ class ArchiveStoryTest {
 				"wrong-floor", "--rule", "duplicate-survey").json();
 		assertEquals(3, dry.getAsJsonArray("remedies").size());
 		assertEquals(1, savePoints());
+		JsonObject floors = dry.getAsJsonObject("effects").getAsJsonObject("wrong-floor");
+		assertEquals(11, floors.get("samples").getAsInt());
+		assertTrue(floors.get("rightFloorAfter").getAsDouble() > floors.get("rightFloorBefore").getAsDouble() + 0.002, floors::toString);
+		assertTrue(floors.get("low").getAsDouble() <= floors.get("errorAfterM").getAsDouble() - floors.get("errorBeforeM").getAsDouble()
+				&& floors.get("errorAfterM").getAsDouble() - floors.get("errorBeforeM").getAsDouble() <= floors.get("high").getAsDouble(), floors::toString);
+		for (JsonElement remedy : dry.getAsJsonArray("remedies")) {
+			assertTrue(remedy.getAsJsonObject().getAsJsonObject("effect").get("errorBeforeM").getAsDouble() > 1, remedy::toString);
+		}
+		assertEquals(11 + 28 + 262, dry.getAsJsonObject("effect").get("samples").getAsInt(), "all together");
 		Cli.ok("remedy", "-q", "--archive", archive, "--rule", "swapped-axes", "--rule", "wrong-floor", "--rule",
 				"duplicate-survey", "--person", "A. Steward");
 		assertEquals(2, savePoints());
@@ -78,6 +89,17 @@ class ArchiveStoryTest {
 		assertFalse(left.contains("swapped-axes") || left.contains("wrong-floor") || left.contains("duplicate-survey"), left::toString);
 		String compared = Cli.ok("compare", "-q", "--archive", archive, "HEAD~1").out();
 		assertTrue(compared.contains("262 samples set aside") && compared.contains("39 samples moved"), compared);
+	}
+
+	@Test
+	void statesThePrecisionToExpectOfEachFinding() {
+		Map<String, JsonObject> findings = new HashMap<>();
+		check().getAsJsonArray("findings").forEach(f -> findings.put(f.getAsJsonObject().get("rule").getAsString(), f.getAsJsonObject()));
+		for (String rule : List.of("swapped-axes", "wrong-floor", "hotspot", "moved-access-point")) {
+			assertTrue(findings.get(rule).get("precision").getAsDouble() >= 0.8, findings.get(rule)::toString);
+		}
+		assertTrue(findings.get("duplicate-survey").get("precision").isJsonNull(), "nothing is planted for it");
+		assertTrue(findings.values().stream().allMatch(f -> f.get("effect").isJsonNull()), "not asked for");
 	}
 
 	@Test

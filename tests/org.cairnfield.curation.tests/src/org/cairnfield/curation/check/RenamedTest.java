@@ -14,7 +14,6 @@ import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.device.DeviceOffsetRule;
@@ -81,7 +80,7 @@ class RenamedTest {
 	}
 
 	private ArchiveCheck check() {
-		return ArchiveCheck.of(archive, new RuleRun(List.of(new FewReadingsRule(), new DeviceOffsetRule())), RunResult.NONE, Workers.inline());
+		return ArchiveCheck.of(archive, new RuleRun(List.of(new FewReadingsRule(), new DeviceOffsetRule())), Workers.inline());
 	}
 
 	@Test

@@ -1,12 +1,14 @@
 package org.cairnfield.curation.rules;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.exchange.FileReport;
@@ -22,9 +24,11 @@ public final class OpenSurveys {
 	private OpenSurveys() {
 	}
 
-	/** The files of a set whose names contain a part; skips the test where the set is absent. */
+	/** The files of a set in whose paths a regular expression is found; skips the test where the set is absent. */
 	public static SurveyedMap read(String set, String part) throws IOException, IntakeException {
-		Intake in = SurveyIntake.read(OpenSets.files(set, part), IntakeOptions.GUESS, Progress.NONE);
+		Pattern wanted = Pattern.compile(part);
+		List<Path> files = OpenSets.files(set, "").stream().filter(file -> wanted.matcher(file.toString()).find()).toList();
+		Intake in = SurveyIntake.read(files, IntakeOptions.GUESS, Progress.NONE);
 		RadioMap map = in.map();
 		List<Survey> surveys = new ArrayList<>();
 		int[] surveyOf = new int[map.size()];
@@ -40,7 +44,7 @@ public final class OpenSurveys {
 				long time = map.timeMillis(at - 1);
 				Optional<LocalDate> date = time == RadioMap.NO_TIME ? Optional.empty()
 						: Optional.of(Instant.ofEpochMilli(time).atZone(ZoneOffset.UTC).toLocalDate());
-				surveys.add(new Survey(report.file().getFileName().toString(), map.sites().get(map.site(at - 1)), date, "",
+				surveys.add(new Survey(report.file().getParent().getFileName() + "/" + report.file().getFileName(), map.sites().get(map.site(at - 1)), date, "",
 						Optional.empty()));
 			}
 		}

@@ -111,6 +111,7 @@ public final class HotspotRule extends DescribedRule {
 		return Finding.of(this).message(address + " does not stay where it is: " + String.join("; ", signs) + ".")
 				.about(new Subject.OfAccessPoint(address)).figure("neighbours asked", absences.asked(a), "")
 				.figure("neighbours that missed it", absences.missed(a), "")
+				.figure("share that missed it", (double) absences.missed(a) / Math.max(1, absences.asked(a)), "")
 				.figure("loud places farthest apart", loud.farthest(a), "m").figure("sites", loud.sites(a).size(), "")
 				.remedy(new Remedy.SetAsideAccessPoints(List.of(address), "does not stay where it is")).build();
 	}

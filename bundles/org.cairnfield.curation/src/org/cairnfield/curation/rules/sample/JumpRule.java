@@ -90,10 +90,10 @@ public final class JumpRule extends DescribedRule {
 			int back = back(input.map(), track, jumps, j);
 			boolean single = back == j || jumps.get(back) - from > 1 && ends(input.map(), track, from).length == 1;
 			if (!single) {
-				findings.add(aside(input, track, from, jumps.get(back)));
+				findings.add(aside(input, settings, track, from, jumps.get(back)));
 				j = back;
 			} else {
-				findings.add(oneWay(input, track, from));
+				findings.add(oneWay(input, settings, track, from));
 			}
 		}
 	}
@@ -117,7 +117,7 @@ public final class JumpRule extends DescribedRule {
 	}
 
 	/** Away after {@code from}, back after {@code last}. */
-	private Finding aside(RuleInput input, int[] track, int from, int last) {
+	private Finding aside(RuleInput input, Settings settings, int[] track, int from, int last) {
 		SurveyedMap map = input.map();
 		int[] between = Arrays.copyOfRange(track, from + 1, last + 1);
 		String message = String.format(Locale.ROOT, "%s of %s %s aside: %s in %.0f s from %s, and back. %s.",
@@ -128,18 +128,20 @@ public final class JumpRule extends DescribedRule {
 				.beside(map.subjects(track[from], track[last + 1]))
 				.figure("step", metres(map, track[from], track[from + 1]), "m")
 				.figure("time", seconds(map, track[from], track[from + 1]), "s").figure("samples", between.length, "")
+				.figure("beyond a walk", excess(map.map(), settings, track[from], track[from + 1]), "m")
 				.remedy(new Remedy.SetAsideSamples(map.ids(between), "cannot be reached on foot in the time noted"))
 				.build();
 	}
 
-	private Finding oneWay(RuleInput input, int[] track, int from) {
+	private Finding oneWay(RuleInput input, Settings settings, int[] track, int from) {
 		SurveyedMap map = input.map();
 		int a = track[from];
 		int b = track[from + 1];
 		String message = String.format(Locale.ROOT, "From %s to %s in %s it is %s in %.0f s.", map.sampleId(a),
 				map.sampleId(b), input.unit(), way(map, a, b), seconds(map, a, b));
 		return Finding.of(this).message(message).about(map.subjects(ends(map, track, from)))
-				.figure("step", metres(map, a, b), "m").figure("time", seconds(map, a, b), "s").build();
+				.figure("step", metres(map, a, b), "m").figure("time", seconds(map, a, b), "s")
+				.figure("beyond a walk", excess(map.map(), settings, a, b), "m").build();
 	}
 
 	/** The end of a step that makes the longer detour, where one clearly does; otherwise both. */
