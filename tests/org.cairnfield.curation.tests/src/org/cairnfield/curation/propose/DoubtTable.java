@@ -1,0 +1,78 @@
+package org.cairnfield.curation.propose;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.cairnfield.core.simulate.CampusSize;
+import org.cairnfield.core.simulate.FaultKind;
+import org.cairnfield.core.simulate.FaultyCampus;
+import org.cairnfield.core.simulate.MarrowQuay;
+import org.cairnfield.core.simulate.PlantedFault;
+import org.cairnfield.core.simulate.SimulatedArchive;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.effect.MeasuredSet;
+import org.cairnfield.curation.rules.SimulatedSurveys;
+import org.cairnfield.curation.rules.SurveyedMap;
+
+/** Prints {@link DoubtScores} of the demo, of four campuses with planted faults, and of open survey sets, as tables for the docs. */
+public final class DoubtTable {
+
+	/** What makes a sample as such wrong: its place, its floor, or what it is said to have heard. */
+	private static final Set<FaultKind> SAMPLES = Set.of(FaultKind.SWAPPED_AXES, FaultKind.WRONG_FLOOR, FaultKind.WRONG_POSITION,
+			FaultKind.FAULTY_DEVICE, FaultKind.PERMUTED_READINGS, FaultKind.SPARSE, FaultKind.FOREIGN_SCAN, FaultKind.SCAN_ELSEWHERE);
+
+	private DoubtTable() {
+	}
+
+	/** @param names of sets; all where none is named */
+	public static void main(String[] names) throws Exception {
+		List<String> wanted = List.of(names);
+		List<DoubtScores> all = new ArrayList<>();
+		if (wanted.isEmpty() || wanted.contains("simulated")) {
+			all.add(simulated("demo", MarrowQuay.surveys(MarrowQuay.DEFAULT_SEED)));
+			all.add(simulated("campus 6601", FaultyCampus.surveys(6601, CampusSize.of(3, 3, 140))));
+			all.add(simulated("campus 6602", FaultyCampus.surveys(6602, CampusSize.of(2, 4, 120))));
+			all.add(simulated("campus 6603", FaultyCampus.surveys(6603, CampusSize.of(4, 2, 190))));
+			all.add(simulated("campus 6604", FaultyCampus.surveys(6604, CampusSize.of(2, 3, 150))));
+		}
+		for (String[] set : new String[][] { { "office", "grid-areas", "office_train", "office_test" },
+				{ "corridor", "grid-areas", "corridor_train", "corridor_test" },
+				{ "lecture theatre", "grid-areas", "lecture_theatre_train", "lecture_theatre_test" },
+				{ "walked floor", "walked-floor", "trn", "tst" }, { "three of twelve", "twelve-surveys", "2019-0[236]", "2019-07-03" },
+				{ "three buildings", "three-buildings", "Training", "Testing" } }) {
+			if (wanted.isEmpty() || wanted.contains(set[0])) {
+				all.add(DoubtScores.of(set[0], MeasuredSet.open(set[1], set[2], set[3]), null, Workers.inline()));
+			}
+		}
+		print("Approving costs more than the pool", all, false);
+		print("The sample is faulty", all.stream().filter(s -> s.faulty() >= 0).toList(), true);
+	}
+
+	private static DoubtScores simulated(String name, SimulatedArchive archive) {
+		MeasuredSet set = MeasuredSet.simulated(name, archive);
+		SurveyedMap map = set.map();
+		Set<String> faulty = archive.truth().stream().filter(f -> SAMPLES.contains(f.kind()) && !f.sample().isEmpty())
+				.map(PlantedFault::sample).collect(Collectors.toSet());
+		Set<Integer> planted = new HashSet<>();
+		for (int s = 0; s < map.size(); s++) {
+			if (faulty.contains(map.sampleId(s))) {
+				planted.add(s);
+			}
+		}
+		return DoubtScores.of(name, set, planted, Workers.inline());
+	}
+
+	private static void print(String title, List<DoubtScores> all, boolean faulty) {
+		System.out.println("\n" + title + "\n\n| doubt | " + all.stream().map(DoubtScores::set).collect(Collectors.joining(" | ")) + " | median |");
+		System.out.println("|---".repeat(all.size() + 2) + "|");
+		System.out.println("| *proposals* | " + all.stream().map(s -> Integer.toString(s.proposals())).collect(Collectors.joining(" | ")) + " | |");
+		System.out.println("| *" + (faulty ? "faulty" : "costly of those that differ") + "* | " + all.stream()
+				.map(s -> faulty ? Integer.toString(s.faulty()) : s.costly() + " of " + s.decided()).collect(Collectors.joining(" | ")) + " | |");
+		for (String doubt : DoubtScores.DOUBTS.keySet()) {
+			System.out.println("| " + doubt + " | " + all.stream().map(s -> DoubtScores.text((faulty ? s.toFaulty() : s.toPool()).get(doubt)))
+					.collect(Collectors.joining(" | ")) + " | " + DoubtScores.text(DoubtScores.median(DoubtScores.column(all, doubt, faulty))) + " |");
+		}
+	}
+}
