@@ -3,7 +3,7 @@ package org.cairnfield.archive;
 import java.util.Set;
 import java.util.function.Consumer;
 
-import org.cairnfield.archive.internal.merge.Becoming;
+import org.cairnfield.archive.internal.merge.ModelPatch;
 import org.eclipse.emf.ecore.EObject;
 
 /**
@@ -12,11 +12,11 @@ import org.eclipse.emf.ecore.EObject;
  */
 public final class DraftChange {
 
-	private final Becoming becoming;
+	private final ModelPatch becoming;
 	private final Consumer<Boolean> made;
 
 	/** @param made hears whether the change is made, whenever that has changed */
-	DraftChange(Becoming becoming, Consumer<Boolean> made) {
+	DraftChange(ModelPatch becoming, Consumer<Boolean> made) {
 		this.becoming = becoming;
 		this.made = made;
 	}

@@ -28,7 +28,7 @@ import org.cairnfield.archive.internal.disk.DraftWriter;
 import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.StateHashes;
-import org.cairnfield.archive.internal.merge.Becoming;
+import org.cairnfield.archive.internal.merge.ModelPatch;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.Layout;
@@ -245,7 +245,7 @@ public final class Drafts {
 			part.getContents().clear();
 		}
 		wanted.archive().eResource().getContents().clear();
-		return new DraftChange(new Becoming(archive.archive(), wanted.archive()), made -> {
+		return new DraftChange(new ModelPatch(archive.archive(), wanted.archive()), made -> {
 			if (made) {
 				broughtBack.add(draft.file());
 			} else {

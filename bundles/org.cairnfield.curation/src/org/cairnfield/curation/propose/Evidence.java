@@ -1,5 +1,6 @@
 package org.cairnfield.curation.propose;
 
+import java.util.List;
 import java.util.Set;
 import org.cairnfield.model.values.SampleKey;
 
@@ -36,6 +37,11 @@ public record Evidence(SampleKey sample, int index, boolean made, int cluster, d
 		SampleKey floorMember, boolean carrierOnFloor, double clusterFloorShare, int floorVotes, int floorVoters,
 		double placeErrorMetres, double placeScore, double overlap, double levelDeficitDb, double levelScatterDb,
 		double readingsScore, Outlook outlook, Set<Warning> warnings) {
+
+	/** The warnings that mark it, in the order of weight. */
+	public List<Warning> marks() {
+		return warnings.stream().filter(Warning::isMark).toList();
+	}
 
 	/** Of approving it alone. */
 	public Effect effect() {

@@ -63,7 +63,7 @@ public enum Choice {
 		}
 		Set<Warning> warnings = evidence == null ? Set.of() : evidence.warnings();
 		return switch (this) {
-			case APPROVE -> evidence != null && warnings.isEmpty() ? ReasonCode.FITS.code() : null;
+			case APPROVE -> evidence != null && evidence.marks().isEmpty() ? ReasonCode.FITS.code() : null;
 			case MOVE -> ReasonCode.OTHER_CLUSTER.code();
 			case POOL -> warnings.contains(Warning.OTHER_FLOOR) ? ReasonCode.OTHER_FLOOR.code()
 					: warnings.contains(Warning.FAR) ? ReasonCode.FAR.code() : null;

@@ -86,7 +86,7 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 	}
 
 	private String doubted(Warning warning) {
-		return evidence.warnings().contains(warning) ? "▲ " : "";
+		return warning.isMark() && evidence.warnings().contains(warning) ? "▲ " : "";
 	}
 
 	private static String percent(double share) {
@@ -100,7 +100,7 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 		if (evidence.carrier() != null) {
 			text.add("carrier " + evidence.carrier());
 		}
-		evidence.warnings().forEach(warning -> text.add("▲ " + warning.text(evidence)));
+		evidence.warnings().forEach(warning -> text.add((warning.isMark() ? "▲ " : "· ") + warning.text(evidence)));
 		return text.toString();
 	}
 
@@ -108,7 +108,7 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 	public String warnings() {
 		StringJoiner all = new StringJoiner(", ");
 		evidence.warnings().forEach(warning -> all.add(word(warning)));
-		return all.length() == 0 ? "" : "▲ " + all;
+		return all.length() == 0 ? "" : (evidence.marks().isEmpty() ? "" : "▲ ") + all;
 	}
 
 	/** A warning in a word or two. */

@@ -33,7 +33,7 @@ final class VerdictRules {
 	}
 
 	private static String warnings(Evidence evidence) {
-		return evidence.warnings().stream().map(QueueRow::word).collect(Collectors.joining(", "));
+		return evidence.marks().stream().map(QueueRow::word).collect(Collectors.joining(", "));
 	}
 
 	private static int home(SampleKey sample, String written, Evidence evidence) {

@@ -11,7 +11,8 @@ class ChoiceTest {
 	@Test
 	void approvesWithTheReasonThatEvidenceAgreesOnlyWhereNothingWarns() {
 		assertEquals("fits", Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9)));
-		assertNull(Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN)));
+		assertNull(Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9, Warning.PLACE_DOUBTFUL)));
+		assertEquals("fits", Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN)), "which is no mark");
 	}
 
 	@Test

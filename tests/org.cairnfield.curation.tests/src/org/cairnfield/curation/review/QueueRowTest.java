@@ -12,10 +12,10 @@ class QueueRowTest {
 	void saysWhatDiffersByWordNotByColour() {
 		QueueRow row = new QueueRow(Rows.evidence("A", true, 7, 0.943, 2, Warning.NEAREST_DIFFERS, Warning.FAR), "close", "floor 1");
 		assertEquals("≠ C2", row.nearest());
-		assertEquals("▲ differs, far", row.warnings());
+		assertEquals("differs, far", row.warnings());
 		assertEquals("0.94", row.strength());
 		assertEquals("C7", row.cluster());
-		assertEquals("▲ 1.8 m", row.floorDistance());
+		assertEquals("1.8 m", row.floorDistance());
 		assertTrue(QueueFilter.of("differ far C7 -tight").accepts(row.text()), row.text());
 	}
 
@@ -31,7 +31,7 @@ class QueueRowTest {
 	}
 
 	@Test
-	void marksEachFigureThatIsDoubted() {
+	void marksFiguresWhoseDoubtHasEarnedIt() {
 		QueueRow sound = Rows.row("A", 7, 0.9, "close", "floor 1");
 		assertEquals("0.110", sound.margin());
 		assertEquals("= C7", sound.nearest());
@@ -41,7 +41,7 @@ class QueueRowTest {
 		assertEquals("−0.80 m", sound.effect());
 		QueueRow doubtful = new QueueRow(Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN, Warning.PLACE_DOUBTFUL, Warning.READINGS_DOUBTFUL),
 				"close", "floor 1");
-		assertEquals("▲ 0.110", doubtful.margin());
+		assertEquals("0.110", doubtful.margin());
 		assertEquals("▲ 50 %", doubtful.place());
 		assertEquals("▲ 40 %", doubtful.readings());
 	}
@@ -50,6 +50,6 @@ class QueueRowTest {
 	void summarisesWhereItIsAndEachWarning() {
 		String text = new QueueRow(Rows.evidence("A", 7, 0.9, Warning.FAR, Warning.TIGHT_MARGIN), "close", "Tide House, floor 1").summary();
 		assertEquals(4, text.lines().count());
-		assertTrue(text.startsWith("sh-spring/A, Tide House, floor 1\ncarrier sh-spring/C\n▲ the cluster's nearest sample"), text);
+		assertTrue(text.startsWith("sh-spring/A, Tide House, floor 1\ncarrier sh-spring/C\n· the cluster's nearest sample"), text);
 	}
 }

@@ -127,12 +127,12 @@ class ReviewSessionTest {
 	@Test
 	void asksForAReasonToApproveAgainstTheEvidence() {
 		f.compute();
-		QueueRow warned = session.queue().rows().stream().filter(row -> row.evidence().made() && !row.evidence().warnings().isEmpty())
+		QueueRow warned = session.queue().rows().stream().filter(row -> row.evidence().made() && !row.evidence().marks().isEmpty())
 				.findFirst().orElseThrow();
 		session.show(warned.key());
 		assertFalse(session.decide(Choice.APPROVE));
 		assertTrue(session.message().text().startsWith("The evidence on " + warned.sample() + " warns (" + QueueRow.word(warned.evidence()
-				.warnings().iterator().next())), session.message().text());
+				.marks().get(0))), session.message().text());
 		assertTrue(session.message().text().endsWith("choose a reason to approve it all the same (T), then press A."), session.message().text());
 		session.setDraft(new Draft("known-place", ""));
 		assertTrue(session.decide(Choice.APPROVE), session.message().text());

@@ -59,11 +59,11 @@ final class EvidenceText {
 	}
 
 	private void question(String question, Evidence e, Warning... about) {
-		boolean doubt = List.of(about).stream().anyMatch(e.warnings()::contains);
+		boolean doubt = List.of(about).stream().anyMatch(e.marks()::contains);
 		add(Style.QUESTION, question + (!e.made() && about[0] == Warning.NEAREST_DIFFERS ? "  no proposal" : doubt ? "  look closer" : "  nothing against it"));
 		for (Warning warning : about) {
 			if (e.warnings().contains(warning)) {
-				add(Style.WARNING, "▲ " + warning.text(e));
+				add(warning.isMark() ? Style.WARNING : Style.PLAIN, (warning.isMark() ? "▲ " : "") + warning.text(e));
 			}
 		}
 	}

@@ -23,7 +23,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  * Makes one archive what another is, by no more changes than it takes: objects that both have (by id, or by all they say
  * where they have none) stay the same objects, and what is not different is not touched. Undo is exact.
  */
-public final class Becoming {
+public final class ModelPatch {
 
 	private record Change(EObject object, EStructuralFeature feature, Object before, Object after) {
 
@@ -42,7 +42,7 @@ public final class Becoming {
 	private final List<Change> changes = new ArrayList<>();
 
 	/** @param other is taken apart: nobody else may use it afterwards. None of its objects is the root of a resource */
-	public Becoming(Archive archive, Archive other) {
+	public ModelPatch(Archive archive, Archive other) {
 		pair(archive, other);
 		// what only the other has refers to what only the other has, or to what is its own here
 		other.eAllContents().forEachRemaining(object -> {
