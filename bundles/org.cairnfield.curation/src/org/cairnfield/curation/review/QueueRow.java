@@ -11,9 +11,15 @@ import org.cairnfield.model.values.SampleKey;
  * One noise sample in the queue.
  *
  * @param band  name of the band of its strength; empty below all
- * @param floor where the sample is said to be, for a person
+ * @param site  name of the site; empty where the sample is gone
+ * @param level of the floor where the sample is said to be; null where it is gone
  */
-public record QueueRow(Evidence evidence, String band, String floor) {
+public record QueueRow(Evidence evidence, String band, String site, Integer level) {
+
+	/** Where the sample is said to be, for a person; empty where it is gone. */
+	public String floor() {
+		return level == null ? "" : (site.isEmpty() ? "" : site + ", ") + "floor " + level;
+	}
 
 	public SampleKey key() {
 		return evidence.sample();
@@ -96,7 +102,7 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 	/** All that is to be known before the evidence is read: where it is, its carrier, and each warning in full. */
 	public String summary() {
 		StringJoiner text = new StringJoiner("\n");
-		text.add(key() + (floor.isEmpty() ? "" : ", " + floor));
+		text.add(key() + (floor().isEmpty() ? "" : ", " + floor()));
 		if (evidence.carrier() != null) {
 			text.add("carrier " + evidence.carrier());
 		}
@@ -125,6 +131,6 @@ public record QueueRow(Evidence evidence, String band, String floor) {
 
 	/** All columns but the state, for the filter. */
 	String text() {
-		return String.join(" ", key().toString(), strength(), cluster(), band, floor, agreement(), nearest(), floorDistance(), carrier(), warnings());
+		return String.join(" ", key().toString(), strength(), cluster(), band, floor(), agreement(), nearest(), floorDistance(), carrier(), warnings());
 	}
 }

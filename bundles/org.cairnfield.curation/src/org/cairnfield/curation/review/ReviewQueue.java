@@ -2,6 +2,7 @@ package org.cairnfield.curation.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.cairnfield.curation.propose.Band;
@@ -35,16 +36,16 @@ public final class ReviewQueue {
 		ArchiveIndex index = ArchiveIndex.of(archive);
 		List<QueueRow> all = new ArrayList<>();
 		for (Evidence each : evidence.all()) {
-			all.add(new QueueRow(each, bands.of(each.strengthR()).map(Band::name).orElse(""),
-					index.sample(each.sample()).map(ReviewQueue::floor).orElse("")));
+			Optional<SampleRef> ref = index.sample(each.sample());
+			all.add(new QueueRow(each, bands.of(each.strengthR()).map(Band::name).orElse(""), ref.map(ReviewQueue::site).orElse(""),
+					ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null)));
 		}
 		rows = all;
 	}
 
-	private static String floor(SampleRef ref) {
+	private static String site(SampleRef ref) {
 		Site site = ref.survey().getSite();
-		int level = ref.survey().table().floorLevel(ref.row());
-		return (site == null ? "" : ModelText.name(site) + ", ") + "floor " + level;
+		return site == null ? "" : ModelText.name(site);
 	}
 
 	/** Lists it again, with what was decided since in its place. */

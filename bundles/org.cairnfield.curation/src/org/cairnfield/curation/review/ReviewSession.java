@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
-import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
+import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.ArchiveIndex;
@@ -150,7 +150,7 @@ public final class ReviewSession {
 		}
 		QueueSettings settings = queue.settings();
 		boolean shown = audit.looking().isPresent() ? audit.hasDrawn(row.key()) : settings.shown().shows(row, standing);
-		return shown && (settings.filter().isEmpty() || settings.filter().accepts(row.text() + ' ' + standings.text(row.key())));
+		return shown && settings.filter().accepts(row, standings.text(row.key()));
 	}
 
 	/** Noise samples in the order of the review. */

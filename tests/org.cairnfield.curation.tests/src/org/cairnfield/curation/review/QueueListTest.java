@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 
 class QueueListTest {
 
-	private final QueueRow a = Rows.row("A", 7, 0.9, "close", "Tide House, floor 0");
+	private final QueueRow a = Rows.row("A", 7, 0.9, "close", 0);
 	private final QueueRow lost = Rows.unplaced("U");
-	private final QueueRow b = Rows.row("B", 2, 0.6, "fair", "Tide House, floor 1");
-	private final QueueRow c = Rows.row("C", 7, 0.7, "fair", "Tide House, floor 1");
+	private final QueueRow b = Rows.row("B", 2, 0.6, "fair", 1);
+	private final QueueRow c = Rows.row("C", 7, 0.7, "fair", 1);
 	private final List<QueueRow> all = List.of(a, lost, b, c);
 
 	private static List<String> text(QueueList list) {

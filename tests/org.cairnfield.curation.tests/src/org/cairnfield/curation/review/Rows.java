@@ -35,12 +35,17 @@ public final class Rows {
 	}
 
 	/** On some floor. */
-	public static QueueRow row(String id, int cluster, double r, String band, String floor) {
-		return new QueueRow(evidence(id, cluster, r), band, floor);
+	public static QueueRow row(String id, int cluster, double r, String band, int level) {
+		return row(evidence(id, cluster, r), band, level);
+	}
+
+	/** At Tide House. */
+	public static QueueRow row(Evidence evidence, String band, int level) {
+		return new QueueRow(evidence, band, "Tide House", level);
 	}
 
 	/** A sample for which nothing is proposed. */
 	public static QueueRow unplaced(String id) {
-		return new QueueRow(evidence(id, false, 3, 0.05, 3), "", "Tide House, floor 0");
+		return new QueueRow(evidence(id, false, 3, 0.05, 3), "", "Tide House", 0);
 	}
 }

@@ -2,9 +2,11 @@ package org.cairnfield.curation.table.filter;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.Predicate;
 
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.table.FindingMarks;
@@ -28,10 +30,10 @@ final class Comparisons {
 	}
 
 	static IntPredicate of(Expression.Comparison asked, SampleContent content) {
-		return new Comparisons(content).test(asked.field(), asked.operator(), asked.value());
+		return new Comparisons(content).test((SampleField) asked.field(), asked.operator(), asked.value());
 	}
 
-	private IntPredicate test(Field field, Operator operator, Value value) {
+	private IntPredicate test(SampleField field, Operator operator, Value value) {
 		if (value instanceof Value.None) {
 			return operator == Operator.EQUAL ? i -> !isKnown(field, i) : i -> isKnown(field, i);
 		} else if (operator == Operator.UNEQUAL) {
@@ -51,20 +53,29 @@ final class Comparisons {
 	}
 
 	private static IntPredicate compare(IntToDoubleFunction actual, Operator operator, double asked, double same) {
-		return i -> {
-			double each = actual.applyAsDouble(i);
-			// NaN is neither within nor beyond
-			return !Double.isNaN(each) && operator.passes(Math.abs(each - asked) <= same ? 0 : Double.compare(each, asked));
-		};
+		DoublePredicate number = number(operator, asked, same);
+		return i -> number.test(actual.applyAsDouble(i));
 	}
 
 	private static IntPredicate compare(IntFunction<String> actual, Operator operator, String asked) {
+		Predicate<String> text = text(operator, asked);
+		return i -> text.test(actual.apply(i));
+	}
+
+	/** @param same how far apart two numbers are taken for the same */
+	static DoublePredicate number(Operator operator, double asked, double same) {
+		// NaN is neither within nor beyond
+		return each -> !Double.isNaN(each) && operator.passes(Math.abs(each - asked) <= same ? 0 : Double.compare(each, asked));
+	}
+
+	/** @param operator that looks for a part, or asks for equality */
+	static Predicate<String> text(Operator operator, String asked) {
 		if (operator == Operator.CONTAINS) {
 			String lower = asked.toLowerCase(Locale.ROOT);
 			String upper = asked.toUpperCase(Locale.ROOT);
-			return i -> contains(actual.apply(i), lower, upper);
+			return each -> contains(each, lower, upper);
 		}
-		return i -> actual.apply(i).equalsIgnoreCase(asked);
+		return each -> each.equalsIgnoreCase(asked);
 	}
 
 	/** Whatever the letter case, without a new text for each sample. */
@@ -91,7 +102,7 @@ final class Comparisons {
 		return content.table(index);
 	}
 
-	private boolean isKnown(Field field, int index) {
+	private boolean isKnown(SampleField field, int index) {
 		return switch (field) {
 		case DEVICE, REASON, ROLE, ID, SURVEY, SITE -> !texts(field).apply(index).isEmpty();
 		case TIME -> table(index).timeMillis(rows.row(index)) != SampleTable.NO_TIME;
@@ -101,7 +112,7 @@ final class Comparisons {
 		};
 	}
 
-	private IntFunction<String> texts(Field field) {
+	private IntFunction<String> texts(SampleField field) {
 		return switch (field) {
 		case ID -> i -> table(i).id(rows.row(i));
 		case SURVEY -> i -> rows.part(i).survey();
@@ -114,7 +125,7 @@ final class Comparisons {
 		};
 	}
 
-	private IntToDoubleFunction numbers(Field field) {
+	private IntToDoubleFunction numbers(SampleField field) {
 		return switch (field) {
 		case FLOOR -> i -> table(i).floorLevel(rows.row(i));
 		case X -> i -> table(i).xMetres(rows.row(i));

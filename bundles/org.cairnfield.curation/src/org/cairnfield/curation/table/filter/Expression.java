@@ -7,7 +7,7 @@ import org.cairnfield.curation.table.SampleContent;
 /** An expression. The text form is in full, with parentheses, and parses to the same expression. */
 sealed interface Expression {
 
-	/** Says of an index of the content whether the sample passes; for any thread. */
+	/** Says of an index of the content whether the sample passes; for any thread. Of samples only. */
 	IntPredicate on(SampleContent content);
 
 	/** All samples. */
@@ -63,7 +63,7 @@ sealed interface Expression {
 	record Word(String text) implements Expression {
 		@Override
 		public IntPredicate on(SampleContent content) {
-			return new Comparison(Field.ID, Operator.CONTAINS, new Value.Text(text)).on(content);
+			return new Comparison(SampleField.ID, Operator.CONTAINS, new Value.Text(text)).on(content);
 		}
 
 		@Override

@@ -12,15 +12,17 @@ final class Parser {
 	private static final int DEEPEST = 200;
 
 	private final List<Token> tokens;
+	private final Vocabulary vocabulary;
 	private int at;
 	private int depth;
 
-	private Parser(List<Token> tokens) {
+	private Parser(List<Token> tokens, Vocabulary vocabulary) {
 		this.tokens = tokens;
+		this.vocabulary = vocabulary;
 	}
 
-	static Expression parse(String text) throws FilterException {
-		Parser parser = new Parser(Token.of(text));
+	static Expression parse(String text, Vocabulary vocabulary) throws FilterException {
+		Parser parser = new Parser(Token.of(text), vocabulary);
 		if (parser.peek().kind() == Kind.END) {
 			return new Expression.Everything();
 		}
@@ -90,7 +92,7 @@ final class Parser {
 			break;
 		case OPERATOR:
 			throw new FilterException(token.start(), token.shown() + " has nothing to compare before it",
-					"Write a word such as heard " + token.text() + " 5");
+					"Write a word such as " + (vocabulary.samples() ? "heard " + token.text() + " 5" : "floor " + token.text() + " 1"));
 		default:
 			break;
 		}
@@ -106,21 +108,21 @@ final class Parser {
 
 	private Expression named(Token token) throws FilterException {
 		boolean compares = peek().kind() == Kind.OPERATOR;
-		if (token.isWord("ap") && !compares) {
+		if (vocabulary.samples() && token.isWord("ap") && !compares) {
 			return accessPoint();
 		}
-		Field field = Field.of(token).orElse(null);
+		Field field = vocabulary.field(token).orElse(null);
 		if (field == null && compares) {
-			throw new FilterException(token.start(), token.shown() + " is nothing that samples have",
-					"Compare one of " + SampleFilter.fields());
+			throw new FilterException(token.start(), token.shown() + " is nothing that " + vocabulary.owner() + (vocabulary.samples() ? " have" : " has"),
+					"Compare one of " + vocabulary.shown());
 		} else if (field == null) {
 			return new Expression.Word(token.text());
-		} else if (!compares && field == Field.FINDING) {
+		} else if (!compares && field == SampleField.FINDING) {
 			return new Expression.Found();
 		} else if (!compares) {
 			throw new FilterException(peek().start(), field.word() + " is compared with nothing",
 					"Write for instance " + field.word() + " = " + field.example() + ", or \"" + token.text()
-							+ "\" in quotation marks to find it in ids");
+							+ "\" in quotation marks to find it in " + vocabulary.word());
 		}
 		Token sign = next();
 		Operator operator = Operator.of(sign.text());

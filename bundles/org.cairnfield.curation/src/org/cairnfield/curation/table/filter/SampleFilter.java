@@ -1,10 +1,8 @@
 package org.cairnfield.curation.table.filter;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
-import java.util.stream.Collectors;
 
 import org.cairnfield.curation.table.SampleContent;
 
@@ -29,7 +27,7 @@ public final class SampleFilter {
 			"cluster = 7           role = noise; cluster = none",
 			"site = \"Tide House\"   quotation marks around blanks",
 			"and  or  not  ( )     put together",
-			"Compare: " + fields());
+			"Compare: " + Vocabulary.SAMPLES.shown());
 
 	private final Expression expression;
 
@@ -43,13 +41,7 @@ public final class SampleFilter {
 	 * @throws FilterException telling where it cannot be understood and what to write
 	 */
 	public static SampleFilter parse(String text) throws FilterException {
-		return new SampleFilter(Parser.parse(text));
-	}
-
-	/** All that can be compared, for people. */
-	static String fields() {
-		return Arrays.stream(Field.values()).map(field -> field.word() + (field.unit().isEmpty() ? "" : " (" + field.unit() + ")"))
-				.collect(Collectors.joining(", ")) + ", ap (dBm)";
+		return new SampleFilter(Parser.parse(text, Vocabulary.SAMPLES));
 	}
 
 	public boolean isEverything() {

@@ -155,7 +155,7 @@ public class SampleFilterTest {
 	@Test
 	public void helpsWithEveryWord() throws FilterException {
 		String help = String.join("\n", SampleFilter.HELP);
-		for (Field field : Field.values()) {
+		for (SampleField field : SampleField.values()) {
 			assertTrue(help.contains(field.word()), field.word());
 			SampleFilter.parse(field.word() + " = " + field.example());
 		}

@@ -6,6 +6,7 @@ import org.cairnfield.curation.propose.QueueOrder;
 import org.cairnfield.curation.review.QueueFilter;
 import org.cairnfield.curation.review.QueueGrouping;
 import org.cairnfield.curation.review.QueueShown;
+import org.cairnfield.curation.table.filter.FilterException;
 import org.cairnfield.model.Split;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;
@@ -34,6 +35,7 @@ final class QueuePane implements DeskListener {
 	private final Combo split;
 	private final Label count;
 	private final Text filter;
+	private String filterProblem = "";
 	private final Combo shown;
 	private final Combo grouping;
 	private final Combo order;
@@ -58,8 +60,8 @@ final class QueuePane implements DeskListener {
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(count);
 		Composite second = row(page, 1);
 		filter = Marked.named(Marked.id(new Text(second, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH), "review.filter"), "Filter of the queue");
-		filter.setMessage("Filter: such as  C7 far  or  differ -tight");
-		filter.setToolTipText("Words that a line must have in any column; with a minus, that it must not have");
+		filter.setMessage("Filter: such as  cluster = 7 and warning ~ far");
+		filter.setToolTipText(String.join("\n", QueueFilter.HELP));
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
 		Soon apply = new Soon(PATIENCE_MILLIS, this::applyFilter);
 		filter.addListener(SWT.Modify, event -> apply.postpone());
@@ -126,10 +128,16 @@ final class QueuePane implements DeskListener {
 
 	private void applyFilter() {
 		if (!page.isDisposed()) {
-			QueueFilter now = QueueFilter.of(filter.getText());
-			if (!now.equals(desk.review().queue().settings().filter())) {
-				desk.review().arrange(desk.review().queue().settings().withFilter(now));
+			try {
+				QueueFilter now = QueueFilter.parse(filter.getText());
+				filterProblem = "";
+				if (!now.equals(desk.review().queue().settings().filter())) {
+					desk.review().arrange(desk.review().queue().settings().withFilter(now));
+				}
+			} catch (FilterException e) {
+				filterProblem = "✖ " + e.getMessage();
 			}
+			say();
 		}
 	}
 
@@ -184,7 +192,9 @@ final class QueuePane implements DeskListener {
 		count.setText(desk.review().countText());
 		count.setToolTipText(desk.review().countText().isEmpty() ? null : "Proposals on which you still have to decide");
 		String text = "";
-		if (desk.session() == null) {
+		if (!filterProblem.isEmpty()) {
+			text = filterProblem;
+		} else if (desk.session() == null) {
 			text = "Open an archive to review the proposals of its splits.";
 		} else if (desk.split() == null) {
 			text = "There is no split yet. Make one in the view Split, with proposals.";
