@@ -12,6 +12,8 @@ import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.decide.VerdictIntake;
 import org.cairnfield.curation.decide.VerdictTable;
+import org.cairnfield.curation.propose.EvidenceTable;
+import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import picocli.CommandLine.ArgGroup;
@@ -65,7 +67,7 @@ final class VerdictsCommand extends ArchiveCommand {
 		Json result = new Json().put("split", split.getId());
 		if (action.export != null) {
 			VerdictTable.write(action.export, archive, split, policy,
-					archiveArgs.person == null ? null : archiveArgs.person.name());
+					archiveArgs.person == null ? null : archiveArgs.person.name(), EvidenceTable.of(SplitOnMap.of(archive, split), workers));
 		} else if (action.taken != null) {
 			if (!takeIn(open, split, policy, result)) {
 				return;

@@ -1,16 +1,24 @@
 package org.cairnfield.curation.decide;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cairnfield.curation.propose.Band;
+import org.cairnfield.curation.propose.EvidenceTable;
+import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.ResultTable;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Proposal;
+import org.cairnfield.model.values.SampleTable;
 
 /** Proposals and verdicts as a table, for review outside. Column names are a contract. */
 public final class VerdictTable {
@@ -18,7 +26,8 @@ public final class VerdictTable {
 	/** In this order. */
 	public static final List<String> COLUMNS = List.of("split", "sample", "made", "band", "cluster", "strength", "margin",
 			"carrier", "nearestCluster", "nearestAgrees", "state", "decision", "reason", "text", "person", "time", "round",
-			"content", "evidence", "home");
+			"content", "evidence", "home", "site", "floor", "x", "y", "doubts", "secondDecision", "secondHome", "secondReason",
+			"secondText", "secondPerson", "secondTime");
 
 	private VerdictTable() {
 	}
@@ -32,9 +41,27 @@ public final class VerdictTable {
 	 */
 	public static void write(Path file, Archive archive, Split split, ReviewPolicy policy, String person)
 			throws IntakeException {
+		write(file, archive, split, policy, person, null);
+	}
+
+	/**
+	 * The same with what the evidence warns of, in words.
+	 *
+	 * @param evidence on the noise of the split; null for not known
+	 * @throws IntakeException where the file cannot be written
+	 */
+	public static void write(Path file, Archive archive, Split split, ReviewPolicy policy, String person, EvidenceTable evidence)
+			throws IntakeException {
+		ArchiveIndex index = ArchiveIndex.of(archive);
 		ContentOfReview content = new ContentOfReview(archive, split);
 		ResultTable.write(file, COLUMNS, Standings.of(archive, split, policy).all().stream()
-				.map(s -> person == null ? s : s.seenBy(person)).map(s -> row(s, split, content, policy)));
+				.map(s -> person == null ? s : s.seenBy(person)).map(s -> {
+					List<Object> row = new ArrayList<>(row(s, split, content, policy));
+					row.addAll(place(index.sample(s.sample())));
+					row.add(doubts(s, evidence));
+					row.addAll(second(s));
+					return row;
+				}));
 	}
 
 	private static List<?> row(Standing s, Split split, ContentOfReview content, ReviewPolicy policy) {
@@ -51,5 +78,27 @@ public final class VerdictTable {
 				counts.map(e -> e.round().getLiteral()).orElse(null), content.sample(s.sample()).orElse(null),
 				content.evidence(s.sample()).orElse(null),
 				counts.filter(e -> e.decision() == Decision.MOVE).map(e -> (Object) e.cluster()).orElse(null));
+	}
+
+	private static List<?> place(Optional<SampleRef> found) {
+		SampleTable table = found.map(ref -> ref.survey().table()).orElse(null);
+		int row = found.map(SampleRef::row).orElse(-1);
+		return table == null ? Arrays.asList(null, null, null, null)
+				: Arrays.asList(found.get().survey().getSite() == null ? null : ModelText.name(found.get().survey().getSite()),
+						table.floorLevel(row), table.xMetres(row), table.yMetres(row));
+	}
+
+	private static String doubts(Standing s, EvidenceTable evidence) {
+		return evidence == null ? null : evidence.of(s.sample()).filter(e -> !e.warnings().isEmpty())
+				.map(e -> e.warnings().stream().map(Warning::word).collect(Collectors.joining("; "))).orElse(null);
+	}
+
+	/** What the second reviewer said, which counts where the two agree. */
+	private static List<?> second(Standing s) {
+		Optional<LedgerEntry> second = s.stale() ? Optional.empty() : s.second();
+		return Arrays.asList(second.map(e -> e.decision().getLiteral()).orElse(null),
+				second.filter(e -> e.decision() == Decision.MOVE).map(e -> (Object) e.cluster()).orElse(null),
+				second.map(LedgerEntry::reasonCode).orElse(null), second.map(LedgerEntry::text).orElse(null),
+				second.map(LedgerEntry::person).orElse(null), second.map(e -> e.time().toString()).orElse(null));
 	}
 }

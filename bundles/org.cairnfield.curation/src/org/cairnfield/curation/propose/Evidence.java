@@ -2,13 +2,14 @@ package org.cairnfield.curation.propose;
 
 import java.util.List;
 import java.util.Set;
+import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
 
 /**
  * What is known of one noise sample. Where nothing is known numbers are NaN, clusters −1, samples null.
  *
  * @param sample            the noise sample
- * @param index             in the map of the split
+ * @param index             in the map of the split; −1 where it is not in the map any more
  * @param made              whether a proposal is made: its r reaches the threshold
  * @param cluster           that holds the most correlated labelled sample
  * @param strengthR         correlation with that sample, −1 … 1: where the sample fits, not whether it is good
@@ -41,6 +42,19 @@ public record Evidence(SampleKey sample, int index, boolean made, int cluster, d
 	/** The warnings that mark it, in the order of weight. */
 	public List<Warning> marks() {
 		return warnings.stream().filter(Warning::isMark).toList();
+	}
+
+	/**
+	 * Of a sample that is not in the map any more: what was proposed, and nothing else.
+	 *
+	 * @param proposal null for none
+	 */
+	public static Evidence gone(SampleKey sample, Proposal proposal, boolean made) {
+		double unknown = Double.NaN;
+		return new Evidence(sample, -1, made, proposal == null ? -1 : proposal.cluster(), proposal == null ? unknown : proposal.strengthR(),
+				proposal == null ? unknown : proposal.margin(), proposal == null ? null : proposal.carrier(), null, unknown,
+				proposal == null ? -1 : proposal.nearestCluster(), unknown, null, false, unknown, 0, 0, unknown, unknown, unknown, unknown, unknown,
+				unknown, Outlook.UNKNOWN, Set.of());
 	}
 
 	/** Of approving it alone. */

@@ -37,6 +37,18 @@ public enum Warning {
 		return this == PLACE_DOUBTFUL || this == READINGS_DOUBTFUL;
 	}
 
+	/** In a word or two. */
+	public String word() {
+		return switch (this) {
+		case NEAREST_DIFFERS -> "differs";
+		case OTHER_FLOOR -> "other floor";
+		case FAR -> "far";
+		case PLACE_DOUBTFUL -> "place";
+		case READINGS_DOUBTFUL -> "readings";
+		case TIGHT_MARGIN -> "tight";
+		};
+	}
+
 	/** For a person, with the numbers. */
 	public String text(Evidence e) {
 		return switch (this) {

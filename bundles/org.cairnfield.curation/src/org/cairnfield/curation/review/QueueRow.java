@@ -113,20 +113,8 @@ public record QueueRow(Evidence evidence, String band, String site, Integer leve
 	/** Short names of the warnings, the gravest first. */
 	public String warnings() {
 		StringJoiner all = new StringJoiner(", ");
-		evidence.warnings().forEach(warning -> all.add(word(warning)));
+		evidence.warnings().forEach(warning -> all.add(warning.word()));
 		return all.length() == 0 ? "" : (evidence.marks().isEmpty() ? "" : "▲ ") + all;
-	}
-
-	/** A warning in a word or two. */
-	public static String word(Warning warning) {
-		return switch (warning) {
-			case NEAREST_DIFFERS -> "differs";
-			case OTHER_FLOOR -> "other floor";
-			case FAR -> "far";
-			case PLACE_DOUBTFUL -> "place";
-			case READINGS_DOUBTFUL -> "readings";
-			case TIGHT_MARGIN -> "tight";
-		};
 	}
 
 	/** All columns but the state, for the filter. */

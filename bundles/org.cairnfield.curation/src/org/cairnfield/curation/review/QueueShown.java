@@ -27,7 +27,7 @@ public enum QueueShown {
 			case DISPUTED -> state == ReviewState.DISPUTED;
 			case STALE -> state == ReviewState.STALE;
 			case DEFERRED -> state == ReviewState.DEFERRED;
-			case DECIDED -> state.isDecided();
+			case DECIDED -> state.isDecided() || state == ReviewState.SET_ASIDE;
 			case UNPLACED -> !row.evidence().made();
 		};
 	}

@@ -1,7 +1,14 @@
 package org.cairnfield.curation.review;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.EvidenceTable;
 import org.cairnfield.curation.split.SplitOnMap;
@@ -14,6 +21,8 @@ public final class ReviewEvidence {
 
 	private MapState state;
 	private SplitEvidence computed;
+	/** Of samples that are not in the map any more. */
+	private Map<SampleKey, Evidence> gone = Map.of();
 	private boolean waiting;
 	private String problem = "";
 
@@ -23,6 +32,7 @@ public final class ReviewEvidence {
 	void clear() {
 		state = null;
 		computed = null;
+		gone = Map.of();
 		waiting = false;
 		problem = "";
 	}
@@ -69,7 +79,7 @@ public final class ReviewEvidence {
 		return problem;
 	}
 
-	/** On all noise of the split; null while nothing is known. */
+	/** On the noise of the split that is in the map; null while nothing is known. */
 	public EvidenceTable table() {
 		return computed == null ? null : computed.table();
 	}
@@ -79,8 +89,19 @@ public final class ReviewEvidence {
 		return computed == null ? null : computed.onMap();
 	}
 
+	/** Takes note of samples that were set aside, on which nothing was computed. */
+	void notice(Standings standings) {
+		gone = standings.all().stream().filter(each -> each.state() == ReviewState.SET_ASIDE && computed.table().of(each.sample()).isEmpty())
+				.collect(Collectors.toMap(Standing::sample, each -> Evidence.gone(each.sample(), each.proposal().orElse(null), each.made())));
+	}
+
+	/** On all noise of the split, samples that were set aside included; empty while nothing is known. */
+	public List<Evidence> all() {
+		return computed == null ? List.of() : Stream.concat(computed.table().all().stream(), gone.values().stream()).toList();
+	}
+
 	/** On one sample; null where there is none. */
 	public Evidence of(SampleKey sample) {
-		return computed == null || sample == null ? null : computed.table().of(sample).orElse(null);
+		return computed == null || sample == null ? null : computed.table().of(sample).orElse(gone.get(sample));
 	}
 }

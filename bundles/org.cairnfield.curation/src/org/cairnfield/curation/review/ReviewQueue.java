@@ -8,7 +8,6 @@ import java.util.function.Predicate;
 import org.cairnfield.curation.propose.Band;
 import org.cairnfield.curation.propose.Bands;
 import org.cairnfield.curation.propose.Evidence;
-import org.cairnfield.curation.propose.EvidenceTable;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ArchiveIndex;
@@ -32,10 +31,10 @@ public final class ReviewQueue {
 	}
 
 	/** Takes all noise samples on which there is evidence. */
-	void fill(Archive archive, EvidenceTable evidence, Bands bands) {
+	void fill(Archive archive, List<Evidence> evidence, Bands bands) {
 		ArchiveIndex index = ArchiveIndex.of(archive);
 		List<QueueRow> all = new ArrayList<>();
-		for (Evidence each : evidence.all()) {
+		for (Evidence each : evidence) {
 			Optional<SampleRef> ref = index.sample(each.sample());
 			all.add(new QueueRow(each, bands.of(each.strengthR()).map(Band::name).orElse(""), ref.map(ReviewQueue::site).orElse(""),
 					ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null)));

@@ -124,8 +124,9 @@ public final class ReviewSession {
 	}
 
 	private void fill() {
-		if (evidence.isKnown()) {
-			queue.fill(archive.archive(), evidence.table(), reviewer.policy().bands());
+		if (evidence.isKnown() && split() != null) {
+			evidence.notice(standings.all());
+			queue.fill(archive.archive(), evidence.all(), reviewer.policy().bands());
 			arrange(queue.settings());
 		}
 	}

@@ -8,6 +8,7 @@ import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.values.SampleKey;
 import org.eclipse.emf.common.command.Command;
@@ -33,7 +34,7 @@ final class VerdictRules {
 	}
 
 	private static String warnings(Evidence evidence) {
-		return evidence.marks().stream().map(QueueRow::word).collect(Collectors.joining(", "));
+		return evidence.marks().stream().map(Warning::word).collect(Collectors.joining(", "));
 	}
 
 	private static int home(SampleKey sample, String written, Evidence evidence) {

@@ -16,6 +16,7 @@ import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.decide.VerdictIntake;
 import org.cairnfield.curation.decide.VerdictTable;
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.propose.EvidenceTable;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.ArchiveIndex;
@@ -146,8 +147,9 @@ public final class VerdictTransfer {
 		String id = session.split().getId();
 		Reviewer reviewer = session.reviewer();
 		Archive still = ArchiveCopy.of(archive());
+		EvidenceTable evidence = session.evidence().table();
 		return () -> {
-			VerdictTable.write(file, still, split(still, id), reviewer.policy(), reviewer.person());
+			VerdictTable.write(file, still, split(still, id), reviewer.policy(), reviewer.person(), evidence);
 			return Standings.of(still, split(still, id), reviewer.policy()).all().size();
 		};
 	}

@@ -10,8 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.propose.EvidenceTable;
+import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.model.edit.MoveSampleCommand;
+import org.cairnfield.model.edit.SampleRef;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -116,6 +120,25 @@ class VerdictTableTest {
 		assertFalse(Files.readString(file).contains("secret") || Files.readString(file).contains("M.Q."));
 		VerdictTable.write(file, f.archive, f.split, f.policy, "M.Q.");
 		assertTrue(Files.readString(file).contains("secret"));
+	}
+
+	@Test
+	void tellsPlaceDoubtsAndTheSecondVerdict() throws Exception {
+		f.withSecond();
+		f.run(f.by("M.Q.").approve(f.sample(0), "fits", null));
+		f.run(f.by("J.T.").pool(f.sample(0), "far", "seen"));
+		EvidenceTable evidence = EvidenceTable.of(SplitOnMap.of(f.archive, f.split), Workers.inline());
+		VerdictTable.write(file, f.archive, f.split, f.policy, null, evidence);
+		List<String> columns = List.of(Files.readAllLines(file).get(0).split(","));
+		String[] cells = Files.readAllLines(file).stream().filter(line -> line.contains(f.sample(0) + ",")).findFirst().orElseThrow()
+				.split(",", -1);
+		SampleRef ref = f.ref(f.sample(0));
+		assertEquals(String.valueOf(ref.sample().floorLevel()), cells[columns.indexOf("floor")]);
+		assertEquals(ref.sample().xMetres(), Double.parseDouble(cells[columns.indexOf("x")]));
+		assertEquals(evidence.of(f.sample(0)).orElseThrow().warnings().isEmpty(), cells[columns.indexOf("doubts")].isEmpty());
+		assertEquals(List.of("approve", "pool", "far", "seen", "J.T."), List.of(cells[columns.indexOf("decision")], cells[columns.indexOf("secondDecision")],
+				cells[columns.indexOf("secondReason")], cells[columns.indexOf("secondText")], cells[columns.indexOf("secondPerson")]));
+		assertTrue(evidence.all().stream().anyMatch(e -> !e.warnings().isEmpty()));
 	}
 
 	@Test

@@ -16,6 +16,7 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.Home;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.split.RemoveSplitCommand;
 import org.cairnfield.curation.split.SmallArchives;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.MoveSampleCommand;
@@ -131,8 +132,8 @@ class ReviewSessionTest {
 				.findFirst().orElseThrow();
 		session.show(warned.key());
 		assertFalse(session.decide(Choice.APPROVE));
-		assertTrue(session.message().text().startsWith("The evidence on " + warned.sample() + " warns (" + QueueRow.word(warned.evidence()
-				.marks().get(0))), session.message().text());
+		assertTrue(session.message().text().startsWith("The evidence on " + warned.sample() + " warns ("
+				+ warned.evidence().marks().get(0).word()), session.message().text());
 		assertTrue(session.message().text().endsWith("choose a reason to approve it all the same (T), then press A."), session.message().text());
 		session.setDraft(new Draft("known-place", ""));
 		assertTrue(session.decide(Choice.APPROVE), session.message().text());
@@ -180,6 +181,45 @@ class ReviewSessionTest {
 		assertEquals(Set.copyOf(session.audit().looking().orElseThrow().drawn()), Set.copyOf(listed()));
 		session.ledgersChanged();
 		assertEquals(List.of(first), session.audit().looking().orElseThrow().failed(), "before its first verdict");
+	}
+
+	@Test
+	void holdsNothingOfASplitThatWasRemoved() {
+		f.compute();
+		f.stack.execute(new RemoveSplitCommand(f.archive, f.split));
+		session.setReviewer(new Reviewer("J.T.", ReviewPolicy.USUAL));
+		session.archiveChanged();
+		assertNull(session.split());
+		assertNull(session.current());
+		assertEquals(List.of(), session.queue().rows());
+		f.stack.undo();
+		session.archiveChanged();
+		f.compute();
+		assertEquals("whole", session.split().getId());
+		assertEquals(ReviewState.UNDECIDED, state(session.current()));
+	}
+
+	@Test
+	void keepsAFaultySampleInTheQueue() {
+		f.compute();
+		SampleKey faulty = session.current();
+		int rows = session.queue().rows().size();
+		assertTrue(session.decide(Choice.FAULTY));
+		SampleKey next = session.current();
+		session.archiveChanged();
+		f.compute();
+		assertEquals(rows, session.queue().rows().size());
+		assertTrue(listed().contains(faulty));
+		assertEquals("∅ set aside", session.standings().text(faulty));
+		assertEquals(next, session.current());
+		session.show(faulty);
+		assertEquals(f.split.getProposals().of(faulty).orElseThrow().cluster(), session.evidence().of(faulty).cluster());
+		session.arrange(session.queue().settings().withShown(QueueShown.DECIDED));
+		assertEquals(List.of(faulty), listed());
+		f.stack.undo();
+		session.archiveChanged();
+		f.compute();
+		assertEquals(0, session.evidence().of(faulty).index() < 0 ? 1 : 0, "it is in the map again");
 	}
 
 	@Test
