@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewRefused;
+import org.cairnfield.curation.decide.VerdictsCommand;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.review.EvidenceRequest;
@@ -257,12 +258,17 @@ public final class ReviewDesk implements SessionListener {
 		tell(DeskListener::reasonAsked);
 	}
 
-	/** Undoes the last change of the archive; a sample whose verdict goes is taken in hand again. */
+	/** Undoes the last change of the archive if it is one of verdicts; a sample whose verdict goes is taken in hand again. */
 	public void undo() {
-		if (session != null && session.readOnlyReason().isEmpty() && session.commands().canUndo()) {
-			String what = session.commands().getUndoCommand().getLabel();
+		if (session == null || session.readOnlyReason().isPresent() || !session.commands().canUndo()) {
+			return;
+		}
+		Command last = session.commands().getUndoCommand();
+		if (last instanceof VerdictsCommand) {
 			session.commands().undo();
-			review.undone(what);
+			review.undone(last.getLabel());
+		} else {
+			review.refuse("The last change is no verdict, but \"" + last.getLabel() + "\". Edit, Undo takes that back.");
 		}
 	}
 }

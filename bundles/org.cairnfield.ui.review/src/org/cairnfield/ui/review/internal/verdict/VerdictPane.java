@@ -70,7 +70,7 @@ final class VerdictPane implements DeskListener {
 		next = Marked.button(keys, "next  N", "review.next", () -> desk.review().walk(1));
 		next.setToolTipText("The next sample that is left to decide");
 		space(keys);
-		undo = Marked.button(keys, "undo  Ctrl+Z", "review.undo", () -> desk.undo());
+		undo = Marked.button(keys, "undo", "review.undo", desk::undo);
 		new Label(page, SWT.NONE).setText("move to");
 		home = Marked.named(Marked.id(new Text(page, SWT.BORDER), "review.home"), "Cluster to move to");
 		home.setToolTipText("Number of a cluster, such as 7; empty for that of the nearest labelled sample");
@@ -178,7 +178,7 @@ final class VerdictPane implements DeskListener {
 		back.setEnabled(some);
 		next.setEnabled(some);
 		undo.setEnabled(editable && desk.session().commands().canUndo());
-		undo.setToolTipText((undo.isEnabled() ? "Undoes the last change of the archive: " + desk.session().commands().getUndoCommand().getLabel()
+		undo.setToolTipText((undo.isEnabled() ? "Undoes the last change if it is a verdict: " + desk.session().commands().getUndoCommand().getLabel()
 				: "Nothing to undo") + ". Delete takes back your verdict on this sample, however old");
 		filling = true;
 		String nearest = nearest();
