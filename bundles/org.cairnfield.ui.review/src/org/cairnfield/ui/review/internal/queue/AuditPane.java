@@ -107,14 +107,14 @@ final class AuditPane {
 		String drawn = String.format(Locale.ROOT, "To approve this band at once, look at %d drawn of its %d proposals first; none may be wrong. "
 				+ "A band with more than %.3g %% wrong passes with a probability of %.0f %% at most.", audit.plan().size(),
 				audit.lot().size(), 100 * audit.limitShare(), 100 * (1 - desk.review().reviewer().policy().confidence()));
+		String before = audit.failed().isEmpty() ? "" : " Failed before: " + String.join(", ", audit.failed()) + '.';
 		if (audit.examined() == 0) {
-			return drawn;
+			return drawn + before;
 		}
 		String state = String.format(Locale.ROOT, " Looked at: %d of %d, %d not approved (%.1f to %.1f %% by Wilson).", audit.examined(),
 				audit.plan().size(), audit.notApproved(), 100 * audit.wilson().low(), 100 * audit.wilson().high());
 		String next = audit.isPassed() ? " ✔ The rest, " + audit.rest().size() + ", may be approved."
 				: audit.isFailed() ? " ✖ The audit has failed, whatever becomes of these: draw another sample, or review this band one by one." : "";
-		String before = audit.failed().isEmpty() ? "" : " Failed before: " + String.join(", ", audit.failed()) + '.';
 		return drawn + state + next + before;
 	}
 

@@ -18,7 +18,7 @@ enum QueueColumn {
 			"Cluster of the nearest labelled sample: = where it is the one proposed, ≠ where not", QueueRow::nearest),
 	FLOOR_DISTANCE("On floor", 72, SWT.RIGHT, QueueOrder.FLOOR_DISTANCE,
 			"Distance to the cluster's nearest sample on the same floor; none where the cluster is not on it", QueueRow::floorDistance),
-	STATE("State", 80, SWT.LEFT, null, "What was decided", null),
+	STATE("State", 104, SWT.LEFT, null, "What was decided", null),
 	WARNINGS("Warnings", 190, SWT.LEFT, null, "What to look at before approving; the evidence says it with figures", QueueRow::warnings),
 	MARGIN("Margin", 60, SWT.RIGHT, QueueOrder.MARGIN, "By how much r beats the next best cluster; ▲ where another fits almost as well", QueueRow::margin),
 	FLOOR("Floor", 44, SWT.RIGHT, null, "How many of those that hear the same are on the floor where it is said to be", QueueRow::floorVotes),
