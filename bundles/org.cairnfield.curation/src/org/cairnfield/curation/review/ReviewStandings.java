@@ -2,13 +2,13 @@ package org.cairnfield.curation.review;
 
 import java.util.List;
 
-import org.cairnfield.curation.decide.Ruling;
+import org.cairnfield.curation.decide.Home;
 import org.cairnfield.curation.decide.ReviewState;
+import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
-import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
 
 /** How the noise samples of the split under review stand, for all and as far as the person may know. */
@@ -71,10 +71,8 @@ public final class ReviewStandings {
 		return standing != null && row.evidence().made() && PersonalStandings.isLeft(standing);
 	}
 
-	/** Proposals of the split that were approved and stand. */
-	public List<Proposal> approved(Split split) {
-		return split == null || split.getProposals() == null || now == null ? List.of()
-				: split.getProposals().all().stream().filter(proposal -> now.all().of(proposal.sample()).filter(Standing::joins).isPresent())
-						.toList();
+	/** Where each noise sample goes as things stand, those that nobody has decided about included. */
+	public List<Home> homes() {
+		return now == null ? List.of() : now.all().all().stream().map(Standing::home).toList();
 	}
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.StringJoiner;
 import java.util.function.Function;
 
+import org.cairnfield.curation.decide.Home;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
@@ -17,7 +18,6 @@ import org.cairnfield.curation.split.TriedSearches;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
-import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.Proposals;
 import org.cairnfield.ui.charts.BarChart;
 import org.cairnfield.ui.charts.scale.Axis;
@@ -204,7 +204,7 @@ final class KeptPane implements DeskListener {
 		} else {
 			Labels labels = labels(split);
 			ClusterBars.State before = new ClusterBars.State("as split", labels.clusterSizes(), labels.noise());
-			ClusterBars bars = ClusterBars.of(MOST_BARS, before, after(split, before));
+			ClusterBars bars = ClusterBars.of(MOST_BARS, before, after(before));
 			sizes.setBars(bars.bars(), Axis.linear("Samples", ""), 0);
 			sizes.setHollow(place -> place == bars.noisePlace());
 			facts.setText(describe(split, labels));
@@ -213,13 +213,13 @@ final class KeptPane implements DeskListener {
 		enable();
 	}
 
-	/** With each approved sample in its cluster. */
-	private ClusterBars.State after(Split split, ClusterBars.State before) {
+	/** With each approved sample, and each that was moved, in its cluster. */
+	private ClusterBars.State after(ClusterBars.State before) {
 		int[] after = before.sizes().clone();
 		int noise = before.noise();
-		for (Proposal proposal : desk.review().standings().approved(desk.split())) {
-			if (proposal.cluster() < after.length) {
-				after[proposal.cluster()]++;
+		for (Home home : desk.review().standings().homes()) {
+			if (home.kind() == Home.Kind.CLUSTER && home.cluster() < after.length) {
+				after[home.cluster()]++;
 				noise--;
 			}
 		}
