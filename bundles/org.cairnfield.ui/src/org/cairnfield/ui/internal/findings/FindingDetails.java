@@ -2,10 +2,13 @@ package org.cairnfield.ui.internal.findings;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.Judgement;
 import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.rules.Figure;
 import org.cairnfield.curation.rules.Finding;
@@ -17,6 +20,7 @@ import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.model.edit.WaiveCommand;
 import org.cairnfield.model.edit.WithdrawWaiversCommand;
+import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.emf.common.command.Command;
@@ -41,6 +45,7 @@ final class FindingDetails {
 	private ArchiveSession session;
 	private List<Finding> findings = List.of();
 	private List<org.cairnfield.model.Waiver> waivers = List.of();
+	private final EffectReader effect = new EffectReader(this::refresh);
 
 	FindingDetails(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
@@ -78,15 +83,35 @@ final class FindingDetails {
 		waivers = covering;
 		waive.setText(waivers.isEmpty() ? "&Waive" : "&Withdraw the waiver");
 		waive.requestLayout();
-		text.setText(describe());
-		enable();
+		long offered = offered();
+		remedy.setText(offered > 1 ? "Apply " + offered + " &remedies" : "Apply the &remedy");
+		remedy.requestLayout();
+		effect.read(session == null ? null : session.findings().last().orElse(null), findings);
+		refresh();
+	}
+
+	/** Breaks off what is being computed. */
+	void dispose() {
+		effect.stop();
+	}
+
+	private void refresh() {
+		if (!text.isDisposed()) {
+			int top = text.getTopIndex();
+			text.setText(describe());
+			text.setTopIndex(top);
+			enable();
+		}
+	}
+
+	private long offered() {
+		return findings.stream().filter(finding -> finding.remedy().isPresent()).count();
 	}
 
 	private void enable() {
 		boolean mayChange = session != null && session.readOnlyReason().isEmpty();
-		boolean offered = findings.stream().anyMatch(finding -> finding.remedy().isPresent());
 		place.setEnabled(!findings.isEmpty());
-		remedy.setEnabled(mayChange && offered);
+		remedy.setEnabled(mayChange && offered() > 0 && !effect.isReading()); // nobody applies what he could not read
 		reason.setEnabled(mayChange && !findings.isEmpty() && waivers.isEmpty());
 		waive.setEnabled(waivers.isEmpty() ? reason.getEnabled() && !reason.getText().isBlank() : mayChange);
 	}
@@ -102,23 +127,40 @@ final class FindingDetails {
 			return session.findings().open().isEmpty() && !session.findings().isChecking() ? "Nothing is wrong that the rules know of."
 					: "Select a finding to see why it matters and what can be done. Enter shows its place.";
 		}
-		Finding first = findings.get(0);
-		Rule rule = CleaningRules.registry().rule(first.rule());
-		StringBuilder all = new StringBuilder(rule.title()).append(" (").append(word(first.severity())).append(", rule ")
+		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> "\n\nEffect: " + words).orElse("");
+	}
+
+	private static String one(Finding finding) {
+		Rule rule = CleaningRules.registry().rule(finding.rule());
+		StringBuilder all = new StringBuilder(rule.title()).append(" (").append(word(finding.severity())).append(", rule ")
 				.append(rule.id()).append(")\n").append(rule.explanation()).append("\n\n");
-		if (findings.size() > 1) {
-			long remedies = findings.stream().filter(finding -> finding.remedy().isPresent()).count();
-			all.append(findings.size()).append(" findings are selected; ").append(remedies).append(" have a remedy.\n\n");
-		}
-		all.append(first.message()).append('\n');
-		for (Figure figure : first.evidence()) {
+		all.append(finding.message()).append('\n');
+		for (Figure figure : finding.evidence()) {
 			all.append("  ").append(figure.name()).append(": ").append(number(figure.value())).append(' ').append(figure.unit()).append('\n');
 		}
-		all.append("\nAbout: ").append(names(first.subjects()));
-		if (!first.related().isEmpty()) {
-			all.append("\nCompare: ").append(names(first.related()));
+		if (finding.precision().isPresent()) {
+			all.append('\n').append(Judgement.words(finding)).append('\n');
 		}
-		first.remedy().ifPresent(offer -> all.append("\n\nRemedy: ").append(offer.preview()));
+		all.append("\nAbout: ").append(names(finding.subjects()));
+		if (!finding.related().isEmpty()) {
+			all.append("\nCompare: ").append(names(finding.related()));
+		}
+		finding.remedy().ifPresent(offer -> all.append("\n\nRemedy: ").append(offer.preview()));
+		return all.toString();
+	}
+
+	/** What all of them say together: nothing of it is about one alone. */
+	private String several() {
+		StringBuilder all = new StringBuilder(findings.size() + " findings are selected; " + offered() + " have a remedy.\n");
+		Map<String, List<Finding>> byRule = new LinkedHashMap<>();
+		findings.forEach(finding -> byRule.computeIfAbsent(finding.rule(), rule -> new ArrayList<>()).add(finding));
+		byRule.forEach((id, some) -> {
+			Rule rule = CleaningRules.registry().rule(id);
+			all.append('\n').append(rule.title()).append(" (").append(word(some.get(0).severity())).append(", rule ").append(id).append("): ")
+					.append(Count.of(some.size(), "finding")).append('\n').append(rule.explanation()).append('\n');
+			some.stream().map(Judgement::words).filter(words -> !words.isEmpty()).distinct().limit(NAMED)
+					.forEach(words -> all.append(words).append('\n'));
+		});
 		return all.toString();
 	}
 

@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.findings;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -102,9 +103,11 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		tree.setData("org.cairnfield.id", "findings.tree");
 		viewer = new TreeViewer(tree);
 		viewer.setUseHashlookup(true);
-		column("Finding", 560, element -> element instanceof Heading heading
+		column("Finding", 480, element -> element instanceof Heading heading
 				? heading.title + "  (" + heading.findings.size() + ")" : ((Finding) element).message());
 		column("Severity", 80, element -> element instanceof Finding finding ? FindingDetails.word(finding.severity()) : "");
+		column("Right here", 80, element -> element instanceof Finding finding && finding.precision().isPresent()
+				? String.format(Locale.ROOT, "%.0f %%", 100 * finding.precision().getAsDouble()) : "");
 		column("Remedy", 220, element -> element instanceof Finding finding
 				? finding.remedy().map(remedy -> remedy.preview()).orElse("–") : "");
 		viewer.setContentProvider(new Content());
@@ -236,6 +239,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	@Override
 	public void dispose() {
 		Sessions.workbench().remove(this);
+		details.dispose();
 		super.dispose();
 	}
 

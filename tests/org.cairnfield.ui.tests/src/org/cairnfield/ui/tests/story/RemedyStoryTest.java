@@ -1,0 +1,91 @@
+package org.cairnfield.ui.tests.story;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.tests.robot.Hand;
+import org.cairnfield.ui.tests.robot.PictureOnFailure;
+import org.cairnfield.ui.tests.robot.Ui;
+import org.cairnfield.ui.tests.robot.Widgets;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A steward reads what a remedy does to positions, applies it, and takes it back; of a whole group, what the group does. */
+@ExtendWith(PictureOnFailure.class)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+@Order(13)
+class RemedyStoryTest {
+
+	private static final String WRONG_FLOOR = "Floor contradicted by what was heard";
+
+	@TempDir
+	static Path folder;
+
+	@AfterAll
+	static void goBack() {
+		ReviewStage.goBack();
+	}
+
+	private static TreeItem heading(Tree findings, String title) {
+		for (TreeItem item : findings.getItems()) {
+			if (item.getText().startsWith(title)) {
+				return item;
+			}
+		}
+		throw new AssertionError("no heading " + title);
+	}
+
+	private static long wrongFloors(ArchiveSession session) {
+		return session.findings().open().stream().map(Finding::rule).filter("wrong-floor"::equals).count();
+	}
+
+	@Test
+	@Order(1)
+	void readsTheEffectAppliesTheRemedyAndTakesItBack() throws Exception {
+		ArchiveSession session = ReviewStage.open(folder, "remedied");
+		Stage.perspective("org.cairnfield.ui.curate");
+		Stage.show("org.cairnfield.ui.findings");
+		Stage.waitUntilChecked();
+		Hand.activate(Stage.window());
+		Tree findings = Widgets.byId(Tree.class, "findings.tree");
+		Text explanation = Widgets.byId(Text.class, "findings.explanation");
+		Button apply = Widgets.byId(Button.class, "findings.remedy");
+		Hand.click(findings, () -> heading(findings, WRONG_FLOOR));
+		Hand.press("Down");
+		Ui.waitUntil("the effect is read", () -> explanation.getText().contains("Effect: Touches 11 samples. Makes positions better.")
+				&& explanation.getText().contains("% of what this rule names here is expected to be faulty") && apply.isEnabled());
+		Hand.click(apply);
+		Ui.waitUntil("the floors are mended", () -> wrongFloors(session) == 0 && !session.findings().isChecking());
+		Hand.press("ctrl+z");
+		Ui.waitUntil("the floors are as they were", () -> wrongFloors(session) == 1 && !session.findings().isChecking());
+		assertEquals(List.of(), session.archive().getWaivers());
+	}
+
+	@Test
+	@Order(2)
+	void readsWhatAWholeSelectionDoes() throws Exception {
+		Tree findings = Widgets.byId(Tree.class, "findings.tree");
+		Text explanation = Widgets.byId(Text.class, "findings.explanation");
+		Stage.waitUntilChecked();
+		Hand.activate(Stage.window());
+		Hand.click(findings, () -> heading(findings, WRONG_FLOOR));
+		Hand.press("ctrl+a");
+		Ui.waitUntil("all are explained together", () -> explanation.getText().contains(" findings are selected; ")
+				&& explanation.getText().contains("Effect: Touches ") && explanation.getText().contains(" samples and "));
+		assertTrue(Ui.ask(() -> Widgets.byId(Button.class, "findings.remedy").getText()).matches("Apply \\d+ &remedies"));
+	}
+}
