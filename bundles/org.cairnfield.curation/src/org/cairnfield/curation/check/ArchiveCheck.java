@@ -1,7 +1,11 @@
 package org.cairnfield.curation.check;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -11,6 +15,7 @@ import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.Waivers;
 import org.cairnfield.curation.selftest.SelfTests;
@@ -53,6 +58,25 @@ public record ArchiveCheck(ArchiveMap map, RunResult result, SelfTests tests, Li
 	/** Open and waived, in no order. */
 	public List<Finding> findings() {
 		return Stream.concat(open.stream(), waived.stream()).toList();
+	}
+
+	/** Open findings by the sample that they are about, or that is of a survey that they are about; worst first. */
+	public Map<String, List<Finding>> openBySample() {
+		Map<String, List<Finding>> bySample = new HashMap<>();
+		Map<String, List<Finding>> bySurvey = new HashMap<>();
+		for (Finding finding : open) {
+			finding.samples().forEach(sample -> bySample.computeIfAbsent(sample.id(), id -> new ArrayList<>(1)).add(finding));
+			finding.wholeSurveys().forEach(survey -> bySurvey.computeIfAbsent(survey.id(), id -> new ArrayList<>(1)).add(finding));
+		}
+		SurveyedMap surveyed = map.surveyed();
+		for (int s = 0; s < surveyed.size() && !bySurvey.isEmpty(); s++) {
+			List<Finding> whole = bySurvey.getOrDefault(surveyed.surveys().get(surveyed.survey(s)).id(), List.of());
+			if (!whole.isEmpty()) {
+				bySample.computeIfAbsent(surveyed.sampleId(s), id -> new ArrayList<>(1)).addAll(whole);
+			}
+		}
+		bySample.values().forEach(findings -> findings.sort(Comparator.comparing(Finding::severity)));
+		return bySample;
 	}
 
 	/** The worst severity among the open findings. */

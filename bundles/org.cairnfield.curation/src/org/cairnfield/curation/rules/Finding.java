@@ -51,6 +51,22 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 		return new Builder(rule);
 	}
 
+	/** The samples that it is about; of a finding about something larger, such as a survey, those that it rests on. */
+	public List<Subject.OfSample> samples() {
+		List<Subject.OfSample> own = samples(subjects);
+		return own.isEmpty() ? samples(related) : own;
+	}
+
+	private static List<Subject.OfSample> samples(List<Subject> some) {
+		return some.stream().filter(Subject.OfSample.class::isInstance).map(Subject.OfSample.class::cast).toList();
+	}
+
+	/** Surveys that it is about as a whole, since it names no samples. */
+	public List<Subject.OfSurvey> wholeSurveys() {
+		return samples().isEmpty() ? subjects.stream().filter(Subject.OfSurvey.class::isInstance).map(Subject.OfSurvey.class::cast).toList()
+				: List.of();
+	}
+
 	/** Keys of the subjects, ascending. */
 	public long[] subjectKeys() {
 		return subjects.stream().mapToLong(Subject::key).sorted().toArray();

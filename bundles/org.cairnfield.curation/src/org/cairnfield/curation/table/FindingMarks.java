@@ -37,21 +37,31 @@ public final class FindingMarks {
 		this.marks = marks;
 	}
 
-	/** Those of the findings that are about samples of the list. */
+	/** Those of the findings that are about samples of the list, or about surveys that they are of. */
 	public static FindingMarks of(SampleRows rows, List<Finding> findings) {
 		Map<String, Integer> parts = rows.numbers();
 		Map<Integer, Mark> marks = new HashMap<>();
 		for (Finding finding : findings) {
-			for (Subject subject : finding.subjects()) {
-				if (subject instanceof Subject.OfSample sample) {
-					int index = index(rows, parts, sample.id());
-					if (index >= 0) {
-						marks.merge(index, new Mark(1, finding.severity(), finding.rule()), Mark::and);
+			Mark mark = new Mark(1, finding.severity(), finding.rule());
+			for (Subject.OfSample sample : finding.samples()) {
+				mark(marks, index(rows, parts, sample.id()), mark);
+			}
+			for (Subject.OfSurvey survey : finding.wholeSurveys()) {
+				Integer part = parts.get(survey.id());
+				for (int row = 0; part != null && row < rows.parts().get(part).table().size(); row++) {
+					if (rows.parts().get(part).table().isKept(row)) {
+						mark(marks, rows.index(part, row), mark);
 					}
 				}
 			}
 		}
 		return new FindingMarks(marks);
+	}
+
+	private static void mark(Map<Integer, Mark> marks, int index, Mark mark) {
+		if (index >= 0) {
+			marks.merge(index, mark, Mark::and);
+		}
 	}
 
 	/** @param name {@code survey/sample} */

@@ -71,18 +71,15 @@ public final class Findings {
 		}
 		job = null;
 		last = result;
-		Map<String, List<Finding>> samples = new HashMap<>();
 		Map<String, List<Finding>> addresses = new HashMap<>();
 		for (Finding finding : result.open()) {
 			for (Subject subject : finding.subjects()) {
-				if (subject instanceof Subject.OfSample sample) {
-					samples.computeIfAbsent(sample.id(), id -> new ArrayList<>(1)).add(finding);
-				} else if (subject instanceof Subject.OfAccessPoint accessPoint) {
+				if (subject instanceof Subject.OfAccessPoint accessPoint) {
 					addresses.computeIfAbsent(accessPoint.address(), id -> new ArrayList<>(1)).add(finding);
 				}
 			}
 		}
-		bySample = samples;
+		bySample = result.openBySample();
 		byAddress = addresses;
 		session.tell(SessionListener::findingsChanged);
 	}
