@@ -56,6 +56,9 @@ final class IntakeCommand extends SurveyCommand {
 			writeWide(intake);
 		}
 		IntoArchive.Kept kept = intoArchive.folder == null ? null : intoArchive.keep(intakeArgs.map, intake);
+		if (kept != null) {
+			ask(kept);
+		}
 		if (json) {
 			Json told = json(intake, previews);
 			if (kept != null) {
@@ -84,7 +87,17 @@ final class IntakeCommand extends SurveyCommand {
 						.put("survey", t.surveyId()).put("site", t.site()).put("samples", t.samples()).fields()).toList())
 				.put("takenBefore", kept.known().stream().map(k -> new Json().put("file", k.file().toString())
 						.put("survey", k.surveyId()).fields()).toList())
-				.put("savePoint", kept.savePoint().map(p -> p.id()).orElse(null));
+				.put("savePoint", kept.savePoint().map(p -> p.id()).orElse(null))
+				.put("sameNames", kept.asked().areFound() ? new Json().put("question", kept.asked().question())
+						.put("names", kept.asked().names()).put("answer", kept.answer().toString()) : null);
+	}
+
+	/** The question that only a person can answer, with what was assumed. */
+	private void ask(IntoArchive.Kept kept) {
+		if (kept.asked().areFound() && intoArchive.sameNames == null) {
+			err().println("question: " + kept.asked().question() + " Taken as " + kept.answer()
+					+ (kept.asked().kept().isPresent() ? ", as the archive has it" : "") + "; --same-names one-sender or --same-names per-site says which.");
+		}
 	}
 
 	private void print(IntoArchive.Kept kept) {

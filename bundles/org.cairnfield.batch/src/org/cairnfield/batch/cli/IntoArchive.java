@@ -11,6 +11,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.curation.intake.SameNames;
 import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.model.SurveyKind;
@@ -29,8 +30,18 @@ final class IntoArchive {
 	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who takes them in; otherwise the user of this machine.")
 	Person person;
 
-	/** What was taken in, and the save point that holds it. */
-	record Kept(List<SurveyTaking.Taken> surveys, List<SurveyTaking.Known> known, Optional<SavePoint> savePoint) {
+	@Option(names = "--same-names", paramLabel = "ANSWER", description = "Whether access points of one name at several sites are one sender, "
+			+ "where names are no addresses: one-sender or per-site. Otherwise as the archive has it, or one sender.")
+	SameNames.Answer sameNames;
+
+	/**
+	 * What was taken in, and the save point that holds it.
+	 *
+	 * @param asked  about names that are used at several sites
+	 * @param answer to that, given or assumed
+	 */
+	record Kept(List<SurveyTaking.Taken> surveys, List<SurveyTaking.Known> known, Optional<SavePoint> savePoint, SameNames asked,
+			SameNames.Answer answer) {
 	}
 
 	/** Adds the surveys in one save point. */
@@ -41,13 +52,15 @@ final class IntoArchive {
 		}
 		try (OpenArchive archive = open()) {
 			ArchiveWork.requireWritable(folder, archive);
-			SurveyTaking taking = SurveyTaking.of(archive.archive(), intake,
+			SameNames asked = SameNames.of(archive.archive(), intake);
+			SameNames.Answer answer = sameNames != null ? sameNames : asked.kept().orElse(SameNames.Answer.ONE_SENDER);
+			SurveyTaking taking = SurveyTaking.of(archive.archive(), asked.as(answer, intake),
 					test ? SurveyKind.TEST : SurveyKind.TRAINING, digests);
 			if (!taking.command().canExecute()) {
-				return new Kept(List.of(), taking.known(), Optional.empty());
+				return new Kept(List.of(), taking.known(), Optional.empty(), asked, answer);
 			}
 			taking.command().execute();
-			return new Kept(taking.surveys(), taking.known(), archive.savePoint(PersonArgument.orUser(person), null));
+			return new Kept(taking.surveys(), taking.known(), archive.savePoint(PersonArgument.orUser(person), null), asked, answer);
 		}
 	}
 

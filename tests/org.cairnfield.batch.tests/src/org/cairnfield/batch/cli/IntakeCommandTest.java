@@ -10,9 +10,14 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.GZIPOutputStream;
+import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.model.edit.ModelText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -198,6 +203,47 @@ class IntakeCommandTest {
 		Csv apart = wide("--map", survey, "--access-points-per-site");
 		assertEquals(4, apart.columnsAfter("y").length);
 		assertEquals(List.of("-50", ""), apart.texts("Quay/A"));
+	}
+
+	private JsonObject takenInto(String archive, String file, String... more) {
+		List<Object> arguments = new ArrayList<>(List.of("intake", "--json", "--map", text(file, "x,y,floor,building,A1,A2\n1,2,0,Quay,-50,-60\n"
+				+ "2,2,0," + file.replace(".csv", "") + ",-51,-61\n"), "--archive", folder.resolve(archive)));
+		arguments.addAll(List.of(more));
+		return Cli.ok(arguments.toArray()).json().getAsJsonObject("archive");
+	}
+
+	private List<String> addresses(String archive) {
+		JsonObject exported = Cli.ok("check", "--json", "-q", "--archive", folder.resolve(archive)).json();
+		assertTrue(exported.get("samples").getAsInt() > 0);
+		try (OpenArchive open = new ArchiveStore().open(folder.resolve(archive), Mode.READ)) {
+			return open.archive().getAccessPoints().stream().map(ModelText::address).sorted().toList();
+		} catch (Exception e) {
+			throw new AssertionError(e);
+		}
+	}
+
+	@Test
+	void asksWhetherNamesAtSeveralSitesAreOneSender() {
+		JsonObject asked = takenInto("one", "Yard.csv").getAsJsonObject("sameNames");
+		assertEquals("one-sender", asked.get("answer").getAsString());
+		assertTrue(asked.get("question").getAsString().contains("A1, A2 at Quay, Yard"), asked::toString);
+		assertEquals(List.of("A1", "A2"), addresses("one"));
+		assertEquals("per-site", takenInto("apart", "Yard.csv", "--same-names", "per-site").getAsJsonObject("sameNames").get("answer").getAsString());
+		assertEquals(List.of("Quay/A1", "Quay/A2", "Yard/A1", "Yard/A2"), addresses("apart"));
+	}
+
+	@Test
+	void keepsTheAnswerWithTheArchive() {
+		takenInto("apart", "Yard.csv", "--same-names", "per-site");
+		assertEquals("per-site", takenInto("apart", "Lantern.csv").getAsJsonObject("sameNames").get("answer").getAsString());
+		assertEquals(List.of("Lantern/A1", "Lantern/A2", "Quay/A1", "Quay/A2", "Yard/A1", "Yard/A2"), addresses("apart"));
+	}
+
+	@Test
+	void asksNothingOfAddresses() {
+		Path survey = text("survey.csv", "x,y,floor,building,00:00:5E:00:53:01\n1,2,0,Quay,-50\n2,2,0,Yard,-51\n");
+		assertTrue(Cli.ok("intake", "--json", "--map", survey, "--archive", folder.resolve("a")).json().getAsJsonObject("archive")
+				.get("sameNames").isJsonNull());
 	}
 
 	@Test

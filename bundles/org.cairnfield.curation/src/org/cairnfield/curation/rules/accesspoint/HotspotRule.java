@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.simulate.ItuIndoor;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
@@ -29,7 +30,7 @@ import org.cairnfield.curation.rules.evidence.Spots;
  * Senders that do not stay where they are. Three signs, each enough: those next to a place where it was heard well did
  * not hear it at all when they came earlier or later (one that is only heard badly is missed at any time); it is loud
  * at places of one floor farther apart than a sender of the highest power can be (ITU-R P.1238, office, 2.4 GHz); it
- * is loud at several sites.
+ * is loud at several sites, unless its name is no address.
  */
 public final class HotspotRule extends DescribedRule {
 
@@ -80,8 +81,10 @@ public final class HotspotRule extends DescribedRule {
 		}
 		List<Finding> findings = new ArrayList<>();
 		boolean namesOnly = abroad.size() > 2 && abroad.size() > settings.of(COMMON) * heard;
-		if (namesOnly) {
-			findings.add(notAddresses(input.map(), abroad, heard, settings));
+		boolean[] recurs = recurring(map);
+		List<Integer> names = abroad.stream().filter(a -> namesOnly || recurs[a]).toList();
+		if (!names.isEmpty()) {
+			findings.add(notAddresses(input.map(), names, heard, settings));
 		}
 		double limit = settings.of(TOLERANCE) * farthestApart(settings.of(LOUD), settings.of(POWER));
 		for (int a = 0; a < map.accessPointCount(); a++) {
@@ -97,23 +100,47 @@ public final class HotspotRule extends DescribedRule {
 						"%s dBm or more at places of one floor %.0f m apart, where %.0f m would be much",
 						Words.number(settings.of(LOUD)), loud.farthest(a), limit));
 			}
-			if (loud.sites(a).size() > 1 && !namesOnly) {
+			if (loud.sites(a).size() > 1 && !names.contains(a)) {
 				signs.add("loud at " + Words.list(loud.sites(a)));
 			}
 			if (!signs.isEmpty()) {
-				findings.add(finding(map.accessPoints().get(a), signs, absences, loud, a));
+				findings.add(finding(map.accessPoints().get(a), signs, absences, loud, a, recurs[a]));
 			}
 		}
 		return Outcome.found(findings);
 	}
 
-	private Finding finding(String address, List<String> signs, Absences absences, Loud loud, int a) {
-		return Finding.of(this).message(address + " does not stay where it is: " + String.join("; ", signs) + ".")
+	/**
+	 * Which names that are no addresses are heard at several sites: each site may have numbered its own. That they are loud at several
+	 * sites says nothing, and setting one aside would set aside sound access points of its name.
+	 */
+	private static boolean[] recurring(RadioMap map) {
+		int[] site = new int[map.accessPointCount()];
+		Arrays.fill(site, -1);
+		boolean[] recurs = new boolean[site.length];
+		for (int s = 0; s < map.size(); s++) {
+			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				int a = map.accessPoint(k);
+				recurs[a] |= site[a] >= 0 && site[a] != map.site(s);
+				site[a] = map.site(s);
+			}
+		}
+		for (int a = 0; a < recurs.length; a++) {
+			recurs[a] &= MacAddress.find(map.accessPoints().get(a)).isEmpty();
+		}
+		return recurs;
+	}
+
+	private Finding finding(String address, List<String> signs, Absences absences, Loud loud, int a, boolean recurs) {
+		Finding.Builder finding = Finding.of(this)
+				.message(address + " does not stay where it is: " + String.join("; ", signs) + "."
+						+ (recurs ? " Its name is no address and is used at several sites, so nothing is set aside." : ""))
 				.about(new Subject.OfAccessPoint(address)).figure("neighbours asked", absences.asked(a), "")
 				.figure("neighbours that missed it", absences.missed(a), "")
 				.figure("share that missed it", (double) absences.missed(a) / Math.max(1, absences.asked(a)), "")
-				.figure("loud places farthest apart", loud.farthest(a), "m").figure("sites", loud.sites(a).size(), "")
-				.remedy(new Remedy.SetAsideAccessPoints(List.of(address), "does not stay where it is")).build();
+				.figure("loud places farthest apart", loud.farthest(a), "m").figure("sites", loud.sites(a).size(), "");
+		return recurs ? finding.build()
+				: finding.remedy(new Remedy.SetAsideAccessPoints(List.of(address), "does not stay where it is")).build();
 	}
 
 	private Finding notAddresses(SurveyedMap map, List<Integer> abroad, int heard, Settings settings) {

@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 import org.cairnfield.curation.intake.IntakeDraft;
+import org.cairnfield.curation.intake.SameNames;
 import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.Preview;
@@ -25,8 +26,19 @@ import org.eclipse.jface.wizard.IWizardContainer;
 /** What the pages of the wizard work on together. */
 final class IntakeState {
 
-	/** What was read, and what it would make of the archive. */
-	record Reading(Intake intake, SurveyTaking taking) {
+	/**
+	 * What was read, and what it would make of the archive.
+	 *
+	 * @param digests  of the files
+	 * @param question about names that are used at several sites
+	 * @param answer   to that; null where it is still to be given
+	 */
+	record Reading(Intake intake, Map<Path, String> digests, SameNames question, SameNames.Answer answer, SurveyTaking taking) {
+
+		/** Whether a person must say something first. */
+		boolean awaitsAnswer() {
+			return question.areFound() && answer == null;
+		}
 	}
 
 	private final ArchiveSession session;
@@ -118,8 +130,24 @@ final class IntakeState {
 				digests.put(entry.file(), Sha256.of(entry.file()));
 			}
 			// the wizard keeps people from changing the archive meanwhile
-			return new Reading(intake, now.taking(session.archive(), intake, digests));
+			SameNames question = SameNames.of(session.archive(), intake);
+			return reading(now, intake, digests, question, question.kept().orElse(null));
 		}, found -> {
+			reading = found;
+			readFrom = now;
+		});
+	}
+
+	private Reading reading(IntakeDraft from, Intake intake, Map<Path, String> digests, SameNames question, SameNames.Answer answer) {
+		Intake named = answer == null ? intake : question.as(answer, intake);
+		return new Reading(intake, digests, question, answer, from.taking(session.archive(), named, digests));
+	}
+
+	/** Takes names that are used at several sites for what a person says they are; otherwise as {@link #look(IWizardContainer)}. */
+	String answer(IWizardContainer container, SameNames.Answer answer) {
+		Reading before = reading();
+		IntakeDraft now = draft;
+		return run(container, workers -> reading(now, before.intake(), before.digests(), before.question(), answer), found -> {
 			reading = found;
 			readFrom = now;
 		});

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cairnfield.curation.intake.FaultRemedy;
+import org.cairnfield.curation.intake.SameNames;
 import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Quarantine;
@@ -35,6 +36,7 @@ final class OutcomePage extends IntakePage {
 	private Table quarantined;
 	private Label detail;
 	private Composite keeping;
+	private SameNamesQuestion question;
 	private Text folder;
 
 	OutcomePage(IntakeState state) {
@@ -49,6 +51,7 @@ final class OutcomePage extends IntakePage {
 		about = new Label(page, SWT.WRAP);
 		about.setData("org.cairnfield.id", "intake.outcome");
 		about.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+		question = new SameNamesQuestion(page, this::answer);
 		quarantined = table(page, "intake.quarantined", 130, "file", "line", "reason", "what to do", "row");
 		detail = new Label(page, SWT.WRAP);
 		detail.setData("org.cairnfield.id", "intake.quarantined.detail");
@@ -109,6 +112,7 @@ final class OutcomePage extends IntakePage {
 			setPageComplete(false);
 			return;
 		}
+		question.ask(reading);
 		reading.intake().reports().forEach(report -> tell(report, reading.taking()));
 		int rows = 0;
 		for (Quarantine quarantine : reading.intake().quarantines()) {
@@ -145,6 +149,14 @@ final class OutcomePage extends IntakePage {
 		check();
 	}
 
+	private void answer(SameNames.Answer answer) {
+		String problem = state.answer(getContainer(), answer);
+		refresh();
+		if (problem != null && !problem.isEmpty()) {
+			setErrorMessage(problem);
+		}
+	}
+
 	private void detail() {
 		String text = quarantined.getSelectionCount() == 0 ? "" : "Line " + quarantined.getSelection()[0].getText(1) + ": "
 				+ quarantined.getSelection()[0].getText(2) + ". " + quarantined.getSelection()[0].getText(3);
@@ -179,6 +191,8 @@ final class OutcomePage extends IntakePage {
 					: "The archive has all of this already. Go back and choose other files, or cancel.";
 		} else if (state.session().readOnlyReason().isPresent()) {
 			problem = "The archive cannot be changed: " + state.session().readOnlyReason().get() + ".";
+		} else if (reading != null && reading.awaitsAnswer()) {
+			problem = "Say whether names that are used at several sites are one sender each.";
 		} else if (quarantineFolder().isPresent() && !Files.isDirectory(quarantineFolder().get())) {
 			problem = "There is no folder " + quarantineFolder().get() + ". Choose one, or leave it empty.";
 		}

@@ -13,11 +13,14 @@ import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.effect.RemediedMap;
 import org.cairnfield.curation.rules.Rule;
+import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.TinyMap;
 import org.junit.jupiter.api.Test;
 
 class AccessPointRulesTest {
+
+	private static final String WALKER = "00:00:5E:00:53:77";
 
 	private static final LocalDate SPRING = LocalDate.of(2031, 4, 7);
 	private static final LocalDate AUTUMN = LocalDate.of(2031, 10, 13);
@@ -124,11 +127,28 @@ class AccessPointRulesTest {
 		for (int site = 0; site < 2; site++) {
 			map.survey("survey " + site);
 			for (int i = 0; i < 5; i++) {
-				map.sample(i, 0, "walker", -50, "fixed " + site, -50, "too " + site, -55, "also " + site, -55);
+				map.sample(i, 0, WALKER, -50, "fixed " + site, -50, "too " + site, -55, "also " + site, -55);
 			}
 			map.site("Lantern Store");
 		}
-		assertEquals(List.of("walker"), labels(only(new HotspotRule(), map.build())));
+		assertEquals(List.of(WALKER), labels(only(new HotspotRule(), map.build())));
+	}
+
+	@Test
+	void setsNoNameAsideThatEachSiteMayHaveGivenAnew() {
+		TinyMap map = new TinyMap();
+		for (int site = 0; site < 2; site++) {
+			map.survey("survey " + site);
+			for (int i = 0; i < 5; i++) {
+				map.sample(i, 0, "AP1", -50, "fixed " + site, -50, "too " + site, -55, "also " + site, -55, "last " + site, -55);
+			}
+			map.site("Lantern Store");
+		}
+		// one of nine is too few to say of all names that they are no addresses
+		Finding finding = findings(new HotspotRule(), map.build()).get(0);
+		assertEquals(List.of("AP1"), labels(finding));
+		assertEquals(Severity.NOTE, finding.severity());
+		assertTrue(finding.remedy().isEmpty(), "it would set two access points aside");
 	}
 
 	@Test
