@@ -15,6 +15,9 @@ import org.cairnfield.exchange.internal.text.Times;
 final class ColumnStats {
 
 	private static final int MOST_DISTINCT = 32;
+	/** Fewer rows may well be from as many floors, lowest first. */
+	private static final int FEWEST_COUNTED = 8;
+	private static final int MOST_DIGITS = 9;
 	/** No access point is only ever heard this strongly, so weaker levels must show. */
 	private static final double WEAK_DBM = -20;
 
@@ -36,6 +39,9 @@ final class ColumnStats {
 	boolean spread;
 	final Map<String, Long> missing = new HashMap<>(2);
 	private final Set<String> distinct = new HashSet<>(4);
+	/** Rows that end in a number one more than that of the row before, and are else the same. */
+	private long steps;
+	private String last = "";
 
 	void add(String cell, boolean decimalComma) {
 		if (cell.isBlank()) {
@@ -43,6 +49,8 @@ final class ColumnStats {
 			return;
 		}
 		filled++;
+		steps += follows(last, cell) ? 1 : 0;
+		last = cell;
 		if (distinct.size() < MOST_DISTINCT && cell.length() < 100) {
 			distinct.add(cell);
 		}
@@ -106,6 +114,28 @@ final class ColumnStats {
 	/** Numbers, but not one that is a level, a sign for not heard apart. */
 	boolean isWhollyOutside() {
 		return numbers > 0 && inRange == 0;
+	}
+
+	/** Whether it counts up with every row, as a spreadsheet does that fills a column by itself. */
+	boolean isCounter() {
+		return filled >= FEWEST_COUNTED && steps == filled - 1;
+	}
+
+	private static boolean follows(String before, String cell) {
+		int end = stem(cell);
+		int stem = stem(before);
+		return cell.length() - end <= MOST_DIGITS && before.length() - stem <= MOST_DIGITS && end < cell.length() && stem < before.length()
+				&& end == stem && cell.startsWith(before.substring(0, stem))
+				&& Long.parseLong(cell.substring(end)) == Long.parseLong(before.substring(stem)) + 1;
+	}
+
+	/** Where the digits at the end begin. */
+	private static int stem(String cell) {
+		int at = cell.length();
+		while (at > 0 && cell.charAt(at - 1) >= '0' && cell.charAt(at - 1) <= '9') {
+			at--;
+		}
+		return at;
 	}
 
 	int distinct() {

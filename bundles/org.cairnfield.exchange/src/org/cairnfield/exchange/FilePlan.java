@@ -47,6 +47,8 @@ final class FilePlan {
 	final List<String> notes = new ArrayList<>();
 	/** What keeps the file from being read; only gathered for a preview. */
 	final List<IntakeException> problems = new ArrayList<>();
+	/** Columns taken for buildings or floors by their names alone, although they count up with every row. */
+	final Set<Integer> counting = new HashSet<>();
 	/** For signals: the other parts. */
 	FilePlan coordinates;
 	FilePlan ids;

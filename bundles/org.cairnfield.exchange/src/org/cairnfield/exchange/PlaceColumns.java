@@ -60,6 +60,9 @@ final class PlaceColumns {
 			}
 			if (best >= 0) {
 				plan.role(best, role, "the header says '" + plan.names.get(best) + "'");
+				if ((role == ColumnRole.SITE || role == ColumnRole.FLOOR) && stats[best].isCounter()) {
+					plan.counting.add(best);
+				}
 			}
 		}
 		unit();

@@ -14,6 +14,8 @@ import java.util.List;
 import org.cairnfield.core.map.RadioMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class WideIntakeTest {
 
@@ -80,6 +82,31 @@ class WideIntakeTest {
 		assertTrue(notes(read(f), "access-points-per-site"));
 		assertEquals(List.of("Tide House/AP1", "Lantern Store/AP1"),
 				read(IntakeOptions.GUESS.withAccessPointsPerSite(true), f).map().accessPoints());
+	}
+
+	/** A table of so many rows with a column as a spreadsheet fills it in. */
+	private static String filledIn(String column, String stem, int rows) {
+		StringBuilder table = new StringBuilder("x,y," + column + ",AP1\n");
+		for (int row = 1; row <= rows; row++) {
+			table.append(row).append(",2,").append(stem).append(row).append(",-6").append(row % 10).append('\n');
+		}
+		return table.toString();
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "building,", "building,House ", "floor," })
+	void refusesAPlaceThatCountsUpWithEveryRow(String column, String stem) throws IntakeException {
+		Path f = file(folder, "a.csv", filledIn(column, stem == null ? "" : stem, 9));
+		IntakeException e = assertThrows(IntakeException.class, () -> read(f));
+		assertTrue(e.getMessage().contains("column 3 (" + column + ") counts up with every row"), e.getMessage());
+		assertTrue(SurveyIntake.preview(List.of(f), IntakeOptions.GUESS).get(0).problems().get(0).contains("counts up with every row"));
+		assertEquals(9, read(IntakeOptions.GUESS.withRole(column, ColumnRole.IGNORED), f).map().size());
+		assertEquals(9, read(IntakeOptions.GUESS.withRole(column, column.equals("floor") ? ColumnRole.FLOOR : ColumnRole.SITE), f).map().size(), "as told");
+	}
+
+	@Test
+	void takesAFewRowsOfAsManyFloors() throws IntakeException {
+		assertEquals(5, read(file(folder, "a.csv", filledIn("floor", "", 5))).map().size());
 	}
 
 	@Test
