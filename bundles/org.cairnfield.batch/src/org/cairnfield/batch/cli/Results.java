@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.cairnfield.core.cluster.Kneedle;
 import org.cairnfield.core.measure.PositionErrors;
 import org.cairnfield.core.stats.Kappa;
 import org.cairnfield.core.task.Workers;
@@ -15,6 +16,7 @@ import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.measure.Way;
+import org.cairnfield.curation.propose.Advice;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.EvidenceTable;
 import org.cairnfield.curation.propose.SplitProposals;
@@ -60,6 +62,13 @@ final class Results {
 	static Json proposals(FileRun run) {
 		return new Json().put("made", run.proposals().made()).put("unplaced", run.proposals().unplaced())
 				.put("gateReached", run.proposals().open());
+	}
+
+	private static String advice(EvidenceTable evidence) {
+		Map<Advice, Long> counts = evidence.all().stream().filter(Evidence::made)
+				.collect(Collectors.groupingBy(Evidence::advice, TreeMap::new, Collectors.counting()));
+		return counts.entrySet().stream().map(a -> a.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ' ' + a.getValue())
+				.collect(Collectors.joining(", "));
 	}
 
 	static void printProposals(FileRun run, PrintWriter out) {
@@ -129,7 +138,7 @@ final class Results {
 		return new Json().put("split", split).put("made", made.made()).put("unplaced", made.unplaced()).put("gateReached", made.open())
 				.put("noiseShare", made.noiseShare()).put("nearestDiffers", differing(evidence))
 				.put("withWarnings", evidence.all().stream().filter(e -> e.made() && !e.warnings().isEmpty()).count())
-				.put("effectBasis", evidence.basis());
+				.put("effectBasis", evidence.basis()).put("adviceRecord", evidence.adviceRecord());
 	}
 
 	private static long differing(EvidenceTable evidence) {
@@ -146,6 +155,7 @@ final class Results {
 				made.rule().threshold(), made.unplaced());
 		out.printf(Locale.ROOT, "             of %d the nearest labelled sample is in another cluster; effects %s%n", differing(evidence),
 				evidence.basis());
+		out.println("             advice: " + advice(evidence) + "; " + evidence.adviceRecord());
 		Map<Warning, Long> warnings = evidence.all().stream().filter(Evidence::made).flatMap(e -> e.warnings().stream())
 				.collect(Collectors.groupingBy(w -> w, TreeMap::new, Collectors.counting()));
 		out.println("             warnings: " + (warnings.isEmpty() ? "none" : warnings.entrySet().stream()

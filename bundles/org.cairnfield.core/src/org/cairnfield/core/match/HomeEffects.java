@@ -50,9 +50,15 @@ public final class HomeEffects {
 	 */
 	public record Effect(int asked, int affected, double changeMetres, double halfWidthMetres, int floorsWon, double comparisonsAdded) {
 
-		/** Whether the interval has 0 outside. */
-		public boolean isMeasurable() {
-			return affected > 0 && Math.abs(changeMetres) > halfWidthMetres;
+		/** Of the questions of both, which have no place in common. */
+		public Effect and(Effect other) {
+			if (asked == 0 || other.asked == 0) {
+				return asked == 0 ? other : this;
+			}
+			int all = asked + other.asked;
+			return new Effect(all, affected + other.affected, (changeMetres * asked + other.changeMetres * other.asked) / all,
+					Math.hypot(halfWidthMetres * asked, other.halfWidthMetres * other.asked) / all, floorsWon + other.floorsWon,
+					(comparisonsAdded * asked + other.comparisonsAdded * other.asked) / all);
 		}
 	}
 
@@ -111,18 +117,15 @@ public final class HomeEffects {
 	 * @param clusters      noise is left out of the search
 	 * @param wanted        homes of noise samples
 	 * @param fold          by sample; see {@link org.cairnfield.core.choose.PositionBlocks#folds}
-	 * @param mostQuestions more samples than this are asked about in equal steps
+	 * @param questions     samples that are asked about
 	 * @param seed          of {@link Search#cells}
 	 * @return an effect for each home, in their order
 	 */
-	public static List<Effect> of(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold, int mostQuestions,
+	public static List<Effect> of(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold, int[] questions,
 			long seed, Workers workers) {
 		if (wanted.isEmpty() || clusters.clusters() == 0) {
 			return wanted.stream().map(home -> new Effect(0, 0, Double.NaN, Double.NaN, 0, Double.NaN)).toList();
 		}
-		int n = signals.size();
-		int step = Math.max(1, (n + mostQuestions - 1) / mostQuestions);
-		int[] questions = IntStream.range(0, n).filter(s -> s % step == 0).toArray();
 		return new HomeEffects(signals, clusters, search, wanted, fold, seed, workers).ask(questions, workers);
 	}
 

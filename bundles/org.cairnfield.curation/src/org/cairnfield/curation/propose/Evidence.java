@@ -39,6 +39,11 @@ public record Evidence(SampleKey sample, int index, boolean made, int cluster, d
 		double placeErrorMetres, double placeScore, double overlap, double levelDeficitDb, double levelScatterDb,
 		double readingsScore, Outlook outlook, Set<Warning> warnings) {
 
+	/** Where it had best go. */
+	public Advice advice() {
+		return Advice.of(outlook, made, agrees());
+	}
+
 	/** The warnings that mark it, in the order of weight. */
 	public List<Warning> marks() {
 		return warnings.stream().filter(Warning::isMark).toList();

@@ -118,7 +118,7 @@ public final class Tables {
 				List.of("sample", "made", "cluster", "strength", "margin", "carrier", "nearest", "nearestCluster", "nearestAgrees",
 						"floorM", "carrierOnFloor", "clusterOnFloor", "floorVotes", "placeErrorM", "placeDoubt", "overlap",
 						"levelDeficitDb", "levelScatterDb", "readingsDoubt", "errorChangeM", "queriesAffected", "queries",
-						"comparisonsAdded", "warnings"),
+						"comparisonsAdded", "warnings", "nearestErrorChangeM", "poolErrorChangeM", "advice"),
 				evidence.stream().map(Tables::row));
 	}
 
@@ -127,7 +127,9 @@ public final class Tables {
 				name(e.nearest()), number(e.nearestCluster()), yes(e.agrees()), e.floorMetres(), yes(e.carrierOnFloor()),
 				e.clusterFloorShare(), e.floorVotes(), e.placeErrorMetres(), e.placeScore(), e.overlap(), e.levelDeficitDb(),
 				e.levelScatterDb(), e.readingsScore(), e.effect().errorChangeMetres(), e.effect().affected(), e.effect().queries(),
-				e.effect().comparisonsAdded(), e.warnings().stream().map(Warning::name).collect(Collectors.joining(" ")));
+				e.effect().comparisonsAdded(), e.warnings().stream().map(Warning::name).collect(Collectors.joining(" ")),
+				e.outlook().nearest().errorChangeMetres(), e.outlook().pool().errorChangeMetres(),
+				e.advice().name().toLowerCase(Locale.ROOT).replace('_', ' '));
 	}
 
 	private static String yes(boolean is) {

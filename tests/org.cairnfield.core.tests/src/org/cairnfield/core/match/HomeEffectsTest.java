@@ -54,7 +54,7 @@ class HomeEffectsTest {
 	}
 
 	private static List<Effect> effects(Search search, List<Home> homes) {
-		return HomeEffects.of(SIGNALS, CLUSTERS, search, homes, FOLD, MAP.size(), 1, Workers.inline());
+		return HomeEffects.of(SIGNALS, CLUSTERS, search, homes, FOLD, IntStream.range(0, MAP.size()).toArray(), 1, Workers.inline());
 	}
 
 	/** Error of each question against the labelled samples of other folds, and one more sample; by plain matching. */
@@ -120,7 +120,7 @@ class HomeEffectsTest {
 	@Test
 	void knowsNothingWhereNothingIsSplit() {
 		Clustering none = new Clustering(IntStream.generate(() -> -1).limit(MAP.size()).toArray(), null);
-		Effect effect = HomeEffects.of(SIGNALS, none, Search.USUAL, List.of(new Home(0, HomeEffects.POOL)), FOLD, 100, 1, Workers.inline()).get(0);
+		Effect effect = HomeEffects.of(SIGNALS, none, Search.USUAL, List.of(new Home(0, HomeEffects.POOL)), FOLD, new int[] { 1, 2 }, 1, Workers.inline()).get(0);
 		assertEquals(0, effect.asked());
 		assertTrue(Double.isNaN(effect.changeMetres()));
 	}
@@ -140,10 +140,27 @@ class HomeEffectsTest {
 		List<Home> twice = homes.stream().map(home -> new Home(2 * home.sample(), home.cluster())).toList();
 		Search search = new Search(false, 0, Search.MOST, false, Voting.NEAREST);
 		List<Effect> once = effects(search, homes);
-		List<Effect> again = HomeEffects.of(Signals.of(doubled), new Clustering(label, null), search, twice, fold, doubled.size(), 1, Workers.inline());
+		List<Effect> again = HomeEffects.of(Signals.of(doubled), new Clustering(label, null), search, twice, fold,
+				IntStream.range(0, doubled.size()).toArray(), 1, Workers.inline());
 		for (int h = 0; h < homes.size(); h++) {
 			assertEquals(once.get(h).changeMetres(), again.get(h).changeMetres(), 1e-9);
 			assertEquals(once.get(h).halfWidthMetres(), again.get(h).halfWidthMetres(), 1e-9);
+		}
+	}
+
+	@Test
+	void halvesOfTheQuestionsMakeTheWhole() {
+		List<Home> homes = homes();
+		List<Effect> all = effects(Search.USUAL, homes);
+		List<List<Effect>> halves = IntStream.range(0, 2).mapToObj(half -> HomeEffects.of(SIGNALS, CLUSTERS, Search.USUAL, homes, FOLD,
+				IntStream.range(0, MAP.size()).filter(s -> FOLD[s] % 2 == half).toArray(), 1, Workers.inline())).toList();
+		for (int h = 0; h < homes.size(); h++) {
+			Effect sum = halves.get(0).get(h).and(halves.get(1).get(h));
+			assertEquals(all.get(h).asked(), sum.asked());
+			assertEquals(all.get(h).affected(), sum.affected());
+			assertEquals(all.get(h).changeMetres(), sum.changeMetres(), 1e-12);
+			assertEquals(all.get(h).halfWidthMetres(), sum.halfWidthMetres(), 1e-12);
+			assertEquals(all.get(h).floorsWon(), sum.floorsWon());
 		}
 	}
 }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.propose.Advice;
 import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
@@ -36,12 +37,17 @@ final class EvidenceText {
 	/**
 	 * @param place    where the sample is said to be, for a person
 	 * @param standing may be null
-	 * @param basis    what the effect is computed from
+	 * @param basis    what the effects are computed from
+	 * @param record   how often the advice was right
 	 */
-	static List<Line> of(Evidence e, String place, Standing standing, String basis, ZoneId zone) {
+	static List<Line> of(Evidence e, String place, Standing standing, String basis, String record, ZoneId zone) {
 		EvidenceText text = new EvidenceText();
 		text.add(Style.TITLE, e.sample().sample() + "  " + place);
 		text.add(Style.PLAIN, "of survey " + e.sample().survey());
+		text.add(Style.QUESTION, "Advice: " + e.advice().text(e));
+		if (!record.isBlank()) {
+			text.plain("On this map %s.", record);
+		}
 		text.belongs(e);
 		text.place(e);
 		text.readings(e);
