@@ -66,7 +66,7 @@ final class Pairing {
 				String what = plan.roles[column] == ColumnRole.SITE ? "building" : "floor";
 				problem(plan, strict, new IntakeException(plan.file, 0, plan.called(column) + " counts up with every row, which would make a " + what
 						+ " of each: a spreadsheet may have filled it in by itself", "Say that the column is ignored and which " + what
-						+ " it is, or, where each row really is on a " + what + " of its own, that the column is the " + what));
+						+ " it is, or, where each row really has a " + what + " of its own, that the column is the " + what));
 			}
 			if (plan.part != FilePlan.Part.TABLE) {
 				continue;

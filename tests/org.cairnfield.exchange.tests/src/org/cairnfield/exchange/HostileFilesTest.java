@@ -142,7 +142,7 @@ class HostileFilesTest {
 		assertTrue(e.what().contains("more than 100 readings"), e.what());
 		StringBuilder sites = new StringBuilder("x,y,building,AP1\n");
 		for (int i = 0; i < 9; i++) {
-			sites.append("1,2,").append(i).append(",-60\n");
+			sites.append("1,2,").append(2 * i).append(",-60\n");
 		}
 		e = assertThrows(IntakeException.class, () -> read(small, file(folder, "sites.csv", sites.toString())));
 		assertTrue(e.what().contains("5 different buildings"), e.what());

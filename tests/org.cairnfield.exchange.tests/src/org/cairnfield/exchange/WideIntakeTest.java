@@ -98,7 +98,7 @@ class WideIntakeTest {
 	void refusesAPlaceThatCountsUpWithEveryRow(String column, String stem) throws IntakeException {
 		Path f = file(folder, "a.csv", filledIn(column, stem == null ? "" : stem, 9));
 		IntakeException e = assertThrows(IntakeException.class, () -> read(f));
-		assertTrue(e.getMessage().contains("column 3 (" + column + ") counts up with every row"), e.getMessage());
+		assertTrue(e.getMessage().contains("column 3 ('" + column + "') counts up with every row"), e.getMessage());
 		assertTrue(SurveyIntake.preview(List.of(f), IntakeOptions.GUESS).get(0).problems().get(0).contains("counts up with every row"));
 		assertEquals(9, read(IntakeOptions.GUESS.withRole(column, ColumnRole.IGNORED), f).map().size());
 		assertEquals(9, read(IntakeOptions.GUESS.withRole(column, column.equals("floor") ? ColumnRole.FLOOR : ColumnRole.SITE), f).map().size(), "as told");
