@@ -24,9 +24,10 @@ final class EffectWords {
 			return what + "; no sample is left to measure the effect with.";
 		}
 		String figures = String.format(Locale.ROOT,
-				"mean error %.2f m before, %.2f m after (95 %% of the change: %+.2f to %+.2f m); right floor %.1f %% before, %.1f %% after",
+				"mean error %.2f m before, %.2f m after (95 %% of the change: %+.2f to %+.2f m); right floor %.1f %% before, %.1f %% after"
+						+ " (%+.1f to %+.1f points)",
 				on.errorBeforeMetres(), on.errorAfterMetres(), on.errorChange().low(), on.errorChange().high(),
-				100 * on.rightFloorBefore(), 100 * on.rightFloorAfter());
+				100 * on.rightFloorBefore(), 100 * on.rightFloorAfter(), 100 * on.floorChange().low(), 100 * on.floorChange().high());
 		return String.format(Locale.ROOT, "%s. %s. On %,d held-out samples: %s.", what, verdict(on), on.questions(), figures);
 	}
 
