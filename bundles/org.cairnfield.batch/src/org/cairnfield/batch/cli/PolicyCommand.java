@@ -52,10 +52,7 @@ final class PolicyCommand extends ArchiveCommand {
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		if (changes()) {
 			ReviewPolicy wanted = audited(policyArgs.over(before(archive)));
-			SetReviewPolicyCommand command = new SetReviewPolicyCommand(archive.archive(), noSecond ? wanted.withSecond(Set.of()) : wanted);
-			if (command.canExecute()) {
-				command.execute();
-			}
+			new SetReviewPolicyCommand(archive.archive(), noSecond ? wanted.withSecond(Set.of()) : wanted).executeIfAnother();
 			record(archive);
 		}
 		ReviewPolicy policy = new PolicyArgs().policy(archive);

@@ -138,7 +138,7 @@ final class Results {
 		return new Json().put("split", split).put("made", made.made()).put("unplaced", made.unplaced()).put("gateReached", made.open())
 				.put("noiseShare", made.noiseShare()).put("nearestDiffers", differing(evidence))
 				.put("withWarnings", evidence.all().stream().filter(e -> e.made() && !e.warnings().isEmpty()).count())
-				.put("effectBasis", evidence.basis()).put("adviceRecord", evidence.adviceRecord());
+				.put("effectBasis", evidence.basis());
 	}
 
 	private static long differing(EvidenceTable evidence) {
@@ -155,7 +155,7 @@ final class Results {
 				made.rule().threshold(), made.unplaced());
 		out.printf(Locale.ROOT, "             of %d the nearest labelled sample is in another cluster; effects %s%n", differing(evidence),
 				evidence.basis());
-		out.println("             advice: " + advice(evidence) + "; " + evidence.adviceRecord());
+		out.println("             advice: " + advice(evidence));
 		Map<Warning, Long> warnings = evidence.all().stream().filter(Evidence::made).flatMap(e -> e.warnings().stream())
 				.collect(Collectors.groupingBy(w -> w, TreeMap::new, Collectors.counting()));
 		out.println("             warnings: " + (warnings.isEmpty() ? "none" : warnings.entrySet().stream()

@@ -49,17 +49,6 @@ public final class HomeEffects {
 	 * @param comparisonsAdded fingerprints compared more a query, mean
 	 */
 	public record Effect(int asked, int affected, double changeMetres, double halfWidthMetres, int floorsWon, double comparisonsAdded) {
-
-		/** Of the questions of both, which have no place in common. */
-		public Effect and(Effect other) {
-			if (asked == 0 || other.asked == 0) {
-				return asked == 0 ? other : this;
-			}
-			int all = asked + other.asked;
-			return new Effect(all, affected + other.affected, (changeMetres * asked + other.changeMetres * other.asked) / all,
-					Math.hypot(halfWidthMetres * asked, other.halfWidthMetres * other.asked) / all, floorsWon + other.floorsWon,
-					(comparisonsAdded * asked + other.comparisonsAdded * other.asked) / all);
-		}
 	}
 
 	private final Signals signals;

@@ -16,4 +16,11 @@ public final class SetReviewPolicyCommand extends FieldCommand {
 	protected String label(int changing) {
 		return "Set the review policy";
 	}
+
+	/** Sets the policy where the archive has another, outside any undo stack. */
+	public void executeIfAnother() {
+		if (canExecute()) {
+			execute();
+		}
+	}
 }

@@ -30,24 +30,15 @@ public enum Advice {
 		return own.isMeasurable() && own.errorChangeMetres() > 0 ? LEAVE_OUT : APPROVE;
 	}
 
-	/** What following it does to the mean error, compared with approving, by an outlook; metres. */
-	double changeMetres(Outlook outlook) {
-		return switch (this) {
-		case MOVE -> outlook.nearest().errorChangeMetres() - outlook.proposed().errorChangeMetres();
-		case LEAVE_OUT -> -outlook.proposed().errorChangeMetres();
-		default -> 0;
-		};
-	}
-
 	/** For a person, with the reason. */
 	public String text(Evidence e) {
 		return switch (this) {
-		case APPROVE -> "approve: " + (e.effect().isMeasurable() ? "positions get measurably better"
-				: e.effect().affected() == 0 ? "no position changes" : "no measurable change for the worse");
-		case MOVE -> "move to cluster " + e.nearestCluster() + ": positions are measurably better than with cluster " + e.cluster();
-		case LEAVE_OUT -> String.format(Locale.ROOT, "leave it out: it makes %d positions worse, by %.2f m on average", e.effect().affected(),
+		case APPROVE -> "approve; " + (e.effect().isMeasurable() ? "positions get measurably better"
+				: e.effect().affected() == 0 ? "no position changes" : "nothing measurable speaks against it");
+		case MOVE -> "move to cluster " + e.nearestCluster() + "; positions are measurably better than with cluster " + e.cluster();
+		case LEAVE_OUT -> String.format(Locale.ROOT, "leave it out; it makes %d positions worse, by %.2f m on average", e.effect().affected(),
 				e.effect().changeWhereAffectedMetres());
-		case NONE -> "nothing: no cluster is proposed";
+		case NONE -> "none; no cluster is proposed";
 		};
 	}
 }

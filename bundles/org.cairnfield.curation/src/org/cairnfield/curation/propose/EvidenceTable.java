@@ -27,13 +27,11 @@ public final class EvidenceTable {
 	private final List<Evidence> all;
 	private final Map<SampleKey, Evidence> bySample = new HashMap<>();
 	private final String basis;
-	private final String adviceRecord;
 	private final double farMetres;
 
-	private EvidenceTable(List<Evidence> all, String basis, String adviceRecord, double farMetres) {
+	private EvidenceTable(List<Evidence> all, String basis, double farMetres) {
 		this.all = List.copyOf(all);
 		this.basis = basis;
-		this.adviceRecord = adviceRecord;
 		this.farMetres = farMetres;
 		all.forEach(evidence -> bySample.put(evidence.sample(), evidence));
 	}
@@ -61,7 +59,7 @@ public final class EvidenceTable {
 				all.add(evidence(split, s, split.proposals().of(split.key(s)), nearest, floors, health, outlooks, tight));
 			}
 		}
-		return new EvidenceTable(all, outlooks.basis(), outlooks.adviceRecord(), floors.farMetres());
+		return new EvidenceTable(all, outlooks.basis(), floors.farMetres());
 	}
 
 	private static double tightMargin(Proposals proposals) {
@@ -131,11 +129,6 @@ public final class EvidenceTable {
 	/** What effects are computed from, for a person. */
 	public String basis() {
 		return basis;
-	}
-
-	/** How often {@link Advice} was right on this map, for a person. */
-	public String adviceRecord() {
-		return adviceRecord;
 	}
 
 	/** From how many metres a cluster counts as far: 99 % of clustered samples have a fellow at another point within it. */

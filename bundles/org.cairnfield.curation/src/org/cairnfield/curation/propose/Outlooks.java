@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.cairnfield.core.choose.PositionBlocks;
 import org.cairnfield.core.cluster.Clustering;
@@ -22,20 +21,10 @@ final class Outlooks {
 	private static final int MOST_QUESTIONS = 4000;
 
 	private final Map<Integer, Outlook> bySample = new HashMap<>();
-	private String basis = "";
-	private int departures;
-	private int better;
-	private int worse;
-	private double changeMetres;
+	private final String basis;
 
-	private Outlooks() {
-	}
-
-	/** What advice not to approve, given on one half of the training positions, did on the other half. */
-	String adviceRecord() {
-		return departures == 0 ? "on either half of the training positions it advised to approve all"
-				: String.format(Locale.ROOT, "advice not to approve, given %d times on one half of the training positions, was right %d times and wrong %d "
-						+ "times on the other half, and changed the mean error there by %+.3f m", departures, better, worse, changeMetres / 2);
+	private Outlooks(String basis) {
+		this.basis = basis;
 	}
 
 	/** What they are computed from, for a person. */
@@ -65,57 +54,21 @@ final class Outlooks {
 				}
 			}
 		}
-		int[] fold = PositionBlocks.of(split.map()).folds(FOLDS, split.seed());
-		List<List<HomeEffects.Effect>> halves = new ArrayList<>();
-		for (int half = 0; half < 2; half++) {
-			halves.add(HomeEffects.of(Signals.of(split.map()), clustering, split.search(), homes, fold, questions(fold, half), split.seed(), workers));
-		}
-		Outlooks outlooks = new Outlooks();
+		int step = Math.max(1, (clustering.size() + MOST_QUESTIONS - 1) / MOST_QUESTIONS);
+		int[] questions = IntStream.range(0, clustering.size()).filter(s -> s % step == 0).toArray();
+		List<HomeEffects.Effect> effects = HomeEffects.of(Signals.of(split.map()), clustering, split.search(), homes,
+				PositionBlocks.of(split.map()).folds(FOLDS, split.seed()), questions, split.seed(), workers);
+		Outlooks outlooks = new Outlooks(String.format(Locale.ROOT,
+				"from %d training positions, blocks of them held out in turn; each sample alone, compared with leaving it out", questions.length));
 		for (int s = 0; s < clustering.size(); s++) {
-			if (place.containsKey(new Home(s, HomeEffects.POOL))) {
-				Integer own = proposed.containsKey(s) ? place.get(new Home(s, proposed.get(s))) : null;
-				int other = place.get(new Home(s, clustering.label(nearest.sample(s))));
-				int pool = place.get(new Home(s, HomeEffects.POOL));
-				outlooks.add(s, outlook(h -> halves.get(0).get(h).and(halves.get(1).get(h)), own, other, pool));
-				if (own != null) {
-					outlooks.tryAdvice(outlook(halves.get(0)::get, own, other, pool), outlook(halves.get(1)::get, own, other, pool), own == other);
-				}
+			Integer pool = place.get(new Home(s, HomeEffects.POOL));
+			if (pool != null) {
+				Effect own = proposed.containsKey(s) ? Effect.of(effects.get(place.get(new Home(s, proposed.get(s))))) : Effect.UNKNOWN;
+				Effect other = Effect.of(effects.get(place.get(new Home(s, clustering.label(nearest.sample(s))))));
+				outlooks.bySample.put(s, new Outlook(own, other, Effect.of(effects.get(pool))));
 			}
 		}
-		int asked = halves.stream().flatMap(List::stream).mapToInt(HomeEffects.Effect::asked).max().orElse(0) == 0 ? 0
-				: outlooks.bySample.values().stream().mapToInt(o -> o.pool().queries()).max().orElse(0);
-		outlooks.basis = String.format(Locale.ROOT,
-				"from %d training positions, blocks of them held out in turn; each sample alone, compared with leaving it out", asked);
 		return outlooks;
-	}
-
-	/** Those of every second fold, in equal steps. */
-	private static int[] questions(int[] fold, int half) {
-		int step = Math.max(1, (fold.length + MOST_QUESTIONS - 1) / MOST_QUESTIONS);
-		return IntStream.range(0, fold.length).filter(s -> s % step == 0 && fold[s] % 2 == half).toArray();
-	}
-
-	private static Outlook outlook(IntFunction<HomeEffects.Effect> effects, Integer own, int nearest, int pool) {
-		return new Outlook(own == null ? Effect.UNKNOWN : Effect.of(effects.apply(own)), Effect.of(effects.apply(nearest)),
-				Effect.of(effects.apply(pool)));
-	}
-
-	private void add(int sample, Outlook outlook) {
-		bySample.put(sample, outlook);
-	}
-
-	/** Advice to depart from approving, made on one half of the positions, is judged on the other. */
-	private void tryAdvice(Outlook one, Outlook other, boolean agrees) {
-		for (Outlook[] pair : new Outlook[][] { { one, other }, { other, one } }) {
-			Advice advice = Advice.of(pair[0], true, agrees);
-			if (advice != Advice.APPROVE) {
-				departures++;
-				double change = advice.changeMetres(pair[1]);
-				changeMetres += change;
-				better += change < 0 ? 1 : 0;
-				worse += change > 0 ? 1 : 0;
-			}
-		}
 	}
 
 	private static void add(Home home, Map<Home, Integer> place, List<Home> homes) {

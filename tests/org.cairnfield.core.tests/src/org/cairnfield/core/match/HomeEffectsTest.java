@@ -147,20 +147,4 @@ class HomeEffectsTest {
 			assertEquals(once.get(h).halfWidthMetres(), again.get(h).halfWidthMetres(), 1e-9);
 		}
 	}
-
-	@Test
-	void halvesOfTheQuestionsMakeTheWhole() {
-		List<Home> homes = homes();
-		List<Effect> all = effects(Search.USUAL, homes);
-		List<List<Effect>> halves = IntStream.range(0, 2).mapToObj(half -> HomeEffects.of(SIGNALS, CLUSTERS, Search.USUAL, homes, FOLD,
-				IntStream.range(0, MAP.size()).filter(s -> FOLD[s] % 2 == half).toArray(), 1, Workers.inline())).toList();
-		for (int h = 0; h < homes.size(); h++) {
-			Effect sum = halves.get(0).get(h).and(halves.get(1).get(h));
-			assertEquals(all.get(h).asked(), sum.asked());
-			assertEquals(all.get(h).affected(), sum.affected());
-			assertEquals(all.get(h).changeMetres(), sum.changeMetres(), 1e-12);
-			assertEquals(all.get(h).halfWidthMetres(), sum.halfWidthMetres(), 1e-12);
-			assertEquals(all.get(h).floorsWon(), sum.floorsWon());
-		}
-	}
 }

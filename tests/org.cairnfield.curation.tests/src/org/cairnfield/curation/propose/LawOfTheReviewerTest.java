@@ -62,9 +62,9 @@ class LawOfTheReviewerTest {
 		double mean = Arrays.stream(difference).average().orElseThrow();
 		double half = 1.96 * Math.sqrt(Arrays.stream(difference).map(d -> (d - mean) * (d - mean)).sum()) / test.size();
 		System.out.printf(Locale.ROOT, "%s: advice followed %.3f m (%d departures), approve all %.3f m, difference %+.3f ± %.3f m; compared %.2f %% to %.2f %%;"
-				+ " right floor %.2f %% to %.2f %%; pool all %s; reject all %s; %s%n", set.name(), advised.mean(), departures, approved.mean(), mean, half,
+				+ " right floor %.2f %% to %.2f %%; pool all %s; reject all %s%n", set.name(), advised.mean(), departures, approved.mean(), mean, half,
 				100 * advised.compared, 100 * approved.compared, 100 * advised.rightFloor, 100 * approved.rightFloor,
-				text(judge(table, e -> HomeEffects.POOL)), text(judge(table, e -> Clustering.NOISE)), table.adviceRecord());
+				text(judge(table, e -> HomeEffects.POOL)), text(judge(table, e -> Clustering.NOISE)));
 		assertTrue(mean <= half, () -> set.name() + " is worse by " + mean + " ± " + half + " m");
 		return advised.mean() / approved.mean();
 	}

@@ -72,7 +72,7 @@ final class EvidencePane implements DeskListener {
 			return;
 		}
 		write(EvidenceText.of(evidence, place(evidence), standing, desk.review().evidence().table().basis(),
-				desk.review().evidence().table().adviceRecord(), ZoneId.systemDefault()));
+				ZoneId.systemDefault()));
 	}
 
 	private String place(Evidence evidence) {

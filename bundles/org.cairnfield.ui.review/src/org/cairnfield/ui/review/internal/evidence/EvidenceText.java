@@ -38,16 +38,12 @@ final class EvidenceText {
 	 * @param place    where the sample is said to be, for a person
 	 * @param standing may be null
 	 * @param basis    what the effects are computed from
-	 * @param record   how often the advice was right
 	 */
-	static List<Line> of(Evidence e, String place, Standing standing, String basis, String record, ZoneId zone) {
+	static List<Line> of(Evidence e, String place, Standing standing, String basis, ZoneId zone) {
 		EvidenceText text = new EvidenceText();
 		text.add(Style.TITLE, e.sample().sample() + "  " + place);
 		text.add(Style.PLAIN, "of survey " + e.sample().survey());
 		text.add(Style.QUESTION, "Advice: " + e.advice().text(e));
-		if (!record.isBlank()) {
-			text.plain("On this map %s.", record);
-		}
 		text.belongs(e);
 		text.place(e);
 		text.readings(e);
