@@ -18,7 +18,7 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.Waivers;
-import org.cairnfield.curation.selftest.SelfTests;
+import org.cairnfield.curation.internal.selftest.SelfTests;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelFactory;
 

@@ -10,8 +10,8 @@ import org.cairnfield.curation.rules.RuleResult;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
-import org.cairnfield.curation.selftest.Expectation;
-import org.cairnfield.curation.selftest.SelfTests;
+import org.cairnfield.curation.internal.selftest.Expectation;
+import org.cairnfield.curation.internal.selftest.SelfTests;
 
 /** Severity and remedy of findings, by the precision that the rule is to be expected to have where it found them. */
 public final class Judgement {

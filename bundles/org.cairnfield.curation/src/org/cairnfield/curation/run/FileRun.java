@@ -16,7 +16,7 @@ import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
-import org.cairnfield.curation.rules.sample.FewReadingsRule;
+import org.cairnfield.curation.internal.rules.sample.FewReadingsRule;
 import org.cairnfield.curation.split.AddSplitsCommand;
 import org.cairnfield.curation.split.KDistanceCurve;
 import org.cairnfield.curation.split.SplitMaker;

@@ -17,7 +17,7 @@ import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
-import org.cairnfield.curation.selftest.SelfTests;
+import org.cairnfield.curation.internal.selftest.SelfTests;
 import org.cairnfield.exchange.IntakeException;
 import org.junit.jupiter.api.Test;
 

@@ -14,8 +14,8 @@ import org.cairnfield.core.simulate.MarrowQuay;
 import org.cairnfield.core.simulate.SimulatedArchive;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
-import org.cairnfield.curation.selftest.Expectation;
-import org.cairnfield.curation.selftest.SelfTests;
+import org.cairnfield.curation.internal.selftest.Expectation;
+import org.cairnfield.curation.internal.selftest.SelfTests;
 import org.junit.jupiter.api.Test;
 
 /**

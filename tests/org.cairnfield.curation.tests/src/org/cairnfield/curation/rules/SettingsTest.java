@@ -9,8 +9,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
-import org.cairnfield.curation.rules.sample.FewReadingsRule;
-import org.cairnfield.curation.rules.sample.JumpRule;
+import org.cairnfield.curation.internal.rules.sample.FewReadingsRule;
+import org.cairnfield.curation.internal.rules.sample.JumpRule;
 import org.junit.jupiter.api.Test;
 
 class SettingsTest {

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
-import org.cairnfield.curation.rules.sample.FewReadingsRule;
+import org.cairnfield.curation.internal.rules.sample.FewReadingsRule;
 import org.junit.jupiter.api.Test;
 
 class WaiversTest {

@@ -1,0 +1,184 @@
+package org.cairnfield.curation.internal.rules.accesspoint;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.KolmogorovSmirnov;
+import org.cairnfield.core.stats.Median;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
+import org.cairnfield.curation.internal.rules.evidence.Doubles;
+import org.cairnfield.curation.internal.rules.evidence.Epochs;
+import org.cairnfield.curation.internal.rules.evidence.Spots;
+
+/**
+ * Access points that hang elsewhere than in the campaign before. Two things must come together: at the places surveyed
+ * both times its levels changed by more than those of the site's access points do (two-sample test of Kolmogorov and
+ * Smirnov on the absolute differences, its level divided by how many access points are tested), and where it is
+ * loudest lies elsewhere.
+ */
+public final class MovedRule extends DescribedRule {
+
+	public static final Parameter ALPHA = Parameter.number("alpha", "level of the test, over all access points of a site",
+			0.001, 1e-9, 0.2, "");
+	public static final Parameter CHANGE = Parameter.number("change-db", "middle change of level at the same places", 7, 1, 40,
+			"dB");
+	public static final Parameter TIMES = Parameter.number("times-usual", "times the change of the site's access points", 1.5,
+			1, 10, "");
+	public static final Parameter METRES = Parameter.number("moved-metres", "how far its loudest place has moved", 8, 1, 500,
+			"m");
+
+	private static final int FEWEST_PLACES = 8;
+	private static final int FEWEST_PAIRS = 20;
+	private static final int FEWEST_LOUD = 3;
+	/** Levels so far below the loudest still count for where it hangs. */
+	private static final double WITHIN_DB = 12;
+
+	public MovedRule() {
+		super("moved-access-point", "An access point that was moved",
+				"Samples from before the move describe a world that is gone, and contradict those from after it.",
+				Severity.WARNING, Topic.ACCESS_POINT, Scope.SITE, ALPHA, CHANGE, TIMES, METRES);
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		Epochs epochs = Epochs.of(input);
+		if (epochs.all().size() < 2) {
+			return Outcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
+		}
+		List<Finding> findings = new ArrayList<>();
+		int places = 0;
+		for (int later = 1; later < epochs.all().size(); later++) {
+			SeasonPair pair = SeasonPair.of(input, later);
+			places = Math.max(places, pair.size());
+			if (pair.size() >= FEWEST_PAIRS) {
+				compare(input, settings, pair, epochs, later, findings);
+			}
+		}
+		return places < FEWEST_PAIRS
+				? Outcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at two dates")
+				: Outcome.found(findings);
+	}
+
+	private void compare(RuleInput input, Settings settings, SeasonPair pair, Epochs epochs, int later,
+			List<Finding> findings) {
+		int n = input.map().map().accessPointCount();
+		double[][] changes = pair.changes();
+		Doubles all = new Doubles();
+		int tested = 0;
+		for (int a = 0; a < n; a++) {
+			for (double change : changes[a]) {
+				all.add(change);
+			}
+			tested += changes[a].length >= FEWEST_PLACES ? 1 : 0;
+		}
+		double[] usual = all.toArray();
+		double least = Math.max(settings.of(CHANGE), settings.of(TIMES) * Median.of(usual));
+		Walking walking = Walking.of(input);
+		for (int a = 0; a < n; a++) {
+			if (changes[a].length < FEWEST_PLACES || walking.is(a) || !pair.isHeardWellInBoth(a, FEWEST_LOUD)) {
+				continue;
+			}
+			double change = Median.of(changes[a]);
+			if (pair.isStuck(a) || change < least
+					|| !KolmogorovSmirnov.differ(changes[a], usual, settings.of(ALPHA) / tested)) {
+				continue;
+			}
+			Loudest then = Loudest.of(input, pair, a, true);
+			Loudest now = Loudest.of(input, pair, a, false);
+			if (then.floor != now.floor || then.metresTo(now) >= settings.of(METRES)) {
+				findings.add(finding(input, epochs, later, a, changes[a], usual, change, then, now));
+			}
+		}
+	}
+
+	/** Where an access point is loudest: centroid weighted by amplitude, on its loudest floor, among places of a pair. */
+	private record Loudest(int floor, double x, double y, double dbm) {
+
+		static Loudest of(RuleInput input, SeasonPair pair, int a, boolean then) {
+			RadioMap map = Spots.of(input).map();
+			Map<Integer, Doubles> byFloor = new TreeMap<>();
+			for (int p = 0; p < pair.size(); p++) {
+				byFloor.computeIfAbsent(map.floor(then ? pair.spotThen(p) : pair.spotNow(p)), f -> new Doubles())
+						.add(then ? pair.levelThen(p, a) : pair.levelNow(p, a));
+			}
+			double top = Double.NEGATIVE_INFINITY;
+			int floor = 0;
+			for (Map.Entry<Integer, Doubles> each : byFloor.entrySet()) {
+				double[] levels = each.getValue().toArray();
+				Arrays.sort(levels);
+				// The third loudest: one sample with a wrong floor must not decide.
+				double third = levels[Math.max(0, levels.length - FEWEST_LOUD)];
+				if (third > top) {
+					top = third;
+					floor = each.getKey();
+				}
+			}
+			double sum = 0;
+			double x = 0;
+			double y = 0;
+			for (int p = 0; p < pair.size(); p++) {
+				int spot = then ? pair.spotThen(p) : pair.spotNow(p);
+				double level = then ? pair.levelThen(p, a) : pair.levelNow(p, a);
+				if (map.floor(spot) == floor && level >= top - WITHIN_DB) {
+					double weight = Math.pow(10, level / 20);
+					sum += weight;
+					x += weight * map.x(spot);
+					y += weight * map.y(spot);
+				}
+			}
+			return new Loudest(floor, x / sum, y / sum, top);
+		}
+
+		double metresTo(Loudest other) {
+			return Math.hypot(x - other.x, y - other.y);
+		}
+
+		String words() {
+			return String.format(Locale.ROOT, "floor %d %s", floor, Words.place(x, y));
+		}
+	}
+
+	private Finding finding(RuleInput input, Epochs epochs, int later, int a, double[] changes, double[] usual,
+			double change, Loudest then, Loudest now) {
+		SurveyedMap map = input.map();
+		String address = map.map().accessPoints().get(a);
+		AccessPoints heard = AccessPoints.of(input);
+		List<Remedy.Reading> old = new ArrayList<>();
+		for (int i = 0; i < heard.heardBy(a); i++) {
+			int s = heard.sample(a, i);
+			int epoch = epochs.ofSurvey(map.survey(s));
+			if (epoch >= 0 && epoch < later) {
+				old.add(new Remedy.Reading(map.sampleId(s), address));
+			}
+		}
+		double usualDb = Median.of(usual);
+		String message = String.format(Locale.ROOT,
+				"%s was loudest at %s on %s and at %s on %s; at %d places surveyed both times its level changed by %s in"
+						+ " the middle, that of others by %s.",
+				address, then.words(), epochs.all().get(later - 1).last(), now.words(), epochs.all().get(later).first(),
+				changes.length, Words.decibels(change), Words.decibels(usualDb));
+		return Finding.of(this).message(message).about(new Subject.OfAccessPoint(address), map.siteNamed(input.unit()))
+				.figure("places", changes.length, "").figure("change", change, "dB").figure("usual change", usualDb, "dB")
+				.figure("moved", then.metresTo(now), "m").figure("floors", now.floor - then.floor, "")
+				.figure("statistic", KolmogorovSmirnov.statistic(changes, usual), "")
+				.remedy(new Remedy.DropReadings(old, "from before " + address + " was moved")).build();
+	}
+}

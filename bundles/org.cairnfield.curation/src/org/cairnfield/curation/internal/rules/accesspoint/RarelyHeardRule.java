@@ -1,0 +1,82 @@
+package org.cairnfield.curation.internal.rules.accesspoint;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
+import org.cairnfield.curation.internal.rules.evidence.Spots;
+import org.cairnfield.model.values.Count;
+
+/** Access points heard at too few places to help, and those in the list that nobody heard. */
+public final class RarelyHeardRule extends DescribedRule {
+
+	public static final Parameter FEWEST = Parameter.count("fewest-places", "places at which it should be heard", 3, 1,
+			1000);
+
+	public RarelyHeardRule() {
+		super("rarely-heard", "Access points heard hardly ever",
+				"What is heard at one or two places is often a passing phone or a far-off neighbour; it costs comparisons and"
+						+ " tells little.",
+				Severity.NOTE, Topic.ACCESS_POINT, Scope.ARCHIVE, FEWEST);
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		SurveyedMap map = input.map();
+		AccessPoints heard = AccessPoints.of(input);
+		Spots spots = Spots.of(input);
+		Set<String> never = new TreeSet<>();
+		Set<String> rarely = new TreeSet<>();
+		int once = 0;
+		for (int a = 0; a < map.map().accessPointCount(); a++) {
+			String name = map.map().accessPoints().get(a);
+			if (map.isSetAside(name)) {
+				continue;
+			}
+			Set<Integer> places = new HashSet<>();
+			for (int i = 0; i < heard.heardBy(a) && places.size() < settings.countOf(FEWEST); i++) {
+				places.add(spots.placeOf(spots.spotOf(heard.sample(a, i))));
+			}
+			if (places.isEmpty()) {
+				never.add(name);
+			} else if (places.size() < settings.countOf(FEWEST)) {
+				rarely.add(name);
+				once += heard.heardBy(a) == 1 ? 1 : 0;
+			}
+		}
+		List<Finding> findings = new ArrayList<>();
+		if (!rarely.isEmpty()) {
+			findings.add(finding(rarely, String.format(Locale.ROOT, "%s heard at fewer than %d places, %d of them in one"
+					+ " sample only: %s.", Count.of(rarely.size(), "access point"), settings.countOf(FEWEST), once,
+					Words.list(rarely)), "heard at too few places"));
+		}
+		if (!never.isEmpty()) {
+			findings.add(finding(never, String.format(Locale.ROOT, "%s never heard: %s.",
+					Count.of(never.size(), "access point"), Words.list(never)), "never heard"));
+		}
+		return Outcome.found(findings);
+	}
+
+	private Finding finding(Set<String> names, String message, String reason) {
+		return Finding.of(this).message(message).about(names.stream().map(Subject.OfAccessPoint::new).toList())
+				.figure("access points", names.size(), "")
+				.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(names), reason)).build();
+	}
+}

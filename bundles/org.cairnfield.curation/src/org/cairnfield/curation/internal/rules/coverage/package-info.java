@@ -1,0 +1,2 @@
+/** Rules about what of a floor nobody surveyed. */
+package org.cairnfield.curation.internal.rules.coverage;

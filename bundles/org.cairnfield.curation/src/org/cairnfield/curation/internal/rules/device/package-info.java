@@ -1,0 +1,2 @@
+/** Rules about the devices that recorded surveys. */
+package org.cairnfield.curation.internal.rules.device;

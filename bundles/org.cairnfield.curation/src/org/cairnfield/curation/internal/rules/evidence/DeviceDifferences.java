@@ -1,0 +1,74 @@
+package org.cairnfield.curation.internal.rules.evidence;
+
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
+import org.cairnfield.curation.rules.RuleInput;
+
+/**
+ * How much more one device reads than another, in dB, at places where both stood: one value a place, the middle over
+ * access points that both heard. Offsets already known are taken out. Only levels that are strong on average count,
+ * as cutting off what one device no longer hears would hide part of the difference.
+ */
+public final class DeviceDifferences {
+
+	private static final double STRONG_DBM = -75;
+	private static final int FEWEST_SHARED = 2;
+
+	private final Spots spots;
+	private final PlacePairs pairs;
+	private final int reference;
+	private final int[] samples;
+
+	/** @param metres how near two spots must be to count as one place */
+	public DeviceDifferences(RuleInput input, double metres) {
+		spots = Spots.of(input);
+		pairs = new PlacePairs(input, metres);
+		RadioMap map = input.map().map();
+		samples = new int[map.devices().size()];
+		for (int s = 0; s < map.size(); s++) {
+			if (map.device(s) != RadioMap.NO_DEVICE) {
+				samples[map.device(s)]++;
+			}
+		}
+		int most = samples.length == 0 ? RadioMap.NO_DEVICE : 0;
+		for (int d = 1; d < samples.length; d++) {
+			// The name decides between equals, so that order in the map does not.
+			boolean first = samples[d] == samples[most] && map.devices().get(d).compareTo(map.devices().get(most)) < 0;
+			most = samples[d] > samples[most] || first ? d : most;
+		}
+		reference = most;
+	}
+
+	/** The device with most samples, or {@link RadioMap#NO_DEVICE}; others are compared with it. */
+	public int reference() {
+		return reference;
+	}
+
+	/** Samples of a device. */
+	public int samples(int device) {
+		return samples[device];
+	}
+
+	/** What a device reads more than the reference, in dB, one value a place. */
+	public double[] of(int device) {
+		RadioMap map = spots.map();
+		Doubles differences = new Doubles();
+		for (int s = 0; s < spots.size(); s++) {
+			int other = spots.deviceOf(s) != device ? -1 : pairs.nearest(s, o -> spots.deviceOf(o) == reference);
+			if (other < 0) {
+				continue;
+			}
+			Doubles shared = new Doubles();
+			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				int level = map.rssiDbm(other, map.accessPoint(k), 1);
+				if (level != 1 && (level + map.rssiDbm(k)) / 2.0 >= STRONG_DBM) {
+					shared.add(map.rssiDbm(k) - level);
+				}
+			}
+			if (shared.size() >= FEWEST_SHARED) {
+				differences.add(Median.of(shared.toArray()));
+			}
+		}
+		return differences.toArray();
+	}
+}

@@ -1,0 +1,70 @@
+package org.cairnfield.curation.internal.rules.place;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.cairnfield.core.stats.Median;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.internal.rules.evidence.SignalNeighbours;
+import org.cairnfield.model.values.Count;
+
+/**
+ * A stretch of a survey in which x and y were exchanged. A single sample may fit better that way by chance; three in a
+ * row that all do, by metres and by half, hardly.
+ */
+public final class SwappedAxesRule extends DescribedRule {
+
+	public static final Parameter GAIN = Parameter.number("gain-metres", "how much nearer its neighbours must be", 4, 1, 50,
+			"m");
+	public static final Parameter FEWEST = Parameter.count("fewest-places", "places in a row", 3, 1, 1000);
+
+	public SwappedAxesRule() {
+		super("swapped-axes", "x and y exchanged",
+				"A stretch noted with x and y exchanged puts whole corridors in the wrong part of the floor.", Severity.ERROR,
+				Topic.SAMPLE, Scope.SITE, GAIN, FEWEST);
+	}
+
+	@Override
+	public void prepare(RuleInput input, Workers workers) {
+		SignalNeighbours.of(input, workers);
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		List<Finding> findings = new ArrayList<>();
+		for (SwappedAxes.Group group : new SwappedAxes(input, settings.of(GAIN), settings.countOf(FEWEST), workers)
+				.groups()) {
+			findings.add(finding(input.map(), group));
+		}
+		return Outcome.found(findings);
+	}
+
+	private Finding finding(SurveyedMap map, SwappedAxes.Group group) {
+		int[] samples = group.samples();
+		double asNoted = Median.of(group.asNoted());
+		double exchanged = Median.of(group.exchanged());
+		String survey = map.surveys().get(map.survey(samples[0])).id();
+		String message = String.format(Locale.ROOT,
+				"%s in a row of %s on floor %d, %s to %s: samples that hear the same lie %s from where they are noted, and"
+						+ " %s with x and y exchanged.",
+				Count.of(samples.length, "sample"), survey, map.map().floor(samples[0]), map.sampleId(samples[0]),
+				map.sampleId(samples[samples.length - 1]), Words.metres(asNoted), Words.metres(exchanged));
+		return Finding.of(this).message(message).about(map.subjects(samples))
+				.beside(List.of(new Subject.OfSurvey(survey))).figure("samples", samples.length, "")
+				.figure("as noted", asNoted, "m").figure("exchanged", exchanged, "m")
+				.remedy(new Remedy.SwapAxes(map.ids(samples))).build();
+	}
+}

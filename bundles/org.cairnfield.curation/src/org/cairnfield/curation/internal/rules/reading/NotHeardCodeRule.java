@@ -1,0 +1,85 @@
+package org.cairnfield.curation.internal.rules.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.model.values.Count;
+
+/**
+ * A level at the end of the scale that occurs far more often than those beside it: a code for "not heard" that intake
+ * took for a level. Writing −100, −105 or −110 for what was not heard is common practice; noise in a real receiver
+ * spreads levels over several dB.
+ */
+public final class NotHeardCodeRule extends DescribedRule {
+
+	public static final Parameter TIMES = Parameter.number("times", "how many times as often as any level within 3 dB", 8,
+			2, 1000, "");
+	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings at that level", 20, 2, 100_000);
+	public static final Parameter BELOW = Parameter.number("below-dbm", "levels looked at, beside 0 and -1 dBm", -92, -120,
+			-80, "dBm");
+
+	private static final int AROUND_DB = 3;
+	private static final int FEWEST_ACCESS_POINTS = 3;
+
+	public NotHeardCodeRule() {
+		super("not-heard-code", "A code for not heard among the levels",
+				"What stands for “not heard” in some rows counts as a weak level in others: samples look alike that heard"
+						+ " nothing in common.",
+				Severity.ERROR, Topic.READING, Scope.SURVEY, TIMES, FEWEST, BELOW);
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		LevelCounts counts = LevelCounts.of(input);
+		List<Finding> findings = new ArrayList<>();
+		for (int level = RadioMap.LOWEST_RSSI_DBM; level <= RadioMap.HIGHEST_RSSI_DBM; level++) {
+			boolean atAnEnd = level <= settings.of(BELOW) || level >= -1;
+			int around = counts.mostAround(level, AROUND_DB);
+			if (atAnEnd && counts.at(level) >= settings.countOf(FEWEST)
+					&& counts.at(level) >= settings.of(TIMES) * Math.max(1, around)) {
+				Selected coded = at(level, input);
+				if (coded.addresses().size() >= FEWEST_ACCESS_POINTS) {
+					findings.add(finding(input, level, coded, around));
+				}
+			}
+		}
+		return Outcome.found(findings);
+	}
+
+	private static Selected at(int level, RuleInput input) {
+		Selected coded = new Selected(input.map());
+		RadioMap map = input.map().map();
+		for (int s = 0; s < map.size(); s++) {
+			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				if (map.rssiDbm(k) == level) {
+					coded.add(s, k);
+				}
+			}
+		}
+		return coded;
+	}
+
+	private Finding finding(RuleInput input, int level, Selected coded, int around) {
+		String message = String.format(Locale.ROOT,
+				"%d dBm occurs %s in %s of %s, of %s; no level within %d dB occurs more than %s. It looks like a code"
+						+ " for not heard.",
+				level, Count.of(coded.size(), "time"), Count.of(coded.samples().length, "sample"), input.unit(),
+				Count.of(coded.addresses().size(), "access point"), AROUND_DB, Count.of(around, "time"));
+		return Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit())).about(coded.subjects())
+				.figure("level", level, "dBm").figure("readings", coded.size(), "")
+				.figure("most at a level beside it", around, "")
+				.remedy(coded.drop(level + " dBm stands for not heard")).build();
+	}
+}

@@ -1,0 +1,87 @@
+package org.cairnfield.curation.internal.rules.reading;
+
+import java.util.List;
+import java.util.Locale;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.model.values.Count;
+
+/**
+ * Levels piled up at the highest one of a survey. Strong levels get rarer with every dB, as they need a shorter
+ * distance; a receiver at its limit shows the opposite.
+ */
+public final class SaturatedRule extends DescribedRule {
+
+	public static final Parameter TIMES = Parameter.number("times", "how many times as often as any of the 3 levels below",
+			3, 1.5, 100, "");
+	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings at the highest level", 20, 2,
+			100_000);
+	public static final Parameter ABOVE = Parameter.number("above-dbm", "a receiver is not at its limit below", -60, -80, 0,
+			"dBm");
+
+	private static final int BELOW_DB = 3;
+	private static final double STRAYS = 0.1;
+	private static final int FEWEST_ACCESS_POINTS = 3;
+
+	public SaturatedRule() {
+		super("saturated-levels", "Levels at the receiver's upper limit",
+				"Where the receiver reads its highest level, the true one is not known: places near the access point cannot"
+						+ " be told apart.",
+				Severity.NOTE, Topic.READING, Scope.SURVEY, TIMES, FEWEST, ABOVE);
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		LevelCounts counts = LevelCounts.of(input);
+		int limit = limit(counts, settings);
+		if (limit > RadioMap.HIGHEST_RSSI_DBM) {
+			return Outcome.found(List.of());
+		}
+		int at = counts.at(limit);
+		int below = counts.mostAround(limit, BELOW_DB);
+		Selected top = new Selected(input.map());
+		RadioMap map = input.map().map();
+		for (int s = 0; s < map.size(); s++) {
+			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+				if (map.rssiDbm(k) == limit) {
+					top.add(s, k);
+				}
+			}
+		}
+		if (top.addresses().size() < FEWEST_ACCESS_POINTS) {
+			return Outcome.found(List.of());
+		}
+		String message = String.format(Locale.ROOT,
+				"%s of %s read %d dBm, the highest level there but for strays, of %s; the levels just below occur at most"
+						+ " %s each.",
+				Count.of(at, "reading"), input.unit(), limit, Count.of(top.addresses().size(), "access point"),
+				Count.of(below, "time"));
+		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
+				.beside(top.accessPoints()).beside(top.subjects()).figure("level", limit, "dBm")
+				.figure("readings", at, "").figure("most at a level below", below, "").build()));
+	}
+
+	/** The level at which readings pile up with hardly any above, or one above the range. */
+	private static int limit(LevelCounts counts, Settings settings) {
+		int above = 0;
+		for (int level = RadioMap.HIGHEST_RSSI_DBM; level >= settings.of(ABOVE); level--) {
+			int at = counts.at(level);
+			if (at >= settings.countOf(FEWEST) && above <= STRAYS * at
+					&& at >= settings.of(TIMES) * Math.max(1, counts.mostAround(level, BELOW_DB))) {
+				return level;
+			}
+			above += at;
+		}
+		return RadioMap.HIGHEST_RSSI_DBM + 1;
+	}
+}

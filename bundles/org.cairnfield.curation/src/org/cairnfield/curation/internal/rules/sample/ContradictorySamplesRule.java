@@ -1,0 +1,104 @@
+package org.cairnfield.curation.internal.rules.sample;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.stats.Median;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.internal.rules.evidence.Doubles;
+import org.cairnfield.curation.internal.rules.evidence.Sequence;
+import org.cairnfield.curation.internal.rules.evidence.Spots;
+
+/**
+ * Samples of one device at the same place and time that heard different things: few access points in common, or levels
+ * apart by more than noise. The middle difference of two scans is about 3 dB at a noise of 3 dB each.
+ */
+public final class ContradictorySamplesRule extends DescribedRule {
+
+	public static final Parameter SECONDS = Parameter.number("within-seconds", "taken for the same time", 1, 0, 60, "s");
+	public static final Parameter APART = Parameter.number("apart-db", "middle difference over access points both heard", 8,
+			3, 60, "dB");
+	public static final Parameter OVERLAP = Parameter.share("least-overlap",
+			"share of access points that both should hear", 0.3);
+
+	private static final int FEWEST = 3;
+
+	public ContradictorySamplesRule() {
+		super("contradictory-samples", "Same place, same time, other readings",
+				"Nobody hears two worlds at once: one of the samples belongs to another place or another device.",
+				Severity.ERROR, Topic.SAMPLE, Scope.SURVEY, SECONDS, APART, OVERLAP);
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		SurveyedMap map = input.map();
+		Sequence sequence = Sequence.of(input);
+		boolean timed = false;
+		for (int t = 0; t < sequence.tracks(); t++) {
+			timed |= sequence.isTimed(t);
+		}
+		if (!timed) {
+			return Outcome.notApplicable("samples have no times");
+		}
+		Spots spots = Spots.of(input);
+		List<Finding> findings = new ArrayList<>();
+		for (int spot = 0; spot < spots.size(); spot++) {
+			int[] members = spots.members(spot).length < 2 ? new int[0] : inOrder(spots.members(spot), sequence);
+			for (int i = 1; i < members.length; i++) {
+				compare(input, settings, members[i - 1], members[i], findings);
+			}
+		}
+		return Outcome.found(findings);
+	}
+
+	private static int[] inOrder(int[] samples, Sequence sequence) {
+		return Arrays.stream(samples).boxed()
+				.sorted(Comparator.comparingInt(sequence::placeInTrack)).mapToInt(s -> s).toArray();
+	}
+
+	private void compare(RuleInput input, Settings settings, int a, int b, List<Finding> findings) {
+		SurveyedMap map = input.map();
+		RadioMap radio = map.map();
+		if (radio.timeMillis(a) == RadioMap.NO_TIME || radio.timeMillis(b) == RadioMap.NO_TIME
+				|| Math.abs(radio.timeMillis(b) - radio.timeMillis(a)) > 1000 * settings.of(SECONDS)
+				|| radio.heard(a) < FEWEST || radio.heard(b) < FEWEST) {
+			return;
+		}
+		Doubles differences = new Doubles();
+		for (int k = radio.firstReading(a); k < radio.endReading(a); k++) {
+			int other = radio.rssiDbm(b, radio.accessPoint(k), 1);
+			if (other != 1) {
+				differences.add(Math.abs(radio.rssiDbm(k) - other));
+			}
+		}
+		int shared = differences.size();
+		double overlap = (double) shared / (radio.heard(a) + radio.heard(b) - shared);
+		double apart = shared < FEWEST ? 0 : Median.of(differences.toArray());
+		if (overlap >= settings.of(OVERLAP) && apart < settings.of(APART)) {
+			return;
+		}
+		String message = String.format(Locale.ROOT,
+				"%s and %s stand at %s at the same time, yet share %d of %d access points, with levels %.0f dB apart in"
+						+ " the middle.",
+				map.sampleId(a), map.sampleId(b), Words.place(radio.x(a), radio.y(a)), shared,
+				radio.heard(a) + radio.heard(b) - shared, apart);
+		findings.add(Finding.of(this).message(message).about(map.subjects(a, b)).figure("overlap", overlap, "")
+				.figure("levels apart", apart, "dB")
+				.remedy(new Remedy.SetAsideSamples(map.ids(a, b), "contradicted at the same place and time")).build());
+	}
+}

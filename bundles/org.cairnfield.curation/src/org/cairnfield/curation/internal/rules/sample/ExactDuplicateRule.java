@@ -1,0 +1,75 @@
+package org.cairnfield.curation.internal.rules.sample;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.internal.rules.evidence.Ints;
+import org.cairnfield.curation.internal.rules.evidence.Sequence;
+import org.cairnfield.model.values.Count;
+
+/**
+ * Samples of one survey that agree in place, time, device and every reading. Without times a few levels agree
+ * by chance, and copies in a row are left to {@link RepeatedScanRule}, as they may be scans handed out again.
+ */
+public final class ExactDuplicateRule extends DescribedRule {
+
+	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree where no time does", 6,
+			1, 100);
+
+	public ExactDuplicateRule() {
+		super("exact-duplicate", "The same sample twice",
+				"A copy adds no measurement: it counts twice in every vote and every density.", Severity.WARNING,
+				Topic.SAMPLE, Scope.SURVEY, FEWEST);
+	}
+
+	private record Content(long measured, int device) {
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		SurveyedMap map = input.map();
+		Sequence sequence = Sequence.of(input);
+		Map<Content, Integer> first = new HashMap<>();
+		Ints copies = new Ints();
+		Ints originals = new Ints();
+		for (int s = 0; s < map.size(); s++) {
+			boolean timed = map.map().timeMillis(s) != RadioMap.NO_TIME;
+			if (map.map().heard(s) < (timed ? 1 : settings.countOf(FEWEST))
+					|| !timed && RepeatedScanRule.isRepeat(map, sequence, s)) {
+				continue;
+			}
+			Integer known = first.putIfAbsent(new Content(map.measuredKey(s), map.map().device(s)), s);
+			if (known != null) {
+				copies.add(s);
+				originals.add(known);
+			}
+		}
+		if (copies.size() == 0) {
+			return Outcome.found(List.of());
+		}
+		int[] samples = copies.toArray();
+		String message = String.format(Locale.ROOT, "%s of %s in %s %s place, time and every reading of another: %s.",
+				Count.of(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
+				samples.length == 1 ? "has" : "have", Words.list(map.ids(samples)));
+		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
+				.about(map.subjects(samples)).beside(map.subjects(originals.toArray()))
+				.figure("copies", samples.length, "")
+				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "copy of another sample")).build()));
+	}
+}

@@ -1,0 +1,86 @@
+package org.cairnfield.curation.internal.rules.sample;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.internal.rules.evidence.Ints;
+import org.cairnfield.curation.internal.rules.evidence.Sequence;
+import org.cairnfield.model.values.Count;
+
+/**
+ * The same readings, level by level, at different places of one survey. Repeats of the sample just before are left to
+ * {@link RepeatedScanRule}.
+ */
+public final class OneScanTwoPlacesRule extends DescribedRule {
+
+	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100);
+	public static final Parameter METRES = Parameter.number("apart-metres", "places farther apart than this", 0.5, 0, 1000,
+			"m");
+
+	public OneScanTwoPlacesRule() {
+		super("one-scan-two-places", "One scan at two places",
+				"A fingerprint that stands at two places is wrong at one of them at least, and no match can tell which.",
+				Severity.WARNING, Topic.SAMPLE, Scope.SURVEY, FEWEST, METRES);
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		SurveyedMap map = input.map();
+		Sequence sequence = Sequence.of(input);
+		Map<Long, Ints> byReadings = new HashMap<>();
+		for (int s = 0; s < map.size(); s++) {
+			if (map.map().heard(s) >= settings.countOf(FEWEST) && !RepeatedScanRule.isRepeat(map, sequence, s)) {
+				byReadings.computeIfAbsent(map.readingsKey(s), k -> new Ints()).add(s);
+			}
+		}
+		List<int[]> groups = new ArrayList<>();
+		double farthest = 0;
+		for (Ints group : byReadings.values()) {
+			double apart = farthest(map, group);
+			if (apart > settings.of(METRES)) {
+				groups.add(group.toArray());
+				farthest = Double.isFinite(apart) ? Math.max(farthest, apart) : farthest;
+			}
+		}
+		if (groups.isEmpty()) {
+			return Outcome.found(List.of());
+		}
+		int[] samples = groups.stream().flatMapToInt(Arrays::stream).sorted().toArray();
+		String message = String.format(Locale.ROOT,
+				"In %s, %s at places more than %s apart, %s in all%s.", input.unit(),
+				groups.size() == 1 ? "one scan stands" : groups.size() + " scans stand each",
+				Words.metres(settings.of(METRES)), Count.of(samples.length, "sample"),
+				farthest > 0 ? "; the farthest on one floor are " + Words.metres(farthest) + " apart" : "");
+		return Outcome.found(List.of(Finding.of(this).message(message).about(map.subjects(samples))
+				.beside(List.of(new Subject.OfSurvey(input.unit()))).figure("scans", groups.size(), "")
+				.figure("samples", samples.length, "").figure("farthest apart", farthest, "m")
+				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "the same scan stands at another place too"))
+				.build()));
+	}
+
+	/** From the first to any other: twice that is the most there can be, and the first shows whether all agree. */
+	private static double farthest(SurveyedMap map, Ints group) {
+		double farthest = 0;
+		for (int i = 1; i < group.size(); i++) {
+			farthest = Math.max(farthest, map.map().metresApart(group.get(0), group.get(i)));
+		}
+		return farthest;
+	}
+}

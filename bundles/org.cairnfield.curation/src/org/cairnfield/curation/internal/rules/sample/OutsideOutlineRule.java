@@ -1,0 +1,82 @@
+package org.cairnfield.curation.internal.rules.sample;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.cairnfield.core.geometry.Polygon;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.DescribedRule;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Topic;
+import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.internal.rules.evidence.Ints;
+import org.cairnfield.model.values.Count;
+
+/** Samples that lie outside the outline of their floor. */
+public final class OutsideOutlineRule extends DescribedRule {
+
+	public static final Parameter TOLERANCE = Parameter.number("tolerance-metres", "how far outside is still taken", 1, 0,
+			100, "m");
+
+	public OutsideOutlineRule() {
+		super("outside-outline", "Outside the floor's outline",
+				"Nobody stood there: the position is wrong, the axes are exchanged, or it belongs to another floor.",
+				Severity.ERROR, Topic.SAMPLE, Scope.SURVEY, TOLERANCE);
+	}
+
+	@Override
+	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		SurveyedMap map = input.map();
+		Map<String, Polygon> outlines = new TreeMap<>();
+		map.floors().forEach(f -> f.outline().ifPresent(o -> outlines.put(name(f.site(), f.level()), o)));
+		Map<String, Ints> outside = new TreeMap<>();
+		boolean any = false;
+		for (int s = 0; s < map.size(); s++) {
+			String floor = name(map.site(s), map.map().floor(s));
+			Polygon outline = outlines.get(floor);
+			any |= outline != null;
+			if (outline != null && !outline.contains(map.map().x(s), map.map().y(s))) {
+				double metres = outline.metresToEdge(map.map().x(s), map.map().y(s));
+				if (metres > settings.of(TOLERANCE)) {
+					outside.computeIfAbsent(floor, f -> new Ints()).add(s);
+				}
+			}
+		}
+		if (!any) {
+			return Outcome.notApplicable("no floor of " + input.unit() + " has an outline");
+		}
+		List<Finding> findings = new ArrayList<>();
+		for (var each : outside.entrySet()) {
+			findings.add(finding(input, each.getKey(), outlines.get(each.getKey()), each.getValue().toArray()));
+		}
+		return Outcome.found(findings);
+	}
+
+	private static String name(String site, int level) {
+		return site + ", floor " + level;
+	}
+
+	private Finding finding(RuleInput input, String floor, Polygon outline, int[] samples) {
+		SurveyedMap map = input.map();
+		double farthest = 0;
+		for (int s : samples) {
+			farthest = Math.max(farthest, outline.metresToEdge(map.map().x(s), map.map().y(s)));
+		}
+		String message = String.format(Locale.ROOT, "%s of %s on %s %s outside its outline, up to %s: %s.",
+				Count.of(samples.length, "sample"), input.unit(), floor, samples.length == 1 ? "lies" : "lie",
+				Words.metres(farthest), Words.list(map.ids(samples)));
+		return Finding.of(this).message(message).about(map.subjects(samples)).figure("samples", samples.length, "")
+				.figure("farthest outside", farthest, "m")
+				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "outside the floor's outline")).build();
+	}
+}

@@ -1,2 +1,0 @@
-/** Rules about what of a floor nobody surveyed. */
-package org.cairnfield.curation.rules.coverage;

@@ -1,2 +1,0 @@
-/** Rules about the devices that recorded surveys. */
-package org.cairnfield.curation.rules.device;

@@ -1,2 +1,0 @@
-/** What several rules need to know about a map, worked out once: order of recording, spots, neighbours, seasons. */
-package org.cairnfield.curation.rules.evidence;

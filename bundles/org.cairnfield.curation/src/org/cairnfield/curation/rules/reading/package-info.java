@@ -1,2 +1,0 @@
-/** Rules about single levels: range, codes, saturation, what stays the same and what should. */
-package org.cairnfield.curation.rules.reading;

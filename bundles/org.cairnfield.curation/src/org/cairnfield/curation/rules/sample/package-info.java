@@ -1,2 +1,0 @@
-/** Rules about samples as records: empty, twice, at odds with one another, outside, faster than a walk. */
-package org.cairnfield.curation.rules.sample;
