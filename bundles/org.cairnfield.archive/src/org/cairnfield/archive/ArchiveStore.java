@@ -19,11 +19,11 @@ import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.GitEnclosure;
 import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.disk.Places;
-import org.cairnfield.archive.internal.disk.Recovery;
+import org.cairnfield.archive.internal.disk.SaveRecovery;
 import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelFactory;
@@ -83,7 +83,7 @@ public final class ArchiveStore {
 			}
 			disk.createFolder(root);
 			Path made = Places.real(root);
-			Recovery.prepare(disk, made);
+			SaveRecovery.prepare(disk, made);
 			FolderLock lock = FolderLock.take(disk, made, clock.instant());
 			return opened(lock, () -> {
 				begin(made, name);
@@ -101,8 +101,8 @@ public final class ArchiveStore {
 		Archive archive = ModelFactory.eINSTANCE.createArchive();
 		archive.setName(name);
 		try (Save save = Save.begin(disk, root)) {
-			save.put(Layout.ATTRIBUTES, out -> out.write(ATTRIBUTES.getBytes(StandardCharsets.UTF_8)));
-			save.put(Layout.STRUCTURE, out -> ArchiveFiles.writeStructure(archive, out));
+			save.put(ArchiveLayout.ATTRIBUTES, out -> out.write(ATTRIBUTES.getBytes(StandardCharsets.UTF_8)));
+			save.put(ArchiveLayout.STRUCTURE, out -> ArchiveFiles.writeStructure(archive, out));
 			save.commit();
 		}
 	}
@@ -136,7 +136,7 @@ public final class ArchiveStore {
 		if (!Files.isDirectory(root)) {
 			throw new ArchiveException("there is no folder " + root, "look where the archive is, or make a new one");
 		}
-		if (!Files.exists(root.resolve(Layout.STRUCTURE), LinkOption.NOFOLLOW_LINKS) && !Files.exists(root.resolve("surveys"))
+		if (!Files.exists(root.resolve(ArchiveLayout.STRUCTURE), LinkOption.NOFOLLOW_LINKS) && !Files.exists(root.resolve("surveys"))
 				&& !Places.hasPrivateFolder(root)) {
 			throw new ArchiveException(root + " holds no archive", "look where the archive is, or make a new one");
 		}
@@ -151,7 +151,7 @@ public final class ArchiveStore {
 		}
 		FolderLock lock;
 		try {
-			Recovery.prepare(disk, root);
+			SaveRecovery.prepare(disk, root);
 			lock = FolderLock.take(disk, root, clock.instant());
 		} catch (LockedException e) {
 			throw e;
@@ -159,7 +159,7 @@ public final class ArchiveStore {
 			return new OpenArchive(root, this, null, DiskFaults.explain("it can not be locked", root, e).getMessage(), List.of());
 		}
 		return opened(lock, () -> {
-			List<Damage> obstacles = Recovery.run(disk, root);
+			List<Damage> obstacles = SaveRecovery.run(disk, root);
 			if (GitTraces.isRepository(root) && Files.exists(GitTraces.committingNote(root))) {
 				try (GitFolder git = GitFolder.open(root)) {
 					git.recover();

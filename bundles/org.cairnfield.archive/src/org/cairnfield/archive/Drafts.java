@@ -31,7 +31,7 @@ import org.cairnfield.archive.internal.disk.StateHashes;
 import org.cairnfield.archive.internal.merge.ModelPatch;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.model.values.Sha256;
 import org.eclipse.emf.ecore.resource.Resource;
 
@@ -51,7 +51,7 @@ public final class Drafts {
 	private final OpenArchive archive;
 	private final Path root;
 	private final ArchiveStore store;
-	private final StateHashes hashes = new StateHashes(path -> Layout.kind(path) != null);
+	private final StateHashes hashes = new StateHashes(path -> ArchiveLayout.kind(path) != null);
 	private Path own;
 	private String ownSummary;
 	private String ownPerson = "";
@@ -100,7 +100,7 @@ public final class Drafts {
 			Files.createDirectories(place);
 			Path file = own != null && place.equals(own.getParent()) ? own : free(place);
 			try (DraftWriter writer = DraftWriter.begin(store.disk(), file)) {
-				new Saving(archive.loaded(), archive.view()).tell(writer);
+				new ModelSave(archive.loaded(), archive.view()).tell(writer);
 				SortedMap<String, String> state = state();
 				String base = state == null ? null : StateHashes.digest(state);
 				List<String> replaces = broughtBack.stream().map(other -> other.getFileName().toString()).toList();
@@ -120,7 +120,7 @@ public final class Drafts {
 	}
 
 	private SortedMap<String, String> state() throws IOException {
-		return hashes.of(archive.view(), new FolderView(root, Layout::isPart));
+		return hashes.of(archive.view(), new FolderView(root, ArchiveLayout::isPart));
 	}
 
 	private Path free(Path folder) {

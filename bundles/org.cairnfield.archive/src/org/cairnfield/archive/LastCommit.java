@@ -14,7 +14,7 @@ import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 
 /** Looks files up in the last commit, if there is one that can be read. Opens the history only when asked. */
 final class LastCommit implements ArchiveReader.Committed, AutoCloseable {
@@ -52,7 +52,7 @@ final class LastCommit implements ArchiveReader.Committed, AutoCloseable {
 		if (files == null && git == null && GitTraces.isRepository(root)) {
 			try {
 				git = GitFolder.open(root);
-				files = git.files(git.head(), Layout::isPart);
+				files = git.files(git.head(), ArchiveLayout::isPart);
 			} catch (IOException e) {
 				files = null; // a history that can not be read vouches for nothing
 			}

@@ -21,12 +21,12 @@ import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.disk.Places;
-import org.cairnfield.archive.internal.disk.Recovery;
+import org.cairnfield.archive.internal.disk.SaveRecovery;
 import org.cairnfield.archive.internal.disk.UnfinishedSaveException;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.model.Archive;
 
 /**
@@ -103,7 +103,7 @@ public final class OpenArchive implements AutoCloseable {
 
 	/** Whether the model was changed since it was read or saved. */
 	public boolean isModified() {
-		return Saving.isModified(loaded);
+		return ModelSave.isModified(loaded);
 	}
 
 	/** Whose lock was taken over when the archive was opened, since that process was gone. */
@@ -135,12 +135,12 @@ public final class OpenArchive implements AutoCloseable {
 	public void reload() throws IOException {
 		for (int n = 1;; n++) {
 			try {
-				FolderView look = new FolderView(root, Layout::isPart);
+				FolderView look = new FolderView(root, ArchiveLayout::isPart);
 				Loaded read;
 				try (LastCommit last = LastCommit.of(root, look)) {
 					read = ArchiveReader.read(look, store.migrations(), last);
 				}
-				if (look.sameAs(new FolderView(root, Layout::isPart))) {
+				if (look.sameAs(new FolderView(root, ArchiveLayout::isPart))) {
 					accept(look, read);
 					return;
 				}
@@ -209,8 +209,8 @@ public final class OpenArchive implements AutoCloseable {
 		}
 		drafts.saving();
 		try {
-			SortedSet<String> written = new Saving(loaded, view).save(store.disk(), root);
-			view = new FolderView(root, Layout::isPart);
+			SortedSet<String> written = new ModelSave(loaded, view).save(store.disk(), root);
+			view = new FolderView(root, ArchiveLayout::isPart);
 			drafts.saved();
 			return written;
 		} catch (UnfinishedSaveException e) {
@@ -221,12 +221,12 @@ public final class OpenArchive implements AutoCloseable {
 
 	/** Puts in place what the save before could not. */
 	private void finish() throws IOException {
-		obstacles = Recovery.run(store.disk(), root);
+		obstacles = SaveRecovery.run(store.disk(), root);
 		if (!obstacles.isEmpty()) {
 			damages = obstacles;
 			requireWritable();
 		}
-		view = new FolderView(root, Layout::isPart);
+		view = new FolderView(root, ArchiveLayout::isPart);
 		unfinished = false;
 	}
 
@@ -261,7 +261,7 @@ public final class OpenArchive implements AutoCloseable {
 			new Releasing(root, store).requireFree(name.substring(0, name.length() - ".json".length()));
 		}
 		new Releasing(root, store).put("releases/" + name, text);
-		view = new FolderView(root, Layout::isPart);
+		view = new FolderView(root, ArchiveLayout::isPart);
 	}
 
 	/** As {@link #putAboutReleases(String, String)}, in the name of a person. */
@@ -285,7 +285,7 @@ public final class OpenArchive implements AutoCloseable {
 		requireUnmodified();
 		unrecorded.recordOfAnother(person);
 		ReleaseTag made = new Releasing(root, store).release(version, manifest, digest, message, person);
-		view = new FolderView(root, Layout::isPart);
+		view = new FolderView(root, ArchiveLayout::isPart);
 		return made;
 	}
 

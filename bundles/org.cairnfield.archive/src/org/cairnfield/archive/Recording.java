@@ -20,7 +20,7 @@ import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.internal.disk.Intended;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 
 /**
  * Makes one save point of what is on disk. A note of it lies in the private folder meanwhile, see {@link Intended}: one that
@@ -134,8 +134,8 @@ final class Recording {
 			if (opening.isEmpty()) {
 				requireLedgersToGrow(diff);
 			}
-			FolderView view = new FolderView(root, Layout::isPart);
-			Commit commit = git.commit(view.files(), Layout::isPart, History.message(opening, diff, person, words), person.name(),
+			FolderView view = new FolderView(root, ArchiveLayout::isPart);
+			Commit commit = git.commit(view.files(), ArchiveLayout::isPart, History.message(opening, diff, person, words), person.name(),
 					person.email(), time);
 			return commit == null ? Optional.empty() : Optional.of(history.find(commit.id()));
 		}

@@ -15,7 +15,7 @@ import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.git.Tag;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 
 /**
  * Makes releases of what is on disk. A release exists from the moment its tag does, which is the last thing that happens; a
@@ -33,7 +33,7 @@ final class Releasing {
 
 	/** Puts a text into a file about releases. */
 	void put(String path, String text) throws IOException {
-		if (!Layout.isRelease(path)) {
+		if (!ArchiveLayout.isRelease(path)) {
 			throw new IllegalArgumentException("not a file about releases: " + path);
 		}
 		try (Save save = Save.begin(store.disk(), root)) {
@@ -58,7 +58,7 @@ final class Releasing {
 	 */
 	ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
 		requireFree(version);
-		put(Layout.release(version), manifest);
+		put(ArchiveLayout.release(version), manifest);
 		Optional<SavePoint> made = new Recording(root, store, "Release " + version, person, null).record();
 		try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
 			SavePoint point = made.isPresent() ? made.get() : history.last();

@@ -13,7 +13,7 @@ import org.cairnfield.archive.internal.disk.ChangedFiles;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.Places;
-import org.cairnfield.archive.internal.disk.Recovery;
+import org.cairnfield.archive.internal.disk.SaveRecovery;
 import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
@@ -23,7 +23,7 @@ import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.FileKind;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.eclipse.emf.ecore.EObject;
 
 /** Brings files back to what they were. Each change happens whole or not at all, as any save. */
@@ -41,15 +41,15 @@ final class Restoring {
 	void restore(SavePoint point, boolean damaged) throws IOException {
 		try (GitFolder git = GitFolder.open(root)) {
 			requireGitAtRest(git);
-			TreeFiles past = git.files(git.find(point.id()), Layout::isPart);
+			TreeFiles past = git.files(git.find(point.id()), ArchiveLayout::isPart);
 			requireSound(past, "the state " + point.shortId() + " can not be restored");
 			if (damaged) {
 				keep(git);
 			}
-			FolderView now = new FolderView(root, Layout::isPart);
+			FolderView now = new FolderView(root, ArchiveLayout::isPart);
 			try (Save save = Save.begin(store.disk(), root)) {
 				for (String path : past.paths()) {
-					if (Layout.isRelease(path) && now.has(path)) {
+					if (ArchiveLayout.isRelease(path) && now.has(path)) {
 						continue; // what is released stays as it is, and so do the gates
 					}
 					save.put(path, out -> {
@@ -59,7 +59,7 @@ final class Restoring {
 					});
 				}
 				for (String path : now.paths()) {
-					if (!past.has(path) && !Layout.isRelease(path)) {
+					if (!past.has(path) && !ArchiveLayout.isRelease(path)) {
 						save.delete(path);
 					}
 				}
@@ -86,8 +86,8 @@ final class Restoring {
 	/** Copies what no save point has, damaged or not. */
 	private void keep(GitFolder git) throws IOException {
 		Path kept = Places.newFolderForDamaged(root);
-		FolderView now = new FolderView(root, Layout::isPart);
-		TreeFiles last = git.files(git.head(), Layout::isPart);
+		FolderView now = new FolderView(root, ArchiveLayout::isPart);
+		TreeFiles last = git.files(git.head(), ArchiveLayout::isPart);
 		for (Map.Entry<String, String> blob : git.blobs(now.files()).entrySet()) {
 			if (!blob.getValue().equals(last.blob(blob.getKey()))) {
 				Path copy = kept.resolve(blob.getKey());
@@ -95,7 +95,7 @@ final class Restoring {
 				Files.copy(now.files().get(blob.getKey()), copy);
 			}
 		}
-		Recovery.setAside(root, kept);
+		SaveRecovery.setAside(root, kept);
 	}
 
 	/** Files without what one save point changed. */
@@ -106,9 +106,9 @@ final class Restoring {
 				throw new ArchiveException(point.shortId() + " is the beginning of the archive", "restore a later state");
 			}
 			Commit before = git.find(point.parents().get(0));
-			FolderView now = new FolderView(root, Layout::isPart);
-			SortedMap<String, byte[]> changes = Inverse.of(git.files(before, Layout::isPart),
-					git.files(git.find(point.id()), Layout::isPart), now);
+			FolderView now = new FolderView(root, ArchiveLayout::isPart);
+			SortedMap<String, byte[]> changes = Inverse.of(git.files(before, ArchiveLayout::isPart),
+					git.files(git.find(point.id()), ArchiveLayout::isPart), now);
 			Loaded loaded = requireSound(new ChangedFiles(now, changes), "the change can not be taken back, as the rest would not be sound");
 			SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
 			try (Save save = Save.begin(store.disk(), root)) {
@@ -122,7 +122,7 @@ final class Restoring {
 
 	private static void put(Save save, String path, byte[] content, Loaded loaded, SortedMap<String, EObject> parts)
 			throws ArchiveException {
-		FileKind kind = Layout.kind(path);
+		FileKind kind = ArchiveLayout.kind(path);
 		if (content == null) {
 			save.delete(path);
 		} else if (kind == null) {

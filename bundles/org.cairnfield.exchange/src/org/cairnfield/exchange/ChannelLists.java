@@ -43,8 +43,8 @@ final class ChannelLists {
 		counts.forEach((name, of) -> sink.channel(name, signals.site,
 				channel(of.entrySet().stream().max(Map.Entry.<Integer, Integer>comparingByValue()
 						.thenComparing(Map.Entry.comparingByKey())).orElseThrow().getKey()).orElseThrow()));
-		signals.note("channels of " + Words.count(counts.size()) + " access points: 1 to 14 are taken for 2.4 GHz, 32 to 177 for 5 GHz"
-				+ (strange == 0 ? "" : "; " + Words.count(strange) + " cells hold no channel"));
+		signals.note("channels of " + CellWords.count(counts.size()) + " access points: 1 to 14 are taken for 2.4 GHz, 32 to 177 for 5 GHz"
+				+ (strange == 0 ? "" : "; " + CellWords.count(strange) + " cells hold no channel"));
 	}
 
 	private static int number(String text) {

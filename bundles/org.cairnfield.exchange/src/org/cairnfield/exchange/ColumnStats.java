@@ -8,7 +8,7 @@ import java.util.Set;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.exchange.internal.text.NotHeard;
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 import org.cairnfield.exchange.internal.text.Times;
 
 /** What the first rows hold in one column. */
@@ -54,8 +54,8 @@ final class ColumnStats {
 		if (distinct.size() < MOST_DISTINCT && cell.length() < 100) {
 			distinct.add(cell);
 		}
-		int quick = Numbers.level(cell);
-		double value = quick == Numbers.OTHER ? Numbers.parse(cell, decimalComma) : quick;
+		int quick = CellNumbers.level(cell);
+		double value = quick == CellNumbers.OTHER ? CellNumbers.parse(cell, decimalComma) : quick;
 		if (Double.isNaN(value)) {
 			text(cell);
 			return;
@@ -73,7 +73,7 @@ final class ColumnStats {
 		} else {
 			spread = true;
 		}
-		if (quick == Numbers.OTHER && Times.parse(cell) != Times.NONE) {
+		if (quick == CellNumbers.OTHER && Times.parse(cell) != Times.NONE) {
 			times++;
 		}
 	}

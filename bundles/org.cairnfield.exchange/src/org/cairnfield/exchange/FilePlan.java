@@ -113,6 +113,6 @@ final class FilePlan {
 	/** How a column is called in messages. */
 	String called(int column) {
 		return "column " + (column + 1) + (dialect.header() && column < names.size() && !names.get(column).isEmpty()
-				? " (" + Words.shown(names.get(column)) + ")" : "");
+				? " (" + CellWords.shown(names.get(column)) + ")" : "");
 	}
 }

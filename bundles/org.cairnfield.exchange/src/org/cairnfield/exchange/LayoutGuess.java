@@ -96,7 +96,7 @@ final class LayoutGuess {
 		List<String> unused = new ArrayList<>();
 		for (int i = 0; i < stats.length; i++) {
 			if (plan.roles[i] == null) {
-				unused.add(Words.shown(plan.names.get(i)));
+				unused.add(CellWords.shown(plan.names.get(i)));
 			}
 		}
 		if (!unused.isEmpty()) {

@@ -5,7 +5,7 @@ import java.util.Map;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.exchange.internal.text.NotHeard;
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /** Turns cells into levels, and counts what a person should be told about them. */
 final class LevelReader {
@@ -42,12 +42,12 @@ final class LevelReader {
 
 	/** A level of -120 to 0 dBm, or one of the positive signs of this class. */
 	int read(String cell) {
-		int value = Numbers.level(cell);
-		if (value == Numbers.BLANK) {
+		int value = CellNumbers.level(cell);
+		if (value == CellNumbers.BLANK) {
 			blanks++;
 			return NOT_HEARD;
 		}
-		if (value == Numbers.OTHER) {
+		if (value == CellNumbers.OTHER) {
 			return slow(cell);
 		}
 		int at = value - RadioMap.LOWEST_RSSI_DBM;
@@ -60,7 +60,7 @@ final class LevelReader {
 	}
 
 	private int slow(String cell) {
-		double value = Numbers.parse(cell, decimalComma);
+		double value = CellNumbers.parse(cell, decimalComma);
 		if (Double.isNaN(value)) {
 			return notHeard.isWord(cell) ? NOT_HEARD : NO_NUMBER;
 		}
@@ -90,25 +90,25 @@ final class LevelReader {
 	String unknownSign() {
 		Map.Entry<Double, Long> best = outsideValues.entrySet().stream().max(Map.Entry.comparingByValue()).orElse(null);
 		return best != null && best.getValue() >= 20 && best.getValue() * 10 >= outside * 9
-				? Numbers.plain(best.getKey()) : null;
+				? CellNumbers.plain(best.getKey()) : null;
 	}
 
 	String describe(int sign, String cell) {
-		return sign == NO_NUMBER ? "the level is no number: " + Words.shown(cell)
-				: "level " + Words.shown(cell) + " is outside -120 to 0 dBm and does not mean not heard ("
+		return sign == NO_NUMBER ? "the level is no number: " + CellWords.shown(cell)
+				: "level " + CellWords.shown(cell) + " is outside -120 to 0 dBm and does not mean not heard ("
 						+ notHeard + ")";
 	}
 
 	void note(FilePlan plan) {
 		if (decimals > 0) {
 			plan.note("levels carry decimals: rounded to the nearest dBm, halves to the stronger; "
-					+ Words.count(rounded) + " of " + Words.count(readings) + " changed by it");
+					+ CellWords.count(rounded) + " of " + CellWords.count(readings) + " changed by it");
 		}
 		if (zeros > 0) {
-			plan.note(Words.count(zeros) + " readings of 0 dBm are kept, though no receiver hears so much");
+			plan.note(CellWords.count(zeros) + " readings of 0 dBm are kept, though no receiver hears so much");
 		}
 		if (blanks > 0 && !onlyEmpty) {
-			plan.note(Words.count(blanks) + " blank cells are taken as not heard, besides " + notHeard);
+			plan.note(CellWords.count(blanks) + " blank cells are taken as not heard, besides " + notHeard);
 		}
 	}
 }

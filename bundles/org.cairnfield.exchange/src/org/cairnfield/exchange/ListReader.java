@@ -35,10 +35,10 @@ final class ListReader extends FileReader {
 		}
 		levels.note(plan);
 		if (repeated > 0) {
-			plan.note(Words.count(repeated) + " readings name an access point that their row has already: the strongest level counts");
+			plan.note(CellWords.count(repeated) + " readings name an access point that their row has already: the strongest level counts");
 		}
 		if (silent > 0) {
-			plan.note(Words.count(silent) + " samples heard no access point");
+			plan.note(CellWords.count(silent) + " samples heard no access point");
 		}
 	}
 
@@ -62,7 +62,7 @@ final class ListReader extends FileReader {
 		silent += heard.isEmpty() ? 1 : 0;
 		int[] accessPoints = heard.keySet().stream().mapToInt(Integer::intValue).toArray();
 		int[] rssiDbm = Arrays.stream(accessPoints).map(heard::get).toArray();
-		sink.sample(plan, row.line(), Place.of(place), accessPoints, rssiDbm, accessPoints.length);
+		sink.sample(plan, row.line(), RowPlace.of(place), accessPoints, rssiDbm, accessPoints.length);
 		accepted++;
 	}
 
@@ -72,7 +72,7 @@ final class ListReader extends FileReader {
 		int start = ListCells.numberStart(cell);
 		String name = start < 0 ? "" : Guard.off(cell.substring(0, start - 1).strip());
 		if (name.isEmpty() || !PlaceReader.isName(name)) {
-			refuse(row, Fault.NAME, "field " + (column + 1) + " is no name:level pair: " + Words.shown(cell));
+			refuse(row, Fault.NAME, "field " + (column + 1) + " is no name:level pair: " + CellWords.shown(cell));
 			return false;
 		}
 		int level = levels.read(cell.substring(start));

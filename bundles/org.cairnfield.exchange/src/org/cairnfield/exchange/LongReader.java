@@ -19,13 +19,13 @@ final class LongReader extends FileReader {
 
 	/** A sample being put together. */
 	private static final class Pile {
-		final Place place;
+		final RowPlace place;
 		final long line;
 		/** Access point in the upper bits, level above -120 dBm in the lowest seven. */
 		long[] readings = new long[16];
 		int size;
 
-		Pile(Place place, long line) {
+		Pile(RowPlace place, long line) {
 			this.place = place;
 			this.line = line;
 		}
@@ -98,7 +98,7 @@ final class LongReader extends FileReader {
 		boolean nothing = name.isEmpty() && level == LevelReader.NOT_HEARD;
 		if (!nothing && (name.isEmpty() || !PlaceReader.isName(name))) {
 			refuse(row, Fault.NAME, name.isEmpty() ? "the access point is missing"
-					: "the access point has no usable name: " + Words.shown(name));
+					: "the access point has no usable name: " + CellWords.shown(name));
 			return;
 		}
 		if (!place.read(row)) {
@@ -121,13 +121,13 @@ final class LongReader extends FileReader {
 
 	/** The row's sample; null where the row contradicts it and is refused. */
 	private Pile pile(RowReader row, PlaceReader place) {
-		Place at = Place.of(place);
+		RowPlace at = RowPlace.of(place);
 		String key = at.id() != null ? "id " + at.id()
 				: String.join("\u0000", at.site(), String.valueOf(at.floor()), String.valueOf(at.x()),
 						String.valueOf(at.y()), String.valueOf(at.timeMillis()), String.valueOf(at.device()));
 		Pile pile = piles.computeIfAbsent(key, k -> new Pile(at, row.line()));
 		if (!pile.place.sameSpot(at)) {
-			refuse(row, Fault.CONFLICT, "sample " + Words.shown(at.id()) + " was elsewhere on line " + pile.line);
+			refuse(row, Fault.CONFLICT, "sample " + CellWords.shown(at.id()) + " was elsewhere on line " + pile.line);
 			return null;
 		}
 		return pile;
@@ -135,7 +135,7 @@ final class LongReader extends FileReader {
 
 	private void requireMemory(long line) throws IntakeException {
 		if (++readings + 8L * piles.size() > options.limits().readings()) {
-			throw new IntakeException(plan.file, line, "more than " + Words.count(options.limits().readings())
+			throw new IntakeException(plan.file, line, "more than " + CellWords.count(options.limits().readings())
 					+ " readings, which is as much as memory is there for",
 					"Give the program more memory (-Xmx), or split the file");
 		}
@@ -171,8 +171,8 @@ final class LongReader extends FileReader {
 	private void notes() {
 		levels.note(plan);
 		if (repeatedEqual + repeatedOther > 0) {
-			plan.note(Words.count(repeatedEqual + repeatedOther) + " readings repeat an access point of their sample, "
-					+ Words.count(repeatedOther) + " of them with another level: the strongest counts");
+			plan.note(CellWords.count(repeatedEqual + repeatedOther) + " readings repeat an access point of their sample, "
+					+ CellWords.count(repeatedOther) + " of them with another level: the strongest counts");
 		}
 		if (piles.size() > 10 && accepted < 1.5 * piles.size()) {
 			plan.note("nearly every row became a sample of its own: name the column that readings of one sample share");

@@ -10,7 +10,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.exchange.internal.text.Guard;
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /**
  * Writes a radio map as a long table: header {@code id,bssid,rssi,time,device,building,floor,x,y}, a row per reading. RFC 4180
@@ -56,7 +56,7 @@ public final class LongTable {
 		csv.printRecord(Guard.on(ids.get(s)), accessPoint, level,
 				map.timeMillis(s) == RadioMap.NO_TIME ? "" : Instant.ofEpochMilli(map.timeMillis(s)).toString(),
 				map.device(s) == RadioMap.NO_DEVICE ? "" : Guard.on(map.devices().get(map.device(s))),
-				Guard.on(map.sites().get(map.site(s))), Integer.toString(map.floor(s)), Numbers.plain(map.x(s)),
-				Numbers.plain(map.y(s)));
+				Guard.on(map.sites().get(map.site(s))), Integer.toString(map.floor(s)), CellNumbers.plain(map.x(s)),
+				CellNumbers.plain(map.y(s)));
 	}
 }

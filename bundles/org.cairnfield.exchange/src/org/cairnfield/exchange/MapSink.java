@@ -60,13 +60,13 @@ final class MapSink {
 	 *
 	 * @param rssiDbm levels of the first {@code heard} access points
 	 */
-	void sample(FilePlan plan, long line, Place place, int[] accessPoint, int[] rssiDbm, int heard)
+	void sample(FilePlan plan, long line, RowPlace place, int[] accessPoint, int[] rssiDbm, int heard)
 			throws IntakeException {
 		Limits limits = options.limits();
 		readings += heard;
 		// a sample costs as much as a few readings, even where it heard nothing
 		if (readings + 4L * builder.size() > limits.readings()) {
-			throw new IntakeException(plan.file, line, "more than " + Words.count(limits.readings())
+			throw new IntakeException(plan.file, line, "more than " + CellWords.count(limits.readings())
 					+ " readings, which is as much as memory is there for",
 					"Give the program more memory (-Xmx), or take in fewer files at once");
 		}
@@ -95,7 +95,7 @@ final class MapSink {
 	}
 
 	private static IntakeException tooMany(FilePlan plan, long line, String what, int most) {
-		return new IntakeException(plan.file, line, "more than " + Words.count(most) + " different " + what,
+		return new IntakeException(plan.file, line, "more than " + CellWords.count(most) + " different " + what,
 				"Check with a mapping that the right column was taken for them");
 	}
 
@@ -110,7 +110,7 @@ final class MapSink {
 		}
 		if (anyId) {
 			notes.add(ids == null ? "some samples have no id: all are numbered instead"
-					: Words.count(ids.size() - new HashSet<>(ids).size())
+					: CellWords.count(ids.size() - new HashSet<>(ids).size())
 							+ " ids come more than once: all samples are numbered instead");
 		}
 		List<String> numbers = new ArrayList<>(builder.size());

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /**
  * {@link IntakeOptions} as a small text file, kept beside a survey and used again. UTF-8, a setting a line,
@@ -106,11 +106,11 @@ public final class Mapping {
 		case "layout":
 			return o.withLayout(Layout.valueOf(value.toUpperCase(Locale.ROOT)));
 		case "separator":
-			return o.withSeparator(Words.separator(value));
+			return o.withSeparator(CellWords.separator(value));
 		case "charset":
 			return o.withCharset(Charset.forName(value));
 		case "decimal":
-			return o.withDecimalMark(Words.decimalMark(value));
+			return o.withDecimalMark(CellWords.decimalMark(value));
 		case "header":
 			return o.withHeader(yes(value));
 		case "not-heard":
@@ -124,7 +124,7 @@ public final class Mapping {
 		case "swap-xy":
 			return o.withSwapXY(yes(value));
 		case "metres-per-unit":
-			return o.withMetresPerUnit(Numbers.parse(value, false));
+			return o.withMetresPerUnit(CellNumbers.parse(value, false));
 		case "access-points-per-site":
 			return o.withAccessPointsPerSite(yes(value));
 		default:
@@ -136,9 +136,9 @@ public final class Mapping {
 	public static String format(IntakeOptions o) {
 		StringBuilder out = new StringBuilder("# Cairnfield mapping: how a survey file is to be read\n");
 		o.layout().ifPresent(v -> line(out, "layout", v.name().toLowerCase(Locale.ROOT)));
-		o.separator().ifPresent(v -> line(out, "separator", Words.separator(v)));
+		o.separator().ifPresent(v -> line(out, "separator", CellWords.separator(v)));
 		o.charset().ifPresent(v -> line(out, "charset", v.name()));
-		o.decimalMark().ifPresent(v -> line(out, "decimal", Words.decimalMark(v)));
+		o.decimalMark().ifPresent(v -> line(out, "decimal", CellWords.decimalMark(v)));
 		o.header().ifPresent(v -> line(out, "header", v ? "yes" : "no"));
 		o.notHeard().ifPresent(v -> line(out, "not-heard", v));
 		o.site().ifPresent(v -> line(out, "site", v));
@@ -147,7 +147,7 @@ public final class Mapping {
 		if (o.swapXY()) {
 			line(out, "swap-xy", "yes");
 		}
-		o.metresPerUnit().ifPresent(v -> line(out, "metres-per-unit", Numbers.plain(v)));
+		o.metresPerUnit().ifPresent(v -> line(out, "metres-per-unit", CellNumbers.plain(v)));
 		if (o.accessPointsPerSite()) {
 			line(out, "access-points-per-site", "yes");
 		}

@@ -8,7 +8,7 @@ import java.util.Set;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.exchange.internal.text.NotHeard;
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /**
  * What means "not heard", from the cells of all columns that hold levels. Publicly described data sets use a
@@ -49,15 +49,15 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 		Map.Entry<String, Long> word = words.entrySet().stream().max(Map.Entry.comparingByValue()).orElse(null);
 		if (word != null && word.getValue() * 50 >= blanks) {
 			return new NotHeardGuess(NotHeard.of(word.getKey()), "'" + word.getKey() + "' in "
-					+ Words.percent(word.getValue(), cells) + " of " + Words.count(cells) + " cells", true);
+					+ CellWords.percent(word.getValue(), cells) + " of " + CellWords.count(cells) + " cells", true);
 		}
 		if (blanks > 0) {
-			return new NotHeardGuess(NotHeard.of(NotHeard.EMPTY), Words.percent(blanks, cells) + " of "
-					+ Words.count(cells) + " cells are blank", true);
+			return new NotHeardGuess(NotHeard.of(NotHeard.EMPTY), CellWords.percent(blanks, cells) + " of "
+					+ CellWords.count(cells) + " cells are blank", true);
 		}
 		guess = blanksMeanIt ? null : heap(levels, cells);
 		return guess != null ? guess : new NotHeardGuess(NotHeard.of(NotHeard.EMPTY), "every one of "
-				+ Words.count(cells) + " cells looked at holds a level", false);
+				+ CellWords.count(cells) + " cells looked at holds a level", false);
 	}
 
 	private static NotHeardGuess outside(Map<Double, Long> outside, long[] levels, long cells, long blanks) {
@@ -71,9 +71,9 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 		if (!believable || n * 10 < all * 6 || n * 50 < blanks) {
 			return null;
 		}
-		String value = Numbers.plain(best.getKey());
-		return new NotHeardGuess(NotHeard.of(value), "value " + value + " in " + Words.percent(n, cells) + " of "
-				+ Words.count(cells) + " cells, never within the " + span(levels) + " dBm of the others"
+		String value = CellNumbers.plain(best.getKey());
+		return new NotHeardGuess(NotHeard.of(value), "value " + value + " in " + CellWords.percent(n, cells) + " of "
+				+ CellWords.count(cells) + " cells, never within the " + span(levels) + " dBm of the others"
 				+ (all > n ? "; " + (all - n) + " other cells lie outside too" : ""), true);
 	}
 
@@ -85,8 +85,8 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 			nearZero += levels[i];
 		}
 		if (levels[top] * 20 >= cells && levels[top] > 20 * nearZero) {
-			return new NotHeardGuess(NotHeard.of("0"), "value 0 in " + Words.percent(levels[top], cells) + " of "
-					+ Words.count(cells) + " cells, and hardly a level from -5 to -1 dBm", true);
+			return new NotHeardGuess(NotHeard.of("0"), "value 0 in " + CellWords.percent(levels[top], cells) + " of "
+					+ CellWords.count(cells) + " cells, and hardly a level from -5 to -1 dBm", true);
 		}
 		int lowest = 0;
 		while (lowest < top && levels[lowest] == 0) {
@@ -100,8 +100,8 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 		if (dbm <= -100 && levels[lowest] * 5 >= cells && levels[lowest] >= 5 * levels[Math.min(next, top)]) {
 			return new NotHeardGuess(NotHeard.of(Integer.toString(dbm)), String.format(Locale.ROOT,
 					"value %d in %s of %s cells; the next level is %d dBm with %s", dbm,
-					Words.percent(levels[lowest], cells), Words.count(cells), next + RadioMap.LOWEST_RSSI_DBM,
-					Words.percent(levels[Math.min(next, top)], cells)), true);
+					CellWords.percent(levels[lowest], cells), CellWords.count(cells), next + RadioMap.LOWEST_RSSI_DBM,
+					CellWords.percent(levels[Math.min(next, top)], cells)), true);
 		}
 		return null;
 	}

@@ -87,7 +87,7 @@ final class Pairing {
 	}
 
 	private static String columns(FilePlan plan) {
-		return plan.names.stream().limit(12).map(Words::shown).collect(java.util.stream.Collectors.joining(", "))
+		return plan.names.stream().limit(12).map(CellWords::shown).collect(java.util.stream.Collectors.joining(", "))
 				+ (plan.names.size() > 12 ? " …" : "") + (plan.notes.isEmpty() ? "" : "; " + String.join("; ", plan.notes));
 	}
 
@@ -228,7 +228,7 @@ final class Pairing {
 				: floor ? new Guess("floor", "by column", "there is a floor column")
 						: new Guess("floor", "0", "no floor column"));
 		if (!site && options.site().isEmpty()) {
-			plan.note("no building column: the site is named " + Words.shown(plan.site) + " after the file or its folder");
+			plan.note("no building column: the site is named " + CellWords.shown(plan.site) + " after the file or its folder");
 		}
 		if (!floor && options.floor().isEmpty()) {
 			plan.note("no floor column: everything is put on floor 0");

@@ -70,7 +70,7 @@ final class PlaceColumns {
 
 	private boolean fits(int column, ColumnRole role, HeaderWords.Meaning m) {
 		ColumnStats s = stats[column];
-		String name = Words.shown(plan.names.get(column));
+		String name = CellWords.shown(plan.names.get(column));
 		if (s.filled == 0 && s.empty > 0) {
 			plan.note("column " + name + " is blank so far and not used");
 			return false;

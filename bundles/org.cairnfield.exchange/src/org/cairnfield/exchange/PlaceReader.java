@@ -6,7 +6,7 @@ import java.util.Map;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.exchange.internal.text.FloorNames;
 import org.cairnfield.exchange.internal.text.Guard;
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 import org.cairnfield.exchange.internal.text.Times;
 
 /** Reads where, when and by what a sample was taken. Holds the values of the row last read. */
@@ -83,10 +83,10 @@ final class PlaceReader {
 
 	private double coordinate(Row row, ColumnRole axis) {
 		String cell = cell(row, axis);
-		double value = Numbers.parse(cell, decimalComma) * metresPerUnit;
+		double value = CellNumbers.parse(cell, decimalComma) * metresPerUnit;
 		if (!(Math.abs(value) <= FARTHEST_METRES) && fault == null) {
 			refuse(Fault.POSITION, cell.isBlank() ? axis.word() + " is missing"
-					: axis.word() + (Double.isNaN(value) ? " is no number: " : " is beyond the Earth: ") + Words.shown(cell));
+					: axis.word() + (Double.isNaN(value) ? " is no number: " : " is beyond the Earth: ") + CellWords.shown(cell));
 		}
 		return value;
 	}
@@ -105,11 +105,11 @@ final class PlaceReader {
 			return refuse(Fault.FLOOR, "the floor is missing");
 		}
 		if (!isName(cell)) {
-			return refuse(Fault.NAME, "the floor is no usable name: " + Words.shown(cell));
+			return refuse(Fault.NAME, "the floor is no usable name: " + CellWords.shown(cell));
 		}
 		String text = Guard.off(cell);
 		floor = floors.level(decimalComma ? text.replace(',', '.') : text);
-		return floor != FloorNames.NONE || refuse(Fault.FLOOR, "this cannot be a floor: " + Words.shown(cell));
+		return floor != FloorNames.NONE || refuse(Fault.FLOOR, "this cannot be a floor: " + CellWords.shown(cell));
 	}
 
 	private boolean readSite(Row row) {
@@ -122,7 +122,7 @@ final class PlaceReader {
 			return refuse(Fault.NAME, "the building is missing");
 		}
 		site = exact ? Guard.off(cell) : name(cell);
-		return isName(cell) || refuse(Fault.NAME, "the building is no usable name: " + Words.shown(cell));
+		return isName(cell) || refuse(Fault.NAME, "the building is no usable name: " + CellWords.shown(cell));
 	}
 
 	private boolean readTime(Row row) {
@@ -133,7 +133,7 @@ final class PlaceReader {
 		}
 		timeMillis = Times.parse(cell);
 		if (timeMillis == Times.NONE) {
-			return refuse(Fault.TIME, "the time is not understood: " + Words.shown(cell));
+			return refuse(Fault.TIME, "the time is not understood: " + CellWords.shown(cell));
 		}
 		zoneless += Times.statesZone(cell) ? 0 : 1;
 		return true;
@@ -143,11 +143,11 @@ final class PlaceReader {
 		String cell = columns.containsKey(ColumnRole.DEVICE) ? cell(row, ColumnRole.DEVICE) : "";
 		device = options.device().orElse(cell.isBlank() ? null : exact ? Guard.off(cell) : name(cell));
 		if (!isName(cell)) {
-			return refuse(Fault.NAME, "the device is no usable name: " + Words.shown(cell));
+			return refuse(Fault.NAME, "the device is no usable name: " + CellWords.shown(cell));
 		}
 		cell = columns.containsKey(ColumnRole.ID) ? cell(row, ColumnRole.ID) : "";
 		id = cell.isBlank() ? null : Guard.off(cell);
-		return isName(cell) || refuse(Fault.NAME, "the id is no usable name: " + Words.shown(cell));
+		return isName(cell) || refuse(Fault.NAME, "the id is no usable name: " + CellWords.shown(cell));
 	}
 
 	private String cell(Row row, ColumnRole role) {
@@ -157,7 +157,7 @@ final class PlaceReader {
 
 	/** A number loses its ".0", so that 1 and 1.0 are one building. */
 	private String name(String cell) {
-		return cell.endsWith(".0") && !Double.isNaN(Numbers.parse(cell, false)) ? cell.substring(0, cell.length() - 2)
+		return cell.endsWith(".0") && !Double.isNaN(CellNumbers.parse(cell, false)) ? cell.substring(0, cell.length() - 2)
 				: Guard.off(cell);
 	}
 

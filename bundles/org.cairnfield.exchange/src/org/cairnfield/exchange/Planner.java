@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 
 import org.cairnfield.exchange.internal.text.Guard;
 import org.cairnfield.exchange.internal.text.NotHeard;
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 import org.cairnfield.exchange.internal.text.Times;
 
 /** Looks at the first rows of every file and decides how each is to be read. */
@@ -45,7 +45,7 @@ final class Planner {
 		for (String name : options.roles().keySet()) {
 			if (!planner.rolesFound.contains(name)) {
 				Pairing.problem(plans.get(0), strict, new IntakeException(files.get(0), 0, "no column "
-						+ Words.shown(name) + " was found" + (files.size() > 1 ? " here or in the other files" : ""),
+						+ CellWords.shown(name) + " was found" + (files.size() > 1 ? " here or in the other files" : ""),
 						"Name a column as in the header, or by its number such as #3"));
 			}
 		}
@@ -161,8 +161,8 @@ final class Planner {
 		} else if (d.separator() == ',') {
 			evidence = "the comma is the separator";
 		} else {
-			long commas = first.stream().flatMap(java.util.Arrays::stream).filter(c -> Numbers.hasMark(c, ',')).count();
-			long points = first.stream().flatMap(java.util.Arrays::stream).filter(c -> Numbers.hasMark(c, '.')).count();
+			long commas = first.stream().flatMap(java.util.Arrays::stream).filter(c -> CellNumbers.hasMark(c, ',')).count();
+			long points = first.stream().flatMap(java.util.Arrays::stream).filter(c -> CellNumbers.hasMark(c, '.')).count();
 			comma = commas > points;
 			evidence = commas + " decimals with a comma and " + points + " with a point in the first rows";
 		}
@@ -189,8 +189,8 @@ final class Planner {
 			double below = rows.stream().skip(1).mapToDouble(
 					r -> java.util.Arrays.stream(r).filter(c -> isText(c, plan)).count() / (double) r.length).average().orElse(0);
 			header = share >= 0.5 && below < share / 2;
-			evidence = Words.percent(texts, first.length) + " of the first row is text, "
-					+ Words.percent(Math.round(below * 1000), 1000) + " of the rows below";
+			evidence = CellWords.percent(texts, first.length) + " of the first row is text, "
+					+ CellWords.percent(Math.round(below * 1000), 1000) + " of the rows below";
 		}
 		Dialect d = plan.dialect;
 		plan.dialect = new Dialect(d.charset(), d.markBytes(), d.separator(), d.decimalComma(), header);
@@ -198,7 +198,7 @@ final class Planner {
 	}
 
 	private static boolean isText(String cell, FilePlan plan) {
-		return !cell.isBlank() && Double.isNaN(Numbers.parse(cell, plan.dialect.decimalComma()))
+		return !cell.isBlank() && Double.isNaN(CellNumbers.parse(cell, plan.dialect.decimalComma()))
 				&& Times.parse(cell) == Times.NONE;
 	}
 

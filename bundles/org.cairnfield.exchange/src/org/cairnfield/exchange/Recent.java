@@ -22,7 +22,7 @@ final class Recent extends Reader {
 	@Override
 	public int read(char[] into, int from, int wanted) throws IOException {
 		if (length > most) {
-			throw new Failures.Refused("a record here is longer than " + Words.count(most) + " characters",
+			throw new Failures.Refused("a record here is longer than " + CellWords.count(most) + " characters",
 					"Look for a quotation mark that is not closed, or for another kind of file");
 		}
 		int n = in.read(into, from, wanted);

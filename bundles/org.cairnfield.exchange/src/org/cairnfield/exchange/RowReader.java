@@ -65,8 +65,8 @@ final class RowReader implements Row, AutoCloseable {
 			lines = Math.max(1, parser.getCurrentLineNumber() - before);
 			recent.forgetBefore(record.getCharacterPosition());
 			if (record.size() > limits.columns()) {
-				throw new IntakeException(file, line, Words.count(record.size()) + " columns, more than the "
-						+ Words.count(limits.columns()) + " that are taken", "Check that the file is a survey table");
+				throw new IntakeException(file, line, CellWords.count(record.size()) + " columns, more than the "
+						+ CellWords.count(limits.columns()) + " that are taken", "Check that the file is a survey table");
 			}
 			if (record.size() > 1 || !record.get(0).isBlank()) {
 				return true;

@@ -10,7 +10,7 @@ import java.util.Map;
 
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /**
  * The separator that cuts the first rows into the same number of sensible fields. A field that still holds
@@ -63,7 +63,7 @@ record SeparatorGuess(char separator, String evidence) {
 			boolean split = false;
 			for (char other : CANDIDATES) {
 				split |= other != separator && field.indexOf(other) >= 0
-						&& !(other == ',' && Numbers.hasMark(field, ','));
+						&& !(other == ',' && CellNumbers.hasMark(field, ','));
 			}
 			clean += split ? -2 : 1;
 		}

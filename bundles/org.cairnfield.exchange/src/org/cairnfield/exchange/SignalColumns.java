@@ -118,7 +118,7 @@ final class SignalColumns {
 
 	private String list(List<Integer> columns) {
 		String names = columns.stream().limit(12).map(i -> plan.names.get(i).isBlank() ? "#" + (i + 1)
-				: Words.shown(plan.names.get(i))).collect(Collectors.joining(", "));
+				: CellWords.shown(plan.names.get(i))).collect(Collectors.joining(", "));
 		return (columns.size() == 1 ? "column " : "columns ") + names
 				+ (columns.size() > 12 ? " and " + (columns.size() - 12) + " more" : "");
 	}
@@ -143,7 +143,7 @@ final class SignalColumns {
 		}
 		if (!twice.isEmpty()) {
 			plan.note(twice.size() + " access point" + (twice.size() == 1 ? "" : "s") + " with more than one column ("
-					+ twice.stream().sorted().limit(5).map(Words::shown).collect(Collectors.joining(", "))
+					+ twice.stream().sorted().limit(5).map(CellWords::shown).collect(Collectors.joining(", "))
 					+ "): the strongest level counts");
 		}
 		plan.signalNames = names;

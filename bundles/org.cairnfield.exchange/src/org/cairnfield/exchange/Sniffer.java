@@ -52,7 +52,7 @@ final class Sniffer {
 		if (gzip) {
 			plan.guesses.add(new Guess("compression", "gzip", "the first two bytes say so"));
 		}
-		plan.guesses.add(new Guess("separator", Words.separator(separator.separator()), separator.evidence()));
+		plan.guesses.add(new Guess("separator", CellWords.separator(separator.separator()), separator.evidence()));
 	}
 
 	private void decideCharset(byte[] b) {

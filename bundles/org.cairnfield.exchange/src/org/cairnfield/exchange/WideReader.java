@@ -50,7 +50,7 @@ final class WideReader extends FileReader {
 		leaveOutBadColumns();
 		levels.note(plan);
 		if (silent > 0) {
-			plan.note(Words.count(silent) + " samples heard no access point");
+			plan.note(CellWords.count(silent) + " samples heard no access point");
 		}
 	}
 
@@ -83,7 +83,7 @@ final class WideReader extends FileReader {
 			strongestOfEach();
 		}
 		silent += heard == 0 ? 1 : 0;
-		sink.sample(plan, row.line(), Place.of(place), accessPoint, rssiDbm, heard);
+		sink.sample(plan, row.line(), RowPlace.of(place), accessPoint, rssiDbm, heard);
 		accepted++;
 	}
 
@@ -140,7 +140,7 @@ final class WideReader extends FileReader {
 		for (int k = 0; k < columns.length; k++) {
 			if (!good[k] && bad[k] >= BAD_COLUMN_CELLS) {
 				plan.leftOut.add(columns[k]);
-				plan.note(plan.called(columns[k]) + " holds no level from -120 to 0 dBm anywhere but " + Words.count(bad[k])
+				plan.note(plan.called(columns[k]) + " holds no level from -120 to 0 dBm anywhere but " + CellWords.count(bad[k])
 						+ " other values, so it is left out; say with a mapping what it is");
 				any = true;
 			}

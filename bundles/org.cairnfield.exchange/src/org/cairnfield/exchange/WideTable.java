@@ -11,7 +11,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.exchange.internal.text.Guard;
-import org.cairnfield.exchange.internal.text.Numbers;
+import org.cairnfield.exchange.internal.text.CellNumbers;
 
 /**
  * Writes a radio map as a wide table: header {@code id,time,device,building,floor,x,y} and the names of the
@@ -65,8 +65,8 @@ public final class WideTable {
 			csv.print(map.device(s) == RadioMap.NO_DEVICE ? "" : Guard.on(map.devices().get(map.device(s))));
 			csv.print(Guard.on(map.sites().get(map.site(s))));
 			csv.print(Integer.toString(map.floor(s)));
-			csv.print(Numbers.plain(map.x(s)));
-			csv.print(Numbers.plain(map.y(s)));
+			csv.print(CellNumbers.plain(map.x(s)));
+			csv.print(CellNumbers.plain(map.y(s)));
 			int k = map.firstReading(s);
 			int end = map.endReading(s);
 			for (int ap = 0; ap < n; ap++) {
@@ -85,7 +85,7 @@ public final class WideTable {
 		for (List<String> names : List.of(ids, map.sites(), map.devices(), map.accessPoints())) {
 			for (String name : names) {
 				if (name.isBlank() || !PlaceReader.isName(name)) {
-					throw new IllegalArgumentException("a table cannot hold this name: " + Words.shown(name));
+					throw new IllegalArgumentException("a table cannot hold this name: " + CellWords.shown(name));
 				}
 			}
 		}

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.Dbscan;
 import org.cairnfield.core.correlate.NoiseCorrelation;
-import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.simulate.CampusSize;
@@ -68,7 +68,7 @@ final class ArchiveBenchmark implements Benchmark {
 			return Dbscan.cluster(signals, epsilon, Densities.MIN_PTS, Workers.inline());
 		}
 
-		List<Placement> place() {
+		List<NoisePlacement> place() {
 			return NoiseCorrelation.place(signals, clustering, Workers.inline());
 		}
 	}

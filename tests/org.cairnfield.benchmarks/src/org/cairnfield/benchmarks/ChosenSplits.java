@@ -4,7 +4,7 @@ import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.Dbscan;
 import org.cairnfield.core.correlate.NoiseCorrelation;
-import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.core.task.Workers;
@@ -20,7 +20,7 @@ final class ChosenSplits {
 	static SplitMap of(Signals signals, AutomaticChoice.Tried chosen, Workers workers) {
 		Clustering clustering = Dbscan.cluster(signals, chosen.epsilon(), chosen.minPts(), workers);
 		int[] labels = clustering.labels();
-		for (Placement p : NoiseCorrelation.place(signals, clustering, workers)) {
+		for (NoisePlacement p : NoiseCorrelation.place(signals, clustering, workers)) {
 			labels[p.sample()] = p.cluster();
 		}
 		Clustering cells = chosen.search().cells(signals, clustering.relabelled(labels), SEED, workers);

@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.Dbscan;
 import org.cairnfield.core.correlate.NoiseCorrelation;
-import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.simulate.CampusSize;
@@ -41,9 +41,9 @@ final class CorrelationBenchmark implements Benchmark {
 		Signals signals = Signals.of(map);
 		double epsilon = Densities.epsilon(signals, noiseShare, both);
 		Clustering clustering = Dbscan.cluster(signals, epsilon, Densities.MIN_PTS, both);
-		Subject<List<Placement>> wide = new Subject<>("proposals, " + Machine.cores() + " threads",
+		Subject<List<NoisePlacement>> wide = new Subject<>("proposals, " + Machine.cores() + " threads",
 				() -> NoiseCorrelation.place(signals, clustering, both));
-		Subject<List<Placement>> single = new Subject<>("proposals, 1 thread",
+		Subject<List<NoisePlacement>> single = new Subject<>("proposals, 1 thread",
 				() -> NoiseCorrelation.place(signals, clustering, Workers.inline()));
 		harness.measure(3, List.of(wide, single));
 		String data = Maps.describe(map) + String.format(Locale.ROOT, ", %.0f %% noise", 100 * noiseShare);
@@ -58,7 +58,7 @@ final class CorrelationBenchmark implements Benchmark {
 		Signals signals = Signals.of(map);
 		Workers both = harness.workers(Machine.cores());
 		Clustering clustering = Dbscan.cluster(signals, Densities.epsilon(signals, 0.15, both), Densities.MIN_PTS, both);
-		Subject<List<Placement>> ours = new Subject<>("proposals, 1 thread",
+		Subject<List<NoisePlacement>> ours = new Subject<>("proposals, 1 thread",
 				() -> NoiseCorrelation.place(signals, clustering, Workers.inline()));
 		Subject<List<BruteCorrelation.Best>> brute = new Subject<>("whole matrix, 1 thread",
 				() -> BruteCorrelation.of(signals, clustering));
@@ -70,7 +70,7 @@ final class CorrelationBenchmark implements Benchmark {
 		double off = 0;
 		boolean same = ours.result().size() == brute.result().size();
 		for (int i = 0; same && i < ours.result().size(); i++) {
-			Placement p = ours.result().get(i);
+			NoisePlacement p = ours.result().get(i);
 			BruteCorrelation.Best b = brute.result().get(i);
 			off = Math.max(off, Math.max(Math.abs(p.strength() - b.r()), Math.abs(p.runnerUpR() - b.runnerUpR())));
 			same = p.sample() == b.sample() && (p.cluster() == b.cluster() || b.r() - b.runnerUpR() < EXACT);

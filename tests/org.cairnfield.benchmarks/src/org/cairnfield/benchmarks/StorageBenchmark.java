@@ -20,7 +20,7 @@ import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.model.Site;
@@ -101,7 +101,7 @@ final class StorageBenchmark implements Benchmark {
 				Archives.moveOne(Archives.first(open.archive()), 0, ++place[0]);
 				return open.drafts().write(drafts);
 			}));
-			Subject<ArchiveCheck> check = new Subject<>("check, all rules", () -> ArchiveCheck.of(open.archive(),
+			Subject<RuleCheck> check = new Subject<>("check, all rules", () -> RuleCheck.of(open.archive(),
 					new RuleRun(CleaningRules.registry().all()), workers));
 			Subject<ArchiveDiff> compareAll = new Subject<>("compare states, a sample of each survey moved",
 					() -> checked(() -> history.compare(before, changed)));

@@ -49,7 +49,7 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 		counts.forEach((key, count) -> {
 			int blank = key.lastIndexOf(' ');
 			ObjectChange.Way way = ObjectChange.Way.values()[Integer.parseInt(key.substring(blank + 1))];
-			lines.add(Count.of(count, key.substring(0, blank)) + ' ' + Words.of(way));
+			lines.add(Count.of(count, key.substring(0, blank)) + ' ' + DifferenceWords.of(way));
 		});
 		lines.addAll(notes);
 		return lines;

@@ -26,7 +26,7 @@ import org.cairnfield.archive.internal.git.Log;
 import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 
 /**
@@ -122,7 +122,7 @@ public final class History implements AutoCloseable {
 	/** Paths of the files of a state that are not of the model: plans, releases. */
 	public List<String> otherFiles(SavePoint point) throws IOException {
 		List<String> paths = new ArrayList<>();
-		for (String path : git.files(commit(point), p -> Layout.isPart(p) && Layout.kind(p) == null).paths()) {
+		for (String path : git.files(commit(point), p -> ArchiveLayout.isPart(p) && ArchiveLayout.kind(p) == null).paths()) {
 			paths.add(path);
 		}
 		return paths;
@@ -141,11 +141,11 @@ public final class History implements AutoCloseable {
 
 	/** Paths of files in the folder that differ from those of a state, are missing or are new; files about releases left out. */
 	public List<String> differences(SavePoint point) throws IOException {
-		FolderView view = new FolderView(folder, Layout::isPart);
-		TreeFiles files = git.files(commit(point), Layout::isPart);
+		FolderView view = new FolderView(folder, ArchiveLayout::isPart);
+		TreeFiles files = git.files(commit(point), ArchiveLayout::isPart);
 		SortedSet<String> paths = new TreeSet<>(view.files().keySet());
 		files.paths().forEach(paths::add);
-		paths.removeIf(Layout::isRelease);
+		paths.removeIf(ArchiveLayout::isRelease);
 		List<String> differing = new ArrayList<>();
 		for (String path : paths) {
 			if (!files.has(path) || !view.has(path) || !sameBytes(files, view, path)) {
@@ -164,7 +164,7 @@ public final class History implements AutoCloseable {
 
 	/** The archive as it was, read from Git's objects; the folder is not touched. */
 	public PastState open(SavePoint point) throws IOException {
-		Loaded loaded = ArchiveReader.read(git.files(commit(point), Layout::isPart), migrations, ArchiveReader.VOUCHED);
+		Loaded loaded = ArchiveReader.read(git.files(commit(point), ArchiveLayout::isPart), migrations, ArchiveReader.VOUCHED);
 		return new PastState(point, loaded.archive(), loaded.damages());
 	}
 
@@ -181,7 +181,7 @@ public final class History implements AutoCloseable {
 
 	/** What was saved since a save point; since the beginning, for null. */
 	public ArchiveDiff compareWithSaved(SavePoint before) throws IOException {
-		FolderView view = new FolderView(folder, Layout::isPart);
+		FolderView view = new FolderView(folder, ArchiveLayout::isPart);
 		return StateComparison.of(files(before), new StateFiles(view, git.blobs(view.files())), migrations);
 	}
 
@@ -212,7 +212,7 @@ public final class History implements AutoCloseable {
 	}
 
 	private StateFiles files(SavePoint point) throws IOException {
-		return StateFiles.of(git.files(point == null ? null : commit(point), Layout::isPart));
+		return StateFiles.of(git.files(point == null ? null : commit(point), ArchiveLayout::isPart));
 	}
 
 	private Commit commit(SavePoint point) throws IOException {

@@ -19,7 +19,7 @@ import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.internal.git.Tag;
 import org.cairnfield.archive.internal.text.FileKind;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.LedgerLines;
 
 /**
@@ -119,7 +119,7 @@ public final class HistoryCheck {
 			}
 			for (Map.Entry<String, String> file : audit.filesIn(RELEASES, commit).entrySet()) {
 				String path = file.getKey();
-				if (Layout.isManifest(path) && before.stream().noneMatch(files -> file.getValue().equals(files.get(path)))) {
+				if (ArchiveLayout.isManifest(path) && before.stream().noneMatch(files -> file.getValue().equals(files.get(path)))) {
 					String version = path.substring(RELEASES.length() + 1, path.length() - JSON.length());
 					found.add(new PastManifest(version, SavePoint.of(commit), audit.content(file.getValue())));
 				}
@@ -140,8 +140,8 @@ public final class HistoryCheck {
 
 	private Map<String, List<String>> inFolder() throws IOException {
 		Map<String, List<String>> found = new TreeMap<>();
-		for (Map.Entry<String, Path> file : new FolderView(folder, Layout::isPart).files().entrySet()) {
-			if (Layout.kind(file.getKey()) == FileKind.LEDGER) {
+		for (Map.Entry<String, Path> file : new FolderView(folder, ArchiveLayout::isPart).files().entrySet()) {
+			if (ArchiveLayout.kind(file.getKey()) == FileKind.LEDGER) {
 				found.put(file.getKey(), LedgerLines.of(Files.readAllBytes(file.getValue())));
 			}
 		}

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitAudit;
 import org.cairnfield.archive.internal.text.FileKind;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.LedgerLines;
 
 /**
@@ -138,7 +138,7 @@ final class LedgerAudit {
 	/** All that restoring puts back: releases stay as they are, and files of others are not touched. */
 	private SortedMap<String, String> content(Commit commit) throws IOException {
 		SortedMap<String, String> content = git.files(commit);
-		content.keySet().removeIf(path -> !Layout.isPart(path) || Layout.isRelease(path));
+		content.keySet().removeIf(path -> !ArchiveLayout.isPart(path) || ArchiveLayout.isRelease(path));
 		return content;
 	}
 
@@ -203,7 +203,7 @@ final class LedgerAudit {
 		SortedMap<String, String> known = ledgers.get(commit.id());
 		if (known == null) {
 			known = new TreeMap<>(git.filesIn("ledger", commit));
-			known.keySet().removeIf(path -> Layout.kind(path) != FileKind.LEDGER);
+			known.keySet().removeIf(path -> ArchiveLayout.kind(path) != FileKind.LEDGER);
 			ledgers.put(commit.id(), known);
 		}
 		return known;

@@ -21,14 +21,14 @@ final class SavePointMessage {
 	static String of(String opening, ArchiveDiff diff, Person person, String note) {
 		StringBuilder message = new StringBuilder(opening.isEmpty() ? subject(diff) : opening);
 		if (note != null && !note.isBlank()) {
-			message.append("\n\n").append(Words.plain(note.strip()));
+			message.append("\n\n").append(DifferenceWords.plain(note.strip()));
 		}
 		StringBuilder details = new StringBuilder();
 		for (SurveyDiff survey : diff.surveys()) {
 			details.append(survey.survey()).append(": ").append(String.join(", ", ArchiveDiff.summaryOf(survey))).append('\n');
 		}
 		addObjects(details, diff.objects());
-		diff.notes().forEach(line -> details.append(Words.plain(line)).append('\n'));
+		diff.notes().forEach(line -> details.append(DifferenceWords.plain(line)).append('\n'));
 		message.append("\n\n").append(details).append("\nBy: ").append(person.name()).append('\n');
 		return message.toString();
 	}
@@ -53,11 +53,11 @@ final class SavePointMessage {
 		Map<String, StringBuilder> lines = new TreeMap<>();
 		Map<String, Integer> counts = new TreeMap<>();
 		for (ObjectChange change : objects) {
-			String key = change.what() + ' ' + Words.of(change.way());
+			String key = change.what() + ' ' + DifferenceWords.of(change.way());
 			int count = counts.merge(key, 1, Integer::sum);
 			StringBuilder line = lines.computeIfAbsent(key, k -> new StringBuilder(k).append(':'));
 			if (count <= OBJECTS_NAMED && !change.id().isEmpty()) {
-				line.append(count == 1 ? " " : ", ").append(Words.plain(change.id()).replace('\n', ' '));
+				line.append(count == 1 ? " " : ", ").append(DifferenceWords.plain(change.id()).replace('\n', ' '));
 			}
 		}
 		lines.forEach((key, line) -> {

@@ -11,8 +11,8 @@ import java.util.TreeSet;
 
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.text.FileKind;
-import org.cairnfield.archive.internal.text.FileReport;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.PartReport;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.LedgerText;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.SamplesText;
@@ -50,7 +50,7 @@ final class StateComparison {
 	}
 
 	private void compareStructure() throws IOException {
-		if (!isSame(Layout.STRUCTURE)) {
+		if (!isSame(ArchiveLayout.STRUCTURE)) {
 			objects.addAll(ObjectComparison.of(ArchiveReader.structure(before.source(), migrations, notes),
 					ArchiveReader.structure(after.source(), migrations, notes)));
 		}
@@ -78,7 +78,7 @@ final class StateComparison {
 	private static Map<String, String> surveys(StateFiles state) {
 		Map<String, String> paths = new TreeMap<>();
 		for (String path : state.blobs().keySet()) {
-			if (Layout.kind(path) == FileKind.SAMPLES) {
+			if (ArchiveLayout.kind(path) == FileKind.SAMPLES) {
 				paths.put(path.substring(path.lastIndexOf('/') + 1, path.lastIndexOf('.')), path);
 			}
 		}
@@ -89,7 +89,7 @@ final class StateComparison {
 		if (path == null) {
 			return SampleTable.EMPTY;
 		}
-		FileReport report = new FileReport(path);
+		PartReport report = new PartReport(path);
 		try (InputStream in = state.source().open(path)) {
 			SampleTable table = SamplesText.read(in, migrations, report);
 			note(report);
@@ -97,7 +97,7 @@ final class StateComparison {
 		}
 	}
 
-	private void note(FileReport report) {
+	private void note(PartReport report) {
 		if (report.isDamaged()) {
 			notes.add(report.damages().get(0).file() + " is damaged in one of the states: " + report.damages().get(0).reason());
 		}
@@ -107,15 +107,15 @@ final class StateComparison {
 		TreeSet<String> paths = new TreeSet<>(before.blobs().keySet());
 		paths.addAll(after.blobs().keySet());
 		for (String path : paths) {
-			FileKind kind = Layout.kind(path);
-			if (isSame(path) || kind == FileKind.STRUCTURE || kind == FileKind.SAMPLES || path.equals(Layout.ATTRIBUTES)) {
+			FileKind kind = ArchiveLayout.kind(path);
+			if (isSame(path) || kind == FileKind.STRUCTURE || kind == FileKind.SAMPLES || path.equals(ArchiveLayout.ATTRIBUTES)) {
 				continue;
 			}
 			if (kind == FileKind.SPLIT) {
 				objects.addAll(SplitComparison.of(split(before, path), split(after, path)));
 			} else if (kind == FileKind.LEDGER) {
 				objects.addAll(ObjectComparison.of(ledger(before, path), ledger(after, path)));
-			} else if (!Layout.isManifest(path)) { // tells of a state, and is no part of the map
+			} else if (!ArchiveLayout.isManifest(path)) { // tells of a state, and is no part of the map
 				String how = before.blobs().get(path) == null ? "added" : after.blobs().get(path) == null ? "removed" : "changed";
 				notes.add(path + ' ' + how);
 			}
@@ -126,7 +126,7 @@ final class StateComparison {
 		if (!state.source().has(path)) {
 			return null;
 		}
-		FileReport report = new FileReport(path);
+		PartReport report = new PartReport(path);
 		try (InputStream in = state.source().open(path)) {
 			Split split = SplitText.read(in, migrations, report);
 			note(report);
@@ -138,7 +138,7 @@ final class StateComparison {
 		if (!state.source().has(path)) {
 			return null;
 		}
-		FileReport report = new FileReport(path);
+		PartReport report = new PartReport(path);
 		try (InputStream in = state.source().open(path)) {
 			Ledger ledger = LedgerText.read(in, migrations, report);
 			note(report);

@@ -7,7 +7,7 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.rules.RuleResult;
 import picocli.CommandLine.Mixin;
 
@@ -47,7 +47,7 @@ abstract class ArchiveCommand extends SurveyCommand {
 	abstract void run(OpenArchive archive, Workers workers) throws Exception;
 
 	/** Says which rules broke, and so found nothing. */
-	void reportBroken(ArchiveCheck check) {
+	void reportBroken(RuleCheck check) {
 		for (RuleResult failed : check.result().failed()) {
 			err().println("cairnfield: rule " + failed.rule() + " broke: " + failed.outcome());
 		}

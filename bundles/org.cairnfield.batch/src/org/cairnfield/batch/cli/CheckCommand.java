@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Rule;
@@ -44,7 +44,7 @@ final class CheckCommand extends ArchiveCommand {
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		List<Rule> rules = ruleArgs.rules(spec);
-		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(rules), workers);
+		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(rules), workers);
 		if (json) {
 			printJson(json(check, rules));
 		} else {
@@ -62,7 +62,7 @@ final class CheckCommand extends ArchiveCommand {
 		};
 	}
 
-	private void print(ArchiveCheck check, List<Rule> rules) {
+	private void print(RuleCheck check, List<Rule> rules) {
 		Map<String, List<Finding>> byRule = new TreeMap<>();
 		check.open().forEach(f -> byRule.computeIfAbsent(f.rule(), r -> new ArrayList<>()).add(f));
 		for (Rule rule : rules) {
@@ -87,7 +87,7 @@ final class CheckCommand extends ArchiveCommand {
 				+ check.map().surveyed().size() + " samples");
 	}
 
-	private static long count(ArchiveCheck check, Severity severity) {
+	private static long count(RuleCheck check, Severity severity) {
 		return check.open().stream().filter(f -> f.severity() == severity).count();
 	}
 
@@ -95,7 +95,7 @@ final class CheckCommand extends ArchiveCommand {
 		return severity.name().toLowerCase(Locale.ROOT);
 	}
 
-	private static Json json(ArchiveCheck check, List<Rule> rules) {
+	private static Json json(RuleCheck check, List<Rule> rules) {
 		return new Json().put("samples", check.map().surveyed().size()).put("errors", count(check, Severity.ERROR))
 				.put("warnings", count(check, Severity.WARNING)).put("notes", count(check, Severity.NOTE))
 				.put("rules", rules.stream().map(r -> new Json().put("id", r.id()).put("title", r.title())

@@ -12,7 +12,7 @@ final class GateTable {
 	}
 
 	static void print(List<GateResult> results, PrintWriter out) {
-		TextTable table = new TextTable("gate", "figure", "bound", "verdict");
+		ConsoleTable table = new ConsoleTable("gate", "figure", "bound", "verdict");
 		results.forEach(r -> table.row(r.gate().key(), r.shownFigure(), r.shownBound(), r.verdict()));
 		table.print(out);
 		results.forEach(r -> out.println(r.gate().key() + ": " + r.evidence()));

@@ -128,7 +128,7 @@ final class IntakeCommand extends SurveyCommand {
 	}
 
 	private void print(Intake intake) {
-		TextTable table = new TextTable("file", "layout", "part", "rows", "accepted", "quarantined", "not heard");
+		ConsoleTable table = new ConsoleTable("file", "layout", "part", "rows", "accepted", "quarantined", "not heard");
 		for (FileReport r : intake.reports()) {
 			table.row(r.file().getFileName().toString(), r.layout().toString(), r.part(), Long.toString(r.rowsRead()),
 					Long.toString(r.accepted()), Long.toString(r.quarantined()), r.notHeard());

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.effect.HoldOuts;
 import org.cairnfield.curation.effect.RemedyEffect;
 import org.cairnfield.curation.remedy.RemedyCommands;
@@ -43,7 +43,7 @@ final class RemedyCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
+		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
 		reportBroken(check);
 		RemedyCommands commands = new RemedyCommands(archive.archive());
 		List<Finding> offering = check.open().stream().filter(finding -> finding.remedy().isPresent()).toList();

@@ -99,7 +99,7 @@ final class Results {
 	}
 
 	static void printWays(FileRun run, PrintWriter out) {
-		TextTable table = new TextTable("matching", "mean m", "95 % interval", "median m", "RMSE m", "75 % m", "90 % m",
+		ConsoleTable table = new ConsoleTable("matching", "mean m", "95 % interval", "median m", "RMSE m", "75 % m", "90 % m",
 				"95 % m", "floor", "site", "compared", "time");
 		for (Way way : run.measured().ways()) {
 			PositionErrors e = way.errors();
@@ -173,7 +173,7 @@ final class Results {
 				map.splits().isEmpty() ? "the map, which is not split," : "split " + String.join(", ", map.splits()), measured.test(), map.joined(),
 				map.open());
 		map.notes().forEach(note -> out.println("             " + note));
-		TextTable table = new TextTable("matching", "mean m", "95 % of mean", "median m", "75 % m", "95 % m", "floor", "site", "to plain",
+		ConsoleTable table = new ConsoleTable("matching", "mean m", "95 % of mean", "median m", "75 % m", "95 % m", "floor", "site", "to plain",
 				"95 % of ratio", "compared", "share");
 		for (Way way : measured.ways()) {
 			PositionErrors e = way.errors();

@@ -35,7 +35,7 @@ final class SimulateCommand extends SurveyCommand {
 		OutputFolder.make(out);
 		SimulatedArchive archive = clean ? MarrowQuay.clean(seed) : MarrowQuay.surveys(seed);
 		List<Map<String, Object>> written = new ArrayList<>();
-		TextTable table = new TextTable("survey", "samples", "site", "device", "date");
+		ConsoleTable table = new ConsoleTable("survey", "samples", "site", "device", "date");
 		for (SimulatedSurvey survey : archive.surveys()) {
 			Path folder = folder(survey.role() == SimulatedSurvey.Role.TEST ? "test" : "surveys");
 			Path file = folder.resolve(survey.name() + ".csv");

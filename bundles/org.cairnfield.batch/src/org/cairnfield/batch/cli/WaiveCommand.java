@@ -8,7 +8,7 @@ import java.util.Map;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.Waiver;
@@ -58,7 +58,7 @@ final class WaiveCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
+		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
 		reportBroken(check);
 		Map<String, Finding> wanted = wanted(check);
 		List<Map<String, Object>> told = new ArrayList<>();
@@ -67,7 +67,7 @@ final class WaiveCommand extends ArchiveCommand {
 		wanted.forEach((key, finding) -> {
 			if (!dryRun) {
 				archive.archive().getWaivers()
-						.add(ArchiveCheck.toModel(Waiver.of(finding, reason.strip(), person, now)));
+						.add(RuleCheck.toModel(Waiver.of(finding, reason.strip(), person, now)));
 			}
 			told.add(new Json().put("rule", finding.rule()).put("finding", finding.message()).put("key", key).fields());
 			if (!json) {
@@ -85,7 +85,7 @@ final class WaiveCommand extends ArchiveCommand {
 	}
 
 	/** What is meant, by key; all keys are looked up before anything is changed. */
-	private Map<String, Finding> wanted(ArchiveCheck check) {
+	private Map<String, Finding> wanted(RuleCheck check) {
 		Map<String, Finding> open = byKey(check.open());
 		if (keys.isEmpty()) {
 			return open;

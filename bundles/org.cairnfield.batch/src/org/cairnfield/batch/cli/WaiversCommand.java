@@ -5,7 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.KeptWaiver;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
@@ -27,7 +27,7 @@ final class WaiversCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		ArchiveCheck check = ArchiveCheck.of(archive.archive(), new RuleRun(CleaningRules.registry().all()), workers);
+		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(CleaningRules.registry().all()), workers);
 		reportBroken(check);
 		List<KeptWaiver> all = KeptWaiver.of(archive.archive(), check.findings());
 		List<KeptWaiver> listed = withdraw.isEmpty() ? all : named(all);

@@ -10,7 +10,7 @@ import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.Dbscan;
 import org.cairnfield.core.cluster.KDistances;
 import org.cairnfield.core.correlate.NoiseCorrelation;
-import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
@@ -137,7 +137,7 @@ public final class AutomaticChoice {
 
 	private Clustering placed(Signals kept, Clustering clustering) {
 		int[] labels = clustering.labels();
-		for (Placement p : NoiseCorrelation.place(kept, clustering, inner)) {
+		for (NoisePlacement p : NoiseCorrelation.place(kept, clustering, inner)) {
 			labels[p.sample()] = p.cluster();
 		}
 		return clustering.relabelled(labels);

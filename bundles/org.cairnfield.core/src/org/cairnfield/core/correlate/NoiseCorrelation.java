@@ -25,7 +25,7 @@ public final class NoiseCorrelation {
 	/**
 	 * @return one entry a noise sample, ascending
 	 */
-	public static List<Placement> place(Signals signals, Clustering clustering, Workers workers) {
+	public static List<NoisePlacement> place(Signals signals, Clustering clustering, Workers workers) {
 		if (clustering.size() != signals.size()) {
 			throw new IllegalArgumentException(
 					"clustering of " + clustering.size() + " samples for a map of " + signals.size());
@@ -38,7 +38,7 @@ public final class NoiseCorrelation {
 				noise[count++] = s;
 			}
 		}
-		Placement[] placed = new Placement[noise.length];
+		NoisePlacement[] placed = new NoisePlacement[noise.length];
 		RowMoments moments = RowMoments.of(signals, workers);
 		workers.progress().begin("correlation", noise.length);
 		workers.forRanges(noise.length, () -> {
@@ -75,7 +75,7 @@ public final class NoiseCorrelation {
 			carrier = new int[clustering.clusters()];
 		}
 
-		Placement of(int sample) {
+		NoisePlacement of(int sample) {
 			products.withAll(sample, clustering, product);
 			Arrays.fill(bestR, Double.NEGATIVE_INFINITY);
 			Arrays.fill(carrier, -1);
@@ -108,7 +108,7 @@ public final class NoiseCorrelation {
 			return signals.apart(sample, other);
 		}
 
-		private Placement placement(int sample, int nearest, double nearestDistance) {
+		private NoisePlacement placement(int sample, int nearest, double nearestDistance) {
 			int first = -1;
 			int second = -1;
 			for (int c = 0; c < bestR.length; c++) {
@@ -119,7 +119,7 @@ public final class NoiseCorrelation {
 					second = c;
 				}
 			}
-			return new Placement(sample, first < 0 ? Clustering.NOISE : first, first < 0 ? Double.NaN : bestR[first],
+			return new NoisePlacement(sample, first < 0 ? Clustering.NOISE : first, first < 0 ? Double.NaN : bestR[first],
 					first < 0 ? -1 : carrier[first], second < 0 ? Clustering.NOISE : second,
 					second < 0 ? Double.NaN : bestR[second], nearest, nearestDistance,
 					nearest < 0 ? Clustering.NOISE : clustering.label(nearest));

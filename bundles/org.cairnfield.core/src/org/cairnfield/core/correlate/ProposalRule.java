@@ -26,7 +26,7 @@ public record ProposalRule(double gate, double threshold) {
 	}
 
 	/** Whether a noise sample gets a proposal; what does not stays noise. */
-	public boolean proposes(Placement placement) {
+	public boolean proposes(NoisePlacement placement) {
 		return placement.strength() >= threshold;
 	}
 }

@@ -50,7 +50,7 @@ public final class Pca implements Serializable {
 	 */
 	public static Pca of(SparseRows rows, Scaling scaling, Workers workers) {
 		check(rows.size(), rows.columns());
-		Moments moments = Moments.sparse(rows, workers);
+		ColumnMoments moments = ColumnMoments.sparse(rows, workers);
 		return new Pca(moments, scaling);
 	}
 
@@ -67,7 +67,7 @@ public final class Pca implements Serializable {
 				throw new IllegalArgumentException("rows differ in length: " + rows[0].length + " and " + row.length);
 			}
 		}
-		return new Pca(Moments.dense(rows), scaling);
+		return new Pca(ColumnMoments.dense(rows), scaling);
 	}
 
 	private static void check(int rows, int columns) {
@@ -81,7 +81,7 @@ public final class Pca implements Serializable {
 		}
 	}
 
-	private Pca(Moments moments, Scaling scaling) {
+	private Pca(ColumnMoments moments, Scaling scaling) {
 		this.scaling = scaling;
 		this.means = moments.means();
 		int p = means.length;

@@ -50,7 +50,7 @@ final class AccessPointPlacing {
 	}
 
 	/** One after the other, each the farthest of some candidates from those before. */
-	private static List<Place> spread(Outline outline, int count, SplittableRandom random) {
+	private static List<Place> spread(FloorOutline outline, int count, SplittableRandom random) {
 		List<Place> places = new ArrayList<>();
 		while (places.size() < count) {
 			Place best = null;
@@ -71,7 +71,7 @@ final class AccessPointPlacing {
 		return places;
 	}
 
-	private static Place inside(Outline outline, SplittableRandom random) {
+	private static Place inside(FloorOutline outline, SplittableRandom random) {
 		while (true) {
 			double x = random.nextDouble(FROM_WALL_METRES, outline.width() - FROM_WALL_METRES);
 			double y = random.nextDouble(FROM_WALL_METRES, outline.depth() - FROM_WALL_METRES);

@@ -16,7 +16,7 @@ record FloorLayout(double corridorMetres, double roomMetres, double innerDb, dou
 
 	private static final double DOORWAY_METRES = 1.4;
 
-	Floor draw(int level, Outline outline) {
+	Floor draw(int level, FloorOutline outline) {
 		List<Wall> walls = new ArrayList<>();
 		List<Corridor> corridors = new ArrayList<>();
 		List<Place> corners = outline.corners();

@@ -14,13 +14,13 @@ final class MarrowQuayCampus {
 	static Campus build() {
 		List<Site> sites = List.of(
 				// A long hall with a side wing on the quay; plaster between the galleries.
-				site(MarrowQuay.SAILMAKERS_HALL, "SH", 0, 0, 4.2, 3, Outline.lShape(62, 38, 34, 18),
+				site(MarrowQuay.SAILMAKERS_HALL, "SH", 0, 0, 4.2, 3, FloorOutline.lShape(62, 38, 34, 18),
 						new FloorLayout(3, 9, 4, 12)),
 				// Two floors of large rooms across the yard.
-				site(MarrowQuay.TIDE_HOUSE, "TH", 84, 4, 3.8, 2, Outline.rectangle(42, 26),
+				site(MarrowQuay.TIDE_HOUSE, "TH", 84, 4, 3.8, 2, FloorOutline.rectangle(42, 26),
 						new FloorLayout(2.5, 10, 4, 12)),
 				// A narrow warehouse of thick walls.
-				site(MarrowQuay.LANTERN_STORE, "LS", 10, 64, 3.4, 4, Outline.rectangle(46, 22),
+				site(MarrowQuay.LANTERN_STORE, "LS", 10, 64, 3.4, 4, FloorOutline.rectangle(46, 22),
 						new FloorLayout(2.5, 7.5, 6, 14)));
 		int[] perFloor = { 20, 15, 14 };
 		AccessPointPlacing placing = new AccessPointPlacing(POWER_DBM);
@@ -35,7 +35,7 @@ final class MarrowQuayCampus {
 	}
 
 	private static Site site(String name, String code, double east, double north, double height, int floors,
-			Outline outline, FloorLayout layout) {
+			FloorOutline outline, FloorLayout layout) {
 		List<Floor> levels = new ArrayList<>();
 		for (int level = 0; level < floors; level++) {
 			levels.add(layout.draw(level, outline));

@@ -76,14 +76,14 @@ final class RandomCampus {
 	private static Site site(int index, double area, double east, int floors, long siteKey) {
 		SplittableRandom random = Streams.random(Streams.key(siteKey, "shape"));
 		double aspect = random.nextDouble(1.2, 2.0);
-		Outline outline;
+		FloorOutline outline;
 		if (random.nextBoolean()) {
 			double depth = Math.sqrt(area / aspect);
-			outline = Outline.rectangle(depth * aspect, depth);
+			outline = FloorOutline.rectangle(depth * aspect, depth);
 		} else {
 			double notch = random.nextDouble(0.35, 0.55);
 			double depth = Math.sqrt(area / aspect / (1 - notch * notch));
-			outline = Outline.lShape(depth * aspect, depth, depth * aspect * notch, depth * notch);
+			outline = FloorOutline.lShape(depth * aspect, depth, depth * aspect * notch, depth * notch);
 		}
 		FloorLayout layout = new FloorLayout(2.5, random.nextDouble(6, 11), random.nextDouble(3, 6), 12);
 		List<Floor> levels = new ArrayList<>();

@@ -48,7 +48,7 @@ public interface Walk {
 	static Walk wander(int stops, double stepMetres) {
 		return (floor, random) -> {
 			List<Place> places = new ArrayList<>();
-			Outline outline = floor.outline();
+			FloorOutline outline = floor.outline();
 			Place here = anywhere(outline, random);
 			Place goal = anywhere(outline, random);
 			while (places.size() < stops) {
@@ -82,7 +82,7 @@ public interface Walk {
 		};
 	}
 
-	private static List<Place> grid(Outline outline, double spacing, double offsetShare) {
+	private static List<Place> grid(FloorOutline outline, double spacing, double offsetShare) {
 		List<Place> places = new ArrayList<>();
 		boolean back = false;
 		for (double y = spacing * offsetShare; y <= outline.depth(); y += spacing) {
@@ -101,7 +101,7 @@ public interface Walk {
 		return places;
 	}
 
-	private static Place anywhere(Outline outline, SplittableRandom random) {
+	private static Place anywhere(FloorOutline outline, SplittableRandom random) {
 		while (true) {
 			double x = random.nextDouble(0.5, outline.width() - 0.5);
 			double y = random.nextDouble(0.5, outline.depth() - 0.5);

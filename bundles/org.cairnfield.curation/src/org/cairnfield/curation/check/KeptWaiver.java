@@ -24,7 +24,7 @@ public record KeptWaiver(org.cairnfield.model.Waiver kept, List<Finding> covered
 	 */
 	public static List<KeptWaiver> of(Archive archive, List<Finding> findings) {
 		return archive.getWaivers().stream().map(kept -> {
-			Waiver waiver = ArchiveCheck.fromModel(kept);
+			Waiver waiver = RuleCheck.fromModel(kept);
 			return new KeptWaiver(kept, findings.stream().filter(waiver::covers).toList());
 		}).toList();
 	}

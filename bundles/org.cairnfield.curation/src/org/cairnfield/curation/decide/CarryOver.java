@@ -25,7 +25,7 @@ import org.cairnfield.model.values.SampleKey;
  * @param left    samples whose verdicts are not carried
  * @param command carries them, as one change; cannot be executed where there are none
  */
-public record CarryOver(List<LedgerEntry> carried, List<Left> left, VerdictsCommand command) {
+public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdictsCommand command) {
 
 	/** Carries at once, for work without an undo stack. */
 	public void apply() {
@@ -66,7 +66,7 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, VerdictsComm
 			}
 		}
 		return new CarryOver(List.copyOf(carried), List.copyOf(left),
-				new VerdictsCommand(archive, to.getId(), carried, recorded, clock,
+				new GiveVerdictsCommand(archive, to.getId(), carried, recorded, clock,
 						"Carry over " + Count.of(carried.size(), "verdict") + " from " + from.getId()));
 	}
 

@@ -126,7 +126,7 @@ public final class Review {
 	}
 
 	private Command command(List<LedgerEntry> entries) {
-		return new VerdictsCommand(archive, split.getId(), entries, recorded, clock);
+		return new GiveVerdictsCommand(archive, split.getId(), entries, recorded, clock);
 	}
 
 	private Optional<Standing> standing(SampleKey sample, ContentOfReview content) {
@@ -273,7 +273,7 @@ public final class Review {
 			throw new ReviewRefused("the last verdict on " + sample + " is not yours to take back"
 					+ (standing.isEmpty() ? ": there is none" : "; you can give one that supersedes it"));
 		}
-		return command(List.of(VerdictsCommand.takeBack(standing.get(standing.size() - 1), clock)));
+		return command(List.of(GiveVerdictsCommand.takeBack(standing.get(standing.size() - 1), clock)));
 	}
 
 	/** The audit of a band that is under way, or a new one. */

@@ -33,7 +33,7 @@ import org.eclipse.emf.common.command.Command;
  * @param rejected how many of those taken are rejections, as older tables have them
  * @param problems what is wrong, in the order of the file; then there is nothing to execute
  */
-public record VerdictIntake(VerdictsCommand command, int taken, int known, int blank, int rejected, List<Problem> problems) {
+public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, int blank, int rejected, List<Problem> problems) {
 
 	private static final List<String> REQUIRED = List.of("split", "sample", "decision", "reason", "text", "person", "content",
 			"evidence");
@@ -96,7 +96,7 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 		// a ledger has its lines in the order in which they were given; tables are sorted by sample
 		List<LedgerEntry> given = problems.isEmpty()
 				? reading.given.stream().sorted(Comparator.comparing(LedgerEntry::time)).toList() : List.of();
-		return new VerdictIntake(new VerdictsCommand(archive, split.getId(), given, recorded, clock,
+		return new VerdictIntake(new GiveVerdictsCommand(archive, split.getId(), given, recorded, clock,
 				"Take in " + Count.of(given.size(), "verdict")), given.size(), reading.known, reading.blank,
 				(int) given.stream().filter(entry -> entry.decision() == Decision.REJECT).count(), List.copyOf(problems));
 	}
@@ -157,7 +157,7 @@ public record VerdictIntake(VerdictsCommand command, int taken, int known, int b
 					"the evidence has changed since the table was exported");
 			rowClock = at(row);
 			Command one = review(who).decide(sample, new Ruling(decision, home, row.field("reason"), row.field("text")));
-			given.addAll(((VerdictsCommand) one).wanted());
+			given.addAll(((GiveVerdictsCommand) one).wanted());
 		}
 
 		/** One a person for the whole table, since each looks at all the labels first. */

@@ -24,7 +24,7 @@ public final class FindingProperties {
 		List<Property> all = new ArrayList<>();
 		all.add(new Property("Rule", CleaningRules.registry().rule(finding.rule()).title(), ""));
 		all.add(new Property("Severity", finding.severity().code(), ""));
-		all.add(new Property("Right here (%)", finding.precision().isPresent() ? Values.number(100 * finding.precision().getAsDouble(), 0) : "",
+		all.add(new Property("Right here (%)", finding.precision().isPresent() ? PropertyValues.number(100 * finding.precision().getAsDouble(), 0) : "",
 				"Share of what the rule names on this part of the map that is expected to be faulty, tried out on faults planted in a copy."));
 		all.add(new Property("Message", finding.message(), ""));
 		all.add(new Property("About", names(finding.subjects()), "What the finding is about; a remedy changes it."));
@@ -37,7 +37,7 @@ public final class FindingProperties {
 	}
 
 	private static String value(double value) {
-		return Values.number(value, value == Math.rint(value) ? 0 : DECIMALS);
+		return PropertyValues.number(value, value == Math.rint(value) ? 0 : DECIMALS);
 	}
 
 	private static String names(List<Subject> subjects) {

@@ -61,7 +61,7 @@ public final class ObjectProperties {
 
 	private void features() {
 		if (object instanceof Floor && object.eContainer() instanceof Site site) {
-			details.add(new Property("Site", Values.text(site, archive), "The building that the floor belongs to."));
+			details.add(new Property("Site", PropertyValues.text(site, archive), "The building that the floor belongs to."));
 		}
 		for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
 			if (isShown(feature)) {
@@ -91,9 +91,9 @@ public final class ObjectProperties {
 		if (feature == ModelPackage.Literals.ACCESS_POINT__CHANNEL && Integer.valueOf(0).equals(value)) {
 			return "";
 		} else if (feature == ModelPackage.Literals.SPLIT__GATE) {
-			return Values.percent(((Split) object).getGate());
+			return PropertyValues.percent(((Split) object).getGate());
 		}
-		return Values.text(value, archive);
+		return PropertyValues.text(value, archive);
 	}
 
 	private void contents() {
@@ -132,13 +132,13 @@ public final class ObjectProperties {
 	private void survey(Survey survey) {
 		Tally tally = Tally.of(List.of(survey), level -> true);
 		tally(tally);
-		add("Floors (levels)", Values.text(tally.levels, archive));
+		add("Floors (levels)", PropertyValues.text(tally.levels, archive));
 		if (tally.samples > 0) {
 			add("Heard per sample", tally.fewest + " to " + tally.most);
 		}
 		if (tally.hasTimes()) {
-			add("First sample (UTC)", Values.time(tally.first));
-			add("Last sample (UTC)", Values.time(tally.last));
+			add("First sample (UTC)", PropertyValues.time(tally.first));
+			add("Last sample (UTC)", PropertyValues.time(tally.last));
 		}
 	}
 
@@ -166,8 +166,8 @@ public final class ObjectProperties {
 			}
 		}
 		count("Samples that heard it", samples);
-		add("Strongest level (dBm)", samples == 0 ? "" : Values.text(strongest, archive));
-		add("Weakest level (dBm)", samples == 0 ? "" : Values.text(weakest, archive));
+		add("Strongest level (dBm)", samples == 0 ? "" : PropertyValues.text(strongest, archive));
+		add("Weakest level (dBm)", samples == 0 ? "" : PropertyValues.text(weakest, archive));
 	}
 
 	private void split(Split split) {
@@ -176,7 +176,7 @@ public final class ObjectProperties {
 			int size = split.getLabels().size();
 			int noise = split.getLabels().noise();
 			count("Samples", size);
-			add("Noise samples", Values.number(noise, 0) + (size == 0 ? "" : " (" + Values.percent((double) noise / size) + ")"));
+			add("Noise samples", PropertyValues.number(noise, 0) + (size == 0 ? "" : " (" + PropertyValues.percent((double) noise / size) + ")"));
 		}
 		count("Proposals", split.getProposals() == null ? 0 : split.getProposals().all().size());
 	}
@@ -191,7 +191,7 @@ public final class ObjectProperties {
 	}
 
 	private void count(String name, long count) {
-		add(name, Values.number(count, 0));
+		add(name, PropertyValues.number(count, 0));
 	}
 
 	private void add(String name, String value) {

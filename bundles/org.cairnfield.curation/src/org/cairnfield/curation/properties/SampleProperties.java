@@ -41,14 +41,14 @@ public final class SampleProperties {
 		Survey survey = ref.survey();
 		add("Sample", table.id(row));
 		add("State", table.isKept(row) ? "part of the map" : "set aside: " + table.reason(row));
-		add("Time (UTC)", table.timeMillis(row) == SampleTable.NO_TIME ? "" : Values.time(table.timeMillis(row)));
+		add("Time (UTC)", table.timeMillis(row) == SampleTable.NO_TIME ? "" : PropertyValues.time(table.timeMillis(row)));
 		add("Site", survey.getSite() == null ? "" : ModelText.name(survey.getSite()));
-		add("Floor (level)", Values.number(table.floorLevel(row), 0));
-		add("x (m)", Values.number(table.xMetres(row), 2));
-		add("y (m)", Values.number(table.yMetres(row), 2));
+		add("Floor (level)", PropertyValues.number(table.floorLevel(row), 0));
+		add("x (m)", PropertyValues.number(table.xMetres(row), 2));
+		add("y (m)", PropertyValues.number(table.yMetres(row), 2));
 		signals(survey, table, row);
 		add("Survey", ModelText.name(survey));
-		add("Kind", Values.text(survey.getKind(), null));
+		add("Kind", PropertyValues.text(survey.getKind(), null));
 		add("Device", survey.getDevice() == null ? "" : ModelText.name(survey.getDevice()));
 		add("Surveyor (initials)", survey.getSurveyor());
 	}
@@ -60,7 +60,7 @@ public final class SampleProperties {
 			strongest = strongest < 0 || table.rssiDbm(row, k) > table.rssiDbm(row, strongest) ? k : strongest;
 			weakest = weakest < 0 || table.rssiDbm(row, k) < table.rssiDbm(row, weakest) ? k : weakest;
 		}
-		add("Access points heard", Values.number(table.heard(row), 0));
+		add("Access points heard", PropertyValues.number(table.heard(row), 0));
 		add("Strongest level", reading(survey, table, row, strongest));
 		add("Weakest level", reading(survey, table, row, weakest));
 	}
@@ -73,36 +73,36 @@ public final class SampleProperties {
 		String address = EcoreUtil.getRootContainer(survey) instanceof Archive archive
 				? ArchiveIndex.of(archive).accessPoint(id).map(ModelText::address).orElse(id)
 				: id;
-		return Values.number(table.rssiDbm(row, k), 0) + " dBm, " + address;
+		return PropertyValues.number(table.rssiDbm(row, k), 0) + " dBm, " + address;
 	}
 
 	private void several(List<SampleRef> samples) {
 		Tally tally = new Tally();
 		samples.forEach(sample -> tally.add(sample.survey().table(), sample.row()));
-		add("Samples selected", Values.number(tally.samples, 0));
-		add("Samples set aside", Values.number(tally.setAside, 0));
+		add("Samples selected", PropertyValues.number(tally.samples, 0));
+		add("Samples set aside", PropertyValues.number(tally.setAside, 0));
 		if (tally.hasTimes()) {
-			add("First sample (UTC)", Values.time(tally.first));
-			add("Last sample (UTC)", Values.time(tally.last));
+			add("First sample (UTC)", PropertyValues.time(tally.first));
+			add("Last sample (UTC)", PropertyValues.time(tally.last));
 		}
 		add("Sites", named(samples, sample -> sample.survey().getSite() == null ? "" : ModelText.name(sample.survey().getSite())));
-		add("Floors (levels)", Values.text(tally.levels, null));
+		add("Floors (levels)", PropertyValues.text(tally.levels, null));
 		add("x (m)", range(tally.left, tally.right));
 		add("y (m)", range(tally.bottom, tally.top));
-		add("Readings", Values.number(tally.readings, 0));
+		add("Readings", PropertyValues.number(tally.readings, 0));
 		add("Heard per sample", tally.fewest + " to " + tally.most);
 		add("Surveys", named(samples, sample -> ModelText.name(sample.survey())));
 	}
 
 	private static String range(double from, double to) {
-		return Values.number(from, 2) + " to " + Values.number(to, 2);
+		return PropertyValues.number(from, 2) + " to " + PropertyValues.number(to, 2);
 	}
 
 	/** The names that most samples have, each with how many. */
 	private static String named(List<SampleRef> samples, Function<SampleRef, String> name) {
 		Map<String, Long> counts = samples.stream().collect(Collectors.groupingBy(name, Collectors.counting()));
 		String some = counts.entrySet().stream().sorted(Map.Entry.<String, Long>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
-				.limit(MOST_NAMED).map(each -> each.getKey() + " (" + Values.number(each.getValue(), 0) + ")").collect(Collectors.joining(", "));
+				.limit(MOST_NAMED).map(each -> each.getKey() + " (" + PropertyValues.number(each.getValue(), 0) + ")").collect(Collectors.joining(", "));
 		return some + (counts.size() > MOST_NAMED ? " and " + (counts.size() - MOST_NAMED) + " more" : "");
 	}
 

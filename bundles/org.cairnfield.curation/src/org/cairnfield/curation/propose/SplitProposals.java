@@ -3,7 +3,7 @@ package org.cairnfield.curation.propose;
 import java.util.List;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.correlate.NoiseCorrelation;
-import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.split.SplitOnMap;
@@ -20,7 +20,7 @@ import org.cairnfield.model.values.Proposals;
  * @param best       the best that each noise sample correlates with, below the threshold too, where it is defined
  * @param placements of all noise samples on the split's map, ascending; none below the gate
  */
-public record SplitProposals(ProposalRule rule, boolean open, double noiseShare, int noise, Proposals best, List<Placement> placements) {
+public record SplitProposals(ProposalRule rule, boolean open, double noiseShare, int noise, Proposals best, List<NoisePlacement> placements) {
 
 	/**
 	 * Correlates where the gate is reached.
@@ -37,18 +37,18 @@ public record SplitProposals(ProposalRule rule, boolean open, double noiseShare,
 	public static SplitProposals of(SplitOnMap split, ProposalRule rule, Workers workers) {
 		Clustering clustering = split.clustering();
 		boolean open = rule.opens(clustering);
-		List<Placement> placements = open ? NoiseCorrelation.place(split.signals(), clustering, workers) : List.of();
+		List<NoisePlacement> placements = open ? NoiseCorrelation.place(split.signals(), clustering, workers) : List.of();
 		return new SplitProposals(rule, open, clustering.noiseShare(), clustering.noise(), Proposals.of(placements.stream()
 				.filter(p -> p.cluster() != Clustering.NOISE).map(p -> proposal(split, p)).toList()), placements);
 	}
 
 	/** Whether a placement is offered to its cluster. */
-	public boolean isMade(Placement placement) {
+	public boolean isMade(NoisePlacement placement) {
 		return rule.proposes(placement) && placement.cluster() != Clustering.NOISE;
 	}
 
 	/** Rounding may leave r a little beyond ±1. */
-	private static Proposal proposal(SplitOnMap split, Placement p) {
+	private static Proposal proposal(SplitOnMap split, NoisePlacement p) {
 		double r = Math.max(-1, Math.min(1, p.strength()));
 		double margin = Double.isNaN(p.margin()) ? Double.NaN : Math.max(0, Math.min(2, p.margin()));
 		return new Proposal(split.key(p.sample()), p.cluster(), r, margin, split.key(p.carrier()), p.nearestCluster());

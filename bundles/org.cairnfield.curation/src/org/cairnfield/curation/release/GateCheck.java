@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeSet;
 
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
@@ -37,7 +37,7 @@ import org.cairnfield.model.values.Scope;
  * @param check    what the cleaning rules say
  */
 public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap released, Measures measures, PackSettings settings,
-		ArchiveCheck check) {
+		RuleCheck check) {
 
 	/**
 	 * A release to be no worse than.
@@ -59,7 +59,7 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		ReleasedMap released = ReleasedMap.of(archive, gates.policy(archive));
 		Measures measures = Measures.of(released, ReleasedMap.test(archive), request, workers);
 		PackSettings settings = request.settings(released);
-		ArchiveCheck check = ArchiveCheck.of(archive, new RuleRun(CleaningRules.registry().all()), workers);
+		RuleCheck check = RuleCheck.of(archive, new RuleRun(CleaningRules.registry().all()), workers);
 		Map<Gate, GateResult> results = new EnumMap<>(Gate.class);
 		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check);
 		gates.bounds().forEach((gate, bound) -> {

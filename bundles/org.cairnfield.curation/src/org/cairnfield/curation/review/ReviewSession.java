@@ -35,7 +35,7 @@ public final class ReviewSession {
 	private String splitId;
 	private List<String> splits = List.of();
 	private SampleKey current;
-	private Draft draft = Draft.EMPTY;
+	private RulingDraft draft = RulingDraft.EMPTY;
 	private ReviewMessage message = ReviewMessage.NONE;
 
 	/** Call {@link #archiveChanged} to begin. */
@@ -231,7 +231,7 @@ public final class ReviewSession {
 	public void setReviewer(Reviewer now) {
 		if (!now.person().equals(reviewer.person())) {
 			message = ReviewMessage.NONE; // what the last one did is not for the eyes of a second reviewer
-			draft = Draft.EMPTY;
+			draft = RulingDraft.EMPTY;
 		}
 		reviewer = now;
 		standings.clear(); // what is open for another person was not reopened
@@ -252,11 +252,11 @@ public final class ReviewSession {
 	// Verdicts
 
 	/** What goes with the next verdict. */
-	public Draft draft() {
+	public RulingDraft draft() {
 		return draft;
 	}
 
-	public void setDraft(Draft now) {
+	public void setDraft(RulingDraft now) {
 		draft = now;
 	}
 
@@ -301,7 +301,7 @@ public final class ReviewSession {
 			}
 			message = ReviewMessage.done(sample.sample() + ' ' + choice.done(ruling.cluster())
 					+ (ruling.reasonCode() == null ? "" : " (" + ruling.reasonCode() + ')') + '.');
-			draft = Draft.EMPTY;
+			draft = RulingDraft.EMPTY;
 			standings.expect(sample, choice.expected(), ruling);
 			walk(1);
 			listener.verdictsChanged();

@@ -23,7 +23,7 @@ final class VerdictRules {
 	 * @param evidence null where there is none
 	 * @throws ReviewRefused where something is missing that the choice needs
 	 */
-	static Ruling ruling(Choice choice, SampleKey sample, Draft draft, Evidence evidence) {
+	static Ruling ruling(Choice choice, SampleKey sample, RulingDraft draft, Evidence evidence) {
 		String reason = choice.reason(draft.reason(), evidence);
 		if (choice == Choice.APPROVE && reason == null && evidence != null) {
 			throw new ReviewRefused("the evidence on " + sample.sample() + " warns (" + warnings(evidence)

@@ -10,10 +10,10 @@ public abstract class DescribedRule implements Rule {
 	private final String explanation;
 	private final Severity severity;
 	private final Topic topic;
-	private final Scope scope;
+	private final RuleScope scope;
 	private final List<Parameter> parameters;
 
-	protected DescribedRule(String id, String title, String explanation, Severity severity, Topic topic, Scope scope,
+	protected DescribedRule(String id, String title, String explanation, Severity severity, Topic topic, RuleScope scope,
 			Parameter... parameters) {
 		this.id = id;
 		this.title = title;
@@ -50,7 +50,7 @@ public abstract class DescribedRule implements Rule {
 	}
 
 	@Override
-	public final Scope scope() {
+	public final RuleScope scope() {
 		return scope;
 	}
 

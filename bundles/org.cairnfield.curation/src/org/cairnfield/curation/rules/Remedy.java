@@ -127,7 +127,7 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "treat " + Words.list(addresses) + " as one radio";
+			return "treat " + RuleWords.list(addresses) + " as one radio";
 		}
 
 		@Override

@@ -23,7 +23,7 @@ public interface Rule {
 	Topic topic();
 
 	/** What it must see at once. */
-	Scope scope();
+	RuleScope scope();
 
 	/** What it can be told. */
 	default List<Parameter> parameters() {
@@ -39,5 +39,5 @@ public interface Rule {
 	 *
 	 * @throws java.util.concurrent.CancellationException when cancelled
 	 */
-	Outcome check(RuleInput input, Settings settings, Workers workers);
+	RuleOutcome check(RuleInput input, Settings settings, Workers workers);
 }

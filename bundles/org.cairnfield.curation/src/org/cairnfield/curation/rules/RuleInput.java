@@ -18,12 +18,12 @@ public final class RuleInput {
 	}
 
 	private final SurveyedMap map;
-	private final Scope scope;
+	private final RuleScope scope;
 	private final String unit;
 	private final Map<Class<?>, Shared> shared = new ConcurrentHashMap<>();
 
 	/** @param unit name of the survey, floor or site; empty for the archive */
-	public RuleInput(SurveyedMap map, Scope scope, String unit) {
+	public RuleInput(SurveyedMap map, RuleScope scope, String unit) {
 		this.map = Objects.requireNonNull(map);
 		this.scope = Objects.requireNonNull(scope);
 		this.unit = Objects.requireNonNull(unit);
@@ -34,7 +34,7 @@ public final class RuleInput {
 		return map;
 	}
 
-	public Scope scope() {
+	public RuleScope scope() {
 		return scope;
 	}
 

@@ -8,7 +8,7 @@ package org.cairnfield.curation.rules;
  * @param nanos  how long it took; 0 where it was taken over
  * @param reused whether it was taken over from the run before
  */
-public record RuleResult(String rule, String unit, Outcome outcome, long key, long nanos, boolean reused) {
+public record RuleResult(String rule, String unit, RuleOutcome outcome, long key, long nanos, boolean reused) {
 
 	/** Whether the other result says the same, however it came about. */
 	public boolean saysTheSame(RuleResult other) {

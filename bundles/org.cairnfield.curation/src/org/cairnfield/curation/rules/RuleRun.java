@@ -54,7 +54,7 @@ public final class RuleRun {
 	public RunResult over(SurveyedMap map, RunResult before, Workers workers) {
 		Map<Asked, RuleResult> known = new HashMap<>();
 		for (RuleResult result : before.results()) {
-			if (!(result.outcome() instanceof Outcome.Failed)) {
+			if (!(result.outcome() instanceof RuleOutcome.Failed)) {
 				known.put(new Asked(result.rule(), result.unit(), result.key()), result);
 			}
 		}
@@ -74,7 +74,7 @@ public final class RuleRun {
 		Workers quiet = workers.quietly();
 		Set<Integer> broken = new HashSet<>();
 		for (int i : open) {
-			Outcome failure = prepare(tasks.get(i), quiet);
+			RuleOutcome failure = prepare(tasks.get(i), quiet);
 			if (failure != null) {
 				broken.add(i);
 				results[i] = result(tasks.get(i), failure, 0);
@@ -93,7 +93,7 @@ public final class RuleRun {
 
 	private List<Task> tasks(SurveyedMap map) {
 		Units cutter = new Units(map);
-		Map<Scope, List<Units.Unit>> units = new EnumMap<>(Scope.class);
+		Map<RuleScope, List<Units.Unit>> units = new EnumMap<>(RuleScope.class);
 		List<Task> tasks = new ArrayList<>();
 		for (Rule rule : rules) {
 			long own = ContentKeys.join(ContentKeys.of(rule.id()), settings(rule).key());
@@ -114,7 +114,7 @@ public final class RuleRun {
 		return settings.getOrDefault(rule.id(), Settings.USUAL);
 	}
 
-	private static Outcome prepare(Task task, Workers workers) {
+	private static RuleOutcome prepare(Task task, Workers workers) {
 		workers.checkCancelled();
 		try {
 			task.rule.prepare(task.input, workers);
@@ -128,7 +128,7 @@ public final class RuleRun {
 
 	private RuleResult check(Task task, Workers workers) {
 		long start = System.nanoTime();
-		Outcome outcome;
+		RuleOutcome outcome;
 		try {
 			outcome = task.rule.check(task.input, settings(task.rule), workers);
 		} catch (CancellationException e) {
@@ -139,12 +139,12 @@ public final class RuleRun {
 		return result(task, outcome, System.nanoTime() - start);
 	}
 
-	private static RuleResult result(Task task, Outcome outcome, long nanos) {
+	private static RuleResult result(Task task, RuleOutcome outcome, long nanos) {
 		return new RuleResult(task.rule.id(), task.input.unit(), outcome, task.key, nanos, false);
 	}
 
-	private static Outcome failed(RuntimeException e) {
+	private static RuleOutcome failed(RuntimeException e) {
 		StackTraceElement[] trace = e.getStackTrace();
-		return new Outcome.Failed(e + (trace.length == 0 ? "" : " at " + trace[0]));
+		return new RuleOutcome.Failed(e + (trace.length == 0 ? "" : " at " + trace[0]));
 	}
 }

@@ -30,7 +30,7 @@ public record RunResult(List<RuleResult> results) {
 
 	/** Results of rules that broke. */
 	public List<RuleResult> failed() {
-		return results.stream().filter(r -> r.outcome() instanceof Outcome.Failed).toList();
+		return results.stream().filter(r -> r.outcome() instanceof RuleOutcome.Failed).toList();
 	}
 
 	/** How many results were worked out in this run. */

@@ -99,7 +99,7 @@ public sealed interface Subject {
 	record OfCell(String siteId, String site, int floor, double x, double y, double side) implements Subject {
 		@Override
 		public String label() {
-			return site + " floor " + floor + " " + Words.place(x, y);
+			return site + " floor " + floor + " " + RuleWords.place(x, y);
 		}
 
 		@Override

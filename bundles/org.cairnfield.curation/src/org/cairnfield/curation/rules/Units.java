@@ -30,12 +30,12 @@ public final class Units {
 	}
 
 	/** The units, by name. A survey without samples in the map is none. */
-	List<Unit> of(Scope scope) {
+	List<Unit> of(RuleScope scope) {
 		return parts(map, scope).stream().map(part -> new Unit(part, key(part.map(), scope))).toList();
 	}
 
 	/** Likewise, without keys. */
-	public static List<RuleInput> parts(SurveyedMap map, Scope scope) {
+	public static List<RuleInput> parts(SurveyedMap map, RuleScope scope) {
 		Map<String, int[]> members = switch (scope) {
 			case ARCHIVE -> Map.of("", IntStream.range(0, map.size()).toArray());
 			case SURVEY -> grouped(map, s -> map.surveys().get(map.survey(s)).id());
@@ -66,9 +66,9 @@ public final class Units {
 	}
 
 	/** Order counts: an outcome may name the first of equals. */
-	private long key(SurveyedMap part, Scope scope) {
+	private long key(SurveyedMap part, RuleScope scope) {
 		boolean[] heard = new boolean[nameKey.length];
-		Arrays.fill(heard, scope == Scope.ARCHIVE);
+		Arrays.fill(heard, scope == RuleScope.ARCHIVE);
 		Set<Integer> surveys = new TreeSet<>();
 		Set<String> sites = new TreeSet<>();
 		Set<String> devices = new TreeSet<>();

@@ -4,7 +4,7 @@ import java.util.List;
 import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.PackRequest;
@@ -75,7 +75,7 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 	}
 
 	private static int clean(FileArchive files, Workers workers) {
-		List<Finding> found = ArchiveCheck.of(files.archive(), new RuleRun(CleaningRules.registry().some(List.of(CLEANING))),
+		List<Finding> found = RuleCheck.of(files.archive(), new RuleRun(CleaningRules.registry().some(List.of(CLEANING))),
 				workers).open();
 		RemedyCommands commands = new RemedyCommands(files.archive());
 		found.forEach(finding -> finding.remedy().ifPresent(commands::apply));

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.cluster.Clustering;
-import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.measure.PositionErrors;
 import org.cairnfield.core.match.Search;
@@ -62,13 +62,13 @@ public final class Tables {
 	public static void proposals(Path file, FileRun run) throws IntakeException {
 		String[] ids = new String[run.onMap().size()];
 		inOrder(run).forEach(n -> ids[n.sample] = n.id);
-		Placement[] placed = new Placement[ids.length];
+		NoisePlacement[] placed = new NoisePlacement[ids.length];
 		run.proposals().placements().forEach(p -> placed[p.sample()] = p);
 		ResultTable.write(file, List.of("sample", "cluster", "strength", "margin", "carrier", "runnerUp"),
 				inOrder(run).filter(n -> run.onMap().clustering().isNoise(n.sample)).map(n -> row(n.id, placed[n.sample], run, ids)));
 	}
 
-	private static List<Object> row(String id, Placement p, FileRun run, String[] ids) {
+	private static List<Object> row(String id, NoisePlacement p, FileRun run, String[] ids) {
 		return p == null ? Arrays.<Object>asList(id, null, null, null, null, null)
 				: Arrays.<Object>asList(id, run.proposals().isMade(p) ? p.cluster() : null, p.strength(), p.margin(),
 						p.carrier() < 0 ? null : ids[p.carrier()], p.runnerUp() == Clustering.NOISE ? null : p.runnerUp());

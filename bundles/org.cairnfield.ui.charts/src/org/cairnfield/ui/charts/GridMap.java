@@ -5,7 +5,7 @@ import java.util.Objects;
 import org.cairnfield.ui.charts.colour.Continuous;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.scale.Axis;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.charts.scale.Scale;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.RGB;
@@ -23,7 +23,7 @@ public final class GridMap extends Chart {
 	private final Continuous colours = Continuous.rising();
 	private int marked = -1;
 	private String markedText = "";
-	private Cells cells;
+	private HeatCells cells;
 
 	/** Empty until it is given data. */
 	public GridMap(Composite parent, int style) {
@@ -129,7 +129,7 @@ public final class GridMap extends Chart {
 			labelWidth = Math.max(labelWidth, paper.width(label(y, grid.ys(), yAxis)));
 		}
 		int top = Ramp.height(paper) + 2 * paper.gap + paper.line + paper.gap / 2;
-		cells = Cells.fit(new Rectangle(labelWidth + 2 * paper.gap, top, paper.width - labelWidth - 3 * paper.gap,
+		cells = HeatCells.fit(new Rectangle(labelWidth + 2 * paper.gap, top, paper.width - labelWidth - 3 * paper.gap,
 				paper.height - top - 2 * paper.line - 2 * paper.gap), grid.xs().length, grid.ys().length);
 		Scale scale = scale();
 		new Ramp(colours, valueAxis, scale).draw(paper, paper.gap, paper.gap, paper.width - 2 * paper.gap);
@@ -163,7 +163,7 @@ public final class GridMap extends Chart {
 		paper.gc.fillRectangle(box);
 		paper.stroke(paper.look.faint(), 1);
 		paper.gc.drawRectangle(box.x, box.y, box.width - 1, box.height - 1);
-		String shown = Numbers.text(value * valueAxis.factor(), decimals);
+		String shown = ShownNumbers.text(value * valueAxis.factor(), decimals);
 		int wide = paper.width(shown);
 		if (wide <= box.width - 4 && paper.line <= box.height - 2) {
 			paper.text(shown, box.x + (box.width - wide) / 2, box.y + (box.height - paper.line) / 2, text);
@@ -198,7 +198,7 @@ public final class GridMap extends Chart {
 	}
 
 	private static String label(double value, double[] all, Axis axis) {
-		return Numbers.text(value * axis.factor(), decimals(all, axis));
+		return ShownNumbers.text(value * axis.factor(), decimals(all, axis));
 	}
 
 	/** A frame in both colours of the control, so that it shows on any cell. */

@@ -5,7 +5,7 @@ import java.util.Objects;
 
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.scale.Axis;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
@@ -42,8 +42,8 @@ public final class Histogram extends Chart {
 	@Override
 	public String itemText(int item) {
 		int decimals = decimals();
-		return Numbers.text(bins.edge(item) * axis.factor(), decimals) + " to " + axis.text(bins.edge(item + 1), decimals) + ": "
-				+ Numbers.text(bins.count(item), 0) + ' ' + counts.title().toLowerCase(Locale.ROOT);
+		return ShownNumbers.text(bins.edge(item) * axis.factor(), decimals) + " to " + axis.text(bins.edge(item + 1), decimals) + ": "
+				+ ShownNumbers.text(bins.count(item), 0) + ' ' + counts.title().toLowerCase(Locale.ROOT);
 	}
 
 	private int decimals() {
@@ -63,7 +63,7 @@ public final class Histogram extends Chart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : counts.title() + " over " + axis.heading() + ": " + Numbers.text(bins.total(), 0) + " from "
+		return isEmpty() ? "" : counts.title() + " over " + axis.heading() + ": " + ShownNumbers.text(bins.total(), 0) + " from "
 				+ axis.text(bins.edge(0), decimals()) + " to " + axis.text(bins.edge(bins.size()), decimals());
 	}
 

@@ -7,7 +7,7 @@ import java.util.StringJoiner;
 
 import org.cairnfield.core.series.Series;
 import org.cairnfield.ui.charts.scale.Axis;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.widgets.Composite;
@@ -143,11 +143,11 @@ public final class LineChart extends Chart {
 		if (frame == null || Double.isNaN(readoutX)) {
 			return lines;
 		}
-		lines.add(xAxis.title() + ' ' + Numbers.text(readoutX, frame.xTicks().readoutDecimals(), xAxis.unit()));
+		lines.add(xAxis.title() + ' ' + ShownNumbers.text(readoutX, frame.xTicks().readoutDecimals(), xAxis.unit()));
 		for (Series line : series) {
 			int point = Lookup.at(line, readoutX / xAxis.factor(), stepped);
 			lines.add(line.name() + ' '
-					+ (point < 0 ? Numbers.text(Double.NaN, 0) : yAxis.text(line.y(point), frame.yTicks().readoutDecimals())));
+					+ (point < 0 ? ShownNumbers.text(Double.NaN, 0) : yAxis.text(line.y(point), frame.yTicks().readoutDecimals())));
 		}
 		return lines;
 	}

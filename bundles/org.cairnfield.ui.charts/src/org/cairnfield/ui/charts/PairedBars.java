@@ -5,7 +5,7 @@ import java.util.StringJoiner;
 
 import org.cairnfield.ui.charts.Fingerprints.Order;
 import org.cairnfield.ui.charts.colour.Categorical;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.charts.scale.Scale;
 import org.cairnfield.ui.charts.scale.Ticks;
 import org.eclipse.swt.graphics.RGB;
@@ -100,7 +100,7 @@ public final class PairedBars extends RowChart {
 	}
 
 	private static String level(double levelDbm, String unit) {
-		return Numbers.text(levelDbm, levelDbm == Math.rint(levelDbm) ? 0 : 1, unit);
+		return ShownNumbers.text(levelDbm, levelDbm == Math.rint(levelDbm) ? 0 : 1, unit);
 	}
 
 	@Override

@@ -2,7 +2,7 @@ package org.cairnfield.ui.charts;
 
 import org.cairnfield.ui.charts.colour.Continuous;
 import org.cairnfield.ui.charts.scale.Axis;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.charts.scale.Scale;
 import org.cairnfield.ui.charts.scale.Ticks;
 
@@ -32,8 +32,8 @@ record Ramp(Continuous colours, Axis axis, Scale scale) {
 		Ticks ticks = scale.ticks(Math.max(2, room / (4 * paper.line)));
 		if (ticks.size() < 2) {
 			int decimals = scale.ticks(4).readoutDecimals();
-			label(paper, from, top, Numbers.text(scale.low(), decimals));
-			label(paper, from + room - 1, top, Numbers.text(scale.high(), decimals));
+			label(paper, from, top, ShownNumbers.text(scale.low(), decimals));
+			label(paper, from + room - 1, top, ShownNumbers.text(scale.high(), decimals));
 			return;
 		}
 		for (int t = 0; t < ticks.size(); t++) {

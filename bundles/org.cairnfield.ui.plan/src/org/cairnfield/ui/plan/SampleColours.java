@@ -9,7 +9,7 @@ import org.cairnfield.curation.table.SampleRows;
  * @param looks  those that occur; keep them below some hundred
  * @param lookOf for each sample of {@link SampleRows} the index in looks; kept, not copied
  */
-public record SampleColours(List<SampleLook> looks, int[] lookOf, Legend legend) {
+public record SampleColours(List<SampleLook> looks, int[] lookOf, PlanLegend legend) {
 
 	public SampleColours {
 		looks = List.copyOf(looks);

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.KeptWaiver;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.rules.Finding;
@@ -37,7 +37,7 @@ public final class Findings {
 
 	private final ArchiveSession session;
 	private final RuleRun rules = new RuleRun(CleaningRules.registry().all());
-	private ArchiveCheck last;
+	private RuleCheck last;
 	private Map<String, List<Finding>> bySample = Map.of();
 	private Map<String, List<Finding>> byAddress = Map.of();
 	private Job job;
@@ -57,15 +57,15 @@ public final class Findings {
 			job.cancel();
 		}
 		Archive still = ArchiveCopy.of(session.archive());
-		ArchiveCheck before = last;
+		RuleCheck before = last;
 		Job[] own = new Job[1];
-		own[0] = Work.start("Checking the archive", workers -> ArchiveCheck.of(still, rules, before, workers),
+		own[0] = Work.start("Checking the archive", workers -> RuleCheck.of(still, rules, before, workers),
 				result -> accept(own[0], result), problem -> fail(own[0], problem));
 		job = own[0];
 		session.tell(SessionListener::findingsChanged);
 	}
 
-	private void accept(Job of, ArchiveCheck result) {
+	private void accept(Job of, RuleCheck result) {
 		if (job != of) { // a newer one is on its way
 			return;
 		}
@@ -108,7 +108,7 @@ public final class Findings {
 	}
 
 	/** What they said last; empty before the first look is done. */
-	public Optional<ArchiveCheck> last() {
+	public Optional<RuleCheck> last() {
 		return Optional.ofNullable(last);
 	}
 

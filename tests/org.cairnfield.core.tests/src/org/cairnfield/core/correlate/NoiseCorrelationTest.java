@@ -76,11 +76,11 @@ class NoiseCorrelationTest {
 
 	/** @return how many were given a cluster */
 	private static int compare(Signals signals, DenseCorrelation brute, Clustering clustering) {
-		List<Placement> placements = NoiseCorrelation.place(signals, clustering, HERE);
+		List<NoisePlacement> placements = NoiseCorrelation.place(signals, clustering, HERE);
 		assertEquals(clustering.noise(), placements.size());
 		int placed = 0;
 		int last = -1;
-		for (Placement p : placements) {
+		for (NoisePlacement p : placements) {
 			assertTrue(p.sample() > last && clustering.isNoise(p.sample()));
 			last = p.sample();
 			compareCorrelation(p, brute, clustering);
@@ -90,7 +90,7 @@ class NoiseCorrelationTest {
 		return placed;
 	}
 
-	private static void compareCorrelation(Placement p, DenseCorrelation brute, Clustering clustering) {
+	private static void compareCorrelation(NoisePlacement p, DenseCorrelation brute, Clustering clustering) {
 		double[] best = brute.bestByCluster(p.sample(), clustering);
 		double[] ranked = Arrays.stream(best).filter(r -> r > Double.NEGATIVE_INFINITY).sorted().toArray();
 		if (ranked.length == 0) {
@@ -114,7 +114,7 @@ class NoiseCorrelationTest {
 		assertEquals(ranked[ranked.length - 1] - ranked[ranked.length - 2], p.margin(), 2 * TOLERANCE);
 	}
 
-	private static void compareNearest(Placement p, DenseCorrelation brute, Clustering clustering, boolean exact) {
+	private static void compareNearest(NoisePlacement p, DenseCorrelation brute, Clustering clustering, boolean exact) {
 		int nearest = brute.nearestLabelled(p.sample(), clustering);
 		if (nearest < 0) {
 			assertEquals(-1, p.nearest());
@@ -138,7 +138,7 @@ class NoiseCorrelationTest {
 		Signals signals = Signals.of(map.view(thrice), Representation.named(representation), kind);
 		int[] label = new int[90]; // of every three: noise, then cluster 1, then cluster 0
 		Arrays.setAll(label, s -> s < 30 ? Clustering.NOISE : s < 60 ? 1 : 0);
-		for (Placement p : NoiseCorrelation.place(signals, new Clustering(label, null), HERE)) {
+		for (NoisePlacement p : NoiseCorrelation.place(signals, new Clustering(label, null), HERE)) {
 			if (map.heard(p.sample()) > 0) {
 				assertEquals(1, p.strength(), 1e-12);
 				assertEquals(1, p.cluster());
@@ -171,8 +171,8 @@ class NoiseCorrelationTest {
 				}
 			}
 			Signals signals = Signals.of(b.build(), Representation.named(representation), kind);
-			Placement p = NoiseCorrelation.place(signals, new Clustering(new int[] { 0, -1, 0, 1 }, null), HERE).get(0);
-			assertEquals(new Placement(1, Clustering.NOISE, Double.NaN, -1, Clustering.NOISE, Double.NaN, 0, 0, 0), p);
+			NoisePlacement p = NoiseCorrelation.place(signals, new Clustering(new int[] { 0, -1, 0, 1 }, null), HERE).get(0);
+			assertEquals(new NoisePlacement(1, Clustering.NOISE, Double.NaN, -1, Clustering.NOISE, Double.NaN, 0, 0, 0), p);
 			assertEquals(false, p.nearestAgrees());
 		}
 	}
@@ -182,9 +182,9 @@ class NoiseCorrelationTest {
 		Signals signals = Signals.of(ScatteredMap.of(3, 20));
 		int[] noise = new int[20];
 		Arrays.fill(noise, Clustering.NOISE);
-		List<Placement> unplaced = NoiseCorrelation.place(signals, new Clustering(noise, null), HERE);
+		List<NoisePlacement> unplaced = NoiseCorrelation.place(signals, new Clustering(noise, null), HERE);
 		assertEquals(20, unplaced.size());
-		for (Placement p : unplaced) {
+		for (NoisePlacement p : unplaced) {
 			assertEquals(Clustering.NOISE, p.cluster());
 			assertEquals(Clustering.NOISE, p.nearestCluster());
 			assertEquals(-1, p.nearest());
@@ -199,7 +199,7 @@ class NoiseCorrelationTest {
 		RadioMapBuilder b = new RadioMapBuilder();
 		b.sample("Tide House", 0, 0, 0).reading("a", -50);
 		b.sample("Tide House", 0, 0, 0).reading("a", -60);
-		Placement p = NoiseCorrelation.place(Signals.of(b.build()), new Clustering(new int[] { 0, -1 }, null), HERE).get(0);
+		NoisePlacement p = NoiseCorrelation.place(Signals.of(b.build()), new Clustering(new int[] { 0, -1 }, null), HERE).get(0);
 		assertEquals(-1, p.strength(), 1e-15); // rows (0, 10) and (10, 0)
 		assertEquals(0, p.cluster());
 		assertEquals(10, p.nearestDistance());
@@ -217,7 +217,7 @@ class NoiseCorrelationTest {
 		for (Distance kind : Distance.values()) {
 			Signals signals = Signals.of(ScatteredMap.of(21, 200), Representation.exponential(24), kind);
 			Clustering clustering = byChance(1, 200, 6);
-			List<Placement> expected = NoiseCorrelation.place(signals, clustering, HERE);
+			List<NoisePlacement> expected = NoiseCorrelation.place(signals, clustering, HERE);
 			for (int count = 1; count <= 3; count++) {
 				try (Threads threads = new Threads(count)) {
 					for (int run = 0; run < 3; run++) {

@@ -21,8 +21,8 @@ class ProposalRuleTest {
 		return new Clustering(label, null);
 	}
 
-	private static Placement strength(double r) {
-		return new Placement(0, 0, r, 1, -1, Double.NaN, 1, 0, 0);
+	private static NoisePlacement strength(double r) {
+		return new NoisePlacement(0, 0, r, 1, -1, Double.NaN, 1, 0, 0);
 	}
 
 	// Both defaults are common practice.

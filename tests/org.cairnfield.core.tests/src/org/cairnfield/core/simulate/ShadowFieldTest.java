@@ -11,8 +11,8 @@ class ShadowFieldTest {
 	private static final int FIELDS = 1500;
 
 	private final Site site = new Site("Shed", "SD", 0, 0, 4,
-			List.of(new Floor(0, Outline.rectangle(40, 18), List.of(), List.of()),
-					new Floor(1, Outline.rectangle(40, 18), List.of(), List.of())));
+			List.of(new Floor(0, FloorOutline.rectangle(40, 18), List.of(), List.of()),
+					new Floor(1, FloorOutline.rectangle(40, 18), List.of(), List.of())));
 
 	/** Mean product of the fields' values at two places: the covariance, as the mean is 0. */
 	private double covariance(int floorA, double ax, double ay, int floorB, double bx, double by) {

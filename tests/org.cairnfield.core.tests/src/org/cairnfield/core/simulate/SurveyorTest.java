@@ -34,8 +34,8 @@ class SurveyorTest {
 	/** One access point in the corner of two empty floors. */
 	private static Campus shed(double powerDbm) {
 		Site site = new Site("Shed", "SD", 0, 0, 4,
-				List.of(new Floor(0, Outline.rectangle(50, 10), List.of(new Wall(25, 0, 25, 10, 7)), List.of()),
-						new Floor(1, Outline.rectangle(50, 10), List.of(), List.of())));
+				List.of(new Floor(0, FloorOutline.rectangle(50, 10), List.of(new Wall(25, 0, 25, 10, 7)), List.of()),
+						new Floor(1, FloorOutline.rectangle(50, 10), List.of(), List.of())));
 		return new Campus("Shed", List.of(site), List.of(new AccessPoint(MacAddress.documentation(1), 0, 0, 0, 5,
 				new WifiChannel(WifiBand.GHZ_2_4, 6), powerDbm)));
 	}
@@ -126,7 +126,7 @@ class SurveyorTest {
 
 	@Test
 	void walksStayInsideKeepToTheirWayAndDiffer() {
-		Floor floor = new FloorLayout(3, 8, 4, 12).draw(0, Outline.lShape(50, 36, 24, 16));
+		Floor floor = new FloorLayout(3, 8, 4, 12).draw(0, FloorOutline.lShape(50, 36, 24, 16));
 		Set<Place> training = new HashSet<>(Walk.corridorsAndGrid(2, 2.2, 0.3).places(floor, Streams.random(1)));
 		List<Place> test = Walk.wander(100, 2).places(floor, Streams.random(1));
 		assertEquals(100, test.size());

@@ -19,7 +19,7 @@ class WallTest {
 
 	@Test
 	void layoutPutsWallsBetweenRoomsAndDoorwaysToTheCorridor() {
-		Floor floor = new FloorLayout(2, 5, 4, 12).draw(0, Outline.rectangle(20, 12));
+		Floor floor = new FloorLayout(2, 5, 4, 12).draw(0, FloorOutline.rectangle(20, 12));
 		assertEquals(1, floor.corridors().size());
 		assertTrue(floor.corridors().get(0).contains(10, 6.9));
 		assertFalse(floor.corridors().get(0).contains(10, 7.1));
@@ -32,7 +32,7 @@ class WallTest {
 
 	@Test
 	void letterShapedOutlineLacksItsNotch() {
-		Outline outline = Outline.lShape(60, 40, 30, 20);
+		FloorOutline outline = FloorOutline.lShape(60, 40, 30, 20);
 		assertTrue(outline.contains(50, 19));
 		assertFalse(outline.contains(50, 21));
 		assertTrue(outline.contains(29, 39));

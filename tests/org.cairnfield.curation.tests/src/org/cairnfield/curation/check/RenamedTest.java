@@ -79,15 +79,15 @@ class RenamedTest {
 		survey.getSamples().setTable(table.sample("S-1", 0, 3, 4).sample("S-2", 0, 7, 4).build());
 	}
 
-	private ArchiveCheck check() {
-		return ArchiveCheck.of(archive, new RuleRun(List.of(new FewReadingsRule(), new DeviceOffsetRule())), Workers.inline());
+	private RuleCheck check() {
+		return RuleCheck.of(archive, new RuleRun(List.of(new FewReadingsRule(), new DeviceOffsetRule())), Workers.inline());
 	}
 
 	@Test
 	void waivesAFindingUnderAnotherNameOfItsSite() {
 		addTwoThatHeardNothing();
 		Finding finding = check().open().get(0);
-		archive.getWaivers().add(ArchiveCheck.toModel(Waiver.of(finding, "behind the boiler", "J.K.", Instant.EPOCH)));
+		archive.getWaivers().add(RuleCheck.toModel(Waiver.of(finding, "behind the boiler", "J.K.", Instant.EPOCH)));
 		assertEquals(List.of(), check().open());
 		site.setName("House of Tides");
 		assertEquals(List.of(), check().open());
@@ -97,7 +97,7 @@ class RenamedTest {
 	@Test
 	void waivesWhatWasWaivedByName() {
 		addTwoThatHeardNothing();
-		org.cairnfield.model.Waiver waiver = ArchiveCheck.toModel(Waiver.of(check().open().get(0), "behind the boiler", "J.K.", Instant.EPOCH));
+		org.cairnfield.model.Waiver waiver = RuleCheck.toModel(Waiver.of(check().open().get(0), "behind the boiler", "J.K.", Instant.EPOCH));
 		waiver.setContentKey(BY_NAME);
 		archive.getWaivers().add(waiver);
 		assertEquals(List.of(), check().open());

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.cairnfield.core.cluster.Role;
-import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Pearson;
 import org.cairnfield.core.task.Workers;
@@ -37,7 +37,7 @@ class SplitProposalsTest {
 		SplitProposals proposals = run.proposals();
 		assertTrue(proposals.open());
 		assertEquals(1, proposals.placements().size());
-		Placement stray = proposals.placements().get(0);
+		NoisePlacement stray = proposals.placements().get(0);
 		assertEquals(run.files().keys()[10], run.onMap().key(stray.sample()));
 		assertEquals(1, stray.cluster());
 		assertEquals(0, stray.runnerUp());

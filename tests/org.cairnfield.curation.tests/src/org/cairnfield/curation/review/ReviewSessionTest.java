@@ -43,7 +43,7 @@ class ReviewSessionTest {
 	}
 
 	private void approve() {
-		session.setDraft(new Draft("known-place", ""));
+		session.setDraft(new RulingDraft("known-place", ""));
 		assertTrue(session.decide(Choice.APPROVE), session.message().text());
 	}
 
@@ -70,7 +70,7 @@ class ReviewSessionTest {
 		session.ledgersChanged();
 		assertEquals(ReviewState.APPROVED, session.standings().all().of(before.get(0)).orElseThrow().state());
 		assertEquals(before.get(1), session.current());
-		assertEquals(Draft.EMPTY, session.draft());
+		assertEquals(RulingDraft.EMPTY, session.draft());
 	}
 
 	@Test
@@ -139,7 +139,7 @@ class ReviewSessionTest {
 		assertTrue(session.message().text().startsWith("The evidence on " + warned.sample() + " warns ("
 				+ warned.evidence().marks().get(0).word()), session.message().text());
 		assertTrue(session.message().text().endsWith("choose a reason to approve it all the same (T), then press A."), session.message().text());
-		session.setDraft(new Draft("known-place", ""));
+		session.setDraft(new RulingDraft("known-place", ""));
 		assertTrue(session.decide(Choice.APPROVE), session.message().text());
 	}
 
@@ -154,12 +154,12 @@ class ReviewSessionTest {
 		assertTrue(session.decide(Choice.POOL));
 		session.ledgersChanged();
 		session.show(sample);
-		session.setDraft(new Draft("known-place", "we talked"));
+		session.setDraft(new RulingDraft("known-place", "we talked"));
 		assertFalse(session.decide(Choice.APPROVE));
 		assertTrue(session.message().text().contains("a third person has to settle it"), session.message().text());
 		session.setReviewer(new Reviewer("R.S.", session.reviewer().policy()));
 		session.show(sample);
-		session.setDraft(new Draft("known-place", "I was there"));
+		session.setDraft(new RulingDraft("known-place", "I was there"));
 		assertTrue(session.decide(Choice.APPROVE), session.message().text());
 		session.ledgersChanged();
 		assertEquals(ReviewState.APPROVED, state(sample));
@@ -241,7 +241,7 @@ class ReviewSessionTest {
 		session.show(differing.key());
 		int other = nearest == 0 || differing.evidence().cluster() == 0 ? 1 : 0;
 		other = other == nearest || other == differing.evidence().cluster() ? 2 : other;
-		session.setDraft(new Draft(" c" + other, "", "by the lift"));
+		session.setDraft(new RulingDraft(" c" + other, "", "by the lift"));
 		assertTrue(session.decide(Choice.MOVE), session.message().text());
 		session.ledgersChanged();
 		assertEquals(Home.cluster(other), session.standings().all().of(differing.key()).orElseThrow().home());
@@ -258,11 +258,11 @@ class ReviewSessionTest {
 		assertEquals("The nearest labelled sample is in cluster " + agreeing.evidence().cluster()
 				+ " too, which is proposed: press A, or name another cluster, then press M.", session.message().text());
 		for (String written : List.of("lift", "-1", "99999999999")) {
-			session.setDraft(new Draft(written, "", ""));
+			session.setDraft(new RulingDraft(written, "", ""));
 			assertFalse(session.decide(Choice.MOVE));
 			assertEquals("'" + written + "' is no number of a cluster.", session.message().text());
 		}
-		session.setDraft(new Draft("4711", "", ""));
+		session.setDraft(new RulingDraft("4711", "", ""));
 		assertFalse(session.decide(Choice.MOVE));
 		assertTrue(session.message().text().contains("has no cluster 4711"), session.message().text());
 		assertTrue(f.archive.getLedgers().isEmpty());
@@ -306,7 +306,7 @@ class ReviewSessionTest {
 		approve();
 		session.ledgersChanged();
 		session.show(sample);
-		session.setDraft(new Draft("known-place", ""));
+		session.setDraft(new RulingDraft("known-place", ""));
 		assertFalse(session.decide(Choice.APPROVE));
 		assertEquals("You gave the first verdict on " + sample.sample() + ", so somebody else has to give the second.", session.message().text());
 		session.setReviewer(new Reviewer("J.T.", session.reviewer().policy()));
@@ -314,7 +314,7 @@ class ReviewSessionTest {
 		assertTrue(session.standings().of(sample).hidden());
 		assertEquals("2nd review", session.standings().text(sample));
 		session.show(sample);
-		session.setDraft(new Draft("far", ""));
+		session.setDraft(new RulingDraft("far", ""));
 		assertTrue(session.decide(Choice.POOL));
 		SampleKey next = session.current();
 		assertNotEquals(sample, next);

@@ -44,7 +44,7 @@ class RuleRunTest {
 
 		Broken(boolean whilePreparing) {
 			super(whilePreparing ? "broken-early" : "broken", "Broken", "Breaks whenever it is asked about anything at all.",
-					Severity.NOTE, Topic.SAMPLE, Scope.SURVEY);
+					Severity.NOTE, Topic.SAMPLE, RuleScope.SURVEY);
 			this.whilePreparing = whilePreparing;
 		}
 
@@ -56,7 +56,7 @@ class RuleRunTest {
 		}
 
 		@Override
-		public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 			throw new IllegalStateException("gave up");
 		}
 	}
@@ -71,7 +71,7 @@ class RuleRunTest {
 		RunResult result = run.over(small(), Workers.inline());
 		assertEquals(1, result.findings().size());
 		assertEquals(4, result.failed().size());
-		String what = ((Outcome.Failed) result.failed().get(0).outcome()).what();
+		String what = ((RuleOutcome.Failed) result.failed().get(0).outcome()).what();
 		assertTrue(what.startsWith("java.lang.IllegalStateException: gave up at "), what);
 		assertEquals(4, run.over(small(), result, Workers.inline()).computed(), "it is asked again next time");
 	}
@@ -88,7 +88,7 @@ class RuleRunTest {
 	@Test
 	void saysWhyARuleDoesNotApply() {
 		RunResult result = new RuleRun(List.of(new JumpRule())).over(small(), Workers.inline());
-		assertEquals(new Outcome.NotApplicable("samples have no times"), result.results().get(0).outcome());
+		assertEquals(new RuleOutcome.NotApplicable("samples have no times"), result.results().get(0).outcome());
 	}
 
 	@Test
@@ -196,7 +196,7 @@ class RuleRunTest {
 		SurveyedMap map = tiny.build();
 		List<UnaryOperator<SurveyedMapBuilder>> changes = List.of(b -> b.setAside("ap1"), b -> b.offset("Wrist guide A", 2),
 				b -> b.radio("ap1", "r"), b -> b.floor(new FloorPlan(TinyMap.SITE, 0, Optional.empty(), Optional.of(4.0))));
-		for (Scope scope : Scope.values()) {
+		for (RuleScope scope : RuleScope.values()) {
 			RuleRun run = new RuleRun(List.of(new Silent(scope)));
 			RunResult before = run.over(map, Workers.inline());
 			assertEquals(0, run.over(tiny.build(), before, Workers.inline()).computed());
@@ -209,20 +209,20 @@ class RuleRunTest {
 		}
 		SurveyedMap elsewhere = tiny.build(b -> b.floor(
 				new FloorPlan("Lantern Store", 0, Optional.empty(), Optional.of(4.0))));
-		RuleRun run = new RuleRun(List.of(new Silent(Scope.SITE)));
+		RuleRun run = new RuleRun(List.of(new Silent(RuleScope.SITE)));
 		assertEquals(0, run.over(elsewhere, run.over(map, Workers.inline()), Workers.inline()).computed(),
 				"a floor of another site");
 	}
 
 	private static final class Silent extends DescribedRule {
-		Silent(Scope scope) {
+		Silent(RuleScope scope) {
 			super("silent", "Silent", "Looks at everything that there is and never says a word about it.", Severity.NOTE,
 					Topic.SAMPLE, scope);
 		}
 
 		@Override
-		public Outcome check(RuleInput input, Settings settings, Workers workers) {
-			return Outcome.found(List.of());
+		public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
+			return RuleOutcome.found(List.of());
 		}
 	}
 

@@ -124,8 +124,8 @@ public final class TinyMap {
 
 	/** Why a rule did not apply to the first unit, or an empty text where it did. */
 	public static String whyNot(Rule rule, SurveyedMap map) {
-		Outcome first = new RuleRun(List.of(rule)).over(map, Workers.inline()).results().get(0).outcome();
-		return first instanceof Outcome.NotApplicable not ? not.reason() : "";
+		RuleOutcome first = new RuleRun(List.of(rule)).over(map, Workers.inline()).results().get(0).outcome();
+		return first instanceof RuleOutcome.NotApplicable not ? not.reason() : "";
 	}
 
 	/** Labels of the subjects of a finding that are samples. */

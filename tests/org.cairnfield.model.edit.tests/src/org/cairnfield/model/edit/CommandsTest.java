@@ -43,7 +43,7 @@ public class CommandsTest {
 				s -> new SwapAxesCommand(Surveys.all(s.spring)),
 				s -> SetAccessPointStateCommand.setAside(s.archive.getAccessPoints(), "a visitor's hotspot"),
 				s -> new GroupAccessPointsCommand(s.archive.getAccessPoints(), "radio 1"),
-				s -> new WaiveCommand(s.archive, List.of(waiver("empty", "S-1"))));
+				s -> new AddWaiversCommand(s.archive, List.of(waiver("empty", "S-1"))));
 	}
 
 	@ParameterizedTest
@@ -149,7 +149,7 @@ public class CommandsTest {
 	public void cannotBeExecutedOnNothing() {
 		assertFalse(new SwapAxesCommand(List.of()).canExecute());
 		assertFalse(SetSampleStateCommand.keep(all).canExecute());
-		assertFalse(new WaiveCommand(surveys.archive, List.of()).canExecute());
+		assertFalse(new AddWaiversCommand(surveys.archive, List.of()).canExecute());
 	}
 
 	@Test
@@ -182,9 +182,9 @@ public class CommandsTest {
 
 	@Test
 	public void waiveAFindingOnce() {
-		stack.execute(new WaiveCommand(surveys.archive, List.of(waiver("empty", "S-1"), waiver("empty", "S-1"))));
+		stack.execute(new AddWaiversCommand(surveys.archive, List.of(waiver("empty", "S-1"), waiver("empty", "S-1"))));
 		assertEquals(1, surveys.archive.getWaivers().size());
-		stack.execute(new WaiveCommand(surveys.archive, List.of(waiver("empty", "S-1"), waiver("empty", "S-2"))));
+		stack.execute(new AddWaiversCommand(surveys.archive, List.of(waiver("empty", "S-1"), waiver("empty", "S-2"))));
 		assertEquals("Waive 1 finding", stack.getUndoCommand().getLabel());
 		assertEquals(2, surveys.archive.getWaivers().size());
 	}

@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.cairnfield.core.correlate.Placement;
+import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.run.FileArchive;
@@ -51,7 +51,7 @@ class TablesTest {
 		List<String> lines = lines(file);
 		assertEquals("sample,cluster,strength,margin,carrier,runnerUp", lines.get(0));
 		assertEquals(2, lines.size());
-		Placement stray = run.proposals().placements().get(0);
+		NoisePlacement stray = run.proposals().placements().get(0);
 		String[] cells = lines.get(1).split(",", -1);
 		assertEquals(List.of("TH-10", "1", Double.toString(stray.strength()), Double.toString(stray.margin()),
 				run.onMap().key(stray.carrier()).sample(), "0"), List.of(cells));

@@ -40,7 +40,7 @@ public final class FolderView implements FileSource {
 			journal = Journal.read(root);
 			stamp(Places.JOURNAL, Journal.file(root));
 		} catch (Journal.BrokenException e) {
-			damages.add(Recovery.broken(e));
+			damages.add(SaveRecovery.broken(e));
 		}
 		if (journal != null) {
 			overlay(journal);

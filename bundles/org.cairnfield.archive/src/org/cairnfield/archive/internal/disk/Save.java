@@ -15,7 +15,7 @@ import org.cairnfield.model.values.Sha256;
 
 /**
  * A change of several files of a folder, of which all happens or nothing. Needs the lock of the folder, and a
- * {@link Recovery} before. If anything fails before {@link #commit} has decided, {@link #close} leaves the folder as it was.
+ * {@link SaveRecovery} before. If anything fails before {@link #commit} has decided, {@link #close} leaves the folder as it was.
  */
 public final class Save implements FileChanges, AutoCloseable {
 
@@ -34,12 +34,12 @@ public final class Save implements FileChanges, AutoCloseable {
 	/**
 	 * Begins a save, after finishing or throwing away what an earlier one has left.
 	 *
-	 * @param root the folder, with the private folder in it, see {@link Recovery#prepare}
+	 * @param root the folder, with the private folder in it, see {@link SaveRecovery#prepare}
 	 */
 	public static Save begin(Disk disk, Path root) throws ArchiveException {
 		Save save = new Save(disk, root);
 		try {
-			List<Damage> obstacles = Recovery.run(disk, root);
+			List<Damage> obstacles = SaveRecovery.run(disk, root);
 			if (!obstacles.isEmpty()) {
 				throw new ArchiveException("nothing was saved: " + obstacles.get(0).file() + " was "
 						+ obstacles.get(0).reason(), obstacles.get(0).remedy());

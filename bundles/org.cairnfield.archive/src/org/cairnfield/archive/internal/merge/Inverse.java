@@ -15,8 +15,8 @@ import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.git.LineMerge;
 import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.text.FileKind;
-import org.cairnfield.archive.internal.text.FileReport;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.PartReport;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.RawRecords;
 import org.cairnfield.archive.internal.text.XmlSeal;
@@ -79,7 +79,7 @@ public final class Inverse {
 	}
 
 	private static byte[] merge(String path, byte[] old, byte[] then, byte[] current) throws IOException {
-		FileKind kind = Layout.kind(path);
+		FileKind kind = ArchiveLayout.kind(path);
 		if (kind == null || old == GONE || then == GONE || current == GONE) {
 			throw conflict(path, "as a whole");
 		}
@@ -98,9 +98,9 @@ public final class Inverse {
 	}
 
 	private static byte[] document(byte[] file) throws IOException {
-		byte[] document = XmlSeal.open(file, Migrations.NONE, new FileReport(Layout.STRUCTURE));
+		byte[] document = XmlSeal.open(file, Migrations.NONE, new PartReport(ArchiveLayout.STRUCTURE));
 		if (document == null) {
-			throw new ArchiveException("the change can not be taken back: " + Layout.STRUCTURE + " is damaged in one of the states",
+			throw new ArchiveException("the change can not be taken back: " + ArchiveLayout.STRUCTURE + " is damaged in one of the states",
 					"restore a whole state in place of it");
 		}
 		return document;

@@ -13,7 +13,7 @@ import java.util.TreeMap;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.Content;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -42,15 +42,15 @@ public final class ArchiveFiles {
 		for (Site site : archive.getSites()) {
 			for (Survey survey : site.getSurveys()) {
 				if (survey.getSamples() != null) {
-					parts.put(Layout.samples(site.getId(), survey.getId()), survey.getSamples());
+					parts.put(ArchiveLayout.samples(site.getId(), survey.getId()), survey.getSamples());
 				}
 			}
 		}
 		for (Split split : archive.getSplits()) {
-			parts.put(Layout.split(split.getId()), split);
+			parts.put(ArchiveLayout.split(split.getId()), split);
 		}
 		for (Ledger ledger : archive.getLedgers()) {
-			parts.put(Layout.ledger(ledger.getId()), ledger);
+			parts.put(ArchiveLayout.ledger(ledger.getId()), ledger);
 		}
 		return parts;
 	}
@@ -112,7 +112,7 @@ public final class ArchiveFiles {
 	 */
 	public static String digest(Archive archive) throws IOException {
 		MessageDigest all = Sha256.begin();
-		add(all, Layout.STRUCTURE, out -> writeStructure(archive, out));
+		add(all, ArchiveLayout.STRUCTURE, out -> writeStructure(archive, out));
 		for (Map.Entry<String, EObject> part : parts(archive).entrySet()) {
 			add(all, part.getKey(), out -> writePart(part.getValue(), out));
 		}

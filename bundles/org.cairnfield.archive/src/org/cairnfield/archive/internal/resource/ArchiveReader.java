@@ -13,8 +13,8 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.text.FileKind;
-import org.cairnfield.archive.internal.text.FileReport;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.PartReport;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Ledger;
@@ -101,7 +101,7 @@ public final class ArchiveReader {
 			archive = ModelFactory.eINSTANCE.createArchive();
 			archive.setName("");
 			reader.set.getResources().clear();
-			Resource empty = new StructureXml(Uris.of(Layout.STRUCTURE));
+			Resource empty = new StructureXml(Uris.of(ArchiveLayout.STRUCTURE));
 			reader.set.getResources().add(empty);
 			empty.getContents().add(archive);
 		}
@@ -119,24 +119,24 @@ public final class ArchiveReader {
 	 * @return null where it is not there or can not be read
 	 */
 	public static Archive structure(FileSource files, Migrations migrations, List<String> notes) throws IOException {
-		if (!files.has(Layout.STRUCTURE)) {
+		if (!files.has(ArchiveLayout.STRUCTURE)) {
 			return null;
 		}
-		FileReport report = new FileReport(Layout.STRUCTURE);
-		try (InputStream in = files.open(Layout.STRUCTURE)) {
+		PartReport report = new PartReport(ArchiveLayout.STRUCTURE);
+		try (InputStream in = files.open(ArchiveLayout.STRUCTURE)) {
 			Archive archive = new StructureReader(report).read(in.readAllBytes(), migrations, Uris.closedSet());
 			if (archive == null) {
-				notes.add(Layout.STRUCTURE + " is damaged in one of the states: " + report.damages().get(0).reason());
+				notes.add(ArchiveLayout.STRUCTURE + " is damaged in one of the states: " + report.damages().get(0).reason());
 			}
 			return archive;
 		}
 	}
 
 	private Archive readStructure() throws IOException {
-		FileReport report = new FileReport(Layout.STRUCTURE);
+		PartReport report = new PartReport(ArchiveLayout.STRUCTURE);
 		Archive archive = null;
-		if (files.has(Layout.STRUCTURE)) {
-			try (InputStream in = files.open(Layout.STRUCTURE)) {
+		if (files.has(ArchiveLayout.STRUCTURE)) {
+			try (InputStream in = files.open(ArchiveLayout.STRUCTURE)) {
 				archive = new StructureReader(report).read(in.readAllBytes(), migrations, set);
 			}
 		} else {
@@ -148,15 +148,15 @@ public final class ArchiveReader {
 
 	/** Better the structure of the last save point than samples that belong nowhere. */
 	private Archive lastCommitted() throws IOException {
-		byte[] content = committed.content(Layout.STRUCTURE);
+		byte[] content = committed.content(ArchiveLayout.STRUCTURE);
 		if (content == null) {
 			return null;
 		}
 		set.getResources().clear();
-		FileReport report = new FileReport(Layout.STRUCTURE);
+		PartReport report = new PartReport(ArchiveLayout.STRUCTURE);
 		Archive archive = new StructureReader(report).read(content, migrations, set);
 		if (archive != null) {
-			notices.add(Layout.STRUCTURE + ": shown as of the last save point, since the file itself can not be read");
+			notices.add(ArchiveLayout.STRUCTURE + ": shown as of the last save point, since the file itself can not be read");
 		}
 		return archive;
 	}
@@ -166,7 +166,7 @@ public final class ArchiveReader {
 			for (Survey survey : site.getSurveys()) {
 				EObject reference = (EObject) survey.eGet(ModelPackage.Literals.SURVEY__SAMPLES, false);
 				if (reference != null) {
-					String path = Layout.samples(site.getId(), survey.getId());
+					String path = ArchiveLayout.samples(site.getId(), survey.getId());
 					EObject root = refersTo(reference, path) ? readPart(path) : null;
 					survey.setSamples((Samples) root);
 				}
@@ -179,7 +179,7 @@ public final class ArchiveReader {
 			String path = pathOf(reference, FileKind.SPLIT);
 			Split split = path == null ? null : (Split) readPart(path);
 			if (split != null) {
-				if (!Ids.isUsable(split.getId()) || !path.equals(Layout.split(split.getId()))) {
+				if (!Ids.isUsable(split.getId()) || !path.equals(ArchiveLayout.split(split.getId()))) {
 					damage(path, "holds the split '" + split.getId() + "', which is not the one that its name tells");
 				} else {
 					archive.getSplits().add(split);
@@ -193,7 +193,7 @@ public final class ArchiveReader {
 			String path = pathOf(reference, FileKind.LEDGER);
 			Ledger ledger = path == null ? null : (Ledger) readPart(path);
 			if (ledger != null) {
-				if (!Ids.isUsable(ledger.getId()) || !path.equals(Layout.ledger(ledger.getId()))) {
+				if (!Ids.isUsable(ledger.getId()) || !path.equals(ArchiveLayout.ledger(ledger.getId()))) {
 					damage(path, "holds the ledger '" + ledger.getId() + "', which is not the one that its name tells");
 				} else {
 					archive.getLedgers().add(ledger);
@@ -210,14 +210,14 @@ public final class ArchiveReader {
 
 	private String pathOf(EObject reference, FileKind kind) {
 		String path = reference.eIsProxy() ? Uris.path(((InternalEObject) reference).eProxyURI()) : null;
-		if (path == null || Layout.kind(path) != kind || !refersTo(reference, path)) {
-			if (path == null || Layout.kind(path) != kind) {
+		if (path == null || ArchiveLayout.kind(path) != kind || !refersTo(reference, path)) {
+			if (path == null || ArchiveLayout.kind(path) != kind) {
 				refuse(reference);
 			}
 			return null;
 		}
 		if (parts.containsKey(path)) {
-			damage(Layout.STRUCTURE, "refers to " + path + " twice");
+			damage(ArchiveLayout.STRUCTURE, "refers to " + path + " twice");
 			return null;
 		}
 		return path;
@@ -232,19 +232,19 @@ public final class ArchiveReader {
 	}
 
 	private void refuse(EObject reference) {
-		damage(Layout.STRUCTURE, reference.eIsProxy()
+		damage(ArchiveLayout.STRUCTURE, reference.eIsProxy()
 				? "refers to '" + ((InternalEObject) reference).eProxyURI() + "', which is no place for it, and is not followed"
 				: "holds what belongs in a file of its own");
 	}
 
 	private void damage(String file, String reason) {
-		FileReport report = new FileReport(file);
+		PartReport report = new PartReport(file);
 		report.damage(0, reason);
 		damages.addAll(report.damages());
 	}
 
 	private EObject readPart(String path) throws IOException {
-		FileReport report = new FileReport(path);
+		PartReport report = new PartReport(path);
 		if (!files.has(path)) {
 			report.damage(0, "is missing");
 			damages.addAll(report.damages());
@@ -262,7 +262,7 @@ public final class ArchiveReader {
 		return resource.getContents().isEmpty() ? null : resource.getContents().get(0);
 	}
 
-	private void finish(FileReport report) throws IOException {
+	private void finish(PartReport report) throws IOException {
 		if (report.isOnlyChanged() && committed.has(report.file())) {
 			report.acceptChange();
 		}
@@ -275,11 +275,11 @@ public final class ArchiveReader {
 
 	private void reportStrays() {
 		for (String path : files.paths()) {
-			FileKind kind = Layout.kind(path);
+			FileKind kind = ArchiveLayout.kind(path);
 			if (kind != null && kind != FileKind.STRUCTURE && !parts.containsKey(path)
 					&& damages.stream().noneMatch(damage -> damage.file().equals(path))) {
-				damages.add(new Damage(path, 0, "is not part of the archive: " + Layout.STRUCTURE + " does not name it",
-						"move it elsewhere, or restore " + Layout.STRUCTURE + " from the save point that it belongs to"));
+				damages.add(new Damage(path, 0, "is not part of the archive: " + ArchiveLayout.STRUCTURE + " does not name it",
+						"move it elsewhere, or restore " + ArchiveLayout.STRUCTURE + " from the save point that it belongs to"));
 			}
 		}
 	}

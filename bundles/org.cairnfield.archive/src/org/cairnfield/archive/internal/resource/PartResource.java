@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.Map;
 
-import org.cairnfield.archive.internal.text.FileReport;
+import org.cairnfield.archive.internal.text.PartReport;
 import org.cairnfield.archive.internal.text.LedgerText;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.SamplesText;
@@ -22,7 +22,7 @@ import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
 /** A file of lines: the samples of a survey, a split, or a ledger. It has one root. */
 public final class PartResource extends ResourceImpl {
 
-	private FileReport report;
+	private PartReport report;
 	private Migrations migrations = Migrations.NONE;
 
 	PartResource(URI uri) {
@@ -30,7 +30,7 @@ public final class PartResource extends ResourceImpl {
 	}
 
 	/** Reads the file; what is wrong with it is in the report, and its root is what could be read. */
-	void read(InputStream in, Migrations from, FileReport to) throws IOException {
+	void read(InputStream in, Migrations from, PartReport to) throws IOException {
 		report = to;
 		migrations = from;
 		load(in, null);
@@ -39,7 +39,7 @@ public final class PartResource extends ResourceImpl {
 
 	@Override
 	protected void doLoad(InputStream in, Map<?, ?> options) throws IOException {
-		FileReport to = report == null ? new FileReport(String.valueOf(uri)) : report;
+		PartReport to = report == null ? new PartReport(String.valueOf(uri)) : report;
 		switch (String.valueOf(uri.fileExtension())) {
 		case "samples" -> {
 			Samples samples = ModelFactory.eINSTANCE.createSamples();

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 
 import org.cairnfield.archive.fault.ArchiveException;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -43,16 +43,16 @@ final class StructureCopy extends EcoreUtil.Copier {
 		Archive copy = (Archive) copier.copy(archive);
 		copier.copyReferences();
 		for (Split split : archive.getSplits()) {
-			copy.getSplits().add(reference(ModelFactory.eINSTANCE.createSplit(), Layout.split(split.getId())));
+			copy.getSplits().add(reference(ModelFactory.eINSTANCE.createSplit(), ArchiveLayout.split(split.getId())));
 		}
 		for (Ledger ledger : archive.getLedgers()) {
-			copy.getLedgers().add(reference(ModelFactory.eINSTANCE.createLedger(), Layout.ledger(ledger.getId())));
+			copy.getLedgers().add(reference(ModelFactory.eINSTANCE.createLedger(), ArchiveLayout.ledger(ledger.getId())));
 		}
 		for (Site site : archive.getSites()) {
 			for (Survey survey : site.getSurveys()) {
 				if (survey.getSamples() != null) {
 					((Survey) copier.get(survey)).setSamples(reference(ModelFactory.eINSTANCE.createSamples(),
-							Layout.samples(site.getId(), survey.getId())));
+							ArchiveLayout.samples(site.getId(), survey.getId())));
 				}
 			}
 		}

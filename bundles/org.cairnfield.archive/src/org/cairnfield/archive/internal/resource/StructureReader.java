@@ -6,8 +6,8 @@ import java.util.Iterator;
 import java.util.Locale;
 import java.util.Map;
 
-import org.cairnfield.archive.internal.text.FileReport;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.PartReport;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 import org.cairnfield.archive.internal.text.XmlSeal;
 import org.cairnfield.model.Archive;
@@ -24,9 +24,9 @@ import org.xml.sax.SAXParseException;
 /** Reads the structure file, and makes sure that it is one archive that refers to nothing outside. */
 final class StructureReader {
 
-	private final FileReport report;
+	private final PartReport report;
 
-	StructureReader(FileReport report) {
+	StructureReader(PartReport report) {
 		this.report = report;
 	}
 
@@ -38,7 +38,7 @@ final class StructureReader {
 		if (document == null) {
 			return null;
 		}
-		StructureXml xml = new StructureXml(Uris.of(Layout.STRUCTURE));
+		StructureXml xml = new StructureXml(Uris.of(ArchiveLayout.STRUCTURE));
 		set.getResources().add(xml);
 		try {
 			xml.read(document);

@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.Map;
 
 import org.cairnfield.archive.internal.text.Escapes;
-import org.cairnfield.archive.internal.text.Layout;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.XmlSeal;
 import org.cairnfield.model.Archive;
 import org.eclipse.emf.common.util.URI;
@@ -41,7 +41,7 @@ final class StructureXml extends XMIResourceImpl {
 	/** Writes an archive that is in order, with all that it contains. */
 	static void write(Archive ordered, OutputStream out) throws IOException {
 		ResourceSet set = Uris.closedSet();
-		StructureXml xml = new StructureXml(Uris.of(Layout.STRUCTURE));
+		StructureXml xml = new StructureXml(Uris.of(ArchiveLayout.STRUCTURE));
 		set.getResources().add(xml);
 		xml.getContents().add(ordered);
 		Map<Object, Object> options = new HashMap<>();

@@ -57,7 +57,7 @@ public final class LedgerText {
 	}
 
 	/** Reads the whole file; what can not be read is reported and left out. */
-	public static Ledger read(InputStream in, Migrations migrations, FileReport report) throws IOException {
+	public static Ledger read(InputStream in, Migrations migrations, PartReport report) throws IOException {
 		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
 		Set<String> seen = new HashSet<>();
 		int[] head = {0};

@@ -23,7 +23,7 @@ public final class Migrations {
 	}
 
 	/** The file of lines in the present version, unchanged where it is in that already or can not be brought to it. */
-	InputStream bring(FileKind kind, InputStream in, FileReport report) throws IOException {
+	InputStream bring(FileKind kind, InputStream in, PartReport report) throws IOException {
 		InputStream whole = new BufferedInputStream(in, 1 << 16);
 		whole.mark(HEADER_BYTES);
 		String start = new String(whole.readNBytes(HEADER_BYTES), StandardCharsets.UTF_8);
@@ -42,7 +42,7 @@ public final class Migrations {
 	}
 
 	/** The file in the present version; null where a step to it is missing. */
-	byte[] bring(FileKind kind, int version, byte[] bytes, FileReport report) throws IOException {
+	byte[] bring(FileKind kind, int version, byte[] bytes, PartReport report) throws IOException {
 		byte[] brought = bytes;
 		for (int v = version; v < FileKind.VERSION; v++) {
 			Optional<Migration> step = step(v);

@@ -19,7 +19,7 @@ public record RawRecords(FileKind kind, Map<String, String> head, Map<String, St
 	public static RawRecords of(FileKind kind, byte[] file) throws IOException {
 		Map<String, String> head = new LinkedHashMap<>();
 		Map<String, String> records = new LinkedHashMap<>();
-		FileReport report = new FileReport("file");
+		PartReport report = new PartReport("file");
 		boolean[] columns = {false};
 		new RecordReader(kind, report).read(new ByteArrayInputStream(file), line -> {
 			String text = LineReader.text(line.bytes(), line.start(0), line.end(line.fields() - 1));

@@ -17,9 +17,9 @@ final class RecordReader {
 	}
 
 	private final FileKind kind;
-	private final FileReport report;
+	private final PartReport report;
 
-	RecordReader(FileKind kind, FileReport report) {
+	RecordReader(FileKind kind, PartReport report) {
 		this.kind = kind;
 		this.report = report;
 	}

@@ -32,7 +32,7 @@ public final class SamplesText {
 	/** Writes the whole file. */
 	public static void write(SampleTable table, OutputStream out) throws IOException {
 		LineWriter line = new LineWriter(out, FileKind.SAMPLES);
-		Moments moments = new Moments();
+		MomentText moments = new MomentText();
 		line.text(COLUMNS).finishLine();
 		for (int row = 0, n = table.size(); row < n; row++) {
 			write(table, row, line, moments);
@@ -41,7 +41,7 @@ public final class SamplesText {
 		line.seal();
 	}
 
-	private static void write(SampleTable table, int row, LineWriter line, Moments moments) {
+	private static void write(SampleTable table, int row, LineWriter line, MomentText moments) {
 		line.field(table.id(row)).tab().number(table.floorLevel(row)).tab().decimal(table.xMetres(row)).tab()
 				.decimal(table.yMetres(row)).tab();
 		long millis = table.timeMillis(row);
@@ -73,7 +73,7 @@ public final class SamplesText {
 	}
 
 	/** Reads the whole file; what can not be read is reported and left out. */
-	public static SampleTable read(InputStream in, Migrations migrations, FileReport report) throws IOException {
+	public static SampleTable read(InputStream in, Migrations migrations, PartReport report) throws IOException {
 		Reading reading = new Reading(report);
 		new RecordReader(FileKind.SAMPLES, report).read(migrations.bring(FileKind.SAMPLES, in, report), reading::read);
 		return reading.table();
@@ -81,14 +81,14 @@ public final class SamplesText {
 
 	private static final class Reading {
 
-		private final FileReport report;
+		private final PartReport report;
 		private final SampleTableBuilder builder = SampleTable.builder();
 		private final AccessPointBytes accessPoints = new AccessPointBytes(builder);
-		private final Moments moments = new Moments();
+		private final MomentText moments = new MomentText();
 		private final SeenIds seen = new SeenIds();
 		private boolean columns;
 
-		Reading(FileReport report) {
+		Reading(PartReport report) {
 			this.report = report;
 		}
 
@@ -128,7 +128,7 @@ public final class SamplesText {
 				return SampleTable.NO_TIME;
 			}
 			long millis = moments.parse(line.bytes(), line.start(4), line.end(4));
-			if (millis == Moments.NONE) {
+			if (millis == MomentText.NONE) {
 				throw new Unreadable("not a moment in UTC: '" + line.shown(4) + "'");
 			}
 			return millis;

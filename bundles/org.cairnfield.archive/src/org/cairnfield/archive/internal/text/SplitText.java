@@ -135,7 +135,7 @@ public final class SplitText {
 	}
 
 	/** Reads the whole file; what can not be read is reported and left out. */
-	public static Split read(InputStream in, Migrations migrations, FileReport report) throws IOException {
+	public static Split read(InputStream in, Migrations migrations, PartReport report) throws IOException {
 		Reading reading = new Reading();
 		new RecordReader(FileKind.SPLIT, report).read(migrations.bring(FileKind.SPLIT, in, report), reading::read);
 		return reading.split(report);
@@ -234,7 +234,7 @@ public final class SplitText {
 			return number;
 		}
 
-		Split split(FileReport report) {
+		Split split(PartReport report) {
 			try {
 				split.setLabels(labels.build());
 				split.setProposals(Proposals.of(proposals));

@@ -45,7 +45,7 @@ public final class XmlSeal {
 	 *
 	 * @return null where it can not be read; the report tells why
 	 */
-	public static byte[] open(byte[] file, Migrations migrations, FileReport report) throws IOException {
+	public static byte[] open(byte[] file, Migrations migrations, PartReport report) throws IOException {
 		byte[] bytes = withoutCarriageReturns(file, report);
 		int end = bytes.length - 1;
 		if (end < 0 || bytes[end] != '\n') {
@@ -81,7 +81,7 @@ public final class XmlSeal {
 		return brought;
 	}
 
-	private static byte[] withoutCarriageReturns(byte[] file, FileReport report) {
+	private static byte[] withoutCarriageReturns(byte[] file, PartReport report) {
 		byte[] bytes = new byte[file.length];
 		int size = 0;
 		for (int i = 0; i < file.length; i++) {

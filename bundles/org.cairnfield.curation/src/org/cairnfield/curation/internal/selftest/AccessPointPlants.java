@@ -47,10 +47,10 @@ final class AccessPointPlants {
 			exchanged.put(known.get(at + 1), known.get(at));
 			gone[known.get(at + 2)] = true;
 			fresh[known.get(at + 3)] = true;
-			truth.add(Fault.MOVED, map.accessPoints().get(known.get(at)));
-			truth.add(Fault.MOVED, map.accessPoints().get(known.get(at + 1)));
-			truth.add(Fault.VANISHED, map.accessPoints().get(known.get(at + 2)));
-			truth.add(Fault.APPEARED, map.accessPoints().get(known.get(at + 3)));
+			truth.add(TrialFault.MOVED, map.accessPoints().get(known.get(at)));
+			truth.add(TrialFault.MOVED, map.accessPoints().get(known.get(at + 1)));
+			truth.add(TrialFault.VANISHED, map.accessPoints().get(known.get(at + 2)));
+			truth.add(TrialFault.APPEARED, map.accessPoints().get(known.get(at + 3)));
 			at += 4;
 		}
 		RadioMapBuilder builder = new RadioMapBuilder();

@@ -19,18 +19,18 @@ import org.cairnfield.curation.rules.Subject;
  * @param fault    what it is to find
  * @param strength name of the figure by which its findings are weaker or stronger; empty for none
  */
-record Drill(Fault fault, String strength) {
+record Drill(TrialFault fault, String strength) {
 
 	/** So many findings count as much as what the planted faults say. */
 	private static final double FEW = 6;
 	/** Half a false alarm that might have come: from five faults met nobody can tell more than nine in ten. */
 	private static final double DOUBT = 0.5;
 
-	private static final Map<String, Drill> DRILLS = Map.of("wrong-floor", new Drill(Fault.WRONG_FLOOR, "less alike"), "wrong-place",
-			new Drill(Fault.WRONG_PLACE, "less alike"), "swapped-axes", new Drill(Fault.SWAPPED_AXES, ""), "jump",
-			new Drill(Fault.WRONG_PLACE, "beyond a walk"), "hotspot", new Drill(Fault.WALKING_SENDER, "share that missed it"), "moved-access-point",
-			new Drill(Fault.MOVED, "statistic"), "vanished-access-point", new Drill(Fault.VANISHED, ""), "new-access-point",
-			new Drill(Fault.APPEARED, ""));
+	private static final Map<String, Drill> DRILLS = Map.of("wrong-floor", new Drill(TrialFault.WRONG_FLOOR, "less alike"), "wrong-place",
+			new Drill(TrialFault.WRONG_PLACE, "less alike"), "swapped-axes", new Drill(TrialFault.SWAPPED_AXES, ""), "jump",
+			new Drill(TrialFault.WRONG_PLACE, "beyond a walk"), "hotspot", new Drill(TrialFault.WALKING_SENDER, "share that missed it"), "moved-access-point",
+			new Drill(TrialFault.MOVED, "statistic"), "vanished-access-point", new Drill(TrialFault.VANISHED, ""), "new-access-point",
+			new Drill(TrialFault.APPEARED, ""));
 
 	/** Of a rule that has one. */
 	static Optional<Drill> of(String rule) {

@@ -46,7 +46,7 @@ final class PlacePlants {
 		floor = IntStream.range(0, n).map(planted::floor).toArray();
 		for (int s = 0; s < n; s++) {
 			if (taken[s]) {
-				truth.add(single.kinds()[s] == FaultKind.WRONG_FLOOR ? Fault.WRONG_FLOOR : Fault.WRONG_PLACE, clean.sampleId(s));
+				truth.add(single.kinds()[s] == FaultKind.WRONG_FLOOR ? TrialFault.WRONG_FLOOR : TrialFault.WRONG_PLACE, clean.sampleId(s));
 			}
 		}
 		if (stretches) {
@@ -109,7 +109,7 @@ final class PlacePlants {
 		int noted = others.stream().skip(random.nextInt(others.size())).findFirst().orElseThrow();
 		for (int s = from; s < to; s++) {
 			floor[s] = noted;
-			truth.add(Fault.WRONG_FLOOR, clean.sampleId(s));
+			truth.add(TrialFault.WRONG_FLOOR, clean.sampleId(s));
 		}
 		return true;
 	}
@@ -122,7 +122,7 @@ final class PlacePlants {
 			double noted = x[s];
 			x[s] = y[s];
 			y[s] = noted;
-			truth.add(Fault.SWAPPED_AXES, clean.sampleId(s));
+			truth.add(TrialFault.SWAPPED_AXES, clean.sampleId(s));
 		}
 		return true;
 	}

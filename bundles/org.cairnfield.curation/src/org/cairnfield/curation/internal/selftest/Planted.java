@@ -12,13 +12,13 @@ import org.cairnfield.curation.rules.SurveyedMap;
  * @param map   the copy
  * @param truth ids of samples, or addresses, by the fault planted in them
  */
-record Planted(SurveyedMap map, Map<Fault, Set<String>> truth) {
+record Planted(SurveyedMap map, Map<TrialFault, Set<String>> truth) {
 
 	/** Faults noted while they are planted. */
 	static final class Truth {
-		private final Map<Fault, Set<String>> planted = new EnumMap<>(Fault.class);
+		private final Map<TrialFault, Set<String>> planted = new EnumMap<>(TrialFault.class);
 
-		void add(Fault fault, String label) {
+		void add(TrialFault fault, String label) {
 			planted.computeIfAbsent(fault, f -> new HashSet<>()).add(label);
 		}
 
@@ -27,7 +27,7 @@ record Planted(SurveyedMap map, Map<Fault, Set<String>> truth) {
 		}
 	}
 
-	Set<String> of(Fault fault) {
+	Set<String> of(TrialFault fault) {
 		return truth.getOrDefault(fault, Set.of());
 	}
 

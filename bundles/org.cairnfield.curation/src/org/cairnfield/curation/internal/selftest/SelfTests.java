@@ -14,7 +14,7 @@ import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.RuleResult;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.RunResult;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Units;
 
@@ -75,7 +75,7 @@ public final class SelfTests {
 	/** Copies of units; rules about the same kind of fault share one. */
 	private static final class Grounds {
 		private final SurveyedMap map;
-		private final Map<Scope, Map<String, RuleInput>> units = new EnumMap<>(Scope.class);
+		private final Map<RuleScope, Map<String, RuleInput>> units = new EnumMap<>(RuleScope.class);
 		private final Map<String, Copy> copies = new HashMap<>();
 
 		Grounds(SurveyedMap map) {
@@ -91,10 +91,10 @@ public final class SelfTests {
 			if (input == null) {
 				return Optional.empty();
 			}
-			Fault fault = Drill.of(rule.id()).orElseThrow().fault();
+			TrialFault fault = Drill.of(rule.id()).orElseThrow().fault();
 			long seed = ContentKeys.of(unit);
 			return Optional.of(switch (fault) {
-						case WRONG_PLACE, WRONG_FLOOR, SWAPPED_AXES -> rule.scope() == Scope.SURVEY
+						case WRONG_PLACE, WRONG_FLOOR, SWAPPED_AXES -> rule.scope() == RuleScope.SURVEY
 					? copy("single places", input, () -> PlacePlants.singlesIn(input.map(), seed))
 					: copy("places", input, () -> PlacePlants.in(input.map(), seed));
 			case MOVED, VANISHED, APPEARED -> copy("access points", input, () -> AccessPointPlants.in(input, seed));

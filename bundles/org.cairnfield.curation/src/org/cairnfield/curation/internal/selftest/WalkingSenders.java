@@ -39,7 +39,7 @@ final class WalkingSenders {
 			int[] floor = floors.get(random.nextInt(floors.size()));
 			String address = "planted-walker-" + i;
 			if (walk(map, floor, address, random, heard)) {
-				truth.add(Fault.WALKING_SENDER, address);
+				truth.add(TrialFault.WALKING_SENDER, address);
 			}
 		}
 		RadioMapBuilder builder = new RadioMapBuilder();

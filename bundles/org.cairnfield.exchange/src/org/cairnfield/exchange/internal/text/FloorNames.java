@@ -56,8 +56,8 @@ public final class FloorNames {
 		String s = text.strip();
 		Integer known = given.get(s);
 		if (known == null) {
-			int plain = Numbers.level(s);
-			if (plain != Numbers.OTHER && plain != Numbers.BLANK) {
+			int plain = CellNumbers.level(s);
+			if (plain != CellNumbers.OTHER && plain != CellNumbers.BLANK) {
 				return Math.abs(plain) > HIGHEST ? NONE : plain;
 			}
 			known = read.get(s);
@@ -71,12 +71,12 @@ public final class FloorNames {
 		OptionalInt level = read(s);
 		if (level.isEmpty()) {
 			// a number that is no floor, such as 1e9, is an error and not a name
-			if (!Double.isNaN(Numbers.parse(s, false)) || free - FIRST_FREE >= MOST_FREE) {
+			if (!Double.isNaN(CellNumbers.parse(s, false)) || free - FIRST_FREE >= MOST_FREE) {
 				return NONE;
 			}
 			level = OptionalInt.of(free++);
 		}
-		if (Double.isNaN(Numbers.parse(s, false))) {
+		if (Double.isNaN(CellNumbers.parse(s, false))) {
 			read.put(s, level.getAsInt());
 		}
 		return level.getAsInt();
@@ -89,7 +89,7 @@ public final class FloorNames {
 
 	/** The level that can be read from a name, if any. */
 	public static OptionalInt read(String text) {
-		double number = Numbers.parse(text, false);
+		double number = CellNumbers.parse(text, false);
 		if (!Double.isNaN(number)) {
 			return number == Math.rint(number) && Math.abs(number) <= HIGHEST ? OptionalInt.of((int) number)
 					: OptionalInt.empty();

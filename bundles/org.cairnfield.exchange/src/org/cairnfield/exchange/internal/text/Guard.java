@@ -13,7 +13,7 @@ public final class Guard {
 
 	/** The text as it is written. */
 	public static String on(String text) {
-		return risky(text) && Double.isNaN(Numbers.parse(text, false)) ? "'" + text : text;
+		return risky(text) && Double.isNaN(CellNumbers.parse(text, false)) ? "'" + text : text;
 	}
 
 	/** The text as it was before {@link #on}. */

@@ -24,9 +24,9 @@ public final class NotHeard {
 	private NotHeard(String text) {
 		this.text = text;
 		String[] parts = text.strip().split("\\s+");
-		this.numbers = Arrays.stream(parts).mapToDouble(p -> Numbers.parse(p, false))
+		this.numbers = Arrays.stream(parts).mapToDouble(p -> CellNumbers.parse(p, false))
 				.filter(v -> !Double.isNaN(v)).toArray();
-		this.words = Arrays.stream(parts).filter(p -> Double.isNaN(Numbers.parse(p, false)))
+		this.words = Arrays.stream(parts).filter(p -> Double.isNaN(CellNumbers.parse(p, false)))
 				.map(p -> p.toLowerCase(Locale.ROOT)).filter(p -> !p.equals(EMPTY)).toList();
 	}
 

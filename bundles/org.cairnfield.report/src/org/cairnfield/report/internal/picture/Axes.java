@@ -35,7 +35,7 @@ final class Axes {
 		NumberAxis axis = new NumberAxis(label);
 		axis.setRange(0, high);
 		double step = Math.max(leastStep, roundStep(high / INTERVALS));
-		axis.setTickUnit(new NumberTickUnit(step, Look.format(step < 1 ? "0.####" : "#,##0.#")));
+		axis.setTickUnit(new NumberTickUnit(step, PictureLook.format(step < 1 ? "0.####" : "#,##0.#")));
 		quieten(axis);
 		return axis;
 	}
@@ -52,10 +52,10 @@ final class Axes {
 	}
 
 	static void quieten(Axis axis) {
-		axis.setLabelFont(Look.TEXT);
-		axis.setLabelPaint(Look.INK);
-		axis.setTickLabelFont(Look.SMALL);
-		axis.setTickLabelPaint(Look.INK);
+		axis.setLabelFont(PictureLook.TEXT);
+		axis.setLabelPaint(PictureLook.INK);
+		axis.setTickLabelFont(PictureLook.SMALL);
+		axis.setTickLabelPaint(PictureLook.INK);
 		axis.setAxisLineVisible(false);
 		axis.setTickMarksVisible(false);
 		axis.setLabelInsets(new RectangleInsets(6, 4, 6, 4));
@@ -71,10 +71,10 @@ final class Axes {
 		XYPlot plot = new XYPlot(null, x, y, null);
 		quieten(plot);
 		plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-		plot.setDomainGridlinePaint(Look.GRID);
-		plot.setRangeGridlinePaint(Look.GRID);
-		plot.setDomainGridlineStroke(Look.HAIRLINE);
-		plot.setRangeGridlineStroke(Look.HAIRLINE);
+		plot.setDomainGridlinePaint(PictureLook.GRID);
+		plot.setRangeGridlinePaint(PictureLook.GRID);
+		plot.setDomainGridlineStroke(PictureLook.HAIRLINE);
+		plot.setRangeGridlineStroke(PictureLook.HAIRLINE);
 		return plot;
 	}
 }

@@ -62,7 +62,7 @@ final class ClusterSizesPicture {
 		List<Size> totals = new ArrayList<>();
 		if (shown < all) {
 			totals.add(sizes.together("these " + shown, 0, shown));
-			totals.add(sizes.together(Look.count(all - shown) + " others", shown, all));
+			totals.add(sizes.together(PictureLook.count(all - shown) + " others", shown, all));
 		} else if (all > 0) {
 			totals.add(sizes.together("in clusters", 0, all));
 		}
@@ -83,16 +83,16 @@ final class ClusterSizesPicture {
 			page.graphics().setPaint(fill(i));
 			page.graphics().fill(box);
 			page.graphics().setPaint(outline(i));
-			page.graphics().setStroke(Look.HAIRLINE);
+			page.graphics().setStroke(PictureLook.HAIRLINE);
 			page.graphics().draw(box);
-			page.text(names[i], x + 29, page.y() + 11, Look.TEXT, Look.INK);
+			page.text(names[i], x + 29, page.y() + 11, PictureLook.TEXT, PictureLook.INK);
 			x += 100;
 		}
 		page.skip(KEY);
 	}
 
 	private static void drawPanel(Page page, String title, List<Size> rows) {
-		page.text(title, Page.MARGIN, page.y() + 15, Look.STRONG, Look.INK);
+		page.text(title, Page.MARGIN, page.y() + 15, PictureLook.STRONG, PictureLook.INK);
 		page.skip(PANEL_TITLE);
 		CategoryPlot plot = plot(rows);
 		Rectangle2D area = page.chart(plot, panelHeight(rows));
@@ -100,7 +100,7 @@ final class ClusterSizesPicture {
 			Size row = rows.get(i);
 			double middle = plot.getDomainAxis().getCategoryMiddle(i, rows.size(), area, RectangleEdge.LEFT);
 			double end = plot.getRangeAxis().valueToJava2D(Math.max(row.before(), row.after()), area, RectangleEdge.BOTTOM);
-			page.textOnWhite(figures(row), end + 8, middle + 4.5, Look.SMALL);
+			page.textOnWhite(figures(row), end + 8, middle + 4.5, PictureLook.SMALL);
 		}
 	}
 
@@ -114,7 +114,7 @@ final class ClusterSizesPicture {
 		}
 		CategoryAxis names = new CategoryAxis();
 		Axes.quieten(names);
-		names.setTickLabelFont(Look.TEXT);
+		names.setTickLabelFont(PictureLook.TEXT);
 		// Half the gap between rows, at either end.
 		names.setLowerMargin(0.13 / rows.size());
 		names.setUpperMargin(0.13 / rows.size());
@@ -127,8 +127,8 @@ final class ClusterSizesPicture {
 		Axes.quieten(plot);
 		plot.setInsets(new RectangleInsets(0, 8, 0, Axes.RIGHT));
 		plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-		plot.setRangeGridlinePaint(Look.GRID);
-		plot.setRangeGridlineStroke(Look.HAIRLINE);
+		plot.setRangeGridlinePaint(PictureLook.GRID);
+		plot.setRangeGridlineStroke(PictureLook.HAIRLINE);
 		// The same left edge in every panel.
 		AxisSpace left = new AxisSpace();
 		left.setLeft(LABELS);
@@ -150,22 +150,22 @@ final class ClusterSizesPicture {
 		for (int i = 0; i < 2; i++) {
 			bars.setSeriesPaint(i, fill(i));
 			bars.setSeriesOutlinePaint(i, outline(i));
-			bars.setSeriesOutlineStroke(i, Look.HAIRLINE);
+			bars.setSeriesOutlineStroke(i, PictureLook.HAIRLINE);
 		}
 		return bars;
 	}
 
 	private static Paint fill(int group) {
-		return group == 0 ? Color.WHITE : Look.ACCENT;
+		return group == 0 ? Color.WHITE : PictureLook.ACCENT;
 	}
 
 	private static Paint outline(int group) {
-		return group == 0 ? Look.QUIET : Look.ACCENT;
+		return group == 0 ? PictureLook.QUIET : PictureLook.ACCENT;
 	}
 
 	private static String figures(Size size) {
-		return size.before() == size.after() ? Look.count(size.before())
-				: Look.count(size.before()) + " → " + Look.count(size.after());
+		return size.before() == size.after() ? PictureLook.count(size.before())
+				: PictureLook.count(size.before()) + " → " + PictureLook.count(size.after());
 	}
 
 	private static String description(List<Size> totals) {

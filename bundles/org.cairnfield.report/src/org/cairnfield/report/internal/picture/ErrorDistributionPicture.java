@@ -43,7 +43,7 @@ final class ErrorDistributionPicture {
 		double end = end();
 		NumberAxis x = Axes.numbers("horizontal error (m)", end);
 		NumberAxis y = Axes.numbers(null, 102);
-		y.setTickUnit(new NumberTickUnit(25, Look.format("0")));
+		y.setTickUnit(new NumberTickUnit(25, PictureLook.format("0")));
 		XYPlot plot = Axes.plot(x, y);
 		plot.setDataset(data());
 		plot.setRenderer(lines());
@@ -74,7 +74,7 @@ final class ErrorDistributionPicture {
 	private String caption(String source, double end) {
 		double beyond = curves.stream().mapToDouble(curve -> curve.shareBeyond(end)).max().getAsDouble();
 		return source + " Percentiles by " + Percentile.RULE.title() + "." + (beyond > 0
-				? " Cut at " + Look.metres(end) + ", beyond which are " + Look.percent(beyond) + " of a curve at most." : "");
+				? " Cut at " + PictureLook.metres(end) + ", beyond which are " + PictureLook.percent(beyond) + " of a curve at most." : "");
 	}
 
 	private String name(ErrorCurve curve) {
@@ -105,8 +105,8 @@ final class ErrorDistributionPicture {
 		XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, false);
 		lines.setDrawSeriesLineAsPath(true);
 		for (int c = 0; c < curves.size(); c++) {
-			lines.setSeriesPaint(c, Look.colour(c));
-			lines.setSeriesStroke(c, Look.line(c));
+			lines.setSeriesPaint(c, PictureLook.colour(c));
+			lines.setSeriesStroke(c, PictureLook.line(c));
 		}
 		return lines;
 	}
@@ -114,29 +114,29 @@ final class ErrorDistributionPicture {
 	private static void drawMarker(Graphics2D graphics, int curve, double x, double y) {
 		AffineTransform there = AffineTransform.getTranslateInstance(x, y);
 		graphics.setColor(Color.WHITE);
-		graphics.fill(there.createTransformedShape(Look.marker(curve)));
-		graphics.setColor(Look.colour(curve));
-		graphics.setStroke(Look.LINE);
-		graphics.draw(there.createTransformedShape(Look.marker(curve)));
+		graphics.fill(there.createTransformedShape(PictureLook.marker(curve)));
+		graphics.setColor(PictureLook.colour(curve));
+		graphics.setStroke(PictureLook.LINE);
+		graphics.draw(there.createTransformedShape(PictureLook.marker(curve)));
 	}
 
 	private void drawKey(Page page) {
 		page.skip(18);
 		for (int i = 0; i < HEADS.length; i++) {
-			page.textEndingAt(HEADS[i], RIGHT_EDGES[i], page.y(), Look.SMALL, Look.QUIET);
+			page.textEndingAt(HEADS[i], RIGHT_EDGES[i], page.y(), PictureLook.SMALL, PictureLook.QUIET);
 		}
 		for (int c = 0; c < curves.size(); c++) {
 			page.skip(ROW);
 			ErrorCurve curve = curves.get(c);
-			page.graphics().setColor(Look.colour(c));
-			page.graphics().setStroke(Look.line(c));
+			page.graphics().setColor(PictureLook.colour(c));
+			page.graphics().setStroke(PictureLook.line(c));
 			page.graphics().draw(new Line2D.Double(Page.MARGIN, page.y() - 4.5, Page.MARGIN + 52, page.y() - 4.5));
 			drawMarker(page.graphics(), c, Page.MARGIN + 26, page.y() - 4.5);
-			page.text(page.fitted(name(curve), 270, Look.TEXT), Page.MARGIN + 62, page.y(), Look.TEXT, Look.INK);
-			String[] figures = {Look.count(curve.n()), Look.metres(curve.medianMetres()), Look.metres(curve.p75Metres()),
-					Look.metres(curve.p95Metres()), Look.metres(curve.maxMetres())};
+			page.text(page.fitted(name(curve), 270, PictureLook.TEXT), Page.MARGIN + 62, page.y(), PictureLook.TEXT, PictureLook.INK);
+			String[] figures = {PictureLook.count(curve.n()), PictureLook.metres(curve.medianMetres()), PictureLook.metres(curve.p75Metres()),
+					PictureLook.metres(curve.p95Metres()), PictureLook.metres(curve.maxMetres())};
 			for (int i = 0; i < figures.length; i++) {
-				page.textEndingAt(figures[i], RIGHT_EDGES[i], page.y(), Look.TEXT, Look.INK);
+				page.textEndingAt(figures[i], RIGHT_EDGES[i], page.y(), PictureLook.TEXT, PictureLook.INK);
 			}
 		}
 	}
@@ -144,8 +144,8 @@ final class ErrorDistributionPicture {
 	private String description() {
 		return curves.stream()
 				.map(curve -> String.format(Locale.ROOT, "%s: half within %s, 95 %% within %s, largest %s, n = %s", name(curve),
-						Look.metres(curve.medianMetres()), Look.metres(curve.p95Metres()), Look.metres(curve.maxMetres()),
-						Look.count(curve.n())))
+						PictureLook.metres(curve.medianMetres()), PictureLook.metres(curve.p95Metres()), PictureLook.metres(curve.maxMetres()),
+						PictureLook.count(curve.n())))
 				.collect(Collectors.joining("; ", "", "."));
 	}
 }

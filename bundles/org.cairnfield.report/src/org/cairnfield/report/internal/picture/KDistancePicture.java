@@ -51,8 +51,8 @@ final class KDistancePicture {
 		data.addSeries(curve.name(), new double[][] {curve.xs(), curve.ys()});
 		plot.setDataset(data);
 		XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-		renderer.setSeriesPaint(0, Look.ACCENT);
-		renderer.setSeriesStroke(0, Look.LINE);
+		renderer.setSeriesPaint(0, PictureLook.ACCENT);
+		renderer.setSeriesStroke(0, PictureLook.LINE);
 		renderer.setDrawSeriesLineAsPath(true);
 		plot.setRenderer(renderer);
 
@@ -67,48 +67,48 @@ final class KDistancePicture {
 	}
 
 	private void drawEpsilon(Page page, Rectangle2D area, double at) {
-		page.graphics().setColor(Look.colour(1));
-		page.graphics().setStroke(Look.DASHED);
+		page.graphics().setColor(PictureLook.colour(1));
+		page.graphics().setStroke(PictureLook.DASHED);
 		page.graphics().draw(new Line2D.Double(area.getMinX(), at, area.getMaxX(), at));
 		// The curve is below the line on the left and above it on the right: write on the side with room.
-		double width = page.graphics().getFontMetrics(Look.TEXT).stringWidth(epsilonText());
+		double width = page.graphics().getFontMetrics(PictureLook.TEXT).stringWidth(epsilonText());
 		double crossing = area.getMinX() + (1 - shareAbove()) * area.getWidth();
 		if (crossing < area.getMinX() + width + 24 && at + 24 < area.getMaxY()) {
-			page.textOnWhite(epsilonText(), area.getMaxX() - 8 - width, at + 18, Look.TEXT);
+			page.textOnWhite(epsilonText(), area.getMaxX() - 8 - width, at + 18, PictureLook.TEXT);
 		} else {
-			page.textOnWhite(epsilonText(), area.getMinX() + 8, at - 8, Look.TEXT);
+			page.textOnWhite(epsilonText(), area.getMinX() + 8, at - 8, PictureLook.TEXT);
 		}
 	}
 
 	private void drawElbow(Page page, Rectangle2D area, double x, double y, double epsilonY) {
 		AffineTransform there = AffineTransform.getTranslateInstance(x, y);
 		page.graphics().setColor(Color.WHITE);
-		page.graphics().fill(there.createTransformedShape(Look.diamond(7)));
-		page.graphics().setColor(Look.INK);
-		page.graphics().setStroke(Look.LINE);
-		page.graphics().draw(there.createTransformedShape(Look.diamond(7)));
+		page.graphics().fill(there.createTransformedShape(PictureLook.diamond(7)));
+		page.graphics().setColor(PictureLook.INK);
+		page.graphics().setStroke(PictureLook.LINE);
+		page.graphics().draw(there.createTransformedShape(PictureLook.diamond(7)));
 		String text = elbowText();
 		double baseline = y - 12;
 		if (Math.abs(baseline - (epsilonY - 8)) < 20) {
 			// Would run into the other label: one line higher.
 			baseline = epsilonY - 28;
 		}
-		FontMetrics metrics = page.graphics().getFontMetrics(Look.TEXT);
-		page.textOnWhite(text, Math.max(area.getMinX() + 8, x - 14 - metrics.stringWidth(text)), baseline, Look.TEXT);
+		FontMetrics metrics = page.graphics().getFontMetrics(PictureLook.TEXT);
+		page.textOnWhite(text, Math.max(area.getMinX() + 8, x - 14 - metrics.stringWidth(text)), baseline, PictureLook.TEXT);
 	}
 
 	private String epsilonText() {
-		return "chosen ε = " + Look.figure(epsilon) + " " + unit + ", exceeded by " + Look.percent(shareAbove())
+		return "chosen ε = " + PictureLook.figure(epsilon) + " " + unit + ", exceeded by " + PictureLook.percent(shareAbove())
 				+ " of the samples";
 	}
 
 	private String elbowText() {
-		return "elbow at " + Look.figure(elbow.orElseThrow().y()) + " " + unit;
+		return "elbow at " + PictureLook.figure(elbow.orElseThrow().y()) + " " + unit;
 	}
 
 	private String description() {
-		return "From " + Look.figure(curve.y(0)) + " to " + Look.figure(curve.y(curve.size() - 1)) + " " + unit + " over "
-				+ Look.count(Math.round(curve.x(curve.size() - 1))) + " samples; " + epsilonText() + "; "
+		return "From " + PictureLook.figure(curve.y(0)) + " to " + PictureLook.figure(curve.y(curve.size() - 1)) + " " + unit + " over "
+				+ PictureLook.count(Math.round(curve.x(curve.size() - 1))) + " samples; " + epsilonText() + "; "
 				+ (elbow.isPresent() ? elbowText() : "no elbow") + ".";
 	}
 

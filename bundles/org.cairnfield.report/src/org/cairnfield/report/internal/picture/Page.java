@@ -37,17 +37,17 @@ final class Page {
 	 */
 	Page(int bodyHeight, String title, String caption) {
 		this.title = Objects.requireNonNull(title);
-		this.caption = broken(caption, graphics.getFontMetrics(Look.SMALL), WIDTH - 2 * MARGIN);
+		this.caption = broken(caption, graphics.getFontMetrics(PictureLook.SMALL), WIDTH - 2 * MARGIN);
 		this.height = 46 + bodyHeight + this.caption.size() * LINE_HEIGHT + 18;
 		graphics.setColor(Color.WHITE);
 		graphics.fill(new Rectangle2D.Double(0, 0, WIDTH, height));
-		text(title, MARGIN, 29, Look.TITLE, Look.INK);
+		text(title, MARGIN, 29, PictureLook.TITLE, PictureLook.INK);
 		this.y = 46;
 	}
 
 	/** Names the upright axis of the next chart: level and above it, where it is easiest to read. */
 	void axisName(String name) {
-		text(name, MARGIN, y + 14, Look.TEXT, Look.INK);
+		text(name, MARGIN, y + 14, PictureLook.TEXT, PictureLook.INK);
 		y += AXIS_NAME;
 	}
 
@@ -106,7 +106,7 @@ final class Page {
 		graphics.setColor(Color.WHITE);
 		graphics.fill(new Rectangle2D.Double(x - 2, baseline - font.getSize(), metrics.stringWidth(text) + 4,
 				font.getSize() + 4));
-		text(text, x, baseline, font, Look.INK);
+		text(text, x, baseline, font, PictureLook.INK);
 	}
 
 	/** Writes so that the text ends at {@code right}. */
@@ -122,7 +122,7 @@ final class Page {
 	String svg(String description) {
 		int baseline = height - 14 - (caption.size() - 1) * LINE_HEIGHT;
 		for (String line : caption) {
-			text(line, MARGIN, baseline, Look.SMALL, Look.QUIET);
+			text(line, MARGIN, baseline, PictureLook.SMALL, PictureLook.QUIET);
 			baseline += LINE_HEIGHT;
 		}
 		return graphics.svg(WIDTH, height, printable(title), printable(description));

@@ -80,10 +80,10 @@ final class SvgGraphics extends SVGGraphics2D {
 			setErrorHandler(new DefaultErrorHandler());
 			setStyleHandler(new Style());
 			GraphicContextDefaults defaults = new GraphicContextDefaults();
-			defaults.setFont(Look.SMALL);
+			defaults.setFont(PictureLook.SMALL);
 			setGraphicContextDefaults(defaults);
 			// A hundredth of a pixel is plenty. Not by setPrecision: its formats are shared by all threads, unsafely.
-			decimalFormat = Look.format("0.##");
+			decimalFormat = PictureLook.format("0.##");
 		}
 	}
 

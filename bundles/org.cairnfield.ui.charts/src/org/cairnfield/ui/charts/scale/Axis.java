@@ -74,6 +74,6 @@ public record Axis(String title, String unit, double factor, boolean logarithmic
 
 	/** A value with its unit, multiplied by the factor. */
 	public String text(double value, int decimals) {
-		return Numbers.text(value * factor, decimals, unit);
+		return ShownNumbers.text(value * factor, decimals, unit);
 	}
 }

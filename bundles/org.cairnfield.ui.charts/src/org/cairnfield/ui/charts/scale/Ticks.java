@@ -91,12 +91,12 @@ public final class Ticks {
 
 	/** Such as "−70". */
 	public String label(int tick) {
-		return Numbers.text(values[tick], decimals[tick]);
+		return ShownNumbers.text(values[tick], decimals[tick]);
 	}
 
 	/** Such as "−70 dBm". */
 	public String label(int tick, String unit) {
-		return Numbers.text(values[tick], decimals[tick], unit);
+		return ShownNumbers.text(values[tick], decimals[tick], unit);
 	}
 
 	/** Decimals that tell apart what lies a hundredth of a step apart, less than a pixel mostly. */

@@ -1,6 +1,6 @@
 package org.cairnfield.ui.internal.app;
 
-import org.cairnfield.ui.internal.draft.Drafts;
+import org.cairnfield.ui.internal.draft.DraftKeeper;
 import org.cairnfield.ui.internal.notice.StateNotices;
 import org.cairnfield.ui.internal.open.Leaving;
 import org.cairnfield.ui.internal.open.Opening;
@@ -44,7 +44,7 @@ final class Advisor extends WorkbenchAdvisor {
 
 	@Override
 	public void postStartup() {
-		new Drafts();
+		new DraftKeeper();
 		new StateNotices();
 		PlatformUI.getWorkbench().getDisplay().asyncExec(WindowReady::opened);
 		if (!opens) {

@@ -33,7 +33,7 @@ final class DraftOffer {
 			return List.of();
 		}
 		try {
-			return session.open().drafts().pending(Drafts.folder()).stream().map(draft -> new DraftOffer(session, draft)).toList();
+			return session.open().drafts().pending(DraftKeeper.folder()).stream().map(draft -> new DraftOffer(session, draft)).toList();
 		} catch (IOException e) {
 			Problems.log("Drafts could not be read", e);
 			return List.of();

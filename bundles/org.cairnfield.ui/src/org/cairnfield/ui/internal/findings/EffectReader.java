@@ -2,7 +2,7 @@ package org.cairnfield.ui.internal.findings;
 
 import java.util.List;
 import java.util.Optional;
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.effect.HoldOuts;
 import org.cairnfield.curation.effect.RemedyEffect;
 import org.cairnfield.curation.rules.Finding;
@@ -24,12 +24,12 @@ final class EffectReader {
 	private static final int PATIENCE_MILLIS = 150;
 
 	/** What a job brings back. */
-	private record Read(ArchiveCheck check, HoldOuts holdOuts, RemedyEffect effect) {
+	private record Read(RuleCheck check, HoldOuts holdOuts, RemedyEffect effect) {
 	}
 
 	private final Runnable changed;
 	private final Soon soon = new Soon(PATIENCE_MILLIS, this::start);
-	private ArchiveCheck check;
+	private RuleCheck check;
 	private List<Finding> findings = List.of();
 	private Job job;
 	private Read last;
@@ -42,7 +42,7 @@ final class EffectReader {
 	}
 
 	/** Reads the effect of other findings; of none, nothing is read. */
-	void read(ArchiveCheck of, List<Finding> selected) {
+	void read(RuleCheck of, List<Finding> selected) {
 		List<Finding> offering = selected.stream().filter(finding -> finding.remedy().isPresent()).toList();
 		if (of == check && offering.equals(findings)) {
 			return;
@@ -69,7 +69,7 @@ final class EffectReader {
 	}
 
 	private void start() {
-		ArchiveCheck of = check;
+		RuleCheck of = check;
 		HoldOuts known = last != null && last.check == of ? last.holdOuts : null;
 		List<Remedy> remedies = findings.stream().flatMap(finding -> finding.remedy().stream()).toList();
 		Job[] own = new Job[1];

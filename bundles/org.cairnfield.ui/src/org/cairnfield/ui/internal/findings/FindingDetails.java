@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-import org.cairnfield.curation.check.ArchiveCheck;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.Judgement;
 import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.rules.Figure;
@@ -18,7 +18,7 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
-import org.cairnfield.model.edit.WaiveCommand;
+import org.cairnfield.model.edit.AddWaiversCommand;
 import org.cairnfield.model.edit.WithdrawWaiversCommand;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.prefs.Preferences;
@@ -54,7 +54,7 @@ final class FindingDetails {
 		text.setData("org.cairnfield.id", "findings.explanation");
 		GridDataFactory.fillDefaults().grab(true, true).span(4, 1).hint(200, 60).applyTo(text);
 		place = button(page, "Show the &place", "findings.place");
-		place.addListener(SWT.Selection, event -> session.select(Evidence.of(session, findings.get(0))));
+		place.addListener(SWT.Selection, event -> session.select(FindingEvidence.of(session, findings.get(0))));
 		remedy = button(page, "Apply the &remedy", "findings.remedy");
 		remedy.addListener(SWT.Selection, event -> applyRemedies());
 		reason = new Text(page, SWT.BORDER | SWT.SINGLE);
@@ -211,9 +211,9 @@ final class FindingDetails {
 		String why = reason.getText().strip();
 		List<org.cairnfield.model.Waiver> given = new ArrayList<>();
 		for (Finding finding : findings) {
-			given.add(ArchiveCheck.toModel(Waiver.of(finding, why, Preferences.person().name(), Instant.now())));
+			given.add(RuleCheck.toModel(Waiver.of(finding, why, Preferences.person().name(), Instant.now())));
 		}
-		if (session.run(new WaiveCommand(session.archive(), given))) {
+		if (session.run(new AddWaiversCommand(session.archive(), given))) {
 			reason.setText("");
 		}
 	}

@@ -148,7 +148,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	private void openPlace() {
 		List<Finding> findings = selected();
 		if (!findings.isEmpty()) {
-			session.select(Evidence.of(session, findings.get(0)));
+			session.select(FindingEvidence.of(session, findings.get(0)));
 		}
 	}
 
@@ -203,7 +203,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		}
 		ArchiveIndex index = session == null ? null : ArchiveIndex.of(session.archive()); // no session, no findings
 		Map<String, List<Finding>> groups = Grouping.values()[grouping.getSelectionIndex()].groups(findings,
-				subject -> Evidence.place(index, subject));
+				subject -> FindingEvidence.place(index, subject));
 		return groups.entrySet().stream().map(group -> new Heading(group.getKey(), group.getValue(), null)).toList();
 	}
 

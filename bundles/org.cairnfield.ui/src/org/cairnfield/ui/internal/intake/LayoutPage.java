@@ -34,14 +34,14 @@ final class LayoutPage extends IntakePage {
 
 	private Table files;
 	private Table preview;
-	private Choice layout;
-	private Choice separator;
-	private Choice decimal;
-	private Choice header;
-	private Choice notHeard;
-	private Choice unit;
-	private Choice column;
-	private Choice role;
+	private IntakeChoice layout;
+	private IntakeChoice separator;
+	private IntakeChoice decimal;
+	private IntakeChoice header;
+	private IntakeChoice notHeard;
+	private IntakeChoice unit;
+	private IntakeChoice column;
+	private IntakeChoice role;
 	private Button swap;
 	private Label notes;
 	private Path shown;
@@ -89,9 +89,9 @@ final class LayoutPage extends IntakePage {
 		grid.marginHeight = 0;
 		form.setLayout(grid);
 		form.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-		layout = new Choice(form, "&Layout:", "intake.layout", false, text -> correct(o -> o.withLayout(Layout.valueOf(
+		layout = new IntakeChoice(form, "&Layout:", "intake.layout", false, text -> correct(o -> o.withLayout(Layout.valueOf(
 				text.toUpperCase(Locale.ROOT)))));
-		separator = new Choice(form, "&Separator:", "intake.separator", true, text -> {
+		separator = new IntakeChoice(form, "&Separator:", "intake.separator", true, text -> {
 			Character sign = Separators.of(text);
 			if (sign == null) {
 				say("'" + text + "' is no separator. Choose one, or write a single character.");
@@ -99,18 +99,18 @@ final class LayoutPage extends IntakePage {
 				correct(o -> o.withSeparator(sign));
 			}
 		});
-		decimal = new Choice(form, "&Decimal mark:", "intake.decimal", false,
+		decimal = new IntakeChoice(form, "&Decimal mark:", "intake.decimal", false,
 				text -> correct(o -> o.withDecimalMark(text.equals("comma") ? ',' : '.')));
-		header = new Choice(form, "First row names &columns:", "intake.header", false,
+		header = new IntakeChoice(form, "First row names &columns:", "intake.header", false,
 				text -> correct(o -> o.withHeader(text.equals("yes"))));
-		notHeard = new Choice(form, "Not &heard:", "intake.notHeard", true,
+		notHeard = new IntakeChoice(form, "Not &heard:", "intake.notHeard", true,
 				text -> correct(o -> o.withNotHeard(text.isEmpty() ? null : text)));
-		unit = new Choice(form, "&Metres to a unit of x, y:", "intake.unit", true, this::correctUnit);
-		column = new Choice(form, "C&olumn:", "intake.column", false, text -> {
+		unit = new IntakeChoice(form, "&Metres to a unit of x, y:", "intake.unit", true, this::correctUnit);
+		column = new IntakeChoice(form, "C&olumn:", "intake.column", false, text -> {
 			chosenColumn = text;
 			fill();
 		});
-		role = new Choice(form, "… is for:", "intake.role", false,
+		role = new IntakeChoice(form, "… is for:", "intake.role", false,
 				text -> correct(o -> o.withRole(columnKey(), ColumnRole.of(text))));
 		swap = new Button(form, SWT.CHECK);
 		swap.setText("S&wap x and y");
@@ -173,7 +173,7 @@ final class LayoutPage extends IntakePage {
 
 	private void fill() {
 		Preview now = look().orElse(null);
-		for (Choice each : List.of(layout, separator, decimal, header, notHeard, unit, column, role)) {
+		for (IntakeChoice each : List.of(layout, separator, decimal, header, notHeard, unit, column, role)) {
 			each.enable(now != null);
 		}
 		swap.setEnabled(now != null);
@@ -211,7 +211,7 @@ final class LayoutPage extends IntakePage {
 				.ifPresent(c -> role.fill(ROLES, c.role().word(), c.evidence() == null ? "" : c.evidence()));
 	}
 
-	private static void fill(Choice choice, List<String> proposals, Preview now, String what, String value) {
+	private static void fill(IntakeChoice choice, List<String> proposals, Preview now, String what, String value) {
 		Optional<Guess> guess = now.guess(what);
 		choice.fill(proposals, value != null ? value : guess.map(Guess::value).orElse(""), guess.map(Guess::evidence).orElse(""));
 	}

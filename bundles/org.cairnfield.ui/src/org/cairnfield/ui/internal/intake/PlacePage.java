@@ -34,10 +34,10 @@ final class PlacePage extends IntakePage {
 	private static final int MOST_FLOOR = 999;
 
 	private Table files;
-	private Choice site;
-	private Choice floor;
-	private Choice device;
-	private Choice kind;
+	private IntakeChoice site;
+	private IntakeChoice floor;
+	private IntakeChoice device;
+	private IntakeChoice kind;
 
 	PlacePage(IntakeState state) {
 		super("place", "Where the surveys belong", "Say the site, floor and device where a file does not; select several files to say it for all of them.",
@@ -60,11 +60,11 @@ final class PlacePage extends IntakePage {
 		Label about = new Label(page, SWT.NONE);
 		about.setText("For the files selected:");
 		about.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false, 3, 1));
-		site = new Choice(page, "&Site:", "intake.site", true,
+		site = new IntakeChoice(page, "&Site:", "intake.site", true,
 				text -> say(o -> o.withSite(isUnsaid(text) ? null : text)));
-		floor = new Choice(page, "F&loor (level):", "intake.floor", true, this::sayFloor);
-		device = new Choice(page, "&Device:", "intake.device", true, text -> say(o -> o.withDevice(isUnsaid(text) ? null : text)));
-		kind = new Choice(page, "Survey fo&r:", "intake.kind", false, text -> {
+		floor = new IntakeChoice(page, "F&loor (level):", "intake.floor", true, this::sayFloor);
+		device = new IntakeChoice(page, "&Device:", "intake.device", true, text -> say(o -> o.withDevice(isUnsaid(text) ? null : text)));
+		kind = new IntakeChoice(page, "Survey fo&r:", "intake.kind", false, text -> {
 			state.draft(state.draft().withKind(chosen(), text.equals(MEASURE) ? SurveyKind.TEST : SurveyKind.TRAINING));
 			refresh();
 		});
@@ -157,7 +157,7 @@ final class PlacePage extends IntakePage {
 				"one that the archive does not know is added to it");
 		kind.fill(List.of(MAP, MEASURE),
 				same(entries.stream().map(e -> e.kind() == SurveyKind.TEST ? MEASURE : MAP).toList()), "");
-		for (Choice each : List.of(site, floor, device, kind)) {
+		for (IntakeChoice each : List.of(site, floor, device, kind)) {
 			each.enable(!entries.isEmpty());
 		}
 	}

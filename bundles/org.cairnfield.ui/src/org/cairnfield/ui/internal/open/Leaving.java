@@ -6,7 +6,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 import org.cairnfield.model.edit.ModelText;
-import org.cairnfield.ui.internal.draft.Drafts;
+import org.cairnfield.ui.internal.draft.DraftKeeper;
 import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
@@ -79,9 +79,9 @@ public final class Leaving {
 	private static void close(ArchiveSession session) {
 		left = session;
 		if (session.isModified() && session != givenUp) {
-			Drafts.keep(session);
+			DraftKeeper.keep(session);
 		} else {
-			Drafts.forget(session);
+			DraftKeeper.forget(session);
 		}
 		givenUp = null;
 		try {
@@ -114,6 +114,6 @@ public final class Leaving {
 	}
 
 	private static void keep() {
-		Sessions.workbench().present().filter(session -> session != left && session.isModified()).ifPresent(Drafts::keep);
+		Sessions.workbench().present().filter(session -> session != left && session.isModified()).ifPresent(DraftKeeper::keep);
 	}
 }

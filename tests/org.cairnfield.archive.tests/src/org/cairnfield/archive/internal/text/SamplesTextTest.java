@@ -26,7 +26,7 @@ class SamplesTextTest {
 	private static final String FIRST = "S-1\t0\t0.66\t13\t2031-04-08T07:30:00Z\tkept\t00005e005301:-61 00005e005302:-74";
 	private static final String SECOND = "S-2\t-1\t2.86\t-0.5\t-\taside: moved\t-";
 
-	private final FileReport report = new FileReport("surveys/th/spring.samples");
+	private final PartReport report = new PartReport("surveys/th/spring.samples");
 
 	private SampleTable read(byte[] file) throws IOException {
 		return SamplesText.read(new ByteArrayInputStream(file), Migrations.NONE, report);
@@ -139,7 +139,7 @@ class SamplesTextTest {
 	void noticesEveryCut() throws IOException {
 		byte[] file = Lines.sealed(2, HEADER, COLUMNS, FIRST, SECOND);
 		for (int length = 0; length < file.length; length++) {
-			FileReport cut = new FileReport("f");
+			PartReport cut = new PartReport("f");
 			SamplesText.read(new ByteArrayInputStream(file, 0, length), Migrations.NONE, cut);
 			assertTrue(cut.isDamaged(), "cut to " + length);
 		}

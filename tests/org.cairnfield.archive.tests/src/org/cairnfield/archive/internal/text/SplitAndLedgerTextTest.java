@@ -42,7 +42,7 @@ class SplitAndLedgerTextTest {
 			"v-2\tth-3\tspring/S-3\t0\treject\tfar\ttwo\\nlines\tM.Q.\t2031-05-01T10:00:00.000000001Z\tv-1",
 			"v-3\t-\t-\t0\tdefer\t\\u002d\t\t-\t-\t-"};
 
-	private final FileReport report = new FileReport("f");
+	private final PartReport report = new PartReport("f");
 
 	private static Split split() {
 		Split split = ModelFactory.eINSTANCE.createSplit();

@@ -19,7 +19,7 @@ import org.cairnfield.curation.effect.RemediedMap;
 import org.cairnfield.curation.effect.SparseHalls;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.RuleInput;
@@ -66,7 +66,7 @@ class SelfTestsTest {
 		}
 
 		@Override
-		public Outcome check(RuleInput input, Settings settings, Workers workers) {
+		public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 			asked.add(input.unit());
 			return rule.check(input, settings, workers);
 		}

@@ -13,7 +13,7 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.archive.Draft;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.History;
-import org.cairnfield.ui.internal.draft.Drafts;
+import org.cairnfield.ui.internal.draft.DraftKeeper;
 import org.cairnfield.ui.internal.intake.IntakeWizard;
 import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -197,12 +197,12 @@ public final class Stage {
 
 	/** Where drafts are kept. */
 	public static Path drafts() {
-		return Ui.ask(Drafts::folder);
+		return Ui.ask(DraftKeeper::folder);
 	}
 
 	/** How many drafts of an archive there are; each names its folder. */
 	static long draftsOf(Path archive) {
-		try (Stream<Path> files = Files.list(Files.createDirectories(Drafts.folder()))) {
+		try (Stream<Path> files = Files.list(Files.createDirectories(DraftKeeper.folder()))) {
 			List<Path> whole = files.filter(file -> file.toString().endsWith(".draft")).toList();
 			long count = 0;
 			for (Path file : whole) {
@@ -228,7 +228,7 @@ public final class Stage {
 	/** What the one draft of an archive would change. */
 	static String drafted(OpenArchive archive) {
 		try {
-			List<Draft> drafts = archive.drafts().all(Drafts.folder());
+			List<Draft> drafts = archive.drafts().all(DraftKeeper.folder());
 			return drafts.size() == 1 ? String.join(", ", archive.drafts().difference(drafts.get(0)).summary()) : drafts.toString();
 		} catch (IOException e) {
 			return e.toString(); // being written

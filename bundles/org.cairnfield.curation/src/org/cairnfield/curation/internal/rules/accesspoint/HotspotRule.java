@@ -12,17 +12,17 @@ import org.cairnfield.core.simulate.ItuIndoor;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
 
@@ -55,7 +55,7 @@ public final class HotspotRule extends DescribedRule {
 	public HotspotRule() {
 		super("hotspot", "A sender that walks",
 				"A hotspot in a pocket is at another place tomorrow; every sample that heard it is drawn to where it was.",
-				Severity.WARNING, Topic.ACCESS_POINT, Scope.ARCHIVE, WELL, MISSED, LATER, LOUD, POWER, TOLERANCE, COMMON);
+				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.ARCHIVE, WELL, MISSED, LATER, LOUD, POWER, TOLERANCE, COMMON);
 	}
 
 	/** On one floor, twice the distance at which the highest power falls to the loud level. */
@@ -66,7 +66,7 @@ public final class HotspotRule extends DescribedRule {
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		Spots spots = Spots.of(input);
 		RadioMap map = spots.map();
 		Absences absences = new Absences(input, settings.of(WELL), METRES);
@@ -93,21 +93,21 @@ public final class HotspotRule extends DescribedRule {
 				signs.add(String.format(Locale.ROOT,
 						"%d of %d neighbours of places where it was heard at %s dBm or more, recorded earlier or later, did"
 								+ " not hear it",
-						absences.missed(a), absences.asked(a), Words.number(settings.of(WELL))));
+						absences.missed(a), absences.asked(a), RuleWords.number(settings.of(WELL))));
 			}
 			if (loud.farthest(a) > limit) {
 				signs.add(String.format(Locale.ROOT,
 						"%s dBm or more at places of one floor %.0f m apart, where %.0f m would be much",
-						Words.number(settings.of(LOUD)), loud.farthest(a), limit));
+						RuleWords.number(settings.of(LOUD)), loud.farthest(a), limit));
 			}
 			if (loud.sites(a).size() > 1 && !names.contains(a)) {
-				signs.add("loud at " + Words.list(loud.sites(a)));
+				signs.add("loud at " + RuleWords.list(loud.sites(a)));
 			}
 			if (!signs.isEmpty()) {
 				findings.add(finding(map.accessPoints().get(a), signs, absences, loud, a, recurs[a]));
 			}
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	/**
@@ -148,7 +148,7 @@ public final class HotspotRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"%d of %d access points are loud (%s dBm or more) at several sites: the names are hardly addresses, but"
 						+ " given anew at each site.",
-				abroad.size(), heard, Words.number(settings.of(LOUD)));
+				abroad.size(), heard, RuleWords.number(settings.of(LOUD)));
 		return Finding.of(this).severity(Severity.NOTE).message(message)
 				.about(names.stream().map(Subject.OfAccessPoint::new).toList())
 				.figure("access points", abroad.size(), "").build();

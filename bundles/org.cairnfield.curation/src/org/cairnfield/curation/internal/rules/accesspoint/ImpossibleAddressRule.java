@@ -8,16 +8,16 @@ import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 
 /** Addresses that no access point can have: group addresses and zero (RFC 9542 section 2.1). */
@@ -26,11 +26,11 @@ public final class ImpossibleAddressRule extends DescribedRule {
 	public ImpossibleAddressRule() {
 		super("impossible-address", "Addresses that no access point has",
 				"A group address or zero in the place of a BSSID comes from a scanner's or a converter's fault.",
-				Severity.ERROR, Topic.ACCESS_POINT, Scope.ARCHIVE);
+				Severity.ERROR, Topic.ACCESS_POINT, RuleScope.ARCHIVE);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		AccessPoints heard = AccessPoints.of(input);
 		Set<String> bad = new TreeSet<>();
@@ -41,10 +41,10 @@ public final class ImpossibleAddressRule extends DescribedRule {
 			}
 		}
 		if (bad.isEmpty()) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
-		String message = String.format(Locale.ROOT, "No access point can have the address %s.", Words.list(bad));
-		return Outcome.found(List.of(Finding.of(this).message(message)
+		String message = String.format(Locale.ROOT, "No access point can have the address %s.", RuleWords.list(bad));
+		return RuleOutcome.found(List.of(Finding.of(this).message(message)
 				.about(bad.stream().map(Subject.OfAccessPoint::new).toList()).figure("addresses", bad.size(), "")
 				.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(bad), "not the address of an access point"))
 				.build()));

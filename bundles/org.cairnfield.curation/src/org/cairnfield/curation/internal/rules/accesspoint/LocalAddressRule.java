@@ -9,16 +9,16 @@ import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.model.values.Count;
 
@@ -31,11 +31,11 @@ public final class LocalAddressRule extends DescribedRule {
 	public LocalAddressRule() {
 		super("local-address", "Locally administered addresses",
 				"A phone's hotspot invents its address and carries it about; a map is better off without it.", Severity.NOTE,
-				Topic.ACCESS_POINT, Scope.ARCHIVE);
+				Topic.ACCESS_POINT, RuleScope.ARCHIVE);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		AccessPoints heard = AccessPoints.of(input);
 		Set<String> local = new TreeSet<>();
@@ -48,15 +48,15 @@ public final class LocalAddressRule extends DescribedRule {
 			}
 		}
 		if (addresses == 0) {
-			return Outcome.notApplicable("access points are not named by their addresses");
+			return RuleOutcome.notApplicable("access points are not named by their addresses");
 		}
 		if (local.isEmpty()) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
 		String message = String.format(Locale.ROOT, "%s of %d %s locally administered: %s.",
 				Count.of(local.size(), "address", "addresses"), addresses, local.size() == 1 ? "is" : "are",
-				Words.list(local));
-		return Outcome.found(List.of(Finding.of(this).message(message)
+				RuleWords.list(local));
+		return RuleOutcome.found(List.of(Finding.of(this).message(message)
 				.about(local.stream().map(Subject.OfAccessPoint::new).toList()).figure("addresses", local.size(), "")
 				.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(local), "locally administered address")).build()));
 	}

@@ -12,17 +12,17 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Doubles;
 import org.cairnfield.curation.internal.rules.evidence.Epochs;
@@ -54,14 +54,14 @@ public final class MovedRule extends DescribedRule {
 	public MovedRule() {
 		super("moved-access-point", "An access point that was moved",
 				"Samples from before the move describe a world that is gone, and contradict those from after it.",
-				Severity.WARNING, Topic.ACCESS_POINT, Scope.SITE, ALPHA, CHANGE, TIMES, METRES);
+				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.SITE, ALPHA, CHANGE, TIMES, METRES);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		Epochs epochs = Epochs.of(input);
 		if (epochs.all().size() < 2) {
-			return Outcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
+			return RuleOutcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
 		}
 		List<Finding> findings = new ArrayList<>();
 		int places = 0;
@@ -73,8 +73,8 @@ public final class MovedRule extends DescribedRule {
 			}
 		}
 		return places < FEWEST_PAIRS
-				? Outcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at two dates")
-				: Outcome.found(findings);
+				? RuleOutcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at two dates")
+				: RuleOutcome.found(findings);
 	}
 
 	private void compare(RuleInput input, Settings settings, SeasonPair pair, Epochs epochs, int later,
@@ -152,7 +152,7 @@ public final class MovedRule extends DescribedRule {
 		}
 
 		String words() {
-			return String.format(Locale.ROOT, "floor %d %s", floor, Words.place(x, y));
+			return String.format(Locale.ROOT, "floor %d %s", floor, RuleWords.place(x, y));
 		}
 	}
 
@@ -174,7 +174,7 @@ public final class MovedRule extends DescribedRule {
 				"%s was loudest at %s on %s and at %s on %s; at %d places surveyed both times its level changed by %s in"
 						+ " the middle, that of others by %s.",
 				address, then.words(), epochs.all().get(later - 1).last(), now.words(), epochs.all().get(later).first(),
-				changes.length, Words.decibels(change), Words.decibels(usualDb));
+				changes.length, RuleWords.decibels(change), RuleWords.decibels(usualDb));
 		return Finding.of(this).message(message).about(new Subject.OfAccessPoint(address), map.siteNamed(input.unit()))
 				.figure("places", changes.length, "").figure("change", change, "dB").figure("usual change", usualDb, "dB")
 				.figure("moved", then.metresTo(now), "m").figure("floors", now.floor - then.floor, "")

@@ -9,17 +9,17 @@ import java.util.TreeSet;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
 import org.cairnfield.model.values.Count;
@@ -34,11 +34,11 @@ public final class RarelyHeardRule extends DescribedRule {
 		super("rarely-heard", "Access points heard hardly ever",
 				"What is heard at one or two places is often a passing phone or a far-off neighbour; it costs comparisons and"
 						+ " tells little.",
-				Severity.NOTE, Topic.ACCESS_POINT, Scope.ARCHIVE, FEWEST);
+				Severity.NOTE, Topic.ACCESS_POINT, RuleScope.ARCHIVE, FEWEST);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		AccessPoints heard = AccessPoints.of(input);
 		Spots spots = Spots.of(input);
@@ -65,13 +65,13 @@ public final class RarelyHeardRule extends DescribedRule {
 		if (!rarely.isEmpty()) {
 			findings.add(finding(rarely, String.format(Locale.ROOT, "%s heard at fewer than %d places, %d of them in one"
 					+ " sample only: %s.", Count.of(rarely.size(), "access point"), settings.countOf(FEWEST), once,
-					Words.list(rarely)), "heard at too few places"));
+					RuleWords.list(rarely)), "heard at too few places"));
 		}
 		if (!never.isEmpty()) {
 			findings.add(finding(never, String.format(Locale.ROOT, "%s never heard: %s.",
-					Count.of(never.size(), "access point"), Words.list(never)), "never heard"));
+					Count.of(never.size(), "access point"), RuleWords.list(never)), "never heard"));
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private Finding finding(Set<String> names, String message, String reason) {

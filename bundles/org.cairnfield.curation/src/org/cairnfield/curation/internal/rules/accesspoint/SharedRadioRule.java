@@ -17,16 +17,16 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Doubles;
 import org.cairnfield.curation.internal.rules.evidence.Robust;
@@ -53,11 +53,11 @@ public final class SharedRadioRule extends DescribedRule {
 		super("shared-radio", "Several addresses of one radio",
 				"Each address of a radio counts as an access point of its own: places near that radio weigh as many times in"
 						+ " every distance.",
-				Severity.NOTE, Topic.ACCESS_POINT, Scope.ARCHIVE, MEAN, SPREAD, TOGETHER, FEWEST);
+				Severity.NOTE, Topic.ACCESS_POINT, RuleScope.ARCHIVE, MEAN, SPREAD, TOGETHER, FEWEST);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		RadioMap map = input.map().map();
 		AccessPoints heard = AccessPoints.of(input);
 		int n = map.accessPointCount();
@@ -91,9 +91,9 @@ public final class SharedRadioRule extends DescribedRule {
 			}
 		}
 		if (!anyAddress) {
-			return Outcome.notApplicable("access points are not named by their addresses");
+			return RuleOutcome.notApplicable("access points are not named by their addresses");
 		}
-		return Outcome.found(findings(map, sets, figures));
+		return RuleOutcome.found(findings(map, sets, figures));
 	}
 
 	private static double[] worse(double[] a, double[] b) {
@@ -166,7 +166,7 @@ public final class SharedRadioRule extends DescribedRule {
 				double spread = group.stream().mapToDouble(g -> figures.get(g)[1]).max().orElse(0);
 				String message = String.format(Locale.ROOT,
 						"%s sound like one radio: heard together, levels at most %s apart on average, spread %s.",
-						Words.list(group), Words.decibels(mean), Words.decibels(spread));
+						RuleWords.list(group), RuleWords.decibels(mean), RuleWords.decibels(spread));
 				findings.add(Finding.of(this).message(message).about(group.stream().map(Subject.OfAccessPoint::new).toList())
 						.figure("addresses", group.size(), "").figure("mean difference", mean, "dB")
 						.figure("spread", spread, "dB").remedy(new Remedy.GroupAccessPoints(group)).build());

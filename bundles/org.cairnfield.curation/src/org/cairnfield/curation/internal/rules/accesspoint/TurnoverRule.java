@@ -6,17 +6,17 @@ import java.util.Locale;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Epochs;
 import org.cairnfield.model.values.Count;
@@ -32,7 +32,7 @@ public final class TurnoverRule extends DescribedRule {
 	private final boolean vanished;
 
 	private TurnoverRule(boolean vanished, String id, String title, String explanation) {
-		super(id, title, explanation, Severity.NOTE, Topic.ACCESS_POINT, Scope.SITE, LEVEL, PLACES);
+		super(id, title, explanation, Severity.NOTE, Topic.ACCESS_POINT, RuleScope.SITE, LEVEL, PLACES);
 		this.vanished = vanished;
 	}
 
@@ -49,15 +49,15 @@ public final class TurnoverRule extends DescribedRule {
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		Epochs epochs = Epochs.of(input);
 		int last = epochs.all().size() - 1;
 		if (last < 1) {
-			return Outcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
+			return RuleOutcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
 		}
 		SeasonPair pair = SeasonPair.of(input, last);
 		if (pair.size() < FEWEST_PAIRS) {
-			return Outcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at the last two dates");
+			return RuleOutcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at the last two dates");
 		}
 		List<String> names = new ArrayList<>();
 		List<Integer> found = new ArrayList<>();
@@ -70,16 +70,16 @@ public final class TurnoverRule extends DescribedRule {
 				found.add(a);
 			}
 		}
-		return Outcome.found(names.isEmpty() ? List.of() : List.of(finding(input, epochs, last, names, found, settings)));
+		return RuleOutcome.found(names.isEmpty() ? List.of() : List.of(finding(input, epochs, last, names, found, settings)));
 	}
 
 	private Finding finding(RuleInput input, Epochs epochs, int last, List<String> names, List<Integer> found,
 			Settings settings) {
 		String message = String.format(Locale.ROOT, "%s of %s, heard at %s dBm or more at several places %s %s, %s %s: %s.",
-				Count.of(names.size(), "access point"), input.unit(), Words.number(settings.of(LEVEL)),
+				Count.of(names.size(), "access point"), input.unit(), RuleWords.number(settings.of(LEVEL)),
 				vanished ? "until" : "from", vanished ? epochs.all().get(last - 1).last() : epochs.all().get(last).first(),
 				names.size() == 1 ? "was" : "were",
-				vanished ? "not heard since" : "not heard before, at places surveyed both times", Words.list(names));
+				vanished ? "not heard since" : "not heard before, at places surveyed both times", RuleWords.list(names));
 		Finding.Builder finding = Finding.of(this).message(message)
 				.about(names.stream().sorted().map(Subject.OfAccessPoint::new).toList())
 				.about(input.map().siteNamed(input.unit())).figure("access points", names.size(), "");

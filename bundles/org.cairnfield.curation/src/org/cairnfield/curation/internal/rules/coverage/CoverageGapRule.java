@@ -9,16 +9,16 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.rules.FloorPlan;
 import org.cairnfield.model.values.Count;
 
@@ -39,11 +39,11 @@ public final class CoverageGapRule extends DescribedRule {
 	public CoverageGapRule() {
 		super("coverage-gap", "Parts of a floor without samples",
 				"Where nobody measured, a device is placed at the edge of the gap, up to its whole width off.",
-				Severity.WARNING, Topic.COVERAGE, Scope.FLOOR, METRES, CELL, AREA);
+				Severity.WARNING, Topic.COVERAGE, RuleScope.FLOOR, METRES, CELL, AREA);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		RadioMap radio = map.map();
 		String site = map.site(0);
@@ -51,13 +51,13 @@ public final class CoverageGapRule extends DescribedRule {
 		Optional<Polygon> known = map.floor(site, level).flatMap(FloorPlan::outline);
 		Polygon outline = known.orElseGet(() -> around(radio));
 		if (outline == null) {
-			return Outcome.notApplicable("samples of " + input.unit() + " lie on one line, and it has no outline");
+			return RuleOutcome.notApplicable("samples of " + input.unit() + " lie on one line, and it has no outline");
 		}
 		double side = settings.of(CELL);
 		double[] bounds = outline.bounds();
 		double cells = (bounds[2] - bounds[0]) / side * ((bounds[3] - bounds[1]) / side);
 		if (!(cells < MOST_CELLS)) {
-			return Outcome.notApplicable(input.unit() + " is too large for cells of " + Words.metres(side));
+			return RuleOutcome.notApplicable(input.unit() + " is too large for cells of " + RuleWords.metres(side));
 		}
 		List<List<int[]>> gaps = new Cells(radio, outline, side, settings.of(METRES)).gaps();
 		gaps.removeIf(gap -> gap.size() * side * side < settings.of(AREA));
@@ -71,7 +71,7 @@ public final class CoverageGapRule extends DescribedRule {
 			gaps.forEach(all::addAll);
 			findings.add(finding(input, all, gaps.size(), settings, bounds, site, level, false));
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private static Polygon around(RadioMap map) {
@@ -101,11 +101,11 @@ public final class CoverageGapRule extends DescribedRule {
 		double area = gap.size() * side * side;
 		String message = outlined
 				? String.format(Locale.ROOT, "About %.0f m² of %s around %s lie farther than %s from any sample.", area,
-						input.unit(), Words.place(x, y), Words.metres(settings.of(METRES)))
+						input.unit(), RuleWords.place(x, y), RuleWords.metres(settings.of(METRES)))
 				: String.format(Locale.ROOT,
 						"About %.0f m² between the samples of %s, in %s, lie farther than %s from any; the floor has no"
 								+ " outline to say what of that is floor.",
-						area, input.unit(), Count.of(gaps, "part"), Words.metres(settings.of(METRES)));
+						area, input.unit(), Count.of(gaps, "part"), RuleWords.metres(settings.of(METRES)));
 		return Finding.of(this).severity(outlined ? Severity.WARNING : Severity.NOTE).message(message).about(cells)
 				.figure("area", area, "m²").figure("parts", gaps, "").figure("x", x, "m").figure("y", y, "m").build();
 	}

@@ -9,16 +9,16 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.DeviceDifferences;
 import org.cairnfield.model.values.Count;
 
@@ -38,11 +38,11 @@ public final class DeviceOffsetRule extends DescribedRule {
 	public DeviceOffsetRule() {
 		super("device-offset", "A device that reads too high or too low",
 				"Readings of two devices some dB apart look like different places; a known offset is taken out.",
-				Severity.WARNING, Topic.DEVICE, Scope.ARCHIVE, METRES, LEAST, PLACES);
+				Severity.WARNING, Topic.DEVICE, RuleScope.ARCHIVE, METRES, LEAST, PLACES);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		DeviceDifferences devices = new DeviceDifferences(input, settings.of(METRES));
 		int n = input.map().map().devices().size();
 		List<Finding> findings = new ArrayList<>();
@@ -57,12 +57,12 @@ public final class DeviceOffsetRule extends DescribedRule {
 			}
 		}
 		if (present < 2) {
-			return Outcome.notApplicable("samples are not of two devices");
+			return RuleOutcome.notApplicable("samples are not of two devices");
 		}
 		findings.sort(Comparator.comparing(f -> f.subjects().get(0).label()));
-		return compared ? Outcome.found(findings)
-				: Outcome.notApplicable("no two devices stood at " + settings.countOf(PLACES) + " places within "
-						+ Words.metres(settings.of(METRES)) + " of one another");
+		return compared ? RuleOutcome.found(findings)
+				: RuleOutcome.notApplicable("no two devices stood at " + settings.countOf(PLACES) + " places within "
+						+ RuleWords.metres(settings.of(METRES)) + " of one another");
 	}
 
 	private void look(SurveyedMap map, Settings settings, int device, int reference, double[] differences,

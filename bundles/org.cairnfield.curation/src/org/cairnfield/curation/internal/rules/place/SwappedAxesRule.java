@@ -7,17 +7,17 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.SignalNeighbours;
 import org.cairnfield.model.values.Count;
 
@@ -34,7 +34,7 @@ public final class SwappedAxesRule extends DescribedRule {
 	public SwappedAxesRule() {
 		super("swapped-axes", "x and y exchanged",
 				"A stretch noted with x and y exchanged puts whole corridors in the wrong part of the floor.", Severity.ERROR,
-				Topic.SAMPLE, Scope.SITE, GAIN, FEWEST);
+				Topic.SAMPLE, RuleScope.SITE, GAIN, FEWEST);
 	}
 
 	@Override
@@ -43,13 +43,13 @@ public final class SwappedAxesRule extends DescribedRule {
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		List<Finding> findings = new ArrayList<>();
 		for (SwappedAxes.Group group : new SwappedAxes(input, settings.of(GAIN), settings.countOf(FEWEST), workers)
 				.groups()) {
 			findings.add(finding(input.map(), group));
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private Finding finding(SurveyedMap map, SwappedAxes.Group group) {
@@ -61,7 +61,7 @@ public final class SwappedAxesRule extends DescribedRule {
 				"%s in a row of %s on floor %d, %s to %s: samples that hear the same lie %s from where they are noted, and"
 						+ " %s with x and y exchanged.",
 				Count.of(samples.length, "sample"), survey, map.map().floor(samples[0]), map.sampleId(samples[0]),
-				map.sampleId(samples[samples.length - 1]), Words.metres(asNoted), Words.metres(exchanged));
+				map.sampleId(samples[samples.length - 1]), RuleWords.metres(asNoted), RuleWords.metres(exchanged));
 		return Finding.of(this).message(message).about(map.subjects(samples))
 				.beside(List.of(new Subject.OfSurvey(survey))).figure("samples", samples.length, "")
 				.figure("as noted", asNoted, "m").figure("exchanged", exchanged, "m")

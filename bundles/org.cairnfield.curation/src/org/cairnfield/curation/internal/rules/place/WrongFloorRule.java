@@ -10,17 +10,17 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 import org.cairnfield.curation.internal.rules.evidence.SignalNeighbours;
 import org.cairnfield.model.values.Count;
@@ -41,7 +41,7 @@ public final class WrongFloorRule extends DescribedRule {
 	public WrongFloorRule() {
 		super("wrong-floor", "Floor contradicted by what was heard",
 				"A sample on the wrong floor sends people up the wrong stairs, and pulls its neighbours' votes along.",
-				Severity.ERROR, Topic.SAMPLE, Scope.SITE, LEAST, OWN, RATIO);
+				Severity.ERROR, Topic.SAMPLE, RuleScope.SITE, LEAST, OWN, RATIO);
 	}
 
 	@Override
@@ -50,10 +50,10 @@ public final class WrongFloorRule extends DescribedRule {
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		if (map.size() > 0 && IntStream.range(0, map.size()).map(map.map()::floor).distinct().count() < 2) {
-			return Outcome.notApplicable("all samples of " + input.unit() + " are on one floor");
+			return RuleOutcome.notApplicable("all samples of " + input.unit() + " are on one floor");
 		}
 		FloorVotes votes = new FloorVotes(input, workers);
 		Unlikeness unlikeness = new Unlikeness(input, votes.voters());
@@ -61,7 +61,7 @@ public final class WrongFloorRule extends DescribedRule {
 		for (int[] run : runs(input, votes, unlikeness, settings)) {
 			findings.add(finding(map, votes, unlikeness, run));
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	/** Runs of contradicted samples that are unlike those around the place noted. */
@@ -108,7 +108,7 @@ public final class WrongFloorRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"%s of %s noted on floor %d %s what floor %d hears: %d of their %d nearest in signal are there. %s.",
 				Count.of(run.length, "sample"), survey, map.map().floor(run[0]), run.length == 1 ? "hears" : "hear",
-				floor, away, cast, Words.list(map.ids(run)));
+				floor, away, cast, RuleWords.list(map.ids(run)));
 		return Finding.of(this).message(message).about(map.subjects(run)).beside(List.of(new Subject.OfSurvey(survey)))
 				.figure("samples", run.length, "").figure("votes for floor " + floor, away, "")
 				.figure("votes", cast, "")

@@ -13,17 +13,17 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Doubles;
 import org.cairnfield.curation.internal.rules.evidence.SignalNeighbours;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
@@ -54,7 +54,7 @@ public final class WrongPlaceRule extends DescribedRule {
 	public WrongPlaceRule() {
 		super("wrong-place", "Place contradicted by what was heard",
 				"A sample noted at the wrong place sends every device there that hears what it hears.", Severity.ERROR,
-				Topic.SAMPLE, Scope.SITE, LEAST, TIMES, RATIO);
+				Topic.SAMPLE, RuleScope.SITE, LEAST, TIMES, RATIO);
 	}
 
 	@Override
@@ -63,7 +63,7 @@ public final class WrongPlaceRule extends DescribedRule {
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		RadioMap map = input.map().map();
 		boolean[] explained = explained(input, workers);
 		Voters voters = new Voters(input, workers);
@@ -78,7 +78,7 @@ public final class WrongPlaceRule extends DescribedRule {
 			}
 		}
 		if (all.size() == 0) {
-			return Outcome.notApplicable("no sample of " + input.unit() + " has enough neighbours in signal space");
+			return RuleOutcome.notApplicable("no sample of " + input.unit() + " has enough neighbours in signal space");
 		}
 		double usual = Median.of(all.toArray());
 		double limit = Math.max(settings.of(LEAST), settings.of(TIMES) * usual);
@@ -93,7 +93,7 @@ public final class WrongPlaceRule extends DescribedRule {
 		for (int[] group : groups(input, voters, ratio, settings.of(RATIO))) {
 			findings.add(finding(input.map(), group, metres, spread, usual, ratio));
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	/** Those recorded one after the other, and those of one spot, together. */
@@ -155,13 +155,13 @@ public final class WrongPlaceRule extends DescribedRule {
 		double unlike = Median.of(pick(ratio, run));
 		String where = run.length == 1
 				? map.sampleId(run[0]) + " of " + survey + " is noted at "
-						+ Words.place(map.map().x(run[0]), map.map().y(run[0]))
+						+ RuleWords.place(map.map().x(run[0]), map.map().y(run[0]))
 				: Count.of(run.length, "sample") + " of " + survey + ", " + map.sampleId(run[0]) + " to "
 						+ map.sampleId(run[run.length - 1]) + ", are noted";
 		String message = String.format(Locale.ROOT,
 				"%s on floor %d; the samples that hear most alike lie %s away (usual here: %s), and those around are %.1f"
 						+ " times less alike.",
-				where, map.map().floor(run[0]), Words.metres(far), Words.metres(usual), unlike);
+				where, map.map().floor(run[0]), RuleWords.metres(far), RuleWords.metres(usual), unlike);
 		return Finding.of(this).message(message).about(map.subjects(run)).beside(List.of(new Subject.OfSurvey(survey)))
 				.figure("samples", run.length, "").figure("distance to neighbours", far, "m")
 				.figure("spread of neighbours", Median.of(pick(spread, run)), "m").figure("usual distance", usual, "m")

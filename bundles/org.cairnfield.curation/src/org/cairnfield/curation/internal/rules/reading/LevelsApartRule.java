@@ -9,15 +9,15 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
 import org.cairnfield.model.values.Count;
@@ -35,11 +35,11 @@ public final class LevelsApartRule extends DescribedRule {
 		super("levels-apart", "One access point far apart at one place",
 				"Two levels thirty dB apart cannot both describe the place: one belongs elsewhere, or the address is used"
 						+ " by two senders.",
-				Severity.WARNING, Topic.READING, Scope.SURVEY, APART);
+				Severity.WARNING, Topic.READING, RuleScope.SURVEY, APART);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		RadioMap map = input.map().map();
 		Spots spots = Spots.of(input);
 		TreeMap<Integer, Integer> dropped = new TreeMap<>();
@@ -60,16 +60,16 @@ public final class LevelsApartRule extends DescribedRule {
 				if (range > worstDb) {
 					worstDb = range;
 					worst = String.format(Locale.ROOT, "%s by %d dB at %s on floor %d", map.accessPoints().get(each.getKey()),
-							range, Words.place(spots.map().x(spot), spots.map().y(spot)), spots.map().floor(spot));
+							range, RuleWords.place(spots.map().x(spot), spots.map().y(spot)), spots.map().floor(spot));
 				}
 				strays(map, list, settings.of(APART) / 2, dropped);
 			}
 			places += any ? 1 : 0;
 		}
 		if (places == 0) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
-		return Outcome.found(List.of(finding(input, settings, dropped, places, worst, worstDb)));
+		return RuleOutcome.found(List.of(finding(input, settings, dropped, places, worst, worstDb)));
 	}
 
 	private static TreeMap<Integer, Ints> byAccessPoint(RadioMap map, int[] samples) {
@@ -111,7 +111,7 @@ public final class LevelsApartRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"In %s, %s at %s %s levels %s dB apart and more, by one device at one place; the most is %s.", input.unit(),
 				Count.of(bad.addresses().size(), "access point"), Count.of(places, "place"),
-				bad.addresses().size() == 1 ? "has" : "have", Words.number(settings.of(APART)), worst);
+				bad.addresses().size() == 1 ? "has" : "have", RuleWords.number(settings.of(APART)), worst);
 		return Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit())).about(bad.accessPoints())
 				.beside(bad.subjects()).figure("places", places, "").figure("farthest apart", worstDb, "dB")
 				.figure("readings to leave out", bad.size(), "")

@@ -7,10 +7,10 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
@@ -37,11 +37,11 @@ public final class NotHeardCodeRule extends DescribedRule {
 		super("not-heard-code", "A code for not heard among the levels",
 				"What stands for “not heard” in some rows counts as a weak level in others: samples look alike that heard"
 						+ " nothing in common.",
-				Severity.ERROR, Topic.READING, Scope.SURVEY, TIMES, FEWEST, BELOW);
+				Severity.ERROR, Topic.READING, RuleScope.SURVEY, TIMES, FEWEST, BELOW);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		LevelCounts counts = LevelCounts.of(input);
 		List<Finding> findings = new ArrayList<>();
 		for (int level = RadioMap.LOWEST_RSSI_DBM; level <= RadioMap.HIGHEST_RSSI_DBM; level++) {
@@ -55,7 +55,7 @@ public final class NotHeardCodeRule extends DescribedRule {
 				}
 			}
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private static Selected at(int level, RuleInput input) {

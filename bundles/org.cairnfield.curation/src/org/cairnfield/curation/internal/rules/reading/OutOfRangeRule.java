@@ -5,15 +5,15 @@ import java.util.Locale;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -31,11 +31,11 @@ public final class OutOfRangeRule extends DescribedRule {
 		super("level-out-of-range", "Levels outside the plausible range",
 				"A level stronger than a metre from an access point or weaker than the receiver's own noise is a code, a"
 						+ " phone beside the sender or a fault, and it weighs most in every distance.",
-				Severity.WARNING, Topic.READING, Scope.SURVEY, HIGHEST, LOWEST);
+				Severity.WARNING, Topic.READING, RuleScope.SURVEY, HIGHEST, LOWEST);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		double highest = settings.of(HIGHEST);
 		double lowest = settings.of(LOWEST);
 		Selected bad = new Selected(input.map());
@@ -50,13 +50,13 @@ public final class OutOfRangeRule extends DescribedRule {
 			}
 		}
 		if (bad.size() == 0) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
 		String message = String.format(Locale.ROOT, "%s of %s outside %s … %s dBm (%d … %d dBm met), of %s: %s.",
-				Count.of(bad.size(), "reading"), input.unit(), Words.number(lowest), Words.number(highest),
+				Count.of(bad.size(), "reading"), input.unit(), RuleWords.number(lowest), RuleWords.number(highest),
 				bad.lowestDbm(), bad.highestDbm(), Count.of(bad.addresses().size(), "access point"),
-				Words.list(bad.addresses()));
-		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
+				RuleWords.list(bad.addresses()));
+		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.about(bad.accessPoints()).beside(bad.subjects()).figure("readings", bad.size(), "")
 				.figure("too strong", above, "").figure("too weak", bad.size() - above, "")
 				.figure("highest", bad.highestDbm(), "dBm").figure("lowest", bad.lowestDbm(), "dBm")

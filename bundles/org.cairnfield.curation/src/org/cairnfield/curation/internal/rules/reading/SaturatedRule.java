@@ -6,10 +6,10 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
@@ -37,15 +37,15 @@ public final class SaturatedRule extends DescribedRule {
 		super("saturated-levels", "Levels at the receiver's upper limit",
 				"Where the receiver reads its highest level, the true one is not known: places near the access point cannot"
 						+ " be told apart.",
-				Severity.NOTE, Topic.READING, Scope.SURVEY, TIMES, FEWEST, ABOVE);
+				Severity.NOTE, Topic.READING, RuleScope.SURVEY, TIMES, FEWEST, ABOVE);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		LevelCounts counts = LevelCounts.of(input);
 		int limit = limit(counts, settings);
 		if (limit > RadioMap.HIGHEST_RSSI_DBM) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
 		int at = counts.at(limit);
 		int below = counts.mostAround(limit, BELOW_DB);
@@ -59,14 +59,14 @@ public final class SaturatedRule extends DescribedRule {
 			}
 		}
 		if (top.addresses().size() < FEWEST_ACCESS_POINTS) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
 		String message = String.format(Locale.ROOT,
 				"%s of %s read %d dBm, the highest level there but for strays, of %s; the levels just below occur at most"
 						+ " %s each.",
 				Count.of(at, "reading"), input.unit(), limit, Count.of(top.addresses().size(), "access point"),
 				Count.of(below, "time"));
-		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
+		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.beside(top.accessPoints()).beside(top.subjects()).figure("level", limit, "dBm")
 				.figure("readings", at, "").figure("most at a level below", below, "").build()));
 	}

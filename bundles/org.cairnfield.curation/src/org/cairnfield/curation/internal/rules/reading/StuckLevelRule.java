@@ -7,10 +7,10 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
@@ -34,11 +34,11 @@ public final class StuckLevelRule extends DescribedRule {
 	public StuckLevelRule() {
 		super("stuck-level", "One access point at one level everywhere",
 				"A level that never changes tells nothing about places and pulls distances wherever it is heard.",
-				Severity.WARNING, Topic.READING, Scope.SURVEY, PLACES);
+				Severity.WARNING, Topic.READING, RuleScope.SURVEY, PLACES);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		RadioMap map = input.map().map();
 		AccessPoints heard = AccessPoints.of(input);
 		Spots spots = Spots.of(input);
@@ -60,7 +60,7 @@ public final class StuckLevelRule extends DescribedRule {
 				findings.add(finding(input, a, heard, places.size()));
 			}
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private static boolean isConstant(RadioMap map, AccessPoints heard, int a) {

@@ -10,16 +10,16 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Doubles;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
@@ -41,11 +41,11 @@ public final class ContradictorySamplesRule extends DescribedRule {
 	public ContradictorySamplesRule() {
 		super("contradictory-samples", "Same place, same time, other readings",
 				"Nobody hears two worlds at once: one of the samples belongs to another place or another device.",
-				Severity.ERROR, Topic.SAMPLE, Scope.SURVEY, SECONDS, APART, OVERLAP);
+				Severity.ERROR, Topic.SAMPLE, RuleScope.SURVEY, SECONDS, APART, OVERLAP);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		Sequence sequence = Sequence.of(input);
 		boolean timed = false;
@@ -53,7 +53,7 @@ public final class ContradictorySamplesRule extends DescribedRule {
 			timed |= sequence.isTimed(t);
 		}
 		if (!timed) {
-			return Outcome.notApplicable("samples have no times");
+			return RuleOutcome.notApplicable("samples have no times");
 		}
 		Spots spots = Spots.of(input);
 		List<Finding> findings = new ArrayList<>();
@@ -63,7 +63,7 @@ public final class ContradictorySamplesRule extends DescribedRule {
 				compare(input, settings, members[i - 1], members[i], findings);
 			}
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private static int[] inOrder(int[] samples, Sequence sequence) {
@@ -95,7 +95,7 @@ public final class ContradictorySamplesRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"%s and %s stand at %s at the same time, yet share %d of %d access points, with levels %.0f dB apart in"
 						+ " the middle.",
-				map.sampleId(a), map.sampleId(b), Words.place(radio.x(a), radio.y(a)), shared,
+				map.sampleId(a), map.sampleId(b), RuleWords.place(radio.x(a), radio.y(a)), shared,
 				radio.heard(a) + radio.heard(b) - shared, apart);
 		findings.add(Finding.of(this).message(message).about(map.subjects(a, b)).figure("overlap", overlap, "")
 				.figure("levels apart", apart, "dB")

@@ -10,11 +10,11 @@ import java.util.TreeMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
@@ -36,11 +36,11 @@ public final class DuplicateSurveyRule extends DescribedRule {
 	public DuplicateSurveyRule() {
 		super("duplicate-survey", "A survey taken in twice",
 				"Every sample then finds its twin: measured accuracy is far too good, and votes and densities count double.",
-				Severity.ERROR, Topic.SAMPLE, Scope.ARCHIVE, SHARE, FEWEST);
+				Severity.ERROR, Topic.SAMPLE, RuleScope.ARCHIVE, SHARE, FEWEST);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		int[] sizes = new int[map.surveys().size()];
 		for (int s = 0; s < map.size(); s++) {
@@ -69,7 +69,7 @@ public final class DuplicateSurveyRule extends DescribedRule {
 				findings.add(finding(map, a, b, samples.toArray(), sizes));
 			}
 		});
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	/** By content, then survey, the samples; only contents that occur more than once. */

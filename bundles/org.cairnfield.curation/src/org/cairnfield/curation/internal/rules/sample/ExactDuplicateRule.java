@@ -8,17 +8,17 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 import org.cairnfield.model.values.Count;
@@ -35,14 +35,14 @@ public final class ExactDuplicateRule extends DescribedRule {
 	public ExactDuplicateRule() {
 		super("exact-duplicate", "The same sample twice",
 				"A copy adds no measurement: it counts twice in every vote and every density.", Severity.WARNING,
-				Topic.SAMPLE, Scope.SURVEY, FEWEST);
+				Topic.SAMPLE, RuleScope.SURVEY, FEWEST);
 	}
 
 	private record Content(long measured, int device) {
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		Sequence sequence = Sequence.of(input);
 		Map<Content, Integer> first = new HashMap<>();
@@ -61,13 +61,13 @@ public final class ExactDuplicateRule extends DescribedRule {
 			}
 		}
 		if (copies.size() == 0) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
 		int[] samples = copies.toArray();
 		String message = String.format(Locale.ROOT, "%s of %s in %s %s place, time and every reading of another: %s.",
 				Count.of(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
-				samples.length == 1 ? "has" : "have", Words.list(map.ids(samples)));
-		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
+				samples.length == 1 ? "has" : "have", RuleWords.list(map.ids(samples)));
+		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.about(map.subjects(samples)).beside(map.subjects(originals.toArray()))
 				.figure("copies", samples.length, "")
 				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "copy of another sample")).build()));

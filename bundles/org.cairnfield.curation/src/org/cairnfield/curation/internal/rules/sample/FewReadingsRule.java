@@ -7,17 +7,17 @@ import java.util.stream.IntStream;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.model.values.Count;
 
 /** Samples that heard nothing, or too little to tell one place from another. */
@@ -32,11 +32,11 @@ public final class FewReadingsRule extends DescribedRule {
 		super("few-readings", "Samples that heard nothing or next to nothing",
 				"A sample that hears one or two access points fits places all over the floor; a half per cent of such samples"
 						+ " can cost plain matching a third of its accuracy.",
-				Severity.WARNING, Topic.SAMPLE, Scope.SURVEY, FEWEST, SPARSE);
+				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, FEWEST, SPARSE);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		int fewest = settings.countOf(FEWEST);
 		int[] empty = IntStream.range(0, map.size()).filter(s -> map.map().heard(s) == 0).toArray();
@@ -51,13 +51,13 @@ public final class FewReadingsRule extends DescribedRule {
 			findings.add(finding(input, few, "heard fewer than " + Count.of(fewest, "access point"),
 					"heard too few access points"));
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private Finding finding(RuleInput input, int[] samples, String what, String reason) {
 		String message = String.format(Locale.ROOT, "%s of %s in %s %s: %s.", Count.of(samples.length, "sample"),
 				String.format(Locale.ROOT, "%,d", input.map().size()), input.unit(), what,
-				Words.list(input.map().ids(samples)));
+				RuleWords.list(input.map().ids(samples)));
 		return Finding.of(this).message(message).about(input.map().subjects(samples))
 				.beside(List.of(new Subject.OfSurvey(input.unit()))).figure("samples", samples.length, "")
 				.remedy(new Remedy.SetAsideSamples(input.map().ids(samples), reason)).build();

@@ -8,17 +8,17 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 import org.cairnfield.model.values.Count;
@@ -45,11 +45,11 @@ public final class JumpRule extends DescribedRule {
 	public JumpRule() {
 		super("jump", "Faster than a person walks",
 				"A surveyor cannot be at two ends of a building within seconds: a place, a floor or a time is wrong.",
-				Severity.WARNING, Topic.SAMPLE, Scope.SURVEY, SPEED, SLACK, FLOOR, MOST);
+				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, SPEED, SLACK, FLOOR, MOST);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		Sequence sequence = Sequence.of(input);
 		List<Finding> findings = new ArrayList<>();
 		boolean timed = false;
@@ -59,7 +59,7 @@ public final class JumpRule extends DescribedRule {
 				look(input, settings, sequence.track(t), findings);
 			}
 		}
-		return timed ? Outcome.found(findings) : Outcome.notApplicable("samples have no times");
+		return timed ? RuleOutcome.found(findings) : RuleOutcome.notApplicable("samples have no times");
 	}
 
 	/** How far beyond what can be walked b is from a, in metres; not above 0 where it can. */
@@ -123,7 +123,7 @@ public final class JumpRule extends DescribedRule {
 		String message = String.format(Locale.ROOT, "%s of %s %s aside: %s in %.0f s from %s, and back. %s.",
 				Count.of(between.length, "sample"), input.unit(), between.length == 1 ? "lies" : "lie",
 				way(map, track[from], track[from + 1]), seconds(map, track[from], track[from + 1]),
-				map.sampleId(track[from]), Words.list(map.ids(between)));
+				map.sampleId(track[from]), RuleWords.list(map.ids(between)));
 		return Finding.of(this).message(message).about(map.subjects(between))
 				.beside(map.subjects(track[from], track[last + 1]))
 				.figure("step", metres(map, track[from], track[from + 1]), "m")
@@ -170,7 +170,7 @@ public final class JumpRule extends DescribedRule {
 	}
 
 	private static String way(SurveyedMap map, int a, int b) {
-		return Words.metres(metres(map, a, b)) + (map.map().floor(a) == map.map().floor(b) ? ""
+		return RuleWords.metres(metres(map, a, b)) + (map.map().floor(a) == map.map().floor(b) ? ""
 				: String.format(Locale.ROOT, " and from floor %d to %d", map.map().floor(a), map.map().floor(b)));
 	}
 

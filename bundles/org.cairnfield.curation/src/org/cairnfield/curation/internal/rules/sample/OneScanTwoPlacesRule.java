@@ -9,17 +9,17 @@ import java.util.Map;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 import org.cairnfield.model.values.Count;
@@ -37,11 +37,11 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 	public OneScanTwoPlacesRule() {
 		super("one-scan-two-places", "One scan at two places",
 				"A fingerprint that stands at two places is wrong at one of them at least, and no match can tell which.",
-				Severity.WARNING, Topic.SAMPLE, Scope.SURVEY, FEWEST, METRES);
+				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, FEWEST, METRES);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		Sequence sequence = Sequence.of(input);
 		Map<Long, Ints> byReadings = new HashMap<>();
@@ -60,15 +60,15 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 			}
 		}
 		if (groups.isEmpty()) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
 		int[] samples = groups.stream().flatMapToInt(Arrays::stream).sorted().toArray();
 		String message = String.format(Locale.ROOT,
 				"In %s, %s at places more than %s apart, %s in all%s.", input.unit(),
 				groups.size() == 1 ? "one scan stands" : groups.size() + " scans stand each",
-				Words.metres(settings.of(METRES)), Count.of(samples.length, "sample"),
-				farthest > 0 ? "; the farthest on one floor are " + Words.metres(farthest) + " apart" : "");
-		return Outcome.found(List.of(Finding.of(this).message(message).about(map.subjects(samples))
+				RuleWords.metres(settings.of(METRES)), Count.of(samples.length, "sample"),
+				farthest > 0 ? "; the farthest on one floor are " + RuleWords.metres(farthest) + " apart" : "");
+		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(map.subjects(samples))
 				.beside(List.of(new Subject.OfSurvey(input.unit()))).figure("scans", groups.size(), "")
 				.figure("samples", samples.length, "").figure("farthest apart", farthest, "m")
 				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "the same scan stands at another place too"))

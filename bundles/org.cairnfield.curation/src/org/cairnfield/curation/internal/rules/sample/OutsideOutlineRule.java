@@ -9,16 +9,16 @@ import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.model.values.Count;
 
@@ -31,11 +31,11 @@ public final class OutsideOutlineRule extends DescribedRule {
 	public OutsideOutlineRule() {
 		super("outside-outline", "Outside the floor's outline",
 				"Nobody stood there: the position is wrong, the axes are exchanged, or it belongs to another floor.",
-				Severity.ERROR, Topic.SAMPLE, Scope.SURVEY, TOLERANCE);
+				Severity.ERROR, Topic.SAMPLE, RuleScope.SURVEY, TOLERANCE);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		Map<String, Polygon> outlines = new TreeMap<>();
 		map.floors().forEach(f -> f.outline().ifPresent(o -> outlines.put(name(f.site(), f.level()), o)));
@@ -53,13 +53,13 @@ public final class OutsideOutlineRule extends DescribedRule {
 			}
 		}
 		if (!any) {
-			return Outcome.notApplicable("no floor of " + input.unit() + " has an outline");
+			return RuleOutcome.notApplicable("no floor of " + input.unit() + " has an outline");
 		}
 		List<Finding> findings = new ArrayList<>();
 		for (var each : outside.entrySet()) {
 			findings.add(finding(input, each.getKey(), outlines.get(each.getKey()), each.getValue().toArray()));
 		}
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private static String name(String site, int level) {
@@ -74,7 +74,7 @@ public final class OutsideOutlineRule extends DescribedRule {
 		}
 		String message = String.format(Locale.ROOT, "%s of %s on %s %s outside its outline, up to %s: %s.",
 				Count.of(samples.length, "sample"), input.unit(), floor, samples.length == 1 ? "lies" : "lie",
-				Words.metres(farthest), Words.list(map.ids(samples)));
+				RuleWords.metres(farthest), RuleWords.list(map.ids(samples)));
 		return Finding.of(this).message(message).about(map.subjects(samples)).figure("samples", samples.length, "")
 				.figure("farthest outside", farthest, "m")
 				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "outside the floor's outline")).build();

@@ -6,17 +6,17 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 import org.cairnfield.model.values.Count;
@@ -34,7 +34,7 @@ public final class RepeatedScanRule extends DescribedRule {
 		super("repeated-scan", "The scan before once more",
 				"A device that hands out its last scan again measures nothing new: repeats feign certainty, and while walking"
 						+ " they stand at the wrong place.",
-				Severity.WARNING, Topic.SAMPLE, Scope.SURVEY, FEWEST);
+				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, FEWEST);
 	}
 
 	/** Whether a sample only repeats the one before it in its track. */
@@ -49,7 +49,7 @@ public final class RepeatedScanRule extends DescribedRule {
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		Sequence sequence = Sequence.of(input);
 		Ints repeats = new Ints();
@@ -62,14 +62,14 @@ public final class RepeatedScanRule extends DescribedRule {
 			}
 		}
 		if (repeats.size() == 0) {
-			return Outcome.found(List.of());
+			return RuleOutcome.found(List.of());
 		}
 		int[] samples = repeats.toArray();
 		String message = String.format(Locale.ROOT,
 				"%s of %s in %s (%s) hold exactly the readings of the sample before, %s of them at another place.",
 				Count.of(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
-				Words.percent((double) samples.length / map.size()), String.format(Locale.ROOT, "%,d", elsewhere));
-		return Outcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
+				RuleWords.percent((double) samples.length / map.size()), String.format(Locale.ROOT, "%,d", elsewhere));
+		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.beside(map.subjects(samples)).figure("repeats", samples.length, "")
 				.figure("at another place", elsewhere, "").figure("share", (double) samples.length / map.size(), "")
 				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "repeats the scan before")).build()));

@@ -12,14 +12,14 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.FloorPlan;
-import org.cairnfield.curation.rules.Outcome;
+import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
-import org.cairnfield.curation.rules.Words;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.model.values.Count;
 
@@ -30,11 +30,11 @@ public final class UnknownFloorRule extends DescribedRule {
 		super("unknown-floor", "On a floor that does not exist",
 				"No plan shows these samples, and a device that matches one of them is led to a floor that is not there. "
 						+ "Put them on a floor of the site.",
-				Severity.ERROR, Topic.SAMPLE, Scope.SURVEY);
+				Severity.ERROR, Topic.SAMPLE, RuleScope.SURVEY);
 	}
 
 	@Override
-	public Outcome check(RuleInput input, Settings settings, Workers workers) {
+	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		Map<String, Set<Integer>> floors = map.floors().stream()
 				.collect(Collectors.groupingBy(FloorPlan::site, Collectors.mapping(FloorPlan::level, Collectors.toCollection(TreeSet::new))));
@@ -48,11 +48,11 @@ public final class UnknownFloorRule extends DescribedRule {
 			}
 		}
 		if (!any) {
-			return Outcome.notApplicable("the floors of the site of " + input.unit() + " are not known");
+			return RuleOutcome.notApplicable("the floors of the site of " + input.unit() + " are not known");
 		}
 		List<Finding> findings = new ArrayList<>();
 		strays.forEach((level, samples) -> findings.add(finding(input, level, samples.toArray(), floors)));
-		return Outcome.found(findings);
+		return RuleOutcome.found(findings);
 	}
 
 	private Finding finding(RuleInput input, int level, int[] samples, Map<String, Set<Integer>> floors) {
@@ -60,7 +60,7 @@ public final class UnknownFloorRule extends DescribedRule {
 		String site = map.site(samples[0]);
 		String message = String.format(Locale.ROOT, "%s of %s %s on floor %d, which %s does not have: %s. Its floors are %s.",
 				Count.of(samples.length, "sample"), input.unit(), samples.length == 1 ? "is" : "are", level, site,
-				Words.list(map.ids(samples)), floors.get(site).stream().map(Object::toString).collect(Collectors.joining(", ")));
+				RuleWords.list(map.ids(samples)), floors.get(site).stream().map(Object::toString).collect(Collectors.joining(", ")));
 		return Finding.of(this).message(message).about(map.subjects(samples)).figure("samples", samples.length, "").build();
 	}
 }

@@ -13,7 +13,7 @@ import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.charts.colour.Categorical;
-import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
@@ -71,7 +71,7 @@ public final class ByCluster implements SampleColouring {
 			counts[place]++;
 		}
 		String title = split == null ? "Cluster (there is no split yet)" : "Cluster of " + split.getId();
-		return new SampleColours(looks, lookOf, new Legend(title, legend(places, looks, counts), null));
+		return new SampleColours(looks, lookOf, new PlanLegend(title, legend(places, looks, counts), null));
 	}
 
 	private static Kind kind(Split split, SampleRows samples, int i) {
@@ -101,15 +101,15 @@ public final class ByCluster implements SampleColouring {
 	}
 
 	/** The largest clusters on the floor, then noise, proposals, and what is in no split. */
-	private static List<Legend.Entry> legend(Map<Kind, Integer> places, List<SampleLook> looks, int[] counts) {
-		List<Legend.Entry> entries = new ArrayList<>();
+	private static List<PlanLegend.Entry> legend(Map<Kind, Integer> places, List<SampleLook> looks, int[] counts) {
+		List<PlanLegend.Entry> entries = new ArrayList<>();
 		places.entrySet().stream().filter(e -> e.getKey().cluster() >= 0 && !e.getKey().proposed())
 				.sorted(Comparator.comparingInt(e -> -counts[e.getValue()])).limit(MOST_IN_LEGEND)
-				.forEach(e -> entries.add(new Legend.Entry(looks.get(e.getValue()), "C" + e.getKey().cluster(), counts[e.getValue()])));
+				.forEach(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()), "C" + e.getKey().cluster(), counts[e.getValue()])));
 		int proposed = places.entrySet().stream().filter(e -> e.getKey().proposed()).mapToInt(e -> counts[e.getValue()]).sum();
 		places.entrySet().stream().filter(e -> e.getKey().proposed()).findFirst()
-				.ifPresent(e -> entries.add(new Legend.Entry(looks.get(e.getValue()), "proposed", proposed)));
-		places.entrySet().stream().filter(e -> e.getKey().cluster() < 0).forEach(e -> entries.add(new Legend.Entry(
+				.ifPresent(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()), "proposed", proposed)));
+		places.entrySet().stream().filter(e -> e.getKey().cluster() < 0).forEach(e -> entries.add(new PlanLegend.Entry(
 				looks.get(e.getValue()), e.getKey().cluster() == Kind.NOISE ? "noise" : "in no split", counts[e.getValue()])));
 		return entries;
 	}

@@ -8,7 +8,7 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.colour.Marker;
-import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
@@ -37,15 +37,15 @@ public final class ByHealth implements SampleColouring {
 			lookOf[i] = findings.isEmpty() ? Severity.values().length : findings.get(0).severity().ordinal();
 			counts[lookOf[i]]++;
 		}
-		List<Legend.Entry> entries = new ArrayList<>();
+		List<PlanLegend.Entry> entries = new ArrayList<>();
 		for (int k = 0; k < looks.size(); k++) {
 			if (counts[k] > 0) {
-				entries.add(new Legend.Entry(looks.get(k), NAMES[k], counts[k]));
+				entries.add(new PlanLegend.Entry(looks.get(k), NAMES[k], counts[k]));
 			}
 		}
 		String title = session.findings().last().isPresent() ? "Worst open finding"
 				: session.findings().isChecking() ? "Findings: checking …" : "Findings: not checked yet";
-		return new SampleColours(looks, lookOf, new Legend(title, entries, null));
+		return new SampleColours(looks, lookOf, new PlanLegend(title, entries, null));
 	}
 
 	private static SampleLook look(Categorical colour, Marker marker, RGB background) {

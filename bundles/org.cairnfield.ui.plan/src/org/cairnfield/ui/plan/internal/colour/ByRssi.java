@@ -5,7 +5,7 @@ import java.util.List;
 import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.edit.ModelText;
-import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.scope.ArchiveSelection;
@@ -35,7 +35,7 @@ public final class ByRssi implements SampleColouring {
 		if (chosen == null) {
 			SampleColours grey = Ramps.of("", LOW_DBM, HIGH_DBM, "dBm", samples.size(), i -> Double.NaN, "", background);
 			return new SampleColours(grey.looks(), grey.lookOf(),
-					new Legend("Choose an access point in the archive or on the plan to see its RSSI", List.of(), null));
+					new PlanLegend("Choose an access point in the archive or on the plan to see its RSSI", List.of(), null));
 		}
 		int[] wanted = samples.parts().stream().mapToInt(part -> part.table().accessPoints().indexOf(chosen.getId())).toArray();
 		return Ramps.of("RSSI of " + ModelText.name(chosen), LOW_DBM, HIGH_DBM, "dBm", samples.size(), i -> {

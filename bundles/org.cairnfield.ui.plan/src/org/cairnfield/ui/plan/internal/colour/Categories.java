@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.colour.Marker;
-import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
 import org.eclipse.swt.graphics.RGB;
@@ -54,7 +54,7 @@ public final class Categories {
 		}
 		int[] own = ownColours(counts);
 		List<SampleLook> looks = new ArrayList<>();
-		List<Legend.Entry> entries = new ArrayList<>();
+		List<PlanLegend.Entry> entries = new ArrayList<>();
 		int[] place = new int[names.size()];
 		int others = 0;
 		int kinds = 0;
@@ -62,7 +62,7 @@ public final class Categories {
 		for (int kind : own) {
 			place[kind] = looks.size();
 			looks.add(look(looks.size(), background));
-			entries.add(new Legend.Entry(looks.get(looks.size() - 1), names.get(kind), counts[kind]));
+			entries.add(new PlanLegend.Entry(looks.get(looks.size() - 1), names.get(kind), counts[kind]));
 		}
 		for (int kind = 0; kind < counts.length; kind++) {
 			if (counts[kind] > 0 && place[kind] < 0) {
@@ -74,12 +74,12 @@ public final class Categories {
 		if (kinds > 0) {
 			SampleLook look = SampleLook.solid(grey(background), Marker.PLUS);
 			looks.add(look);
-			entries.add(new Legend.Entry(look, kinds + " others", others));
+			entries.add(new PlanLegend.Entry(look, kinds + " others", others));
 		}
 		for (int i = 0; i < samples; i++) {
 			lookOf[i] = place[lookOf[i]];
 		}
-		return new SampleColours(looks, lookOf, new Legend(title, entries, null));
+		return new SampleColours(looks, lookOf, new PlanLegend(title, entries, null));
 	}
 
 	private static int[] ownColours(int[] counts) {

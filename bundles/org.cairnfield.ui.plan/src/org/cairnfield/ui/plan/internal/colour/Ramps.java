@@ -7,7 +7,7 @@ import java.util.function.IntToDoubleFunction;
 import org.cairnfield.ui.charts.colour.Continuous;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.colour.Marker;
-import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
 import org.eclipse.swt.graphics.RGB;
@@ -49,7 +49,7 @@ public final class Ramps {
 				lookOf[i] = (int) Math.round(Math.max(0, Math.min(1, part)) * (STEPS - 1));
 			}
 		}
-		List<Legend.Entry> entries = missing == 0 ? List.of() : List.of(new Legend.Entry(without, none, missing));
-		return new SampleColours(looks, lookOf, new Legend(title, entries, new Legend.Ramp(low, high, unit, colours)));
+		List<PlanLegend.Entry> entries = missing == 0 ? List.of() : List.of(new PlanLegend.Entry(without, none, missing));
+		return new SampleColours(looks, lookOf, new PlanLegend(title, entries, new PlanLegend.Ramp(low, high, unit, colours)));
 	}
 }

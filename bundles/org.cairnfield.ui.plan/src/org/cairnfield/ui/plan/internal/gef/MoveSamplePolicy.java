@@ -3,7 +3,7 @@ package org.cairnfield.ui.plan.internal.gef;
 import java.util.List;
 
 import org.cairnfield.model.edit.MoveSampleCommand;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.internal.geometry.Camera;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Point;
@@ -66,8 +66,8 @@ final class MoveSamplePolicy extends NonResizableEditPolicy {
 		Point end = start.getTranslated(request.getMoveDelta());
 		boolean several = plan.scene().selected().cardinality() > 1;
 		double metres = request.getMoveDelta().getDistance(new Point()) / camera().pixelsPerMetre();
-		feedback.show(start, end, several ? Numbers.text(metres, 2, "m")
-				: "x " + Numbers.text(x(request), 2, "m") + ", y " + Numbers.text(y(request), 2, "m") + "   moved "
-						+ Numbers.text(metres, 2, "m"));
+		feedback.show(start, end, several ? ShownNumbers.text(metres, 2, "m")
+				: "x " + ShownNumbers.text(x(request), 2, "m") + ", y " + ShownNumbers.text(y(request), 2, "m") + "   moved "
+						+ ShownNumbers.text(metres, 2, "m"));
 	}
 }

@@ -1,7 +1,7 @@
 package org.cairnfield.ui.plan.internal.gef;
 
 import org.cairnfield.curation.places.EstimatedPlace;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
 import org.eclipse.swt.SWT;
@@ -52,8 +52,8 @@ final class PlanPointer {
 	}
 
 	private String placeText(EstimatedPlace place) {
-		return plan.choice().address(place.accessPoint()) + "\nabout x " + Numbers.text(place.xMetres(), 1, "m") + ", y "
-				+ Numbers.text(place.yMetres(), 1, "m") + "\nestimated from its " + place.readings()
-				+ " strongest readings, up to " + Numbers.text(place.strongestDbm(), 0, "dBm");
+		return plan.choice().address(place.accessPoint()) + "\nabout x " + ShownNumbers.text(place.xMetres(), 1, "m") + ", y "
+				+ ShownNumbers.text(place.yMetres(), 1, "m") + "\nestimated from its " + place.readings()
+				+ " strongest readings, up to " + ShownNumbers.text(place.strongestDbm(), 0, "dBm");
 	}
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.cairnfield.curation.plan.ControlPoint;
 import org.cairnfield.curation.plan.PlacementFit;
 import org.cairnfield.model.values.Placement;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 
 /** The control points that a person sets, and what follows from them. Knows no widgets. */
 final class ControlPoints {
@@ -128,9 +128,9 @@ final class ControlPoints {
 		if (fit == null) {
 			return problem;
 		}
-		String how = "1 pixel is " + Numbers.text(fit.placement().metresPerPixel() * 100, 2, "cm") + ", turned by "
-				+ Numbers.text(fit.placement().turnDegrees(), 2, "°") + ".";
+		String how = "1 pixel is " + ShownNumbers.text(fit.placement().metresPerPixel() * 100, 2, "cm") + ", turned by "
+				+ ShownNumbers.text(fit.placement().turnDegrees(), 2, "°") + ".";
 		return how + (fit.residualsMetres().size() == 2 ? " Two points always fit: a third shows whether they are right."
-				: " The points are off by " + Numbers.text(fit.rmsMetres(), 3, "m") + " (root mean square).");
+				: " The points are off by " + ShownNumbers.text(fit.rmsMetres(), 3, "m") + " (root mean square).");
 	}
 }

@@ -10,7 +10,7 @@ import org.cairnfield.curation.table.SampleRows;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Placement;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.internal.image.ControlPoints.Entry;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -123,10 +123,10 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		table.getTable().setData("org.cairnfield.id", "plan.controlPoints");
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		column("Point", 50, entry -> Integer.toString(points.entries().indexOf(entry) + 1), null);
-		column("Pixel", 110, entry -> Numbers.text(entry.column(), 1) + ", " + Numbers.text(entry.row(), 1), null);
+		column("Pixel", 110, entry -> ShownNumbers.text(entry.column(), 1) + ", " + ShownNumbers.text(entry.row(), 1), null);
 		column("x (m)", 75, entry -> text(entry.xMetres()), points::xMetres);
 		column("y (m)", 75, entry -> text(entry.yMetres()), points::yMetres);
-		column("off by (m)", 80, entry -> Numbers.text(points.residualMetres(entry), 3), null);
+		column("off by (m)", 80, entry -> ShownNumbers.text(points.residualMetres(entry), 3), null);
 		TableViewerEditor.create(table, new ColumnViewerEditorActivationStrategy(table),
 				ColumnViewerEditor.TABBING_HORIZONTAL | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR); // from x to y, then to the next point
 		table.setInput(points.entries());

@@ -37,7 +37,7 @@ public final class FloorRaster {
 	/**
 	 * @param picture null for none
 	 * @param outline null for none
-	 * @param marks   bits of {@link Mark} a sample; kept, and may be changed between pieces
+	 * @param marks   bits of {@link SampleMark} a sample; kept, and may be changed between pieces
 	 */
 	public FloorRaster(PlanPicture picture, Outline outline, double[] x, double[] y, PointGrid grid, List<SampleLook> looks,
 			int[] lookOf, byte[] marks, Ink ink) {
@@ -104,8 +104,8 @@ public final class FloorRaster {
 
 	private Sprite sprite(int look, int mark, double radius, double pixelsPerPoint) {
 		Sprite[] all = sprites.computeIfAbsent(Math.round(radius * 4) << 32 | Math.round(pixelsPerPoint * 100),
-				key -> new Sprite[Mark.END * looks.size()]);
-		int at = Mark.END * look + mark;
+				key -> new Sprite[SampleMark.END * looks.size()]);
+		int at = SampleMark.END * look + mark;
 		if (all[at] == null) {
 			all[at] = Sprite.of(looks.get(look), mark, radius, pixelsPerPoint, ink);
 		}

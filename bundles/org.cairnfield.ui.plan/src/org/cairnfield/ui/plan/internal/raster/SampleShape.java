@@ -40,11 +40,11 @@ final class SampleShape {
 		for (int i = 0; i < outline.length; i++) {
 			corners[i] = outline[i] * radius;
 		}
-		double shown = is(Mark.KEPT) ? 1 : FAINT;
+		double shown = is(SampleMark.KEPT) ? 1 : FAINT;
 		inside = Rgb.between(ink.background(), look.rgb(), shown);
 		rim = Rgb.between(ink.background(), dark(look.rgb()), shown);
 		foundRing = radius * 1.2 + 2 * unit;
-		selectedRing = is(Mark.FOUND) ? foundRing + 3 * unit : radius * 1.2 + 2.5 * unit;
+		selectedRing = is(SampleMark.FOUND) ? foundRing + 3 * unit : radius * 1.2 + 2.5 * unit;
 	}
 
 	private int dark(int rgb) {
@@ -58,7 +58,7 @@ final class SampleShape {
 	}
 
 	private boolean isRinged() {
-		return is(Mark.SELECTED | Mark.BESIDE);
+		return is(SampleMark.SELECTED | SampleMark.BESIDE);
 	}
 
 	/** Whether a place of the ring is in a dash, not in a gap. */
@@ -69,7 +69,7 @@ final class SampleShape {
 	/** No place farther than this from the middle, along an axis, has a colour. */
 	double reach() {
 		double reach = radius * 1.3 + unit;
-		if (is(Mark.FOUND)) {
+		if (is(SampleMark.FOUND)) {
 			reach = foundRing * Math.sqrt(0.5) + (MARK_RADIUS * 2 + 1) * unit;
 		}
 		return isRinged() ? Math.max(reach, selectedRing + 2 * unit) : reach;
@@ -77,14 +77,14 @@ final class SampleShape {
 
 	/** The colour at a place; 0 for none. */
 	int argb(double x, double y) {
-		if (is(Mark.FOUND)) {
+		if (is(SampleMark.FOUND)) {
 			int sign = warning(x, y);
 			if (sign != 0) {
 				return sign;
 			}
 		}
 		double distance = Math.hypot(x, y);
-		if (!is(Mark.KEPT) && distance < radius * 1.3
+		if (!is(SampleMark.KEPT) && distance < radius * 1.3
 				&& Math.min(Math.abs(x - y), Math.abs(x + y)) < 0.6 * Math.sqrt(2) * unit) {
 			return opaque(Rgb.between(ink.background(), ink.line(), 0.75));
 		}
@@ -92,13 +92,13 @@ final class SampleShape {
 		if (own != 0) {
 			return own;
 		}
-		if (is(Mark.FOUND) && Math.abs(distance - foundRing) < 0.65 * unit) {
+		if (is(SampleMark.FOUND) && Math.abs(distance - foundRing) < 0.65 * unit) {
 			return opaque(ink.line());
 		}
 		if (isRinged()) {
 			double from = distance - selectedRing;
 			if (Math.abs(from) < unit) {
-				return opaque(is(Mark.SELECTED) || isDash(x, y) ? ink.accent() : ink.background());
+				return opaque(is(SampleMark.SELECTED) || isDash(x, y) ? ink.accent() : ink.background());
 			} else if (from < 0) {
 				return opaque(ink.background());
 			}

@@ -16,7 +16,7 @@ final class Sprite {
 	}
 
 	/**
-	 * @param mark   bits of {@link Mark}
+	 * @param mark   bits of {@link SampleMark}
 	 * @param radius of the shape in pixels
 	 */
 	static Sprite of(SampleLook look, int mark, double radius, double pixelsPerPoint, Ink ink) {

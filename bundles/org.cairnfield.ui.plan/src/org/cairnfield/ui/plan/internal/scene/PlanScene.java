@@ -20,7 +20,7 @@ import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.PointGrid;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.raster.Ink;
-import org.cairnfield.ui.plan.internal.raster.Mark;
+import org.cairnfield.ui.plan.internal.raster.SampleMark;
 import org.cairnfield.ui.plan.internal.raster.PlanPicture;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.swt.graphics.RGB;
@@ -128,8 +128,8 @@ public final class PlanScene {
 	private void mark() {
 		byte[] all = marks.length == samples.size() ? marks : new byte[samples.size()];
 		for (int i = 0; i < all.length; i++) {
-			all[i] = (byte) ((samples.table(i).isKept(samples.row(i)) ? Mark.KEPT : 0) | (found.get(i) ? Mark.FOUND : 0)
-					| (beside.get(i) ? Mark.BESIDE : 0) | (selected.get(i) ? Mark.SELECTED : 0));
+			all[i] = (byte) ((samples.table(i).isKept(samples.row(i)) ? SampleMark.KEPT : 0) | (found.get(i) ? SampleMark.FOUND : 0)
+					| (beside.get(i) ? SampleMark.BESIDE : 0) | (selected.get(i) ? SampleMark.SELECTED : 0));
 		}
 		marks = all;
 	}

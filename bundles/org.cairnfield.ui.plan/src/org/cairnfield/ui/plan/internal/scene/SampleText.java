@@ -11,7 +11,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.SampleTable;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 
 /** A sample in words. */
 public final class SampleText {
@@ -26,8 +26,8 @@ public final class SampleText {
 		SampleTable table = samples.table(sample);
 		int row = samples.row(sample);
 		String reason = table.reason(row);
-		return table.id(row) + "   x " + Numbers.text(table.xMetres(row), 2, "m") + ", y "
-				+ Numbers.text(table.yMetres(row), 2, "m") + "   " + table.heard(row) + " heard   "
+		return table.id(row) + "   x " + ShownNumbers.text(table.xMetres(row), 2, "m") + ", y "
+				+ ShownNumbers.text(table.yMetres(row), 2, "m") + "   " + table.heard(row) + " heard   "
 				+ ModelText.name(samples.part(sample).source()) + (reason == null ? "" : "   set aside: " + reason);
 	}
 
@@ -38,13 +38,13 @@ public final class SampleText {
 		StringBuilder text = new StringBuilder();
 		ArchiveIndex index = ArchiveIndex.of(archive);
 		text.append(table.id(row)).append('\n');
-		text.append("x ").append(Numbers.text(table.xMetres(row), 2, "m")).append(", y ")
-				.append(Numbers.text(table.yMetres(row), 2, "m")).append('\n');
+		text.append("x ").append(ShownNumbers.text(table.xMetres(row), 2, "m")).append(", y ")
+				.append(ShownNumbers.text(table.yMetres(row), 2, "m")).append('\n');
 		text.append(ModelText.name(samples.part(sample).source())).append('\n');
 		text.append(table.heard(row)).append(" access points heard");
 		IntStream.range(0, table.heard(row)).boxed()
 				.sorted(Comparator.comparingInt((Integer k) -> -table.rssiDbm(row, k))).limit(STRONGEST)
-				.forEach(k -> text.append("\n   ").append(Numbers.text(table.rssiDbm(row, k), 0, "dBm")).append("   ")
+				.forEach(k -> text.append("\n   ").append(ShownNumbers.text(table.rssiDbm(row, k), 0, "dBm")).append("   ")
 						.append(address(index, table.accessPoints().get(table.accessPoint(row, k)))));
 		if (!table.isKept(row)) {
 			text.append("\nSet aside: ").append(table.reason(row));

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.ui.charts.colour.Contrast;
-import org.cairnfield.ui.charts.scale.Numbers;
-import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleLook;
 import org.cairnfield.ui.plan.SampleLook.Fill;
 import org.cairnfield.ui.plan.internal.gef.Colours;
@@ -35,7 +35,7 @@ final class LegendStrip extends Canvas {
 		void paint(GC gc, int x, int middle);
 	}
 
-	private Legend legend = new Legend("", List.of(), null);
+	private PlanLegend legend = new PlanLegend("", List.of(), null);
 	private boolean marks;
 
 	LegendStrip(Composite parent) {
@@ -52,7 +52,7 @@ final class LegendStrip extends Canvas {
 	}
 
 	/** @param withMarks whether there are samples to explain marks of @return whether another height suits it better */
-	boolean show(Legend other, boolean withMarks) {
+	boolean show(PlanLegend other, boolean withMarks) {
 		legend = other;
 		marks = withMarks;
 		redraw();
@@ -63,8 +63,8 @@ final class LegendStrip extends Canvas {
 	String text() {
 		StringBuilder text = new StringBuilder(legend.title());
 		if (legend.ramp() != null) {
-			text.append(": from ").append(Numbers.text(legend.ramp().low(), 0)).append(" to ")
-					.append(Numbers.text(legend.ramp().high(), 0, legend.ramp().unit()));
+			text.append(": from ").append(ShownNumbers.text(legend.ramp().low(), 0)).append(" to ")
+					.append(ShownNumbers.text(legend.ramp().high(), 0, legend.ramp().unit()));
 		}
 		legend.entries().forEach(entry -> text.append("; ").append(entry.label()).append(": ").append(entry.count()));
 		return text.toString();
@@ -105,8 +105,8 @@ final class LegendStrip extends Canvas {
 		if (legend.ramp() != null) {
 			pieces.add(ramp(gc, legend.ramp()));
 		}
-		for (Legend.Entry entry : legend.entries()) {
-			pieces.add(symbol(gc, entry.label() + " (" + Numbers.text(entry.count(), 0) + ")",
+		for (PlanLegend.Entry entry : legend.entries()) {
+			pieces.add(symbol(gc, entry.label() + " (" + ShownNumbers.text(entry.count(), 0) + ")",
 					(g, x, y) -> paintLook(g, entry.look(), x + SYMBOL / 2, y)));
 		}
 		if (marks) {
@@ -131,9 +131,9 @@ final class LegendStrip extends Canvas {
 		});
 	}
 
-	private Piece ramp(GC gc, Legend.Ramp ramp) {
-		Piece low = text(gc, Numbers.text(ramp.low(), 0));
-		Piece high = text(gc, Numbers.text(ramp.high(), 0, ramp.unit()));
+	private Piece ramp(GC gc, PlanLegend.Ramp ramp) {
+		Piece low = text(gc, ShownNumbers.text(ramp.low(), 0));
+		Piece high = text(gc, ShownNumbers.text(ramp.high(), 0, ramp.unit()));
 		return new Piece(low.width() + 6 + RAMP + 6 + high.width(), (g, x, middle) -> {
 			low.painter().paint(g, x, middle);
 			int left = x + low.width() + 6;

@@ -9,8 +9,8 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.charts.colour.Contrast;
-import org.cairnfield.ui.charts.scale.Numbers;
-import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.internal.gef.Colours;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
@@ -195,7 +195,7 @@ public final class PlanPane {
 	private void showLegend() {
 		boolean some = plan.scene().samples().size() > 0;
 		if (legend.show(some && plan.scene().colours() != null ? plan.scene().colours().legend()
-				: new Legend("", List.of(), null), some)) {
+				: new PlanLegend("", List.of(), null), some)) {
 			pane.layout(true);
 		}
 	}
@@ -212,8 +212,8 @@ public final class PlanPane {
 	private String summary() {
 		int all = plan.scene().samples().size();
 		int selected = plan.scene().selected().cardinality();
-		return all == 0 ? "" : Numbers.text(all, 0) + " samples"
-				+ (selected == 0 ? "" : ", " + Numbers.text(selected, 0) + " selected");
+		return all == 0 ? "" : ShownNumbers.text(all, 0) + " samples"
+				+ (selected == 0 ? "" : ", " + ShownNumbers.text(selected, 0) + " selected");
 	}
 
 	private final class Listener implements SessionListener {

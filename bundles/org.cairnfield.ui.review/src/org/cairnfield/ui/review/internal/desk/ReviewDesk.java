@@ -10,7 +10,7 @@ import java.util.function.Consumer;
 
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewRefused;
-import org.cairnfield.curation.decide.VerdictsCommand;
+import org.cairnfield.curation.decide.GiveVerdictsCommand;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.review.EvidenceRequest;
@@ -264,7 +264,7 @@ public final class ReviewDesk implements SessionListener {
 			return;
 		}
 		Command last = session.commands().getUndoCommand();
-		if (last instanceof VerdictsCommand) {
+		if (last instanceof GiveVerdictsCommand) {
 			session.commands().undo();
 			review.undone(last.getLabel());
 		} else {

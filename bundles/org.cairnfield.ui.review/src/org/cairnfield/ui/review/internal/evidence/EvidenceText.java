@@ -13,7 +13,7 @@ import org.cairnfield.curation.propose.Advice;
 import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
-import org.cairnfield.ui.charts.scale.Numbers;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 
 /** The evidence on a sample as lines: three questions, each with its answer in figures; then warnings, effect and verdicts. */
 final class EvidenceText {
@@ -182,7 +182,7 @@ final class EvidenceText {
 	}
 
 	static String number(double value, int decimals, String unit) {
-		return Double.isNaN(value) ? "unknown" : Numbers.text(value, decimals) + unit;
+		return Double.isNaN(value) ? "unknown" : ShownNumbers.text(value, decimals) + unit;
 	}
 
 	/** With its sign, a real minus; what rounds to nothing has none. */

@@ -6,7 +6,7 @@ import java.util.List;
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.review.Choice;
-import org.cairnfield.curation.review.Draft;
+import org.cairnfield.curation.review.RulingDraft;
 import org.cairnfield.model.Decision;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;
@@ -129,7 +129,7 @@ final class VerdictPane implements DeskListener {
 
 	private void draft() {
 		if (!filling) {
-			desk.review().setDraft(new Draft(home.getText(), codes.get(Math.max(0, reason.getSelectionIndex())), text.getText()));
+			desk.review().setDraft(new RulingDraft(home.getText(), codes.get(Math.max(0, reason.getSelectionIndex())), text.getText()));
 		}
 	}
 

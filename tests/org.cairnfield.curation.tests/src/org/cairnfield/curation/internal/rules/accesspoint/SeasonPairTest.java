@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.TinyMap;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +22,7 @@ class SeasonPairTest {
 		for (int i = 0; i < 28; i += 2) {
 			map.hears(i, 9, i, 9, TinyMap.senders(), -7);
 		}
-		return SeasonPair.of(new RuleInput(map.build(), Scope.SITE, TinyMap.SITE), 1);
+		return SeasonPair.of(new RuleInput(map.build(), RuleScope.SITE, TinyMap.SITE), 1);
 	}
 
 	@Test

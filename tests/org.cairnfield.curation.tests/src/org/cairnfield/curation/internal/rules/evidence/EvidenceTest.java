@@ -10,7 +10,7 @@ import java.util.List;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.RuleInput;
-import org.cairnfield.curation.rules.Scope;
+import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.TinyMap;
 import org.junit.jupiter.api.Test;
@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class EvidenceTest {
 
 	private static RuleInput input(SurveyedMap map) {
-		return new RuleInput(map, Scope.ARCHIVE, "");
+		return new RuleInput(map, RuleScope.ARCHIVE, "");
 	}
 
 	@Test

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.IntStream;
 
-import org.cairnfield.ui.plan.Legend;
+import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
 import org.eclipse.swt.graphics.RGB;
@@ -32,7 +32,7 @@ class CategoriesTest {
 	@Test
 	void leavesOutKindsWithoutASample() {
 		SampleColours colours = Categories.of("Kind", names(5), 10, i -> i % 2 == 0 ? 1 : 4, WHITE);
-		assertEquals(List.of("kind 1", "kind 4"), colours.legend().entries().stream().map(Legend.Entry::label).toList());
+		assertEquals(List.of("kind 1", "kind 4"), colours.legend().entries().stream().map(PlanLegend.Entry::label).toList());
 		assertEquals(colours.looks().get(1), colours.looks().get(colours.lookOf()[1]));
 	}
 
@@ -41,7 +41,7 @@ class CategoriesTest {
 		// kind k has k + 1 samples
 		int[] kindOf = IntStream.range(0, 12).flatMap(k -> IntStream.range(0, k + 1).map(i -> k)).toArray();
 		SampleColours colours = Categories.of("Kind", names(12), kindOf.length, i -> kindOf[i], WHITE);
-		List<Legend.Entry> entries = colours.legend().entries();
+		List<PlanLegend.Entry> entries = colours.legend().entries();
 		assertEquals(8, entries.size());
 		assertEquals("kind 5", entries.get(0).label());
 		assertEquals("5 others", entries.get(7).label());

@@ -54,7 +54,7 @@ class FloorRasterTest {
 
 	@Test
 	void drawsASampleInItsColourAtItsPlace() {
-		int[] pixels = one(Mark.KEPT);
+		int[] pixels = one(SampleMark.KEPT);
 		assertEquals(BLUE, at(pixels, 64, 64));
 		assertEquals(WHITE, at(pixels, 64, 74));
 		assertEquals(WHITE, at(pixels, 20, 64));
@@ -71,22 +71,22 @@ class FloorRasterTest {
 
 	@Test
 	void ringsWhatIsSelectedInTheAccentColour() {
-		assertEquals(0, count(one(Mark.KEPT), ACCENT));
-		assertTrue(count(one(Mark.KEPT | Mark.SELECTED), ACCENT) > 20);
+		assertEquals(0, count(one(SampleMark.KEPT), ACCENT));
+		assertTrue(count(one(SampleMark.KEPT | SampleMark.SELECTED), ACCENT) > 20);
 	}
 
 	@Test
 	void drawsADashedRingAroundWhatIsComparedWith() {
-		long whole = count(one(Mark.KEPT | Mark.SELECTED), ACCENT);
-		long dashed = count(one(Mark.KEPT | Mark.BESIDE), ACCENT);
+		long whole = count(one(SampleMark.KEPT | SampleMark.SELECTED), ACCENT);
+		long dashed = count(one(SampleMark.KEPT | SampleMark.BESIDE), ACCENT);
 		assertTrue(dashed > whole / 4 && dashed < whole * 3 / 4, dashed + " of " + whole);
-		assertEquals(whole, count(one(Mark.KEPT | Mark.BESIDE | Mark.SELECTED), ACCENT), "selected comes first");
+		assertEquals(whole, count(one(SampleMark.KEPT | SampleMark.BESIDE | SampleMark.SELECTED), ACCENT), "selected comes first");
 	}
 
 	@Test
 	void marksAFindingByARingAndATriangle() {
-		int[] plain = one(Mark.KEPT);
-		int[] pixels = one(Mark.KEPT | Mark.FOUND);
+		int[] plain = one(SampleMark.KEPT);
+		int[] pixels = one(SampleMark.KEPT | SampleMark.FOUND);
 		assertEquals(0, count(plain, LINE));
 		assertEquals(BLUE, at(pixels, 64, 64));
 		long upperRight = 0;
@@ -101,7 +101,7 @@ class FloorRasterTest {
 	@Test
 	void leavesAHollowShapeEmpty() {
 		SampleLook hollow = new SampleLook(BLUE, Marker.CIRCLE, SampleLook.Fill.HOLLOW);
-		int[] pixels = draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, hollow, Mark.KEPT), 0, 0);
+		int[] pixels = draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, hollow, SampleMark.KEPT), 0, 0);
 		assertEquals(WHITE, at(pixels, 64, 64));
 		assertTrue(Arrays.stream(pixels).anyMatch(p -> p != WHITE));
 	}
@@ -109,9 +109,9 @@ class FloorRasterTest {
 	@Test
 	void putsADotIntoADottedShape() {
 		SampleLook dotted = new SampleLook(BLUE, Marker.CIRCLE, SampleLook.Fill.DOTTED);
-		int[] pixels = draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, dotted, Mark.KEPT), 0, 0);
+		int[] pixels = draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, dotted, SampleMark.KEPT), 0, 0);
 		assertEquals(BLUE, at(pixels, 64, 64));
-		assertTrue(count(pixels, BLUE) < count(one(Mark.KEPT), BLUE));
+		assertTrue(count(pixels, BLUE) < count(one(SampleMark.KEPT), BLUE));
 	}
 
 	@Test
@@ -137,8 +137,8 @@ class FloorRasterTest {
 	void drawsSelectedSamplesOnTop() {
 		double[] x = { 3.2, 3.55 }; // 7 pixels, so that the one would cover the ring of the other
 		double[] y = { -3.2, -3.2 };
-		FloorRaster raster = raster(null, null, x, y, SampleLook.solid(BLUE, Marker.CIRCLE), Mark.KEPT | Mark.SELECTED, Mark.KEPT);
-		assertEquals(count(one(Mark.KEPT | Mark.SELECTED), ACCENT), count(draw(raster, 0, 0), ACCENT));
+		FloorRaster raster = raster(null, null, x, y, SampleLook.solid(BLUE, Marker.CIRCLE), SampleMark.KEPT | SampleMark.SELECTED, SampleMark.KEPT);
+		assertEquals(count(one(SampleMark.KEPT | SampleMark.SELECTED), ACCENT), count(draw(raster, 0, 0), ACCENT));
 	}
 
 	@Test

@@ -1,0 +1,88 @@
+package org.cairnfield.archive.internal.text;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.model.values.Ids;
+
+/** Which file of an archive holds what. Paths are below its folder, with / between steps. */
+public final class ArchiveLayout {
+
+	/** Everything but what the other files hold. */
+	public static final String STRUCTURE = "archive.xmi";
+	/** Tells Git to leave line ends alone. */
+	public static final String ATTRIBUTES = ".gitattributes";
+
+	private static final String SURVEYS = "surveys/";
+	private static final String SPLITS = "splits/";
+	private static final String LEDGERS = "ledger/";
+	private static final String RELEASES = "releases/";
+	private static final String SAMPLES_END = ".samples";
+	private static final String SPLIT_END = ".split";
+	private static final String LEDGER_END = ".ledger";
+
+	private ArchiveLayout() {
+	}
+
+	/** The file with the samples of a survey. */
+	public static String samples(String site, String survey) throws ArchiveException {
+		return SURVEYS + usable(site, "site") + '/' + usable(survey, "survey") + SAMPLES_END;
+	}
+
+	/** The file with a split. */
+	public static String split(String id) throws ArchiveException {
+		return SPLITS + usable(id, "split") + SPLIT_END;
+	}
+
+	/** The file with a ledger. */
+	public static String ledger(String id) throws ArchiveException {
+		return LEDGERS + usable(id, "ledger") + LEDGER_END;
+	}
+
+	private static String usable(String id, String what) throws ArchiveException {
+		if (!Ids.isUsable(id)) {
+			throw new ArchiveException("nothing was saved: the id '" + id + "' of a " + what + " can not name a file",
+					"give it an id of letters, digits, '_', '-' and '.'");
+		}
+		return id;
+	}
+
+	/** The file that tells of a release. */
+	public static String release(String version) {
+		return RELEASES + version + ".json";
+	}
+
+	/** Whether a path is that of a file that tells of a release. */
+	public static boolean isManifest(String path) {
+		return isRelease(path) && path.endsWith(".json");
+	}
+
+	/** Whether a path is that of a file about releases. */
+	public static boolean isRelease(String path) {
+		return path.startsWith(RELEASES);
+	}
+
+	/** Whether a path is that of a file of the archive, or of a folder that has such. */
+	public static boolean isPart(String path) {
+		return path.equals(STRUCTURE) || path.equals(ATTRIBUTES) || kind(path) != null || isFolder(path)
+				|| path.startsWith(RELEASES) || path.startsWith("plans/");
+	}
+
+	private static boolean isFolder(String path) {
+		return path.equals("surveys") || path.startsWith(SURVEYS) && path.indexOf('/', SURVEYS.length()) < 0
+				|| path.equals("splits") || path.equals("ledger") || path.equals("releases") || path.equals("plans");
+	}
+
+	/** What a file holds; null for one that is not of the archive's own making. */
+	public static FileKind kind(String path) {
+		if (path.equals(STRUCTURE)) {
+			return FileKind.STRUCTURE;
+		}
+		int slashes = (int) path.chars().filter(c -> c == '/').count();
+		if (path.startsWith(SURVEYS) && path.endsWith(SAMPLES_END) && slashes == 2) {
+			return FileKind.SAMPLES;
+		}
+		if (path.startsWith(SPLITS) && path.endsWith(SPLIT_END) && slashes == 1) {
+			return FileKind.SPLIT;
+		}
+		return path.startsWith(LEDGERS) && path.endsWith(LEDGER_END) && slashes == 1 ? FileKind.LEDGER : null;
+	}
+}

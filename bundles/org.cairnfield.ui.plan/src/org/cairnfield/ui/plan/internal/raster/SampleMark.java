@@ -1,0 +1,19 @@
+package org.cairnfield.ui.plan.internal.raster;
+
+/** What is true of a sample beside its look, as bits. The higher the sum, the later it is drawn. */
+public final class SampleMark {
+
+	/** Part of the map, not set aside. */
+	public static final int KEPT = 1;
+	/** An open finding is about it. */
+	public static final int FOUND = 2;
+	/** Shown to compare with what is selected. */
+	public static final int BESIDE = 4;
+	/** Selected. */
+	public static final int SELECTED = 8;
+	/** More than the sum of all. */
+	static final int END = 16;
+
+	private SampleMark() {
+	}
+}
