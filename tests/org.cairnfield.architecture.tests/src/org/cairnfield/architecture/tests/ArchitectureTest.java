@@ -129,6 +129,9 @@ public class ArchitectureTest {
 						.withHeader(CORE, "Require-Bundle", "org.apache.commons.math3,org.eclipse.core.runtime")),
 				arguments(Rule.CORE_REQUIRES_ONE_LIBRARY, "imports org.osgi.framework", new PlantedTree()
 						.withHeader(CORE, "Import-Package", "org.osgi.framework;version=\"[1.0,2)\"")),
+				arguments(Rule.ONE_NAME_ONE_TYPE, "one name for org.cairnfield.curation.run.Plan and org.cairnfield.exchange.Plan", new PlantedTree()
+						.with(CURATION, "package org.cairnfield.curation.run; class Plan { static class Step { } }")
+						.with(EXCHANGE, "package org.cairnfield.exchange; class Plan { static class Step { } }")),
 				arguments(Rule.WORKBENCH_ONLY_IN_UI, "uses org.eclipse.swt.widgets.Shell", new PlantedTree()
 						.withLibrary("package org.eclipse.swt.widgets; public class Shell { }")
 						.with(CURATION, "package org.cairnfield.curation; class Ask { org.eclipse.swt.widgets.Shell shell; }")),

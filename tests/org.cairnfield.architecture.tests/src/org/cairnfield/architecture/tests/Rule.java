@@ -71,6 +71,9 @@ enum Rule {
 	/** What a bundle hands on hides who needs what; only the model may hand on the classes that it is made of. */
 	NOTHING_IS_HANDED_ON(Rule::handedOn),
 
+	/** Two types of one name are mixed up. The model's own names are those of the trade, which others see their own way. */
+	ONE_NAME_ONE_TYPE(Rule::sharedNames),
+
 	NO_PACKAGE_CYCLE(Rule::cycles),
 
 	NO_PACKAGE_IN_TWO_BUNDLES(Rule::splitPackages),
@@ -232,6 +235,17 @@ enum Rule {
 	/** Packages of the generated model, and the constraints that it calls, refer to each other by design: they count as one. */
 	private static String cluster(String packageName) {
 		return isInOne(packageName, ROOT + ".model.impl", ROOT + ".model.util", ROOT + ".model.check") ? ROOT + ".model" : packageName;
+	}
+
+	private static List<String> sharedNames(SourceTree tree) {
+		Map<String, Set<String>> byName = new TreeMap<>();
+		tree.bundles().values().forEach(bundle -> bundle.classes().values().forEach(type -> {
+			String simple = type.name().substring(type.name().lastIndexOf('.') + 1);
+			if (!simple.contains("$") && !simple.equals("package-info") && !type.packageName().startsWith(ROOT + ".model")) {
+				byName.computeIfAbsent(simple, name -> new TreeSet<>()).add(type.name());
+			}
+		}));
+		return byName.values().stream().filter(types -> types.size() > 1).map(types -> "one name for " + String.join(" and ", types)).toList();
 	}
 
 	private static List<String> cycles(SourceTree tree) {

@@ -15,7 +15,7 @@ import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 
-/** The evidence on a sample as lines: three questions, each with its answer in figures; then warnings, effect and verdicts. */
+/** The evidence on a sample as lines: advice, what each home would do, three questions with their answers in figures, verdicts. */
 final class EvidenceText {
 
 	/** How a line is written. */
@@ -44,10 +44,10 @@ final class EvidenceText {
 		text.add(Style.TITLE, e.sample().sample() + "  " + place);
 		text.add(Style.PLAIN, "of survey " + e.sample().survey());
 		text.add(Style.QUESTION, "Advice: " + e.advice().text(e));
+		text.effect(e, basis);
 		text.belongs(e);
 		text.place(e);
 		text.readings(e);
-		text.effect(e, basis);
 		text.verdicts(standing, zone);
 		return text.lines;
 	}

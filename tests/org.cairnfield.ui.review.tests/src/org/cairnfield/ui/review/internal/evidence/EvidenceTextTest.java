@@ -67,8 +67,9 @@ class EvidenceTextTest {
 	void asksThreeQuestionsAndAnswersWithFigures() {
 		List<Line> lines = lines(evidence("A", 7, 0.943), null);
 		List<String> questions = lines.stream().filter(line -> line.style() == Style.QUESTION).map(Line::text).toList();
-		assertEquals(List.of("Advice: approve; positions get measurably better", "Does it belong there?  nothing against it", "Is its place right?  nothing against it",
-				"Are its readings sound?  nothing against it", "What would each home do, compared with leaving it out?"), questions);
+		assertEquals(List.of("Advice: approve; positions get measurably better", "What would each home do, compared with leaving it out?",
+				"Does it belong there?  nothing against it", "Is its place right?  nothing against it",
+				"Are its readings sound?  nothing against it"), questions);
 		assertTrue(says(lines, "cluster 7, strength r 0.94, margin 0.110"));
 		assertTrue(says(lines, "to the cluster on this floor: 1.8 m"));
 		assertTrue(says(lines, "cluster 7: 3 of 120 positions change, error −0.80 m ± 0.40 there; +0.40 comparisons a query"));
