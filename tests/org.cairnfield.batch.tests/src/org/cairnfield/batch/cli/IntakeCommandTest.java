@@ -17,7 +17,7 @@ import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.AccessPoint;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -216,7 +216,7 @@ class IntakeCommandTest {
 		JsonObject exported = Cli.ok("check", "--json", "-q", "--archive", folder.resolve(archive)).json();
 		assertTrue(exported.get("samples").getAsInt() > 0);
 		try (OpenArchive open = new ArchiveStore().open(folder.resolve(archive), Mode.READ)) {
-			return open.archive().getAccessPoints().stream().map(ModelText::address).sorted().toList();
+			return open.archive().getAccessPoints().stream().map(AccessPoint::getAddress).sorted().toList();
 		} catch (Exception e) {
 			throw new AssertionError(e);
 		}
