@@ -68,7 +68,7 @@ final class ProposeCommand extends SurveyCommand {
 		}
 		EvidenceTable evidence = EvidenceTable.of(SplitOnMap.of(archive.archive(), split), workers);
 		if (proposalsFile != null) {
-			Tables.evidence(proposalsFile, QueueOrder.DISAGREEMENT_FIRST.sorted(evidence.all()));
+			Tables.evidence(proposalsFile, QueueOrder.MARKED_FIRST.sorted(evidence.all()));
 		}
 		String told = ArchiveWork.record(archive, sourceArgs.person, sourceArgs.note);
 		if (json) {

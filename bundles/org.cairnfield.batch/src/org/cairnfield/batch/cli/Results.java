@@ -67,7 +67,7 @@ final class Results {
 	private static String advice(EvidenceTable evidence) {
 		Map<Advice, Long> counts = evidence.all().stream().filter(Evidence::made)
 				.collect(Collectors.groupingBy(Evidence::advice, TreeMap::new, Collectors.counting()));
-		return counts.entrySet().stream().map(a -> a.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ' ' + a.getValue())
+		return counts.entrySet().stream().map(a -> a.getKey().word() + ' ' + a.getValue())
 				.collect(Collectors.joining(", "));
 	}
 
@@ -156,6 +156,11 @@ final class Results {
 		out.printf(Locale.ROOT, "             of %d the nearest labelled sample is in another cluster; effects %s%n", differing(evidence),
 				evidence.basis());
 		out.println("             advice: " + advice(evidence));
+		for (Advice advice : Advice.values()) {
+			if (evidence.all().stream().anyMatch(e -> e.made() && e.advice() == advice)) {
+				out.println("             " + advice.word() + ": " + evidence.rates().of(advice).text());
+			}
+		}
 		Map<Warning, Long> warnings = evidence.all().stream().filter(Evidence::made).flatMap(e -> e.warnings().stream())
 				.collect(Collectors.groupingBy(w -> w, TreeMap::new, Collectors.counting()));
 		out.println("             warnings: " + (warnings.isEmpty() ? "none" : warnings.entrySet().stream()

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
@@ -66,9 +67,14 @@ public final class HomeEffects {
 	private final int[][] homesOf;
 	private final int[][] cellsOf;
 	private final int homes;
+	private final int[] questions;
+	private final Answer[] answers;
 
-	private HomeEffects(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold, long seed, Workers workers) {
+	private HomeEffects(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold, int[] questions, long seed,
+			Workers workers) {
 		this.signals = signals;
+		this.questions = questions;
+		answers = new Answer[questions.length];
 		this.search = search;
 		this.fold = fold;
 		map = signals.map();
@@ -108,22 +114,19 @@ public final class HomeEffects {
 	 * @param fold          by sample; see {@link org.cairnfield.core.choose.PositionBlocks#folds}
 	 * @param questions     samples that are asked about
 	 * @param seed          of {@link Search#cells}
-	 * @return an effect for each home, in their order
 	 */
-	public static List<Effect> of(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold, int[] questions,
+	public static HomeEffects of(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold, int[] questions,
 			long seed, Workers workers) {
-		if (wanted.isEmpty() || clusters.clusters() == 0) {
-			return wanted.stream().map(home -> new Effect(0, 0, Double.NaN, Double.NaN, 0, Double.NaN)).toList();
-		}
-		return new HomeEffects(signals, clusters, search, wanted, fold, seed, workers).ask(questions, workers);
+		HomeEffects effects = new HomeEffects(signals, clusters, search, wanted, fold, clusters.clusters() == 0 ? new int[0] : questions, seed, workers);
+		effects.ask(workers);
+		return effects;
 	}
 
 	/** What one question says of the homes that would have changed its position, and which cells it searched. */
 	private record Answer(int[] home, double[] change, int[] floor, int[] searched) {
 	}
 
-	private List<Effect> ask(int[] questions, Workers workers) {
-		Answer[] answers = new Answer[questions.length];
+	private void ask(Workers workers) {
 		workers.progress().begin("effects of homes", questions.length);
 		workers.forRanges(questions.length, () -> {
 			Asking asking = new Asking();
@@ -133,7 +136,6 @@ public final class HomeEffects {
 				}
 			};
 		});
-		return sum(questions, answers);
 	}
 
 	/** One thread's questions. */
@@ -231,8 +233,13 @@ public final class HomeEffects {
 		}
 	}
 
-	/** In the order of the questions, so that sums do not depend on how work was shared out. */
-	private List<Effect> sum(int[] questions, Answer[] answers) {
+	/** An effect for each home, in their order. */
+	public List<Effect> all() {
+		return of(question -> true);
+	}
+
+	/** The same by some of the questions only, as though no others had been asked. */
+	public List<Effect> of(IntPredicate isCounted) {
 		double[] change = new double[homes];
 		int[] affected = new int[homes];
 		int[] floors = new int[homes];
@@ -242,8 +249,13 @@ public final class HomeEffects {
 		}
 		int[] searched = new int[cells.length];
 		int[] inFold = new int[Arrays.stream(fold).max().orElse(0) + 1];
+		int counted = 0;
 		for (int q = 0; q < questions.length; q++) {
+			if (!isCounted.test(questions[q])) {
+				continue;
+			}
 			Answer answer = answers[q];
+			counted++;
 			inFold[fold[questions[q]]]++;
 			Arrays.stream(answer.searched()).forEach(cell -> searched[cell]++);
 			List<Number> place = List.of(map.site(questions[q]), map.floor(questions[q]), map.x(questions[q]), map.y(questions[q]));
@@ -257,11 +269,11 @@ public final class HomeEffects {
 		}
 		Effect[] effects = new Effect[homes];
 		for (int i = 0; i < samples.length; i++) {
-			int asked = questions.length - inFold[fold[samples[i]]];
+			int asked = counted - inFold[fold[samples[i]]];
 			for (int j = 0; j < homesOf[i].length; j++) {
 				int h = homesOf[i][j];
 				double squares = byPlace.get(h).values().stream().mapToDouble(d -> d * d).sum();
-				double share = cellsOf[i][j] == POOL ? 1 : (double) searched[cellsOf[i][j]] / questions.length;
+				double share = counted == 0 ? Double.NaN : cellsOf[i][j] == POOL ? 1 : (double) searched[cellsOf[i][j]] / counted;
 				effects[h] = asked == 0 ? new Effect(0, 0, Double.NaN, Double.NaN, 0, share)
 						: new Effect(asked, affected[h], change[h] / asked, Z_95 * Math.sqrt(squares) / asked, floors[h], share);
 			}

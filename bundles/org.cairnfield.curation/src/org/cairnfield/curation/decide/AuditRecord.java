@@ -18,16 +18,18 @@ final class AuditRecord {
 	private final String prefix;
 	private final Map<Integer, Set<SampleKey>> notApproved = new HashMap<>();
 	private final Set<Integer> passed = new HashSet<>();
+	private final List<LedgerEntry> entries;
 	private int latest;
 
-	private AuditRecord(String prefix) {
+	private AuditRecord(String prefix, List<LedgerEntry> entries) {
 		this.prefix = prefix;
+		this.entries = entries;
+		entries.forEach(this::add);
 	}
 
 	static AuditRecord of(Standings standings, Band band) {
-		AuditRecord record = new AuditRecord("audit-" + band.name().strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-") + '-');
-		standings.entries().stream().filter(entry -> entry.round() == Round.FIRST).forEach(record::add);
-		return record;
+		return new AuditRecord("audit-" + band.name().strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-") + '-',
+				standings.entries().stream().filter(entry -> entry.round() == Round.FIRST).toList());
 	}
 
 	private void add(LedgerEntry entry) {
@@ -52,9 +54,20 @@ final class AuditRecord {
 		return number.matches("[1-9]\\d{0,8}") ? Integer.parseInt(number) : 0;
 	}
 
-	/** Whether a verdict counts against an audit. */
+	/** Whether a verdict was given in an audit and counts against it. */
 	static boolean failsAudit(LedgerEntry entry) {
-		return entry.batch() != null && !entry.takesBack() && entry.decision() != Decision.APPROVE && entry.decision() != Decision.DEFER;
+		return entry.batch() != null && isAgainst(entry);
+	}
+
+	/** Whether a verdict on a drawn sample counts against an audit. */
+	static boolean isAgainst(LedgerEntry entry) {
+		return !entry.takesBack() && entry.decision() != Decision.APPROVE && entry.decision() != Decision.DEFER;
+	}
+
+	/** First verdicts from the first one in an audit on, in it or beside it; none before it has begun. */
+	List<LedgerEntry> since(int number) {
+		String id = id(number);
+		return entries.stream().dropWhile(entry -> !id.equals(entry.batch())).toList();
 	}
 
 	/** The audit under way; the next one where the latest has led to an approval of the band. */

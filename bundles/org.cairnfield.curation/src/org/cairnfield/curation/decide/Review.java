@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
@@ -276,19 +277,20 @@ public final class Review {
 		return command(List.of(GiveVerdictsCommand.takeBack(standing.get(standing.size() - 1), clock)));
 	}
 
-	/** The audit of a band that is under way, or a new one. */
-	public AuditPlan audit(String band) {
-		return standings().audit(band);
+	/** The audit of a band that is under way, or a new one. @param marks samples to be looked at one by one */
+	public AuditPlan audit(String band, Set<SampleKey> marks) {
+		return standings().audit(band, marks);
 	}
 
 	/**
 	 * Approves the rest of a band, once all samples that the audit has drawn were looked at and no more of them than its
-	 * plan allows were not approved.
+	 * plan allows were not approved. What carries a mark is left to be looked at.
 	 *
+	 * @param marks samples to be looked at one by one
 	 * @throws ReviewRefused where the audit is not finished, or has failed
 	 */
-	public Command approveBand(String band) {
-		AuditPlan audit = audit(band);
+	public Command approveBand(String band, Set<SampleKey> marks) {
+		AuditPlan audit = audit(band, marks);
 		if (audit.isFailed()) {
 			throw new ReviewRefused(audit.notApproved() + " of " + audit.examined() + " looked at in band " + band
 					+ " were not approved, and the plan allows " + audit.plan().acceptance() + ": " + audit.id()

@@ -215,19 +215,21 @@ public final class Standings {
 	/**
 	 * The audit of a band that is under way, or a new one.
 	 *
+	 * @param marks samples to be looked at one by one
 	 * @throws ReviewRefused where there is no such band
 	 */
-	public AuditPlan audit(String band) {
-		return AuditPlan.of(this, band);
+	public AuditPlan audit(String band, Set<SampleKey> marks) {
+		return AuditPlan.of(this, band, marks);
 	}
 
 	/**
 	 * The same, but another one where the one under way has failed.
 	 *
+	 * @param marks samples to be looked at one by one
 	 * @throws ReviewRefused where there is no such band
 	 */
-	public AuditPlan auditAnew(String band) {
-		return AuditPlan.anew(this, band);
+	public AuditPlan auditAnew(String band, Set<SampleKey> marks) {
+		return AuditPlan.anew(this, band, marks);
 	}
 
 	/** Samples on which two reviewers disagree and nobody has settled it. */

@@ -30,6 +30,11 @@ public enum Advice {
 		return own.isMeasurable() && own.errorChangeMetres() > 0 ? LEAVE_OUT : APPROVE;
 	}
 
+	/** In a word or two. */
+	public String word() {
+		return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+	}
+
 	/** For a person, with the reason. */
 	public String text(Evidence e) {
 		return switch (this) {

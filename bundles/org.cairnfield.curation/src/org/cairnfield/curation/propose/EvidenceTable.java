@@ -28,11 +28,13 @@ public final class EvidenceTable {
 	private final Map<SampleKey, Evidence> bySample = new HashMap<>();
 	private final String basis;
 	private final double farMetres;
+	private final AdviceRates rates;
 
-	private EvidenceTable(List<Evidence> all, String basis, double farMetres) {
+	private EvidenceTable(List<Evidence> all, String basis, double farMetres, AdviceRates rates) {
 		this.all = List.copyOf(all);
 		this.basis = basis;
 		this.farMetres = farMetres;
+		this.rates = rates;
 		all.forEach(evidence -> bySample.put(evidence.sample(), evidence));
 	}
 
@@ -59,7 +61,7 @@ public final class EvidenceTable {
 				all.add(evidence(split, s, split.proposals().of(split.key(s)), nearest, floors, health, outlooks, tight));
 			}
 		}
-		return new EvidenceTable(all, outlooks.basis(), floors.farMetres());
+		return new EvidenceTable(all, outlooks.basis(), floors.farMetres(), AdviceRates.of(all, outlooks));
 	}
 
 	private static double tightMargin(Proposals proposals) {
@@ -134,5 +136,10 @@ public final class EvidenceTable {
 	/** From how many metres a cluster counts as far: 99 % of clustered samples have a fellow at another point within it. */
 	public double farMetres() {
 		return farMetres;
+	}
+
+	/** How often advice is right on this map. */
+	public AdviceRates rates() {
+		return rates;
 	}
 }

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.cairnfield.core.choose.PositionBlocks;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.HomeEffects;
 import org.cairnfield.core.match.HomeEffects.Home;
 import org.cairnfield.core.task.Workers;
@@ -20,10 +21,13 @@ final class Outlooks {
 	private static final int FOLDS = 5;
 	private static final int MOST_QUESTIONS = 4000;
 
-	private final Map<Integer, Outlook> bySample = new HashMap<>();
+	private final Map<Integer, Outlook> bySample;
+	private final List<Map<Integer, Outlook>> halves;
 	private final String basis;
 
-	private Outlooks(String basis) {
+	private Outlooks(Map<Integer, Outlook> bySample, List<Map<Integer, Outlook>> halves, String basis) {
+		this.bySample = bySample;
+		this.halves = halves;
 		this.basis = basis;
 	}
 
@@ -35,6 +39,11 @@ final class Outlooks {
 	/** Of a noise sample. */
 	Outlook of(int noise) {
 		return bySample.getOrDefault(noise, Outlook.UNKNOWN);
+	}
+
+	/** Of a noise sample, by every other place only: 0 for these, 1 for those between them. */
+	Outlook ofHalf(int half, int noise) {
+		return halves.get(half).getOrDefault(noise, Outlook.UNKNOWN);
 	}
 
 	/**
@@ -56,19 +65,39 @@ final class Outlooks {
 		}
 		int step = Math.max(1, (clustering.size() + MOST_QUESTIONS - 1) / MOST_QUESTIONS);
 		int[] questions = IntStream.range(0, clustering.size()).filter(s -> s % step == 0).toArray();
-		List<HomeEffects.Effect> effects = HomeEffects.of(Signals.of(split.map()), clustering, split.search(), homes,
+		HomeEffects judged = HomeEffects.of(Signals.of(split.map()), clustering, split.search(), homes,
 				PositionBlocks.of(split.map()).folds(FOLDS, split.seed()), questions, split.seed(), workers);
-		Outlooks outlooks = new Outlooks(String.format(Locale.ROOT,
+		int[] half = halves(split.map());
+		List<Map<Integer, Outlook>> halves = IntStream.range(0, 2).mapToObj(h -> bySample(judged.of(q -> half[q] == h), place, proposed, nearest, clustering))
+				.toList();
+		return new Outlooks(bySample(judged.all(), place, proposed, nearest, clustering), halves, String.format(Locale.ROOT,
 				"from %d training positions, blocks of them held out in turn; each sample alone, compared with leaving it out", questions.length));
+	}
+
+	private static Map<Integer, Outlook> bySample(List<HomeEffects.Effect> effects, Map<Home, Integer> place, Map<Integer, Integer> proposed,
+			NearestSamples nearest, Clustering clustering) {
+		Map<Integer, Outlook> outlooks = new HashMap<>();
 		for (int s = 0; s < clustering.size(); s++) {
 			Integer pool = place.get(new Home(s, HomeEffects.POOL));
 			if (pool != null) {
 				Effect own = proposed.containsKey(s) ? Effect.of(effects.get(place.get(new Home(s, proposed.get(s))))) : Effect.UNKNOWN;
 				Effect other = Effect.of(effects.get(place.get(new Home(s, clustering.label(nearest.sample(s))))));
-				outlooks.bySample.put(s, new Outlook(own, other, Effect.of(effects.get(pool))));
+				outlooks.put(s, new Outlook(own, other, Effect.of(effects.get(pool))));
 			}
 		}
 		return outlooks;
+	}
+
+	/** Places in the order of the survey are of one half and the other in turn; samples of one place are of one half. */
+	private static int[] halves(RadioMap map) {
+		Map<List<Number>, Integer> places = new HashMap<>();
+		int[] half = new int[map.size()];
+		for (int s = 0; s < half.length; s++) {
+			List<Number> place = List.of(map.site(s), map.floor(s), map.x(s), map.y(s));
+			places.putIfAbsent(place, places.size());
+			half[s] = places.get(place) % 2;
+		}
+		return half;
 	}
 
 	private static void add(Home home, Map<Home, Integer> place, List<Home> homes) {

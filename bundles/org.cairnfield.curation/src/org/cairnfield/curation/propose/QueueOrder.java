@@ -3,13 +3,18 @@ package org.cairnfield.curation.propose;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import org.cairnfield.core.distance.Distance;
+import org.cairnfield.core.simulate.Place;
+import org.cairnfield.model.values.Readings;
+import org.cairnfield.model.values.Sample;
 import org.cairnfield.model.values.SampleKey;
+import org.cairnfield.ui.review.internal.desk.Marked;
 
 /** In which order a reviewer meets the noise samples. Ties go by sample, so that an order is always the same. */
 public enum QueueOrder {
-	/** Proposals on which correlation and the nearest sample disagree, then those with more warnings, then the most doubtful. */
-	DISAGREEMENT_FIRST("Disagreement first", Comparator.comparing((Evidence e) -> !e.made()).thenComparing(Evidence::agrees)
-			.thenComparing(e -> -e.warnings().size()).thenComparing(e -> -Math.max(e.placeScore(), e.readingsScore()))
+	/** Proposals that carry a mark, then those whose advice is something else than approving, then the most doubtful. */
+	MARKED_FIRST("Marked first", Comparator.comparing((Evidence e) -> !e.made()).thenComparing(e -> -e.marks().size())
+			.thenComparing(e -> e.advice() == Advice.APPROVE).thenComparing(e -> -Math.max(e.placeScore(), e.readingsScore()))
 			.thenComparing(number(Evidence::margin))),
 	/** The best fit first. */
 	STRENGTH("Strength r", number(e -> -e.strengthR())),

@@ -1,12 +1,15 @@
 package org.cairnfield.curation.review;
 
 import java.util.function.Function;
+import org.cairnfield.curation.propose.Band;
+import org.cairnfield.ui.review.internal.desk.Marked;
 
 /** By what the queue is divided under headings. */
 public enum QueueGrouping {
 	NONE("nothing", row -> ""),
 	CLUSTER("cluster", row -> "Cluster " + row.cluster().replace("C", "")),
 	BAND("band", row -> row.band().isEmpty() ? "Below all bands" : "Band " + row.band()),
+	MARK("mark", row -> row.evidence().marks().isEmpty() ? "No mark" : "Marked: look closer"),
 	FLOOR("floor", QueueRow::floor);
 
 	private final String title;

@@ -14,7 +14,7 @@ public record QueueSettings(QueueFilter filter, QueueShown shown, QueueGrouping 
 
 	/** All, disagreement first. */
 	public static final QueueSettings USUAL = new QueueSettings(QueueFilter.NONE, QueueShown.ALL, QueueGrouping.NONE,
-			QueueOrder.DISAGREEMENT_FIRST, Set.of());
+			QueueOrder.MARKED_FIRST, Set.of());
 
 	public QueueSettings {
 		Objects.requireNonNull(filter);

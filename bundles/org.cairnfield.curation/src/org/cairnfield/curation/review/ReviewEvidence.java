@@ -3,6 +3,7 @@ package org.cairnfield.curation.review;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -98,6 +99,11 @@ public final class ReviewEvidence {
 	/** On all noise of the split, samples that were set aside included; empty while nothing is known. */
 	public List<Evidence> all() {
 		return computed == null ? List.of() : Stream.concat(computed.table().all().stream(), gone.values().stream()).toList();
+	}
+
+	/** Samples that carry a mark. */
+	Set<SampleKey> marked() {
+		return computed == null ? Set.of() : computed.marked();
 	}
 
 	/** On one sample; null where there is none. */

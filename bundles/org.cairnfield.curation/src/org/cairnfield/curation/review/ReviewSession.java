@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 import org.cairnfield.curation.decide.RecordedVerdicts;
 import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.Standing;
+import org.cairnfield.curation.propose.Band;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.values.SampleKey;
@@ -69,7 +71,7 @@ public final class ReviewSession {
 		current = null;
 		standings.clear();
 		audit.look(null);
-		audit.renew(null);
+		audit.renew(null, Set.of());
 		message = ReviewMessage.NONE;
 	}
 
@@ -126,6 +128,7 @@ public final class ReviewSession {
 	private void fill() {
 		if (evidence.isKnown() && split() != null) {
 			evidence.notice(standings.all());
+			audit.renew(standings.all(), evidence.marked());
 			queue.fill(archive.archive(), evidence.all(), reviewer.policy().bands());
 			arrange(queue.settings());
 		}
@@ -213,7 +216,7 @@ public final class ReviewSession {
 
 	private PersonalStandings read() {
 		PersonalStandings before = standings.read(archive.archive(), split(), basis());
-		audit.renew(standings.all());
+		audit.renew(standings.all(), evidence.marked());
 		return before;
 	}
 
@@ -294,7 +297,7 @@ public final class ReviewSession {
 		}
 		try {
 			Ruling ruling = VerdictRules.ruling(choice, sample, draft, evidence.of(sample));
-			Review review = audit.hasDrawn(sample) ? review().inAudit(audit.looking().get()) : review();
+			Review review = audit.counting(sample).map(review()::inAudit).orElseGet(this::review);
 			Command command = VerdictRules.command(review, reviewer.person(), sample, standings.of(sample), ruling);
 			if (!archive.run(command)) {
 				return refuse("Nothing to change about " + sample.sample() + '.');
@@ -371,7 +374,7 @@ public final class ReviewSession {
 	public boolean approveRest(String band) {
 		int rest = audit.of(band).map(plan -> plan.rest().size()).orElse(0);
 		try {
-			if (!archive.run(review().approveBand(band))) {
+			if (!archive.run(review().approveBand(band, evidence.marked()))) {
 				return refuse("Band " + band + " has nothing left to approve.");
 			}
 			changedAtOnce(rest + " proposals of band " + band + " approved after the audit.");

@@ -129,7 +129,7 @@ public final class Tables {
 				e.levelScatterDb(), e.readingsScore(), e.effect().errorChangeMetres(), e.effect().affected(), e.effect().queries(),
 				e.effect().comparisonsAdded(), e.warnings().stream().map(Warning::name).collect(Collectors.joining(" ")),
 				e.outlook().nearest().errorChangeMetres(), e.outlook().pool().errorChangeMetres(),
-				e.advice().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+				e.advice().word());
 	}
 
 	private static String yes(boolean is) {

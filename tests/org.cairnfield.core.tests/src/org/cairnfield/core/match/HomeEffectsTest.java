@@ -54,7 +54,7 @@ class HomeEffectsTest {
 	}
 
 	private static List<Effect> effects(Search search, List<Home> homes) {
-		return HomeEffects.of(SIGNALS, CLUSTERS, search, homes, FOLD, IntStream.range(0, MAP.size()).toArray(), 1, Workers.inline());
+		return HomeEffects.of(SIGNALS, CLUSTERS, search, homes, FOLD, IntStream.range(0, MAP.size()).toArray(), 1, Workers.inline()).all();
 	}
 
 	/** Error of each question against the labelled samples of other folds, and one more sample; by plain matching. */
@@ -120,7 +120,7 @@ class HomeEffectsTest {
 	@Test
 	void knowsNothingWhereNothingIsSplit() {
 		Clustering none = new Clustering(IntStream.generate(() -> -1).limit(MAP.size()).toArray(), null);
-		Effect effect = HomeEffects.of(SIGNALS, none, Search.USUAL, List.of(new Home(0, HomeEffects.POOL)), FOLD, new int[] { 1, 2 }, 1, Workers.inline()).get(0);
+		Effect effect = HomeEffects.of(SIGNALS, none, Search.USUAL, List.of(new Home(0, HomeEffects.POOL)), FOLD, new int[] { 1, 2 }, 1, Workers.inline()).all().get(0);
 		assertEquals(0, effect.asked());
 		assertTrue(Double.isNaN(effect.changeMetres()));
 	}
@@ -141,7 +141,7 @@ class HomeEffectsTest {
 		Search search = new Search(false, 0, Search.MOST, false, Voting.NEAREST);
 		List<Effect> once = effects(search, homes);
 		List<Effect> again = HomeEffects.of(Signals.of(doubled), new Clustering(label, null), search, twice, fold,
-				IntStream.range(0, doubled.size()).toArray(), 1, Workers.inline());
+				IntStream.range(0, doubled.size()).toArray(), 1, Workers.inline()).all();
 		for (int h = 0; h < homes.size(); h++) {
 			assertEquals(once.get(h).changeMetres(), again.get(h).changeMetres(), 1e-9);
 			assertEquals(once.get(h).halfWidthMetres(), again.get(h).halfWidthMetres(), 1e-9);

@@ -58,7 +58,7 @@ final class ReviewBenchmark {
 			SplitOnMap proposed = SplitOnMap.of(archive, split);
 			EvidenceTable table = timed("evidence of all", () -> EvidenceTable.of(proposed, workers));
 			timed("copy of the archive", () -> ArchiveCopy.of(archive));
-			List<Evidence> queue = timed("queue in order", () -> QueueOrder.DISAGREEMENT_FIRST.sorted(table.all()));
+			List<Evidence> queue = timed("queue in order", () -> QueueOrder.MARKED_FIRST.sorted(table.all()));
 			System.out.printf(Locale.ROOT, "%d samples, %d noise, %d clusters%n", proposed.size(), queue.size(), fresh.clusters());
 			review(archive, split, table, queue);
 		}

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import org.cairnfield.curation.split.SmallArchives;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Decision;
@@ -244,10 +245,10 @@ class ReviewTest {
 	@Test
 	void countsNoPairWhereTheFirstVerdictCameWithItsBand() {
 		f.policy = new ReviewPolicy(org.cairnfield.curation.propose.Bands.parse("all -1"), java.util.Set.of("all"), 0.10, 0.95);
-		AuditPlan audit = f.by("M.Q.").audit("all");
+		AuditPlan audit = f.by("M.Q.").audit("all", Set.of());
 		audit.drawn().forEach(key -> f.run(f.by("M.Q.").inAudit(audit).approve(key, "fits", null)));
-		SampleKey unseen = f.by("M.Q.").audit("all").rest().get(0);
-		f.run(f.by("M.Q.").approveBand("all"));
+		SampleKey unseen = f.by("M.Q.").audit("all", Set.of()).rest().get(0);
+		f.run(f.by("M.Q.").approveBand("all", Set.of()));
 		f.run(f.by("J.T.").second(unseen, Decision.APPROVE, "fits", null));
 		assertEquals(0, f.standings().agreement().kappa().items());
 		f.run(f.by("J.T.").second(audit.drawn().get(0), Decision.APPROVE, "fits", null));

@@ -156,19 +156,30 @@ class SplitProposalsTest {
 	}
 
 	@Test
-	void putsDisagreementFirstAndNeverTheStrength() {
-		List<Evidence> sorted = QueueOrder.DISAGREEMENT_FIRST.sorted(EvidenceTable
+	void putsMarksFirstAndNeverTheStrength() {
+		List<Evidence> sorted = QueueOrder.MARKED_FIRST.sorted(EvidenceTable
 				.of(SplitOnMap.of(archive, split), workers).all());
-		int agreeing = 0;
+		int unmarked = 0;
 		for (Evidence e : sorted) {
-			agreeing += e.agrees() ? 1 : 0;
-			assertTrue(e.agrees() || agreeing == 0, "a disagreement after an agreement");
+			unmarked += e.marks().isEmpty() ? 1 : 0;
+			assertTrue(e.marks().isEmpty() || unmarked == 0, "a mark after a sample without one");
 		}
-		assertTrue(agreeing > 0 && agreeing < sorted.size());
+		assertTrue(unmarked > 0 && unmarked < sorted.size());
 		assertFalse(sorted.equals(QueueOrder.STRENGTH.sorted(sorted)));
 		List<Evidence> reversed = new ArrayList<>(sorted);
 		java.util.Collections.reverse(reversed);
-		assertEquals(sorted, QueueOrder.DISAGREEMENT_FIRST.sorted(reversed));
+		assertEquals(sorted, QueueOrder.MARKED_FIRST.sorted(reversed));
+	}
+
+	@Test
+	void countsHowOftenAdviceIsRightAtPlacesThatHadNoPartInIt() {
+		EvidenceTable table = EvidenceTable.of(SplitOnMap.of(archive, split), workers);
+		AdviceRates.Rate rate = table.rates().of(Advice.APPROVE);
+		assertTrue(rate.judged() >= 20 && rate.right() > 0.6 * rate.judged() && rate.right() < rate.judged(), rate::toString);
+		assertEquals(String.format(java.util.Locale.ROOT, "Such advice was right in %.0f %% of %,d cases here, at places that had no part in it.",
+				100.0 * rate.right() / rate.judged(), rate.judged()), rate.text());
+		assertEquals(new AdviceRates.Rate(0, 0), table.rates().of(Advice.NONE));
+		assertEquals("Too few cases to say how often such advice is right here (3).", new AdviceRates.Rate(3, 2).text());
 	}
 
 	@Test

@@ -1,6 +1,7 @@
 package org.cairnfield.ui.tests.story;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -9,10 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.decide.Home;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.SetReviewPolicyCommand;
 import org.cairnfield.curation.maps.ArchiveCopy;
@@ -28,6 +31,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Verdict;
+import org.cairnfield.model.values.Proposal;
 import org.cairnfield.model.values.Scope;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -135,6 +139,15 @@ final class ReviewStage {
 	void focusQueue() {
 		Hand.click(queue, 0);
 		Ui.waitUntil("the first line is in hand", () -> queue.getSelectionIndex() == 0);
+	}
+
+	/** Gives the queue the focus, by a click on the first line that is as wanted. */
+	void focusQueue(String what, Predicate<Proposal> wanted) {
+		int line = Ui.ask(() -> IntStream.range(0, queue.getItemCount()).filter(row -> split.getProposals().all().stream()
+				.anyMatch(p -> p.sample().sample().equals(queue.getItem(row).getText(0)) && wanted.test(p))).findFirst().orElse(-1));
+		assertTrue(line >= 0, "no sample in the queue " + what);
+		Hand.click(queue, line);
+		Ui.waitUntil("a sample " + what + " is in hand", () -> queue.getSelectionIndex() == line);
 	}
 
 	/** The whole ledger. */

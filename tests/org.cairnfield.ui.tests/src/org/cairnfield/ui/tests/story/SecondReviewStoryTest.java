@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.propose.Bands;
@@ -59,11 +61,15 @@ class SecondReviewStoryTest {
 	void approvesABandOnlyAfterItsAudit() throws Exception {
 		ReviewStage.person(FIRST);
 		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "audit"), 188);
-		int lot = (int) Ui.ask(() -> review.split.getProposals().all().stream()
+		int close = (int) Ui.ask(() -> review.split.getProposals().all().stream()
 				.filter(p -> Bands.USUAL.of(p.strengthR()).get().name().equals("close")).count()).longValue();
+		ReviewStage.waitForText("review.audit.plan", "proposals with a mark");
+		Matcher marked = Pattern.compile("(\\d+) proposals with a mark are left to look at one by one").matcher(ReviewStage.text("review.audit.plan"));
+		assertTrue(marked.find(), ReviewStage.text("review.audit.plan"));
+		int lot = close - Integer.parseInt(marked.group(1));
 		int size = auditSize(lot);
 		assertTrue(size > 0 && size < lot, size + " of " + lot);
-		ReviewStage.waitForText("review.audit.plan", "look at " + size + " drawn of its " + lot + " proposals");
+		ReviewStage.waitForText("review.audit.plan", "look at " + size + " drawn of its " + lot + " proposals without a mark");
 		Button approve = Widgets.byId(Button.class, "review.audit.approve");
 		assertFalse(Ui.ask(approve::isEnabled), "nobody has looked yet");
 		Hand.click(Widgets.byId(Button.class, "review.audit.look"));

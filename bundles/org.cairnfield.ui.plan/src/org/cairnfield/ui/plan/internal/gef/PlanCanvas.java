@@ -290,10 +290,13 @@ public final class PlanCanvas implements PlanGeometry {
 		watchers.forEach(Runnable::run);
 	}
 
-	/** The sample near a pixel, or -1. */
+	/** The sample near a pixel, or -1; of several at one place the selected one, so that it can be dragged. */
 	public int sampleAt(int column, int row) {
 		Camera camera = camera();
-		return scene.grid().nearest(camera.xMetres(column), camera.yMetres(row), REACH / camera.pixelsPerMetre());
+		int nearest = scene.grid().nearest(camera.xMetres(column), camera.yMetres(row), REACH / camera.pixelsPerMetre());
+		return nearest < 0 ? -1
+				: scene.selected().stream().filter(s -> scene.xMetres()[s] == scene.xMetres()[nearest] && scene.yMetres()[s] == scene.yMetres()[nearest])
+						.findFirst().orElse(nearest);
 	}
 
 	/** The place of an access point at a pixel. */

@@ -8,6 +8,7 @@ import java.util.Objects;
 
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.propose.EvidenceTable;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
@@ -71,8 +72,8 @@ final class EvidencePane implements DeskListener {
 			text.setText(desk.review().evidence().isWaiting() ? "Computing the evidence …" : "Take up a sample of the queue: what speaks for and against it appears here.");
 			return;
 		}
-		write(EvidenceText.of(evidence, place(evidence), standing, desk.review().evidence().table().basis(),
-				ZoneId.systemDefault()));
+		EvidenceTable table = desk.review().evidence().table();
+		write(EvidenceText.of(evidence, place(evidence), standing, table.basis(), table.rates().of(evidence.advice()), ZoneId.systemDefault()));
 	}
 
 	private String place(Evidence evidence) {

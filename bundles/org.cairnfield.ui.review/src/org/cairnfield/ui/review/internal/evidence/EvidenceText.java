@@ -10,6 +10,7 @@ import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Advice;
+import org.cairnfield.curation.propose.AdviceRates;
 import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
@@ -38,12 +39,16 @@ final class EvidenceText {
 	 * @param place    where the sample is said to be, for a person
 	 * @param standing may be null
 	 * @param basis    what the effects are computed from
+	 * @param rate     how often such advice is right
 	 */
-	static List<Line> of(Evidence e, String place, Standing standing, String basis, ZoneId zone) {
+	static List<Line> of(Evidence e, String place, Standing standing, String basis, AdviceRates.Rate rate, ZoneId zone) {
 		EvidenceText text = new EvidenceText();
 		text.add(Style.TITLE, e.sample().sample() + "  " + place);
 		text.add(Style.PLAIN, "of survey " + e.sample().survey());
 		text.add(Style.QUESTION, "Advice: " + e.advice().text(e));
+		if (e.advice() != Advice.NONE) {
+			text.plain("%s", rate.text());
+		}
 		text.effect(e, basis);
 		text.belongs(e);
 		text.place(e);
@@ -113,7 +118,7 @@ final class EvidenceText {
 		}
 		home("pool", e.outlook().pool());
 		if (!basis.isBlank()) {
-			plain("Computed from %s.", basis.endsWith(".") ? basis.substring(0, basis.length() - 1) : basis);
+			plain("Computed %s.", basis);
 		}
 	}
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import org.cairnfield.core.stats.Wilson;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.AuditPlan;
 import org.cairnfield.curation.decide.Standings;
@@ -42,7 +43,7 @@ final class AuditPane {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(page);
 		band = Marked.choice(page, "Ban&d", "review.audit.band", this::chosen);
 		GridDataFactory.fillDefaults().grab(true, false).hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(band);
-		look = Marked.button(page, "&Look at the drawn", "review.audit.look", this::look);
+		look = Marked.button(page, "&Look at the sample drawn", "review.audit.look", this::look);
 		approve = Marked.button(page, "Approve the res&t", "review.audit.approve", () -> desk.review().approveRest(name()));
 		plan = Marked.line(page, "review.audit.plan", 4);
 		agreement = Marked.line(page, "review.agreement", 4);
@@ -92,7 +93,7 @@ final class AuditPane {
 		boolean editable = desk.session().readOnlyReason().isEmpty();
 		boolean any = audit.filter(a -> !a.lot().isEmpty()).isPresent();
 		look.setText(review.audit().looking().isPresent() ? "Back to the &whole queue"
-				: audit.filter(AuditPlan::isFailed).isPresent() ? "Draw another samp&le" : "&Look at the drawn");
+				: audit.filter(AuditPlan::isFailed).isPresent() ? "Draw another samp&le" : "&Look at the sample drawn");
 		look.setEnabled(any || review.audit().looking().isPresent());
 		approve.setEnabled(editable && audit.filter(AuditPlan::isPassed).filter(a -> !a.rest().isEmpty()).isPresent());
 		Marked.say(plan, audit.map(this::describe).orElse(""));
@@ -102,11 +103,12 @@ final class AuditPane {
 
 	private String describe(AuditPlan audit) {
 		if (audit.lot().isEmpty()) {
-			return "Nothing is left to decide in this band.";
+			return audit.marked() == 0 ? "Nothing is left to decide in this band." : "In this band only " + marked(audit) + " left to decide.";
 		}
-		String drawn = String.format(Locale.ROOT, "To approve this band at once, look at %d drawn of its %d proposals first; none may be wrong. "
-				+ "A band with more than %.3g %% wrong passes with a probability of %.0f %% at most.", audit.plan().size(),
-				audit.lot().size(), 100 * audit.limitShare(), 100 * (1 - desk.review().reviewer().policy().confidence()));
+		String drawn = String.format(Locale.ROOT, "To approve this band at once, look at %d drawn of its %d proposals without a mark first; none may be wrong. "
+				+ "A band with more than %.3g %% wrong passes with a probability of %.0f %% at most.%s", audit.plan().size(),
+				audit.lot().size(), 100 * audit.limitShare(), 100 * (1 - desk.review().reviewer().policy().confidence()),
+				audit.marked() == 0 ? "" : " Beside them, " + marked(audit) + " left to look at one by one.");
 		String before = audit.failed().isEmpty() ? "" : " Failed before: " + String.join(", ", audit.failed()) + '.';
 		if (audit.examined() == 0) {
 			return drawn + before;
@@ -116,6 +118,10 @@ final class AuditPane {
 		String next = audit.isPassed() ? " ✔ The rest, " + audit.rest().size() + ", may be approved."
 				: audit.isFailed() ? " ✖ The audit has failed, whatever becomes of these: draw another sample, or review this band one by one." : "";
 		return drawn + state + next + before;
+	}
+
+	private static String marked(AuditPlan audit) {
+		return audit.marked() == 1 ? "1 proposal with a mark is" : audit.marked() + " proposals with a mark are";
 	}
 
 	/** Whoever is still to give second verdicts is not told how often the first reviewer agrees. */

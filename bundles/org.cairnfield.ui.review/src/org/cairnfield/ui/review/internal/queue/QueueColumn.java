@@ -4,9 +4,16 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
+import org.cairnfield.core.distance.Distance;
+import org.cairnfield.core.match.Nearest;
+import org.cairnfield.core.simulate.Floor;
+import org.cairnfield.core.simulate.Place;
+import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.QueueOrder;
 import org.cairnfield.curation.review.QueueRow;
 import org.cairnfield.curation.review.ReviewStandings;
+import org.cairnfield.model.values.Readings;
+import org.cairnfield.model.values.Sample;
 import org.eclipse.swt.SWT;
 
 /** What the queue says of a sample. */
@@ -14,12 +21,12 @@ enum QueueColumn {
 	SAMPLE("Sample", 126, SWT.LEFT, QueueOrder.SAMPLE, "Noise sample", QueueRow::sample),
 	STRENGTH("r", 40, SWT.RIGHT, QueueOrder.STRENGTH, "How well it correlates with its carrier: where it fits, not whether it is good", QueueRow::strength),
 	CLUSTER("To", 40, SWT.LEFT, QueueOrder.CLUSTER, "Cluster that is proposed", QueueRow::cluster),
-	NEAREST("Nearest", 64, SWT.LEFT, QueueOrder.DISAGREEMENT_FIRST,
+	NEAREST("Nearest", 64, SWT.LEFT, null,
 			"Cluster of the nearest labelled sample: = where it is the one proposed, ≠ where not", QueueRow::nearest),
 	FLOOR_DISTANCE("On floor", 72, SWT.RIGHT, QueueOrder.FLOOR_DISTANCE,
 			"Distance to the cluster's nearest sample on the same floor; none where the cluster is not on it", QueueRow::floorDistance),
 	STATE("State", 104, SWT.LEFT, null, "What was decided", null),
-	WARNINGS("Warnings", 190, SWT.LEFT, null, "What to look at before approving; the evidence says it with figures", QueueRow::warnings),
+	WARNINGS("Warnings", 190, SWT.LEFT, QueueOrder.MARKED_FIRST, "What to look at before approving; the evidence says it with figures", QueueRow::warnings),
 	MARGIN("Margin", 60, SWT.RIGHT, QueueOrder.MARGIN, "By how much r beats the next best cluster; ▲ where another fits almost as well", QueueRow::margin),
 	FLOOR("Floor", 44, SWT.RIGHT, null, "How many of those that hear the same are on the floor where it is said to be", QueueRow::floorVotes),
 	PLACE("Place", 60, SWT.RIGHT, QueueOrder.PLACE, "Doubt in its place: so many of all samples are less doubtful; ▲ where to look", QueueRow::place),
