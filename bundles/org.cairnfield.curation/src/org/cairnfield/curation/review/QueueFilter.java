@@ -2,9 +2,9 @@ package org.cairnfield.curation.review;
 
 import java.util.List;
 
-import org.cairnfield.curation.table.filter.FilterException;
-import org.cairnfield.curation.table.filter.RowFilter;
-import org.cairnfield.curation.table.filter.RowFilter.Column;
+import org.cairnfield.curation.filter.FilterException;
+import org.cairnfield.curation.filter.RowFilter;
+import org.cairnfield.curation.filter.RowFilter.Column;
 
 /** Which lines of the queue are shown, said in the language in which samples are filtered. Immutable. */
 public final class QueueFilter {

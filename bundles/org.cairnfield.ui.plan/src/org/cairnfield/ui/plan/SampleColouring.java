@@ -1,6 +1,6 @@
 package org.cairnfield.ui.plan;
 
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.swt.graphics.RGB;

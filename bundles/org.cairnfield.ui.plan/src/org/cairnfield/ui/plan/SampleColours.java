@@ -1,7 +1,8 @@
 package org.cairnfield.ui.plan;
 
 import java.util.List;
-import org.cairnfield.curation.table.SampleRows;
+
+import org.cairnfield.curation.samples.SampleRows;
 
 /**
  * The looks of a floor's samples.

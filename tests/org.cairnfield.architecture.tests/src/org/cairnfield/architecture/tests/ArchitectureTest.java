@@ -153,6 +153,9 @@ public class ArchitectureTest {
 				arguments(Rule.UI_COMPUTES_NOTHING, "uses org.cairnfield.core.cluster.Dbscan", new PlantedTree()
 						.with(CORE, "package org.cairnfield.core.cluster; public class Dbscan { }")
 						.with(REVIEW, "package org.cairnfield.ui.review; class Split { Object it = new org.cairnfield.core.cluster.Dbscan(); }")),
+				arguments(Rule.VIEW_MODELS_HAVE_NO_WIDGETS, "ui.internal.samples.model.Cells uses org.eclipse.swt.widgets.Table", new PlantedTree()
+						.withLibrary("package org.eclipse.swt.widgets; public class Table { }")
+						.with(UI, "package org.cairnfield.ui.internal.samples.model; class Cells { org.eclipse.swt.widgets.Table table; }")),
 				arguments(Rule.CHARTS_KNOW_ONLY_SERIES, "uses org.cairnfield.core.map.RadioMap", new PlantedTree()
 						.with(CORE, "package org.cairnfield.core.map; public class RadioMap { }")
 						.with(CHARTS, "package org.cairnfield.ui.charts; class Chart { org.cairnfield.core.map.RadioMap map; }")),

@@ -59,6 +59,10 @@ enum Rule {
 			use -> isInOne(use, ROOT + ".core.cluster", ROOT + ".core.correlate", ROOT + ".core.match",
 					ROOT + ".core.simulate", ROOT + ".core.distance"))),
 
+	/** What a view shows is worked out in its package <code>model</code>, which tests drive without a window. */
+	VIEW_MODELS_HAVE_NO_WIDGETS(tree -> uses(tree, type -> isUi(type.packageName()) && (type.packageName() + '.').contains(".model."),
+			use -> isInOne(use, "org.eclipse.swt", "org.eclipse.jface", "org.eclipse.ui", "org.eclipse.gef", "org.eclipse.draw2d"))),
+
 	/** Charts draw series of numbers and know nothing else. */
 	CHARTS_KNOW_ONLY_SERIES(tree -> uses(tree, type -> isIn(type.packageName(), ROOT + ".ui.charts"),
 			use -> isCore(use) && !isIn(use, ROOT + ".core.series"))),

@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.function.Function;
 
 import org.cairnfield.core.radio.WifiBand;
-import org.cairnfield.curation.hearing.Hearing;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.model.AccessPoint;
@@ -18,6 +17,7 @@ import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.charts.Bins;
 import org.cairnfield.ui.charts.Histogram;
 import org.cairnfield.ui.charts.scale.Axis;
+import org.cairnfield.ui.internal.fingerprint.model.Hearing;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;

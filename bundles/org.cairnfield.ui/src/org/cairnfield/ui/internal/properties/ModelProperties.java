@@ -1,9 +1,9 @@
 package org.cairnfield.ui.internal.properties;
 
-import org.cairnfield.curation.properties.FindingProperties;
-import org.cairnfield.curation.properties.ObjectProperties;
-import org.cairnfield.curation.properties.SampleProperties;
 import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.ui.internal.properties.model.FindingProperties;
+import org.cairnfield.ui.internal.properties.model.ObjectProperties;
+import org.cairnfield.ui.internal.properties.model.SampleProperties;
 import org.cairnfield.ui.scope.SelectedSamples;
 import org.eclipse.core.runtime.IAdapterFactory;
 import org.eclipse.emf.ecore.EObject;

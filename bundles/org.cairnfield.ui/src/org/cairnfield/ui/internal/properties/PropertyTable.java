@@ -3,7 +3,7 @@ package org.cairnfield.ui.internal.properties;
 import java.util.List;
 import java.util.function.Supplier;
 
-import org.cairnfield.curation.properties.Property;
+import org.cairnfield.ui.internal.properties.model.Property;
 import org.eclipse.ui.views.properties.IPropertyDescriptor;
 import org.eclipse.ui.views.properties.IPropertySource;
 import org.eclipse.ui.views.properties.PropertyDescriptor;

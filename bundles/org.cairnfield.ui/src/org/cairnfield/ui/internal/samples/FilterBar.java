@@ -3,8 +3,8 @@ package org.cairnfield.ui.internal.samples;
 import java.util.List;
 import java.util.function.Consumer;
 
-import org.cairnfield.curation.table.filter.FilterException;
-import org.cairnfield.curation.table.filter.SampleFilter;
+import org.cairnfield.curation.filter.FilterException;
+import org.cairnfield.curation.filter.SampleFilter;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;

@@ -3,10 +3,10 @@ package org.cairnfield.ui.internal.samples;
 import java.util.Objects;
 import java.util.stream.Stream;
 
-import org.cairnfield.curation.table.Placing;
-import org.cairnfield.curation.table.SampleColumn;
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.ui.internal.samples.model.Placing;
+import org.cairnfield.ui.internal.samples.model.SampleColumn;
 import org.cairnfield.ui.session.ArchiveSession;
 
 /** Lets a person edit the place of a sample in its row, and holds off what would disturb meanwhile. */

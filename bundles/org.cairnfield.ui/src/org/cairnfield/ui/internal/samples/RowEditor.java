@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 
-import org.cairnfield.curation.table.SampleColumn;
+import org.cairnfield.ui.internal.samples.model.SampleColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;

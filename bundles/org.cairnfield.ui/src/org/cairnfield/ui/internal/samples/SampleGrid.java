@@ -4,9 +4,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
 
-import org.cairnfield.curation.table.Arrangement;
-import org.cairnfield.curation.table.Picks;
-import org.cairnfield.curation.table.SampleColumn;
+import org.cairnfield.ui.internal.samples.model.Arrangement;
+import org.cairnfield.ui.internal.samples.model.CellText;
+import org.cairnfield.ui.internal.samples.model.Picks;
+import org.cairnfield.ui.internal.samples.model.SampleColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
@@ -125,7 +126,7 @@ final class SampleGrid implements RowWindow.Rows, RowWindow.Gestures {
 		SampleColumn[] columns = SampleColumn.values();
 		String[] texts = new String[columns.length];
 		for (int c = 0; c < texts.length; c++) {
-			texts[c] = arrangement.content().text(columns[c], index);
+			texts[c] = CellText.of(arrangement.content(), columns[c], index);
 		}
 		item.setText(texts);
 		boolean kept = arrangement.content().table(index).isKept(arrangement.content().rows().row(index));

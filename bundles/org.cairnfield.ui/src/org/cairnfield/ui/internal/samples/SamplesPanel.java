@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.Set;
 
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.table.Arrangement;
-import org.cairnfield.curation.table.SampleColumn;
-import org.cairnfield.curation.table.SampleRows;
-import org.cairnfield.curation.table.filter.SampleFilter;
+import org.cairnfield.curation.filter.SampleFilter;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.ui.internal.samples.model.Arrangement;
+import org.cairnfield.ui.internal.samples.model.SampleColumn;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;

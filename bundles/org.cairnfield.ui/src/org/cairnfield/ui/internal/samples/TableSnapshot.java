@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.table.ClusterMarks;
-import org.cairnfield.curation.table.FindingMarks;
-import org.cairnfield.curation.table.SampleContent;
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.ClusterMarks;
+import org.cairnfield.curation.samples.FindingMarks;
+import org.cairnfield.curation.samples.SampleContent;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.ModelText;

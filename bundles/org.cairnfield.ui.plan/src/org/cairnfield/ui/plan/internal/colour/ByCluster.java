@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Proposal;

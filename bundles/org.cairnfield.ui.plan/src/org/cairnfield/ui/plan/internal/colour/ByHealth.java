@@ -5,7 +5,7 @@ import java.util.List;
 
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Severity;
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.colour.Marker;
 import org.cairnfield.ui.plan.PlanLegend;

@@ -2,7 +2,7 @@ package org.cairnfield.ui.plan.internal.colour;
 
 import java.util.List;
 
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.plan.PlanLegend;

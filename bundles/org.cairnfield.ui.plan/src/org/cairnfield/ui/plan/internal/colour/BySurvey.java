@@ -1,6 +1,6 @@
 package org.cairnfield.ui.plan.internal.colour;
 
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;

@@ -1,6 +1,6 @@
 package org.cairnfield.ui.plan.internal.gef;
 
-import org.cairnfield.curation.places.EstimatedPlace;
+import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
 
 /** A click on the place of an access point chooses it. */
 final class ChooseGesture extends Gesture {

@@ -1,6 +1,6 @@
 package org.cairnfield.ui.plan.internal.gef;
 
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.ui.plan.internal.geometry.Lasso;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.Shape;

@@ -5,11 +5,11 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
-import org.cairnfield.curation.places.EstimatedPlace;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.plan.PlanGeometry;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.Camera;
+import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.session.ArchiveSession;

@@ -1,7 +1,7 @@
 package org.cairnfield.ui.plan.internal.gef;
 
-import org.cairnfield.curation.places.EstimatedPlace;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
 import org.eclipse.swt.SWT;

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.cairnfield.curation.plan.ControlPoint;
-import org.cairnfield.curation.plan.PlacementFit;
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.cairnfield.ui.plan.internal.model.ControlPoint;
+import org.cairnfield.ui.plan.internal.model.PlacementFit;
 
 /** The control points that a person sets, and what follows from them. Knows no widgets. */
 final class ControlPoints {

@@ -2,7 +2,7 @@ package org.cairnfield.ui.plan.internal.image;
 
 import java.util.function.BiConsumer;
 
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
 import org.eclipse.swt.SWT;

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Placement;

@@ -6,8 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
-import org.cairnfield.curation.places.EstimatedPlace;
-import org.cairnfield.curation.table.SampleRows;
+import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
@@ -18,10 +17,11 @@ import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.PointGrid;
+import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.raster.Ink;
-import org.cairnfield.ui.plan.internal.raster.SampleMark;
 import org.cairnfield.ui.plan.internal.raster.PlanPicture;
+import org.cairnfield.ui.plan.internal.raster.SampleMark;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.swt.graphics.RGB;
 

@@ -5,14 +5,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 
-import org.cairnfield.curation.places.AccessPointPlaces;
-import org.cairnfield.curation.places.EstimatedPlace;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.image.PictureFile;
+import org.cairnfield.ui.plan.internal.model.AccessPointPlaces;
+import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
 import org.cairnfield.ui.plan.internal.raster.PlanPicture;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;

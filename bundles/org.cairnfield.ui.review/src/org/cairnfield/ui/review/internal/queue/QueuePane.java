@@ -2,11 +2,11 @@ package org.cairnfield.ui.review.internal.queue;
 
 import java.util.Arrays;
 
+import org.cairnfield.curation.filter.FilterException;
 import org.cairnfield.curation.propose.QueueOrder;
 import org.cairnfield.curation.review.QueueFilter;
 import org.cairnfield.curation.review.QueueGrouping;
 import org.cairnfield.curation.review.QueueShown;
-import org.cairnfield.curation.table.filter.FilterException;
 import org.cairnfield.model.Split;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;

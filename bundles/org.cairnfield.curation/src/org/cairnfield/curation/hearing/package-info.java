@@ -1,2 +1,0 @@
-/** Where and how strongly access points are heard. */
-package org.cairnfield.curation.hearing;

@@ -1,2 +1,0 @@
-/** Where access points seem to be. */
-package org.cairnfield.curation.places;

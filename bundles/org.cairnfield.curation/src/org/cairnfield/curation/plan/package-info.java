@@ -1,2 +1,0 @@
-/** How plan images lie on their floors. */
-package org.cairnfield.curation.plan;

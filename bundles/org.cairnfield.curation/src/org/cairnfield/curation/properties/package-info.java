@@ -1,2 +1,0 @@
-/** What there is to know about an object of an archive, as lines of a table. */
-package org.cairnfield.curation.properties;
