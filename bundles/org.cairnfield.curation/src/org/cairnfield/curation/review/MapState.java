@@ -29,6 +29,7 @@ final class MapState {
 		state.same.add(split.getLabels());
 		state.same.add(split.getProposals());
 		state.equal.add(split.getId());
+		state.equal.add(String.valueOf(split.getSearch()));
 		for (Site site : archive.getSites()) {
 			state.equal.add(site.getName());
 			for (Floor floor : site.getFloors()) {

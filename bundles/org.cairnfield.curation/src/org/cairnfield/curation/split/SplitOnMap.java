@@ -44,7 +44,7 @@ public final class SplitOnMap {
 		labels = split.getLabels() == null ? Labels.NONE : split.getLabels();
 		proposals = split.getProposals() == null ? Proposals.NONE : split.getProposals();
 		threshold = split.getThreshold();
-		search = split.getSearch() == null ? Search.USUAL : split.getSearch();
+		search = searchOf(split);
 		seed = split.getSeed();
 		int[] label = new int[whole.map().size()];
 		Role[] role = new Role[label.length];
@@ -65,6 +65,11 @@ public final class SplitOnMap {
 		map = whole.map().view(Arrays.copyOf(chosen, n));
 		clustering = new Clustering(Arrays.copyOf(label, n), Arrays.copyOf(role, n));
 		signals = Signals.of(map, Representation.named(split.getRepresentation()), Distance.named(split.getDistance()));
+	}
+
+	/** How a split is searched; the usual search where nobody has chosen. */
+	static Search searchOf(Split split) {
+		return split.getSearch() == null ? Search.USUAL : split.getSearch();
 	}
 
 	/**

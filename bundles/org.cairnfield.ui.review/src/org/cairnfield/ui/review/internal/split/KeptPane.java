@@ -59,6 +59,7 @@ final class KeptPane implements DeskListener {
 	private final Button propose;
 	private final Button release;
 	private final Button remove;
+	private final Button search;
 	private final Button carry;
 	private final OfferBar offer;
 	private final Label says;
@@ -95,7 +96,9 @@ final class KeptPane implements DeskListener {
 		carry.setToolTipText("Takes over verdicts of another split where sample and evidence are the same");
 		release = Marked.button(bar, "Take for the next &release", "split.release", this::release);
 		release.setToolTipText("Gates, measures, exports and the next release then take this split");
-		remove = Marked.button(bar, "&Remove the split", "split.remove", this::remove);
+		search = Marked.button(bar, "Set the &search …", "split.search", () -> SearchDialog.open(page.getShell(), desk));
+		search.setToolTipText("How devices search the split, part by part; Undo brings the search back that it had");
+		remove = Marked.button(bar, "Re&move the split", "split.remove", this::remove);
 		remove.setToolTipText("Its ledger of verdicts stays; Undo brings the split back");
 		says = Marked.line(left, "split.kept.message", 1);
 		offer = new OfferBar(left, desk, "split.offer", 1);
@@ -255,6 +258,7 @@ final class KeptPane implements DeskListener {
 		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? "Make &proposals" : "Make &proposals anew");
 		release.setEnabled(may && takeForRelease().canExecute());
 		remove.setEnabled(may);
+		search.setEnabled(may);
 		carry.setEnabled(may && desk.exchange().canCarry());
 		offer.show();
 		if (proposing.isBusy()) {
