@@ -158,7 +158,7 @@ public final class OpenArchive implements AutoCloseable {
 		all.addAll(looked.damages());
 		all.addAll(read.damages());
 		all.addAll(LastCommit.damages(root));
-		damages = all.stream().distinct().toList();
+		damages = HalfMerged.explain(root, looked, all.stream().distinct().toList());
 		loaded = read;
 		view = looked;
 	}
@@ -304,10 +304,12 @@ public final class OpenArchive implements AutoCloseable {
 	 * first; where the archive is damaged, its files are kept in {@code .cairnfield/damaged}.
 	 *
 	 * @return empty if the archive is like that already
+	 * @throws DamagedException where somebody has begun a merge or the like with plain Git and has not finished it
 	 * @throws ArchiveException where the model has changes that were not saved
 	 */
 	public Optional<SavePoint> restore(SavePoint point, Person person, String note) throws IOException {
 		requireLock();
+		HalfMerged.requireWhole(root);
 		requireUnmodified();
 		interruptedNotice = unrecorded.finish(view, damages);
 		if (damages.isEmpty()) {

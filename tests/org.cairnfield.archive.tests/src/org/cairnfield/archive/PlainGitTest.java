@@ -17,6 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SampleChange;
@@ -262,34 +263,24 @@ class PlainGitTest {
 	}
 
 	@Test
-	void makesNoSavePointInTheMiddleOfAMerge() throws IOException {
+	void makesNoSavePointWhereSomebodyBeganAMergeMeanwhile() throws IOException {
 		git("branch", "-q", "other");
 		change("survey-0", 0, "one");
 		git("checkout", "-q", "other");
-		change("survey-0", 0, "other");
+		change("survey-1", 0, "other");
 		git("checkout", "-q", "main");
-		assertTrue(run(root, false, "merge", "--no-edit", "other").contains("CONFLICT"));
 		try (OpenArchive open = store.open(root, Mode.EDIT)) {
-			assertEquals(SAMPLES, open.damages().get(0).file(), "the marks of the conflict are no samples");
-			ArchiveException refused = assertThrows(ArchiveException.class, () -> {
-				try (History history = open.history()) {
-					open.restore(history.last(), PERSON, null);
-				}
-			});
-			assertTrue(refused.getMessage().contains("Git is in the middle of something"), refused::getMessage);
-		}
-		git("checkout", "-q", "--theirs", SAMPLES);
-		git("add", SAMPLES);
-		try (OpenArchive open = store.open(root, Mode.EDIT)) {
-			assertEquals(List.of(), open.damages());
-			setAside(open, "survey-1", 0, "x");
-			assertThrows(ArchiveException.class, () -> open.savePoint(PERSON, null));
+			git("merge", "-q", "--no-commit", "other");
+			open.reload();
+			assertThrows(DamagedException.class, open::save);
+			git("merge", "--abort");
+			open.reload();
+			setAside(open, "survey-2", 0, "x");
+			git("merge", "-q", "--no-commit", "-s", "ours", "other");
+			ArchiveException refused = assertThrows(ArchiveException.class, () -> open.savePoint(PERSON, null));
+			assertTrue(refused.getMessage().contains("a merge with plain Git was begun here"), refused::getMessage);
 			assertFalse(open.isModified(), "the files are saved all the same");
-		}
-		git("commit", "-q", "-a", "--no-edit");
-		try (OpenArchive open = store.open(root, Mode.EDIT)) {
-			assertEquals("other", SampleArchives.survey(open.archive(), "survey-0").table().reason(0));
-			setAside(open, "survey-1", 1, "x");
+			git("merge", "--abort");
 			assertTrue(open.savePoint(PERSON, null).isPresent());
 		}
 	}

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -16,6 +17,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.GitEnclosure;
+import org.cairnfield.archive.internal.disk.GitUnderway;
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
@@ -231,8 +233,12 @@ public final class GitFolder implements AutoCloseable {
 
 	/** Why no commit can be made now; null if one can. */
 	public Obstacle obstacle() throws IOException {
+		Optional<GitUnderway> underway = GitUnderway.in(root);
+		if (underway.isPresent()) {
+			return new Obstacle(underway.get().reason(), underway.get().remedy());
+		}
 		RepositoryState state = state();
-		if (!state.canCommit() || state == RepositoryState.MERGING || state == RepositoryState.MERGING_RESOLVED) {
+		if (!state.canCommit()) {
 			return new Obstacle("Git is in the middle of something here: " + state.getDescription(), "finish that with Git");
 		}
 		for (Path lock : GitLocks.in(root, repository)) {
