@@ -3,7 +3,6 @@ package org.cairnfield.archive;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -154,11 +153,9 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	private void accept(FolderView looked, Loaded read) throws IOException {
-		List<Damage> all = new ArrayList<>(obstacles);
-		all.addAll(looked.damages());
-		all.addAll(read.damages());
-		all.addAll(LastCommit.damages(root));
-		damages = HalfMerged.explain(root, looked, all.stream().distinct().toList());
+		List<Damage> all = Stream.of(obstacles, looked.damages(), read.damages(), LastCommit.damages(root), MergeLook.damages(root, lock != null))
+				.flatMap(List::stream).distinct().toList();
+		damages = HalfMerged.explain(root, looked, all);
 		loaded = read;
 		view = looked;
 	}
@@ -300,7 +297,8 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	/**
-	 * Makes the archive what it was at a save point, by a new save point. What was saved since the last one gets a save point
+	 * Makes the archive what it was at a save point, by a new save point. Ledgers keep all their lines; verdicts given since
+	 * are taken back by further ones. What was saved since the last save point gets one of its own
 	 * first; where the archive is damaged, its files are kept in {@code .cairnfield/damaged}.
 	 *
 	 * @return empty if the archive is like that already
@@ -318,15 +316,20 @@ public final class OpenArchive implements AutoCloseable {
 		Recording recording = new Recording(root, store, "Restore " + point.shortId() + ": " + point.summary(), person,
 				unrecorded.words(note));
 		recording.begin(view.stamp());
-		return recording.after(() -> {
-			new Restoring(root, store).restore(point, !damages.isEmpty());
+		Optional<SavePoint> made = recording.after(() -> {
+			new Restoring(root, store).restore(point, !damages.isEmpty(), person);
 			obstacles = List.of();
 			reload();
 		});
+		if (!damages.isEmpty()) {
+			reload(); // what the history lacked, it may have now
+		}
+		return made;
 	}
 
 	/**
-	 * Takes back what one save point changed, by a new save point. What was changed since stays.
+	 * Takes back what one save point changed, by a new save point. What was changed since stays; verdicts are taken back by
+	 * further lines of the ledger, those that a merge has brought together not at all.
 	 *
 	 * @throws ArchiveException where something was changed again since, and where the model has changes that were not saved
 	 */
@@ -339,7 +342,7 @@ public final class OpenArchive implements AutoCloseable {
 				unrecorded.words(note));
 		recording.begin(view.stamp());
 		return recording.after(() -> {
-			new Restoring(root, store).undo(point);
+			new Restoring(root, store).undo(point, person);
 			reload();
 		}).orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
 	}
@@ -358,6 +361,9 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	private void recordFirst(SavePoint point, Person person) throws IOException {
+		if (new Restoring(root, store).putBackLedgers()) {
+			reload();
+		}
 		unrecorded.recordOfAnother(person);
 		unrecorded.record("As saved before " + point.shortId() + " is restored or undone", person, null);
 	}

@@ -130,14 +130,17 @@ final class Recording {
 			if (obstacle != null) {
 				throw new ArchiveException(NOT_RECORDED + ": " + obstacle.what(), obstacle.remedy() + ", then make the save point again");
 			}
-			ArchiveDiff diff = history.compareWithSaved(history.last());
-			if (opening.isEmpty()) {
-				requireLedgersToGrow(diff);
-			}
+			SavePoint before = history.last();
+			ArchiveDiff diff = history.compareWithSaved(before);
+			requireLedgersToGrow(diff);
 			FolderView view = new FolderView(root, ArchiveLayout::isPart);
 			Commit commit = git.commit(view.files(), ArchiveLayout::isPart, History.message(opening, diff, person, words), person.name(),
 					person.email(), time);
-			return commit == null ? Optional.empty() : Optional.of(history.find(commit.id()));
+			if (commit == null) {
+				return Optional.empty();
+			}
+			MergeLook.recorded(root, before == null ? null : before.id(), commit.id());
+			return Optional.of(history.find(commit.id()));
 		}
 	}
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -136,6 +137,20 @@ public final class HistoryCheck {
 		List<LedgerLoss> found = new ArrayList<>(ledgers.losses(saved, git.tags().stream().map(Tag::commit).toList()));
 		found.addAll(LedgerAudit.inFolder(saved, inFolder()));
 		return found;
+	}
+
+	/**
+	 * What merges have dropped on the way to a save point, and it still has not.
+	 *
+	 * @param sound id of an earlier save point that is known to miss nothing, so that merges before it need no look; or null
+	 */
+	public List<MergeLoss> mergeLosses(SavePoint point, String sound) throws IOException {
+		List<Commit> history = audit.history(git.find(point.id()));
+		Set<String> known = new HashSet<>();
+		if (history.stream().anyMatch(commit -> commit.id().equals(sound))) {
+			audit.history(git.find(sound)).forEach(commit -> known.add(commit.id()));
+		}
+		return new MergeAudit(git, audit, history).losses(known);
 	}
 
 	private Map<String, List<String>> inFolder() throws IOException {

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -63,15 +64,25 @@ final class LedgerAudit {
 		return losses;
 	}
 
-	/** Lines of a file that are not as they were. */
-	private record Loss(String file, String what, List<String> lines) {
+	/** How a line can be other than it was. */
+	enum Way {
+		GONE, CHANGED, MOVED;
 
-		LedgerLoss told(String where, boolean putBack) {
-			return new LedgerLoss(where, file, what, lines.size(), lines.get(0), putBack);
+		String word() {
+			return name().toLowerCase(Locale.ROOT);
 		}
 	}
 
-	private List<Loss> lost(Commit before, Commit after) throws IOException {
+	/** Lines of a file that are not as they were. */
+	record Loss(String file, Way way, List<String> lines) {
+
+		LedgerLoss told(String where, boolean putBack) {
+			return new LedgerLoss(where, file, way.word(), lines.size(), lines.get(0), putBack);
+		}
+	}
+
+	/** What one commit has lost of what one that it came from had, and neither an undo nor another side explains. */
+	List<Loss> lost(Commit before, Commit after) throws IOException {
 		SortedMap<String, String> then = ledgers(before);
 		SortedMap<String, String> now = ledgers(after);
 		if (then.equals(now) || isRestored(after)) {
@@ -83,7 +94,7 @@ final class LedgerAudit {
 				for (Loss loss : compare(file.getKey(), lines(file.getValue()), lines(now.get(file.getKey())))) {
 					List<String> left = loss.lines().stream().filter(unexplained(before, after, file.getKey())).toList();
 					if (!left.isEmpty()) {
-						found.add(new Loss(loss.file(), loss.what(), left));
+						found.add(new Loss(loss.file(), loss.way(), left));
 					}
 				}
 			}
@@ -114,9 +125,9 @@ final class LedgerAudit {
 			}
 		}
 		List<Loss> found = new ArrayList<>();
-		Map.of("gone", gone, "changed", changed, "moved", moved).forEach((what, lines) -> {
+		Map.of(Way.GONE, gone, Way.CHANGED, changed, Way.MOVED, moved).forEach((way, lines) -> {
 			if (!lines.isEmpty()) {
-				found.add(new Loss(file, what, lines));
+				found.add(new Loss(file, way, lines));
 			}
 		});
 		return found;
@@ -174,7 +185,7 @@ final class LedgerAudit {
 		return ancestors(commit).stream().filter(id -> id.startsWith(matcher.group(1))).map(commits::get).findFirst().orElse(null);
 	}
 
-	private Set<String> ancestors(Commit commit) {
+	Set<String> ancestors(Commit commit) {
 		Set<String> found = new HashSet<>();
 		Deque<String> waiting = new ArrayDeque<>(commit.parents());
 		while (!waiting.isEmpty()) {
@@ -187,7 +198,7 @@ final class LedgerAudit {
 	}
 
 	private boolean isPutBack(Loss loss, Commit where, Map<String, List<String>> present, Collection<Commit> tagged) throws IOException {
-		if (loss.what().equals("moved") || !present.getOrDefault(loss.file(), List.of()).containsAll(loss.lines())) {
+		if (loss.way() == Way.MOVED || !present.getOrDefault(loss.file(), List.of()).containsAll(loss.lines())) {
 			return false;
 		}
 		for (Commit release : tagged) {

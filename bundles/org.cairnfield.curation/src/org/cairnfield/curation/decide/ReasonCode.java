@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.cairnfield.model.Decision;
+import org.cairnfield.model.check.TakeBack;
 
 /** Short words for reasons that people often give. A ledger may hold others. */
 public enum ReasonCode {
@@ -32,7 +33,7 @@ public enum ReasonCode {
 	/** Somebody who knows has to be asked. */
 	ASK("ask", "somebody who knows has to be asked", Decision.DEFER),
 	/** A verdict was taken back. */
-	TAKEN_BACK("taken-back", "an earlier verdict is taken back", Decision.DEFER);
+	TAKEN_BACK(TakeBack.REASON, "an earlier verdict is taken back", Decision.DEFER);
 
 	private final String code;
 	private final String title;

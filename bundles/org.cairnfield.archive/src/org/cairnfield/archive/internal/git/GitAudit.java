@@ -19,6 +19,7 @@ import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.revwalk.RevCommit;
 import org.eclipse.jgit.revwalk.RevSort;
 import org.eclipse.jgit.revwalk.RevWalk;
+import org.eclipse.jgit.revwalk.filter.RevFilter;
 import org.eclipse.jgit.treewalk.TreeWalk;
 
 /** Looks through a whole repository, believing as little of it as can be. */
@@ -83,6 +84,25 @@ public final class GitAudit {
 	/** All commits that HEAD, branches and tags reach, each after those that it came from. */
 	public List<Commit> commits() throws IOException {
 		return walk(refs.ids().values());
+	}
+
+	/** A commit and all that it came from, each after those that it came from. */
+	public List<Commit> history(Commit last) throws IOException {
+		return walk(List.of(ObjectId.fromString(last.id())));
+	}
+
+	/** The last commits that two came from; several where their lines have crossed. */
+	public List<Commit> bases(Commit one, Commit other) throws IOException {
+		List<Commit> bases = new ArrayList<>();
+		try (RevWalk walk = new RevWalk(repository)) {
+			walk.setRevFilter(RevFilter.MERGE_BASE);
+			walk.markStart(walk.parseCommit(ObjectId.fromString(one.id())));
+			walk.markStart(walk.parseCommit(ObjectId.fromString(other.id())));
+			for (RevCommit commit : walk) {
+				bases.add(GitFolder.commit(commit));
+			}
+		}
+		return bases;
 	}
 
 	/** Ids of the commits that HEAD and branches reach, those of other repositories included. */

@@ -2,13 +2,16 @@ package org.cairnfield.archive.internal.merge;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.FileSource;
@@ -23,11 +26,13 @@ import org.cairnfield.archive.internal.text.XmlSeal;
 
 /**
  * What the files have to become for one change to be taken back: for each record, sample or other, that the change touched
- * and that nobody touched since, what it was before.
+ * and that nobody touched since, what it was before. Ledgers are left alone, as they only grow; the structure comes without
+ * its references to them.
  */
 public final class Inverse {
 
 	private static final byte[] GONE = null;
+	private static final Pattern LEDGERS = Pattern.compile("^ *<ledgers [^<>]*/>\n", Pattern.MULTILINE);
 
 	private final TreeFiles changed;
 	private final TreeFiles before;
@@ -56,13 +61,15 @@ public final class Inverse {
 		changed.paths().forEach(paths::add);
 		SortedMap<String, byte[]> result = new TreeMap<>();
 		for (String path : paths) {
-			if (Objects.equals(before.blob(path), changed.blob(path))) {
+			if (Objects.equals(before.blob(path), changed.blob(path)) || ArchiveLayout.kind(path) == FileKind.LEDGER) {
 				continue;
 			}
 			byte[] old = read(before, path);
 			byte[] then = read(changed, path);
 			byte[] current = read(now, path);
-			if (!Arrays.equals(old, current)) {
+			if (ArchiveLayout.kind(path) == FileKind.STRUCTURE && old != GONE && then != GONE && current != GONE) {
+				mergeStructure(path, document(old), document(then), document(current)).ifPresent(file -> result.put(path, file));
+			} else if (!Arrays.equals(old, current)) {
 				result.put(path, Arrays.equals(then, current) ? old : merge(path, old, then, current));
 			}
 		}
@@ -83,13 +90,6 @@ public final class Inverse {
 		if (kind == null || old == GONE || then == GONE || current == GONE) {
 			throw conflict(path, "as a whole");
 		}
-		if (kind == FileKind.STRUCTURE) {
-			byte[] merged = LineMerge.merge(document(then), document(current), document(old));
-			if (merged == null) {
-				throw conflict(path, "in the same lines");
-			}
-			return XmlSeal.sealed(merged);
-		}
 		RawRecords base = RawRecords.of(kind, then);
 		RawRecords ours = RawRecords.of(kind, current);
 		RawRecords theirs = RawRecords.of(kind, old);
@@ -97,13 +97,26 @@ public final class Inverse {
 				merge(path, base.records(), ours.records(), theirs.records())).toBytes();
 	}
 
+	/** Empty where the change did not touch it, or is taken back already. */
+	private static Optional<byte[]> mergeStructure(String path, byte[] old, byte[] then, byte[] current) throws IOException {
+		if (Arrays.equals(old, then) || Arrays.equals(old, current)) {
+			return Optional.empty();
+		}
+		byte[] merged = Arrays.equals(then, current) ? old : LineMerge.merge(then, current, old);
+		if (merged == null) {
+			throw conflict(path, "in the same lines");
+		}
+		return Optional.of(XmlSeal.sealed(merged));
+	}
+
+	/** Without references to ledgers. */
 	private static byte[] document(byte[] file) throws IOException {
 		byte[] document = XmlSeal.open(file, Migrations.NONE, new PartReport(ArchiveLayout.STRUCTURE));
 		if (document == null) {
 			throw new ArchiveException("the change can not be taken back: " + ArchiveLayout.STRUCTURE + " is damaged in one of the states",
 					"restore a whole state in place of it");
 		}
-		return document;
+		return LEDGERS.matcher(new String(document, StandardCharsets.UTF_8)).replaceAll("").getBytes(StandardCharsets.UTF_8);
 	}
 
 	private static Map<String, String> merge(String path, Map<String, String> base, Map<String, String> ours,
