@@ -3,10 +3,13 @@ package org.cairnfield.archive;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.HistoryCheck;
+import org.cairnfield.archive.history.PastManifest;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
@@ -53,24 +56,45 @@ final class Releasing {
 	}
 
 	/**
+	 * Where the history has this very manifest already, since releasing was interrupted, the save point that brought it gets the
+	 * tag.
+	 *
 	 * @param digest what the content must be
 	 * @return the release
 	 */
 	ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
 		requireFree(version);
-		put(ArchiveLayout.release(version), manifest);
-		Optional<SavePoint> made = new Recording(root, store, "Release " + version, person, null).record();
+		Optional<SavePoint> begun = begun(version, manifest);
+		Optional<SavePoint> made = begun;
+		if (begun.isEmpty()) {
+			put(ArchiveLayout.release(version), manifest);
+			made = new Recording(root, store, "Release " + version, person, null).record();
+		}
 		try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
 			SavePoint point = made.isPresent() ? made.get() : history.last();
 			if (!history.open(point).digest().equals(digest)) {
 				throw new ArchiveException(version + " was not released: the content was changed meanwhile",
-						"look at the history, measure again, then release");
+						begun.isPresent() ? "choose a higher version" : "look at the history, measure again, then release");
 			}
 			Commit commit = git.find(point.id());
 			Tag tag = git.tag(version, commit, message, person.name(), person.email(), store.clock().instant());
 			return history.releases().stream().filter(r -> r.version().equals(tag.name())).findFirst().orElseThrow();
 		} catch (IOException e) {
 			throw DiskFaults.explain(version + " was not released: the save point is made, but not its tag", root, e);
+		}
+	}
+
+	private Optional<SavePoint> begun(String version, String manifest) throws IOException {
+		byte[] bytes = manifest.getBytes(StandardCharsets.UTF_8);
+		try (History history = History.of(root)) {
+			HistoryCheck check = history.check();
+			Optional<SavePoint> found = Optional.empty();
+			for (PastManifest past : check.manifests()) {
+				if (past.version().equals(version) && Arrays.equals(past.content(), bytes) && check.isOnBranch(past.savePoint())) {
+					found = Optional.of(past.savePoint());
+				}
+			}
+			return found;
 		}
 	}
 }

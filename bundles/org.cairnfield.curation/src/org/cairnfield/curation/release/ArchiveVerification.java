@@ -1,21 +1,17 @@
 package org.cairnfield.curation.release;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.HistoryCheck;
 import org.cairnfield.archive.history.LedgerLoss;
-import org.cairnfield.archive.history.PastManifest;
 import org.cairnfield.archive.history.ReleaseTag;
 
 /** Whether an archive and all its releases still are what they were. Changes nothing in the archive. */
@@ -46,7 +42,7 @@ public final class ArchiveVerification {
 			return shown(troubles().entrySet().stream().map(trouble -> trouble.getKey() + ": " + trouble.getValue()).toList());
 		}));
 		List<Verification> found = new ArrayList<>(tags.stream().map(this::of).toList());
-		checks.add(Verification.check("releases without a tag", () -> shown(untagged(check, tags).stream().toList())));
+		checks.add(Verification.check("releases without a tag", () -> shown(untagged(check, tags))));
 		checks.add(Verification.check("Git's files and objects", () -> shown(check.problems())));
 		checks.add(Verification.check("completeness", () -> check.isShallow() ? "earlier save points were left out when it was cloned" : ""));
 		checks.add(Verification.check("ledgers", this::ledgers));
@@ -86,26 +82,8 @@ public final class ArchiveVerification {
 		return troubles;
 	}
 
-	/** Releases that somebody has signed, and that a release names as the one before, but that no tag names. */
-	private static SortedSet<String> untagged(HistoryCheck check, List<ReleaseTag> tags) throws IOException {
-		SortedSet<String> found = new TreeSet<>();
-		for (PastManifest past : check.manifests()) {
-			if (SemanticVersion.is(past.version()) && tags.stream().noneMatch(tag -> tag.version().equals(past.version()))) {
-				signed(past).ifPresent(by -> found.add("release " + past.version() + ", signed by " + by
-						+ ", has no tag: fetch the tags, or release it again if releasing was interrupted"));
-			}
-		}
-		return found;
-	}
-
-	/** Who signed; empty for what was only prepared. */
-	private static Optional<String> signed(PastManifest past) {
-		try {
-			ReleaseManifest manifest = ManifestJson.read(new String(past.content(), StandardCharsets.UTF_8));
-			return manifest.isSigned() ? Optional.of(manifest.signedBy()) : Optional.empty();
-		} catch (IllegalArgumentException e) {
-			return Optional.of("somebody (its manifest cannot be read)");
-		}
+	private static List<String> untagged(HistoryCheck check, List<ReleaseTag> tags) throws IOException {
+		return UntaggedRelease.in(check, tags).stream().map(UntaggedRelease::toString).toList();
 	}
 
 	private String ledgers() throws IOException {

@@ -74,6 +74,11 @@ public final class KnownReleases {
 		return found;
 	}
 
+	/** Whether a release of an archive was seen. */
+	boolean has(String archive, String version) {
+		return read().stream().anyMatch(known -> known.archive().equals(archive) && known.version().equals(version));
+	}
+
 	/**
 	 * Adds releases that are not known yet; those that are stay as they are.
 	 *

@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -265,15 +266,16 @@ public final class ReleaseBook {
 				throw new ArchiveException("nothing was released: " + chosen + " is not higher than " + last.version(),
 						"choose " + bump.version() + " or higher");
 			}
+			UntaggedRelease.requireHigher(history, chosen);
 			List<String> reasons = new ArrayList<>(bump.reasons());
 			if (!chosen.equals(bump.version())) {
 				reasons.add(bump.version() + " was proposed, and " + chosen + " chosen by " + person.name());
 			}
-			ReleaseManifest manifest = new ReleaseManifest(chosen.toString(), nullToEmpty(open.archive().getName()), open.digest(),
+			ReleaseManifest manifest = new ReleaseManifest(chosen.toString(), Objects.requireNonNullElse(open.archive().getName(), ""), open.digest(),
 					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check), check.released().splits(), check.settings(),
 					otherFiles(history, history.last()), check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
 					check.gates().toString(), check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
-					changes == null ? List.of() : changes.summary(), nullToEmpty(notes), person.name(), now(), "", "");
+					changes == null ? List.of() : changes.summary(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
 			open.putAboutReleases(chosen + ".json", ManifestJson.write(manifest));
 			return manifest;
 		}
@@ -303,13 +305,17 @@ public final class ReleaseBook {
 	}
 
 	/**
-	 * Signs for a release that was prepared, and freezes it.
+	 * Signs for a release that was prepared, and freezes it. One that was signed and has no tag is finished as it was signed.
 	 *
 	 * @param notes null: those of the manifest
 	 * @throws ArchiveException where nothing was prepared, content or gates are no longer the same, or the archive wants
 	 *                          another person
 	 */
 	public ReleaseTag sign(String version, Person person, String notes) throws IOException {
+		Optional<UntaggedRelease> begun = UntaggedRelease.of(open, version);
+		if (begun.isPresent()) {
+			return remembered(begun.get().finish(open, person, known));
+		}
 		ReleaseManifest manifest = prepared(version).orElseThrow(() -> new ArchiveException(
 				"nothing was released: " + version + " was not prepared", "prepare it, which asks the gates"));
 		if (open.isModified() || !open.digest().equals(manifest.digest())) {
@@ -326,18 +332,17 @@ public final class ReleaseBook {
 					+ ", and this archive wants another person to sign", "let somebody else sign");
 		}
 		ReleaseManifest signed = (notes == null ? manifest : manifest.withNotes(notes)).signed(person.name(), now());
-		ReleaseTag made = open.release(version, ManifestJson.write(signed), signed.digest(), signed.message(), person);
-		remember(made);
-		return made;
+		return remembered(open.release(version, ManifestJson.write(signed), signed.digest(), signed.message(), person));
 	}
 
 	/** What is released is released, whether or not it can be remembered. */
-	private void remember(ReleaseTag made) {
+	private ReleaseTag remembered(ReleaseTag made) {
 		try (History history = History.of(open.folder())) {
 			history.check().beginning().ifPresent(archive -> known.remember(archive, List.of(made)));
 		} catch (IOException e) {
 			// the next verification remembers it
 		}
+		return made;
 	}
 
 	/** What is missing from {@link #list}: tags that are no releases, and releases without a tag; in words. */
@@ -391,9 +396,5 @@ public final class ReleaseBook {
 		counts.put("clusters", (long) check.released().clusters());
 		counts.put("waivers", (long) archive.getWaivers().size());
 		return counts;
-	}
-
-	private static String nullToEmpty(String text) {
-		return text == null ? "" : text;
 	}
 }

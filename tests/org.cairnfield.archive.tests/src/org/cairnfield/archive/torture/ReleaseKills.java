@@ -21,7 +21,7 @@ import org.cairnfield.archive.history.ReleaseTag;
 public final class ReleaseKills {
 
 	/** How many of the releases that were under way were found, how many not, and how many had returned. */
-	public record Report(int kills, int there, int absent, int returned, int untagged, int releases) {
+	public record Report(int kills, int there, int absent, int returned, int untagged, int finished, int releases) {
 	}
 
 	private static final int LONGEST_RELEASE_MILLIS = 120;
@@ -37,6 +37,7 @@ public final class ReleaseKills {
 	private int absent;
 	private int returned;
 	private int untagged;
+	private int finished;
 
 	private ReleaseKills(long seed) {
 		this.random = new Random(seed);
@@ -58,7 +59,7 @@ public final class ReleaseKills {
 				releases += history.releases().size();
 			}
 		}
-		return new Report(kills, run.there, run.absent, run.returned, run.untagged, releases);
+		return new Report(kills, run.there, run.absent, run.returned, run.untagged, run.finished, releases);
 	}
 
 	private void begin(Path archive, long seed) throws IOException {
@@ -77,8 +78,8 @@ public final class ReleaseKills {
 		Report report = run(folder, Integer.parseInt(arguments[1]), Long.parseLong(arguments[2]));
 		System.out.printf("%d processes killed while they released: %d releases there and sound, %d absent, none between%n", report.kills(),
 				report.there(), report.absent());
-		System.out.printf("  %d had returned, %d had left a manifest without a tag; %d releases in the end, each verified after each kill%n",
-				report.returned(), report.untagged(), report.releases());
+		System.out.printf("  %d had returned, %d had left a manifest without a tag, %d of them in the history; %d releases in the end, each"
+				+ " verified after each kill%n", report.returned(), report.untagged(), report.finished(), report.releases());
 	}
 
 	private void killOne() throws IOException, InterruptedException {
@@ -127,12 +128,23 @@ public final class ReleaseKills {
 			returned += done ? 1 : 0;
 			if (!found) {
 				untagged += Files.exists(root.resolve("releases/" + version + ".json")) ? 1 : 0;
-				// work goes on: the same version can be released
+				// work goes on: what has its manifest in the history is finished as it was begun, otherwise the version is free
 				open.savePoint(Person.named("M.Q."), "after the kill");
-				digests.put(version, open.digest());
-				open.release(version, open.digest(), open.digest(), "again", Person.named("M.Q."));
+				String begun = begunManifest(version);
+				String manifest = begun == null ? open.digest() : begun;
+				finished += begun == null ? 0 : 1;
+				digests.put(version, manifest);
+				open.release(version, manifest, manifest, "again", Person.named("M.Q."));
 				require(verifyAll(version), "the release after the kill is not there");
 			}
+		}
+	}
+
+	/** The manifest of a release that has no tag, as the history has it; null where it has none. */
+	private String begunManifest(String version) throws IOException {
+		try (History history = History.of(root)) {
+			return history.check().manifests().stream().filter(past -> past.version().equals(version))
+					.map(past -> new String(past.content(), StandardCharsets.UTF_8)).reduce((one, later) -> later).orElse(null);
 		}
 	}
 

@@ -226,6 +226,51 @@ class ReleaseBookTest {
 		assertTrue(book.verify().get(0).isSound());
 	}
 
+	/** As a clone without tags has it, or an archive whose release was interrupted before its tag was made. */
+	private byte[] loseTheTag() throws IOException {
+		release("first");
+		Files.delete(open.folder().resolve(".git/refs/tags/1.0.0"));
+		return Files.readAllBytes(open.folder().resolve(ReleaseBook.path("1.0.0")));
+	}
+
+	@Test
+	void neverWritesOverASignedManifestWhoseTagIsNotHere() throws IOException {
+		byte[] signed = loseTheTag();
+		for (String version : List.of("1.0.0", "0.9.0")) {
+			ArchiveException refused = assertThrows(ArchiveException.class,
+					() -> book.prepare(SemanticVersion.parse(version), passed(), STEWARD, null));
+			assertTrue(refused.getMessage().contains("release 1.0.0, signed by L. Lead, has no tag") && refused.getMessage().contains("fetch the tags"),
+					refused::getMessage);
+		}
+		assertThrows(ArchiveException.class, () -> book.prepare(null, passed(), STEWARD, null));
+		ReleaseBook elsewhere = new ReleaseBook(open, CLOCK, new KnownReleases(folder.resolve("elsewhere/known-releases")));
+		for (ReleaseBook each : List.of(book, elsewhere)) {
+			assertTrue(assertThrows(ArchiveException.class, () -> each.sign("1.0.0", STEWARD, null)).getMessage().contains("has no tag"));
+		}
+		ArchiveException known = assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
+		assertTrue(known.getMessage().contains("has no tag"), "it was seen on this computer, so its tag is elsewhere");
+		assertTrue(java.util.Arrays.equals(signed, Files.readAllBytes(open.folder().resolve(ReleaseBook.path("1.0.0")))));
+		assertEquals("1.0.1", book.prepare(SemanticVersion.parse("1.0.1"), passed(), STEWARD, null).version());
+	}
+
+	@Test
+	void finishesAReleaseThatWasInterruptedAsItWasSigned() throws IOException {
+		byte[] signed = loseTheTag();
+		String brought;
+		try (History history = open.history()) {
+			brought = history.last().id();
+		}
+		edit();
+		open.savePoint(STEWARD, "work went on");
+		ReleaseBook interrupted = new ReleaseBook(open, CLOCK, new KnownReleases(folder.resolve("none/known-releases")));
+		ReleaseTag tag = interrupted.sign("1.0.0", LEAD, null);
+		assertEquals(brought, tag.savePoint().id());
+		assertTrue(java.util.Arrays.equals(signed, Files.readAllBytes(open.folder().resolve(ReleaseBook.path("1.0.0")))));
+		Verification verified = interrupted.verify().get(0);
+		assertTrue(verified.isSound(), verified::toString);
+		assertEquals(List.of(), interrupted.gaps());
+	}
+
 	@Test
 	void signsNothingWithAKeyUnlessGitIsToldTo() throws IOException {
 		assertFalse(release(null).signed());
