@@ -50,8 +50,8 @@ import org.junit.jupiter.api.io.TempDir;
 @Order(7)
 class QuayStoryTest {
 
-	private static final List<String> REMEDIES = List.of("swapped-axes", "wrong-floor", "duplicate-survey", "hotspot", "moved-access-point");
-	private static final String EDIT = "level-out-of-range";
+	private static final List<String> REMEDIES = List.of("swapped-axes", "duplicate-survey", "hotspot");
+	private static final String EDIT = "wrong-floor";
 	private static final String REASON = "first map, for a trial only";
 	private static final int VERDICTS = 6;
 	/** Column of the queue. */

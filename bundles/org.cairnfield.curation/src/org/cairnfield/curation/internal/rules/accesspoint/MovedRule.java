@@ -14,7 +14,6 @@ import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.Parameter;
-import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
@@ -23,7 +22,6 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
-import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Doubles;
 import org.cairnfield.curation.internal.rules.evidence.Epochs;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
@@ -33,6 +31,10 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  * both times its levels changed by more than those of the site's access points do (two-sample test of Kolmogorov and
  * Smirnov on the absolute differences, its level divided by how many access points are tested), and where it is
  * loudest lies elsewhere.
+ * <p>
+ * No remedy is offered. On five simulated campuses neither leaving out the readings from before the move nor setting
+ * the access point aside made a position better; the former made one campus 0.03 m of 3.21 m worse, since its old
+ * samples then seem not to hear what stands near them now.
  */
 public final class MovedRule extends DescribedRule {
 
@@ -53,7 +55,8 @@ public final class MovedRule extends DescribedRule {
 
 	public MovedRule() {
 		super("moved-access-point", "An access point that was moved",
-				"Samples from before the move describe a world that is gone, and contradict those from after it.",
+				"Samples from before the move contradict those from after it. Survey again where it was and where it is now, and"
+						+ " set the old samples aside then; to leave out its old readings alone helps nobody.",
 				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.SITE, ALPHA, CHANGE, TIMES, METRES);
 	}
 
@@ -160,15 +163,6 @@ public final class MovedRule extends DescribedRule {
 			double change, Loudest then, Loudest now) {
 		SurveyedMap map = input.map();
 		String address = map.map().accessPoints().get(a);
-		AccessPoints heard = AccessPoints.of(input);
-		List<Remedy.Reading> old = new ArrayList<>();
-		for (int i = 0; i < heard.heardBy(a); i++) {
-			int s = heard.sample(a, i);
-			int epoch = epochs.ofSurvey(map.survey(s));
-			if (epoch >= 0 && epoch < later) {
-				old.add(new Remedy.Reading(map.sampleId(s), address));
-			}
-		}
 		double usualDb = Median.of(usual);
 		String message = String.format(Locale.ROOT,
 				"%s was loudest at %s on %s and at %s on %s; at %d places surveyed both times its level changed by %s in"
@@ -178,7 +172,6 @@ public final class MovedRule extends DescribedRule {
 		return Finding.of(this).message(message).about(new Subject.OfAccessPoint(address), map.siteNamed(input.unit()))
 				.figure("places", changes.length, "").figure("change", change, "dB").figure("usual change", usualDb, "dB")
 				.figure("moved", then.metresTo(now), "m").figure("floors", now.floor - then.floor, "")
-				.figure("statistic", KolmogorovSmirnov.statistic(changes, usual), "")
-				.remedy(new Remedy.DropReadings(old, "from before " + address + " was moved")).build();
+				.figure("statistic", KolmogorovSmirnov.statistic(changes, usual), "").build();
 	}
 }

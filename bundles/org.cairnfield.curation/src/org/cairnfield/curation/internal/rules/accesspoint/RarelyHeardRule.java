@@ -24,7 +24,11 @@ import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
 import org.cairnfield.model.values.Count;
 
-/** Access points heard at too few places to help, and those in the list that nobody heard. */
+/**
+ * Access points heard at too few places to help, and those in the list that nobody heard. Only the latter are offered to
+ * be set aside: without those heard at one or two places no map measured got better, and one of three buildings got
+ * 0.02 m of 3.83 m worse, since one of the two that went was heard in 190 of its test samples.
+ */
 public final class RarelyHeardRule extends DescribedRule {
 
 	public static final Parameter FEWEST = Parameter.count("fewest-places", "places at which it should be heard", 3, 1,
@@ -32,8 +36,8 @@ public final class RarelyHeardRule extends DescribedRule {
 
 	public RarelyHeardRule() {
 		super("rarely-heard", "Access points heard hardly ever",
-				"What is heard at one or two places is often a passing phone or a far-off neighbour; it costs comparisons and"
-						+ " tells little.",
+				"What is heard at one or two places is often a passing phone or a far-off neighbour, but may also mark a place"
+						+ " that nothing else tells apart: it stays. What nobody heard can go.",
 				Severity.NOTE, Topic.ACCESS_POINT, RuleScope.ARCHIVE, FEWEST);
 	}
 
@@ -65,18 +69,18 @@ public final class RarelyHeardRule extends DescribedRule {
 		if (!rarely.isEmpty()) {
 			findings.add(finding(rarely, String.format(Locale.ROOT, "%s heard at fewer than %d places, %d of them in one"
 					+ " sample only: %s.", Count.of(rarely.size(), "access point"), settings.countOf(FEWEST), once,
-					RuleWords.list(rarely)), "heard at too few places"));
+					RuleWords.list(rarely))).build());
 		}
 		if (!never.isEmpty()) {
 			findings.add(finding(never, String.format(Locale.ROOT, "%s never heard: %s.",
-					Count.of(never.size(), "access point"), RuleWords.list(never)), "never heard"));
+					Count.of(never.size(), "access point"), RuleWords.list(never)))
+					.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(never), "never heard")).build());
 		}
 		return RuleOutcome.found(findings);
 	}
 
-	private Finding finding(Set<String> names, String message, String reason) {
+	private Finding.Builder finding(Set<String> names, String message) {
 		return Finding.of(this).message(message).about(names.stream().map(Subject.OfAccessPoint::new).toList())
-				.figure("access points", names.size(), "")
-				.remedy(new Remedy.SetAsideAccessPoints(List.copyOf(names), reason)).build();
+				.figure("access points", names.size(), "");
 	}
 }

@@ -1,7 +1,9 @@
 package org.cairnfield.curation.internal.rules.reading;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
@@ -20,6 +22,11 @@ import org.cairnfield.model.values.Count;
  * Levels that a receiver among fixed access points can hardly have met. Above: 20 dBm radiated, the most allowed at
  * 2.4 GHz in much of the world, lose 40 dB on the first metre of free space, and a hand-held antenna takes a few more.
  * Below: thermal noise in 20 MHz is −101 dBm before the receiver adds its own.
+ * <p>
+ * Matching takes a reading that is left out for an access point that was not heard. For a code below the noise that is
+ * the truth; for a strong level it is as wrong as can be. Strong levels left out gained nothing on any map measured,
+ * and cost 0.03 m of 3.83 m in three buildings, where people test right below access points as well. So these are
+ * reported without a remedy.
  */
 public final class OutOfRangeRule extends DescribedRule {
 
@@ -29,8 +36,9 @@ public final class OutOfRangeRule extends DescribedRule {
 
 	public OutOfRangeRule() {
 		super("level-out-of-range", "Levels outside the plausible range",
-				"A level stronger than a metre from an access point or weaker than the receiver's own noise is a code, a"
-						+ " phone beside the sender or a fault, and it weighs most in every distance.",
+				"A level below the receiver's own noise is a code or a fault, and stands for an access point that was not heard."
+						+ " One stronger than a metre away comes of a phone beside the sender or of a fault: look at the place."
+						+ " It stays, as without it the sample would seem not to hear its nearest access point.",
 				Severity.WARNING, Topic.READING, RuleScope.SURVEY, HIGHEST, LOWEST);
 	}
 
@@ -38,28 +46,35 @@ public final class OutOfRangeRule extends DescribedRule {
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		double highest = settings.of(HIGHEST);
 		double lowest = settings.of(LOWEST);
-		Selected bad = new Selected(input.map());
-		var map = input.map().map();
-		int above = 0;
+		Selected strong = new Selected(input.map());
+		Selected weak = new Selected(input.map());
+		RadioMap map = input.map().map();
 		for (int s = 0; s < map.size(); s++) {
 			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
-				if (map.rssiDbm(k) > highest || map.rssiDbm(k) < lowest) {
-					bad.add(s, k);
-					above += map.rssiDbm(k) > highest ? 1 : 0;
+				if (map.rssiDbm(k) > highest) {
+					strong.add(s, k);
+				} else if (map.rssiDbm(k) < lowest) {
+					weak.add(s, k);
 				}
 			}
 		}
-		if (bad.size() == 0) {
-			return RuleOutcome.found(List.of());
+		List<Finding> findings = new ArrayList<>();
+		if (weak.size() > 0) {
+			findings.add(finding(input, weak, "below", lowest).figure("too weak", weak.size(), "")
+					.remedy(weak.drop("below what a receiver can hear")).build());
 		}
-		String message = String.format(Locale.ROOT, "%s of %s outside %s … %s dBm (%d … %d dBm met), of %s: %s.",
-				Count.of(bad.size(), "reading"), input.unit(), RuleWords.number(lowest), RuleWords.number(highest),
-				bad.lowestDbm(), bad.highestDbm(), Count.of(bad.addresses().size(), "access point"),
-				RuleWords.list(bad.addresses()));
-		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
-				.about(bad.accessPoints()).beside(bad.subjects()).figure("readings", bad.size(), "")
-				.figure("too strong", above, "").figure("too weak", bad.size() - above, "")
-				.figure("highest", bad.highestDbm(), "dBm").figure("lowest", bad.lowestDbm(), "dBm")
-				.remedy(bad.drop("outside the plausible range")).build()));
+		if (strong.size() > 0) {
+			findings.add(finding(input, strong, "above", highest).severity(Severity.NOTE).figure("too strong", strong.size(), "").build());
+		}
+		return RuleOutcome.found(findings);
+	}
+
+	private Finding.Builder finding(RuleInput input, Selected bad, String side, double limitDbm) {
+		String message = String.format(Locale.ROOT, "%s of %s %s %s dBm (%d … %d dBm), of %s: %s.", Count.of(bad.size(), "reading"),
+				input.unit(), side, RuleWords.number(limitDbm), bad.lowestDbm(), bad.highestDbm(),
+				Count.of(bad.addresses().size(), "access point"), RuleWords.list(bad.addresses()));
+		return Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit())).about(bad.accessPoints())
+				.beside(bad.subjects()).figure("readings", bad.size(), "").figure("highest", bad.highestDbm(), "dBm")
+				.figure("lowest", bad.lowestDbm(), "dBm");
 	}
 }

@@ -29,7 +29,9 @@ class AccessPointRulesTest {
 	private static Finding only(Rule rule, SurveyedMap map) {
 		List<Finding> findings = findings(rule, map);
 		assertEquals(1, findings.size(), findings.toString());
-		assertEquals(List.of(), findings(rule, RemediedMap.ofFindings(map, findings).map()), "after the remedy");
+		if (findings.get(0).remedy().isPresent()) {
+			assertEquals(List.of(), findings(rule, RemediedMap.ofFindings(map, findings).map()), "after the remedy");
+		}
 		return findings.get(0);
 	}
 
@@ -70,6 +72,7 @@ class AccessPointRulesTest {
 		Finding finding = only(new RarelyHeardRule(), map.build());
 		assertEquals(List.of("often at one place", "once"), labels(finding));
 		assertTrue(finding.message().contains("1 of them in one sample only"), finding.message());
+		assertTrue(finding.remedy().isEmpty(), "it may mark a place that nothing else tells apart");
 	}
 
 	@Test
@@ -201,9 +204,7 @@ class AccessPointRulesTest {
 		assertEquals(List.of(MOVED, TinyMap.SITE), labels(finding));
 		// From x 15, y 9 to x 29, y 19; a centroid lies a little nearer the middle of the floor.
 		assertEquals(Math.hypot(14, 10), finding.figure("moved"), 4);
-		Remedy.DropReadings drop = (Remedy.DropReadings) finding.remedy().orElseThrow();
-		assertTrue(drop.readings().stream().allMatch(r -> r.address().equals(MOVED) && r.sampleId().startsWith("spring")));
-		assertEquals(150, drop.size());
+		assertTrue(finding.remedy().isEmpty(), "what is left out counts as not heard, which is wrong where it hangs now");
 	}
 
 	@Test

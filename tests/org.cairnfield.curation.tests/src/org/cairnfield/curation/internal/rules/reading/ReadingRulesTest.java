@@ -10,6 +10,8 @@ import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.effect.RemediedMap;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.Settings;
+import org.cairnfield.curation.rules.Severity;
+import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.TinyMap;
 import org.junit.jupiter.api.Test;
@@ -24,18 +26,27 @@ class ReadingRulesTest {
 	}
 
 	@Test
-	void reportsLevelsThatNoReceiverMeets() {
-		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -25, "ap2", -24, "ap3", -105)
-				.sample(1, 0, "ap1", -106, "ap2", -60).build();
+	void leavesOutLevelsBelowTheNoise() {
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -25, "ap3", -105).sample(1, 0, "ap1", -106, "ap2", -60).build();
 		Finding finding = only(new OutOfRangeRule(), map);
-		assertEquals(2, finding.figure("readings"));
-		assertEquals(1, finding.figure("too strong"));
-		assertEquals(List.of("a", "ap1", "ap2"), TinyMap.labels(finding));
+		assertEquals(1, finding.figure("too weak"));
+		assertEquals(Severity.WARNING, finding.severity());
+		assertEquals(List.of("a", "ap1"), TinyMap.labels(finding));
 		Remedy.DropReadings drop = (Remedy.DropReadings) finding.remedy().orElseThrow();
-		assertEquals(List.of(new Remedy.Reading("a-0", "ap2"), new Remedy.Reading("a-1", "ap1")), drop.readings());
-		assertEquals("leave out 2 readings of 2 samples: outside the plausible range", drop.preview());
-		Settings wide = Settings.USUAL.with(OutOfRangeRule.HIGHEST, -10).with(OutOfRangeRule.LOWEST, -110);
-		assertEquals(List.of(), findings(new OutOfRangeRule(), wide, map));
+		assertEquals(List.of(new Remedy.Reading("a-1", "ap1")), drop.readings());
+		assertEquals("leave out 1 reading of 1 sample: below what a receiver can hear", drop.preview());
+		assertEquals(List.of(), findings(new OutOfRangeRule(), Settings.USUAL.with(OutOfRangeRule.LOWEST, -110), map));
+	}
+
+	@Test
+	void notesLevelsThatAreTooStrongButLeavesThemIn() {
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -25, "ap2", -24).sample(1, 0, "ap2", -60).build();
+		List<Finding> findings = findings(new OutOfRangeRule(), map);
+		assertEquals(1, findings.size());
+		assertEquals(1, findings.get(0).figure("too strong"));
+		assertEquals(Severity.NOTE, findings.get(0).severity());
+		assertTrue(findings.get(0).remedy().isEmpty(), "without it the sample would not hear its nearest access point");
+		assertEquals(List.of(), findings(new OutOfRangeRule(), Settings.USUAL.with(OutOfRangeRule.HIGHEST, -10), map));
 	}
 
 	/** Forty readings of −110 dBm from four access points, beside levels such as any survey has. */
@@ -114,14 +125,26 @@ class ReadingRulesTest {
 	}
 
 	@Test
-	void reportsOneAddressThirtyDecibelsApartAtOnePlace() {
+	void notesASingleLevelThirtyDecibelsApartAtOnePlace() {
 		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -70).sample(5, 5, "ap1", -51, "ap2", -71)
 				.sample(5, 5, "ap1", -81, "ap2", -99).sample(6, 5, "ap1", -50).build();
+		List<Finding> findings = findings(new LevelsApartRule(), map);
+		assertEquals(1, findings.size());
+		assertEquals(31, findings.get(0).figure("farthest apart"));
+		assertEquals(List.of("a", "ap1"), TinyMap.labels(findings.get(0)));
+		assertEquals(List.of("a-2"), findings.get(0).samples().stream().map(Subject::label).toList(), "the two that agree are not named");
+		assertEquals(Severity.NOTE, findings.get(0).severity());
+		assertTrue(findings.get(0).remedy().isEmpty(), "left out it would count as not heard, which is farther off still");
+	}
+
+	@Test
+	void setsAsideASampleThatStraysAtSeveralAccessPoints() {
+		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -60).sample(5, 5, "ap1", -51, "ap2", -61)
+				.sample(5, 5, "ap1", -81, "ap2", -92).build();
 		Finding finding = only(new LevelsApartRule(), map);
-		assertEquals(31, finding.figure("farthest apart"));
-		assertEquals(List.of("a", "ap1"), TinyMap.labels(finding));
-		Remedy.DropReadings drop = (Remedy.DropReadings) finding.remedy().orElseThrow();
-		assertEquals(List.of(new Remedy.Reading("a-2", "ap1")), drop.readings(), "the two that agree stay");
+		assertEquals(Severity.WARNING, finding.severity());
+		assertEquals(List.of("a-2"), ((Remedy.SetAsideSamples) finding.remedy().orElseThrow()).sampleIds());
+		assertEquals(1, finding.figure("places"));
 	}
 
 	@Test
@@ -132,8 +155,8 @@ class ReadingRulesTest {
 	}
 
 	@Test
-	void leavesOutBothOfTwoThatDisagree() {
-		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50).sample(5, 5, "ap1", -80).build();
+	void setsAsideBothOfTwoThatDisagree() {
+		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -80).sample(5, 5, "ap1", -80, "ap2", -50).build();
 		assertEquals(2, only(new LevelsApartRule(), map).remedy().orElseThrow().size());
 	}
 }
