@@ -9,6 +9,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.RuleCheck;
+import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Rule;
@@ -75,7 +76,7 @@ final class CheckCommand extends ArchiveCommand {
 			for (Finding finding : findings.subList(0, Math.min(most, findings.size()))) {
 				out().println("  " + word(finding.severity()) + "  " + finding.contentKey() + "  " + finding.message()
 						+ (finding.precision().isEmpty() ? "" : String.format(Locale.ROOT, "  [right here: %.0f %%]", 100 * finding.precision().getAsDouble()))
-						+ finding.remedy().map(r -> "  [remedy: " + r.preview() + "]").orElse(""));
+						+ finding.remedy().map(r -> "  [remedy: " + r.preview() + others(finding) + "]").orElse(""));
 			}
 			if (findings.size() > most) {
 				out().println("  … and " + (findings.size() - most) + " more");
@@ -85,6 +86,11 @@ final class CheckCommand extends ArchiveCommand {
 		out().println(count(check, Severity.ERROR) + " errors, " + count(check, Severity.WARNING) + " warnings, "
 				+ count(check, Severity.NOTE) + " notes, " + check.waived().size() + " waived, in "
 				+ check.map().surveyed().size() + " samples");
+	}
+
+	private static String others(Finding finding) {
+		List<String> others = finding.alternatives().stream().skip(1).map(Alternative::name).toList();
+		return others.isEmpty() ? "" : "; or --alternative " + String.join(", ", others);
 	}
 
 	private static long count(RuleCheck check, Severity severity) {
@@ -110,6 +116,7 @@ final class CheckCommand extends ArchiveCommand {
 				.put("subjects", f.subjects().stream().map(Subject::label).toList())
 				.put("figures", f.evidence().stream()
 						.map(e -> new Json().put("name", e.name()).put("value", e.value()).put("unit", e.unit()).fields()).toList())
-				.put("remedy", f.remedy().map(Remedy::preview).orElse(null)).put("effect", null).put("key", f.contentKey());
+				.put("remedy", f.remedy().map(Remedy::preview).orElse(null)).put("alternatives", f.alternatives().stream().map(Alternative::name).toList())
+				.put("effect", null).put("key", f.contentKey());
 	}
 }

@@ -2,8 +2,10 @@ package org.cairnfield.batch.cli;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
@@ -11,8 +13,10 @@ import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.effect.HoldOuts;
 import org.cairnfield.curation.effect.RemedyEffect;
 import org.cairnfield.curation.remedy.RemedyCommands;
+import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
+import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.RuleRun;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,6 +28,9 @@ final class RemedyCommand extends ArchiveCommand {
 
 	@Mixin
 	RuleArgs ruleArgs;
+
+	@Option(names = "--alternative", paramLabel = "NAME", description = "Which remedy, where a rule has several; without it the first. \"check --json\" lists them, --dry-run says what each does.")
+	String alternative;
 
 	@Option(names = "--dry-run", description = "Only say what would be done, and what it does to error and right floor on held-out training samples.")
 	boolean dryRun;
@@ -38,7 +45,17 @@ final class RemedyCommand extends ArchiveCommand {
 		if (ruleArgs.ids.isEmpty()) {
 			throw new ParameterException(spec.commandLine(), "name the rules whose remedies are meant, with --rule");
 		}
-		ruleArgs.rules(spec);
+		checkAlternative(ruleArgs.rules(spec));
+	}
+
+	private void checkAlternative(List<Rule> rules) {
+		Set<String> known = new LinkedHashSet<>();
+		rules.forEach(rule -> rule.alternatives().forEach(way -> known.add(way.name())));
+		if (alternative != null && !known.contains(alternative)) {
+			String named = String.join(", ", rules.stream().map(Rule::id).toList());
+			throw new ParameterException(spec.commandLine(), known.isEmpty() ? named + ": there is one remedy only, so leave out --alternative"
+					: named + ": no alternative '" + alternative + "'; choose from " + String.join(", ", known));
+		}
 	}
 
 	@Override
@@ -46,7 +63,7 @@ final class RemedyCommand extends ArchiveCommand {
 		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
 		reportBroken(check);
 		RemedyCommands commands = new RemedyCommands(archive.archive());
-		List<Finding> offering = check.open().stream().filter(finding -> finding.remedy().isPresent()).toList();
+		List<Finding> offering = check.open().stream().filter(finding -> finding.remedy().isPresent()).map(finding -> finding.choosing(alternative)).toList();
 		if (dryRun) {
 			offering = offering.stream().filter(finding -> commands.changes(finding.remedy().get())).toList();
 			say(offering, HoldOuts.of(check.map().surveyed(), check.findings(), workers), workers);
@@ -93,16 +110,43 @@ final class RemedyCommand extends ArchiveCommand {
 			effects.put(rule, json(effect));
 			if (!json) {
 				out().println(rule + ": " + effect.words());
+				sayAlternatives(findings, holdOuts, workers);
 			}
 		});
 		if (json) {
 			printJson(new Json().put("dryRun", true)
 					.put("remedies", offering.stream()
-							.map(finding -> json(finding).put("effect", json(effect(List.of(finding), holdOuts, workers))).fields()).toList())
+							.map(finding -> json(finding).put("effect", json(effect(List.of(finding), holdOuts, workers)))
+									.put("alternatives", alternatives(finding, holdOuts, workers)).fields()).toList())
 					.put("effects", effects).put("effect", offering.isEmpty() ? null : json(effect(offering, holdOuts, workers))));
 		} else if (byRule.size() > 1) {
 			out().println("all together: " + effect(offering, holdOuts, workers).words());
 		}
+	}
+
+	/** What each way to remedy these does, all measured on the same samples; nothing where there is one way only. */
+	private void sayAlternatives(List<Finding> findings, HoldOuts holdOuts, Workers workers) {
+		List<Alternative> ways = findings.stream().flatMap(finding -> finding.alternatives().stream()).distinct().toList();
+		List<RemedyEffect> effects = holdOuts.effects(ways.stream().map(way -> remedies(findings, way)).toList(), workers);
+		for (int i = 0; i < ways.size(); i++) {
+			out().println("  --alternative " + ways.get(i).name() + " (" + ways.get(i).title() + "): " + effects.get(i).words());
+		}
+	}
+
+	private static List<Map<String, Object>> alternatives(Finding finding, HoldOuts holdOuts, Workers workers) {
+		List<Alternative> ways = finding.alternatives();
+		List<RemedyEffect> effects = holdOuts.effects(ways.stream().map(way -> remedies(List.of(finding), way)).toList(), workers);
+		List<Map<String, Object>> all = new ArrayList<>();
+		for (int i = 0; i < ways.size(); i++) {
+			Remedy remedy = finding.choosing(ways.get(i).name()).remedy().get();
+			all.add(new Json().put("name", ways.get(i).name()).put("title", ways.get(i).title()).put("remedy", remedy.preview())
+					.put("effect", json(effects.get(i))).fields());
+		}
+		return all;
+	}
+
+	private static List<Remedy> remedies(List<Finding> findings, Alternative way) {
+		return findings.stream().map(finding -> finding.choosing(way.name()).remedy().get()).toList();
 	}
 
 	private static RemedyEffect effect(List<Finding> findings, HoldOuts holdOuts, Workers workers) {
@@ -111,7 +155,8 @@ final class RemedyCommand extends ArchiveCommand {
 
 	private static Json json(Finding finding) {
 		return new Json().put("rule", finding.rule()).put("key", finding.contentKey()).put("finding", finding.message())
-				.put("remedy", finding.remedy().get().preview());
+				.put("remedy", finding.remedy().get().preview())
+				.put("alternative", finding.alternatives().stream().map(Alternative::name).findFirst().orElse(null));
 	}
 
 	private static Json json(RemedyEffect effect) {

@@ -55,6 +55,6 @@ public final class Judgement {
 		boolean believed = precision >= AS_OFTEN_AS_NOT;
 		Severity most = precision >= TRUSTED ? Severity.ERROR : believed ? Severity.WARNING : Severity.NOTE;
 		Severity severity = finding.severity().compareTo(most) < 0 ? most : finding.severity();
-		return finding.judged(severity, finding.remedy().filter(remedy -> believed), OptionalDouble.of(precision));
+		return finding.judged(severity, believed, OptionalDouble.of(precision));
 	}
 }

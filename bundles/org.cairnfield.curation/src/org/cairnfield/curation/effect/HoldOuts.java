@@ -84,22 +84,40 @@ public final class HoldOuts {
 	 * @throws java.util.concurrent.CancellationException when cancelled
 	 */
 	public RemedyEffect effect(Collection<Remedy> remedies, Workers workers) {
-		RemediedMap after = RemediedMap.of(surveyed, remedies);
-		boolean[] touched = new boolean[map.size()];
-		int count = 0;
-		for (int s = 0; s < touched.length; s++) {
-			touched[s] = after.touched().contains(surveyed.sampleId(s));
-			count += touched[s] ? 1 : 0;
+		return effects(List.of(remedies), workers).get(0);
+	}
+
+	/**
+	 * What each of several choices of remedies does, all asked the same questions, so that they can be compared: samples that any of
+	 * them touches are not asked about.
+	 *
+	 * @throws java.util.concurrent.CancellationException when cancelled
+	 */
+	public List<RemedyEffect> effects(List<? extends Collection<Remedy>> choices, Workers workers) {
+		List<RemediedMap> after = choices.stream().map(remedies -> RemediedMap.of(surveyed, remedies)).toList();
+		boolean[][] touched = new boolean[choices.size()][map.size()];
+		boolean[] passed = new boolean[map.size()];
+		for (int s = 0; s < map.size(); s++) {
+			for (int c = 0; c < touched.length; c++) {
+				touched[c][s] = after.get(c).touched().contains(surveyed.sampleId(s));
+				passed[s] |= touched[c][s];
+			}
 		}
+		return IntStream.range(0, touched.length).mapToObj(c -> effect(choices.get(c), after.get(c), touched[c], passed, workers)).toList();
+	}
+
+	/** @param passed samples that are not asked about */
+	private RemedyEffect effect(Collection<Remedy> remedies, RemediedMap after, boolean[] touched, boolean[] passed, Workers workers) {
 		PairedErrors errors = new PairedErrors();
-		if (remedies.stream().anyMatch(HoldOuts::changesReadings) || !byNeighbours(after, touched, errors)) {
-			errors = bySearch(after, touched, workers);
+		if (remedies.stream().anyMatch(HoldOuts::changesReadings) || !byNeighbours(after, touched, passed, errors)) {
+			errors = bySearch(after, passed, workers);
 		}
-		return new RemedyEffect(count, after.accessPoints().size(), errors.effect());
+		int samples = (int) IntStream.range(0, touched.length).filter(s -> touched[s]).count();
+		return new RemedyEffect(samples, after.accessPoints().size(), errors.effect());
 	}
 
 	private static boolean changesReadings(Remedy remedy) {
-		return remedy instanceof Remedy.DropReadings || remedy instanceof Remedy.SetAsideAccessPoints;
+		return remedy instanceof Remedy.DropReadings || remedy instanceof Remedy.SetAsideAccessPoints || remedy instanceof Remedy.AverageSamples;
 	}
 
 	/** Rows after by rows before; −1 for samples that are left out. */
@@ -112,12 +130,12 @@ public final class HoldOuts {
 	}
 
 	/** Where readings stay as they are, answers follow from the neighbours known. False where too few are left of these. */
-	private boolean byNeighbours(RemediedMap after, boolean[] touched, PairedErrors errors) {
+	private boolean byNeighbours(RemediedMap after, boolean[] touched, boolean[] passed, PairedErrors errors) {
 		RadioMap now = after.map().map();
 		int[] rows = rowsAfter(after);
 		for (int q = 0; q < question.length; q++) {
 			int asked = question[q];
-			if (touched[asked]) {
+			if (passed[asked]) {
 				continue;
 			}
 			int before = -1;
@@ -145,7 +163,7 @@ public final class HoldOuts {
 				&& Math.hypot(now.x(row) - map.x(asked), now.y(row) - map.y(asked)) < blocks.sideMetres() / 2;
 	}
 
-	private PairedErrors bySearch(RemediedMap after, boolean[] touched, Workers workers) {
+	private PairedErrors bySearch(RemediedMap after, boolean[] passed, Workers workers) {
 		PairedErrors errors = new PairedErrors();
 		RadioMap now = after.map().map();
 		int[] rows = rowsAfter(after);
@@ -155,7 +173,7 @@ public final class HoldOuts {
 			int[] kept = IntStream.range(0, map.size()).filter(s -> fold[s] != held && rows[s] >= 0).map(s -> rows[s]).toArray();
 			List<Integer> asked = new ArrayList<>();
 			for (int q = 0; q < question.length; q++) {
-				if (fold[question[q]] == held && !touched[question[q]]) {
+				if (fold[question[q]] == held && !passed[question[q]]) {
 					asked.add(q);
 				}
 			}

@@ -44,6 +44,9 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 		private final Set<String> swapped = new HashSet<>();
 		private final Map<String, Set<String>> dropped = new HashMap<>();
 		private final Map<String, Integer> floors = new HashMap<>();
+		/** Of samples that stand for several, the mean levels by address. */
+		private final Map<String, Map<String, Integer>> means = new HashMap<>();
+		private Map<String, Integer> rows = Map.of();
 		private final Set<String> accessPoints = new TreeSet<>();
 		private final Set<String> setAside;
 		private final TreeMap<String, Double> offsets;
@@ -77,6 +80,8 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 					dropped.computeIfAbsent(reading.sampleId(), id -> new HashSet<>()).add(reading.address());
 					accessPoints.add(reading.address());
 				});
+			} else if (remedy instanceof Remedy.AverageSamples r) {
+				r.groups().forEach(this::average);
 			} else if (remedy instanceof Remedy.CalibrateDevice r) {
 				offsets.put(r.device(), r.offsetDb());
 			} else if (remedy instanceof Remedy.GroupAccessPoints r) {
@@ -85,6 +90,32 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 			} else {
 				throw new IllegalArgumentException("no change of a map is known for " + remedy);
 			}
+		}
+
+		private void average(List<String> group) {
+			rows = rows.isEmpty() ? rows() : rows;
+			List<Integer> samples = group.stream().filter(rows::containsKey).map(rows::get).toList();
+			if (samples.size() > 1) {
+				means.put(before.sampleId(samples.get(0)), Remedy.AverageSamples.mean(samples.stream().map(this::levels).toList()));
+				samples.stream().skip(1).forEach(s -> gone.add(before.sampleId(s)));
+			}
+		}
+
+		private Map<String, Integer> rows() {
+			Map<String, Integer> all = new HashMap<>();
+			for (int s = 0; s < before.size(); s++) {
+				all.put(before.sampleId(s), s);
+			}
+			return all;
+		}
+
+		private Map<String, Integer> levels(int s) {
+			RadioMap radio = before.map();
+			Map<String, Integer> levels = new TreeMap<>();
+			for (int k = radio.firstReading(s); k < radio.endReading(s); k++) {
+				levels.put(radio.accessPoints().get(radio.accessPoint(k)), radio.rssiDbm(k));
+			}
+			return levels;
 		}
 
 		RemediedMap done() {
@@ -112,6 +143,7 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 			touched.addAll(swapped);
 			touched.addAll(floors.keySet());
 			touched.addAll(dropped.keySet());
+			touched.addAll(means.keySet());
 			return new RemediedMap(after.build(), touched, accessPoints);
 		}
 
@@ -127,11 +159,16 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 				builder.time(radio.timeMillis(s));
 			}
 			Set<String> without = dropped.getOrDefault(id, Set.of());
-			for (int k = radio.firstReading(s); k < radio.endReading(s); k++) {
+			for (int k = radio.firstReading(s); k < radio.endReading(s) && !means.containsKey(id); k++) {
 				if (!without.contains(radio.accessPoints().get(radio.accessPoint(k)))) {
 					builder.reading(radio.accessPoint(k), radio.rssiDbm(k));
 				}
 			}
+			means.getOrDefault(id, Map.of()).forEach((address, dbm) -> {
+				if (!without.contains(address)) {
+					builder.reading(address, dbm);
+				}
+			});
 		}
 	}
 }

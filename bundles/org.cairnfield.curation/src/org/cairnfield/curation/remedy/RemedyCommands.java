@@ -21,6 +21,7 @@ import org.cairnfield.model.edit.SetAccessPointStateCommand;
 import org.cairnfield.model.edit.SetFloorCommand;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.edit.SwapAxesCommand;
+import org.cairnfield.model.values.Count;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 
@@ -56,6 +57,9 @@ public final class RemedyCommands {
 		}
 		if (remedy instanceof Remedy.DropReadings r) {
 			return leaveOut(r);
+		}
+		if (remedy instanceof Remedy.AverageSamples r) {
+			return average(r);
 		}
 		if (remedy instanceof Remedy.GroupAccessPoints r) {
 			return new GroupAccessPointsCommand(accessPoints(r.addresses()), r.addresses().get(0));
@@ -109,6 +113,15 @@ public final class RemedyCommands {
 		}
 		CompoundCommand all = new CompoundCommand(0, "Leave out " + remedy.size() + " readings");
 		refs.forEach((survey, of) -> all.append(new LeaveOutReadingsCommand(of, goes.get(survey))));
+		return all;
+	}
+
+	private Command average(Remedy.AverageSamples remedy) {
+		Map<Survey, List<List<SampleRef>>> bySurvey = new LinkedHashMap<>();
+		remedy.groups().stream().map(this::samples).filter(group -> group.size() > 1)
+				.forEach(group -> bySurvey.computeIfAbsent(group.get(0).survey(), s -> new ArrayList<>()).add(group));
+		CompoundCommand all = new CompoundCommand(0, "Average scans: " + Count.of(remedy.size(), "sample"));
+		bySurvey.values().forEach(groups -> all.append(new AverageSamplesCommand(groups, remedy.reason())));
 		return all;
 	}
 

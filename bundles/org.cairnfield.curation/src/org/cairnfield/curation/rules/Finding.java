@@ -2,6 +2,7 @@ package org.cairnfield.curation.rules;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,11 +16,11 @@ import java.util.OptionalDouble;
  * @param subjects what it is about, at least one; a remedy changes them, a waiver covers them
  * @param related  what else to look at, such as what the subjects were compared with
  * @param evidence the numbers behind the message
- * @param remedy   what could be done about it
+ * @param offers   what could be done about it: one of these, the first unless another one is chosen
  * @param precision share of what the rule names on this part of the map that is to be expected faulty, 0 … 1; empty where not known
  */
 public record Finding(String rule, Severity severity, String message, List<Subject> subjects, List<Subject> related,
-		List<Figure> evidence, Optional<Remedy> remedy, OptionalDouble precision) {
+		List<Figure> evidence, List<Offer> offers, OptionalDouble precision) {
 
 	public Finding {
 		Objects.requireNonNull(rule);
@@ -28,22 +29,39 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 		subjects = List.copyOf(subjects);
 		related = List.copyOf(related);
 		evidence = List.copyOf(evidence);
-		Objects.requireNonNull(remedy);
+		offers = List.copyOf(offers);
 		Objects.requireNonNull(precision);
 		if (subjects.isEmpty()) {
 			throw new IllegalArgumentException("a finding is about something: " + message);
 		}
 	}
 
-	/** One whose precision is not known. */
+	/** One whose precision is not known, with one remedy at most. */
 	public Finding(String rule, Severity severity, String message, List<Subject> subjects, List<Subject> related,
 			List<Figure> evidence, Optional<Remedy> remedy) {
-		this(rule, severity, message, subjects, related, evidence, remedy, OptionalDouble.empty());
+		this(rule, severity, message, subjects, related, evidence, remedy.map(only -> new Offer(Alternative.ONLY, only)).stream().toList(),
+				OptionalDouble.empty());
 	}
 
 	/** The same as judged by what the rule is worth here. */
-	public Finding judged(Severity now, Optional<Remedy> offered, OptionalDouble expected) {
-		return new Finding(rule, now, message, subjects, related, evidence, offered, expected);
+	public Finding judged(Severity now, boolean offered, OptionalDouble expected) {
+		return new Finding(rule, now, message, subjects, related, evidence, offered ? offers : List.of(), expected);
+	}
+
+	/** What is done about it unless another offer is chosen. */
+	public Optional<Remedy> remedy() {
+		return offers.stream().map(Offer::remedy).findFirst();
+	}
+
+	/** The ways to remedy it, where there are several. */
+	public List<Alternative> alternatives() {
+		return offers.size() < 2 ? List.of() : offers.stream().map(Offer::way).toList();
+	}
+
+	/** The same with another offer first; as it is where there is none of that name. */
+	public Finding choosing(String alternative) {
+		List<Offer> chosen = offers.stream().sorted(Comparator.comparing(offer -> !offer.way().name().equals(alternative))).toList();
+		return new Finding(rule, severity, message, subjects, related, evidence, chosen, precision);
 	}
 
 	/** Begins a finding of a rule, with the rule's severity. */
@@ -99,7 +117,7 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 		private final List<Subject> subjects = new ArrayList<>();
 		private final List<Subject> related = new ArrayList<>();
 		private final List<Figure> evidence = new ArrayList<>();
-		private Remedy remedy;
+		private final List<Offer> offers = new ArrayList<>();
 
 		private Builder(Rule rule) {
 			this.rule = rule;
@@ -135,14 +153,21 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 			return this;
 		}
 
+		/** The only one. */
 		public Builder remedy(Remedy offered) {
-			remedy = offered;
+			return remedy(Alternative.ONLY, offered);
+		}
+
+		/** One of several; one that would change nothing is not offered. */
+		public Builder remedy(Alternative way, Remedy offered) {
+			if (offered.size() > 0) {
+				offers.add(new Offer(way, offered));
+			}
 			return this;
 		}
 
 		public Finding build() {
-			return new Finding(rule.id(), severity, message, subjects, related, evidence,
-					Optional.ofNullable(remedy));
+			return new Finding(rule.id(), severity, message, subjects, related, evidence, offers, OptionalDouble.empty());
 		}
 	}
 }

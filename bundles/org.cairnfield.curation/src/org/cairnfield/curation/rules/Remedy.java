@@ -1,7 +1,13 @@
 package org.cairnfield.curation.rules;
 
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -30,6 +36,46 @@ public sealed interface Remedy {
 		@Override
 		public int size() {
 			return sampleIds.size();
+		}
+	}
+
+	/**
+	 * Makes one sample of several: the first gets the mean levels of all, the others are left out of the map.
+	 *
+	 * @param groups ids of samples, at least two a group
+	 */
+	record AverageSamples(List<List<String>> groups, String reason) implements Remedy {
+		public AverageSamples {
+			groups = groups.stream().map(List::copyOf).toList();
+		}
+
+		/**
+		 * The mean of several scans, each counted once however often it was handed out: of what at least half of them heard, the mean
+		 * level where it was heard, in whole dBm.
+		 *
+		 * @param scans levels in dBm by access point
+		 */
+		public static Map<String, Integer> mean(Collection<Map<String, Integer>> scans) {
+			Set<Map<String, Integer>> distinct = new HashSet<>(scans);
+			Map<String, Integer> sum = new TreeMap<>();
+			Map<String, Integer> heard = new HashMap<>();
+			distinct.forEach(scan -> scan.forEach((accessPoint, dbm) -> {
+				sum.merge(accessPoint, dbm, Integer::sum);
+				heard.merge(accessPoint, 1, Integer::sum);
+			}));
+			sum.keySet().removeIf(accessPoint -> 2 * heard.get(accessPoint) < distinct.size());
+			sum.replaceAll((accessPoint, dbm) -> (int) Math.round((double) dbm / heard.get(accessPoint)));
+			return sum;
+		}
+
+		@Override
+		public String preview() {
+			return "average " + Count.of(groups.stream().mapToInt(List::size).sum(), "sample") + " into " + groups.size() + ": " + reason;
+		}
+
+		@Override
+		public int size() {
+			return groups.stream().mapToInt(List::size).sum();
 		}
 	}
 

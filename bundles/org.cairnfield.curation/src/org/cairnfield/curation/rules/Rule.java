@@ -30,6 +30,11 @@ public interface Rule {
 		return List.of();
 	}
 
+	/** The ways to remedy what it finds, where there are several; the first is taken unless another one is asked for. */
+	default List<Alternative> alternatives() {
+		return List.of();
+	}
+
 	/** Calls for the shared evidence that is costly to make, so that it is made once with all workers. */
 	default void prepare(RuleInput input, Workers workers) {
 	}

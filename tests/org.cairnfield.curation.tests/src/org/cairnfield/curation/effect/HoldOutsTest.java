@@ -96,6 +96,27 @@ class HoldOutsTest {
 	}
 
 	@Test
+	void askTheSameOfEveryChoice() {
+		Remedy third = new Remedy.SetAsideSamples(some(3), "a third");
+		Remedy half = new Remedy.SetAsideSamples(some(2), "a half");
+		List<RemedyEffect> effects = holdOuts.effects(List.of(List.of(third), List.of(half), List.of()), WORKERS);
+		assertEquals(List.of(some(3).size(), some(2).size(), 0), effects.stream().map(RemedyEffect::samples).toList());
+		assertEquals(1, effects.stream().map(effect -> effect.onHoldOuts().questions()).distinct().count(), effects::toString);
+		assertTrue(effects.get(0).onHoldOuts().questions() < effect(third).questions());
+		assertEquals(effects.get(0).onHoldOuts().errorBeforeMetres(), effects.get(1).onHoldOuts().errorBeforeMetres(), 1e-9);
+	}
+
+	@Test
+	void seeAnAverageAsTheArchiveWouldHaveIt() {
+		List<List<String>> groups = List.of(map.ids(0, 1), map.ids(2, 3, 4));
+		RemedyEffect effect = holdOuts.effect(List.of(new Remedy.AverageSamples(groups, "for a test")), WORKERS);
+		assertEquals(5, effect.samples());
+		SurveyedMap after = RemediedMap.of(map, List.of(new Remedy.AverageSamples(groups, "for a test"))).map();
+		assertEquals(map.size() - 3, after.size());
+		assertEquals(List.of(map.sampleId(0), map.sampleId(2), map.sampleId(5)), after.ids(0, 1, 2));
+	}
+
+	@Test
 	void askNobodyInDoubt() {
 		Set<String> doubtful = Set.copyOf(some(2));
 		MapEffect without = new HoldOuts(map, doubtful, WORKERS).effect(List.of(), WORKERS).onHoldOuts();

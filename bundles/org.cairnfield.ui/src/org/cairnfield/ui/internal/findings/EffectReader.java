@@ -2,10 +2,11 @@ package org.cairnfield.ui.internal.findings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.effect.HoldOuts;
 import org.cairnfield.curation.effect.RemedyEffect;
-import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.work.Soon;
@@ -16,7 +17,8 @@ import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.swt.widgets.Display;
 
 /**
- * Computes what the remedies of the findings selected do together, beside the user interface, and only the latest that was asked for.
+ * Computes what the remedies of the findings selected do together, each choice of them where there are several, beside the user
+ * interface, and only the latest that was asked for.
  * What all remedies are measured with is kept until the rules have looked again. For the user interface thread only.
  */
 final class EffectReader {
@@ -24,13 +26,13 @@ final class EffectReader {
 	private static final int PATIENCE_MILLIS = 150;
 
 	/** What a job brings back. */
-	private record Read(RuleCheck check, HoldOuts holdOuts, RemedyEffect effect) {
+	private record Read(RuleCheck check, HoldOuts holdOuts, List<RemedyEffect> effects) {
 	}
 
 	private final Runnable changed;
 	private final Soon soon = new Soon(PATIENCE_MILLIS, this::start);
 	private RuleCheck check;
-	private List<Finding> findings = List.of();
+	private List<RemedyChoice> choices = List.of();
 	private Job job;
 	private Read last;
 	private boolean wanted;
@@ -41,16 +43,15 @@ final class EffectReader {
 		this.changed = changed;
 	}
 
-	/** Reads the effect of other findings; of none, nothing is read. */
-	void read(RuleCheck of, List<Finding> selected) {
-		List<Finding> offering = selected.stream().filter(finding -> finding.remedy().isPresent()).toList();
-		if (of == check && offering.equals(findings)) {
+	/** Reads the effect of other choices; of none, nothing is read. */
+	void read(RuleCheck of, List<RemedyChoice> wantedChoices) {
+		if (of == check && wantedChoices.equals(choices)) {
 			return;
 		}
 		stop();
 		check = of;
-		findings = offering;
-		wanted = of != null && !offering.isEmpty();
+		choices = wantedChoices;
+		wanted = of != null && !choices.isEmpty();
 		if (wanted) {
 			soon.postpone();
 		}
@@ -71,11 +72,11 @@ final class EffectReader {
 	private void start() {
 		RuleCheck of = check;
 		HoldOuts known = last != null && last.check == of ? last.holdOuts : null;
-		List<Remedy> remedies = findings.stream().flatMap(finding -> finding.remedy().stream()).toList();
+		List<List<Remedy>> remedies = choices.stream().map(RemedyChoice::remedies).toList();
 		Job[] own = new Job[1];
 		own[0] = Work.start("Computing the effect of the remedy", workers -> {
 			HoldOuts holdOuts = known == null ? HoldOuts.of(of.map().surveyed(), of.findings(), workers) : known;
-			return new Read(of, holdOuts, holdOuts.effect(remedies, workers));
+			return new Read(of, holdOuts, holdOuts.effects(remedies, workers));
 		}, read -> accept(own[0], read), problem -> fail(own[0], problem));
 		job = own[0];
 		job.addJobChangeListener(new JobChangeAdapter() {
@@ -123,7 +124,7 @@ final class EffectReader {
 		return wanted;
 	}
 
-	/** What is known of the findings last asked about, for a person; empty for none. */
+	/** What is known of the choices last asked about, for a person; empty for none. */
 	Optional<String> words() {
 		if (wanted) {
 			return Optional.of("Computing the effect on held-out samples …");
@@ -131,6 +132,13 @@ final class EffectReader {
 		if (!trouble.isEmpty()) {
 			return Optional.of(trouble);
 		}
-		return findings.isEmpty() || last == null || last.check != check ? Optional.empty() : Optional.of(last.effect.words());
+		if (choices.isEmpty() || last == null || last.check != check) {
+			return Optional.empty();
+		}
+		if (choices.size() == 1) {
+			return Optional.of(last.effects.get(0).words());
+		}
+		return Optional.of(IntStream.range(0, choices.size()).mapToObj(i -> "\n  " + choices.get(i).title() + ": " + last.effects.get(i).words())
+				.collect(Collectors.joining()).stripTrailing());
 	}
 }

@@ -28,7 +28,9 @@ import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 
@@ -36,25 +38,33 @@ import org.eclipse.swt.widgets.Text;
 final class FindingDetails {
 
 	private static final int NAMED = 8;
+	private static final int COLUMNS = 5;
 
 	private final Text text;
 	private final Button place;
+	private final Combo way;
 	private final Button remedy;
 	private final Text reason;
 	private final Button waive;
 	private ArchiveSession session;
 	private List<Finding> findings = List.of();
+	private List<RemedyChoice> choices = List.of();
 	private List<org.cairnfield.model.Waiver> waivers = List.of();
 	private final EffectReader effect = new EffectReader(this::refresh);
 
 	FindingDetails(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
-		GridLayoutFactory.swtDefaults().numColumns(4).applyTo(page);
+		GridLayoutFactory.swtDefaults().numColumns(COLUMNS).applyTo(page);
 		text = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
 		text.setData("org.cairnfield.id", "findings.explanation");
-		GridDataFactory.fillDefaults().grab(true, true).span(4, 1).hint(200, 60).applyTo(text);
+		GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(200, 60).applyTo(text);
 		place = button(page, "Show the &place", "findings.place");
 		place.addListener(SWT.Selection, event -> session.select(FindingEvidence.of(session, findings.get(0))));
+		way = new Combo(page, SWT.READ_ONLY);
+		way.setData("org.cairnfield.id", "findings.way");
+		way.setToolTipText("Which remedy");
+		way.addListener(SWT.Selection, event -> refresh());
+		GridDataFactory.fillDefaults().exclude(true).applyTo(way);
 		remedy = button(page, "Apply the &remedy", "findings.remedy");
 		remedy.addListener(SWT.Selection, event -> applyRemedies());
 		reason = new Text(page, SWT.BORDER | SWT.SINGLE);
@@ -86,8 +96,27 @@ final class FindingDetails {
 		long offered = offered();
 		remedy.setText(offered > 1 ? "Apply " + offered + " &remedies" : "Apply the &remedy");
 		remedy.requestLayout();
-		effect.read(session == null ? null : session.findings().last().orElse(null), findings);
+		choose();
+		effect.read(session == null ? null : session.findings().last().orElse(null), choices);
 		refresh();
+	}
+
+	/** Lists the ways to remedy what is selected, the same as before chosen where there is one. */
+	private void choose() {
+		choices = RemedyChoice.of(findings);
+		String before = way.getText();
+		List<String> titles = choices.size() < 2 ? List.of() : choices.stream().map(RemedyChoice::title).toList();
+		if (!titles.equals(List.of(way.getItems()))) {
+			way.setItems(titles.toArray(new String[0]));
+			way.select(Math.max(0, titles.indexOf(before)));
+			((GridData) way.getLayoutData()).exclude = titles.isEmpty();
+			way.setVisible(!titles.isEmpty());
+			way.requestLayout();
+		}
+	}
+
+	private List<Remedy> chosen() {
+		return choices.isEmpty() ? List.of() : choices.get(Math.max(0, way.getSelectionIndex())).remedies();
 	}
 
 	/** Breaks off what is being computed. */
@@ -130,7 +159,7 @@ final class FindingDetails {
 		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> "\n\nEffect: " + words).orElse("");
 	}
 
-	private static String one(Finding finding) {
+	private String one(Finding finding) {
 		Rule rule = CleaningRules.registry().rule(finding.rule());
 		StringBuilder all = new StringBuilder(rule.title()).append(" (").append(word(finding.severity())).append(", rule ")
 				.append(rule.id()).append(")\n").append(rule.explanation()).append("\n\n");
@@ -145,7 +174,7 @@ final class FindingDetails {
 		if (!finding.related().isEmpty()) {
 			all.append("\nCompare: ").append(names(finding.related()));
 		}
-		finding.remedy().ifPresent(offer -> all.append("\n\nRemedy: ").append(offer.preview()));
+		chosen().forEach(offer -> all.append("\n\nRemedy: ").append(offer.preview()));
 		return all.toString();
 	}
 
@@ -176,7 +205,7 @@ final class FindingDetails {
 	/** All remedies selected, as one change. */
 	private void applyRemedies() {
 		RemedyCommands commands = new RemedyCommands(session.archive());
-		List<Remedy> remedies = findings.stream().flatMap(finding -> finding.remedy().stream()).toList();
+		List<Remedy> remedies = chosen();
 		if (remedies.size() == 1) {
 			session.run(commands.command(remedies.get(0)));
 			return;

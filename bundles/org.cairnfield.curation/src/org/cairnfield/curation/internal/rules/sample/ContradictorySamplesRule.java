@@ -8,6 +8,7 @@ import java.util.Locale;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -30,6 +31,10 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  */
 public final class ContradictorySamplesRule extends DescribedRule {
 
+	public static final Alternative BOTH = new Alternative("both", "Set aside both");
+	public static final Alternative KEEP_FIRST = new Alternative("keep-first", "Keep the first");
+	public static final Alternative KEEP_SECOND = new Alternative("keep-second", "Keep the second");
+
 	public static final Parameter SECONDS = Parameter.number("within-seconds", "taken for the same time", 1, 0, 60, "s");
 	public static final Parameter APART = Parameter.number("apart-db", "middle difference over access points both heard", 8,
 			3, 60, "dB");
@@ -42,6 +47,11 @@ public final class ContradictorySamplesRule extends DescribedRule {
 		super("contradictory-samples", "Same place, same time, other readings",
 				"Nobody hears two worlds at once: one of the samples belongs to another place or another device.",
 				Severity.ERROR, Topic.SAMPLE, RuleScope.SURVEY, SECONDS, APART, OVERLAP);
+	}
+
+	@Override
+	public List<Alternative> alternatives() {
+		return List.of(BOTH, KEEP_FIRST, KEEP_SECOND);
 	}
 
 	@Override
@@ -97,8 +107,11 @@ public final class ContradictorySamplesRule extends DescribedRule {
 						+ " the middle.",
 				map.sampleId(a), map.sampleId(b), RuleWords.place(radio.x(a), radio.y(a)), shared,
 				radio.heard(a) + radio.heard(b) - shared, apart);
+		String reason = "contradicted at the same place and time";
 		findings.add(Finding.of(this).message(message).about(map.subjects(a, b)).figure("overlap", overlap, "")
 				.figure("levels apart", apart, "dB")
-				.remedy(new Remedy.SetAsideSamples(map.ids(a, b), "contradicted at the same place and time")).build());
+				.remedy(BOTH, new Remedy.SetAsideSamples(map.ids(a, b), reason))
+				.remedy(KEEP_FIRST, new Remedy.SetAsideSamples(map.ids(b), reason))
+				.remedy(KEEP_SECOND, new Remedy.SetAsideSamples(map.ids(a), reason)).build());
 	}
 }

@@ -2,11 +2,13 @@ package org.cairnfield.curation.internal.rules.sample;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -30,6 +32,9 @@ import org.cairnfield.model.values.Count;
  */
 public final class OneScanTwoPlacesRule extends DescribedRule {
 
+	public static final Alternative ALL = new Alternative("all", "Set aside all of them");
+	public static final Alternative KEEP_FIRST = new Alternative("keep-first", "Keep the first of each");
+
 	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100);
 	public static final Parameter METRES = Parameter.number("apart-metres", "places farther apart than this", 0.5, 0, 1000,
 			"m");
@@ -38,6 +43,11 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 		super("one-scan-two-places", "One scan at two places",
 				"A fingerprint that stands at two places is wrong at one of them at least, and no match can tell which.",
 				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, FEWEST, METRES);
+	}
+
+	@Override
+	public List<Alternative> alternatives() {
+		return List.of(KEEP_FIRST, ALL);
 	}
 
 	@Override
@@ -68,11 +78,18 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 				groups.size() == 1 ? "one scan stands" : groups.size() + " scans stand each",
 				RuleWords.metres(settings.of(METRES)), Count.of(samples.length, "sample"),
 				farthest > 0 ? "; the farthest on one floor are " + RuleWords.metres(farthest) + " apart" : "");
+		String reason = "the same scan stands at another place too";
 		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(map.subjects(samples))
 				.beside(List.of(new Subject.OfSurvey(input.unit()))).figure("scans", groups.size(), "")
 				.figure("samples", samples.length, "").figure("farthest apart", farthest, "m")
-				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "the same scan stands at another place too"))
-				.build()));
+				.remedy(KEEP_FIRST, new Remedy.SetAsideSamples(map.ids(later(groups, sequence)), reason))
+				.remedy(ALL, new Remedy.SetAsideSamples(map.ids(samples), reason)).build()));
+	}
+
+	/** All but the first recorded of each scan. */
+	private static int[] later(List<int[]> groups, Sequence sequence) {
+		Comparator<Integer> recorded = Comparator.<Integer>comparingInt(sequence::trackOf).thenComparingInt(sequence::placeInTrack);
+		return groups.stream().flatMap(group -> Arrays.stream(group).boxed().sorted(recorded).skip(1)).mapToInt(s -> s).sorted().toArray();
 	}
 
 	/** From the first to any other: twice that is the most there can be, and the first shows whether all agree. */

@@ -1,9 +1,14 @@
 package org.cairnfield.curation.internal.rules.sample;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -17,8 +22,8 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
-import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
+import org.cairnfield.curation.internal.rules.evidence.Spots;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -28,13 +33,22 @@ import org.cairnfield.model.values.Count;
  */
 public final class RepeatedScanRule extends DescribedRule {
 
+	public static final Alternative KEEP_FIRST = new Alternative("keep-first", "Keep the first of each run");
+	public static final Alternative ONE_A_PLACE = new Alternative("one-a-place", "Keep one of each run at each place");
+	public static final Alternative AVERAGE = new Alternative("average", "Average the scans of each place into one sample");
+
 	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100);
 
 	public RepeatedScanRule() {
-		super("repeated-scan", "The scan before once more",
+		super("repeated-scan", "Repeated scans",
 				"A device that hands out its last scan again measures nothing new: repeats feign certainty, and while walking"
 						+ " they stand at the wrong place.",
 				Severity.WARNING, Topic.SAMPLE, RuleScope.SURVEY, FEWEST);
+	}
+
+	@Override
+	public List<Alternative> alternatives() {
+		return List.of(KEEP_FIRST, ONE_A_PLACE, AVERAGE);
 	}
 
 	/** Whether a sample only repeats the one before it in its track. */
@@ -52,26 +66,49 @@ public final class RepeatedScanRule extends DescribedRule {
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		Sequence sequence = Sequence.of(input);
-		Ints repeats = new Ints();
-		int elsewhere = 0;
-		for (int s = 0; s < map.size(); s++) {
-			if (map.map().heard(s) >= settings.countOf(FEWEST) && isRepeat(map, sequence, s)) {
-				repeats.add(s);
-				int before = sequence.track(sequence.trackOf(s))[sequence.placeInTrack(s) - 1];
-				elsewhere += map.map().metresApart(s, before) > 0 ? 1 : 0;
-			}
-		}
-		if (repeats.size() == 0) {
+		int[] samples = IntStream.range(0, map.size())
+				.filter(s -> map.map().heard(s) >= settings.countOf(FEWEST) && isRepeat(map, sequence, s)).toArray();
+		if (samples.length == 0) {
 			return RuleOutcome.found(List.of());
 		}
-		int[] samples = repeats.toArray();
+		long elsewhere = Arrays.stream(samples).filter(s -> map.map().metresApart(s, before(sequence, s)) > 0).count();
 		String message = String.format(Locale.ROOT,
 				"%s of %s in %s (%s) hold exactly the readings of the sample before, %s of them at another place.",
 				Count.of(samples.length, "sample"), String.format(Locale.ROOT, "%,d", map.size()), input.unit(),
 				RuleWords.percent((double) samples.length / map.size()), String.format(Locale.ROOT, "%,d", elsewhere));
+		String reason = "repeats the scan before";
 		return RuleOutcome.found(List.of(Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit()))
 				.beside(map.subjects(samples)).figure("repeats", samples.length, "")
 				.figure("at another place", elsewhere, "").figure("share", (double) samples.length / map.size(), "")
-				.remedy(new Remedy.SetAsideSamples(map.ids(samples), "repeats the scan before")).build()));
+				.remedy(KEEP_FIRST, new Remedy.SetAsideSamples(map.ids(samples), reason))
+				.remedy(ONE_A_PLACE, new Remedy.SetAsideSamples(map.ids(again(input, sequence, samples)), reason))
+				.remedy(AVERAGE, new Remedy.AverageSamples(places(input, samples), "one place, scanned again and again")).build()));
+	}
+
+	private static int before(Sequence sequence, int sample) {
+		return sequence.track(sequence.trackOf(sample))[sequence.placeInTrack(sample) - 1];
+	}
+
+	/** Repeats at a place where their run has been before. */
+	private static int[] again(RuleInput input, Sequence sequence, int[] repeats) {
+		Spots spots = Spots.of(input);
+		Set<Integer> all = Arrays.stream(repeats).boxed().collect(Collectors.toSet());
+		return Arrays.stream(repeats).filter(s -> {
+			int at = s;
+			while (all.contains(at)) {
+				at = before(sequence, at);
+				if (spots.spotOf(at) == spots.spotOf(s)) {
+					return true;
+				}
+			}
+			return false;
+		}).toArray();
+	}
+
+	/** All samples of each place with a repeat, where there are several. */
+	private static List<List<String>> places(RuleInput input, int[] repeats) {
+		Spots spots = Spots.of(input);
+		return Arrays.stream(repeats).map(spots::spotOf).distinct().sorted().mapToObj(spots::members)
+				.filter(members -> members.length > 1).map(input.map()::ids).toList();
 	}
 }

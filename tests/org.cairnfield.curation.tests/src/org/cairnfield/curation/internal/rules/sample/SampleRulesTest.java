@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.cairnfield.core.geometry.Polygon;
+import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.FloorPlan;
 import org.cairnfield.curation.rules.Remedy;
@@ -59,6 +60,29 @@ class SampleRulesTest {
 	}
 
 	@Test
+	void offersThreeWaysToMendRepeatedScans() {
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, SCAN).sample(0, 0, SCAN).sample(1, 0, SCAN).sample(1, 0, SCAN)
+				.sample(1, 0, THIRD).sample(2, 0, OTHER).build();
+		Finding finding = only(new RepeatedScanRule(), map);
+		assertEquals(new RepeatedScanRule().alternatives(), finding.alternatives());
+		assertEquals(List.of("a-1", "a-2", "a-3"), ids(finding, RepeatedScanRule.KEEP_FIRST));
+		assertEquals(List.of("a-1", "a-3"), ids(finding, RepeatedScanRule.ONE_A_PLACE), "the run goes on at another place");
+		Remedy.AverageSamples average = (Remedy.AverageSamples) finding.choosing("average").remedy().orElseThrow();
+		assertEquals(List.of(List.of("a-0", "a-1"), List.of("a-2", "a-3", "a-4")), average.groups());
+		assertEquals("average 5 samples into 2: one place, scanned again and again", average.preview());
+	}
+
+	@Test
+	void offersOnlyWhatWouldChangeSomething() {
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, SCAN).sample(1, 0, SCAN).sample(2, 0, OTHER).build();
+		assertEquals(List.of(), only(new RepeatedScanRule(), map).alternatives(), "no place was scanned twice");
+	}
+
+	private static List<String> ids(Finding finding, Alternative way) {
+		return ((Remedy.SetAsideSamples) finding.choosing(way.name()).remedy().orElseThrow()).sampleIds();
+	}
+
+	@Test
 	void letsFewReadingsAgreeByChance() {
 		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -50, "ap2", -60).sample(0, 0, "ap1", -50, "ap2", -60)
 				.build();
@@ -73,6 +97,8 @@ class SampleRulesTest {
 		Finding finding = only(new OneScanTwoPlacesRule(), map);
 		assertEquals(List.of("a-0", "a-2"), samples(finding));
 		assertEquals(2, finding.figure("farthest apart"));
+		assertEquals(List.of("a-2"), ids(finding, OneScanTwoPlacesRule.KEEP_FIRST));
+		assertEquals(List.of("a-0", "a-2"), ids(finding, OneScanTwoPlacesRule.ALL));
 		SurveyedMap inARow = new TinyMap().survey("a").sample(0, 0, SCAN).sample(2, 0, SCAN).build();
 		assertEquals(List.of(), findings(new OneScanTwoPlacesRule(), inARow), "that is a scan handed out again");
 		assertEquals(1, findings(new RepeatedScanRule(), inARow).size());
@@ -93,7 +119,11 @@ class SampleRulesTest {
 		Object[] elsewhere = { "ap1", -80, "ap2", -85, "ap3", -50, "ap7", -60 };
 		SurveyedMap map = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(0.5).sample(0, 0, elsewhere).at(9)
 				.sample(0, 0, SCAN).build();
-		assertEquals(List.of("a-0", "a-1"), samples(only(new ContradictorySamplesRule(), map)));
+		Finding finding = only(new ContradictorySamplesRule(), map);
+		assertEquals(List.of("a-0", "a-1"), samples(finding));
+		assertEquals(List.of("a-0", "a-1"), ids(finding, ContradictorySamplesRule.BOTH));
+		assertEquals(List.of("a-1"), ids(finding, ContradictorySamplesRule.KEEP_FIRST));
+		assertEquals(List.of("a-0"), ids(finding, ContradictorySamplesRule.KEEP_SECOND));
 		SurveyedMap later = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(5).sample(0, 0, elsewhere).build();
 		assertEquals(List.of(), findings(new ContradictorySamplesRule(), later));
 		SurveyedMap alike = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(0).sample(0, 0, THIRD).build();
