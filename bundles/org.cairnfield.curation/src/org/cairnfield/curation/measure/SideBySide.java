@@ -49,11 +49,22 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 	/**
 	 * A test sample and where it was put.
 	 *
-	 * @param errorMetres in the plane; NaN where it got no place
-	 * @param isRight     whether on the right floor of the right site
-	 * @param found       site and floor that it was put on, in words
+	 * @param site       where it was taken, as are level, x and y
+	 * @param putXMetres where it was put; NaN where it got no place, as is y
+	 * @param found      site and floor that it was put on, in words
 	 */
-	public record Placed(SampleKey sample, String site, int level, double errorMetres, boolean isRight, String found) {
+	public record Placed(SampleKey sample, String site, int level, double xMetres, double yMetres, double putXMetres, double putYMetres,
+			Landing landing, String found) {
+
+		/** In the plane; NaN where it got no place. */
+		public double errorMetres() {
+			return Math.hypot(putXMetres - xMetres, putYMetres - yMetres);
+		}
+
+		/** Whether on the right floor of the right site. */
+		public boolean isRight() {
+			return landing == Landing.RIGHT_FLOOR;
+		}
 	}
 
 	/** @param ways measured on the test samples of that map, plain first */
@@ -96,19 +107,20 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 	/** The samples that a way puts farthest from where they were taken, those without a place first. */
 	public List<Placed> worst(Way way, int most) {
 		return IntStream.range(0, test.size()).mapToObj(s -> placed(way, s))
-				.sorted(Comparator.comparingDouble((Placed p) -> Double.isNaN(p.errorMetres) ? Double.NEGATIVE_INFINITY : -p.errorMetres)
+				.sorted(Comparator.comparingDouble((Placed p) -> Double.isNaN(p.errorMetres()) ? Double.NEGATIVE_INFINITY : -p.errorMetres())
 						.thenComparing(Placed::sample))
 				.limit(most).toList();
 	}
 
-	private Placed placed(Way way, int s) {
+	/** @param s number of the test sample */
+	Placed placed(Way way, int s) {
 		Estimates found = way.run().estimates();
 		String site = test.sites().get(test.site(s));
-		if (Double.isNaN(found.x(s))) {
-			return new Placed(keys.get(s), site, test.floor(s), Double.NaN, false, "nowhere");
-		}
-		String where = way.run().sites().get(found.site(s));
-		return new Placed(keys.get(s), site, test.floor(s), Math.hypot(found.x(s) - test.x(s), found.y(s) - test.y(s)),
-				where.equals(site) && found.floor(s) == test.floor(s), where + ", floor " + found.floor(s));
+		boolean nowhere = Double.isNaN(found.x(s));
+		String where = nowhere ? "" : way.run().sites().get(found.site(s));
+		Landing landing = nowhere ? Landing.NOWHERE : !where.equals(site) ? Landing.OTHER_SITE
+				: found.floor(s) == test.floor(s) ? Landing.RIGHT_FLOOR : Landing.OTHER_FLOOR;
+		return new Placed(keys.get(s), site, test.floor(s), test.x(s), test.y(s), found.x(s), found.y(s), landing,
+				nowhere ? "nowhere" : where + ", floor " + found.floor(s));
 	}
 }

@@ -1,5 +1,7 @@
 package org.cairnfield.curation.measure;
 
+import java.util.Optional;
+
 import org.cairnfield.core.measure.PositionErrors;
 import org.cairnfield.core.stats.Bootstrap;
 import org.cairnfield.core.stats.Interval;
@@ -20,6 +22,7 @@ import org.cairnfield.core.stats.Interval;
 public record Way(String name, String how, TestRun run, Interval mean, double ratio, Interval ratioInterval, double comparisonShare,
 		double bytes, double byteShare) {
 
+	private static final String RELEASE = "release ";
 	private static final double CONFIDENCE = 0.95;
 	/** Of all that is drawn. */
 	private static final long SEED = 1;
@@ -32,6 +35,16 @@ public record Way(String name, String how, TestRun run, Interval mean, double ra
 				: new Interval(Double.NaN, Double.NaN, CONFIDENCE);
 		return new Way(name, how, run, run.mean(SEED), plain == null ? 1 : run.errors().meanMetres() / plain.errors().meanMetres(), ratio,
 				plain == null ? 1 : run.comparisons() / plain.comparisons(), bytes, plain == null ? 1 : bytes / plain.bytes);
+	}
+
+	/** What the way of an earlier release is called. */
+	public static String ofRelease(String version) {
+		return RELEASE + version;
+	}
+
+	/** The version of the earlier release that a way is of; empty for a name of another way. */
+	public static Optional<String> release(String name) {
+		return name.startsWith(RELEASE) ? Optional.of(name.substring(RELEASE.length())) : Optional.empty();
 	}
 
 	/** The same under another name. */

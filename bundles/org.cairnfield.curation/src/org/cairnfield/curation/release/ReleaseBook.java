@@ -195,7 +195,7 @@ public final class ReleaseBook {
 
 	private static Way earlier(ReleasedState release, ReleasedMap map, RadioMap test, Way plain, Workers workers) {
 		Way way = Measures.released(map, test, release.manifest().settings(), plain, workers);
-		return way.named("release " + release.version());
+		return way.named(Way.ofRelease(release.version().toString()));
 	}
 
 	/** A map that has lost samples is no measure of another. */

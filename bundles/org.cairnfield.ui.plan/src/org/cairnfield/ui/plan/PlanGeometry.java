@@ -8,6 +8,9 @@ import org.eclipse.swt.graphics.Point;
 /** Where the plan shows things; for whoever points at them, such as tests. */
 public interface PlanGeometry {
 
+	/** Key of the data of a plan's canvas under which its geometry is found, also where two plans are next to each other. */
+	String GEOMETRY = "org.cairnfield.geometry";
+
 	/** Where a sample is on the canvas, in its points, inside the visible part or not; empty where it is on another floor. */
 	Optional<Point> toCanvas(SampleRef sample);
 

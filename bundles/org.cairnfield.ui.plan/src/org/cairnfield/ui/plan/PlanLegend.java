@@ -3,6 +3,8 @@ package org.cairnfield.ui.plan;
 import java.util.List;
 import java.util.Objects;
 
+import org.cairnfield.ui.charts.scale.ShownNumbers;
+
 /**
  * What the colours of the plan mean: kinds with their names, or a ramp with its ends.
  *
@@ -12,8 +14,16 @@ import java.util.Objects;
  */
 public record PlanLegend(String title, List<Entry> entries, Ramp ramp) {
 
-	/** A kind of sample. @param count how many samples of the floor look like this */
+	/** A kind of sample. @param count how many samples of the floor look like this, or {@link #UNCOUNTED} */
 	public record Entry(SampleLook look, String label, int count) {
+
+		/** In place of a number that would say nothing. */
+		public static final int UNCOUNTED = -1;
+
+		/** The label with the count, if there is one, such as "kept (20,000)". */
+		public String text() {
+			return count == UNCOUNTED ? label : label + " (" + ShownNumbers.text(count, 0) + ")";
+		}
 	}
 
 	/**

@@ -23,7 +23,7 @@ import org.eclipse.emf.ecore.EObject;
  * @param beside      shown with the samples to compare them with, but not selected: no command and no drag touches them
  * @param accessPoint whose levels colour the plan and fill its view; null for none
  */
-public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, List<SampleRef> beside, AccessPoint accessPoint) {
+public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, List<Companion> beside, AccessPoint accessPoint) {
 
 	public ArchiveSelection {
 		Objects.requireNonNull(scope);
@@ -60,7 +60,7 @@ public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> sampl
 	}
 
 	/** Other samples to compare with. */
-	public ArchiveSelection withBeside(List<SampleRef> others) {
+	public ArchiveSelection withBeside(List<Companion> others) {
 		return new ArchiveSelection(scope, floor, samples, others, accessPoint);
 	}
 

@@ -230,7 +230,7 @@ public final class ArchiveSession {
 		if (!now.samples().stream().allMatch(sample -> isThere(sample.survey()))) {
 			now = now.withSamples(now.samples().stream().filter(sample -> isThere(sample.survey())).toList());
 		}
-		if (!now.beside().stream().allMatch(sample -> isThere(sample.survey()))) {
+		if (!now.beside().stream().allMatch(companion -> isThere(companion.sample().survey()))) {
 			now = now.withBeside(List.of());
 		}
 		select(now);

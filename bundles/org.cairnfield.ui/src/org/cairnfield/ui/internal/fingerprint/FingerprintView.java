@@ -19,6 +19,8 @@ import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.charts.Fingerprints;
 import org.cairnfield.ui.charts.PairedBars;
 import org.cairnfield.ui.scope.ArchiveSelection;
+import org.cairnfield.ui.scope.Companion;
+import org.cairnfield.ui.scope.CompanionRole;
 import org.cairnfield.ui.scope.ShortAddresses;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
@@ -90,8 +92,13 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 
 	private List<SampleRef> samples() {
 		return session == null ? List.of()
-				: Stream.concat(session.selection().samples().stream(), session.selection().beside().stream())
-						.limit(Fingerprints.MOST_SAMPLES).toList();
+				: compared().limit(Fingerprints.MOST_SAMPLES).toList();
+	}
+
+	/** Of those beside only the carrier: the reviewer's question is how alike these two are. */
+	private Stream<SampleRef> compared() {
+		return Stream.concat(session.selection().samples().stream(), session.selection().beside().stream()
+				.filter(companion -> companion.role() == CompanionRole.CARRIER).map(Companion::sample));
 	}
 
 	private void show() {
@@ -144,7 +151,7 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 			}
 			text.append('\n');
 		}
-		int more = session == null ? 0 : session.selection().samples().size() + session.selection().beside().size() - samples.size();
+		int more = session == null ? 0 : (int) compared().count() - samples.size();
 		return more > 0 ? text + "and " + more + " more" : text.toString().stripTrailing();
 	}
 

@@ -56,7 +56,7 @@ public final class PlanBenchmark {
 			Shell shell = new Shell(display, SWT.NO_TRIM);
 			shell.setLayout(new FillLayout());
 			shell.setSize(1500, 900);
-			PlanPane pane = new PlanPane(shell, Colourings.all());
+			PlanPane pane = new PlanPane(shell, Colourings.all(), colouring -> { });
 			plan = pane.plan();
 			shell.open();
 			ArchiveSession session = ArchiveSession.of(open);

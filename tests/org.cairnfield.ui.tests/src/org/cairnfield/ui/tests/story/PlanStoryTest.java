@@ -3,6 +3,8 @@ package org.cairnfield.ui.tests.story;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,6 +19,7 @@ import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
@@ -139,6 +142,23 @@ class PlanStoryTest {
 			var page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
 			page.hideView(page.findView("org.cairnfield.ui.start"));
 		});
+	}
+
+	@Test
+	void coloursAsBeforeWhenTheViewIsOpenedAgain() throws Exception {
+		Hand.choose(Widgets.byId(Combo.class, "plan.colourBy"), "Survey");
+		Ui.run(() -> {
+			var page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+			page.hideView(page.findView("org.cairnfield.ui.plan.view"));
+		});
+		plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
+		waitForThePlan();
+		Combo by = Widgets.byId(Combo.class, "plan.colourBy");
+		assertEquals("Survey", Ui.ask(by::getText));
+		Path kept = Platform.getStateLocation(Platform.getBundle("org.eclipse.core.runtime")).toPath()
+				.resolve(".settings/org.cairnfield.ui.prefs");
+		assertTrue(Files.readAllLines(kept).contains("plan.colourBy=Survey"), "the next start finds it");
+		Hand.choose(by, "Number heard");
 	}
 
 	@Test

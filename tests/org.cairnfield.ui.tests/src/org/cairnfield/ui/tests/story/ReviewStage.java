@@ -84,8 +84,12 @@ final class ReviewStage {
 
 	/** What can be known of the floor without the workbench. */
 	static SplitStudy study(ArchiveSession session) throws Exception {
+		return study(session, FLOOR);
+	}
+
+	private static SplitStudy study(ArchiveSession session, Scope scope) throws Exception {
 		Archive still = Ui.ask(() -> ArchiveCopy.of(session.archive()));
-		return new SplitStudies(1).study(still, FLOOR, SplitRequest.named(SplitRequest.representations().get(0),
+		return new SplitStudies(1).study(still, scope, SplitRequest.named(SplitRequest.representations().get(0),
 				SplitRequest.distances().get(0), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), 1));
 	}
 
@@ -94,10 +98,19 @@ final class ReviewStage {
 		return new ReviewStage(session, split(session, "third-floor", epsilon));
 	}
 
+	/** Likewise of a split of another scope. */
+	static ReviewStage of(ArchiveSession session, Scope scope, double epsilon) throws Exception {
+		return new ReviewStage(session, split(session, "elsewhere", scope, epsilon));
+	}
+
 	/** Keeps a split of the floor, with proposals. */
 	static Split split(ArchiveSession session, String id, double epsilon) throws Exception {
-		SplitStudy study = study(session);
-		Split split = SplitMaker.toModel(id, FLOOR, study, study.split(epsilon, MIN_PTS, Workers.inline()), Search.USUAL,
+		return split(session, id, FLOOR, epsilon);
+	}
+
+	private static Split split(ArchiveSession session, String id, Scope scope, double epsilon) throws Exception {
+		SplitStudy study = study(session, scope);
+		Split split = SplitMaker.toModel(id, scope, study, study.split(epsilon, MIN_PTS, Workers.inline()), Search.USUAL,
 				"as usual", 1);
 		Archive still = Ui.ask(() -> ArchiveCopy.of(session.archive()));
 		new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(still, split), 0.1, 0.1, Workers.inline())).execute();

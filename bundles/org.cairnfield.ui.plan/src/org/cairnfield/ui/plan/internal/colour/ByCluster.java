@@ -54,7 +54,11 @@ public final class ByCluster implements SampleColouring {
 
 	@Override
 	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
-		Split split = split(session).filter(s -> s.getLabels() != null).orElse(null);
+		return of(samples, split(session).filter(s -> s.getLabels() != null).orElse(null), background);
+	}
+
+	/** @param split null for none */
+	static SampleColours of(SampleRows samples, Split split, RGB background) {
 		List<SampleLook> looks = new ArrayList<>();
 		Map<Kind, Integer> places = new LinkedHashMap<>();
 		int[] lookOf = new int[samples.size()];
@@ -100,15 +104,24 @@ public final class ByCluster implements SampleColouring {
 		return kind.proposed() ? new SampleLook(own.rgb(), own.marker(), SampleLook.Fill.DOTTED) : own;
 	}
 
-	/** The largest clusters on the floor, then noise, proposals, and what is in no split. */
+	/**
+	 * The largest clusters on the floor, then proposals, first those for clusters that have no sample on it, noise, and what is in
+	 * no split.
+	 */
 	private static List<PlanLegend.Entry> legend(Map<Kind, Integer> places, List<SampleLook> looks, int[] counts) {
 		List<PlanLegend.Entry> entries = new ArrayList<>();
 		places.entrySet().stream().filter(e -> e.getKey().cluster() >= 0 && !e.getKey().proposed())
 				.sorted(Comparator.comparingInt(e -> -counts[e.getValue()])).limit(MOST_IN_LEGEND)
 				.forEach(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()), "C" + e.getKey().cluster(), counts[e.getValue()])));
-		int proposed = places.entrySet().stream().filter(e -> e.getKey().proposed()).mapToInt(e -> counts[e.getValue()]).sum();
-		places.entrySet().stream().filter(e -> e.getKey().proposed()).findFirst()
-				.ifPresent(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()), "proposed", proposed)));
+		List<Map.Entry<Kind, Integer>> proposed = places.entrySet().stream().filter(e -> e.getKey().proposed())
+				.sorted(Comparator.comparingInt(e -> -counts[e.getValue()])).toList();
+		List<Map.Entry<Kind, Integer>> absent = proposed.stream()
+				.filter(e -> !places.containsKey(new Kind(e.getKey().cluster(), false))).toList();
+		absent.stream().limit(MOST_IN_LEGEND).forEach(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()),
+				"proposed for C" + e.getKey().cluster() + ", not on this floor", counts[e.getValue()])));
+		List<Map.Entry<Kind, Integer>> others = proposed.stream().filter(e -> absent.indexOf(e) < 0 || absent.indexOf(e) >= MOST_IN_LEGEND).toList();
+		others.stream().findFirst().ifPresent(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()),
+				absent.isEmpty() ? "proposed" : "proposed for others", others.stream().mapToInt(o -> counts[o.getValue()]).sum())));
 		places.entrySet().stream().filter(e -> e.getKey().cluster() < 0).forEach(e -> entries.add(new PlanLegend.Entry(
 				looks.get(e.getValue()), e.getKey().cluster() == Kind.NOISE ? "noise" : "in no split", counts[e.getValue()])));
 		return entries;

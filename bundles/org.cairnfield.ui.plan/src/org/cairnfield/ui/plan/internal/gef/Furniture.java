@@ -12,7 +12,7 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 
-/** Scale bar, north arrow, what the pointer and the keyboard are at, and a word where nothing is to be seen. */
+/** Scale bar, north arrow, words at samples, what the pointer and the keyboard are at, and a word where nothing is to be seen. */
 final class Furniture extends Figure {
 
 	private static final int EDGE = 14;
@@ -74,6 +74,7 @@ final class Furniture extends Figure {
 		if (plan.scene().floor() == null) {
 			return;
 		}
+		SampleLabels.place(plan, getFont()).forEach(label -> paintLabel(graphics, label));
 		paintRing(graphics, hover, line, SWT.LINE_SOLID, 1);
 		paintRing(graphics, focus, accent, SWT.LINE_DASH, 2);
 		paintScale(graphics);
@@ -91,6 +92,13 @@ final class Furniture extends Figure {
 			graphics.drawOval(ringOf(sample));
 			graphics.setLineStyle(SWT.LINE_SOLID);
 		}
+	}
+
+	private void paintLabel(Graphics graphics, SampleLabels.Placed label) {
+		Rectangle area = label.area();
+		paintPlate(graphics, area.x - 3, area.y - 1, area.width + 6, area.height + 2);
+		graphics.setForegroundColor(line);
+		graphics.drawText(label.text(), area.x, area.y);
 	}
 
 	private void paintScale(Graphics graphics) {

@@ -11,6 +11,7 @@ import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.Camera;
 import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
+import org.cairnfield.ui.plan.internal.scene.ErrorsShown;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.gef.DragTracker;
@@ -43,6 +44,7 @@ public final class PlanCanvas implements PlanGeometry {
 	private final List<Runnable> watchers = new ArrayList<>();
 	private final PlanChoice choice;
 	private final PlanLook look;
+	private PlanCanvas twin;
 	private ArchiveSession session;
 	private PlanMode mode = PlanMode.SELECT;
 	private boolean places = true;
@@ -50,11 +52,13 @@ public final class PlanCanvas implements PlanGeometry {
 	private int hover = -1;
 	private int focus = -1;
 
-	public PlanCanvas(Composite parent, PlanScene scene) {
+	/** @param id by which tests find it */
+	public PlanCanvas(Composite parent, PlanScene scene, String id) {
 		this.scene = scene;
 		choice = new PlanChoice(scene);
 		Canvas canvas = (Canvas) viewer.createControl(parent);
-		canvas.setData("org.cairnfield.id", "plan.canvas");
+		canvas.setData("org.cairnfield.id", id);
+		canvas.setData(GEOMETRY, this);
 		canvas.setFont(parent.getFont());
 		tiles = new FloorTiles(canvas, Colours.of(scene.ink().background()), this::repaint);
 		EditDomain domain = new EditDomain();
@@ -119,11 +123,31 @@ public final class PlanCanvas implements PlanGeometry {
 		return look;
 	}
 
+	/** Lets two of the same floor be seen from the same place, and what one points at be marked on both; null: each for itself again. */
+	public void twin(PlanCanvas other) {
+		twin = other;
+	}
+
+	/** The other one that follows; null for none. */
+	PlanCanvas twin() {
+		return twin;
+	}
+
 	/** Sees it from elsewhere. */
 	void see(Camera other) {
 		root.camera(other);
 		part.place();
 		tiles.camera(other);
+	}
+
+	/** Shows the errors of a way of matching on the floor in place of the map, or the map again (null). */
+	public void showErrors(ErrorsShown errors) {
+		hover = -1;
+		focus = -1;
+		scene.showErrors(errors);
+		drawAgain();
+		placesChanged();
+		tell();
 	}
 
 	/** Another archive or floor is to be seen. */
@@ -171,8 +195,12 @@ public final class PlanCanvas implements PlanGeometry {
 
 	/** The selection has changed, here or elsewhere; what is selected elsewhere is brought into sight. */
 	public void selectionChanged() {
+		boolean labelled = !scene.labels().isEmpty();
 		BitSet changed = scene.readSelection();
 		redraw(changed);
+		if (labelled || !scene.labels().isEmpty()) {
+			repaint(null);
+		}
 		part.refresh();
 		part.place();
 		if (!choice.isSelecting() && !changed.isEmpty()) {
@@ -195,7 +223,7 @@ public final class PlanCanvas implements PlanGeometry {
 
 	/** Whether samples cannot be moved. */
 	boolean isReadOnly() {
-		return session == null || session.readOnlyReason().isPresent();
+		return session == null || session.readOnlyReason().isPresent() || scene.shown() != null;
 	}
 
 	// what gestures do
@@ -245,9 +273,9 @@ public final class PlanCanvas implements PlanGeometry {
 		return choice;
 	}
 
-	/** Whether access points are shown. */
+	/** Whether access points are shown; an error map leaves them out. */
 	public boolean showsPlaces() {
-		return places;
+		return places && scene.shown() == null;
 	}
 
 	/** Shows or hides access points. */
@@ -271,6 +299,16 @@ public final class PlanCanvas implements PlanGeometry {
 		if (hover != sample) {
 			hover = sample;
 			tell();
+			tellTwin();
+		}
+	}
+
+	/** Samples of twins have the same indices, since they show the same test samples. */
+	private void tellTwin() {
+		if (twin != null && twin.scene.samples().hasSameRows(scene.samples())) {
+			twin.hover = hover;
+			twin.focus = focus;
+			twin.tell();
 		}
 	}
 
@@ -283,6 +321,7 @@ public final class PlanCanvas implements PlanGeometry {
 		}
 		look.bringIntoSight(one);
 		tell();
+		tellTwin();
 	}
 
 	private void tell() {
@@ -315,6 +354,8 @@ public final class PlanCanvas implements PlanGeometry {
 			return "No archive is open. Open one, or the demo, from the File menu.";
 		} else if (scene.floor() == null) {
 			return "This archive has no floors yet. Take in survey files: their floors come with them.";
+		} else if (scene.shown() != null && scene.samples().size() == 0) {
+			return scene.errors() == null ? scene.shown().empty() : "No test sample was taken on this floor.";
 		} else if (scene.samples().size() == 0) {
 			return "No survey has samples on this floor.";
 		}

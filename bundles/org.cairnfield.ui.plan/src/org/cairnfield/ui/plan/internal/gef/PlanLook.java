@@ -34,23 +34,35 @@ public final class PlanLook {
 		if (size == null || fitted) {
 			size = new Point(area.width, area.height);
 			fit();
-		} else {
-			from(plan.camera().panned((area.width - size.x) / 2, (area.height - size.y) / 2));
+		} else { // twins are as large as each other, and each shifts itself
+			plan.see(plan.camera().panned((area.width - size.x) / 2, (area.height - size.y) / 2));
 			size = new Point(area.width, area.height);
 		}
 	}
 
 	/** Sees it from elsewhere. */
 	public void from(Camera other) {
-		fitted = false;
+		from(other, false);
+	}
+
+	private void from(Camera other, boolean isFit) {
+		follow(other, isFit);
+		if (plan.twin() != null) {
+			plan.twin().look().follow(other, isFit);
+		}
+	}
+
+	private void follow(Camera other, boolean isFit) {
+		fitted = isFit;
 		plan.see(other);
 	}
 
 	/** All of the floor. */
 	public void fit() {
 		Rectangle area = plan.canvas().getClientArea();
-		from(Camera.fitting(plan.scene().bounds(), area.width - FURNITURE, area.height - FURNITURE, MARGIN));
-		fitted = true;
+		int shorter = Math.min(area.width, area.height);
+		int furniture = Math.min(FURNITURE, shorter / 10);
+		from(Camera.fitting(plan.scene().bounds(), area.width - furniture, area.height - furniture, Math.min(MARGIN, shorter / 12)), true);
 	}
 
 	/** The selected samples of this floor, and those beside them, with some room round them. */

@@ -17,9 +17,11 @@ import org.cairnfield.ui.plan.internal.geometry.PointGrid;
 public final class FloorRaster {
 
 	/** The rest of an int holds the marks. */
-	private static final int SAMPLE_BITS = 27;
+	private static final int SAMPLE_BITS = 26;
 	/** Part of the background mixed into a plan image. */
 	private static final double PALER = 0.35;
+	/** How much of the colour of an error covers a plan image. */
+	private static final double HEAT = 0.8;
 
 	private final PlanPicture picture;
 	private final Outline outline;
@@ -30,6 +32,7 @@ public final class FloorRaster {
 	private final int[] lookOf;
 	private final byte[] marks;
 	private final Ink ink;
+	private final ErrorLayer errors;
 	private final Map<Long, Sprite[]> sprites = new HashMap<>();
 	private int[] found = new int[256];
 	private int count;
@@ -38,9 +41,10 @@ public final class FloorRaster {
 	 * @param picture null for none
 	 * @param outline null for none
 	 * @param marks   bits of {@link SampleMark} a sample; kept, and may be changed between pieces
+	 * @param errors  null for none
 	 */
 	public FloorRaster(PlanPicture picture, Outline outline, double[] x, double[] y, PointGrid grid, List<SampleLook> looks,
-			int[] lookOf, byte[] marks, Ink ink) {
+			int[] lookOf, byte[] marks, Ink ink, ErrorLayer errors) {
 		this.picture = picture;
 		this.outline = outline;
 		this.x = x;
@@ -50,6 +54,7 @@ public final class FloorRaster {
 		this.lookOf = lookOf;
 		this.marks = marks;
 		this.ink = ink;
+		this.errors = errors;
 	}
 
 	/** Radius of a sample's shape in points: grows with the scale, within limits. */
@@ -77,8 +82,14 @@ public final class FloorRaster {
 			picture.draw(pixels, side, column / pixelsPerMetre, -row / pixelsPerMetre, pixelsPerMetre, ink.background(), PALER,
 					ink.isDark());
 		}
+		if (errors != null) {
+			errors.drawPatches(pixels, side, column, row, pixelsPerMetre, picture == null ? 1 : HEAT);
+		}
 		if (outline != null) {
 			drawOutline(pixels, side, column, row, pixelsPerMetre, pixelsPerPoint);
+		}
+		if (errors != null) {
+			errors.drawArrows(pixels, side, column, row, pixelsPerMetre, pixelsPerPoint);
 		}
 		double reach = reachPoints(pixelsPerMetre / pixelsPerPoint) * pixelsPerPoint;
 		Bounds bounds = Bounds.between((column - reach) / pixelsPerMetre, -(row - reach) / pixelsPerMetre,

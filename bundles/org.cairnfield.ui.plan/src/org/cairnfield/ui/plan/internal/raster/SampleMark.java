@@ -7,12 +7,14 @@ public final class SampleMark {
 	public static final int KEPT = 1;
 	/** An open finding is about it. */
 	public static final int FOUND = 2;
-	/** Shown to compare with what is selected. */
-	public static final int BESIDE = 4;
+	/** The nearest member of the cluster that is proposed for what is selected. */
+	public static final int MEMBER = 4;
+	/** The carrier of what is selected. */
+	public static final int CARRIER = 8;
 	/** Selected. */
-	public static final int SELECTED = 8;
+	public static final int SELECTED = 16;
 	/** More than the sum of all. */
-	static final int END = 16;
+	static final int END = 32;
 
 	private SampleMark() {
 	}

@@ -7,15 +7,14 @@ import org.eclipse.swt.graphics.RGB;
 
 /**
  * What a sample looks like at each place round its middle: its shape in its colour with a rim that stands out from the
- * background; fainter with a cross if it is set aside; with a ring and a triangle if there is a finding; with a ring of the
- * accent colour if it is selected, and a dashed one if it is there to be compared with.
+ * background; fainter with a cross if it is set aside; with a ring and a triangle if there is a finding. In the accent colour
+ * stand a ring if it is selected, a square if it is the carrier of what is selected, and a square on its tip if it is the
+ * nearest member of the cluster proposed for that.
  */
 final class SampleShape {
 
 	private static final double FAINT = 0.45;
 	private static final double MARK_RADIUS = 5;
-	/** Round the ring. */
-	private static final int DASHES = 6;
 
 	private final double[] corners;
 	private final double radius;
@@ -26,7 +25,7 @@ final class SampleShape {
 	private final int rim;
 	private final Ink ink;
 	private final double foundRing;
-	private final double selectedRing;
+	private final double frame;
 
 	/** @param unit pixels per point, 2 on a display of 200 % */
 	SampleShape(SampleLook look, int mark, double radius, double unit, Ink ink) {
@@ -44,7 +43,7 @@ final class SampleShape {
 		inside = Rgb.between(ink.background(), look.rgb(), shown);
 		rim = Rgb.between(ink.background(), dark(look.rgb()), shown);
 		foundRing = radius * 1.2 + 2 * unit;
-		selectedRing = is(SampleMark.FOUND) ? foundRing + 3 * unit : radius * 1.2 + 2.5 * unit;
+		frame = is(SampleMark.FOUND) ? foundRing + 3 * unit : radius * 1.2 + 2.5 * unit;
 	}
 
 	private int dark(int rgb) {
@@ -57,13 +56,15 @@ final class SampleShape {
 		return (mark & bit) != 0;
 	}
 
-	private boolean isRinged() {
-		return is(SampleMark.SELECTED | SampleMark.BESIDE);
+	private boolean isFramed() {
+		return is(SampleMark.SELECTED | SampleMark.CARRIER | SampleMark.MEMBER);
 	}
 
-	/** Whether a place of the ring is in a dash, not in a gap. */
-	private static boolean isDash(double x, double y) {
-		return Math.floorMod((int) Math.floor(Math.atan2(y, x) / Math.PI * DASHES), 2) == 0;
+	/** How far a place is outside the frame; negative inside. */
+	private double fromFrame(double x, double y) {
+		double out = is(SampleMark.SELECTED) ? Math.hypot(x, y)
+				: is(SampleMark.CARRIER) ? Math.max(Math.abs(x), Math.abs(y)) : (Math.abs(x) + Math.abs(y)) * Math.sqrt(0.5);
+		return out - frame;
 	}
 
 	/** No place farther than this from the middle, along an axis, has a colour. */
@@ -72,7 +73,8 @@ final class SampleShape {
 		if (is(SampleMark.FOUND)) {
 			reach = foundRing * Math.sqrt(0.5) + (MARK_RADIUS * 2 + 1) * unit;
 		}
-		return isRinged() ? Math.max(reach, selectedRing + 2 * unit) : reach;
+		double corner = is(SampleMark.SELECTED) || is(SampleMark.CARRIER) ? 1 : Math.sqrt(2);
+		return isFramed() ? Math.max(reach, corner * (frame + 2 * unit)) : reach;
 	}
 
 	/** The colour at a place; 0 for none. */
@@ -95,10 +97,10 @@ final class SampleShape {
 		if (is(SampleMark.FOUND) && Math.abs(distance - foundRing) < 0.65 * unit) {
 			return opaque(ink.line());
 		}
-		if (isRinged()) {
-			double from = distance - selectedRing;
+		if (isFramed()) {
+			double from = fromFrame(x, y);
 			if (Math.abs(from) < unit) {
-				return opaque(is(SampleMark.SELECTED) || isDash(x, y) ? ink.accent() : ink.background());
+				return opaque(ink.accent());
 			} else if (from < 0) {
 				return opaque(ink.background());
 			}

@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
+import org.cairnfield.curation.measure.Landing;
 import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
@@ -15,13 +16,18 @@ import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
+import org.cairnfield.ui.plan.internal.colour.ErrorColours;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.PointGrid;
 import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
+import org.cairnfield.ui.plan.internal.raster.ErrorLayer;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.raster.PlanPicture;
 import org.cairnfield.ui.plan.internal.raster.SampleMark;
+import org.cairnfield.ui.scope.ArchiveSelection;
+import org.cairnfield.ui.scope.Companion;
+import org.cairnfield.ui.scope.CompanionRole;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.swt.graphics.RGB;
 
@@ -35,6 +41,8 @@ public final class PlanScene {
 	private ArchiveSession session;
 	private SampleColouring colouring;
 	private Floor floor;
+	private ErrorsShown shown;
+	private FloorErrors errors;
 	private SampleRows samples = SampleRows.NONE;
 	private double[] xMetres = new double[0];
 	private double[] yMetres = new double[0];
@@ -42,7 +50,9 @@ public final class PlanScene {
 	private SampleColours colours;
 	private byte[] marks = new byte[0];
 	private BitSet selected = new BitSet();
-	private BitSet beside = new BitSet();
+	private BitSet carriers = new BitSet();
+	private BitSet members = new BitSet();
+	private List<SampleLabel> labels = List.of();
 	private BitSet found = new BitSet();
 	private PlanPicture picture;
 	private List<EstimatedPlace> places = List.of();
@@ -63,7 +73,9 @@ public final class PlanScene {
 
 	/** Takes samples, colours, findings and selection anew. */
 	public void readSamples() {
-		samples = floor == null ? SampleRows.NONE : SampleRows.of(floor);
+		SampleRows all = floor == null ? SampleRows.NONE : SampleRows.of(floor);
+		errors = shown == null || shown.map() == null ? null : FloorErrors.of(shown, all);
+		samples = shown == null ? all : errors == null ? SampleRows.NONE : errors.samples();
 		xMetres = IntStream.range(0, samples.size()).mapToDouble(i -> samples.table(i).xMetres(samples.row(i))).toArray();
 		yMetres = IntStream.range(0, samples.size()).mapToDouble(i -> samples.table(i).yMetres(samples.row(i))).toArray();
 		grid = new PointGrid(xMetres, yMetres);
@@ -73,10 +85,26 @@ public final class PlanScene {
 		colour();
 	}
 
+	/** Shows the errors of a way of matching in place of the map, or the map again (null). */
+	public void showErrors(ErrorsShown other) {
+		shown = other;
+		readSamples();
+	}
+
+	/** What is shown in place of the map; null for the map. */
+	public ErrorsShown shown() {
+		return shown;
+	}
+
+	/** Errors on this floor; null where none are shown. */
+	public FloorErrors errors() {
+		return errors;
+	}
+
 	/** Takes the colours anew. @return whether any sample looks other than before */
 	public boolean colour() {
 		SampleColours before = colours;
-		colours = session == null ? null : colouring.colours(samples, session, background());
+		colours = session == null ? null : errors == null ? colouring.colours(samples, session, background()) : ErrorColours.of(errors, background());
 		return before == null || colours == null || !before.looks().equals(colours.looks())
 				|| !Arrays.equals(before.lookOf(), colours.lookOf());
 	}
@@ -100,19 +128,45 @@ public final class PlanScene {
 	/** Takes the selection anew. @return the samples that look other than before */
 	public BitSet readSelection() {
 		BitSet changed = (BitSet) selected.clone();
-		BitSet other = (BitSet) beside.clone();
+		BitSet carriersBefore = carriers;
+		BitSet membersBefore = members;
 		readMarked();
 		changed.xor(selected);
-		other.xor(beside);
-		changed.or(other);
+		carriersBefore.xor(carriers);
+		membersBefore.xor(members);
+		changed.or(carriersBefore);
+		changed.or(membersBefore);
 		mark();
 		return changed;
 	}
 
 	private void readMarked() {
 		selected = session == null ? new BitSet() : indices(session.selection().samples());
-		beside = session == null ? new BitSet() : indices(session.selection().beside());
-		beside.andNot(selected);
+		carriers = companions(CompanionRole.CARRIER);
+		members = companions(CompanionRole.MEMBER);
+		labels = session == null ? List.of() : labelsNow(session.selection());
+	}
+
+	private BitSet companions(CompanionRole role) {
+		BitSet found = session == null ? new BitSet()
+				: indices(session.selection().beside().stream().filter(each -> each.role() == role).map(Companion::sample).toList());
+		found.andNot(selected);
+		return found;
+	}
+
+	/** Where samples are compared, each says what it is. */
+	private List<SampleLabel> labelsNow(ArchiveSelection selection) {
+		List<SampleLabel> found = new ArrayList<>();
+		if (!selection.beside().isEmpty()) {
+			selected.stream().forEach(index -> found.add(new SampleLabel(index, "under review")));
+		}
+		for (Companion each : selection.beside()) {
+			int index = samples.indexOf(each.sample());
+			if (index >= 0 && !selected.get(index)) {
+				found.add(new SampleLabel(index, each.label()));
+			}
+		}
+		return found;
 	}
 
 	/** Takes the findings anew. @return the samples that had or have one, not both */
@@ -129,7 +183,8 @@ public final class PlanScene {
 		byte[] all = marks.length == samples.size() ? marks : new byte[samples.size()];
 		for (int i = 0; i < all.length; i++) {
 			all[i] = (byte) ((samples.table(i).isKept(samples.row(i)) ? SampleMark.KEPT : 0) | (found.get(i) ? SampleMark.FOUND : 0)
-					| (beside.get(i) ? SampleMark.BESIDE : 0) | (selected.get(i) ? SampleMark.SELECTED : 0));
+					| (carriers.get(i) ? SampleMark.CARRIER : 0)
+					| (members.get(i) ? SampleMark.MEMBER : 0) | (selected.get(i) ? SampleMark.SELECTED : 0));
 		}
 		marks = all;
 	}
@@ -220,8 +275,14 @@ public final class PlanScene {
 	/** Likewise with those that they are compared with. */
 	public BitSet marked() {
 		BitSet all = (BitSet) selected.clone();
-		all.or(beside);
+		all.or(carriers);
+		all.or(members);
 		return all;
+	}
+
+	/** Words at samples of this floor that are compared with each other; none otherwise. */
+	public List<SampleLabel> labels() {
+		return labels;
 	}
 
 	public Ink ink() {
@@ -232,16 +293,27 @@ public final class PlanScene {
 	public FloorRaster raster() {
 		Outline outline = floor == null ? null : floor.getOutline();
 		return new FloorRaster(picture, outline, xMetres, yMetres, grid,
-				colours == null ? List.of() : colours.looks(), colours == null ? new int[0] : colours.lookOf(), marks, ink);
+				colours == null ? List.of() : colours.looks(), colours == null ? new int[0] : colours.lookOf(), marks, ink,
+				errors == null ? null : errorLayer());
+	}
+
+	private ErrorLayer errorLayer() {
+		Bounds inside = outlined();
+		List<ErrorLayer.Patch> squares = errors.heat().stream().map(square -> {
+			Bounds whole = new Bounds(square.leftMetres(), square.bottomMetres(), square.leftMetres() + square.sideMetres(),
+					square.bottomMetres() + square.sideMetres());
+			return new ErrorLayer.Patch(inside.isEmpty() ? whole : whole.within(inside),
+					ErrorColours.heat(square.meanMetres(), errors.topMetres(), background()));
+		}).toList();
+		List<ErrorLayer.Arrow> arrows = errors.placed().placed().stream()
+				.filter(each -> each.landing() == Landing.RIGHT_FLOOR || each.landing() == Landing.OTHER_FLOOR)
+				.map(each -> new ErrorLayer.Arrow(each.xMetres(), each.yMetres(), each.putXMetres(), each.putYMetres(), !each.isRight())).toList();
+		return new ErrorLayer(squares, arrows, ink.line());
 	}
 
 	/** What a person wants to see: outline and samples, or the image where there is neither. */
 	public Bounds bounds() {
-		Bounds all = Bounds.EMPTY;
-		Outline outline = floor == null ? null : floor.getOutline();
-		for (int i = 0; outline != null && i < outline.size(); i++) {
-			all = all.with(outline.xMetres(i), outline.yMetres(i));
-		}
+		Bounds all = outlined();
 		for (int i = 0; i < samples.size(); i++) {
 			all = all.with(xMetres[i], yMetres[i]);
 		}
@@ -253,6 +325,15 @@ public final class PlanScene {
 			}
 		}
 		return all.isEmpty() ? all : all.grown(EDGE_METRES);
+	}
+
+	private Bounds outlined() {
+		Bounds all = Bounds.EMPTY;
+		Outline outline = floor == null ? null : floor.getOutline();
+		for (int i = 0; outline != null && i < outline.size(); i++) {
+			all = all.with(outline.xMetres(i), outline.yMetres(i));
+		}
+		return all;
 	}
 
 	/** Round some samples. */

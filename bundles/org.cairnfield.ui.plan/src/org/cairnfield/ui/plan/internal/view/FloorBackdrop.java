@@ -32,7 +32,7 @@ final class FloorBackdrop {
 		this.plan = plan;
 	}
 
-	/** Begins anew. @param other whether it is another floor than before */
+	/** Starts over. @param other whether it is another floor than before */
 	void read(ArchiveSession session, boolean other) {
 		Floor floor = plan.scene().floor();
 		if (other) {

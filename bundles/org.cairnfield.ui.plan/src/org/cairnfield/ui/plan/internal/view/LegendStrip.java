@@ -66,7 +66,7 @@ final class LegendStrip extends Canvas {
 			text.append(": from ").append(ShownNumbers.text(legend.ramp().low(), 0)).append(" to ")
 					.append(ShownNumbers.text(legend.ramp().high(), 0, legend.ramp().unit()));
 		}
-		legend.entries().forEach(entry -> text.append("; ").append(entry.label()).append(": ").append(entry.count()));
+		legend.entries().forEach(entry -> text.append("; ").append(entry.text()));
 		return text.toString();
 	}
 
@@ -106,7 +106,7 @@ final class LegendStrip extends Canvas {
 			pieces.add(ramp(gc, legend.ramp()));
 		}
 		for (PlanLegend.Entry entry : legend.entries()) {
-			pieces.add(symbol(gc, entry.label() + " (" + ShownNumbers.text(entry.count(), 0) + ")",
+			pieces.add(symbol(gc, entry.text(),
 					(g, x, y) -> paintLook(g, entry.look(), x + SYMBOL / 2, y)));
 		}
 		if (marks) {

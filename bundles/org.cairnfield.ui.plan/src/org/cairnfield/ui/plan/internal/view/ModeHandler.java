@@ -26,7 +26,7 @@ public final class ModeHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		String wanted = event.getParameter(RadioState.PARAMETER_ID);
 		if (wanted != null && !HandlerUtil.matchesRadioState(event) && PlanHandler.plan(event) instanceof PlanView view) {
-			view.pane().plan().mode(PlanMode.valueOf(wanted));
+			view.pane().mode(PlanMode.valueOf(wanted));
 			HandlerUtil.updateRadioState(event.getCommand(), wanted);
 		}
 		return null;

@@ -17,7 +17,8 @@ public final class PlanHandler extends AbstractHandler implements IExecutableExt
 	private static final double STEP = 1.4;
 	private static final Map<String, Consumer<PlanPane>> COMMANDS = Map.of("fit", pane -> pane.plan().look().fit(), "fitSelection",
 			pane -> pane.plan().look().fitSelection(), "zoomIn", pane -> pane.plan().look().zoom(STEP), "zoomOut",
-			pane -> pane.plan().look().zoom(1 / STEP), "placeImage", PlanPane::placeImage);
+			pane -> pane.plan().look().zoom(1 / STEP), "placeImage", PlanPane::placeImage,
+			"errorMap", PlanPane::turnErrorMap);
 
 	private Consumer<PlanPane> command;
 

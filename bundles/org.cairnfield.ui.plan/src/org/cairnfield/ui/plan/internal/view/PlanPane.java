@@ -3,6 +3,8 @@ package org.cairnfield.ui.plan.internal.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
@@ -12,12 +14,15 @@ import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
+import org.cairnfield.ui.plan.internal.colour.ErrorColours;
 import org.cairnfield.ui.plan.internal.gef.Colours;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
+import org.cairnfield.ui.plan.internal.gef.PlanMode;
 import org.cairnfield.ui.plan.internal.image.ImagePlacing;
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.raster.Rgb;
-import org.cairnfield.ui.plan.internal.scene.PlanScene;
+import org.cairnfield.ui.plan.internal.scene.Elsewhere;
+import org.cairnfield.ui.plan.internal.scene.FloorErrors;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -31,30 +36,37 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 
 /** The plan with its choices above and its legend below, following the archive on show. */
 public final class PlanPane {
 
+	private static final String ERROR_MAP = "Error map (test survey)";
+
 	private final Composite pane;
 	private final List<SampleColouring> colourings;
 	private final Combo floors;
 	private final Combo colours;
 	private final Button places;
+	private final ErrorBar errorBar;
+	private final ElsewhereLine elsewhere;
+	private final PlanBoards boards;
 	private final PlanCanvas plan;
 	private final Label reading;
 	private final LegendStrip legend;
-	private final FloorBackdrop backdrop;
 	private final SessionListener listener = new Listener();
 	private List<Floor> floorList = List.of();
 	private ArchiveSession session;
 
-	public PlanPane(Composite parent, List<SampleColouring> colourings) {
+	/** @param chosen hears how the person wants samples coloured */
+	public PlanPane(Composite parent, List<SampleColouring> colourings, Consumer<SampleColouring> chosen) {
 		this.colourings = List.copyOf(colourings);
 		pane = new Composite(parent, SWT.NONE);
 		pane.setLayout(layout(1));
@@ -71,9 +83,10 @@ public final class PlanPane {
 		places.setToolTipText("Show where access points seem to be, from the samples that hear them most strongly");
 		places.setSelection(true);
 		places.setData("org.cairnfield.id", "plan.accessPoints");
-		plan = new PlanCanvas(pane, new PlanScene(ink(parent.getDisplay()), this.colourings.get(0)));
-		plan.canvas().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-		backdrop = new FloorBackdrop(plan);
+		errorBar = new ErrorBar(row, pane, this::showErrors);
+		elsewhere = new ElsewhereLine(pane, this::goTo);
+		boards = new PlanBoards(pane, ink(parent.getDisplay()), this.colourings.get(0));
+		plan = boards.first();
 		reading = new Label(pane, SWT.NONE);
 		reading.setData("org.cairnfield.id", "plan.reading");
 		GridData readingData = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
@@ -83,20 +96,26 @@ public final class PlanPane {
 		legend = new LegendStrip(pane);
 		legend.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false));
 		this.colourings.forEach(each -> colours.add(each.name()));
+		colours.add(ERROR_MAP); // in place of colours of the map
 		colours.select(0);
 		floors.addListener(SWT.Selection, event -> chooseFloor());
-		colours.addListener(SWT.Selection, event -> colourBy(this.colourings.get(colours.getSelectionIndex())));
+		colours.addListener(SWT.Selection, event -> {
+			if (colours.getSelectionIndex() == this.colourings.size()) {
+				errorBar.turn(true);
+			} else {
+				colourBy(this.colourings.get(colours.getSelectionIndex()));
+				chosen.accept(plan.scene().colouring());
+			}
+		});
 		places.addListener(SWT.Selection, event -> plan.showPlaces(places.getSelection()));
 		plan.watch(this::showReading);
 		name();
 		Sessions.workbench().add(listener);
-		pane.addListener(SWT.Dispose, event -> {
-			Sessions.workbench().remove(listener);
-			backdrop.cancel();
-		});
+		pane.addListener(SWT.Dispose, event -> Sessions.workbench().remove(listener));
 	}
 
-	private static GridLayout layout(int columns) {
+	/** Without margins. */
+	static GridLayout layout(int columns) {
 		GridLayout layout = new GridLayout(columns, false);
 		layout.marginWidth = 0;
 		layout.marginHeight = 0;
@@ -104,7 +123,8 @@ public final class PlanPane {
 		return layout;
 	}
 
-	private static Combo combo(Composite row, String label, String id) {
+	/** A list to drop down with its label, in a row. */
+	static Combo combo(Composite row, String label, String id) {
 		Composite pair = new Composite(row, SWT.NONE);
 		GridLayout layout = layout(2);
 		pair.setLayout(layout);
@@ -112,6 +132,15 @@ public final class PlanPane {
 		Combo combo = new Combo(pair, SWT.READ_ONLY | SWT.DROP_DOWN);
 		combo.setData("org.cairnfield.id", id);
 		return combo;
+	}
+
+	/** Whether a control of a row is there at all. */
+	static void inRow(Control control, boolean shown) {
+		RowData data = new RowData();
+		data.exclude = !shown;
+		control.setLayoutData(data);
+		control.setVisible(shown);
+		control.requestLayout();
 	}
 
 	private static Ink ink(Display display) {
@@ -153,6 +182,34 @@ public final class PlanPane {
 		return colourings;
 	}
 
+	/** What a drag does. */
+	void mode(PlanMode mode) {
+		boards.shown().forEach(board -> board.plan().mode(mode));
+	}
+
+	/** Shows the error map, or the map again. */
+	public void turnErrorMap() {
+		errorBar.turn(!errorBar.isOn());
+	}
+
+	/** One board a way that is shown, or the usual one. */
+	private void showErrors() {
+		boolean on = errorBar.isOn();
+		if (!on && plan.scene().shown() == null) {
+			return;
+		}
+		if (on) {
+			boards.showErrors(errorBar.shown(), session);
+		} else {
+			boards.showMap(session);
+		}
+		colours.select(on ? colourings.size() : colourings.indexOf(plan.scene().colouring()));
+		inRow(colours.getParent(), !on);
+		inRow(places, !on);
+		showLegend();
+		showReading();
+	}
+
 	/** Lets a person lay a plan image on the floor. */
 	public void placeImage() {
 		if (session != null && plan.scene().floor() != null) {
@@ -164,6 +221,12 @@ public final class PlanPane {
 		if (session != null && floors.getSelectionIndex() >= 0) {
 			session.select(session.selection().withFloor(floorList.get(floors.getSelectionIndex())));
 		}
+	}
+
+	/** Shows a floor, and on it what is compared. */
+	private void goTo(Floor floor) {
+		session.select(session.selection().withFloor(floor));
+		plan.look().fitSelection();
 	}
 
 	private static String floorName(Floor floor) {
@@ -187,32 +250,48 @@ public final class PlanPane {
 
 	private void showFloor() {
 		listFloors();
-		plan.showFloor(session);
-		backdrop.read(session, true);
+		boards.shown().forEach(board -> board.showFloor(session));
 		showLegend();
 	}
 
 	private void showLegend() {
 		boolean some = plan.scene().samples().size() > 0;
-		if (legend.show(some && plan.scene().colours() != null ? plan.scene().colours().legend()
-				: new PlanLegend("", List.of(), null), some)) {
+		if (legend.show(some && plan.scene().colours() != null ? legendNow() : new PlanLegend("", List.of(), null),
+				some && plan.scene().errors() == null)) {
 			pane.layout(true);
 		}
 	}
 
+	/** One for both of two error maps. */
+	private PlanLegend legendNow() {
+		List<FloorErrors> errors = boards.errors();
+		return errors.isEmpty() ? plan.scene().colours().legend() : ErrorColours.legend(errors, Colours.of(plan.scene().ink().background()).getRGB());
+	}
+
+	private void showElsewhere() {
+		elsewhere.show(session == null ? List.of() : Elsewhere.of(session.selection()));
+	}
+
 	private void showReading() {
 		int sample = plan.read();
-		String text = sample < 0 ? summary() : SampleText.line(plan.scene().samples(), sample);
+		String text = sample < 0 ? summary() : plan.scene().errors() == null ? SampleText.line(plan.scene().samples(), sample) : errorsOf(sample);
 		if (!text.equals(reading.getText())) {
 			reading.setText(text);
 			plan.canvas().getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
 		}
 	}
 
+	private String errorsOf(int sample) {
+		return plan.scene().samples().table(sample).id(plan.scene().samples().row(sample)) + "   " + boards.errors().stream()
+				.map(each -> each.words(sample)).collect(Collectors.joining(";   "));
+	}
+
 	private String summary() {
 		int all = plan.scene().samples().size();
 		int selected = plan.scene().selected().cardinality();
-		return all == 0 ? "" : ShownNumbers.text(all, 0) + " samples"
+		boolean isErrorMap = plan.scene().errors() != null;
+		return all == 0 ? "" : ShownNumbers.text(all, 0) + (isErrorMap ? " test samples" : " samples")
+				+ (isErrorMap ? ": arrows lead from where each was taken to where it was put" : "")
 				+ (selected == 0 ? "" : ", " + ShownNumbers.text(selected, 0) + " selected");
 	}
 
@@ -221,7 +300,10 @@ public final class PlanPane {
 		@Override
 		public void sessionChanged(ArchiveSession now) {
 			session = now;
+			errorBar.turn(false);
+			errorBar.session(now);
 			showFloor();
+			showElsewhere();
 		}
 
 		@Override
@@ -230,37 +312,43 @@ public final class PlanPane {
 				showFloor();
 			}
 			if (before.accessPoint() != now.accessPoint()) {
-				plan.placesChanged();
+				boards.shown().forEach(board -> board.plan().placesChanged());
 			}
 			if (plan.scene().colouring().changesWith(before, now)) {
 				colourAgain();
 			}
 			if (!before.samples().equals(now.samples()) || !before.beside().equals(now.beside())) {
-				plan.selectionChanged();
+				boards.shown().forEach(board -> board.plan().selectionChanged());
 			}
+			showElsewhere();
 			showReading();
 		}
 
 		@Override
 		public void samplesChanged(Set<Survey> surveys) {
+			errorBar.outdate();
 			if (plan.scene().site() != null && surveys.stream().anyMatch(each -> each.getSite() == plan.scene().site())) {
-				plan.readAgain();
-				backdrop.read(session, false);
+				boards.shown().forEach(board -> board.readAgain(session));
 				showLegend();
 			}
 		}
 
 		@Override
 		public void structureChanged() {
+			errorBar.outdate();
 			listFloors();
-			plan.readAgain();
-			backdrop.read(session, false);
+			boards.shown().forEach(board -> board.readAgain(session));
 			showLegend();
 		}
 
 		@Override
+		public void ledgersChanged() {
+			errorBar.outdate();
+		}
+
+		@Override
 		public void findingsChanged() {
-			plan.findingsChanged();
+			boards.shown().forEach(board -> board.plan().findingsChanged());
 			colourAgain();
 		}
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.plan.internal.colour.Colourings;
 import org.cairnfield.ui.plan.PlanGeometry;
+import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.show.SessionSelection;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.swt.graphics.Point;
@@ -15,13 +16,17 @@ import org.eclipse.ui.part.ViewPart;
 public final class PlanView extends ViewPart implements PlanGeometry {
 
 	public static final String ID = "org.cairnfield.ui.plan.view";
+	/** Preference: name of the colouring that the person chose last. */
+	private static final String COLOUR_BY = "plan.colourBy";
 
 	private PlanPane pane;
 
 	@Override
 	public void createPartControl(Composite parent) {
-		pane = new PlanPane(parent, Colourings.all());
-		pane.plan().mode(ModeHandler.chosen(getSite()));
+		pane = new PlanPane(parent, Colourings.all(), colouring -> Preferences.put(COLOUR_BY, colouring.name()));
+		String colourBy = Preferences.get(COLOUR_BY, "");
+		pane.colourings().stream().filter(colouring -> colouring.name().equals(colourBy)).findFirst().ifPresent(pane::colourBy);
+		pane.mode(ModeHandler.chosen(getSite()));
 		MenuManager menu = new MenuManager();
 		pane.plan().canvas().setMenu(menu.createContextMenu(pane.plan().canvas()));
 		SessionSelection.provide(getSite(), pane.plan().canvas());

@@ -11,7 +11,6 @@ import java.util.function.Consumer;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.decide.GiveVerdictsCommand;
-import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.review.EvidenceRequest;
 import org.cairnfield.curation.review.QueueSettings;
@@ -234,10 +233,9 @@ public final class ReviewDesk implements SessionListener {
 		if (own == null) {
 			return;
 		}
-		Evidence evidence = review.evidence().of(review.current());
-		SampleRef carrier = evidence == null ? null : ref(evidence.carrier());
-		// beside it, so that nobody moves or sets aside the carrier with the sample
-		session.select(withSplit(session.selection()).withSamples(List.of(own)).withBeside(carrier == null ? List.of() : List.of(carrier)));
+		// beside it, so that nobody moves or sets aside the others with the sample
+		session.select(withSplit(session.selection()).withSamples(List.of(own))
+				.withBeside(PlanCompanions.of(review.evidence().of(review.current()), this::ref)));
 		PlanZoom.toSelection();
 	}
 

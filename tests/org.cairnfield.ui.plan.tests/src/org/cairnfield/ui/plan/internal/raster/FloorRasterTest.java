@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.ui.charts.colour.Marker;
 import org.cairnfield.ui.plan.SampleLook;
+import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.PointGrid;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +32,7 @@ class FloorRasterTest {
 		for (int i = 0; i < marks.length; i++) {
 			bits[i] = (byte) marks[i];
 		}
-		return new FloorRaster(picture, outline, x, y, new PointGrid(x, y), List.of(look), new int[marks.length], bits, INK);
+		return new FloorRaster(picture, outline, x, y, new PointGrid(x, y), List.of(look), new int[marks.length], bits, INK, null);
 	}
 
 	private static int[] draw(FloorRaster raster, int column, int row) {
@@ -75,12 +77,34 @@ class FloorRasterTest {
 		assertTrue(count(one(SampleMark.KEPT | SampleMark.SELECTED), ACCENT) > 20);
 	}
 
+	/** More of the accent colour than of the background, which is white. */
+	private static boolean isFrame(int pixel) {
+		return (pixel >> 16) > 0xe0 && (pixel >> 8 & 0xff) < 0x80;
+	}
+
+	/** Where the frame of a marked sample is crossed to the right of its middle, and in the diagonal, in pixels. */
+	private static int[] frame(int mark) {
+		int[] pixels = one(SampleMark.KEPT | mark);
+		int right = 64;
+		while (!isFrame(at(pixels, right, 64))) {
+			right++;
+		}
+		int aslant = 0;
+		while (!isFrame(at(pixels, 64 + aslant, 64 + aslant))) {
+			aslant++;
+		}
+		return new int[] { right - 64, aslant };
+	}
+
 	@Test
-	void drawsADashedRingAroundWhatIsComparedWith() {
-		long whole = count(one(SampleMark.KEPT | SampleMark.SELECTED), ACCENT);
-		long dashed = count(one(SampleMark.KEPT | SampleMark.BESIDE), ACCENT);
-		assertTrue(dashed > whole / 4 && dashed < whole * 3 / 4, dashed + " of " + whole);
-		assertEquals(whole, count(one(SampleMark.KEPT | SampleMark.BESIDE | SampleMark.SELECTED), ACCENT), "selected comes first");
+	void framesSampleCarrierAndMemberInShapesOfTheirOwn() {
+		int[] ring = frame(SampleMark.SELECTED);
+		int[] square = frame(SampleMark.CARRIER);
+		int[] tipped = frame(SampleMark.MEMBER);
+		assertEquals(ring[0] * Math.sqrt(0.5), ring[1], 1.5, "a circle");
+		assertEquals(square[0], square[1], 1, "a square");
+		assertEquals(tipped[0] / 2.0, tipped[1], 1.5, "a square on its tip");
+		assertArrayEquals(ring, frame(SampleMark.SELECTED | SampleMark.CARRIER), "selected comes first");
 	}
 
 	@Test
@@ -178,13 +202,66 @@ class FloorRasterTest {
 		assertEquals(-placement.yMetres(60.5, 40.5) * SCALE, sumRow / dark, 0.6);
 	}
 
+	private static FloorRaster errors(ErrorLayer layer) {
+		return new FloorRaster(null, null, new double[0], new double[0], new PointGrid(new double[0], new double[0]), List.of(), new int[0],
+				new byte[0], INK, layer);
+	}
+
+	@Test
+	void laysTheColourOfAnErrorOverItsPartOfTheFloor() {
+		int[] pixels = draw(errors(new ErrorLayer(List.of(new ErrorLayer.Patch(new Bounds(1, -3, 3, -2), BLUE)), List.of(), LINE)), 0, 0);
+		assertEquals(40 * 20, count(pixels, BLUE), "2 m × 1 m");
+		assertEquals(BLUE, at(pixels, 20, 40));
+		assertEquals(BLUE, at(pixels, 59, 59));
+		assertEquals(WHITE, at(pixels, 60, 59));
+		assertEquals(WHITE, at(pixels, 20, 39));
+	}
+
+	@Test
+	void drawsAnArrowFromWhereASampleWasTakenToWhereItWasPut() {
+		int[] right = draw(errors(arrow(false)), 0, 0);
+		for (int column = 22; column < 98; column++) {
+			assertNotEquals(WHITE, at(right, column, 60), "column " + column);
+		}
+		assertEquals(WHITE, at(right, 15, 60));
+		assertEquals(WHITE, at(right, 105, 60));
+		assertTrue(inColumns(right, 94, 100) > inColumns(right, 20, 26) + 6, "a head where it was put");
+		int[] other = draw(errors(arrow(true)), 0, 0);
+		long gaps = IntStream.range(22, 94).filter(column -> at(other, column, 60) == WHITE).count();
+		assertTrue(gaps > 20 && gaps < 50, gaps + " of 72 pixels free: dashed to another floor");
+	}
+
+	private static ErrorLayer arrow(boolean dashed) {
+		return new ErrorLayer(List.of(), List.of(new ErrorLayer.Arrow(1, -3.02, 5, -3.02, dashed)), LINE);
+	}
+
+	private static long inColumns(int[] pixels, int from, int to) {
+		return IntStream.range(0, pixels.length).filter(i -> i % SIDE >= from && i % SIDE < to && pixels[i] != WHITE).count();
+	}
+
+	@Test
+	void drawsPiecesOfAnErrorMapThatAgreeWhereTheyMeet() {
+		FloorRaster raster = errors(new ErrorLayer(List.of(new ErrorLayer.Patch(new Bounds(1, -9, 9, -2), BLUE)),
+				List.of(new ErrorLayer.Arrow(1, -1, 11, -8, true), new ErrorLayer.Arrow(9, -9, 6.4, -6.4, false)), LINE));
+		int[] whole = new int[4 * SIDE * SIDE];
+		raster.draw(whole, 2 * SIDE, 0, 0, SCALE, 1);
+		for (int piece = 0; piece < 4; piece++) {
+			int[] pixels = draw(raster, piece % 2 * SIDE, piece / 2 * SIDE);
+			for (int row = 0; row < SIDE; row++) {
+				int from = (piece / 2 * SIDE + row) * 2 * SIDE + piece % 2 * SIDE;
+				assertArrayEquals(Arrays.copyOfRange(whole, from, from + SIDE), Arrays.copyOfRange(pixels, row * SIDE, (row + 1) * SIDE),
+						"piece " + piece + ", row " + row);
+			}
+		}
+	}
+
 	@Test
 	void turnsPaperDarkOnADarkBackground() {
 		int[] image = new int[100 * 80];
 		Arrays.fill(image, WHITE);
 		FloorRaster raster = new FloorRaster(new PlanPicture(100, 80, image, new Placement(0.05, 0, 0, 0)), null, new double[0],
 				new double[0], new PointGrid(new double[0], new double[0]), List.of(), new int[0], new byte[0],
-				new Ink(0x202020, 0xeeeeee, ACCENT));
+				new Ink(0x202020, 0xeeeeee, ACCENT), null);
 		int[] pixels = draw(raster, 0, 0);
 		assertTrue((at(pixels, 50, 40) & 0xff) < 0x30, () -> Integer.toHexString(at(pixels, 50, 40)));
 	}

@@ -26,6 +26,9 @@ import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.SampleTableBuilder;
 import org.cairnfield.ui.plan.internal.colour.Colourings;
 import org.cairnfield.ui.plan.internal.gef.PlanMode;
+import org.cairnfield.ui.plan.internal.scene.SampleLabel;
+import org.cairnfield.ui.scope.Companion;
+import org.cairnfield.ui.scope.CompanionRole;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.swt.SWT;
@@ -88,7 +91,7 @@ class PlanPaneTest {
 		shell = new Shell(display, SWT.NO_TRIM);
 		shell.setLayout(new FillLayout());
 		shell.setSize(700, 600);
-		pane = new PlanPane(shell, Colourings.all());
+		pane = new PlanPane(shell, Colourings.all(), colouring -> { });
 		canvas = pane.plan().canvas();
 		shell.open();
 		session = ArchiveSession.of(open);
@@ -296,6 +299,18 @@ class PlanPaneTest {
 		session.select(session.selection().withSamples(List.of(sample(24))));
 		assertTrue(pane.plan().toCanvas(sample(24)).isPresent());
 		assertTrue(pane.plan().toCanvas(sample(0)).isEmpty());
+	}
+
+	@Test
+	void labelsWhatIsCompared() {
+		session.select(session.selection().withSamples(List.of(sample(6))));
+		assertEquals(List.of(), pane.plan().scene().labels(), "nothing is compared");
+		session.select(session.selection().withBeside(List.of(new Companion(sample(24), CompanionRole.CARRIER, "carrier"),
+				new Companion(sample(8), CompanionRole.MEMBER, "nearest of C2"))));
+		assertEquals(List.of(new SampleLabel(6, "under review"), new SampleLabel(8, "nearest of C2")), pane.plan().scene().labels());
+		assertEquals(List.of(sample(6), sample(8)), pane.plan().scene().refs(pane.plan().scene().marked()));
+		session.select(session.selection().withFloor(survey.getSite().getFloors().get(1)));
+		assertEquals(List.of(new SampleLabel(0, "carrier")), pane.plan().scene().labels(), "the one sample of that floor");
 	}
 
 	@Test

@@ -1,0 +1,83 @@
+package org.cairnfield.ui.plan.internal.view;
+
+import org.cairnfield.ui.plan.SampleColouring;
+import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
+import org.cairnfield.ui.plan.internal.raster.Ink;
+import org.cairnfield.ui.plan.internal.scene.ErrorsShown;
+import org.cairnfield.ui.plan.internal.scene.PlanScene;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** One plan: of the map, or under a caption of the errors of one way of matching. */
+final class PlanBoard {
+
+	private final Composite page;
+	private final Label caption;
+	private final PlanCanvas plan;
+	private final FloorBackdrop backdrop;
+
+	/** @param suffix of the ids by which tests find its parts */
+	PlanBoard(Composite parent, Ink ink, SampleColouring colouring, String suffix) {
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
+		page.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+		caption = new Label(page, SWT.WRAP);
+		caption.setData("org.cairnfield.id", "plan.caption" + suffix);
+		GridData captionData = new GridData(SWT.FILL, SWT.TOP, true, false);
+		captionData.horizontalIndent = 8;
+		captionData.widthHint = 100;
+		captionData.exclude = true;
+		caption.setLayoutData(captionData);
+		caption.setVisible(false);
+		plan = new PlanCanvas(page, new PlanScene(ink, colouring), "plan.canvas" + suffix);
+		plan.canvas().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+		backdrop = new FloorBackdrop(plan);
+		page.addListener(SWT.Dispose, event -> backdrop.cancel());
+	}
+
+	PlanCanvas plan() {
+		return plan;
+	}
+
+	/** Whether it is there at all. */
+	boolean isShown() {
+		return page.getVisible();
+	}
+
+	void show(boolean shown) {
+		((GridData) page.getLayoutData()).exclude = !shown;
+		page.setVisible(shown);
+		page.requestLayout();
+	}
+
+	void showFloor(ArchiveSession session) {
+		plan.showFloor(session);
+		backdrop.read(session, true);
+		writeCaption();
+	}
+
+	void readAgain(ArchiveSession session) {
+		plan.readAgain();
+		backdrop.read(session, false);
+		writeCaption();
+	}
+
+	void showErrors(ErrorsShown errors) {
+		plan.showErrors(errors);
+		writeCaption();
+	}
+
+	private void writeCaption() {
+		String text = plan.scene().errors() == null ? "" : plan.scene().errors().summary();
+		if (!text.equals(caption.getText())) {
+			caption.setText(text);
+			((GridData) caption.getLayoutData()).exclude = text.isEmpty();
+			caption.setVisible(!text.isEmpty());
+			caption.requestLayout();
+		}
+	}
+}
