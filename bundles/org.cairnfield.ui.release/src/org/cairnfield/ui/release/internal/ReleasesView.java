@@ -130,6 +130,8 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		StringBuilder text = new StringBuilder("Release ").append(manifest.version()).append(", prepared by ")
 				.append(manifest.preparedBy()).append(", signed by ").append(manifest.signedBy()).append('\n');
 		manifest.bump().forEach(reason -> text.append(reason).append('\n'));
+		text.append(manifest.splits().isEmpty() ? "No split: devices compare with every sample"
+				: (manifest.splits().size() == 1 ? "Split: " : "Splits: ") + String.join(", ", manifest.splits())).append('\n');
 		text.append('\n').append(manifest.notes().isEmpty() ? "" : manifest.notes() + "\n\n");
 		manifest.changes().forEach(change -> text.append(change).append('\n'));
 		manifest.gates().stream().filter(gate -> !gate.overruledBy().isEmpty()).forEach(gate -> text.append("Overruled by ")

@@ -40,7 +40,8 @@ class SearchStoryTest {
 		ReviewStage.goBack();
 	}
 
-	private static Split keep(ArchiveSession session, String name) {
+	/** Keeps what is tried under a name. */
+	static Split keep(ArchiveSession session, String name) {
 		int before = Ui.ask(() -> session.archive().getSplits().size());
 		Hand.fill(Widgets.byId(Text.class, "split.name"), name);
 		Hand.click(Widgets.byId(Button.class, "split.keep"));
