@@ -38,7 +38,7 @@ import org.eclipse.swt.widgets.Text;
 final class FindingDetails {
 
 	private static final int NAMED = 8;
-	private static final int COLUMNS = 5;
+	private static final int COLUMNS = 4;
 
 	private final Text text;
 	private final Button place;
@@ -58,13 +58,14 @@ final class FindingDetails {
 		text = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
 		text.setData("org.cairnfield.id", "findings.explanation");
 		GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(200, 60).applyTo(text);
-		place = button(page, "Show the &place", "findings.place");
-		place.addListener(SWT.Selection, event -> session.select(FindingEvidence.of(session, findings.get(0))));
 		way = new Combo(page, SWT.READ_ONLY);
 		way.setData("org.cairnfield.id", "findings.way");
 		way.setToolTipText("Which remedy");
 		way.addListener(SWT.Selection, event -> refresh());
-		GridDataFactory.fillDefaults().exclude(true).applyTo(way);
+		GridDataFactory.fillDefaults().grab(true, false).hint(0, SWT.DEFAULT).span(COLUMNS, 1).exclude(true).applyTo(way); // never wider than the text
+		way.setVisible(false);
+		place = button(page, "Show the &place", "findings.place");
+		place.addListener(SWT.Selection, event -> session.select(FindingEvidence.of(session, findings.get(0))));
 		remedy = button(page, "Apply the &remedy", "findings.remedy");
 		remedy.addListener(SWT.Selection, event -> applyRemedies());
 		reason = new Text(page, SWT.BORDER | SWT.SINGLE);

@@ -42,7 +42,7 @@ public final class LevelsApartRule extends DescribedRule {
 
 	@Override
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
-		Strays strays = Strays.of(input, settings.of(APART), settings.countOf(SEVERAL));
+		StrayReadings strays = StrayReadings.of(input, settings.of(APART), settings.countOf(SEVERAL));
 		List<Finding> findings = new ArrayList<>();
 		if (!strays.samples().isEmpty()) {
 			findings.add(samples(input, settings, strays));
@@ -53,7 +53,7 @@ public final class LevelsApartRule extends DescribedRule {
 		return RuleOutcome.found(findings);
 	}
 
-	private Finding samples(RuleInput input, Settings settings, Strays strays) {
+	private Finding samples(RuleInput input, Settings settings, StrayReadings strays) {
 		int[] samples = strays.samples().stream().mapToInt(Integer::intValue).toArray();
 		String message = String.format(Locale.ROOT, "In %s, %s %s %s and more far from the levels of other samples by one device at one"
 				+ " place, where the levels are %s dB apart and more: %s.", input.unit(), Count.of(samples.length, "sample"),
@@ -64,7 +64,7 @@ public final class LevelsApartRule extends DescribedRule {
 				.remedy(new Remedy.SetAsideSamples(input.map().ids(samples), "far from the other samples at the same place")).build();
 	}
 
-	private Finding single(RuleInput input, Settings settings, Strays strays) {
+	private Finding single(RuleInput input, Settings settings, StrayReadings strays) {
 		Selected bad = strays.single();
 		String message = String.format(Locale.ROOT,
 				"In %s, %s at %s %s levels %s dB apart and more, by one device at one place; the most is %s.", input.unit(),

@@ -24,14 +24,14 @@ import org.cairnfield.curation.rules.RuleWords;
  * @param worst           the access point that is farthest apart of all, and where, in words
  * @param worstDb         by how much
  */
-record Strays(Set<Integer> samples, int placesOfSamples, Selected single, int otherPlaces, String worst, int worstDb) {
+record StrayReadings(Set<Integer> samples, int placesOfSamples, Selected single, int otherPlaces, String worst, int worstDb) {
 
 	/**
 	 * @param apartDb from the lowest to the highest level at a place
 	 * @param several stray readings of a sample, from which it is one of {@link #samples}
 	 */
-	static Strays of(RuleInput input, double apartDb, int several) {
-		Search search = new Search(input.map().map(), Spots.of(input), apartDb);
+	static StrayReadings of(RuleInput input, double apartDb, int several) {
+		AtPlaces search = new AtPlaces(input.map().map(), Spots.of(input), apartDb);
 		TreeMap<Integer, Integer> bySample = new TreeMap<>();
 		search.sampleOf.values().forEach(sample -> bySample.merge(sample, 1, Integer::sum));
 		Set<Integer> samples = new TreeSet<>();
@@ -48,11 +48,11 @@ record Strays(Set<Integer> samples, int placesOfSamples, Selected single, int ot
 		});
 		Set<Integer> places = new HashSet<>();
 		samples.forEach(sample -> places.add(search.spots.spotOf(sample)));
-		return new Strays(samples, places.size(), single, search.places.size() - places.size(), search.worst, search.worstDb);
+		return new StrayReadings(samples, places.size(), single, search.places.size() - places.size(), search.worst, search.worstDb);
 	}
 
 	/** Goes through the places. */
-	private static final class Search {
+	private static final class AtPlaces {
 		private final RadioMap map;
 		private final Spots spots;
 		private final double apartDb;
@@ -62,7 +62,7 @@ record Strays(Set<Integer> samples, int placesOfSamples, Selected single, int ot
 		private String worst = "";
 		private int worstDb;
 
-		Search(RadioMap map, Spots spots, double apartDb) {
+		AtPlaces(RadioMap map, Spots spots, double apartDb) {
 			this.map = map;
 			this.spots = spots;
 			this.apartDb = apartDb;
