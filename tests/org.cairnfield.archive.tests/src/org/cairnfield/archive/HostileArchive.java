@@ -64,6 +64,8 @@ enum HostileArchive {
 	SAVE_POINT_PART_LINK("save-point.part is a symbolic link",
 			(in, out) -> link(in.resolve(".cairnfield/save-point.part"), out.resolve("precious.txt"))),
 	SAVED_BY_LINK("saved-by is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/saved-by"), out.resolve("precious.txt"))),
+	MERGES_SEEN_LINK("merges-seen is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/merges-seen"), out.resolve("precious.txt"))),
+	MERGES_SEEN_PART_HARD_LINK("", (in, out) -> hardLink(in.resolve(".cairnfield/merges-seen.part"), out.resolve("precious.txt"))),
 	SAVED_BY_PART_HARD_LINK("", (in, out) -> hardLink(in.resolve(".cairnfield/saved-by.part"), out.resolve("precious.txt"))),
 	DAMAGED_LINK("damaged is a symbolic link", (in, out) -> {
 		writeString(in.resolve("splits/all.split"), "damaged");

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.regex.Pattern;
 
 /**
@@ -33,7 +34,8 @@ public final class SeenMerges {
 	/** Notes it down. Needs the lock of the folder. */
 	public static void write(Path root, String id) throws IOException {
 		Path part = Places.privateFile(root, FILE + ".part");
-		Files.writeString(part, id + '\n', StandardCharsets.ISO_8859_1);
+		Files.deleteIfExists(part); // whatever other name it has is not written to
+		Files.writeString(part, id + '\n', StandardCharsets.ISO_8859_1, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
 		Files.move(part, Places.privateFile(root, FILE), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
 	}
 }
