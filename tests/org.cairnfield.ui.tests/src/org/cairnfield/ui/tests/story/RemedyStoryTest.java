@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 
+import org.cairnfield.core.simulate.Floor;
+import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;
@@ -30,7 +32,7 @@ import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A steward reads what a remedy does to positions, applies it, and takes it back; of a whole group, what the group does. */
+/** A steward reads what the remedies of a whole group do together, and chooses among several remedies of one finding. */
 @ExtendWith(PictureOnFailure.class)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 @Order(13)
@@ -56,35 +58,12 @@ class RemedyStoryTest {
 		throw new AssertionError("no heading " + title);
 	}
 
-	private static long wrongFloors(ArchiveSession session) {
-		return session.findings().open().stream().map(Finding::rule).filter("wrong-floor"::equals).count();
-	}
-
 	@Test
 	@Order(1)
-	void readsTheEffectAppliesTheRemedyAndTakesItBack() throws Exception {
-		ArchiveSession session = ReviewStage.open(folder, "remedied");
+	void readsWhatAWholeSelectionDoes() throws Exception {
+		ReviewStage.open(folder, "remedied");
 		Stage.perspective("org.cairnfield.ui.curate");
 		Stage.show("org.cairnfield.ui.findings");
-		Stage.waitUntilChecked();
-		Hand.activate(Stage.window());
-		Tree findings = Widgets.byId(Tree.class, "findings.tree");
-		Text explanation = Widgets.byId(Text.class, "findings.explanation");
-		Button apply = Widgets.byId(Button.class, "findings.remedy");
-		Hand.click(findings, () -> heading(findings, WRONG_FLOOR));
-		Hand.press("Down");
-		Ui.waitUntil("the effect is read", () -> explanation.getText().contains("Effect: Touches 11 samples. Makes positions better.")
-				&& explanation.getText().contains("% of what this rule names here is expected to be faulty") && apply.isEnabled());
-		Hand.click(apply);
-		Ui.waitUntil("the floors are mended", () -> wrongFloors(session) == 0 && !session.findings().isChecking());
-		Hand.press("ctrl+z");
-		Ui.waitUntil("the floors are as they were", () -> wrongFloors(session) == 1 && !session.findings().isChecking());
-		assertEquals(List.of(), session.archive().getWaivers());
-	}
-
-	@Test
-	@Order(2)
-	void readsWhatAWholeSelectionDoes() throws Exception {
 		Tree findings = Widgets.byId(Tree.class, "findings.tree");
 		Text explanation = Widgets.byId(Text.class, "findings.explanation");
 		Stage.waitUntilChecked();
@@ -97,7 +76,7 @@ class RemedyStoryTest {
 	}
 
 	@Test
-	@Order(3)
+	@Order(2)
 	void choosesAmongTheRemediesOfARepeatedScan() throws Exception {
 		ArchiveSession session = Stage.session();
 		Ui.ask(() -> session.run(new ScanAgain(session.archive().getSites().get(0).getSurveys().get(0))));

@@ -31,7 +31,6 @@ import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
-import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
@@ -125,41 +124,6 @@ class ReviewStoryTest {
 
 	private static boolean isAtOnePlace(SampleRef a, SampleRef b) {
 		return Math.hypot(a.sample().xMetres() - b.sample().xMetres(), a.sample().yMetres() - b.sample().yMetres()) < 0.5;
-	}
-
-	@Test
-	void sendsSamplesToTheNearestClusterAnotherOneAndThePoolByKeys() throws Exception {
-		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "homes"), EPSILON_DB);
-		review.focusQueue("whose nearest cluster is another one", p -> p.nearestCluster() >= 0 && p.nearestCluster() != p.cluster());
-		Text home = Widgets.byId(Text.class, "review.home");
-		String offered = Ui.ask(home::getMessage);
-		assertTrue(offered.matches("C\\d+"), "another cluster is offered: " + offered);
-		Verdict nearest = review.decide("m", Decision.MOVE);
-		assertEquals(offered, "C" + nearest.getCluster());
-		review.waitForState(nearest.getSample().sample(), "→ " + offered);
-		int proposed = proposed(review, review.inHand());
-		int other = proposed == 0 ? 1 : 0;
-		Hand.click(home);
-		Hand.type(Integer.toString(other));
-		Hand.press("Return");
-		Ui.waitUntil("the keys decide again", () -> !home.isFocusControl());
-		Verdict named = review.decide("m", Decision.MOVE);
-		assertEquals(other, named.getCluster());
-		assertEquals("", Ui.ask(home::getText), "the next one is offered its own");
-		Verdict pooled = review.decide("p", Decision.POOL);
-		review.waitForState(pooled.getSample().sample(), "○ pool");
-		Outcome outcome = Ui.ask(() -> Outcome.of(SplitOnMap.of(ArchiveCopy.of(review.session.archive()), review.split),
-				Standings.of(review.session.archive(), review.split, ReviewPolicy.USUAL)));
-		assertEquals(2, outcome.joined());
-		assertEquals(1, outcome.pool().length);
-		Hand.press("ctrl+z");
-		review.waitForState(pooled.getSample().sample(), "");
-		assertEquals(2, review.verdicts().size());
-	}
-
-	private static int proposed(ReviewStage review, String sample) {
-		return Ui.ask(() -> review.split.getProposals().all().stream().filter(p -> p.sample().sample().equals(sample)).findFirst().orElseThrow()
-				.cluster());
 	}
 
 	@Test

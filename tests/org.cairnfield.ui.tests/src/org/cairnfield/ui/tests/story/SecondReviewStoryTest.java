@@ -102,28 +102,6 @@ class SecondReviewStoryTest {
 		}
 	}
 
-	@Test
-	void keepsAFailedAuditFailedWhateverIsUndoneAndDrawsAnotherSample() throws Exception {
-		ReviewStage.person(FIRST);
-		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "failed"), 188);
-		int all = Ui.ask(review.queue::getItemCount);
-		Button look = Widgets.byId(Button.class, "review.audit.look");
-		Hand.click(look);
-		Ui.waitUntil("those drawn are listed", () -> review.queue.getItemCount() < all);
-		review.focusQueue();
-		String audit = review.decide("p", Decision.POOL).getBatch();
-		ReviewStage.waitForText("review.audit.plan", "The audit has failed");
-		Hand.press("ctrl+z");
-		Ui.waitUntil("the verdict is taken back by a line of its own", () -> review.ledger().size() == 2);
-		Hand.click(look);
-		Ui.waitUntil("the whole queue is listed, and another sample can be drawn",
-				() -> review.queue.getItemCount() == all && look.getText().replace("&", "").equals("Draw another sample"));
-		assertTrue(ReviewStage.text("review.audit.plan").contains("The audit has failed"), ReviewStage.text("review.audit.plan"));
-		assertFalse(Ui.ask(Widgets.byId(Button.class, "review.audit.approve")::isEnabled));
-		Hand.click(look);
-		ReviewStage.waitForText("review.audit.plan", "Failed before: " + audit + '.');
-	}
-
 	/**
 	 * The fewest to look at so that a lot with more than 5 % wrong shows one of them with a probability of 95 %: drawing
 	 * without putting back, step by step.
