@@ -104,8 +104,7 @@ final class CheckCommand extends ArchiveCommand {
 	private static Json json(RuleCheck check, List<Rule> rules) {
 		return new Json().put("samples", check.map().surveyed().size()).put("errors", count(check, Severity.ERROR))
 				.put("warnings", count(check, Severity.WARNING)).put("notes", count(check, Severity.NOTE))
-				.put("rules", rules.stream().map(r -> new Json().put("id", r.id()).put("title", r.title())
-						.put("severity", word(r.severity())).put("explanation", r.explanation()).fields()).toList())
+				.put("rules", rules.stream().map(rule -> RulesCommand.json(rule).fields()).toList())
 				.put("findings", check.open().stream().map(f -> json(f).put("waived", false).fields()).toList())
 				.put("waived", check.waived().stream().map(f -> json(f).put("waived", true).fields()).toList());
 	}
@@ -116,7 +115,7 @@ final class CheckCommand extends ArchiveCommand {
 				.put("subjects", f.subjects().stream().map(Subject::label).toList())
 				.put("figures", f.evidence().stream()
 						.map(e -> new Json().put("name", e.name()).put("value", e.value()).put("unit", e.unit()).fields()).toList())
-				.put("remedy", f.remedy().map(Remedy::preview).orElse(null)).put("alternatives", f.alternatives().stream().map(Alternative::name).toList())
-				.put("effect", null).put("key", f.contentKey());
+				.put("remedy", f.remedy().map(Remedy::preview).orElse(null))
+				.put("alternatives", f.alternatives().stream().map(Alternative::name).toList()).put("effect", null).put("key", f.contentKey());
 	}
 }

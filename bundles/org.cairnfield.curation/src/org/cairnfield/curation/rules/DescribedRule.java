@@ -58,4 +58,14 @@ public abstract class DescribedRule implements Rule {
 	public final List<Parameter> parameters() {
 		return parameters;
 	}
+
+	/** Numbers that it goes by and that cannot be set. */
+	protected List<Threshold> fixed() {
+		return List.of();
+	}
+
+	@Override
+	public final List<Threshold> thresholds() {
+		return Threshold.all(parameters.stream().map(Parameter::threshold).toList(), fixed());
+	}
 }

@@ -13,32 +13,40 @@ import java.util.Objects;
  * @param highest inclusive
  * @param unit    such as {@code m} or {@code dB}; empty for a count or a share
  * @param whole   whether only whole numbers make sense
+ * @param reason  why the usual value is what it is
  */
 public record Parameter(String id, String title, double usual, double lowest, double highest, String unit,
-		boolean whole) {
+		boolean whole, Reason reason) {
 
 	public Parameter {
 		Objects.requireNonNull(id);
 		Objects.requireNonNull(title);
 		Objects.requireNonNull(unit);
+		Objects.requireNonNull(reason);
 		if (!(lowest <= usual && usual <= highest)) {
 			throw new IllegalArgumentException(id + ": " + usual + " is not within " + lowest + " … " + highest);
 		}
 	}
 
 	/** A measure with a unit. */
-	public static Parameter number(String id, String title, double usual, double lowest, double highest, String unit) {
-		return new Parameter(id, title, usual, lowest, highest, unit, false);
+	public static Parameter number(String id, String title, double usual, double lowest, double highest, String unit,
+			Reason reason) {
+		return new Parameter(id, title, usual, lowest, highest, unit, false, reason);
 	}
 
 	/** A count. */
-	public static Parameter count(String id, String title, int usual, int lowest, int highest) {
-		return new Parameter(id, title, usual, lowest, highest, "", true);
+	public static Parameter count(String id, String title, int usual, int lowest, int highest, Reason reason) {
+		return new Parameter(id, title, usual, lowest, highest, "", true, reason);
 	}
 
 	/** A share, 0 … 1. */
-	public static Parameter share(String id, String title, double usual) {
-		return new Parameter(id, title, usual, 0, 1, "", false);
+	public static Parameter share(String id, String title, double usual, Reason reason) {
+		return new Parameter(id, title, usual, 0, 1, "", false, reason);
+	}
+
+	/** Its usual value as a number that the rule goes by. */
+	Threshold threshold() {
+		return new Threshold(title, usual, unit, reason);
 	}
 
 	/** @throws IllegalArgumentException in words for the person who set it */

@@ -30,6 +30,11 @@ public interface Rule {
 		return List.of();
 	}
 
+	/** The numbers that it goes by: usual values of its parameters first, then those that cannot be set. */
+	default List<Threshold> thresholds() {
+		return parameters().stream().map(Parameter::threshold).toList();
+	}
+
 	/** The ways to remedy what it finds, where there are several; the first is taken unless another one is asked for. */
 	default List<Alternative> alternatives() {
 		return List.of();

@@ -16,6 +16,7 @@ import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.model.edit.AddWaiversCommand;
@@ -62,7 +63,8 @@ final class FindingDetails {
 		way.setData("org.cairnfield.id", "findings.way");
 		way.setToolTipText("Which remedy");
 		way.addListener(SWT.Selection, event -> refresh());
-		GridDataFactory.fillDefaults().grab(true, false).hint(0, SWT.DEFAULT).span(COLUMNS, 1).exclude(true).applyTo(way); // never wider than the text
+		// never wider than the text
+		GridDataFactory.fillDefaults().grab(true, false).hint(0, SWT.DEFAULT).span(COLUMNS, 1).exclude(true).applyTo(way);
 		way.setVisible(false);
 		place = button(page, "Show the &place", "findings.place");
 		place.addListener(SWT.Selection, event -> session.select(FindingEvidence.of(session, findings.get(0))));
@@ -157,7 +159,8 @@ final class FindingDetails {
 			return session.findings().open().isEmpty() && !session.findings().isChecking() ? "Nothing is wrong that the rules know of."
 					: "Select a finding to see why it matters and what can be done. Enter shows its place.";
 		}
-		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> "\n\nEffect: " + words).orElse("");
+		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> "\n\nEffect: " + words).orElse("")
+				+ (findings.size() == 1 ? thresholds(findings.get(0)) : "");
 	}
 
 	private String one(Finding finding) {
@@ -176,6 +179,15 @@ final class FindingDetails {
 			all.append("\nCompare: ").append(names(finding.related()));
 		}
 		chosen().forEach(offer -> all.append("\n\nRemedy: ").append(offer.preview()));
+		return all.toString();
+	}
+
+	/** The numbers behind the finding, with their reasons. */
+	private static String thresholds(Finding finding) {
+		StringBuilder all = new StringBuilder();
+		for (Threshold each : CleaningRules.registry().rule(finding.rule()).thresholds()) {
+			all.append(all.isEmpty() ? "\n\nThresholds of the rule:" : "").append("\n  ").append(each.words());
+		}
 		return all.toString();
 	}
 

@@ -1,9 +1,13 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+
 import java.util.Arrays;
+import java.util.List;
 import org.cairnfield.core.health.PlaceIndex;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
 
@@ -13,7 +17,10 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  */
 final class Absences {
 
-	private static final int AROUND = 12;
+	private static final Threshold AROUND = new Threshold("neighbours of a place that are asked", 12, judged("two rings of a grid, about"));
+
+	/** The numbers that it goes by. */
+	static final List<Threshold> THRESHOLDS = List.of(AROUND);
 	private static final int BINS = 80;
 
 	/** Of those asked, how many heard it, by bins of how many samples before or after they were recorded. */
@@ -31,7 +38,7 @@ final class Absences {
 		heardAfter = new int[map.accessPointCount()][BINS];
 		missedAfter = new int[map.accessPointCount()][BINS];
 		Sequence sequence = Sequence.of(input);
-		int[] around = new int[AROUND];
+		int[] around = new int[AROUND.count()];
 		for (int spot = 0; spot < spots.size(); spot++) {
 			int count = places.nearest(spot, around);
 			for (int i = 0; i < count; i++) {

@@ -1,5 +1,9 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+import static org.cairnfield.curation.rules.Reason.standard;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,6 +27,7 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
 
@@ -35,22 +40,31 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
 public final class HotspotRule extends DescribedRule {
 
 	public static final Parameter WELL = Parameter.number("well-heard-dbm",
-			"level at which its neighbours should hear it too", -70, -100, -30, "dBm");
+			"level at which its neighbours should hear it too", -70, -100, -30, "dBm",
+			onCampuses("-80 and -60 find all three planted"));
 	public static final Parameter MISSED = Parameter.share("missed-share",
-			"share of neighbours that did not hear it, by the lower bound of its 95 % interval", 0.2);
+			"share of neighbours that did not hear it, by the lower bound of its 95 % interval", 0.2,
+			onCampuses("0.1 and 0.3 find the same"));
 	public static final Parameter LATER = Parameter.share("later-chance",
-			"chance that one that missed it came longer before or after than one that heard it", 0.65);
-	public static final Parameter LOUD = Parameter.number("loud-dbm", "level of a sender nearby", -60, -90, -20, "dBm");
-	public static final Parameter POWER = Parameter.number("power-dbm", "highest radiated power", 20, 0, 40, "dBm");
+			"chance that one that missed it came longer before or after than one that heard it", 0.65,
+			onCampuses("0.33 and 0.98 find the same"));
+	public static final Parameter LOUD = Parameter.number("loud-dbm", "level of a sender nearby", -60, -90, -20, "dBm",
+			onCampuses("-70 finds the same, -50 has a precision of 0.75"));
+	public static final Parameter POWER = Parameter.number("power-dbm", "highest radiated power", 20, 0, 40, "dBm",
+			standard("the most allowed at 2.4 GHz in much of the world; on simulated campuses 10 has a precision of 0.67"));
 	public static final Parameter TOLERANCE = Parameter.number("times-farther", "farther apart than expected by", 1.5, 1, 10,
-			"");
+			"", onCampuses("1 and 3 find the same"));
 	public static final Parameter COMMON = Parameter.share("common-names",
-			"share of access points loud at several sites from which names are not addresses", 0.2);
+			"share of access points loud at several sites from which names are not addresses", 0.2,
+			onCampuses("0.1 and 0.3 find the same"));
 
-	static final double METRES = 3.5;
-	static final int FEWEST_ASKED = 12;
-	private static final int FEWEST_LOUD = 3;
-	private static final double FREQUENCY_MHZ = 2437;
+	static final Threshold METRES = new Threshold("neighbours of a place are within", 3.5, "m",
+			judged("about the distance between places of a survey"));
+	static final Threshold FEWEST_ASKED = new Threshold("neighbours asked at least", 12,
+			standard("of fewer the 95 % interval of a share is wider than a half"));
+	private static final Threshold FEWEST_LOUD = new Threshold("loud places", 3, judged("one misplaced sample must not decide"));
+	private static final Threshold FREQUENCY_MHZ = new Threshold("frequency", 2437, "MHz",
+			standard("channel 6, the middle of the 2.4 GHz band"));
 
 	public HotspotRule() {
 		super("hotspot", "A sender that walks",
@@ -60,16 +74,21 @@ public final class HotspotRule extends DescribedRule {
 
 	/** On one floor, twice the distance at which the highest power falls to the loud level. */
 	static double farthestApart(double loudDbm, double powerDbm) {
-		double atOneMetre = ItuIndoor.OFFICE_2_4_GHZ.lossDb(1, FREQUENCY_MHZ, 0);
+		double atOneMetre = ItuIndoor.OFFICE_2_4_GHZ.lossDb(1, FREQUENCY_MHZ.value(), 0);
 		double spare = powerDbm - loudDbm - atOneMetre;
 		return 2 * Math.pow(10, Math.max(0, spare) / ItuIndoor.OFFICE_2_4_GHZ.distanceCoefficient());
+	}
+
+	@Override
+	protected List<Threshold> fixed() {
+		return Threshold.all(List.of(METRES, FEWEST_ASKED, FEWEST_LOUD, FREQUENCY_MHZ), Walking.THRESHOLDS);
 	}
 
 	@Override
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		Spots spots = Spots.of(input);
 		RadioMap map = spots.map();
-		Absences absences = new Absences(input, settings.of(WELL), METRES);
+		Absences absences = new Absences(input, settings.of(WELL), METRES.value());
 		Loud loud = new Loud(map, settings.of(LOUD));
 		List<Integer> abroad = new ArrayList<>();
 		int heard = 0;
@@ -186,7 +205,7 @@ public final class HotspotRule extends DescribedRule {
 				counts.merge(map.sites().get(map.site(spots[a].get(i))), 1, Integer::sum);
 			}
 			int most = counts.values().stream().mapToInt(n -> n).max().orElse(0);
-			counts.values().removeIf(n -> n < FEWEST_LOUD || 5 * n < most);
+			counts.values().removeIf(n -> n < FEWEST_LOUD.count() || 5 * n < most);
 			return List.copyOf(counts.keySet());
 		}
 
@@ -202,7 +221,7 @@ public final class HotspotRule extends DescribedRule {
 			}
 			double farthest = 0;
 			for (Ints floor : floors.values()) {
-				for (int d = 0; floor.size() >= 2 * FEWEST_LOUD && d < 4; d++) {
+				for (int d = 0; floor.size() >= 2 * FEWEST_LOUD.count() && d < 4; d++) {
 					double angle = d * Math.PI / 4;
 					double[] along = Arrays.stream(floor.toArray())
 							.mapToDouble(s -> map.x(s) * Math.cos(angle) + map.y(s) * Math.sin(angle)).sorted().toArray();

@@ -1,5 +1,9 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+import static org.cairnfield.curation.rules.Reason.standard;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,6 +26,7 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.Doubles;
 import org.cairnfield.curation.internal.rules.evidence.Epochs;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
@@ -39,25 +44,32 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
 public final class MovedRule extends DescribedRule {
 
 	public static final Parameter ALPHA = Parameter.number("alpha", "level of the test, over all access points of a site",
-			0.001, 1e-9, 0.2, "");
+			0.001, 1e-9, 0.2, "",
+			standard("one site in a thousand has an access point named by chance; half and double find the same on simulated campuses"));
 	public static final Parameter CHANGE = Parameter.number("change-db", "middle change of level at the same places", 7, 1, 40,
-			"dB");
+			"dB", onCampuses("3.5 and 14 find the same"));
 	public static final Parameter TIMES = Parameter.number("times-usual", "times the change of the site's access points", 1.5,
-			1, 10, "");
+			1, 10, "", onCampuses("1 and 3 find the same"));
 	public static final Parameter METRES = Parameter.number("moved-metres", "how far its loudest place has moved", 8, 1, 500,
-			"m");
+			"m", onCampuses("4 and 16 find the same"));
 
-	private static final int FEWEST_PLACES = 8;
-	private static final int FEWEST_PAIRS = 20;
-	private static final int FEWEST_LOUD = 3;
-	/** Levels so far below the loudest still count for where it hangs. */
-	private static final double WITHIN_DB = 12;
+	private static final Threshold FEWEST_PLACES = new Threshold("places surveyed both times that heard it", 8,
+			judged("fewer differences tell little"));
+	private static final Threshold FEWEST_PAIRS = new Threshold("places surveyed both times", 20, judged("fewer do not show what is usual"));
+	private static final Threshold FEWEST_LOUD = new Threshold("loud places", 3, judged("one misplaced sample must not decide"));
+	private static final Threshold WITHIN_DB = new Threshold("below its loudest level, and still where it hangs", 12, "dB",
+			judged("some four times the distance in free space"));
 
 	public MovedRule() {
 		super("moved-access-point", "An access point that was moved",
 				"Samples from before the move contradict those from after it. Survey again where it was and where it is now, and"
 						+ " set the old samples aside then; to leave out its old readings alone helps nobody.",
 				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.SITE, ALPHA, CHANGE, TIMES, METRES);
+	}
+
+	@Override
+	protected List<Threshold> fixed() {
+		return Threshold.all(List.of(FEWEST_PLACES, FEWEST_PAIRS, FEWEST_LOUD, WITHIN_DB), SeasonPair.THRESHOLDS, Walking.THRESHOLDS);
 	}
 
 	@Override
@@ -71,11 +83,11 @@ public final class MovedRule extends DescribedRule {
 		for (int later = 1; later < epochs.all().size(); later++) {
 			SeasonPair pair = SeasonPair.of(input, later);
 			places = Math.max(places, pair.size());
-			if (pair.size() >= FEWEST_PAIRS) {
+			if (pair.size() >= FEWEST_PAIRS.count()) {
 				compare(input, settings, pair, epochs, later, findings);
 			}
 		}
-		return places < FEWEST_PAIRS
+		return places < FEWEST_PAIRS.count()
 				? RuleOutcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at two dates")
 				: RuleOutcome.found(findings);
 	}
@@ -90,13 +102,13 @@ public final class MovedRule extends DescribedRule {
 			for (double change : changes[a]) {
 				all.add(change);
 			}
-			tested += changes[a].length >= FEWEST_PLACES ? 1 : 0;
+			tested += changes[a].length >= FEWEST_PLACES.count() ? 1 : 0;
 		}
 		double[] usual = all.toArray();
 		double least = Math.max(settings.of(CHANGE), settings.of(TIMES) * Median.of(usual));
 		Walking walking = Walking.of(input);
 		for (int a = 0; a < n; a++) {
-			if (changes[a].length < FEWEST_PLACES || walking.is(a) || !pair.isHeardWellInBoth(a, FEWEST_LOUD)) {
+			if (changes[a].length < FEWEST_PLACES.count() || walking.is(a) || !pair.isHeardWellInBoth(a, FEWEST_LOUD.count())) {
 				continue;
 			}
 			double change = Median.of(changes[a]);
@@ -128,7 +140,7 @@ public final class MovedRule extends DescribedRule {
 				double[] levels = each.getValue().toArray();
 				Arrays.sort(levels);
 				// The third loudest: one sample with a wrong floor must not decide.
-				double third = levels[Math.max(0, levels.length - FEWEST_LOUD)];
+				double third = levels[Math.max(0, levels.length - FEWEST_LOUD.count())];
 				if (third > top) {
 					top = third;
 					floor = each.getKey();
@@ -140,7 +152,7 @@ public final class MovedRule extends DescribedRule {
 			for (int p = 0; p < pair.size(); p++) {
 				int spot = then ? pair.spotThen(p) : pair.spotNow(p);
 				double level = then ? pair.levelThen(p, a) : pair.levelNow(p, a);
-				if (map.floor(spot) == floor && level >= top - WITHIN_DB) {
+				if (map.floor(spot) == floor && level >= top - WITHIN_DB.value()) {
 					double weight = Math.pow(10, level / 20);
 					sum += weight;
 					x += weight * map.x(spot);

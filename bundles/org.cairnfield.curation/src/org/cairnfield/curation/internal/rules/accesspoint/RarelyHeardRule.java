@@ -1,5 +1,7 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -32,7 +34,7 @@ import org.cairnfield.model.values.Count;
 public final class RarelyHeardRule extends DescribedRule {
 
 	public static final Parameter FEWEST = Parameter.count("fewest-places", "places at which it should be heard", 3, 1,
-			1000);
+			1000, onCampuses("2 finds the same, 6 finds no more of those planted"));
 
 	public RarelyHeardRule() {
 		super("rarely-heard", "Access points heard hardly ever",

@@ -1,13 +1,17 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.Doubles;
 import org.cairnfield.curation.internal.rules.evidence.Epochs;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
@@ -20,11 +24,18 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  */
 final class SeasonPair {
 
-	/** What stands for a level that was too weak to be heard. */
-	static final double UNHEARD_DBM = -92;
-	static final double WELL_DBM = -75;
-	private static final double METRES = 2.5;
-	private static final int FEWEST_DIFFERENCES = 30;
+	static final Threshold UNHEARD_DBM = new Threshold("level that stands for not heard", -92, "dBm",
+			judged("about the weakest that handsets report"));
+	static final Threshold WELL_DBM = new Threshold("level from which a change counts", -75, "dBm",
+			judged("well above what is cut off, so that what is no longer heard hides little"));
+	private static final Threshold METRES = new Threshold("taken for the same place", 2.5, "m",
+			judged("about the distance between places of a survey"));
+	private static final Threshold FEWEST_DIFFERENCES = new Threshold("readings from which devices are levelled", 30,
+			judged("a middle of fewer moves too much"));
+
+	/** The numbers that it goes by. */
+	static final List<Threshold> THRESHOLDS = Threshold.all(List.of(WELL_DBM, UNHEARD_DBM, METRES, FEWEST_DIFFERENCES),
+			PlacePairs.THRESHOLDS, Epochs.THRESHOLDS);
 
 	private final Spots spots;
 	private final Epochs epochs;
@@ -50,7 +61,7 @@ final class SeasonPair {
 		spots = Spots.of(input);
 		epochs = Epochs.of(input);
 		before = later - 1;
-		PlacePairs pairs = new PlacePairs(input, METRES);
+		PlacePairs pairs = new PlacePairs(input, METRES.value());
 		Ints first = new Ints();
 		Ints second = new Ints();
 		for (int s = 0; s < spots.size(); s++) {
@@ -72,7 +83,7 @@ final class SeasonPair {
 			int season = epoch(s) - before;
 			for (int k = spots.map().firstReading(s); k < spots.map().endReading(s) && (season == 0 || season == 1); k++) {
 				heard[season][spots.map().accessPoint(k)]++;
-				heardWell[season][spots.map().accessPoint(k)] += spots.map().rssiDbm(k) >= WELL_DBM ? 1 : 0;
+				heardWell[season][spots.map().accessPoint(k)] += spots.map().rssiDbm(k) >= WELL_DBM.value() ? 1 : 0;
 			}
 		}
 	}
@@ -93,13 +104,13 @@ final class SeasonPair {
 			Doubles all = differences.computeIfAbsent(devices(p), d -> new Doubles());
 			for (int k = map.firstReading(then[p]); k < map.endReading(then[p]); k++) {
 				int level = map.rssiDbm(now[p], map.accessPoint(k), 1);
-				if (level != 1 && (level + map.rssiDbm(k)) / 2.0 >= WELL_DBM) {
+				if (level != 1 && (level + map.rssiDbm(k)) / 2.0 >= WELL_DBM.value()) {
 					all.add(level - map.rssiDbm(k));
 				}
 			}
 		}
 		differences.forEach((d, all) -> shiftDb.put(d,
-				all.size() < FEWEST_DIFFERENCES ? 0 : Median.of(all.toArray())));
+				all.size() < FEWEST_DIFFERENCES.count() ? 0 : Median.of(all.toArray())));
 	}
 
 	/** How many places were surveyed both times. */
@@ -118,13 +129,13 @@ final class SeasonPair {
 
 	/** The level then, in dBm, or {@link #UNHEARD_DBM}. */
 	double levelThen(int pair, int accessPoint) {
-		return Math.max(UNHEARD_DBM, spots.map().rssiDbm(then[pair], accessPoint, (int) UNHEARD_DBM));
+		return Math.max(UNHEARD_DBM.value(), spots.map().rssiDbm(then[pair], accessPoint, (int) UNHEARD_DBM.value()));
 	}
 
 	/** The level now as the device of then would have read it, in dBm, or {@link #UNHEARD_DBM}. */
 	double levelNow(int pair, int accessPoint) {
 		int level = spots.map().rssiDbm(now[pair], accessPoint, 1);
-		return level == 1 ? UNHEARD_DBM : Math.max(UNHEARD_DBM, level - shiftDb.get(devices(pair)));
+		return level == 1 ? UNHEARD_DBM.value() : Math.max(UNHEARD_DBM.value(), level - shiftDb.get(devices(pair)));
 	}
 
 	/** Whether it read the same at all these places then, or at all of them now: no wonder that they differ. */
@@ -162,7 +173,7 @@ final class SeasonPair {
 			heardAt(p).forEach(a -> {
 				double before = levelThen(pair, a);
 				double after = levelNow(pair, a);
-				if (Math.max(before, after) >= WELL_DBM) {
+				if (Math.max(before, after) >= WELL_DBM.value()) {
 					changes[a].add(Math.abs(before - after));
 				}
 			});

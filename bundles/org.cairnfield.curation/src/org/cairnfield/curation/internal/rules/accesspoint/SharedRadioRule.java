@@ -1,5 +1,8 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -27,6 +30,7 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Doubles;
 import org.cairnfield.curation.internal.rules.evidence.Robust;
@@ -38,14 +42,18 @@ import org.cairnfield.curation.internal.rules.evidence.Robust;
  */
 public final class SharedRadioRule extends DescribedRule {
 
-	public static final Parameter MEAN = Parameter.number("mean-db", "largest mean difference of level", 3, 0.1, 20, "dB");
+	public static final Parameter MEAN = Parameter.number("mean-db", "largest mean difference of level", 3, 0.1, 20, "dB",
+			onCampuses("1.5 and 6 find the same"));
 	public static final Parameter SPREAD = Parameter.number("spread-db", "largest robust standard deviation of it", 4.5, 0.5,
-			20, "dB");
+			20, "dB", onCampuses("2.25 finds the same, 9 has a precision of 0.16"));
 	public static final Parameter TOGETHER = Parameter.share("together",
-			"share of samples, of those that heard either well, that heard both", 0.8);
-	public static final Parameter FEWEST = Parameter.count("fewest-samples", "samples that heard both", 15, 3, 10_000);
+			"share of samples, of those that heard either well, that heard both", 0.8,
+			onCampuses("0.4 finds the same, 1 finds none of nine"));
+	public static final Parameter FEWEST = Parameter.count("fewest-samples", "samples that heard both", 15, 3, 10_000,
+			onCampuses("8 and 30 find the same"));
 
-	private static final double WELL_DBM = -80;
+	private static final Threshold WELL_DBM = new Threshold("level from which both should be heard", -80, "dBm",
+			judged("some 10 dB above the weakest that is heard"));
 	private static final List<LongUnaryOperator> ALIKE = List.of(v -> v & ~0xFL, v -> v & ~0xF0L,
 			v -> v & 0x00FF_FFFF_FFFFL);
 
@@ -54,6 +62,11 @@ public final class SharedRadioRule extends DescribedRule {
 				"Each address of a radio counts as an access point of its own: places near that radio weigh as many times in"
 						+ " every distance.",
 				Severity.NOTE, Topic.ACCESS_POINT, RuleScope.ARCHIVE, MEAN, SPREAD, TOGETHER, FEWEST);
+	}
+
+	@Override
+	protected List<Threshold> fixed() {
+		return List.of(WELL_DBM);
 	}
 
 	@Override
@@ -135,7 +148,7 @@ public final class SharedRadioRule extends DescribedRule {
 				if (keep && left == right) {
 					differences.add(levelA - levelB);
 				} else if (!keep) {
-					boolean isWell = Math.max(levelA, levelB) >= WELL_DBM;
+					boolean isWell = Math.max(levelA, levelB) >= WELL_DBM.value();
 					well += isWell ? 1 : 0;
 					wellBoth += isWell && left == right ? 1 : 0;
 					count += left == right ? 1 : 0;

@@ -1,5 +1,8 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +20,7 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Epochs;
 import org.cairnfield.model.values.Count;
@@ -24,10 +28,12 @@ import org.cairnfield.model.values.Count;
 /** Access points that are gone, or new, since the last campaign at a site: heard well at one, not at all at the other. */
 public final class TurnoverRule extends DescribedRule {
 
-	public static final Parameter LEVEL = Parameter.number("heard-dbm", "level at which it was heard", -80, -100, -30, "dBm");
-	public static final Parameter PLACES = Parameter.count("fewest-places", "places heard at that level", 3, 1, 1000);
+	public static final Parameter LEVEL = Parameter.number("heard-dbm", "level at which it was heard", -80, -100, -30, "dBm",
+			onCampuses("-70 finds the same, -90 has a precision of 0.18 for those gone"));
+	public static final Parameter PLACES = Parameter.count("fewest-places", "places heard at that level", 3, 1, 1000,
+			onCampuses("6 finds the same, 2 has a precision of 0.33 for new ones"));
 
-	private static final int FEWEST_PAIRS = 20;
+	private static final Threshold FEWEST_PAIRS = new Threshold("places surveyed both times", 20, judged("fewer do not show what is usual"));
 
 	private final boolean vanished;
 
@@ -49,6 +55,11 @@ public final class TurnoverRule extends DescribedRule {
 	}
 
 	@Override
+	protected List<Threshold> fixed() {
+		return Threshold.all(List.of(FEWEST_PAIRS), SeasonPair.THRESHOLDS, Walking.THRESHOLDS);
+	}
+
+	@Override
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		Epochs epochs = Epochs.of(input);
 		int last = epochs.all().size() - 1;
@@ -56,7 +67,7 @@ public final class TurnoverRule extends DescribedRule {
 			return RuleOutcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
 		}
 		SeasonPair pair = SeasonPair.of(input, last);
-		if (pair.size() < FEWEST_PAIRS) {
+		if (pair.size() < FEWEST_PAIRS.count()) {
 			return RuleOutcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at the last two dates");
 		}
 		List<String> names = new ArrayList<>();

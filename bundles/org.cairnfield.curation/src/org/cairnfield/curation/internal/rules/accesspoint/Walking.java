@@ -1,17 +1,25 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
+import static org.cairnfield.curation.rules.Reason.standard;
+
+import java.util.List;
 import org.cairnfield.core.stats.Wilson;
 import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Threshold;
 
 /** Which access points of a unit come and go within a survey: left to {@link HotspotRule} by the other rules. */
 final class Walking {
 
-	private static final double MOST = 0.5;
+	private static final Threshold MOST = new Threshold("share of neighbours that missed it, enough by itself", 0.5,
+			standard("more than half"));
+
+	/** The numbers that it goes by. */
+	static final List<Threshold> THRESHOLDS = Threshold.all(List.of(MOST), Absences.THRESHOLDS);
 
 	private final Absences absences;
 
 	private Walking(RuleInput input) {
-		absences = new Absences(input, HotspotRule.WELL.usual(), HotspotRule.METRES);
+		absences = new Absences(input, HotspotRule.WELL.usual(), HotspotRule.METRES.value());
 	}
 
 	static Walking of(RuleInput input) {
@@ -28,7 +36,7 @@ final class Walking {
 	 */
 	static boolean isGone(Absences absences, int accessPoint, double share, double later) {
 		int asked = absences.asked(accessPoint);
-		double low = asked < HotspotRule.FEWEST_ASKED ? 0 : Wilson.interval(absences.missed(accessPoint), asked, 0.95).low();
-		return low >= MOST || low >= share && absences.wentAway(accessPoint) >= later;
+		double low = asked < HotspotRule.FEWEST_ASKED.count() ? 0 : Wilson.interval(absences.missed(accessPoint), asked, 0.95).low();
+		return low >= MOST.value() || low >= share && absences.wentAway(accessPoint) >= later;
 	}
 }

@@ -1,5 +1,8 @@
 package org.cairnfield.curation.internal.rules.device;
 
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+import static org.cairnfield.curation.rules.Reason.standard;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -19,6 +22,7 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.DeviceDifferences;
 import org.cairnfield.model.values.Count;
 
@@ -29,16 +33,25 @@ import org.cairnfield.model.values.Count;
  */
 public final class DeviceOffsetRule extends DescribedRule {
 
-	public static final Parameter METRES = Parameter.number("same-place-metres", "taken for the same place", 1.5, 0, 20, "m");
-	public static final Parameter LEAST = Parameter.number("least-db", "offset from which it is reported", 3, 0.5, 30, "dB");
-	public static final Parameter PLACES = Parameter.count("fewest-places", "places where both stood", 10, 3, 10_000);
+	public static final Parameter METRES = Parameter.number("same-place-metres", "taken for the same place", 1.5, 0, 20, "m",
+			onCampuses("3 finds the same, 0.75 none of three"));
+	public static final Parameter LEAST = Parameter.number("least-db", "offset from which it is reported", 3, 0.5, 30, "dB",
+			onCampuses("1.5 and 6 find the same"));
+	public static final Parameter PLACES = Parameter.count("fewest-places", "places where both stood", 10, 3, 10_000,
+			onCampuses("5 and 20 find the same"));
 
-	private static final double NORMAL_95 = 1.96;
+	private static final Threshold NORMAL_95 = new Threshold("standard deviations to either side", 1.96,
+			standard("95 % of the normal distribution"));
 
 	public DeviceOffsetRule() {
 		super("device-offset", "A device that reads too high or too low",
 				"Readings of two devices some dB apart look like different places; a known offset is taken out.",
 				Severity.WARNING, Topic.DEVICE, RuleScope.ARCHIVE, METRES, LEAST, PLACES);
+	}
+
+	@Override
+	protected List<Threshold> fixed() {
+		return Threshold.all(List.of(NORMAL_95), DeviceDifferences.THRESHOLDS);
 	}
 
 	@Override
@@ -73,7 +86,7 @@ public final class DeviceOffsetRule extends DescribedRule {
 		}
 		Arrays.sort(differences);
 		double offsetDb = Median.of(differences);
-		int half = (int) Math.ceil(NORMAL_95 * Math.sqrt(n) / 2);
+		int half = (int) Math.ceil(NORMAL_95.value() * Math.sqrt(n) / 2);
 		double low = differences[Math.max(0, n / 2 - half)];
 		double high = differences[Math.min(n - 1, (n - 1) / 2 + half)];
 		if (Math.abs(offsetDb) < settings.of(LEAST) || low <= 0 && high >= 0) {

@@ -1,8 +1,12 @@
 package org.cairnfield.curation.internal.rules.evidence;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+
+import java.util.List;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Threshold;
 
 /**
  * How much more one device reads than another, in dB, at places where both stood: one value a place, the middle over
@@ -11,8 +15,13 @@ import org.cairnfield.curation.rules.RuleInput;
  */
 public final class DeviceDifferences {
 
-	private static final double STRONG_DBM = -75;
-	private static final int FEWEST_SHARED = 2;
+	private static final Threshold STRONG_DBM = new Threshold("mean level from which devices are compared", -75, "dBm",
+			judged("well above what is cut off, which would hide part of the difference"));
+	private static final Threshold FEWEST_SHARED = new Threshold("access points that both heard at a place", 2,
+			judged("a middle of one is that one"));
+
+	/** The numbers that it goes by. */
+	public static final List<Threshold> THRESHOLDS = Threshold.all(List.of(STRONG_DBM, FEWEST_SHARED), PlacePairs.THRESHOLDS);
 
 	private final Spots spots;
 	private final PlacePairs pairs;
@@ -61,11 +70,11 @@ public final class DeviceDifferences {
 			Doubles shared = new Doubles();
 			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
 				int level = map.rssiDbm(other, map.accessPoint(k), 1);
-				if (level != 1 && (level + map.rssiDbm(k)) / 2.0 >= STRONG_DBM) {
+				if (level != 1 && (level + map.rssiDbm(k)) / 2.0 >= STRONG_DBM.value()) {
 					shared.add(map.rssiDbm(k) - level);
 				}
 			}
-			if (shared.size() >= FEWEST_SHARED) {
+			if (shared.size() >= FEWEST_SHARED.count()) {
 				differences.add(Median.of(shared.toArray()));
 			}
 		}

@@ -1,5 +1,7 @@
 package org.cairnfield.curation.internal.rules.evidence;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,6 +11,7 @@ import java.util.TreeMap;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.Survey;
 import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Threshold;
 
 /**
  * When a site was surveyed: surveys whose dates follow one another within days are one epoch, for between them
@@ -16,7 +19,11 @@ import org.cairnfield.curation.rules.SurveyedMap;
  */
 public final class Epochs {
 
-	private static final int SAME_CAMPAIGN_DAYS = 21;
+	private static final Threshold SAME_CAMPAIGN_DAYS = new Threshold("days without a survey within one campaign", 21, "days",
+			judged("three weeks"));
+
+	/** The numbers that it goes by. */
+	public static final List<Threshold> THRESHOLDS = List.of(SAME_CAMPAIGN_DAYS);
 
 	/**
 	 * @param surveys by index in the map
@@ -36,7 +43,7 @@ public final class Epochs {
 		}
 		for (Map.Entry<LocalDate, List<Integer>> day : byDate.entrySet()) {
 			Epoch last = epochs.isEmpty() ? null : epochs.get(epochs.size() - 1);
-			if (last != null && !day.getKey().isAfter(last.last.plusDays(SAME_CAMPAIGN_DAYS))) {
+			if (last != null && !day.getKey().isAfter(last.last.plusDays(SAME_CAMPAIGN_DAYS.count()))) {
 				List<Integer> all = new ArrayList<>(last.surveys);
 				all.addAll(day.getValue());
 				epochs.set(epochs.size() - 1, new Epoch(last.first, day.getKey(), all));

@@ -1,6 +1,9 @@
 package org.cairnfield.curation.internal.rules.evidence;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.cairnfield.core.distance.Components;
@@ -13,6 +16,7 @@ import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Threshold;
 
 /**
  * For every sample the spots nearest in signal space (city-block distance of positive values), each at another place
@@ -23,8 +27,13 @@ public final class SignalNeighbours {
 	/** How many are kept of each sample. */
 	public static final int KEPT = 24;
 
-	private static final double SAME_PLACE_METRES = 2.5;
-	private static final int FEWEST_PLACES = 10;
+	private static final Threshold SAME_PLACE_METRES = new Threshold("taken for the same place, to level devices", 2.5, "m",
+			judged("about the distance between places of a survey"));
+	private static final Threshold FEWEST_PLACES = new Threshold("places from which devices are levelled", 10,
+			judged("a middle of fewer moves too much"));
+
+	/** The numbers that it goes by. */
+	public static final List<Threshold> THRESHOLDS = Threshold.all(List.of(SAME_PLACE_METRES, FEWEST_PLACES), DeviceDifferences.THRESHOLDS);
 
 	private final int[] spot;
 	private final float[] distance;
@@ -57,11 +66,11 @@ public final class SignalNeighbours {
 	/** What devices read more than the one with most samples, known offsets aside, as far as shared places tell. */
 	private static double[] offsets(RuleInput input) {
 		double[] offsetsDb = new double[input.map().map().devices().size()];
-		DeviceDifferences devices = new DeviceDifferences(input, SAME_PLACE_METRES);
+		DeviceDifferences devices = new DeviceDifferences(input, SAME_PLACE_METRES.value());
 		for (int d = 0; d < offsetsDb.length; d++) {
 			if (d != devices.reference() && devices.samples(d) > 0) {
 				double[] differences = devices.of(d);
-				offsetsDb[d] = differences.length < FEWEST_PLACES ? 0 : Median.of(differences);
+				offsetsDb[d] = differences.length < FEWEST_PLACES.count() ? 0 : Median.of(differences);
 			}
 		}
 		return offsetsDb;

@@ -1,9 +1,14 @@
 package org.cairnfield.curation.internal.rules.place;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+import static org.cairnfield.curation.rules.Reason.standard;
+
 import java.util.Arrays;
+import java.util.List;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Threshold;
 
 /**
  * What floor the signal neighbours of each sample are on. Samples whose neighbours are mostly elsewhere lose their say
@@ -12,9 +17,13 @@ import org.cairnfield.curation.rules.RuleInput;
  */
 final class FloorVotes {
 
-	static final int VOTERS = 7;
-	private static final int MAJORITY = 4;
-	private static final int ROUNDS = 20;
+	static final Threshold VOTERS = new Threshold("neighbours in signal space that are asked", 7, judged("odd, and enough for six to one"));
+	private static final Threshold MAJORITY = new Threshold("votes for another floor by which a sample loses its say", 4,
+			standard("more than half of seven"));
+	private static final Threshold ROUNDS = new Threshold("rounds of judging at most", 20, judged("bounds the work"));
+
+	/** The numbers that it goes by. */
+	static final List<Threshold> THRESHOLDS = List.of(VOTERS, MAJORITY, ROUNDS);
 
 	private final int[] winner;
 	private final int[] forWinner;
@@ -31,13 +40,13 @@ final class FloorVotes {
 		cast = new int[n];
 		voters = new Voters(input, workers);
 		boolean[] suspects = new boolean[n];
-		for (int round = 0; round < ROUNDS; round++) {
+		for (int round = 0; round < ROUNDS.count(); round++) {
 			boolean[] next = new boolean[n];
-			int[] who = new int[VOTERS];
-			int[] floors = new int[VOTERS];
+			int[] who = new int[VOTERS.count()];
+			int[] floors = new int[VOTERS.count()];
 			for (int s = 0; s < n; s++) {
 				count(map, s, who, floors);
-				next[s] = winner[s] != map.floor(s) && forWinner[s] >= MAJORITY;
+				next[s] = winner[s] != map.floor(s) && forWinner[s] >= MAJORITY.count();
 			}
 			if (Arrays.equals(next, suspects)) {
 				break;

@@ -22,8 +22,8 @@ final class PlainVotes {
 	private final DistanceKernel kernel;
 	private final Components components;
 	private final double[] row;
-	private final int[] nearest = new int[FloorVotes.VOTERS];
-	private final double[] distance = new double[FloorVotes.VOTERS];
+	private final int[] nearest = new int[FloorVotes.VOTERS.count()];
+	private final double[] distance = new double[FloorVotes.VOTERS.count()];
 
 	PlainVotes(RuleInput input, Voters voters) {
 		this.voters = voters;

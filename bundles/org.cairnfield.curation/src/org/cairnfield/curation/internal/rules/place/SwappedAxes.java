@@ -1,5 +1,7 @@
 package org.cairnfield.curation.internal.rules.place;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -10,6 +12,7 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 
@@ -19,15 +22,25 @@ import org.cairnfield.curation.internal.rules.evidence.Sequence;
  */
 final class SwappedAxes {
 
-	private static final int VOTERS = 5;
-	private static final int FEWEST_VOTERS = 3;
-	private static final int ROUNDS = 20;
-	private static final int LONGEST_GAP = 15;
-	private static final double FILL_METRES = 2;
-	private static final double LONGEST_STEP = 1.5;
-	private static final double MISFIT = 2.5;
-	private static final double FIT = 2;
-	private static final double UNLIKE = 1.3;
+	private static final Threshold VOTERS = new Threshold("neighbours in signal space that are asked", 5,
+			judged("few enough to be near, enough for a middle"));
+	private static final Threshold FEWEST_VOTERS = new Threshold("of them at least", 3, judged("a majority of five"));
+	private static final Threshold ROUNDS = new Threshold("rounds of judging at most", 20, judged("bounds the work"));
+	private static final Threshold LONGEST_GAP = new Threshold("samples between two of one run", 15, judged("a stretch of a walk"));
+	private static final Threshold FILL_METRES = new Threshold("a sample joins its run unless exchanging takes it farther off by", 2, "m",
+			judged("less than the distance between places"));
+	private static final Threshold LONGEST_STEP = new Threshold("steps in a run, in times the usual", 1.5,
+			judged("between one place and the next but one"));
+	private static final Threshold MISFIT = new Threshold("as noted, farther off than usual by, times", 2.5,
+			judged("beyond what is usual on a site"));
+	private static final Threshold FIT = new Threshold("exchanged, farther off than usual by at most, times", 2,
+			judged("as usual on a site"));
+	private static final Threshold UNLIKE = new Threshold("how many times less alike those around the place are", 1.3,
+			judged("as for wrong-floor"));
+
+	/** The numbers that it goes by. */
+	static final List<Threshold> THRESHOLDS = List.of(VOTERS, FEWEST_VOTERS, ROUNDS, LONGEST_GAP, FILL_METRES, LONGEST_STEP,
+			MISFIT, FIT, UNLIKE);
 
 	/**
 	 * @param samples      in the order of recording
@@ -38,7 +51,7 @@ final class SwappedAxes {
 
 		/** Whether exchanging makes of a misfit beyond the usual one that is usual. */
 		boolean isClear(double usualMetres) {
-			return Median.of(asNoted) >= MISFIT * usualMetres && Median.of(exchanged) <= FIT * usualMetres;
+			return Median.of(asNoted) >= MISFIT.value() * usualMetres && Median.of(exchanged) <= FIT.value() * usualMetres;
 		}
 	}
 
@@ -53,7 +66,7 @@ final class SwappedAxes {
 		asNoted = new double[map.size()];
 		exchanged = new double[map.size()];
 		boolean[] swapped = new boolean[map.size()];
-		for (int round = 0; round < ROUNDS; round++) {
+		for (int round = 0; round < ROUNDS.count(); round++) {
 			boolean[] next = judge(map, voters, gainMetres, swapped);
 			if (Arrays.equals(next, swapped)) {
 				break;
@@ -65,11 +78,11 @@ final class SwappedAxes {
 		double usual = usual(found);
 		Unlikeness unlikeness = new Unlikeness(input, voters);
 		Sequence sequence = voters.sequence();
-		for (int[] run : sequence.runs(s -> found[s], map::floor, LONGEST_GAP)) {
+		for (int[] run : sequence.runs(s -> found[s], map::floor, LONGEST_GAP.count())) {
 			for (int[] part : parts(run, sequence, map)) {
 				Group group = places(part, map) < fewestPlaces ? null : group(grown(part, sequence, map));
 				if (group != null && group.isClear(usual)
-						&& Median.of(Arrays.stream(part).mapToDouble(unlikeness::of).toArray()) >= UNLIKE) {
+						&& Median.of(Arrays.stream(part).mapToDouble(unlikeness::of).toArray()) >= UNLIKE.value()) {
 					groups.add(group);
 				}
 			}
@@ -96,18 +109,18 @@ final class SwappedAxes {
 
 	private boolean[] judge(RadioMap map, Voters voters, double gainMetres, boolean[] before) {
 		boolean[] swapped = new boolean[map.size()];
-		int[] who = new int[VOTERS];
-		double[] scratch = new double[VOTERS];
+		int[] who = new int[VOTERS.count()];
+		double[] scratch = new double[VOTERS.count()];
 		for (int s = 0; s < map.size(); s++) {
-			int count = voters.ofOthersFirst(s, who, FEWEST_VOTERS);
-			if (count < FEWEST_VOTERS && before[s]) {
+			int count = voters.ofOthersFirst(s, who, FEWEST_VOTERS.count());
+			if (count < FEWEST_VOTERS.count() && before[s]) {
 				// All its neighbours are under suspicion too: no reason to think better of it.
 				swapped[s] = true;
 				continue;
 			}
 			asNoted[s] = voters.medianMetres(map.x(s), map.y(s), who, count, scratch);
 			exchanged[s] = voters.medianMetres(map.y(s), map.x(s), who, count, scratch);
-			swapped[s] = count >= FEWEST_VOTERS && asNoted[s] - exchanged[s] >= gainMetres
+			swapped[s] = count >= FEWEST_VOTERS.count() && asNoted[s] - exchanged[s] >= gainMetres
 					&& exchanged[s] <= asNoted[s] / 2;
 		}
 		return swapped;
@@ -145,12 +158,12 @@ final class SwappedAxes {
 	}
 
 	private static double longestStep(int[] samples, RadioMap map) {
-		return LONGEST_STEP * Median.of(IntStream.range(1, samples.length)
+		return LONGEST_STEP.value() * Median.of(IntStream.range(1, samples.length)
 				.mapToDouble(i -> map.metresApart(samples[i - 1], samples[i])).filter(step -> step > 0).toArray());
 	}
 
 	private boolean fits(int s, int member, RadioMap map) {
-		return map.floor(s) == map.floor(member) && exchanged[s] <= asNoted[s] + FILL_METRES;
+		return map.floor(s) == map.floor(member) && exchanged[s] <= asNoted[s] + FILL_METRES.value();
 	}
 
 	/** With those before and after that fit too and are noted a usual step from the one next to them. */

@@ -1,5 +1,7 @@
 package org.cairnfield.curation.internal.rules.place;
 
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +18,7 @@ import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.internal.rules.evidence.SignalNeighbours;
@@ -28,8 +31,9 @@ import org.cairnfield.model.values.Count;
 public final class SwappedAxesRule extends DescribedRule {
 
 	public static final Parameter GAIN = Parameter.number("gain-metres", "how much nearer its neighbours must be", 4, 1, 50,
-			"m");
-	public static final Parameter FEWEST = Parameter.count("fewest-places", "places in a row", 3, 1, 1000);
+			"m", onCampuses("2 and 8 find the same"));
+	public static final Parameter FEWEST = Parameter.count("fewest-places", "places in a row", 3, 1, 1000,
+			onCampuses("2 and 6 find the same"));
 
 	public SwappedAxesRule() {
 		super("swapped-axes", "x and y exchanged",
@@ -40,6 +44,11 @@ public final class SwappedAxesRule extends DescribedRule {
 	@Override
 	public void prepare(RuleInput input, Workers workers) {
 		SignalNeighbours.of(input, workers);
+	}
+
+	@Override
+	protected List<Threshold> fixed() {
+		return Threshold.all(SwappedAxes.THRESHOLDS, Unlikeness.THRESHOLDS, SignalNeighbours.THRESHOLDS);
 	}
 
 	@Override

@@ -1,10 +1,15 @@
 package org.cairnfield.curation.internal.rules.place;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+import static org.cairnfield.curation.rules.Reason.standard;
+
 import java.util.Arrays;
+import java.util.List;
 import org.cairnfield.core.health.PlaceIndex;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.rules.RuleInput;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.Spots;
 
 /**
@@ -14,19 +19,25 @@ import org.cairnfield.curation.internal.rules.evidence.Spots;
  */
 final class Unlikeness {
 
-	private static final int LOOKED_AT = 16;
-	private static final int AROUND = 5;
-	private static final int ALIKE = 5;
-	/** Where values begin when two samples are compared. */
-	private static final int FLOOR_DBM = -96;
-	private static final double LEAST_DB = 1;
+	private static final Threshold LOOKED_AT = new Threshold("spots around a place that are looked through", 16,
+			judged("enough to find five of other places"));
+	private static final Threshold AROUND = new Threshold("spots around a place that are compared", 5,
+			judged("few enough to be near, enough for a middle"));
+	private static final Threshold ALIKE = new Threshold("neighbours in signal space that are compared", 5,
+			judged("as many as around the place"));
+	private static final Threshold FLOOR_DBM = new Threshold("level at which values begin", -96, "dBm",
+			judged("about the weakest that handsets report"));
+	private static final Threshold LEAST_DB = new Threshold("difference that counts as none", 1, "dB", standard("levels come in whole dB"));
+
+	/** The numbers that it goes by. */
+	static final List<Threshold> THRESHOLDS = List.of(LOOKED_AT, AROUND, ALIKE, FLOOR_DBM, LEAST_DB);
 
 	private final RuleInput input;
 	private final Spots spots;
 	private final PlaceIndex places;
 	private final Voters voters;
-	private final int[] near = new int[LOOKED_AT];
-	private final int[] who = new int[ALIKE];
+	private final int[] near = new int[LOOKED_AT.count()];
+	private final int[] who = new int[ALIKE.count()];
 	private double[] shared = new double[64];
 
 	Unlikeness(RuleInput input, Voters voters) {
@@ -40,10 +51,10 @@ final class Unlikeness {
 	double of(int sample) {
 		int own = spots.spotOf(sample);
 		int count = places.nearest(own, near);
-		double[] around = new double[AROUND];
+		double[] around = new double[AROUND.count()];
 		int found = 0;
 		double witness = Double.POSITIVE_INFINITY;
-		for (int i = 0; i < count && found < AROUND; i++) {
+		for (int i = 0; i < count && found < AROUND.count(); i++) {
 			boolean samePlace = spots.placeOf(near[i]) == spots.placeOf(own);
 			if (samePlace && isIndependent(near[i], own)) {
 				witness = Math.min(witness, apartDb(sample, near[i]));
@@ -54,7 +65,7 @@ final class Unlikeness {
 		int alike = voters.of(sample, who);
 		double[] apart = Arrays.stream(who, 0, alike).mapToDouble(spot -> apartDb(sample, spot)).toArray();
 		return found == 0 || alike == 0 ? 1
-				: Math.min(witness, Median.ofFirst(around, found)) / Math.max(LEAST_DB, Median.of(apart));
+				: Math.min(witness, Median.ofFirst(around, found)) / Math.max(LEAST_DB.value(), Median.of(apart));
 	}
 
 	/** Whether somebody else, or the same person another time, noted the same place: not a copy, which shares scans. */
@@ -84,8 +95,8 @@ final class Unlikeness {
 		while (i < a.endReading(sample) || j < b.endReading(spot)) {
 			int left = i < a.endReading(sample) ? a.accessPoint(i) : Integer.MAX_VALUE;
 			int right = j < b.endReading(spot) ? b.accessPoint(j) : Integer.MAX_VALUE;
-			double p = left <= right ? Math.max(0, input.map().levelDbm(sample, i) + shift - FLOOR_DBM) : 0;
-			double q = right <= left ? Math.max(0, b.rssiDbm(j) - FLOOR_DBM) : 0;
+			double p = left <= right ? Math.max(0, input.map().levelDbm(sample, i) + shift - FLOOR_DBM.count()) : 0;
+			double q = right <= left ? Math.max(0, b.rssiDbm(j) - FLOOR_DBM.count()) : 0;
 			sum += Math.abs(p - q);
 			either++;
 			i += left <= right ? 1 : 0;

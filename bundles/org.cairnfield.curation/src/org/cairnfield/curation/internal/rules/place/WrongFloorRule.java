@@ -1,5 +1,8 @@
 package org.cairnfield.curation.internal.rules.place;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,6 +24,7 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.RuleWords;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.internal.rules.evidence.Sequence;
 import org.cairnfield.curation.internal.rules.evidence.SignalNeighbours;
 import org.cairnfield.model.values.Count;
@@ -29,14 +33,17 @@ import org.cairnfield.model.values.Count;
 public final class WrongFloorRule extends DescribedRule {
 
 	public static final Parameter LEAST = Parameter.count("least-votes", "of 7 neighbours that agree on another floor", 6, 4,
-			7);
-	public static final Parameter OWN = Parameter.count("most-own-votes", "of them on the sample's own floor", 1, 0, 3);
+			7, onCampuses("4 gives a precision of 0.97, 6 of 0.99, 7 finds 0.83 instead of 0.92"));
+	public static final Parameter OWN = Parameter.count("most-own-votes", "of them on the sample's own floor", 1, 0, 3,
+			onCampuses("2 finds the same, 0 finds 0.89 instead of 0.92"));
 
 	public static final Parameter RATIO = Parameter.number("unlike",
-			"how many times less alike those around it on its own floor are", 1.3, 1, 10, "");
+			"how many times less alike those around it on its own floor are", 1.3, 1, 10, "",
+			onCampuses("1 gives a precision of 0.98, 1.3 of 0.99, 2.6 finds 0.16 instead of 0.92"));
 
-	private static final int GAP = 2;
-	private static final int FEWEST_HEARD = 5;
+	private static final Threshold GAP = new Threshold("sound samples that a run may hold", 2, judged("one or two strays do not end a run"));
+	private static final Threshold FEWEST_HEARD = new Threshold("access points that a sample must hear", 5,
+			judged("fewer do not tell floors apart"));
 
 	public WrongFloorRule() {
 		super("wrong-floor", "Floor contradicted by what was heard",
@@ -47,6 +54,11 @@ public final class WrongFloorRule extends DescribedRule {
 	@Override
 	public void prepare(RuleInput input, Workers workers) {
 		SignalNeighbours.of(input, workers);
+	}
+
+	@Override
+	protected List<Threshold> fixed() {
+		return Threshold.all(List.of(GAP, FEWEST_HEARD), FloorVotes.THRESHOLDS, Unlikeness.THRESHOLDS, SignalNeighbours.THRESHOLDS);
 	}
 
 	@Override
@@ -69,7 +81,7 @@ public final class WrongFloorRule extends DescribedRule {
 		boolean[] contradicted = contradicted(input, votes, settings);
 		List<int[]> runs = new ArrayList<>();
 		for (int[] run : Sequence.of(input).runs(s -> contradicted[s],
-				s -> input.map().map().floor(s) * 65_536 + votes.winner(s), GAP)) {
+				s -> input.map().map().floor(s) * 65_536 + votes.winner(s), GAP.count())) {
 			if (unlike(unlikeness, run) >= settings.of(RATIO)) {
 				runs.add(run);
 			}
@@ -87,7 +99,7 @@ public final class WrongFloorRule extends DescribedRule {
 		boolean[] contradicted = new boolean[map.size()];
 		PlainVotes plain = null;
 		for (int s = 0; s < contradicted.length; s++) {
-			if (map.heard(s) >= FEWEST_HEARD && votes.winner(s) != map.floor(s) && votes.forWinner(s) >= settings.countOf(LEAST)
+			if (map.heard(s) >= FEWEST_HEARD.count() && votes.winner(s) != map.floor(s) && votes.forWinner(s) >= settings.countOf(LEAST)
 					&& votes.forOwn(s) <= settings.countOf(OWN)) {
 				plain = plain == null ? new PlainVotes(input, votes.voters()) : plain;
 				contradicted[s] = plain.forFloor(s, votes.winner(s)) >= settings.countOf(LEAST);

@@ -1,5 +1,7 @@
 package org.cairnfield.curation.internal.rules.reading;
 
+import static org.cairnfield.curation.rules.Reason.measured;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,16 +24,18 @@ import org.cairnfield.model.values.Count;
  * One access point read at one place by one device at levels far apart. Levels at a place vary by a few dB, by ten and
  * more when somebody walks past; thirty is a factor of a thousand in power.
  * <p>
- * A sample that strays at several access points at once belongs elsewhere, and can be set aside: on eight maps that made
- * positions better or left them as they were. A single reading that strays is scatter or a second sender. Leaving it
- * out, which matching takes for not heard, made three buildings worse and sometimes a campus, so that is only noted.
+ * A sample that strays at several access points at once belongs elsewhere, and can be set aside: that made none of eleven
+ * maps worse, and some better. A single reading that strays is scatter or a second sender. Leaving it
+ * out, which matching takes for not heard, made three buildings worse, so that is only noted.
  */
 public final class LevelsApartRule extends DescribedRule {
 
 	public static final Parameter APART = Parameter.number("apart-db", "from lowest to highest level at a place", 30, 10,
-			100, "dB");
+			100, "dB",
+			measured("a factor of a thousand in power; on simulated campuses 15 names twice as many, 60 misses all of 24"));
 	public static final Parameter SEVERAL = Parameter.count("stray-readings", "readings of a sample that stray, from which it belongs elsewhere",
-			2, 1, 100);
+			2, 1, 100,
+			measured("samples with one stray reading set aside made three buildings 0.01 m worse, those with two made none of eleven maps worse"));
 
 	public LevelsApartRule() {
 		super("levels-apart", "Contradictory levels at one place",

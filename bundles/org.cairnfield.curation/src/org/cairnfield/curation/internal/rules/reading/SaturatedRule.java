@@ -1,5 +1,8 @@
 package org.cairnfield.curation.internal.rules.reading;
 
+import static org.cairnfield.curation.rules.Reason.judged;
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+
 import java.util.List;
 import java.util.Locale;
 import org.cairnfield.core.map.RadioMap;
@@ -13,6 +16,7 @@ import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.model.values.Count;
 
@@ -23,21 +27,29 @@ import org.cairnfield.model.values.Count;
 public final class SaturatedRule extends DescribedRule {
 
 	public static final Parameter TIMES = Parameter.number("times", "how many times as often as any of the 3 levels below",
-			3, 1.5, 100, "");
+			3, 1.5, 100, "", onCampuses("1.5 finds the same, 6 none of three"));
 	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings at the highest level", 20, 2,
-			100_000);
+			100_000, onCampuses("10 and 40 find the same"));
 	public static final Parameter ABOVE = Parameter.number("above-dbm", "a receiver is not at its limit below", -60, -80, 0,
-			"dBm");
+			"dBm", onCampuses("-70 finds the same, -50 none of three"));
 
-	private static final int BELOW_DB = 3;
-	private static final double STRAYS = 0.1;
-	private static final int FEWEST_ACCESS_POINTS = 3;
+	private static final Threshold BELOW_DB = new Threshold("levels below the limit that are compared", 3, "dB",
+			judged("a few levels, so that one odd level does not decide"));
+	private static final Threshold STRAYS = new Threshold("share of readings that may lie above the limit", 0.1,
+			judged("a stray or two, not a tail"));
+	private static final Threshold FEWEST_ACCESS_POINTS = new Threshold("access points at the limit", 3,
+			judged("one or two may hang beside the path"));
 
 	public SaturatedRule() {
 		super("saturated-levels", "Levels at the receiver's upper limit",
 				"Where the receiver reads its highest level, the true one is not known: places near the access point cannot"
 						+ " be told apart.",
 				Severity.NOTE, Topic.READING, RuleScope.SURVEY, TIMES, FEWEST, ABOVE);
+	}
+
+	@Override
+	protected List<Threshold> fixed() {
+		return List.of(BELOW_DB, STRAYS, FEWEST_ACCESS_POINTS);
 	}
 
 	@Override
@@ -48,7 +60,7 @@ public final class SaturatedRule extends DescribedRule {
 			return RuleOutcome.found(List.of());
 		}
 		int at = counts.at(limit);
-		int below = counts.mostAround(limit, BELOW_DB);
+		int below = counts.mostAround(limit, BELOW_DB.count());
 		Selected top = new Selected(input.map());
 		RadioMap map = input.map().map();
 		for (int s = 0; s < map.size(); s++) {
@@ -58,7 +70,7 @@ public final class SaturatedRule extends DescribedRule {
 				}
 			}
 		}
-		if (top.addresses().size() < FEWEST_ACCESS_POINTS) {
+		if (top.addresses().size() < FEWEST_ACCESS_POINTS.count()) {
 			return RuleOutcome.found(List.of());
 		}
 		String message = String.format(Locale.ROOT,
@@ -76,8 +88,8 @@ public final class SaturatedRule extends DescribedRule {
 		int above = 0;
 		for (int level = RadioMap.HIGHEST_RSSI_DBM; level >= settings.of(ABOVE); level--) {
 			int at = counts.at(level);
-			if (at >= settings.countOf(FEWEST) && above <= STRAYS * at
-					&& at >= settings.of(TIMES) * Math.max(1, counts.mostAround(level, BELOW_DB))) {
+			if (at >= settings.countOf(FEWEST) && above <= STRAYS.value() * at
+					&& at >= settings.of(TIMES) * Math.max(1, counts.mostAround(level, BELOW_DB.count()))) {
 				return level;
 			}
 			above += at;

@@ -1,5 +1,8 @@
 package org.cairnfield.curation.internal.rules.reading;
 
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+import static org.cairnfield.curation.rules.Reason.standard;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +17,7 @@ import org.cairnfield.curation.rules.RuleScope;
 import org.cairnfield.curation.rules.Settings;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
+import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Ints;
@@ -26,15 +30,21 @@ import org.cairnfield.model.values.Count;
  */
 public final class StuckLevelRule extends DescribedRule {
 
-	public static final Parameter PLACES = Parameter.count("fewest-places", "places at which it was heard", 8, 3, 10_000);
+	public static final Parameter PLACES = Parameter.count("fewest-places", "places at which it was heard", 8, 3, 10_000,
+			onCampuses("at 4 places every second finding is wrong, at 16 all three are found as well"));
 
-	/** What is weaker is a code for not heard rather than a level, which {@link NotHeardCodeRule} reports. */
-	private static final int WEAKEST_DBM = -104;
+	private static final Threshold WEAKEST_DBM = new Threshold("weaker levels are codes, which not-heard-code reports", -104, "dBm",
+			standard("below what a receiver can hear, see level-out-of-range"));
 
 	public StuckLevelRule() {
 		super("stuck-level", "One access point at one level everywhere",
 				"A level that never changes tells nothing about places and pulls distances wherever it is heard.",
 				Severity.WARNING, Topic.READING, RuleScope.SURVEY, PLACES);
+	}
+
+	@Override
+	protected List<Threshold> fixed() {
+		return List.of(WEAKEST_DBM);
 	}
 
 	@Override
@@ -65,7 +75,7 @@ public final class StuckLevelRule extends DescribedRule {
 
 	private static boolean isConstant(RadioMap map, AccessPoints heard, int a) {
 		int level = map.rssiDbm(heard.reading(a, 0));
-		if (level < WEAKEST_DBM) {
+		if (level < WEAKEST_DBM.count()) {
 			return false;
 		}
 		for (int i = 1; i < heard.heardBy(a); i++) {

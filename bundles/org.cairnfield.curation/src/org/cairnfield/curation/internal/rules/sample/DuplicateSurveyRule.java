@@ -1,5 +1,7 @@
 package org.cairnfield.curation.internal.rules.sample;
 
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -30,8 +32,9 @@ import org.cairnfield.model.values.Count;
 public final class DuplicateSurveyRule extends DescribedRule {
 
 	public static final Parameter SHARE = Parameter.share("least-share", "of the smaller survey, from which it is reported",
-			0.1);
-	public static final Parameter FEWEST = Parameter.count("fewest-samples", "samples that both hold", 5, 1, 100_000);
+			0.1, onCampuses("0.05 and 0.15 find the same"));
+	public static final Parameter FEWEST = Parameter.count("fewest-samples", "samples that both hold", 5, 1, 100_000,
+			onCampuses("2 and 10 find the same"));
 
 	public DuplicateSurveyRule() {
 		super("duplicate-survey", "A survey taken in twice",

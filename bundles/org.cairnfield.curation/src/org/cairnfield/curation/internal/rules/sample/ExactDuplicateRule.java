@@ -1,5 +1,7 @@
 package org.cairnfield.curation.internal.rules.sample;
 
+import static org.cairnfield.curation.rules.Reason.standard;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +32,8 @@ import org.cairnfield.model.values.Count;
 public final class ExactDuplicateRule extends DescribedRule {
 
 	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree where no time does", 6,
-			1, 100);
+			1, 100,
+			standard("noise of 1 dB lets six levels agree by chance once in 2,000 pairs, of 3 dB once in two million"));
 
 	public ExactDuplicateRule() {
 		super("exact-duplicate", "The same sample twice",

@@ -1,5 +1,8 @@
 package org.cairnfield.curation.internal.rules.sample;
 
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+import static org.cairnfield.curation.rules.Reason.standard;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -35,9 +38,10 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 	public static final Alternative ALL = new Alternative("all", "Set aside all of them");
 	public static final Alternative KEEP_FIRST = new Alternative("keep-first", "Keep the first of each");
 
-	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100);
+	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100,
+			standard("noise of 1 dB lets six levels agree by chance once in 2,000 pairs, of 3 dB once in two million"));
 	public static final Parameter METRES = Parameter.number("apart-metres", "places farther apart than this", 0.5, 0, 1000,
-			"m");
+			"m", onCampuses("0.25 and 1 find the same"));
 
 	public OneScanTwoPlacesRule() {
 		super("one-scan-two-places", "One scan at two places",

@@ -1,5 +1,7 @@
 package org.cairnfield.curation.internal.rules.sample;
 
+import static org.cairnfield.curation.rules.Reason.onCampuses;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,7 +28,7 @@ import org.cairnfield.model.values.Count;
 public final class OutsideOutlineRule extends DescribedRule {
 
 	public static final Parameter TOLERANCE = Parameter.number("tolerance-metres", "how far outside is still taken", 1, 0,
-			100, "m");
+			100, "m", onCampuses("0.5 and 2 find the same"));
 
 	public OutsideOutlineRule() {
 		super("outside-outline", "Outside the floor's outline",
