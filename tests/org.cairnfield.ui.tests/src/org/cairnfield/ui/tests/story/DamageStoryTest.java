@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,6 +15,7 @@ import java.util.stream.Stream;
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.Person;
 import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
@@ -104,6 +106,42 @@ class DamageStoryTest {
 		PictureOnFailure.take("damage-open");
 		Hand.click(Widgets.byId(Button.class, button));
 		Ui.waitUntil("the question is gone", question::isDisposed);
+	}
+
+	@Test
+	void callsAFolderThatIsHalfMergedByThatName() throws Exception {
+		Path former = Stage.session().folder();
+		Path archive = Demo.copy(folder.resolve("museums"));
+		git(archive, "checkout", "-qb", "side");
+		rename(archive, "west");
+		git(archive, "checkout", "-q", "-");
+		rename(archive, "east");
+		assertTrue(git(archive, "merge", "--no-edit", "side").contains("CONFLICT"));
+		Ui.later(() -> Opening.open(archive));
+		Shell question = Widgets.shell("Damage");
+		Table damages = Widgets.byId(Table.class, "damage.table");
+		String shown = Ui.ask(() -> String.join(" | ", damages.getItem(0).getText(0), damages.getItem(0).getText(2), damages.getItem(0).getText(3)));
+		assertTrue(shown.startsWith(".git/MERGE_HEAD | a merge with plain Git was begun here and is not finished | finish it with 'git merge --continue'"),
+				shown);
+		assertEquals("archive.xmi", Ui.ask(() -> damages.getItem(1).getText(0)));
+		PictureOnFailure.take("damage-half-merged");
+		Hand.click(Widgets.byId(Button.class, "damage.cancel"));
+		Ui.waitUntil("the question is gone", question::isDisposed);
+		Ui.waitUntil("the archive before is on show again", () -> isOnShow(former));
+	}
+
+	private static void rename(Path archive, String name) throws Exception {
+		try (OpenArchive open = new ArchiveStore().open(archive, Mode.EDIT)) {
+			open.archive().getSites().get(0).setName(name);
+			open.savePoint(Person.named("A. Steward"), null);
+		}
+	}
+
+	private static String git(Path archive, String... arguments) throws Exception {
+		List<String> command = new ArrayList<>(List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*"));
+		command.addAll(List.of(arguments));
+		Process process = new ProcessBuilder(command).directory(archive.toFile()).redirectErrorStream(true).start();
+		return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 	}
 
 	@Test
