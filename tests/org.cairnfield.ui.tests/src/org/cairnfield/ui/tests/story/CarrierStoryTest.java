@@ -46,6 +46,7 @@ class CarrierStoryTest {
 
 	@AfterAll
 	static void goBack() {
+		ReviewStage.showAll(); // the queue keeps its filter
 		ReviewStage.goBack();
 	}
 

@@ -202,7 +202,7 @@ public final class PlanScene {
 
 	private BitSet foundNow() {
 		BitSet now = new BitSet();
-		if (session == null) {
+		if (session == null || shown != null) {
 			return now;
 		}
 		ArchiveIndex index = ArchiveIndex.of(session.archive());

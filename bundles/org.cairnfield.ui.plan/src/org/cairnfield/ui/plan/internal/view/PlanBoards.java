@@ -80,5 +80,9 @@ final class PlanBoards {
 		first().twin(wanted ? twin.plan() : null);
 		twin.plan().twin(wanted ? first() : null);
 		first().look().fit();
+		if (!wanted) {
+			twin.showErrors(null);
+			twin.showFloor(null); // keeps no archive that is closed
+		}
 	}
 }

@@ -300,9 +300,9 @@ public final class PlanPane {
 		@Override
 		public void sessionChanged(ArchiveSession now) {
 			session = now;
+			showFloor();
 			errorBar.turn(false);
 			errorBar.session(now);
-			showFloor();
 			showElsewhere();
 		}
 
