@@ -2,7 +2,6 @@ package org.cairnfield.curation.measure;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 import org.cairnfield.core.stats.Percentile;
@@ -28,11 +27,6 @@ public record ErrorMap(String way, List<Placed> placed) {
 	/** All test samples. */
 	public static ErrorMap of(SideBySide side, Way way) {
 		return new ErrorMap(way.name(), IntStream.range(0, side.keys().size()).mapToObj(s -> side.placed(way, s)).toList());
-	}
-
-	/** The same of some of them. */
-	public ErrorMap where(Predicate<Placed> wanted) {
-		return new ErrorMap(way, placed.stream().filter(wanted).toList());
 	}
 
 	/** How many are put there. */

@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /** Addresses of access points where there is little room: what all of them begin with is left out. */
 public final class ShortAddresses {
@@ -13,19 +12,7 @@ public final class ShortAddresses {
 	private static final int WORTH_IT = 6;
 	private static final int LEAST_LEFT = 5; // two bytes, as on the plan
 
-	/** Names up to this long are shown whole. */
-	private static final int LONGEST_NAME = 14;
-	private static final Pattern HARDWARE = Pattern.compile("\\p{XDigit}{2}(:\\p{XDigit}{2}){5}");
-
 	private ShortAddresses() {
-	}
-
-	/** The last two bytes of a hardware address, which tell neighbours apart; a name as it is, of a long one its end. */
-	public static String end(String address) {
-		if (HARDWARE.matcher(address).matches()) {
-			return address.substring(address.length() - LEAST_LEFT);
-		}
-		return address.length() <= LONGEST_NAME ? address : "…" + address.substring(address.length() - LONGEST_NAME + 1);
 	}
 
 	/** A label for each address, such as "…53:2D"; the address itself where they have little in common. */

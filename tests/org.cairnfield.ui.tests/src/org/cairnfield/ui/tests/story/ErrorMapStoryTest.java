@@ -88,7 +88,7 @@ class ErrorMapStoryTest {
 	private static String caption(ErrorMap all, Floor floor) {
 		String site = Ui.ask(() -> ((Site) floor.eContainer()).getName());
 		int level = Ui.ask(floor::getLevel);
-		ErrorMap here = all.where(each -> each.site().equals(site) && each.level() == level);
+		ErrorMap here = new ErrorMap(all.way(), all.placed().stream().filter(each -> each.site().equals(site) && each.level() == level).toList());
 		return String.format(Locale.ROOT, "%s: mean %.2f\u00a0m, 95 %% %.2f\u00a0m, right floor %d/%d; all floors %.2f\u00a0m", all.way(),
 				here.meanMetres(), here.p95Metres(), here.count(Landing.RIGHT_FLOOR), here.placed().size(), all.meanMetres());
 	}

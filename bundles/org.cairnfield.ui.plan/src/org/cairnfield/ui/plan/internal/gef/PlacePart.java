@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
-import org.cairnfield.ui.scope.ShortAddresses;
+import org.cairnfield.ui.plan.internal.scene.PlaceLabel;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.DragTracker;
@@ -34,7 +34,7 @@ final class PlacePart extends AbstractGraphicalEditPart {
 	protected void refreshVisuals() {
 		String address = plan.choice().address(place().accessPoint());
 		boolean chosen = Objects.equals(place().accessPoint(), plan.choice().chosenAccessPoint());
-		String label = chosen ? address : ShortAddresses.end(address);
+		String label = chosen ? address : PlaceLabel.of(address);
 		((PlaceFigure) getFigure()).show((int) Math.round(plan.camera().column(place().xMetres())),
 				(int) Math.round(plan.camera().row(place().yMetres())), label, chosen);
 	}
