@@ -86,11 +86,6 @@ public final class SplitOnMap {
 		return found;
 	}
 
-	/** The samples of the test surveys in the scope of a split; may be empty. */
-	public static RadioMap testMap(Archive archive, Split split) {
-		return ArchiveMap.of(archive, split.getScope(), SurveyKind.TEST).map();
-	}
-
 	/** Of the split. */
 	public String id() {
 		return id;

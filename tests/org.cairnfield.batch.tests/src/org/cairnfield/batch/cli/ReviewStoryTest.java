@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
@@ -18,7 +20,6 @@ import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.Way;
-import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Split;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -112,7 +113,7 @@ class ReviewStoryTest {
 		try (OpenArchive open = new ArchiveStore().open(archive, Mode.READ)) {
 			Split kept = open.archive().getSplits().get(0);
 			ReleasedMap released = ReleasedMap.within(open.archive(), kept, ReviewPolicy.USUAL);
-			Measures service = Measures.of(released, SplitOnMap.testMap(open.archive(), kept), PackRequest.USUAL, Workers.inline());
+			Measures service = Measures.of(released, ArchiveMap.of(open.archive(), kept.getScope(), SurveyKind.TEST).map(), PackRequest.USUAL, Workers.inline());
 			assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"), service.ways().stream().map(Way::name).toList());
 			for (int i = 0; i < service.ways().size(); i++) {
 				JsonObject variant = measured.getAsJsonArray("variants").get(i).getAsJsonObject();

@@ -16,6 +16,7 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.run.FileRun;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Scope;
@@ -118,6 +119,23 @@ class SplitStudyTest {
 		SweepCell middle = table.cell(epsilons.length / 2, 0);
 		assertTrue(middle.meanErrorMetres() > 0.1 && middle.meanErrorMetres() < 20, middle::toString);
 		assertTrue(middle.comparisonShare() > 0 && middle.comparisonShare() <= 1.5, middle::toString);
+	}
+
+	@Test
+	void asksTrainingSurveysOnly() {
+		SplitStudy with = study();
+		assertTrue(archive.getSites().stream().anyMatch(site -> site.getSurveys().removeIf(survey -> survey.getKind() == SurveyKind.TEST)));
+		SplitStudy without = new SplitStudies(1).study(archive, Scope.ARCHIVE, REQUEST);
+		double[] epsilons = with.gridEpsilons(workers);
+		assertArrayEquals(epsilons, without.gridEpsilons(workers));
+		SweepTable one = with.sweepWithErrors(epsilons, new int[] { 3, 5 }, 1, workers);
+		SweepTable other = without.sweepWithErrors(epsilons, new int[] { 3, 5 }, 1, workers);
+		for (int e = 0; e < epsilons.length; e++) {
+			assertEquals(one.cell(e, 0), other.cell(e, 0));
+			assertEquals(one.cell(e, 1), other.cell(e, 1));
+		}
+		assertEquals(with.choose(3, 1, workers).tried(), without.choose(3, 1, workers).tried());
+		assertEquals(with.chooseSearch(100, 4, 1, workers).tried(), without.chooseSearch(100, 4, 1, workers).tried());
 	}
 
 	@Test

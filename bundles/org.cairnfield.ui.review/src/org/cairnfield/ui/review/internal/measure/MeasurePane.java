@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 
+import org.cairnfield.core.stats.Median;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.core.stats.Interval;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
@@ -11,7 +14,6 @@ import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.Way;
-import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.UnfitSurveyException;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
@@ -125,7 +127,7 @@ final class MeasurePane implements DeskListener {
 		work.start("Measuring split " + id, workers -> {
 			Split split = still.getSplits().stream().filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
 			ReleasedMap map = ReleasedMap.within(still, split, policy);
-			Measures found = Measures.of(map, SplitOnMap.testMap(still, split), PackRequest.USUAL, workers);
+			Measures found = Measures.of(map, ArchiveMap.of(still, split.getScope(), SurveyKind.TEST).map(), PackRequest.USUAL, workers);
 			if (found.ways().isEmpty()) {
 				throw new UnfitSurveyException("there is no test survey in the scope of split " + id + ", so nothing can be measured; take one in as a test survey");
 			}
