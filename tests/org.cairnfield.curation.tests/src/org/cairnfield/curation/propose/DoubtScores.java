@@ -29,8 +29,10 @@ import org.cairnfield.core.correlate.ProposalRule;
  * @param faulty    proposals on samples that were planted; −1 where nothing was planted
  * @param toPool    area by doubt: the cluster costs more than the pool
  * @param toFaulty  area by doubt: the sample is faulty; NaN where nothing was planted
+ * @param rates     how often advice is right
  */
-record DoubtScores(String set, int proposals, int costly, int decided, int faulty, Map<String, Double> toPool, Map<String, Double> toFaulty) {
+record DoubtScores(String set, int proposals, int costly, int decided, int faulty, Map<String, Double> toPool, Map<String, Double> toFaulty,
+		AdviceRates rates) {
 
 	/** Each doubt as a number that grows with it. */
 	static final Map<String, ToDoubleFunction<Evidence>> DOUBTS = doubts();
@@ -52,7 +54,8 @@ record DoubtScores(String set, int proposals, int costly, int decided, int fault
 	static DoubtScores of(String name, MeasuredSet set, Set<Integer> planted, Workers workers) {
 		FileRun run = FileRun.proposed(FileArchive.of(SmallRuns.intake(set.map().map(), Integer::toString)), SplitRequest.automatic(1), ProposalRule.USUAL, workers);
 		SplitOnMap split = run.onMap();
-		List<Evidence> made = EvidenceTable.of(split, workers).all().stream().filter(Evidence::made).toList();
+		EvidenceTable table = EvidenceTable.of(split, workers);
+		List<Evidence> made = table.all().stream().filter(Evidence::made).toList();
 		List<Evidence> decided = made.stream().filter(e -> costs(e) != 0).toList();
 		Predicate<Evidence> isCostly = e -> costs(e) > 0;
 		Predicate<Evidence> isFaulty = e -> planted != null && planted.contains(Integer.parseInt(e.sample().sample())); // named by its place in the map
@@ -63,7 +66,7 @@ record DoubtScores(String set, int proposals, int costly, int decided, int fault
 			toFaulty.put(title, planted == null ? Double.NaN : area(made, doubt, isFaulty));
 		});
 		return new DoubtScores(name, made.size(), (int) decided.stream().filter(isCostly).count(), decided.size(),
-				planted == null ? -1 : (int) made.stream().filter(isFaulty).count(), toPool, toFaulty);
+				planted == null ? -1 : (int) made.stream().filter(isFaulty).count(), toPool, toFaulty, table.rates());
 	}
 
 	private static double costs(Evidence e) {

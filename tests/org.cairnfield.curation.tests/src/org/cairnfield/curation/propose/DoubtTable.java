@@ -48,6 +48,7 @@ class DoubtTable {
 		}
 		print("Approving costs more than the pool", all, false);
 		print("The sample is faulty", all.stream().filter(s -> s.faulty() >= 0).toList(), true);
+		printRates(all);
 		String file = System.getenv("CAIRNFIELD_FIGURES");
 		if (file == null) {
 			System.out.print(text);
@@ -79,6 +80,15 @@ class DoubtTable {
 		for (String doubt : DoubtScores.DOUBTS.keySet()) {
 			line("| " + doubt + " | " + all.stream().map(s -> DoubtScores.text((faulty ? s.toFaulty() : s.toPool()).get(doubt)))
 					.collect(Collectors.joining(" | ")) + " | " + DoubtScores.text(DoubtScores.median(DoubtScores.column(all, doubt, faulty))) + " |");
+		}
+	}
+
+	private void printRates(List<DoubtScores> all) {
+		line("\n## Advice is right\n\n| advice | " + all.stream().map(DoubtScores::set).collect(Collectors.joining(" | ")) + " |");
+		line("|---".repeat(all.size() + 1) + "|");
+		for (Advice advice : List.of(Advice.APPROVE, Advice.MOVE, Advice.LEAVE_OUT)) {
+			line("| " + advice.word() + " | " + all.stream().map(s -> s.rates().of(advice)).map(r -> r.right() + " of " + r.judged())
+					.collect(Collectors.joining(" | ")) + " |");
 		}
 	}
 

@@ -146,7 +146,7 @@ public final class ArchiveMerge {
 
 	/** Labels, proposals and figures of a split are of one run and stay together; whether it is released is apart. */
 	private Split merge(Split old, Split one, Split two, String place) {
-		Boolean released = values.value(place, "in release", old != null, old == null ? null : old.isInRelease(), one.isInRelease(), two.isInRelease());
+		Boolean released = values.<Boolean>value(place, "in release", old != null, old == null ? null : old.isInRelease(), one.isInRelease(), two.isInRelease());
 		Run chosen = values.value(place, "content", old != null, old == null ? null : Run.of(old), Run.of(one), Run.of(two));
 		Split merged = EcoreUtil.copy(chosen.split);
 		merged.setInRelease(released);

@@ -64,9 +64,9 @@ final class TableMerge {
 			return left;
 		}
 		Position position = position(id, base, mine, theirs);
-		return new Sample(id, unit(id, "floor", base == null ? null : base.floorLevel(), mine.floorLevel(), theirs.floorLevel()),
+		return new Sample(id, this.<Integer>unit(id, "floor", base == null ? null : base.floorLevel(), mine.floorLevel(), theirs.floorLevel()),
 				position.x, position.y,
-				unit(id, "time", base == null ? null : base.timeMillis(), mine.timeMillis(), theirs.timeMillis()),
+				this.<Long>unit(id, "time", base == null ? null : base.timeMillis(), mine.timeMillis(), theirs.timeMillis()),
 				values.value(where(id), "state", base != null, base == null ? null : base.reason(), mine.reason(), theirs.reason()),
 				readings(id, base, mine, theirs));
 	}
