@@ -8,7 +8,6 @@ import org.cairnfield.core.simulate.Place;
 import org.cairnfield.model.values.Readings;
 import org.cairnfield.model.values.Sample;
 import org.cairnfield.model.values.SampleKey;
-import org.cairnfield.ui.review.internal.desk.Marked;
 
 /** In which order a reviewer meets the noise samples. Ties go by sample, so that an order is always the same. */
 public enum QueueOrder {

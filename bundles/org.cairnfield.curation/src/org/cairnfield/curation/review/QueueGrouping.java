@@ -2,7 +2,6 @@ package org.cairnfield.curation.review;
 
 import java.util.function.Function;
 import org.cairnfield.curation.propose.Band;
-import org.cairnfield.ui.review.internal.desk.Marked;
 
 /** By what the queue is divided under headings. */
 public enum QueueGrouping {
