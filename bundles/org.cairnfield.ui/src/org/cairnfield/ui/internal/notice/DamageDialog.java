@@ -7,8 +7,12 @@ import org.cairnfield.ui.show.TableDialog;
 import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
 
 /** Lists what is wrong on disk, with file, line and remedy; asks before a damaged archive is opened. */
 public final class DamageDialog extends TableDialog {
@@ -35,8 +39,8 @@ public final class DamageDialog extends TableDialog {
 	@Override
 	protected void describe() {
 		setTitle("These files are not as they were saved");
-		setMessage(opening ? "What can still be read is shown if you open the archive anyway. It is read-only until it is mended; to mend it, "
-				+ "restore a save point in History." : "The archive is read-only until they are mended.", IMessageProvider.ERROR);
+		setMessage(opening ? "What can still be read is shown if you open the archive anyway. It is read-only until all of the list is mended."
+				: "The archive is read-only until all of the list is mended.", IMessageProvider.ERROR);
 	}
 
 	@Override
@@ -48,6 +52,25 @@ public final class DamageDialog extends TableDialog {
 	protected List<String[]> lines() {
 		return damages.stream().map(damage -> new String[] { damage.file(), damage.line() > 0 ? Long.toString(damage.line()) : "",
 				damage.reason(), damage.remedy() }).toList();
+	}
+
+	/** The chosen line in full: reasons and remedies are longer than a column is wide. */
+	@Override
+	protected void createBelow(Composite page) {
+		Text whole = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
+		whole.setData("org.cairnfield.id", "damage.whole");
+		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 4 * whole.getLineHeight()).applyTo(whole);
+		Table table = table().control();
+		Runnable show = () -> {
+			int at = Math.max(0, table.getSelectionIndex());
+			whole.setText(at < damages.size() ? whole(damages.get(at)) : "");
+		};
+		table.addListener(SWT.Selection, event -> show.run());
+		show.run();
+	}
+
+	private static String whole(Damage damage) {
+		return damage.file() + (damage.line() > 0 ? ", line " + damage.line() : "") + ": " + damage.reason() + ".\nWhat to do: " + damage.remedy() + '.';
 	}
 
 	@Override

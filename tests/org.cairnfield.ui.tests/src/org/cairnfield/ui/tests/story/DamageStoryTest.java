@@ -30,6 +30,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -124,6 +125,12 @@ class DamageStoryTest {
 		assertTrue(shown.startsWith(".git/MERGE_HEAD | a merge with plain Git was begun here and is not finished | finish it with 'git merge --continue'"),
 				shown);
 		assertEquals("archive.xmi", Ui.ask(() -> damages.getItem(1).getText(0)));
+		Text whole = Widgets.byId(Text.class, "damage.whole");
+		assertTrue(Ui.ask(whole::getText).endsWith("or give it up with 'git merge --abort'."), () -> Ui.ask(whole::getText));
+		Hand.activate(question);
+		Ui.waitUntil("the list has the focus", damages::forceFocus);
+		Hand.press("Down");
+		Ui.waitUntil("the second line is read out in full", () -> whole.getText().startsWith("archive.xmi, line 3: holds conflict marks"));
 		PictureOnFailure.take("damage-half-merged");
 		Hand.click(Widgets.byId(Button.class, "damage.cancel"));
 		Ui.waitUntil("the question is gone", question::isDisposed);
