@@ -14,7 +14,7 @@ import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
 import org.cairnfield.ui.plan.internal.raster.Rgb;
-import org.cairnfield.ui.plan.internal.scene.FloorErrors;
+import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.eclipse.swt.graphics.RGB;
 
 /** Colours of an error map: the larger an error, the more it stands out; a shape says whether the floor is right. */

@@ -11,7 +11,7 @@ import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.Camera;
 import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
-import org.cairnfield.ui.plan.internal.scene.ErrorsShown;
+import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.gef.DragTracker;

@@ -17,6 +17,8 @@ import org.cairnfield.model.values.Outline;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.internal.colour.ErrorColours;
+import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
+import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.PointGrid;
 import org.cairnfield.ui.plan.internal.model.EstimatedPlace;

@@ -7,7 +7,7 @@ import java.util.Optional;
 
 import org.cairnfield.curation.measure.ErrorMap;
 import org.cairnfield.curation.measure.Measures;
-import org.cairnfield.ui.plan.internal.scene.ErrorsShown;
+import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
 import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.layout.GridDataFactory;

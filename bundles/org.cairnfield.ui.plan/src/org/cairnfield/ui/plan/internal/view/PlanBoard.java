@@ -3,7 +3,7 @@ package org.cairnfield.ui.plan.internal.view;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.raster.Ink;
-import org.cairnfield.ui.plan.internal.scene.ErrorsShown;
+import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.layout.GridLayoutFactory;

@@ -22,7 +22,7 @@ import org.cairnfield.ui.plan.internal.image.ImagePlacing;
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.cairnfield.ui.plan.internal.scene.Elsewhere;
-import org.cairnfield.ui.plan.internal.scene.FloorErrors;
+import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;

@@ -1,4 +1,4 @@
-package org.cairnfield.ui.plan.internal.scene;
+package org.cairnfield.ui.plan.internal.errors;
 
 import org.cairnfield.curation.measure.ErrorMap;
 

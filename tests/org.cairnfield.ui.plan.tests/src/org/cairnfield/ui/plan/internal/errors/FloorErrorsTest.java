@@ -1,4 +1,4 @@
-package org.cairnfield.ui.plan.internal.scene;
+package org.cairnfield.ui.plan.internal.errors;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
