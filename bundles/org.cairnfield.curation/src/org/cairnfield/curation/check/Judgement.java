@@ -47,8 +47,8 @@ public final class Judgement {
 		String share = String.format(Locale.ROOT, "%.0f %% of what this rule names here is expected to be faulty: tried out on faults planted in a copy of this map.",
 				100 * precision);
 		return precision >= TRUSTED ? share
-				: precision >= AS_OFTEN_AS_NOT ? share + " Look before you apply the remedy."
-						: share + " So no remedy is offered.";
+				: precision < AS_OFTEN_AS_NOT ? share + " So no remedy is offered."
+						: finding.remedy().isPresent() ? share + " Look before you apply the remedy." : share;
 	}
 
 	static Finding judge(Finding finding, double precision) {
