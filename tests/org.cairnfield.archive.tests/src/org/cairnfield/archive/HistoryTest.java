@@ -10,9 +10,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,48 +36,9 @@ import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.LabelsBuilder;
 import org.cairnfield.model.values.Readings;
 import org.cairnfield.model.values.SampleTable;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class HistoryTest {
-
-	private static final Person PERSON = new Person("M.Q.", "mq@example.org");
-	private static final Instant NOW = Instant.parse("2031-05-01T10:00:00Z");
-
-	private final ArchiveStore store = new ArchiveStore(Clock.fixed(NOW, ZoneOffset.UTC));
-
-	@TempDir
-	Path folder;
-	private OpenArchive open;
-	private History history;
-	private SavePoint first;
-
-	@BeforeEach
-	void makeArchive() throws IOException {
-		open = store.create(folder.resolve("archive"), "n");
-		SampleArchives.fill(open.archive(), 1, 3, 40);
-		SampleTable table = survey("survey-0").table();
-		survey("survey-0").getSamples().setTable(table.edit().reason(0, null).reason(1, "early").reason(2, null).reason(3, null)
-				.readings(3, Readings.of(Map.of("00005e005301", -60, "00005e005302", -70))).done());
-		first = open.savePoint(PERSON, "the beginning").orElseThrow();
-		history = open.history();
-	}
-
-	@AfterEach
-	void close() throws IOException {
-		history.close();
-		open.close();
-	}
-
-	private Survey survey(String id) {
-		return SampleArchives.survey(open.archive(), id);
-	}
-
-	private SavePoint savePoint() throws IOException {
-		return open.savePoint(PERSON, null).orElseThrow();
-	}
+class HistoryTest extends HistoryFixture {
 
 	@Test
 	void recordsWhoAndWhenAndWhat() throws IOException {
@@ -326,82 +284,6 @@ class HistoryTest {
 	@Test
 	void tellsTheBranch() throws IOException {
 		assertEquals(Optional.of("main"), history.branch());
-	}
-
-	@Test
-	void undoesOneSavePointAndKeepsLaterOnes() throws IOException {
-		survey("survey-0").getSamples().setTable(survey("survey-0").table().edit().reason(0, "outside").position(2, 9, 9).done());
-		open.archive().getDevices().get(0).setName("wrong");
-		SavePoint wrong = savePoint();
-		survey("survey-0").getSamples().setTable(survey("survey-0").table().edit().reason(5, "later").done());
-		open.archive().getAccessPoints().get(7).setReason("later");
-		survey("survey-2").getSamples().setTable(survey("survey-2").table().edit().reason(5, "later").done());
-		savePoint();
-
-		SavePoint undone = open.undo(wrong, PERSON, null);
-		ArchiveDiff rest = history.compare(first, undone);
-		assertEquals(2, rest.surveys().size());
-		assertEquals(1, rest.surveys().get(0).samples().size(), "the later change stays");
-		assertEquals("later", rest.surveys().get(0).samples().get(0).after().reason());
-		assertEquals(List.of("00005e005307"), rest.objects().stream().map(ObjectChange::id).toList());
-		assertTrue(undone.summary().startsWith("Undo " + wrong.shortId()), undone::summary);
-		assertFalse(open.isModified());
-		assertThrows(ArchiveException.class, () -> open.undo(wrong, PERSON, null), "it is undone already");
-	}
-
-	@Test
-	void undoesTheLastSavePointExactly() throws IOException {
-		var files = FolderText.of(open.folder());
-		open.archive().getSites().remove(0);
-		open.archive().getSplits().remove(0);
-		SavePoint second = savePoint();
-		open.undo(second, PERSON, null);
-		assertEquals(files, FolderText.of(open.folder()));
-	}
-
-	@Test
-	void undoesWhatWasAdded() throws IOException {
-		var builder = SampleTable.builder();
-		SampleTable table = survey("survey-0").table();
-		for (int row = 0; row < table.size(); row++) {
-			builder.add(table.sample(row));
-		}
-		survey("survey-0").getSamples().setTable(builder.sample("added", 0, 1, 2).build());
-		SavePoint adding = savePoint();
-		survey("survey-0").getSamples().setTable(survey("survey-0").table().edit().reason(0, "later").done());
-		savePoint();
-		open.undo(adding, PERSON, null);
-		assertEquals(-1, survey("survey-0").table().row("added"));
-		assertEquals("later", survey("survey-0").table().reason(0));
-	}
-
-	@Test
-	void refusesToUndoWhatWasTouchedAgain() throws IOException {
-		survey("survey-0").getSamples().setTable(survey("survey-0").table().edit().reason(0, "outside").done());
-		SavePoint wrong = savePoint();
-		survey("survey-0").getSamples().setTable(survey("survey-0").table().edit().reason(0, "far outside").done());
-		savePoint();
-		var files = FolderText.of(open.folder());
-		ArchiveException refused = assertThrows(ArchiveException.class, () -> open.undo(wrong, PERSON, null));
-		assertTrue(refused.getMessage().contains("survey-0.samples was changed again since, in '" + survey("survey-0").table().id(0)),
-				refused::getMessage);
-		assertEquals(files, FolderText.of(open.folder()));
-		assertEquals(3, history.list(10).size());
-	}
-
-	@Test
-	void refusesToUndoTheBeginning() {
-		assertThrows(ArchiveException.class, () -> open.undo(first, PERSON, null));
-	}
-
-	@Test
-	void refusesToGoBackOverChangesThatWereNotSaved() throws IOException {
-		open.archive().setName("other");
-		SavePoint second = savePoint();
-		open.archive().setName("not saved");
-		assertTrue(assertThrows(ArchiveException.class, () -> open.restore(first, PERSON, null)).getMessage().contains("not saved"));
-		assertThrows(ArchiveException.class, () -> open.undo(second, PERSON, null));
-		assertEquals("not saved", open.archive().getName());
 	}
 
 	@Test

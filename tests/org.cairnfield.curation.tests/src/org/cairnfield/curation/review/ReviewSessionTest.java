@@ -166,28 +166,6 @@ class ReviewSessionTest {
 	}
 
 	@Test
-	void drawsAnotherLotWhereAnAuditHasFailed() {
-		f.compute();
-		String band = session.reviewer().policy().bands().all().stream().map(each -> each.name())
-				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size() - session.audit().of(b).orElseThrow().lot().size()).orElseThrow();
-		session.lookAtAudit(band);
-		String first = session.audit().looking().orElseThrow().id();
-		assertTrue(session.decide(Choice.POOL));
-		session.ledgersChanged();
-		assertTrue(session.audit().looking().orElseThrow().isFailed());
-		f.stack.undo();
-		session.undone("Pool");
-		assertTrue(session.audit().of(band).orElseThrow().isFailed());
-		session.lookAtAudit(null);
-		session.lookAtAudit(band);
-		assertNotEquals(first, session.audit().looking().orElseThrow().id());
-		assertEquals(List.of(first), session.audit().looking().orElseThrow().failed());
-		assertEquals(Set.copyOf(session.audit().looking().orElseThrow().drawn()), Set.copyOf(listed()));
-		session.ledgersChanged();
-		assertEquals(List.of(first), session.audit().looking().orElseThrow().failed(), "before its first verdict");
-	}
-
-	@Test
 	void holdsNothingOfASplitThatWasRemoved() {
 		f.compute();
 		f.stack.execute(new RemoveSplitCommand(f.archive, f.split));
@@ -321,29 +299,6 @@ class ReviewSessionTest {
 		session.ledgersChanged();
 		assertEquals(ReviewState.DISPUTED, state(sample));
 		assertEquals(next, session.current(), "one's own verdict brings nothing back");
-	}
-
-	@Test
-	void looksAtTheDrawnSamplesAndThenApprovesTheRestOfABand() {
-		f.compute();
-		String band = session.reviewer().policy().bands().all().stream().map(each -> each.name())
-				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size() - session.audit().of(b).orElseThrow().lot().size()).orElseThrow();
-		assertFalse(session.approveRest(band));
-		assertTrue(session.message().refused());
-		session.lookAtAudit(band);
-		Set<SampleKey> drawn = Set.copyOf(session.audit().looking().orElseThrow().drawn());
-		assertEquals(drawn, Set.copyOf(listed()));
-		assertTrue(drawn.contains(session.current()));
-		for (int i = 0; i < drawn.size(); i++) {
-			approve();
-			session.ledgersChanged();
-		}
-		int rest = session.audit().of(band).orElseThrow().rest().size();
-		assertTrue(rest > 0);
-		assertTrue(session.approveRest(band), session.message().text());
-		assertEquals(rest + " proposals of band " + band + " approved after the audit.", session.message().text());
-		assertTrue(session.audit().looking().isEmpty());
-		assertEquals(drawn.size() + rest, joined());
 	}
 
 	@Test
