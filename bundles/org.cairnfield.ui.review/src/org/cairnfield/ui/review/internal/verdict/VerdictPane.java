@@ -198,7 +198,7 @@ final class VerdictPane implements DeskListener {
 		filling = false;
 		String message = desk.review().message().text();
 		if (message.isEmpty()) {
-			message = !some ? "" : "You are " + desk.review().reviewer().person() + ". One key decides, and the next sample comes at once.";
+			message = !some ? "" : "Reviewing as " + desk.review().reviewer().person() + ": one key decides, and the next sample comes at once.";
 		} else {
 			message = (desk.review().message().refused() ? "✖ " : "✔ ") + message;
 		}
