@@ -12,7 +12,7 @@ import org.cairnfield.curation.propose.QueueOrder;
  */
 public record QueueSettings(QueueFilter filter, QueueShown shown, QueueGrouping grouping, QueueOrder order, Set<String> closed) {
 
-	/** All, disagreement first. */
+	/** All, marked ones first. */
 	public static final QueueSettings USUAL = new QueueSettings(QueueFilter.NONE, QueueShown.ALL, QueueGrouping.NONE,
 			QueueOrder.MARKED_FIRST, Set.of());
 

@@ -16,27 +16,34 @@ import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 
-/** Shows the evidence on the sample in hand as text that can be read, searched and copied. */
+/** Shows the evidence on the sample in hand: its homes as a table, the rest as text that can be read, searched and copied. */
 final class EvidencePane implements DeskListener {
 
 	private final ReviewDesk desk;
+	private final HomesTable homes;
 	private final StyledText text;
 	private Evidence shown;
 	private Standing shownStanding;
 
 	EvidencePane(Composite parent, ReviewDesk desk) {
 		this.desk = desk;
-		text = Marked.named(Marked.id(new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL), "review.evidence"),
+		Composite page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
+		homes = new HomesTable(page);
+		text = Marked.named(Marked.id(new StyledText(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL), "review.evidence"),
 				"Evidence on the sample in hand");
 		text.setMargins(8, 6, 8, 6);
 		text.setLineSpacing(1);
 		text.setWrapIndent(14);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(text);
 		desk.add(this);
 		text.addListener(SWT.Dispose, event -> desk.remove(this));
 		show();
@@ -68,6 +75,7 @@ final class EvidencePane implements DeskListener {
 		}
 		shown = evidence;
 		shownStanding = standing;
+		homes.show(evidence);
 		if (evidence == null) {
 			text.setText(desk.review().evidence().isWaiting() ? "Computing the evidence …" : "Take up a sample of the queue: what speaks for and against it appears here.");
 			return;

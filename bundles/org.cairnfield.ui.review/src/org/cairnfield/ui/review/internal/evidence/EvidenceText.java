@@ -11,12 +11,11 @@ import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Advice;
 import org.cairnfield.curation.propose.AdviceRates;
-import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 
-/** The evidence on a sample as lines: advice, what each home would do, three questions with their answers in figures, verdicts. */
+/** The evidence on a sample as lines: advice, three questions with their answers in figures, verdicts. */
 final class EvidenceText {
 
 	/** How a line is written. */
@@ -49,7 +48,9 @@ final class EvidenceText {
 		if (e.advice() != Advice.NONE) {
 			text.plain("%s", rate.text());
 		}
-		text.effect(e, basis);
+		if (!basis.isBlank()) {
+			text.plain("The effects of homes are computed %s.", basis);
+		}
 		text.belongs(e);
 		text.place(e);
 		text.readings(e);
@@ -106,32 +107,6 @@ final class EvidenceText {
 		plain("overlap of access points with what stands around it: %s", number(e.overlap(), 2, ""));
 		plain("level deficit to them: %s, scatter %s", number(e.levelDeficitDb(), 1, " dB"), number(e.levelScatterDb(), 1, " dB"));
 		plain("doubt: %s of all samples are less doubtful in readings", number(100 * e.readingsScore(), 0, " %"));
-	}
-
-	private void effect(Evidence e, String basis) {
-		add(Style.QUESTION, "What would each home do, compared with leaving it out?");
-		if (e.made()) {
-			home("cluster " + e.cluster(), e.outlook().proposed());
-		}
-		if (!e.agrees() && e.nearestCluster() >= 0) {
-			home("cluster " + e.nearestCluster(), e.outlook().nearest());
-		}
-		home("pool", e.outlook().pool());
-		if (!basis.isBlank()) {
-			plain("Computed %s.", basis);
-		}
-	}
-
-	private void home(String name, Effect effect) {
-		if (effect.queries() == 0) {
-			plain("%s: unknown, no training positions to tell it from", name);
-			return;
-		}
-		plain("%s: %s; %s comparisons a query", name, effect.affected() == 0 ? "no position changes"
-				: String.format(Locale.ROOT, "%d of %d positions change, error %s m ± %s there%s", effect.affected(), effect.queries(),
-						signed(effect.changeWhereAffectedMetres(), 2), number(effect.halfWidthMetres() * effect.queries() / effect.affected(), 2, ""),
-						effect.isMeasurable() ? "" : " (no measurable change)"),
-				signed(effect.comparisonsAdded(), 2));
 	}
 
 	private void verdicts(Standing standing, ZoneId zone) {

@@ -68,16 +68,22 @@ class EvidenceTextTest {
 	void asksThreeQuestionsAndAnswersWithFigures() {
 		List<Line> lines = lines(evidence("A", 7, 0.943), null);
 		List<String> questions = lines.stream().filter(line -> line.style() == Style.QUESTION).map(Line::text).toList();
-		assertEquals(List.of("Advice: approve; positions get measurably better", "What would each home do, compared with leaving it out?",
+		assertEquals(List.of("Advice: approve; positions get measurably better",
 				"Does it belong there?  nothing against it", "Is its place right?  nothing against it",
 				"Are its readings sound?  nothing against it"), questions);
 		assertTrue(says(lines, "cluster 7, strength r 0.94, margin 0.110"));
 		assertTrue(says(lines, "to the cluster on this floor: 1.8 m"));
-		assertTrue(says(lines, "cluster 7: 3 of 120 positions change, error −0.80 m ± 0.40 there; +0.40 comparisons a query"));
-		assertTrue(says(lines, "pool: no position changes; +1.00 comparisons a query"));
-		assertTrue(says(lines(evidence("A", true, 7, 0.9, 2), null), "cluster 2: 2 of 120 positions change, error +0.60 m ± 1.20 there (no measurable change)"));
-		assertTrue(says(lines, "Computed from 120 positions."));
+		assertTrue(says(lines, "The effects of homes are computed from 120 positions."));
 		assertTrue(says(lines, "Such advice was right in 78 % of 40 cases here, at places that had no part in it."));
+	}
+
+	@Test
+	void putsWhatEachHomeWouldDoIntoATable() {
+		assertEquals(List.of(new HomeRow("C7", "3/120", "−0.80 ± 0.40 m", "+0.40"), new HomeRow("pool", "0/120", "no change", "+1.00")),
+				HomeRow.of(evidence("A", 7, 0.94)));
+		assertEquals(new HomeRow("C2", "2/120", "≈ +0.60 ± 1.20 m", "+0.30"), HomeRow.of(evidence("A", true, 7, 0.9, 2)).get(1));
+		assertEquals(List.of(new HomeRow("pool", "none asked", "unknown", "unknown")),
+				HomeRow.of(Evidence.gone(new SampleKey("sh-spring", "A"), null, false)));
 	}
 
 	@Test

@@ -1,0 +1,63 @@
+package org.cairnfield.ui.review.internal.evidence;
+
+import java.util.List;
+
+import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.ui.review.internal.desk.Marked;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+
+/** The homes of the sample in hand, a line each. */
+final class HomesTable {
+
+	/** Of the width, by column, in per cent. */
+	private static final int[] SHARES = { 16, 21, 43, 20 };
+
+	private final Table table;
+
+	HomesTable(Composite parent) {
+		table = Marked.named(Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.NO_SCROLL), "review.homes"),
+				"What each home would do, compared with leaving the sample out");
+		table.setHeaderVisible(true);
+		column("Home", SWT.LEFT, "The cluster proposed, that of the nearest labelled sample, and the pool; each compared with leaving the sample out");
+		column("Change", SWT.RIGHT, "Held-out training positions that change, of those asked");
+		column("Error there", SWT.RIGHT, "Change of the error at these positions, mean and 95 % interval; − is better, ≈ no measurable change");
+		column("Cost", SWT.RIGHT, "Fingerprints compared more per query");
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
+		table.addListener(SWT.Resize, event -> share());
+	}
+
+	/** All columns are in sight, however narrow the view is. */
+	private void share() {
+		int width = table.getClientArea().width;
+		for (int i = 0; i < SHARES.length; i++) {
+			table.getColumn(i).setWidth(width * SHARES[i] / 100);
+		}
+	}
+
+	private void column(String title, int alignment, String tip) {
+		TableColumn column = new TableColumn(table, alignment);
+		column.setText(title);
+		column.setToolTipText(tip);
+	}
+
+	/** @param evidence null for none */
+	void show(Evidence evidence) {
+		List<HomeRow> rows = evidence == null ? List.of() : HomeRow.of(evidence);
+		table.setRedraw(false);
+		table.setItemCount(rows.size());
+		for (int i = 0; i < rows.size(); i++) {
+			TableItem item = table.getItem(i);
+			HomeRow row = rows.get(i);
+			item.setText(new String[] { row.home(), row.positions(), row.error(), row.compared() });
+		}
+		table.setRedraw(true);
+		((GridData) table.getLayoutData()).heightHint = table.getHeaderHeight() + rows.size() * table.getItemHeight();
+		Marked.shown(table, !rows.isEmpty());
+	}
+}
