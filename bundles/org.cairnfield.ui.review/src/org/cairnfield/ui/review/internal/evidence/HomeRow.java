@@ -37,7 +37,7 @@ record HomeRow(String home, String positions, String error, String compared) {
 		double interval = effect.halfWidthMetres() * effect.queries() / effect.affected();
 		return new HomeRow(home, effect.affected() + "/" + effect.queries(), effect.affected() == 0 ? "no change"
 				: (effect.isMeasurable() ? "" : "≈ ") + EvidenceText.signed(effect.changeWhereAffectedMetres(), 2) + " ± "
-						+ EvidenceText.number(interval, 2, " m"),
+						+ EvidenceText.number(interval, 2, ""),
 				EvidenceText.signed(effect.comparisonsAdded(), 2));
 	}
 }

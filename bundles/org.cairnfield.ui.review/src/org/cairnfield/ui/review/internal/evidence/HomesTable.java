@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.TableItem;
 final class HomesTable {
 
 	/** Of the width, by column, in per cent. */
-	private static final int[] SHARES = { 17, 23, 42, 18 };
+	private static final int[] SHARES = { 16, 24, 42, 18 };
 
 	private final Table table;
 
@@ -26,7 +26,7 @@ final class HomesTable {
 		table.setHeaderVisible(true);
 		column("Home", SWT.LEFT, "The cluster proposed, that of the nearest labelled sample, and the pool; each compared with leaving the sample out");
 		column("Change", SWT.RIGHT, "Held-out training positions that change, of those asked");
-		column("Error there", SWT.RIGHT, "Change of the error at these positions, mean and 95 % interval; − is better, ≈ no measurable change");
+		column("Error there, m", SWT.RIGHT, "Change of the error at these positions, mean and 95 % interval; − is better, ≈ no measurable change");
 		column("Cost", SWT.RIGHT, "Fingerprints compared more per query");
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
 		table.addListener(SWT.Resize, event -> share());

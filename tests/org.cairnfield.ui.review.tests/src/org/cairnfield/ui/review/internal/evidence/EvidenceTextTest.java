@@ -79,9 +79,9 @@ class EvidenceTextTest {
 
 	@Test
 	void putsWhatEachHomeWouldDoIntoATable() {
-		assertEquals(List.of(new HomeRow("C7", "3/120", "−0.80 ± 0.40 m", "+0.40"), new HomeRow("pool", "0/120", "no change", "+1.00")),
+		assertEquals(List.of(new HomeRow("C7", "3/120", "−0.80 ± 0.40", "+0.40"), new HomeRow("pool", "0/120", "no change", "+1.00")),
 				HomeRow.of(evidence("A", 7, 0.94)));
-		assertEquals(new HomeRow("C2", "2/120", "≈ +0.60 ± 1.20 m", "+0.30"), HomeRow.of(evidence("A", true, 7, 0.9, 2)).get(1));
+		assertEquals(new HomeRow("C2", "2/120", "≈ +0.60 ± 1.20", "+0.30"), HomeRow.of(evidence("A", true, 7, 0.9, 2)).get(1));
 		assertEquals(List.of(new HomeRow("pool", "none asked", "unknown", "unknown")),
 				HomeRow.of(Evidence.gone(new SampleKey("sh-spring", "A"), null, false)));
 	}
