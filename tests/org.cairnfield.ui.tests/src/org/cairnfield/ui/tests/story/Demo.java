@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.demo.DemoArchive;
+import org.cairnfield.curation.release.KnownReleases;
 import org.cairnfield.exchange.IntakeException;
 
 /** The demo archive, made once for all stories and copied for each that works in it. */
@@ -18,7 +19,10 @@ final class Demo {
 	private Demo() {
 	}
 
-	/** Makes a folder that holds the demo, as fresh as from the command that makes it. */
+	/**
+	 * Makes a folder that holds the demo, as fresh as from the command that makes it. Copies are one archive to the list of
+	 * releases seen on this computer, so each story begins with a list of its own.
+	 */
 	static synchronized Path copy(Path to) throws IOException {
 		if (made == null) {
 			made = Files.createTempDirectory(Files.createDirectories(Path.of(System.getProperty("user.home"))), "demo");
@@ -29,6 +33,7 @@ final class Demo {
 				throw new AssertionError(e);
 			}
 		}
+		System.setProperty(KnownReleases.PROPERTY, Files.createTempDirectory(made, "state").toString());
 		Path from = made.resolve("museums");
 		try (Stream<Path> all = Files.walk(from)) {
 			for (Path each : (Iterable<Path>) all::iterator) {
