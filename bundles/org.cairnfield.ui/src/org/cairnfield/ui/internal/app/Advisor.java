@@ -6,6 +6,7 @@ import org.cairnfield.ui.internal.open.Leaving;
 import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.internal.open.WindowReady;
 import org.eclipse.jface.preference.IPreferenceStore;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchPreferenceConstants;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
@@ -16,6 +17,8 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
 /** Says how the workbench of the platform is to be. */
 final class Advisor extends WorkbenchAdvisor {
+
+	private static final int TICK_MILLIS = 200;
 
 	private final boolean opens;
 
@@ -40,6 +43,27 @@ final class Advisor extends WorkbenchAdvisor {
 	@Override
 	public String getInitialWindowPerspectiveId() {
 		return CuratePerspective.ID;
+	}
+
+	/**
+	 * The platform waits here for a thread that wakes it up at its end. GTK's event loop forgets a call to wake up that comes
+	 * just before it goes to sleep, and nothing else may come then; so it is made to look again now and then.
+	 */
+	@Override
+	public boolean openWindows() {
+		Display display = PlatformUI.getWorkbench().getDisplay();
+		Runnable tick = new Runnable() {
+			@Override
+			public void run() {
+				display.timerExec(TICK_MILLIS, this);
+			}
+		};
+		display.timerExec(TICK_MILLIS, tick);
+		try {
+			return super.openWindows();
+		} finally {
+			display.timerExec(-1, tick);
+		}
 	}
 
 	@Override
