@@ -49,6 +49,7 @@ final class HomesTable {
 	/** @param evidence null for none */
 	void show(Evidence evidence) {
 		List<HomeRow> rows = evidence == null ? List.of() : HomeRow.of(evidence);
+		boolean resized = rows.size() != table.getItemCount();
 		table.setRedraw(false);
 		table.setItemCount(rows.size());
 		for (int i = 0; i < rows.size(); i++) {
@@ -57,7 +58,13 @@ final class HomesTable {
 			item.setText(new String[] { row.home(), row.positions(), row.error(), row.compared() });
 		}
 		table.setRedraw(true);
-		((GridData) table.getLayoutData()).heightHint = table.getHeaderHeight() + rows.size() * table.getItemHeight();
-		Marked.shown(table, !rows.isEmpty());
+		if (resized) { // to lay out the text below costs more than all of this
+			fit(rows.size());
+		}
+	}
+
+	private void fit(int rows) {
+		((GridData) table.getLayoutData()).heightHint = table.getHeaderHeight() + rows * table.getItemHeight();
+		Marked.shown(table, rows > 0);
 	}
 }
