@@ -31,6 +31,9 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Archive#getWaivers <em>Waivers</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getSplits <em>Splits</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getLedgers <em>Ledgers</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getConflicts <em>Conflicts</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getComments <em>Comments</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getAssignments <em>Assignments</em>}</li>
  * </ul>
  *
  * @see org.cairnfield.model.ModelPackage#getArchive()
@@ -210,6 +213,54 @@ public interface Archive extends EObject {
 	 * @generated
 	 */
 	EList<Ledger> getLedgers();
+
+	/**
+	 * Returns the value of the '<em><b>Conflicts</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Conflict}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What several people have set to different values, for somebody to decide.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Conflicts</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Conflicts()
+	 * @model containment="true"
+	 *        annotation="urn:org.cairnfield:words label='Conflicts'"
+	 * @generated
+	 */
+	EList<Conflict> getConflicts();
+
+	/**
+	 * Returns the value of the '<em><b>Comments</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Comment}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What people have said about proposals, findings and releases; only added to.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Comments</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Comments()
+	 * @model containment="true"
+	 *        annotation="urn:org.cairnfield:words label='Comments'"
+	 * @generated
+	 */
+	EList<Comment> getComments();
+
+	/**
+	 * Returns the value of the '<em><b>Assignments</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.Assignment}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Who is to review which proposals.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Assignments</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_Assignments()
+	 * @model containment="true"
+	 *        annotation="urn:org.cairnfield:words label='Assignments'"
+	 * @generated
+	 */
+	EList<Assignment> getAssignments();
 
 	/**
 	 * <!-- begin-user-doc -->

@@ -152,13 +152,40 @@ public interface ModelPackage extends EPackage {
 	int ARCHIVE__LEDGERS = 8;
 
 	/**
+	 * The feature id for the '<em><b>Conflicts</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARCHIVE__CONFLICTS = 9;
+
+	/**
+	 * The feature id for the '<em><b>Comments</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARCHIVE__COMMENTS = 10;
+
+	/**
+	 * The feature id for the '<em><b>Assignments</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARCHIVE__ASSIGNMENTS = 11;
+
+	/**
 	 * The number of structural features of the '<em>Archive</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE_FEATURE_COUNT = 9;
+	int ARCHIVE_FEATURE_COUNT = 12;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.SiteImpl <em>Site</em>}' class.
@@ -954,13 +981,22 @@ public interface ModelPackage extends EPackage {
 	int VERDICT__BATCH = 13;
 
 	/**
+	 * The feature id for the '<em><b>Entered By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VERDICT__ENTERED_BY = 14;
+
+	/**
 	 * The number of structural features of the '<em>Verdict</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int VERDICT_FEATURE_COUNT = 14;
+	int VERDICT_FEATURE_COUNT = 15;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.WaiverImpl <em>Waiver</em>}' class.
@@ -1027,6 +1063,244 @@ public interface ModelPackage extends EPackage {
 	int WAIVER_FEATURE_COUNT = 5;
 
 	/**
+	 * The meta object id for the '{@link org.cairnfield.model.impl.ConflictImpl <em>Conflict</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.cairnfield.model.impl.ConflictImpl
+	 * @see org.cairnfield.model.impl.ModelPackageImpl#getConflict()
+	 * @generated
+	 */
+	int CONFLICT = 12;
+
+	/**
+	 * The feature id for the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONFLICT__PLACE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONFLICT__UNIT = 1;
+
+	/**
+	 * The feature id for the '<em><b>Base</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONFLICT__BASE = 2;
+
+	/**
+	 * The feature id for the '<em><b>Claims</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONFLICT__CLAIMS = 3;
+
+	/**
+	 * The number of structural features of the '<em>Conflict</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CONFLICT_FEATURE_COUNT = 4;
+
+	/**
+	 * The meta object id for the '{@link org.cairnfield.model.impl.ClaimImpl <em>Claim</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.cairnfield.model.impl.ClaimImpl
+	 * @see org.cairnfield.model.impl.ModelPackageImpl#getClaim()
+	 * @generated
+	 */
+	int CLAIM = 13;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__VALUE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__PERSON = 1;
+
+	/**
+	 * The feature id for the '<em><b>Time</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM__TIME = 2;
+
+	/**
+	 * The number of structural features of the '<em>Claim</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CLAIM_FEATURE_COUNT = 3;
+
+	/**
+	 * The meta object id for the '{@link org.cairnfield.model.impl.CommentImpl <em>Comment</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.cairnfield.model.impl.CommentImpl
+	 * @see org.cairnfield.model.impl.ModelPackageImpl#getComment()
+	 * @generated
+	 */
+	int COMMENT = 14;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMMENT__ID = 0;
+
+	/**
+	 * The feature id for the '<em><b>Subject</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMMENT__SUBJECT = 1;
+
+	/**
+	 * The feature id for the '<em><b>Text</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMMENT__TEXT = 2;
+
+	/**
+	 * The feature id for the '<em><b>Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMMENT__PERSON = 3;
+
+	/**
+	 * The feature id for the '<em><b>Time</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMMENT__TIME = 4;
+
+	/**
+	 * The number of structural features of the '<em>Comment</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMMENT_FEATURE_COUNT = 5;
+
+	/**
+	 * The meta object id for the '{@link org.cairnfield.model.impl.AssignmentImpl <em>Assignment</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.cairnfield.model.impl.AssignmentImpl
+	 * @see org.cairnfield.model.impl.ModelPackageImpl#getAssignment()
+	 * @generated
+	 */
+	int ASSIGNMENT = 15;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASSIGNMENT__ID = 0;
+
+	/**
+	 * The feature id for the '<em><b>Split</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASSIGNMENT__SPLIT = 1;
+
+	/**
+	 * The feature id for the '<em><b>Reviewer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASSIGNMENT__REVIEWER = 2;
+
+	/**
+	 * The feature id for the '<em><b>Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASSIGNMENT__SHARE = 3;
+
+	/**
+	 * The feature id for the '<em><b>Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASSIGNMENT__PERSON = 4;
+
+	/**
+	 * The feature id for the '<em><b>Time</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASSIGNMENT__TIME = 5;
+
+	/**
+	 * The number of structural features of the '<em>Assignment</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ASSIGNMENT_FEATURE_COUNT = 6;
+
+	/**
 	 * The meta object id for the '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1034,7 +1308,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSurveyKind()
 	 * @generated
 	 */
-	int SURVEY_KIND = 12;
+	int SURVEY_KIND = 16;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.Decision <em>Decision</em>}' enum.
@@ -1044,7 +1318,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDecision()
 	 * @generated
 	 */
-	int DECISION = 13;
+	int DECISION = 17;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.Round <em>Round</em>}' enum.
@@ -1054,7 +1328,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getRound()
 	 * @generated
 	 */
-	int ROUND = 14;
+	int ROUND = 18;
 
 	/**
 	 * The meta object id for the '<em>Sample Table</em>' data type.
@@ -1064,7 +1338,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleTable()
 	 * @generated
 	 */
-	int SAMPLE_TABLE = 15;
+	int SAMPLE_TABLE = 19;
 
 	/**
 	 * The meta object id for the '<em>Labels</em>' data type.
@@ -1074,7 +1348,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getLabels()
 	 * @generated
 	 */
-	int LABELS = 16;
+	int LABELS = 20;
 
 	/**
 	 * The meta object id for the '<em>Proposals</em>' data type.
@@ -1084,7 +1358,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getProposals()
 	 * @generated
 	 */
-	int PROPOSALS = 17;
+	int PROPOSALS = 21;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -1094,7 +1368,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 18;
+	int OUTLINE = 22;
 
 	/**
 	 * The meta object id for the '<em>Placement</em>' data type.
@@ -1104,7 +1378,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getPlacement()
 	 * @generated
 	 */
-	int PLACEMENT = 19;
+	int PLACEMENT = 23;
 
 	/**
 	 * The meta object id for the '<em>Georeference</em>' data type.
@@ -1114,7 +1388,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getGeoreference()
 	 * @generated
 	 */
-	int GEOREFERENCE = 20;
+	int GEOREFERENCE = 24;
 
 	/**
 	 * The meta object id for the '<em>Scope</em>' data type.
@@ -1124,7 +1398,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getScope()
 	 * @generated
 	 */
-	int SCOPE = 21;
+	int SCOPE = 25;
 
 	/**
 	 * The meta object id for the '<em>Search</em>' data type.
@@ -1134,7 +1408,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSearch()
 	 * @generated
 	 */
-	int SEARCH = 22;
+	int SEARCH = 26;
 
 	/**
 	 * The meta object id for the '<em>Sample Key</em>' data type.
@@ -1144,7 +1418,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleKey()
 	 * @generated
 	 */
-	int SAMPLE_KEY = 23;
+	int SAMPLE_KEY = 27;
 
 	/**
 	 * The meta object id for the '<em>Wifi Band</em>' data type.
@@ -1154,7 +1428,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getWifiBand()
 	 * @generated
 	 */
-	int WIFI_BAND = 24;
+	int WIFI_BAND = 28;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1164,7 +1438,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 25;
+	int DATE = 29;
 
 	/**
 	 * The meta object id for the '<em>Time</em>' data type.
@@ -1174,7 +1448,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getTime()
 	 * @generated
 	 */
-	int TIME = 26;
+	int TIME = 30;
 
 
 	/**
@@ -1285,6 +1559,39 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getArchive_Ledgers();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Archive#getConflicts <em>Conflicts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Conflicts</em>'.
+	 * @see org.cairnfield.model.Archive#getConflicts()
+	 * @see #getArchive()
+	 * @generated
+	 */
+	EReference getArchive_Conflicts();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Archive#getComments <em>Comments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Comments</em>'.
+	 * @see org.cairnfield.model.Archive#getComments()
+	 * @see #getArchive()
+	 * @generated
+	 */
+	EReference getArchive_Comments();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Archive#getAssignments <em>Assignments</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Assignments</em>'.
+	 * @see org.cairnfield.model.Archive#getAssignments()
+	 * @see #getArchive()
+	 * @generated
+	 */
+	EReference getArchive_Assignments();
 
 	/**
 	 * Returns the meta object for class '{@link org.cairnfield.model.Site <em>Site</em>}'.
@@ -2135,6 +2442,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getVerdict_Batch();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Verdict#getEnteredBy <em>Entered By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Entered By</em>'.
+	 * @see org.cairnfield.model.Verdict#getEnteredBy()
+	 * @see #getVerdict()
+	 * @generated
+	 */
+	EAttribute getVerdict_EnteredBy();
+
+	/**
 	 * Returns the meta object for class '{@link org.cairnfield.model.Waiver <em>Waiver</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2198,6 +2516,244 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getWaiver_Time();
+
+	/**
+	 * Returns the meta object for class '{@link org.cairnfield.model.Conflict <em>Conflict</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Conflict</em>'.
+	 * @see org.cairnfield.model.Conflict
+	 * @generated
+	 */
+	EClass getConflict();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Conflict#getPlace <em>Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Place</em>'.
+	 * @see org.cairnfield.model.Conflict#getPlace()
+	 * @see #getConflict()
+	 * @generated
+	 */
+	EAttribute getConflict_Place();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Conflict#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see org.cairnfield.model.Conflict#getUnit()
+	 * @see #getConflict()
+	 * @generated
+	 */
+	EAttribute getConflict_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Conflict#getBase <em>Base</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Base</em>'.
+	 * @see org.cairnfield.model.Conflict#getBase()
+	 * @see #getConflict()
+	 * @generated
+	 */
+	EAttribute getConflict_Base();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Conflict#getClaims <em>Claims</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Claims</em>'.
+	 * @see org.cairnfield.model.Conflict#getClaims()
+	 * @see #getConflict()
+	 * @generated
+	 */
+	EReference getConflict_Claims();
+
+	/**
+	 * Returns the meta object for class '{@link org.cairnfield.model.Claim <em>Claim</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Claim</em>'.
+	 * @see org.cairnfield.model.Claim
+	 * @generated
+	 */
+	EClass getClaim();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Claim#getValue <em>Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Value</em>'.
+	 * @see org.cairnfield.model.Claim#getValue()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EAttribute getClaim_Value();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Claim#getPerson <em>Person</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Person</em>'.
+	 * @see org.cairnfield.model.Claim#getPerson()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EAttribute getClaim_Person();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Claim#getTime <em>Time</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Time</em>'.
+	 * @see org.cairnfield.model.Claim#getTime()
+	 * @see #getClaim()
+	 * @generated
+	 */
+	EAttribute getClaim_Time();
+
+	/**
+	 * Returns the meta object for class '{@link org.cairnfield.model.Comment <em>Comment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Comment</em>'.
+	 * @see org.cairnfield.model.Comment
+	 * @generated
+	 */
+	EClass getComment();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Comment#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.cairnfield.model.Comment#getId()
+	 * @see #getComment()
+	 * @generated
+	 */
+	EAttribute getComment_Id();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Comment#getSubject <em>Subject</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Subject</em>'.
+	 * @see org.cairnfield.model.Comment#getSubject()
+	 * @see #getComment()
+	 * @generated
+	 */
+	EAttribute getComment_Subject();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Comment#getText <em>Text</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Text</em>'.
+	 * @see org.cairnfield.model.Comment#getText()
+	 * @see #getComment()
+	 * @generated
+	 */
+	EAttribute getComment_Text();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Comment#getPerson <em>Person</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Person</em>'.
+	 * @see org.cairnfield.model.Comment#getPerson()
+	 * @see #getComment()
+	 * @generated
+	 */
+	EAttribute getComment_Person();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Comment#getTime <em>Time</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Time</em>'.
+	 * @see org.cairnfield.model.Comment#getTime()
+	 * @see #getComment()
+	 * @generated
+	 */
+	EAttribute getComment_Time();
+
+	/**
+	 * Returns the meta object for class '{@link org.cairnfield.model.Assignment <em>Assignment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Assignment</em>'.
+	 * @see org.cairnfield.model.Assignment
+	 * @generated
+	 */
+	EClass getAssignment();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Assignment#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.cairnfield.model.Assignment#getId()
+	 * @see #getAssignment()
+	 * @generated
+	 */
+	EAttribute getAssignment_Id();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Assignment#getSplit <em>Split</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Split</em>'.
+	 * @see org.cairnfield.model.Assignment#getSplit()
+	 * @see #getAssignment()
+	 * @generated
+	 */
+	EAttribute getAssignment_Split();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Assignment#getReviewer <em>Reviewer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reviewer</em>'.
+	 * @see org.cairnfield.model.Assignment#getReviewer()
+	 * @see #getAssignment()
+	 * @generated
+	 */
+	EAttribute getAssignment_Reviewer();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Assignment#getShare <em>Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Share</em>'.
+	 * @see org.cairnfield.model.Assignment#getShare()
+	 * @see #getAssignment()
+	 * @generated
+	 */
+	EAttribute getAssignment_Share();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Assignment#getPerson <em>Person</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Person</em>'.
+	 * @see org.cairnfield.model.Assignment#getPerson()
+	 * @see #getAssignment()
+	 * @generated
+	 */
+	EAttribute getAssignment_Person();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Assignment#getTime <em>Time</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Time</em>'.
+	 * @see org.cairnfield.model.Assignment#getTime()
+	 * @see #getAssignment()
+	 * @generated
+	 */
+	EAttribute getAssignment_Time();
 
 	/**
 	 * Returns the meta object for enum '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}'.
@@ -2500,6 +3056,30 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference ARCHIVE__LEDGERS = eINSTANCE.getArchive_Ledgers();
+
+		/**
+		 * The meta object literal for the '<em><b>Conflicts</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ARCHIVE__CONFLICTS = eINSTANCE.getArchive_Conflicts();
+
+		/**
+		 * The meta object literal for the '<em><b>Comments</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ARCHIVE__COMMENTS = eINSTANCE.getArchive_Comments();
+
+		/**
+		 * The meta object literal for the '<em><b>Assignments</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ARCHIVE__ASSIGNMENTS = eINSTANCE.getArchive_Assignments();
 
 		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.impl.SiteImpl <em>Site</em>}' class.
@@ -3146,6 +3726,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute VERDICT__BATCH = eINSTANCE.getVerdict_Batch();
 
 		/**
+		 * The meta object literal for the '<em><b>Entered By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VERDICT__ENTERED_BY = eINSTANCE.getVerdict_EnteredBy();
+
+		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.impl.WaiverImpl <em>Waiver</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3194,6 +3782,190 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute WAIVER__TIME = eINSTANCE.getWaiver_Time();
+
+		/**
+		 * The meta object literal for the '{@link org.cairnfield.model.impl.ConflictImpl <em>Conflict</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.cairnfield.model.impl.ConflictImpl
+		 * @see org.cairnfield.model.impl.ModelPackageImpl#getConflict()
+		 * @generated
+		 */
+		EClass CONFLICT = eINSTANCE.getConflict();
+
+		/**
+		 * The meta object literal for the '<em><b>Place</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CONFLICT__PLACE = eINSTANCE.getConflict_Place();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CONFLICT__UNIT = eINSTANCE.getConflict_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Base</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CONFLICT__BASE = eINSTANCE.getConflict_Base();
+
+		/**
+		 * The meta object literal for the '<em><b>Claims</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference CONFLICT__CLAIMS = eINSTANCE.getConflict_Claims();
+
+		/**
+		 * The meta object literal for the '{@link org.cairnfield.model.impl.ClaimImpl <em>Claim</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.cairnfield.model.impl.ClaimImpl
+		 * @see org.cairnfield.model.impl.ModelPackageImpl#getClaim()
+		 * @generated
+		 */
+		EClass CLAIM = eINSTANCE.getClaim();
+
+		/**
+		 * The meta object literal for the '<em><b>Value</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLAIM__VALUE = eINSTANCE.getClaim_Value();
+
+		/**
+		 * The meta object literal for the '<em><b>Person</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLAIM__PERSON = eINSTANCE.getClaim_Person();
+
+		/**
+		 * The meta object literal for the '<em><b>Time</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CLAIM__TIME = eINSTANCE.getClaim_Time();
+
+		/**
+		 * The meta object literal for the '{@link org.cairnfield.model.impl.CommentImpl <em>Comment</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.cairnfield.model.impl.CommentImpl
+		 * @see org.cairnfield.model.impl.ModelPackageImpl#getComment()
+		 * @generated
+		 */
+		EClass COMMENT = eINSTANCE.getComment();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COMMENT__ID = eINSTANCE.getComment_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Subject</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COMMENT__SUBJECT = eINSTANCE.getComment_Subject();
+
+		/**
+		 * The meta object literal for the '<em><b>Text</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COMMENT__TEXT = eINSTANCE.getComment_Text();
+
+		/**
+		 * The meta object literal for the '<em><b>Person</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COMMENT__PERSON = eINSTANCE.getComment_Person();
+
+		/**
+		 * The meta object literal for the '<em><b>Time</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute COMMENT__TIME = eINSTANCE.getComment_Time();
+
+		/**
+		 * The meta object literal for the '{@link org.cairnfield.model.impl.AssignmentImpl <em>Assignment</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.cairnfield.model.impl.AssignmentImpl
+		 * @see org.cairnfield.model.impl.ModelPackageImpl#getAssignment()
+		 * @generated
+		 */
+		EClass ASSIGNMENT = eINSTANCE.getAssignment();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASSIGNMENT__ID = eINSTANCE.getAssignment_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Split</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASSIGNMENT__SPLIT = eINSTANCE.getAssignment_Split();
+
+		/**
+		 * The meta object literal for the '<em><b>Reviewer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASSIGNMENT__REVIEWER = eINSTANCE.getAssignment_Reviewer();
+
+		/**
+		 * The meta object literal for the '<em><b>Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASSIGNMENT__SHARE = eINSTANCE.getAssignment_Share();
+
+		/**
+		 * The meta object literal for the '<em><b>Person</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASSIGNMENT__PERSON = eINSTANCE.getAssignment_Person();
+
+		/**
+		 * The meta object literal for the '<em><b>Time</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ASSIGNMENT__TIME = eINSTANCE.getAssignment_Time();
 
 		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}' enum.

@@ -39,6 +39,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Verdict#getSampleContent <em>Sample Content</em>}</li>
  *   <li>{@link org.cairnfield.model.Verdict#getEvidence <em>Evidence</em>}</li>
  *   <li>{@link org.cairnfield.model.Verdict#getBatch <em>Batch</em>}</li>
+ *   <li>{@link org.cairnfield.model.Verdict#getEnteredBy <em>Entered By</em>}</li>
  * </ul>
  *
  * @see org.cairnfield.model.ModelPackage#getVerdict()
@@ -404,6 +405,31 @@ public interface Verdict extends EObject {
 	 * @generated
 	 */
 	void setBatch(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Entered By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Who entered it for the person, from a table; unset where the person gave it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Entered By</em>' attribute.
+	 * @see #setEnteredBy(String)
+	 * @see org.cairnfield.model.ModelPackage#getVerdict_EnteredBy()
+	 * @model annotation="urn:org.cairnfield:words label='Entered by'"
+	 * @generated
+	 */
+	String getEnteredBy();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Verdict#getEnteredBy <em>Entered By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Entered By</em>' attribute.
+	 * @see #getEnteredBy()
+	 * @generated
+	 */
+	void setEnteredBy(String value);
 
 	/**
 	 * <!-- begin-user-doc -->

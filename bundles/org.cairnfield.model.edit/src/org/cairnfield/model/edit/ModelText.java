@@ -4,7 +4,11 @@ import java.time.LocalDate;
 
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Assignment;
+import org.cairnfield.model.Claim;
 import org.cairnfield.model.Cluster;
+import org.cairnfield.model.Comment;
+import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Ledger;
@@ -87,6 +91,26 @@ public final class ModelText {
 		@Override
 		public String caseWaiver(Waiver waiver) {
 			return or(waiver.getRule(), "Waiver") + (waiver.getReason() == null ? "" : ": " + waiver.getReason());
+		}
+
+		@Override
+		public String caseConflict(Conflict conflict) {
+			return conflict.getPlace() + ": " + conflict.getUnit();
+		}
+
+		@Override
+		public String caseClaim(Claim claim) {
+			return or(claim.getValue(), "none") + " by " + claim.getPerson();
+		}
+
+		@Override
+		public String caseComment(Comment comment) {
+			return comment.getPerson() + ": " + comment.getText();
+		}
+
+		@Override
+		public String caseAssignment(Assignment assignment) {
+			return assignment.getShare() + " to " + assignment.getReviewer();
 		}
 	};
 

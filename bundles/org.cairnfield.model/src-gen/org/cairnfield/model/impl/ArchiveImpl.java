@@ -7,6 +7,9 @@ import java.util.Map;
 
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Assignment;
+import org.cairnfield.model.Comment;
+import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelPackage;
@@ -48,6 +51,9 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getWaivers <em>Waivers</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getSplits <em>Splits</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getLedgers <em>Ledgers</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getConflicts <em>Conflicts</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getComments <em>Comments</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getAssignments <em>Assignments</em>}</li>
  * </ul>
  *
  * @generated
@@ -172,6 +178,36 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 	 * @ordered
 	 */
 	protected EList<Ledger> ledgers;
+
+	/**
+	 * The cached value of the '{@link #getConflicts() <em>Conflicts</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getConflicts()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Conflict> conflicts;
+
+	/**
+	 * The cached value of the '{@link #getComments() <em>Comments</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getComments()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Comment> comments;
+
+	/**
+	 * The cached value of the '{@link #getAssignments() <em>Assignments</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAssignments()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Assignment> assignments;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -345,6 +381,45 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 	 * @generated
 	 */
 	@Override
+	public EList<Conflict> getConflicts() {
+		if (conflicts == null) {
+			conflicts = new EObjectContainmentEList<Conflict>(Conflict.class, this, ModelPackage.ARCHIVE__CONFLICTS);
+		}
+		return conflicts;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Comment> getComments() {
+		if (comments == null) {
+			comments = new EObjectContainmentEList<Comment>(Comment.class, this, ModelPackage.ARCHIVE__COMMENTS);
+		}
+		return comments;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Assignment> getAssignments() {
+		if (assignments == null) {
+			assignments = new EObjectContainmentEList<Assignment>(Assignment.class, this, ModelPackage.ARCHIVE__ASSIGNMENTS);
+		}
+		return assignments;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public boolean idsAreUnique(final DiagnosticChain diagnostics, final Map<Object, Object> context) {
 		return ArchiveCheck.idsAreUnique(this, diagnostics);
 	}
@@ -379,6 +454,12 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return ((InternalEList<?>)getSplits()).basicRemove(otherEnd, msgs);
 			case ModelPackage.ARCHIVE__LEDGERS:
 				return ((InternalEList<?>)getLedgers()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__CONFLICTS:
+				return ((InternalEList<?>)getConflicts()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__COMMENTS:
+				return ((InternalEList<?>)getComments()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__ASSIGNMENTS:
+				return ((InternalEList<?>)getAssignments()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -409,6 +490,12 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return getSplits();
 			case ModelPackage.ARCHIVE__LEDGERS:
 				return getLedgers();
+			case ModelPackage.ARCHIVE__CONFLICTS:
+				return getConflicts();
+			case ModelPackage.ARCHIVE__COMMENTS:
+				return getComments();
+			case ModelPackage.ARCHIVE__ASSIGNMENTS:
+				return getAssignments();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -455,6 +542,18 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				getLedgers().clear();
 				getLedgers().addAll((Collection<? extends Ledger>)newValue);
 				return;
+			case ModelPackage.ARCHIVE__CONFLICTS:
+				getConflicts().clear();
+				getConflicts().addAll((Collection<? extends Conflict>)newValue);
+				return;
+			case ModelPackage.ARCHIVE__COMMENTS:
+				getComments().clear();
+				getComments().addAll((Collection<? extends Comment>)newValue);
+				return;
+			case ModelPackage.ARCHIVE__ASSIGNMENTS:
+				getAssignments().clear();
+				getAssignments().addAll((Collection<? extends Assignment>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -494,6 +593,15 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 			case ModelPackage.ARCHIVE__LEDGERS:
 				getLedgers().clear();
 				return;
+			case ModelPackage.ARCHIVE__CONFLICTS:
+				getConflicts().clear();
+				return;
+			case ModelPackage.ARCHIVE__COMMENTS:
+				getComments().clear();
+				return;
+			case ModelPackage.ARCHIVE__ASSIGNMENTS:
+				getAssignments().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -524,6 +632,12 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return splits != null && !splits.isEmpty();
 			case ModelPackage.ARCHIVE__LEDGERS:
 				return ledgers != null && !ledgers.isEmpty();
+			case ModelPackage.ARCHIVE__CONFLICTS:
+				return conflicts != null && !conflicts.isEmpty();
+			case ModelPackage.ARCHIVE__COMMENTS:
+				return comments != null && !comments.isEmpty();
+			case ModelPackage.ARCHIVE__ASSIGNMENTS:
+				return assignments != null && !assignments.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

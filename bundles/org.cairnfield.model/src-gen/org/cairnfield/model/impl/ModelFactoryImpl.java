@@ -82,6 +82,10 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.LEDGER: return createLedger();
 			case ModelPackage.VERDICT: return createVerdict();
 			case ModelPackage.WAIVER: return createWaiver();
+			case ModelPackage.CONFLICT: return createConflict();
+			case ModelPackage.CLAIM: return createClaim();
+			case ModelPackage.COMMENT: return createComment();
+			case ModelPackage.ASSIGNMENT: return createAssignment();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -291,6 +295,50 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	public Waiver createWaiver() {
 		WaiverImpl waiver = new WaiverImpl();
 		return waiver;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Conflict createConflict() {
+		ConflictImpl conflict = new ConflictImpl();
+		return conflict;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Claim createClaim() {
+		ClaimImpl claim = new ClaimImpl();
+		return claim;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Comment createComment() {
+		CommentImpl comment = new CommentImpl();
+		return comment;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Assignment createAssignment() {
+		AssignmentImpl assignment = new AssignmentImpl();
+		return assignment;
 	}
 
 	/**

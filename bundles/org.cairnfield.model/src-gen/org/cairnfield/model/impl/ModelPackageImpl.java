@@ -11,7 +11,11 @@ import org.cairnfield.core.radio.WifiBand;
 
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Assignment;
+import org.cairnfield.model.Claim;
 import org.cairnfield.model.Cluster;
+import org.cairnfield.model.Comment;
+import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
@@ -140,6 +144,34 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EClass waiverEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass conflictEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass claimEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass commentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass assignmentEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -414,6 +446,36 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getArchive_Ledgers() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Conflicts() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Comments() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_Assignments() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(11);
 	}
 
 	/**
@@ -1202,6 +1264,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getVerdict_EnteredBy() {
+		return (EAttribute)verdictEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getWaiver() {
 		return waiverEClass;
 	}
@@ -1254,6 +1326,226 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getWaiver_Time() {
 		return (EAttribute)waiverEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getConflict() {
+		return conflictEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getConflict_Place() {
+		return (EAttribute)conflictEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getConflict_Unit() {
+		return (EAttribute)conflictEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getConflict_Base() {
+		return (EAttribute)conflictEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getConflict_Claims() {
+		return (EReference)conflictEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getClaim() {
+		return claimEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Value() {
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Person() {
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getClaim_Time() {
+		return (EAttribute)claimEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getComment() {
+		return commentEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getComment_Id() {
+		return (EAttribute)commentEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getComment_Subject() {
+		return (EAttribute)commentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getComment_Text() {
+		return (EAttribute)commentEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getComment_Person() {
+		return (EAttribute)commentEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getComment_Time() {
+		return (EAttribute)commentEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAssignment() {
+		return assignmentEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAssignment_Id() {
+		return (EAttribute)assignmentEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAssignment_Split() {
+		return (EAttribute)assignmentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAssignment_Reviewer() {
+		return (EAttribute)assignmentEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAssignment_Share() {
+		return (EAttribute)assignmentEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAssignment_Person() {
+		return (EAttribute)assignmentEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAssignment_Time() {
+		return (EAttribute)assignmentEClass.getEStructuralFeatures().get(5);
 	}
 
 	/**
@@ -1445,6 +1737,9 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(archiveEClass, ARCHIVE__WAIVERS);
 		createEReference(archiveEClass, ARCHIVE__SPLITS);
 		createEReference(archiveEClass, ARCHIVE__LEDGERS);
+		createEReference(archiveEClass, ARCHIVE__CONFLICTS);
+		createEReference(archiveEClass, ARCHIVE__COMMENTS);
+		createEReference(archiveEClass, ARCHIVE__ASSIGNMENTS);
 
 		siteEClass = createEClass(SITE);
 		createEAttribute(siteEClass, SITE__ID);
@@ -1533,6 +1828,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(verdictEClass, VERDICT__SAMPLE_CONTENT);
 		createEAttribute(verdictEClass, VERDICT__EVIDENCE);
 		createEAttribute(verdictEClass, VERDICT__BATCH);
+		createEAttribute(verdictEClass, VERDICT__ENTERED_BY);
 
 		waiverEClass = createEClass(WAIVER);
 		createEAttribute(waiverEClass, WAIVER__RULE);
@@ -1540,6 +1836,32 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(waiverEClass, WAIVER__REASON);
 		createEAttribute(waiverEClass, WAIVER__PERSON);
 		createEAttribute(waiverEClass, WAIVER__TIME);
+
+		conflictEClass = createEClass(CONFLICT);
+		createEAttribute(conflictEClass, CONFLICT__PLACE);
+		createEAttribute(conflictEClass, CONFLICT__UNIT);
+		createEAttribute(conflictEClass, CONFLICT__BASE);
+		createEReference(conflictEClass, CONFLICT__CLAIMS);
+
+		claimEClass = createEClass(CLAIM);
+		createEAttribute(claimEClass, CLAIM__VALUE);
+		createEAttribute(claimEClass, CLAIM__PERSON);
+		createEAttribute(claimEClass, CLAIM__TIME);
+
+		commentEClass = createEClass(COMMENT);
+		createEAttribute(commentEClass, COMMENT__ID);
+		createEAttribute(commentEClass, COMMENT__SUBJECT);
+		createEAttribute(commentEClass, COMMENT__TEXT);
+		createEAttribute(commentEClass, COMMENT__PERSON);
+		createEAttribute(commentEClass, COMMENT__TIME);
+
+		assignmentEClass = createEClass(ASSIGNMENT);
+		createEAttribute(assignmentEClass, ASSIGNMENT__ID);
+		createEAttribute(assignmentEClass, ASSIGNMENT__SPLIT);
+		createEAttribute(assignmentEClass, ASSIGNMENT__REVIEWER);
+		createEAttribute(assignmentEClass, ASSIGNMENT__SHARE);
+		createEAttribute(assignmentEClass, ASSIGNMENT__PERSON);
+		createEAttribute(assignmentEClass, ASSIGNMENT__TIME);
 
 		// Create enums
 		surveyKindEEnum = createEEnum(SURVEY_KIND);
@@ -1601,6 +1923,9 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getArchive_Waivers(), this.getWaiver(), null, "waivers", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Splits(), this.getSplit(), null, "splits", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Ledgers(), this.getLedger(), null, "ledgers", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Conflicts(), this.getConflict(), null, "conflicts", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Comments(), this.getComment(), null, "comments", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_Assignments(), this.getAssignment(), null, "assignments", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		EOperation op = addEOperation(archiveEClass, ecorePackage.getEBoolean(), "idsAreUnique", 0, 1, IS_UNIQUE, IS_ORDERED);
 		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
@@ -1902,6 +2227,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getVerdict_SampleContent(), ecorePackage.getEString(), "sampleContent", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getVerdict_Evidence(), ecorePackage.getEString(), "evidence", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getVerdict_Batch(), ecorePackage.getEString(), "batch", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getVerdict_EnteredBy(), ecorePackage.getEString(), "enteredBy", null, 0, 1, Verdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		op = addEOperation(verdictEClass, ecorePackage.getEBoolean(), "isAccountedFor", 0, 1, IS_UNIQUE, IS_ORDERED);
 		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
@@ -1927,6 +2253,32 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		g2 = createEGenericType(ecorePackage.getEJavaObject());
 		g1.getETypeArguments().add(g2);
 		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		initEClass(conflictEClass, Conflict.class, "Conflict", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getConflict_Place(), ecorePackage.getEString(), "place", null, 0, 1, Conflict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getConflict_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, Conflict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getConflict_Base(), ecorePackage.getEString(), "base", null, 0, 1, Conflict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getConflict_Claims(), this.getClaim(), null, "claims", null, 0, -1, Conflict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(claimEClass, Claim.class, "Claim", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getClaim_Value(), ecorePackage.getEString(), "value", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Person(), ecorePackage.getEString(), "person", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getClaim_Time(), this.getTime(), "time", null, 0, 1, Claim.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(commentEClass, Comment.class, "Comment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getComment_Id(), ecorePackage.getEString(), "id", null, 0, 1, Comment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getComment_Subject(), ecorePackage.getEString(), "subject", null, 0, 1, Comment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getComment_Text(), ecorePackage.getEString(), "text", null, 0, 1, Comment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getComment_Person(), ecorePackage.getEString(), "person", null, 0, 1, Comment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getComment_Time(), this.getTime(), "time", null, 0, 1, Comment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(assignmentEClass, Assignment.class, "Assignment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAssignment_Id(), ecorePackage.getEString(), "id", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAssignment_Split(), ecorePackage.getEString(), "split", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAssignment_Reviewer(), ecorePackage.getEString(), "reviewer", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAssignment_Share(), ecorePackage.getEString(), "share", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAssignment_Person(), ecorePackage.getEString(), "person", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAssignment_Time(), this.getTime(), "time", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		// Initialize enums and add enum literals
 		initEEnum(surveyKindEEnum, SurveyKind.class, "SurveyKind");
@@ -2035,6 +2387,24 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Ledgers"
+		   });
+		addAnnotation
+		  (getArchive_Conflicts(),
+		   source,
+		   new String[] {
+			   "label", "Conflicts"
+		   });
+		addAnnotation
+		  (getArchive_Comments(),
+		   source,
+		   new String[] {
+			   "label", "Comments"
+		   });
+		addAnnotation
+		  (getArchive_Assignments(),
+		   source,
+		   new String[] {
+			   "label", "Assignments"
 		   });
 		addAnnotation
 		  (siteEClass,
@@ -2505,6 +2875,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "label", "Batch"
 		   });
 		addAnnotation
+		  (getVerdict_EnteredBy(),
+		   source,
+		   new String[] {
+			   "label", "Entered by"
+		   });
+		addAnnotation
 		  (waiverEClass,
 		   source,
 		   new String[] {
@@ -2536,6 +2912,138 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   });
 		addAnnotation
 		  (getWaiver_Time(),
+		   source,
+		   new String[] {
+			   "label", "Time (UTC)"
+		   });
+		addAnnotation
+		  (conflictEClass,
+		   source,
+		   new String[] {
+			   "label", "Conflict"
+		   });
+		addAnnotation
+		  (getConflict_Place(),
+		   source,
+		   new String[] {
+			   "label", "Place"
+		   });
+		addAnnotation
+		  (getConflict_Unit(),
+		   source,
+		   new String[] {
+			   "label", "Unit"
+		   });
+		addAnnotation
+		  (getConflict_Base(),
+		   source,
+		   new String[] {
+			   "label", "Before"
+		   });
+		addAnnotation
+		  (getConflict_Claims(),
+		   source,
+		   new String[] {
+			   "label", "Claims"
+		   });
+		addAnnotation
+		  (claimEClass,
+		   source,
+		   new String[] {
+			   "label", "Claim"
+		   });
+		addAnnotation
+		  (getClaim_Value(),
+		   source,
+		   new String[] {
+			   "label", "Value"
+		   });
+		addAnnotation
+		  (getClaim_Person(),
+		   source,
+		   new String[] {
+			   "label", "Person"
+		   });
+		addAnnotation
+		  (getClaim_Time(),
+		   source,
+		   new String[] {
+			   "label", "Time (UTC)"
+		   });
+		addAnnotation
+		  (commentEClass,
+		   source,
+		   new String[] {
+			   "label", "Comment"
+		   });
+		addAnnotation
+		  (getComment_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getComment_Subject(),
+		   source,
+		   new String[] {
+			   "label", "Subject"
+		   });
+		addAnnotation
+		  (getComment_Text(),
+		   source,
+		   new String[] {
+			   "label", "Text"
+		   });
+		addAnnotation
+		  (getComment_Person(),
+		   source,
+		   new String[] {
+			   "label", "Person"
+		   });
+		addAnnotation
+		  (getComment_Time(),
+		   source,
+		   new String[] {
+			   "label", "Time (UTC)"
+		   });
+		addAnnotation
+		  (assignmentEClass,
+		   source,
+		   new String[] {
+			   "label", "Assignment"
+		   });
+		addAnnotation
+		  (getAssignment_Id(),
+		   source,
+		   new String[] {
+			   "label", "Id"
+		   });
+		addAnnotation
+		  (getAssignment_Split(),
+		   source,
+		   new String[] {
+			   "label", "Split"
+		   });
+		addAnnotation
+		  (getAssignment_Reviewer(),
+		   source,
+		   new String[] {
+			   "label", "Reviewer"
+		   });
+		addAnnotation
+		  (getAssignment_Share(),
+		   source,
+		   new String[] {
+			   "label", "Share"
+		   });
+		addAnnotation
+		  (getAssignment_Person(),
+		   source,
+		   new String[] {
+			   "label", "Person"
+		   });
+		addAnnotation
+		  (getAssignment_Time(),
 		   source,
 		   new String[] {
 			   "label", "Time (UTC)"

@@ -46,6 +46,7 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
  *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getSampleContent <em>Sample Content</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getEvidence <em>Evidence</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getBatch <em>Batch</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.VerdictImpl#getEnteredBy <em>Entered By</em>}</li>
  * </ul>
  *
  * @generated
@@ -330,6 +331,26 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 	 * @ordered
 	 */
 	protected String batch = BATCH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getEnteredBy() <em>Entered By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEnteredBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ENTERED_BY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getEnteredBy() <em>Entered By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEnteredBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected String enteredBy = ENTERED_BY_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -678,6 +699,29 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 	 * @generated
 	 */
 	@Override
+	public String getEnteredBy() {
+		return enteredBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEnteredBy(String newEnteredBy) {
+		String oldEnteredBy = enteredBy;
+		enteredBy = newEnteredBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.VERDICT__ENTERED_BY, oldEnteredBy, enteredBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public boolean isAccountedFor(final DiagnosticChain diagnostics, final Map<Object, Object> context) {
 		return VerdictCheck.isAccountedFor(this, diagnostics);
 	}
@@ -718,6 +762,8 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 				return getEvidence();
 			case ModelPackage.VERDICT__BATCH:
 				return getBatch();
+			case ModelPackage.VERDICT__ENTERED_BY:
+				return getEnteredBy();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -771,6 +817,9 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 				return;
 			case ModelPackage.VERDICT__BATCH:
 				setBatch((String)newValue);
+				return;
+			case ModelPackage.VERDICT__ENTERED_BY:
+				setEnteredBy((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -826,6 +875,9 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 			case ModelPackage.VERDICT__BATCH:
 				setBatch(BATCH_EDEFAULT);
 				return;
+			case ModelPackage.VERDICT__ENTERED_BY:
+				setEnteredBy(ENTERED_BY_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -866,6 +918,8 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 				return EVIDENCE_EDEFAULT == null ? evidence != null : !EVIDENCE_EDEFAULT.equals(evidence);
 			case ModelPackage.VERDICT__BATCH:
 				return BATCH_EDEFAULT == null ? batch != null : !BATCH_EDEFAULT.equals(batch);
+			case ModelPackage.VERDICT__ENTERED_BY:
+				return ENTERED_BY_EDEFAULT == null ? enteredBy != null : !ENTERED_BY_EDEFAULT.equals(enteredBy);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -908,6 +962,8 @@ public class VerdictImpl extends MinimalEObjectImpl.Container implements Verdict
 		result.append(evidence);
 		result.append(", batch: ");
 		result.append(batch);
+		result.append(", enteredBy: ");
+		result.append(enteredBy);
 		result.append(')');
 		return result.toString();
 	}

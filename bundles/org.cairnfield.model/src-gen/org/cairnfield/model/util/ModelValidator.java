@@ -325,6 +325,14 @@ public class ModelValidator extends EObjectValidator {
 				return validateVerdict((Verdict)value, diagnostics, context);
 			case ModelPackage.WAIVER:
 				return validateWaiver((Waiver)value, diagnostics, context);
+			case ModelPackage.CONFLICT:
+				return validateConflict((Conflict)value, diagnostics, context);
+			case ModelPackage.CLAIM:
+				return validateClaim((Claim)value, diagnostics, context);
+			case ModelPackage.COMMENT:
+				return validateComment((Comment)value, diagnostics, context);
+			case ModelPackage.ASSIGNMENT:
+				return validateAssignment((Assignment)value, diagnostics, context);
 			case ModelPackage.SURVEY_KIND:
 				return validateSurveyKind((SurveyKind)value, diagnostics, context);
 			case ModelPackage.DECISION:
@@ -831,6 +839,42 @@ public class ModelValidator extends EObjectValidator {
 	 */
 	public boolean validateWaiver_isAccountedFor(Waiver waiver, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return waiver.isAccountedFor(diagnostics, context);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateConflict(Conflict conflict, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return validate_EveryDefaultConstraint(conflict, diagnostics, context);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateClaim(Claim claim, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return validate_EveryDefaultConstraint(claim, diagnostics, context);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateComment(Comment comment, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return validate_EveryDefaultConstraint(comment, diagnostics, context);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateAssignment(Assignment assignment, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return validate_EveryDefaultConstraint(assignment, diagnostics, context);
 	}
 
 	/**

@@ -8,6 +8,10 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Assignment;
+import org.cairnfield.model.Claim;
+import org.cairnfield.model.Comment;
+import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Ledger;
@@ -89,6 +93,13 @@ final class StructureCopy extends EcoreUtil.Copier {
 		sort(archive.getWaivers(), Comparator.comparing(Waiver::getRule, TEXT).thenComparing(Waiver::getContentKey, TEXT)
 				.thenComparing(Waiver::getPerson, TEXT).thenComparing(w -> String.valueOf(w.getTime()))
 				.thenComparing(Waiver::getReason, TEXT));
+		sort(archive.getConflicts(), Comparator.comparing(Conflict::getPlace, TEXT).thenComparing(Conflict::getUnit, TEXT));
+		for (Conflict conflict : archive.getConflicts()) {
+			sort(conflict.getClaims(), Comparator.comparing(Claim::getValue, TEXT).thenComparing(Claim::getPerson, TEXT)
+					.thenComparing(claim -> String.valueOf(claim.getTime())));
+		}
+		sort(archive.getComments(), Comparator.comparing(Comment::getId, TEXT));
+		sort(archive.getAssignments(), Comparator.comparing(Assignment::getId, TEXT));
 		// these two are references by now, told apart by what they refer to
 		sort(archive.getSplits(), Comparator.comparing(StructureCopy::proxyUri));
 		sort(archive.getLedgers(), Comparator.comparing(StructureCopy::proxyUri));
