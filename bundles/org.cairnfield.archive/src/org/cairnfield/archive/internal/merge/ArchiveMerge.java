@@ -1,17 +1,18 @@
 package org.cairnfield.archive.internal.merge;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Comment;
 import org.cairnfield.model.Device;
-import org.cairnfield.model.Floor;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Samples;
@@ -19,8 +20,11 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.Verdict;
-import org.cairnfield.model.Waiver;
+import org.cairnfield.model.conflict.Place;
+import org.cairnfield.model.conflict.Unit;
+import org.cairnfield.model.conflict.UnitText;
 import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.model.values.Sha256;
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -29,37 +33,46 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * Brings together what two sides have made of one archive, record by record. What one side has not touched is as the other
- * has it; no verdict is ever dropped, and nothing that one side has removed and the other changed. A pure function of three
- * models, none of which is touched.
+ * has it; no verdict is ever dropped, and nothing that one side has removed and the other changed. What both have set is
+ * as it was before, and is kept as a conflict of the merged archive. A pure function of three models, none of which is touched.
  */
 public final class ArchiveMerge {
 
 	/**
-	 * @param archive   what both sides agree on, and the base where they do not
-	 * @param conflicts what somebody has to decide
+	 * @param archive what comes of it, with the conflicts that are open
+	 * @param notes   what people should know of and need not decide
+	 * @param changed ids of verdicts that say something different on the two sides, which nobody but a forger or a defect can
+	 *                bring about; the merge is not to be used then
 	 */
-	public record Merged(Archive archive, List<MergeConflict> conflicts) {
+	public record Merged(Archive archive, List<String> notes, List<String> changed) {
 	}
 
-	private final ThreeWay values = new ThreeWay();
+	private final ThreeWay values;
+	private final List<String> changed = new ArrayList<>();
 	private final Archive base;
 	private final Archive mine;
 	private final Archive theirs;
 
-	private ArchiveMerge(Archive base, Archive mine, Archive theirs) {
+	private ArchiveMerge(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy) {
 		this.base = base;
 		this.mine = mine;
 		this.theirs = theirs;
+		values = new ThreeWay(base, mine, mineBy, theirs, theirsBy);
 	}
 
-	/** @param base what both sides began with */
-	public static Merged of(Archive base, Archive mine, Archive theirs) {
-		return new ArchiveMerge(base, mine, theirs).merge();
+	/**
+	 * @param base what both sides began with
+	 * @throws java.io.UncheckedIOException where the authors cannot be found out
+	 */
+	public static Merged of(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy) {
+		return new ArchiveMerge(base, mine, mineBy, theirs, theirsBy).merge();
 	}
 
 	private Merged merge() {
 		Archive merged = EcoreUtil.copy(mine);
-		merge(base, merged, theirs, "archive");
+		merge(base, merged, theirs, Place.ARCHIVE);
+		merged.getConflicts().clear();
+		merged.getConflicts().addAll(values.open());
 		Map<String, Device> devices = new HashMap<>();
 		merged.getDevices().forEach(device -> devices.put(device.getId(), device));
 		for (Site site : merged.getSites()) {
@@ -67,36 +80,36 @@ public final class ArchiveMerge {
 				survey.setDevice(survey.getDevice() == null ? null : devices.get(survey.getDevice().getId()));
 			}
 		}
-		return new Merged(merged, values.conflicts());
+		return new Merged(merged, values.notes(), changed);
 	}
 
 	/** @param merged a copy of mine, which becomes the outcome; @param before null where both sides have added it */
-	private void merge(EObject before, EObject merged, EObject other, String where) {
+	private void merge(EObject before, EObject merged, EObject other, String place) {
 		for (EAttribute attribute : merged.eClass().getEAllAttributes()) {
 			if (attribute.isChangeable() && !attribute.isDerived() && !attribute.isID()) {
-				merged.eSet(attribute, values.value(where, attribute.getName(), before != null, before == null ? null : before.eGet(attribute),
-						merged.eGet(attribute), other.eGet(attribute)));
+				merged.eSet(attribute, values.value(new Unit(place, attribute.getName()), value -> UnitText.of(attribute, value), before != null,
+						before == null ? null : before.eGet(attribute), merged.eGet(attribute), other.eGet(attribute)));
 			}
 		}
 		for (EReference reference : merged.eClass().getEAllContainments()) {
-			if (reference.isMany()) {
-				mergeList(before, merged, other, reference, where);
+			if (reference.isMany() && reference != ModelPackage.Literals.ARCHIVE__CONFLICTS) {
+				mergeList(before, merged, other, reference, place);
 			}
 		}
 		if (merged instanceof Survey survey) {
-			mergeSurvey((Survey) before, survey, (Survey) other, where);
+			mergeSurvey((Survey) before, survey, (Survey) other, place);
 		}
 	}
 
-	private void mergeSurvey(Survey before, Survey merged, Survey other, String where) {
-		String id = values.value(where, "device", before != null, deviceOf(before), deviceOf(merged), deviceOf(other));
+	private void mergeSurvey(Survey before, Survey merged, Survey other, String place) {
+		String id = values.value(new Unit(place, Unit.DEVICE), Function.identity(), before != null, deviceOf(before), deviceOf(merged), deviceOf(other));
 		for (Survey each : before == null ? List.of(merged, other) : List.of(merged, other, before)) {
 			if (id == null || id.equals(deviceOf(each))) {
 				merged.setDevice(id == null ? null : each.getDevice());
 				break;
 			}
 		}
-		SampleTable table = TableMerge.of(before == null ? null : before.table(), merged.table(), other.table(), where, values);
+		SampleTable table = TableMerge.of(before == null ? null : before.table(), merged.table(), other.table(), place, values);
 		if (merged.getSamples() == null && other.getSamples() != null) {
 			merged.setSamples((Samples) EcoreUtil.create(ModelPackage.Literals.SAMPLES));
 		}
@@ -109,7 +122,7 @@ public final class ArchiveMerge {
 		return survey == null || survey.getDevice() == null ? null : survey.getDevice().getId();
 	}
 
-	private void mergeList(EObject before, EObject merged, EObject other, EReference reference, String where) {
+	private void mergeList(EObject before, EObject merged, EObject other, EReference reference, String container) {
 		Map<String, EObject> then = before == null ? Map.of() : index(before, reference);
 		Map<String, EObject> own = index(merged, reference);
 		Map<String, EObject> others = index(other, reference);
@@ -120,12 +133,12 @@ public final class ArchiveMerge {
 			EObject old = then.get(key);
 			EObject one = own.get(key);
 			EObject two = others.get(key);
-			String place = (where.equals("archive") ? "" : where + ", ") + word(one == null ? two : one) + ' ' + key;
+			String place = Place.of(container, one == null ? two : one);
 			if (one != null && two != null) {
 				mergeBoth(list, old, one, two, place);
-			} else if (one != null && old != null && isGone(old, one, null, place)) {
+			} else if (one != null && old != null && isGone(old, one, true, place)) {
 				list.remove(one);
-			} else if (one == null && (old == null || !isGone(old, null, two, place))) {
+			} else if (one == null && (old == null || !isGone(old, two, false, place))) {
 				list.add(EcoreUtil.copy(two));
 			}
 		}
@@ -134,20 +147,36 @@ public final class ArchiveMerge {
 	private void mergeBoth(EList<EObject> list, EObject old, EObject one, EObject two, String place) {
 		if (one instanceof Ledger ledger) {
 			List<Verdict> before = old == null ? List.of() : ((Ledger) old).getVerdicts();
-			List<Verdict> lines = LedgerMerge.of(before, ledger.getVerdicts(), ((Ledger) two).getVerdicts(), place, values);
+			List<Verdict> lines = LedgerMerge.of(before, ledger.getVerdicts(), ((Ledger) two).getVerdicts(), changed);
 			ledger.getVerdicts().clear();
 			ledger.getVerdicts().addAll(lines);
-		} else if (one instanceof Split split) {
+			return;
+		}
+		values.presence(place, () -> old != null && !says(old).equals(says(one)), () -> old != null && !says(old).equals(says(two)));
+		if (one instanceof Split split) {
 			list.set(list.indexOf(one), merge((Split) old, split, (Split) two, place));
 		} else {
 			merge(old, one, two, place);
 		}
 	}
 
-	/** Labels, proposals and figures of a split are of one run and stay together; whether it is released is apart. */
+	/**
+	 * Labels, proposals and figures of a split are of one run and stay together. They were computed and can be again, so where
+	 * both sides have done so nobody has to decide. Whether the split is released is apart.
+	 */
 	private Split merge(Split old, Split one, Split two, String place) {
-		Boolean released = values.<Boolean>value(place, "in release", old != null, old == null ? null : old.isInRelease(), one.isInRelease(), two.isInRelease());
-		Run chosen = values.value(place, "content", old != null, old == null ? null : Run.of(old), Run.of(one), Run.of(two));
+		boolean released = values.value(new Unit(place, ModelPackage.Literals.SPLIT__IN_RELEASE.getName()), String::valueOf, old != null,
+				old != null && old.isInRelease(), one.isInRelease(), two.isInRelease());
+		Run mineRun = Run.of(one);
+		Run theirRun = Run.of(two);
+		Run chosen = mineRun;
+		if (!mineRun.equals(theirRun) && (old == null || !theirRun.equals(Run.of(old)))) {
+			chosen = theirRun;
+			if (old == null || !mineRun.equals(Run.of(old))) {
+				chosen = mineRun.digest().compareTo(theirRun.digest()) <= 0 ? mineRun : theirRun;
+				values.note("split " + one.getId() + " was computed on both sides; one outcome is kept, so make its proposals again");
+			}
+		}
 		Split merged = EcoreUtil.copy(chosen.split);
 		merged.setInRelease(released);
 		return merged;
@@ -174,22 +203,21 @@ public final class ArchiveMerge {
 			return content.hashCode();
 		}
 
-		@Override
-		public String toString() {
-			return "epsilon " + split.getEpsilon() + ", minPts " + split.getMinPts() + ", " + split.getClusters().size() + " clusters, " + content.hashCode();
+		/** The same for the same content on any computer. */
+		String digest() {
+			return Sha256.of(content.toString().getBytes(StandardCharsets.UTF_8));
 		}
 	}
 
 	/** Whether what one side has removed is to go: the other has not touched it, and nobody's verdicts rest on it. */
-	private boolean isGone(EObject old, EObject one, EObject two, String place) {
-		EObject left = one == null ? two : one;
-		if (left instanceof Ledger || left instanceof Split split && hasNewVerdicts(split.getId())) {
+	private boolean isGone(EObject old, EObject left, boolean leftHere, String place) {
+		if (left instanceof Ledger || left instanceof Comment || left instanceof Split split && hasNewVerdicts(split.getId())) {
 			return false;
 		}
-		if (says(old).equals(says(left))) {
+		if (says(old).equals(says(left)) && !values.hasNewClaimsIn(place, leftHere)) {
 			return true;
 		}
-		values.conflict(place, "presence", "there", one == null ? null : "changed", two == null ? null : "changed");
+		values.clashOverPresence(place, !leftHere);
 		return false;
 	}
 
@@ -219,25 +247,11 @@ public final class ArchiveMerge {
 	private static Map<String, EObject> index(EObject object, EReference reference) {
 		Map<String, EObject> found = new LinkedHashMap<>();
 		for (EObject each : list(object, reference)) {
-			String key = key(each);
+			String key = Place.key(each);
 			for (int n = 2; found.putIfAbsent(key, each) != null; n++) {
-				key = key(each) + " (" + n + ')';
+				key = Place.key(each) + " (" + n + ')';
 			}
 		}
 		return found;
-	}
-
-	private static String key(EObject object) {
-		if (object instanceof Floor floor) {
-			return Integer.toString(floor.getLevel());
-		}
-		if (object instanceof Waiver waiver) { // is what it says, and is withdrawn as a whole
-			return String.join(" ", waiver.getRule(), waiver.getContentKey(), waiver.getPerson(), String.valueOf(waiver.getTime()), waiver.getReason());
-		}
-		return EcoreUtil.getID(object);
-	}
-
-	private static String word(EObject object) {
-		return object.eClass().getName().toLowerCase(Locale.ROOT);
 	}
 }

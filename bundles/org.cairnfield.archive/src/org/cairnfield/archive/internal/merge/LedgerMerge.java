@@ -19,29 +19,27 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  */
 final class LedgerMerge {
 
-	private final String where;
-	private final ThreeWay values;
+	private final List<String> changed;
 	private final Map<String, Instant> times = new HashMap<>();
 	private final Map<String, Verdict> lines = new TreeMap<>();
 
-	private LedgerMerge(String where, ThreeWay values) {
-		this.where = where;
-		this.values = values;
+	private LedgerMerge(List<String> changed) {
+		this.changed = changed;
 	}
 
 	/**
-	 * @param base   lines that both began with; they may be missing in neither side, but are kept if they are
-	 * @param where  for conflicts: two lines of one id
+	 * @param base    lines that both began with; they may be missing in neither side, but are kept if they are
+	 * @param changed takes the ids of which there are two lines that say something different: one was tampered with
 	 * @return copies
 	 */
-	static List<Verdict> of(List<Verdict> base, List<Verdict> mine, List<Verdict> theirs, String where, ThreeWay values) {
+	static List<Verdict> of(List<Verdict> base, List<Verdict> mine, List<Verdict> theirs, List<String> changed) {
 		if (hasAll(mine, theirs) && hasAll(mine, base)) {
 			return copies(mine);
 		}
 		if (hasAll(theirs, mine) && hasAll(theirs, base)) {
 			return copies(theirs);
 		}
-		LedgerMerge merge = new LedgerMerge(where, values);
+		LedgerMerge merge = new LedgerMerge(changed);
 		merge.add(base);
 		merge.add(mine);
 		merge.add(theirs);
@@ -73,10 +71,7 @@ final class LedgerMerge {
 			times.merge(verdict.getId(), last, (one, other) -> one.isAfter(other) ? one : other);
 			Verdict known = lines.putIfAbsent(verdict.getId(), verdict);
 			if (known != null && !says(known).equals(says(verdict))) {
-				values.conflict(where + ", verdict " + verdict.getId(), "content", null, says(known), says(verdict));
-				if (says(verdict).toString().compareTo(says(known).toString()) < 0) {
-					lines.put(verdict.getId(), verdict);
-				}
+				changed.add(verdict.getId());
 			}
 		}
 	}

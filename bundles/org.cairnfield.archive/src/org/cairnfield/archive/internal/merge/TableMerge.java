@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 
+import org.cairnfield.model.conflict.Place;
+import org.cairnfield.model.conflict.Unit;
+import org.cairnfield.model.conflict.UnitText;
 import org.cairnfield.model.values.Readings;
 import org.cairnfield.model.values.Sample;
 import org.cairnfield.model.values.SampleTable;
@@ -13,20 +17,28 @@ import org.cairnfield.model.values.SampleTableBuilder;
 /** The samples of a survey of which two sides have changed some: by floor, position, time, state, and each reading. */
 final class TableMerge {
 
-	private final String where;
+	private final String survey;
 	private final ThreeWay values;
 
-	private TableMerge(String where, ThreeWay values) {
-		this.where = where;
+	private TableMerge(String survey, ThreeWay values) {
+		this.survey = survey;
 		this.values = values;
 	}
 
-	/** @param base null where both sides have added the survey */
-	static SampleTable of(SampleTable base, SampleTable mine, SampleTable theirs, String where, ThreeWay values) {
-		if (mine.equals(theirs) || theirs.equals(base)) {
-			return mine;
+	/**
+	 * @param base   null where both sides have added the survey
+	 * @param survey its place
+	 */
+	static SampleTable of(SampleTable base, SampleTable mine, SampleTable theirs, String survey, ThreeWay values) {
+		if (!values.isOpenIn(survey)) {
+			if (mine.equals(theirs) || theirs.equals(base)) {
+				return mine;
+			}
+			if (mine.equals(base)) {
+				return theirs;
+			}
 		}
-		return mine.equals(base) ? theirs : new TableMerge(where, values).merge(base == null ? SampleTable.EMPTY : base, mine, theirs);
+		return new TableMerge(survey, values).merge(base == null ? SampleTable.EMPTY : base, mine, theirs);
 	}
 
 	private SampleTable merge(SampleTable base, SampleTable mine, SampleTable theirs) {
@@ -53,54 +65,54 @@ final class TableMerge {
 
 	/** Null where one side has removed it and the other left it as it was. */
 	private Sample merge(String id, Sample base, Sample mine, Sample theirs) {
+		String place = Place.ofSample(survey, id);
 		if (mine == null || theirs == null) {
 			Sample left = mine == null ? theirs : mine;
-			if (left.equals(base)) {
+			if (left.equals(base) && !values.hasNewClaimsIn(place, mine != null)) {
 				return null;
 			}
 			if (base != null) {
-				values.conflict(where(id), "sample", base, mine, theirs);
+				values.clashOverPresence(place, mine == null);
 			}
 			return left;
 		}
-		Position position = position(id, base, mine, theirs);
-		return new Sample(id, this.<Integer>unit(id, "floor", base == null ? null : base.floorLevel(), mine.floorLevel(), theirs.floorLevel()),
-				position.x, position.y,
-				this.<Long>unit(id, "time", base == null ? null : base.timeMillis(), mine.timeMillis(), theirs.timeMillis()),
-				values.value(where(id), "state", base != null, base == null ? null : base.reason(), mine.reason(), theirs.reason()),
-				readings(id, base, mine, theirs));
+		values.presence(place, () -> !mine.equals(base), () -> !theirs.equals(base));
+		Position position = unit(place, Unit.POSITION, Position::text, base, mine, theirs, Position::of);
+		return new Sample(id, unit(place, Unit.FLOOR, String::valueOf, base, mine, theirs, Sample::floorLevel), position.x, position.y,
+				unit(place, Unit.TIME, UnitText::time, base, mine, theirs, Sample::timeMillis),
+				unit(place, Unit.STATE, Function.identity(), base, mine, theirs, Sample::reason), readings(place, base, mine, theirs));
 	}
 
-	private String where(String id) {
-		return where + ", sample " + id;
-	}
-
-	private <T> T unit(String id, String what, T base, T mine, T theirs) {
-		return values.value(where(id), what, base != null, base, mine, theirs);
+	private <T> T unit(String place, String name, Function<T, String> text, Sample base, Sample mine, Sample theirs, Function<Sample, T> of) {
+		return values.value(new Unit(place, name), text, base != null, base == null ? null : of.apply(base), of.apply(mine), of.apply(theirs));
 	}
 
 	/** Metres; x and y make sense together only. */
 	private record Position(double x, double y) {
 
 		static Position of(Sample sample) {
-			return sample == null ? null : new Position(sample.xMetres(), sample.yMetres());
+			return new Position(sample.xMetres(), sample.yMetres());
+		}
+
+		String text() {
+			return UnitText.position(x, y);
 		}
 	}
 
-	private Position position(String id, Sample base, Sample mine, Sample theirs) {
-		return unit(id, "position", Position.of(base), Position.of(mine), Position.of(theirs));
-	}
-
-	private Readings readings(String id, Sample base, Sample mine, Sample theirs) {
+	private Readings readings(String place, Sample base, Sample mine, Sample theirs) {
+		if (mine.readings().equals(theirs.readings()) && !values.isOpenIn(place)) {
+			return mine.readings();
+		}
 		TreeMap<String, Integer> then = levels(base);
 		TreeMap<String, Integer> one = levels(mine);
 		TreeMap<String, Integer> other = levels(theirs);
 		SortedSet<String> heard = new TreeSet<>(one.keySet());
 		heard.addAll(other.keySet());
+		heard.addAll(then.keySet()); // left out on both sides, and perhaps still open
 		TreeMap<String, Integer> merged = new TreeMap<>();
 		for (String accessPoint : heard) {
-			Integer level = values.value(where(id), "reading of " + accessPoint, base != null, then.get(accessPoint), one.get(accessPoint),
-					other.get(accessPoint));
+			Integer level = values.value(new Unit(place, Unit.READING + accessPoint), String::valueOf, base != null, then.get(accessPoint),
+					one.get(accessPoint), other.get(accessPoint));
 			if (level != null) {
 				merged.put(accessPoint, level);
 			}
