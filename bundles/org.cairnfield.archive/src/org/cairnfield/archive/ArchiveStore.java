@@ -25,6 +25,8 @@ import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.archive.remote.RemoteUrl;
+import org.cairnfield.core.task.Progress;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelFactory;
 
@@ -183,6 +185,26 @@ public final class ArchiveStore {
 			if (open == null) {
 				lock.close();
 			}
+		}
+	}
+
+	/**
+	 * Copies the archive of a remote into a folder, connected with it. The folder appears when the copy is complete.
+	 *
+	 * @param folder does not exist yet, or is empty
+	 * @return its real path
+	 * @throws org.cairnfield.archive.fault.UnreachableException where the remote cannot be reached
+	 * @throws ArchiveException where there is no archive, or the folder is in use
+	 */
+	public Path copy(RemoteUrl url, Path folder, Progress progress) throws IOException {
+		Path root = Places.real(folder);
+		if (Files.exists(root) && !isEmptyFolder(root)) {
+			throw new ArchiveException("nothing was copied: " + root + " is there already and not empty", "name another folder");
+		}
+		try {
+			return Copying.of(url, root, progress);
+		} catch (IOException e) {
+			throw DiskFaults.explain("nothing was copied", root, e);
 		}
 	}
 

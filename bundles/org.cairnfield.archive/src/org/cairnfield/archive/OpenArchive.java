@@ -347,6 +347,11 @@ public final class OpenArchive implements AutoCloseable {
 		}).orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
 	}
 
+	/** For the exchange with others. */
+	public Exchange exchange() {
+		return new Exchange(this, store);
+	}
+
 	/** What keeps unsaved work beside the archive, so that it survives the end of this program. */
 	public Drafts drafts() {
 		return drafts;

@@ -36,6 +36,7 @@ final class Recording {
 	private final Person person;
 	private final String words;
 	private final Instant time;
+	private final String with;
 	private boolean noted;
 
 	/**
@@ -43,22 +44,28 @@ final class Recording {
 	 * @param words   of the person, or null
 	 */
 	Recording(Path root, ArchiveStore store, String opening, Person person, String words) {
-		this(root, store, opening, person, words, store.clock().instant());
+		this(root, store, opening, person, words, store.clock().instant(), null);
 	}
 
-	private Recording(Path root, ArchiveStore store, String opening, Person person, String words, Instant time) {
+	/** One that takes in the work of others. */
+	static Recording merging(String with, Path root, ArchiveStore store, String opening, Person person, String words) {
+		return new Recording(root, store, opening, person, words, store.clock().instant(), with);
+	}
+
+	private Recording(Path root, ArchiveStore store, String opening, Person person, String words, Instant time, String with) {
 		this.root = root;
 		this.store = store;
 		this.opening = opening;
 		this.person = person;
 		this.words = words;
 		this.time = time;
+		this.with = with;
 	}
 
 	/** One that was interrupted. */
 	static Recording of(Intended intended, Path root, ArchiveStore store) {
 		return new Recording(root, store, intended.opening(), new Person(intended.person(), intended.email()), intended.words(),
-				intended.time());
+				intended.time(), intended.with());
 	}
 
 	/**
@@ -70,7 +77,7 @@ final class Recording {
 	boolean begin(String state) throws IOException {
 		if (!noted && Intended.read(root) == null) {
 			String before = GitTraces.isRepository(root) ? HeadTrace.of(root).id() : null;
-			new Intended(person.name(), person.email(), time, opening, words, before, state).write(store.disk(), root);
+			new Intended(person.name(), person.email(), time, opening, words, before, state, with).write(store.disk(), root);
 			noted = true;
 		}
 		return noted;
@@ -133,13 +140,18 @@ final class Recording {
 			SavePoint before = history.last();
 			ArchiveDiff diff = history.compareWithSaved(before);
 			requireLedgersToGrow(diff);
+			if (with != null) {
+				requireLedgersToGrow(history.compareWithSaved(history.find(with)));
+			}
 			FolderView view = new FolderView(root, ArchiveLayout::isPart);
 			Commit commit = git.commit(view.files(), ArchiveLayout::isPart, History.message(opening, diff, person, words), person.name(),
-					person.email(), time);
+					person.email(), time, with);
 			if (commit == null) {
 				return Optional.empty();
 			}
-			MergeLook.recorded(root, before == null ? null : before.id(), commit.id());
+			if (with == null) {
+				MergeLook.recorded(root, before == null ? null : before.id(), commit.id());
+			}
 			return Optional.of(history.find(commit.id()));
 		}
 	}

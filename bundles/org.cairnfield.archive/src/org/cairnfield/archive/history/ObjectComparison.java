@@ -9,11 +9,14 @@ import java.util.Objects;
 import java.util.TreeMap;
 
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Claim;
 import org.cairnfield.model.Cluster;
+import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Waiver;
+import org.cairnfield.model.conflict.Unit;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -90,6 +93,12 @@ final class ObjectComparison {
 		}
 		if (object instanceof Waiver waiver) {
 			return waiver.getRule() + " " + waiver.getContentKey();
+		}
+		if (object instanceof Conflict conflict) {
+			return Unit.of(conflict).toString();
+		}
+		if (object instanceof Claim claim) {
+			return id(claim.eContainer()) + " = " + (claim.getValue() == null ? "none" : claim.getValue()) + " by " + claim.getPerson();
 		}
 		return object instanceof Cluster cluster ? Integer.toString(cluster.getNumber()) : EcoreUtil.getID(object);
 	}

@@ -19,8 +19,9 @@ import java.util.Objects;
  * @param before  id of the save point that it comes after; null where it is the first
  * @param state   of the files before they are saved, by {@link FolderView#stamp()}; empty where they are saved already;
  *                {@link #MIXED} where something else was saved before it could be finished
+ * @param with    id of a save point of somebody else whose work the files hold then as well; null where there is none
  */
-public record Intended(String person, String email, Instant time, String opening, String words, String before, String state) {
+public record Intended(String person, String email, Instant time, String opening, String words, String before, String state, String with) {
 
 	/** In place of a state: the save point cannot be made any more as it was meant. */
 	public static final String MIXED = "mixed";
@@ -46,7 +47,8 @@ public record Intended(String person, String email, Instant time, String opening
 		}
 		try {
 			return new Intended(fields.get("person"), fields.get("email"), Instant.parse(fields.get("time")), fields.get("opening"),
-					fields.get("words"), NONE.equals(fields.get("before")) ? null : fields.get("before"), fields.get("state"));
+					fields.get("words"), NONE.equals(fields.get("before")) ? null : fields.get("before"), fields.get("state"),
+					fields.get("with"));
 		} catch (NullPointerException | DateTimeException e) {
 			return null;
 		}
@@ -71,7 +73,7 @@ public record Intended(String person, String email, Instant time, String opening
 
 	/** The same, after something else was saved. */
 	public Intended mixed() {
-		return new Intended(person, email, time, opening, words, before, MIXED);
+		return new Intended(person, email, time, opening, words, before, MIXED, with);
 	}
 
 	/** Who began it and when, for a sentence. */
@@ -91,6 +93,9 @@ public record Intended(String person, String email, Instant time, String opening
 		}
 		add(text, "before", before == null ? NONE : before);
 		add(text, "state", state);
+		if (with != null) {
+			add(text, "with", with);
+		}
 		add(text, "end", "");
 		Path part = Places.privateFile(root, "save-point.part");
 		try (Disk.Sink out = disk.write(part)) {

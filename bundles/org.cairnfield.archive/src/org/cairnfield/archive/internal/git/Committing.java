@@ -9,7 +9,9 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 
 import org.cairnfield.archive.fault.ArchiveException;
@@ -47,23 +49,34 @@ final class Committing {
 
 	/**
 	 * @param head  the commit before; null for the first
+	 * @param other a commit whose work the files hold as well; null where there is none
 	 * @param files the files by path, all that the commit is to have of the archive's
 	 * @return the new commit; null if nothing has changed
 	 */
-	RevCommit commit(RevCommit head, SortedMap<String, Path> files, String message, PersonIdent person) throws IOException {
+	RevCommit commit(RevCommit head, RevCommit other, SortedMap<String, Path> files, String message, PersonIdent person) throws IOException {
 		GitLocks locks = new GitLocks(root, repository);
 		locks.announce();
 		try (ObjectInserter inserter = repository.newObjectInserter()) {
 			SortedMap<String, DirCacheEntry> own = store(files, inserter);
-			ObjectId tree = tree(head, own, inserter);
-			if (head != null && tree.equals(head.getTree().getId())) {
+			ObjectId tree = tree(head, other, own, inserter);
+			boolean contained = other != null && new Ancestry(repository).isIn(other.name(), head.name());
+			if (head != null && tree.equals(head.getTree().getId()) && (other == null || contained)) {
 				updateIndex(own);
 				return null;
+			}
+			if (other != null && tree.equals(other.getTree().getId()) && new Ancestry(repository).isIn(head.name(), other.name())) {
+				inserter.flush();
+				updateIndex(own);
+				moveHead(head, other, message);
+				return other;
 			}
 			CommitBuilder commit = new CommitBuilder();
 			commit.setTreeId(tree);
 			if (head != null) {
-				commit.setParentId(head);
+				commit.addParentId(head);
+			}
+			if (other != null && !contained) {
+				commit.addParentId(other);
 			}
 			commit.setAuthor(person);
 			commit.setCommitter(person);
@@ -73,7 +86,7 @@ final class Committing {
 			// the index first: stopped between the two, Git shows changes to be committed, which the next save point commits
 			updateIndex(own);
 			moveHead(head, id, message);
-			return new Commits(repository).read(id);
+			return commits().read(id);
 		} catch (LockFailedException e) {
 			throw new ArchiveException("no save point was made, as another Git is at work: " + e.getFile() + " exists",
 					"wait for it; if none is running, delete that file", e);
@@ -97,26 +110,59 @@ final class Committing {
 		return entries;
 	}
 
-	private ObjectId tree(RevCommit head, SortedMap<String, DirCacheEntry> own, ObjectInserter inserter) throws IOException {
+	/** Files that are not the archive's are as in the commit before, or as in the other where only that one has changed them. */
+	private ObjectId tree(RevCommit head, RevCommit other, SortedMap<String, DirCacheEntry> own, ObjectInserter inserter) throws IOException {
+		SortedMap<String, DirCacheEntry> entries = foreign(head);
+		if (other != null) {
+			List<Commit> bases = new Ancestry(repository).bases(head.name(), other.name());
+			SortedMap<String, DirCacheEntry> before = foreign(bases.isEmpty() ? null : commits().read(ObjectId.fromString(bases.get(0).id())));
+			SortedMap<String, DirCacheEntry> theirs = foreign(other);
+			SortedSet<String> paths = new TreeSet<>(before.keySet());
+			paths.addAll(theirs.keySet());
+			for (String path : paths) {
+				if (isSame(entries.get(path), before.get(path)) && !isSame(theirs.get(path), before.get(path))) {
+					entries.remove(path);
+					if (theirs.containsKey(path)) {
+						entries.put(path, theirs.get(path));
+					}
+				}
+			}
+		}
 		DirCache cache = DirCache.newInCore();
 		DirCacheBuilder builder = cache.builder();
-		if (head != null) {
+		entries.values().forEach(builder::add);
+		own.values().forEach(builder::add);
+		builder.finish();
+		return cache.writeTree(inserter);
+	}
+
+	private static boolean isSame(DirCacheEntry one, DirCacheEntry other) {
+		return one == null || other == null ? one == other
+				: one.getObjectId().equals(other.getObjectId()) && one.getRawMode() == other.getRawMode();
+	}
+
+	/** Entries of a commit that are not the archive's. */
+	private SortedMap<String, DirCacheEntry> foreign(RevCommit commit) throws IOException {
+		SortedMap<String, DirCacheEntry> entries = new TreeMap<>();
+		if (commit != null) {
 			try (TreeWalk walk = new TreeWalk(repository)) {
-				walk.addTree(head.getTree());
+				walk.addTree(commit.getTree());
 				walk.setRecursive(true);
 				while (walk.next()) {
 					if (!mine.test(walk.getPathString())) {
 						DirCacheEntry entry = new DirCacheEntry(walk.getPathString());
 						entry.setFileMode(walk.getFileMode());
 						entry.setObjectId(walk.getObjectId(0));
-						builder.add(entry);
+						entries.put(walk.getPathString(), entry);
 					}
 				}
 			}
 		}
-		own.values().forEach(builder::add);
-		builder.finish();
-		return cache.writeTree(inserter);
+		return entries;
+	}
+
+	private Commits commits() {
+		return new Commits(repository);
 	}
 
 	private void updateIndex(SortedMap<String, DirCacheEntry> own) throws IOException {

@@ -19,12 +19,14 @@ import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.internal.disk.GitEnclosure;
 import org.cairnfield.archive.internal.disk.GitUnderway;
 import org.cairnfield.archive.internal.disk.HeadTrace;
+import org.cairnfield.archive.remote.RemoteUrl;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
 import org.eclipse.jgit.errors.MissingObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.PersonIdent;
+import org.eclipse.jgit.lib.RefUpdate;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.RepositoryState;
 import org.eclipse.jgit.lib.StoredConfig;
@@ -212,6 +214,47 @@ public final class GitFolder implements AutoCloseable {
 		return new Tags(root, repository).exists(name);
 	}
 
+	/** Brings files that are not the archive's from one commit to the other, where nobody has changed them in the folder. */
+	public void checkOutOthers(Commit before, Commit after, Predicate<String> mine) throws IOException {
+		new CheckOut(root, repository, mine.negate()).move(commits.read(ObjectId.fromString(before.id())), commits.read(ObjectId.fromString(after.id())));
+	}
+
+	/** Fills a new folder with the files of a commit, which becomes the present one of a branch. */
+	public void fill(String branch, Commit commit) throws IOException {
+		repository.updateRef(Constants.HEAD).link(Constants.R_HEADS + branch);
+		RevCommit present = commits.read(ObjectId.fromString(commit.id()));
+		new CheckOut(root, repository, path -> true).move(null, present);
+		RefUpdate update = repository.updateRef(Constants.HEAD);
+		update.setNewObjectId(present);
+		update.setExpectedOldObjectId(ObjectId.zeroId());
+		update.setRefLogMessage("copy", false);
+		update.update();
+	}
+
+	/** How commits follow from each other. */
+	public Ancestry ancestry() {
+		return new Ancestry(repository);
+	}
+
+	/** The repository that the archive is exchanged with, or may be. */
+	public GitRemote remote(RemoteUrl url) {
+		return new GitRemote(root, repository, url);
+	}
+
+	/** @param theirs ids of the tags that the remote has, by name */
+	public TagExchange tagExchange(SortedMap<String, String> theirs) {
+		return new TagExchange(root, repository, theirs);
+	}
+
+	/** Connects the archive with a remote; what was known of another is forgotten. A folder that is not there is made one. */
+	public void connect(RemoteUrl url, String branch) throws IOException {
+		if (url.folder() != null) {
+			BareFolder.prepare(url.folder());
+		}
+		remote(url).forget(branch);
+		Remotes.set(root, url, branch);
+	}
+
 	/** For a look through the whole repository. */
 	public GitAudit audit() {
 		return new GitAudit(root, repository);
@@ -270,12 +313,15 @@ public final class GitFolder implements AutoCloseable {
 	 *
 	 * @param files the files by path, all that the commit is to have below the wanted paths
 	 * @param mine  the paths that are the archive's
+	 * @param with  a commit whose work they hold as well; null where there is none. Where the present commit is part of that
+	 *              one and the files are as there, that one becomes the present commit
 	 * @return the new commit; null if nothing has changed
 	 */
 	public Commit commit(SortedMap<String, Path> files, Predicate<String> mine, String message, String author, String email,
-			Instant time) throws IOException {
+			Instant time, String with) throws IOException {
 		PersonIdent person = new PersonIdent(author, email, time, ZoneOffset.UTC);
-		RevCommit made = new Committing(root, repository, mine).commit(heads.present(), files, message, person);
+		RevCommit other = with == null ? null : commits.read(ObjectId.fromString(with));
+		RevCommit made = new Committing(root, repository, mine).commit(heads.present(), other, files, message, person);
 		return made == null ? null : commits.plain(made);
 	}
 }

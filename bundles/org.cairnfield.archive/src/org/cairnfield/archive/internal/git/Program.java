@@ -7,11 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 import org.cairnfield.archive.fault.ArchiveException;
 
-/** Runs a program of the user's for a signature, in a private folder for what it reads and writes. */
+/** Runs a program of the user's, such as one for signatures, in a private folder for what it reads and writes. */
 final class Program implements AutoCloseable {
 
 	private static final int PATIENCE_SECONDS = 120;
@@ -42,10 +43,16 @@ final class Program implements AutoCloseable {
 	}
 
 	Done run(List<String> command, byte[] in) throws IOException {
+		return run(command, in, Map.of());
+	}
+
+	/** @param environment added to that of this process */
+	Done run(List<String> command, byte[] in, Map<String, String> environment) throws IOException {
 		Path out = folder.resolve("out" + runs);
 		Path err = folder.resolve("err" + runs++);
 		ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile()).redirectOutput(out.toFile()).redirectError(err.toFile());
 		builder.environment().put("LC_ALL", "C.UTF-8");
+		builder.environment().putAll(environment);
 		Process process = builder.start();
 		try (OutputStream to = process.getOutputStream()) {
 			to.write(in);

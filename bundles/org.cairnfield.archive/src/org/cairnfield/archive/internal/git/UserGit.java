@@ -3,6 +3,8 @@ package org.cairnfield.archive.internal.git;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
@@ -77,6 +79,28 @@ final class UserGit {
 	Path sshKeygen() throws ArchiveException {
 		String program = config.getString("gpg", "ssh", "program");
 		return program(program == null ? "ssh-keygen" : program);
+	}
+
+	/**
+	 * The command that reaches other hosts: {@code GIT_SSH_COMMAND}, {@code core.sshCommand}, or ssh.
+	 *
+	 * @throws ArchiveException where there is none
+	 */
+	List<String> ssh() throws ArchiveException {
+		String set = System.getenv("GIT_SSH_COMMAND");
+		set = set == null ? config.getString("core", null, "sshCommand") : set;
+		List<String> words = new ArrayList<>(List.of((set == null || set.isBlank() ? "ssh" : set.strip()).split("\\s+")));
+		Path program = program(words.get(0));
+		if (program == null) {
+			throw new ArchiveException("there is no program " + words.get(0) + " to reach the host with", "install ssh, or use another kind of URL");
+		}
+		words.set(0, program.toString());
+		return words;
+	}
+
+	/** Git itself; null where it is not installed. */
+	Path git() throws ArchiveException {
+		return program("git");
 	}
 
 	/** A path as Git reads it, where ~/ is the user's home. */

@@ -19,7 +19,7 @@ import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** What a person may do to an archive in a day, by seed. Some changes meet those of others in the same place. */
-final class RandomWork {
+public final class RandomWork {
 
 	private final Archive archive;
 	private final String person;
@@ -34,13 +34,19 @@ final class RandomWork {
 		seconds = random.nextInt(100);
 	}
 
-	/** A changed copy. */
-	static Archive on(Archive archive, String person, Random random) {
-		RandomWork work = new RandomWork(EcoreUtil.copy(archive), person, random);
+	/** Changes the archive itself. */
+	public static void in(Archive archive, String person, Random random) {
+		RandomWork work = new RandomWork(archive, person, random);
 		for (int n = 1 + random.nextInt(6); n > 0; n--) {
 			work.one();
 		}
-		return work.archive;
+	}
+
+	/** A changed copy. */
+	public static Archive on(Archive archive, String person, Random random) {
+		Archive changed = EcoreUtil.copy(archive);
+		in(changed, person, random);
+		return changed;
 	}
 
 	private void one() {

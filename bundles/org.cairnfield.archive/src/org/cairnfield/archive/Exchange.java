@@ -1,0 +1,182 @@
+package org.cairnfield.archive;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.disk.Save;
+import org.cairnfield.archive.internal.git.Commit;
+import org.cairnfield.archive.internal.git.GitFolder;
+import org.cairnfield.archive.internal.git.GitRemote;
+import org.cairnfield.archive.internal.git.Remotes;
+import org.cairnfield.archive.internal.git.TagExchange;
+import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.archive.remote.Exchanged;
+import org.cairnfield.archive.remote.RemoteUrl;
+import org.cairnfield.core.task.Progress;
+
+/**
+ * Exchanges an archive with others, through a remote repository. What is here becomes a save point, what others have sent is
+ * merged with it, and both go to the remote. Nothing is ever forced, rebased or left half merged: whatever fails, the archive
+ * is as it was, or has all that came in.
+ */
+public final class Exchange {
+
+	/** How often to try again where somebody else sends at the same time. */
+	private static final int TRIES = 10;
+
+	private final OpenArchive open;
+	private final Path root;
+	private final ArchiveStore store;
+
+	Exchange(OpenArchive open, ArchiveStore store) {
+		this.open = open;
+		this.root = open.folder();
+		this.store = store;
+	}
+
+	/** Where the archive is exchanged; empty where it is connected to no remote. */
+	public Optional<RemoteUrl> remote() throws IOException {
+		return open.hasHistory() ? Optional.ofNullable(Remotes.of(root)) : Optional.empty();
+	}
+
+	/** Connects the archive; nothing is sent before {@link #run}. What was known of a remote before is forgotten. */
+	public void connect(RemoteUrl url) throws IOException {
+		open.requireWritable();
+		try (GitFolder git = GitFolder.open(root)) {
+			git.connect(url, branch(git));
+		}
+	}
+
+	/**
+	 * Fetches, and says what an exchange would bring and send. The archive stays as it is.
+	 *
+	 * @throws org.cairnfield.archive.fault.UnreachableException where the remote cannot be reached
+	 * @throws org.cairnfield.archive.fault.DamagedException     where what others have sent is damaged
+	 */
+	public Exchanged look(Progress progress) throws IOException {
+		try (GitFolder git = GitFolder.open(root)) {
+			GitRemote.Fetched fetched = fetch(git, git.remote(required()), progress);
+			Commit head = head(git);
+			Incoming incoming = new Incoming(git, store, root, head, fetched.tip());
+			return new Exchanged(points(incoming.received()), points(git.ancestry().since(head.id(), fetched.tip())), Optional.empty(),
+					incoming.received().isEmpty() ? open.archive().getConflicts().size() : incoming.conflicts(), incoming.notes());
+		}
+	}
+
+	/**
+	 * Exchanges: makes a save point of what is here, takes in what others have sent, and sends what they lack.
+	 *
+	 * @param note for the save point of what is here, or null
+	 * @throws org.cairnfield.archive.fault.UnreachableException where the remote cannot be reached or does not take what is sent;
+	 *                                                           in the latter case what others have sent is here already
+	 * @throws org.cairnfield.archive.fault.DamagedException     where what others have sent is damaged; nothing of it is taken in
+	 */
+	public Exchanged run(Person person, String note, Progress progress) throws IOException {
+		open.requireWritable();
+		RemoteUrl url = required();
+		open.savePoint(person, note);
+		List<SavePoint> received = new ArrayList<>();
+		List<String> notes = new ArrayList<>();
+		Optional<SavePoint> merged = Optional.empty();
+		for (int n = 1; n <= TRIES; n++) {
+			try (GitFolder git = GitFolder.open(root)) {
+				GitRemote remote = git.remote(url);
+				String branch = branch(git);
+				GitRemote.Fetched fetched = fetch(git, remote, progress);
+				TagExchange tags = git.tagExchange(fetched.tags());
+				tags.requireUnmoved(remote.lastSeen(branch));
+				Incoming incoming = new Incoming(git, store, root, head(git), fetched.tip());
+				if (!incoming.received().isEmpty()) {
+					Optional<SavePoint> made = takeIn(git, incoming, fetched.tip(), person);
+					merged = made.isPresent() ? made : merged;
+					received.addAll(points(incoming.received()));
+					notes.addAll(incoming.notes());
+				}
+				notes.addAll(tags.adopt());
+				if (fetched.tip() != null) {
+					remote.seen(branch, fetched.tip());
+				}
+				Commit head = head(git);
+				List<Commit> toSend = git.ancestry().since(head.id(), fetched.tip());
+				List<String> ownTags = tags.toSend(head.id());
+				if (toSend.isEmpty() && ownTags.isEmpty() || remote.push(branch, head.id(), fetched.tip(), ownTags, progress)) {
+					remote.seen(branch, head.id());
+					return new Exchanged(received, points(toSend), merged, open.archive().getConflicts().size(), notes);
+				}
+			}
+		}
+		throw new ArchiveException("others are sending to " + url + " all the time; what they had sent before is here, yours is not there yet",
+				"exchange again in a moment");
+	}
+
+	/** @return the save point that brings both sides together; empty where nothing here was new to the others */
+	private Optional<SavePoint> takeIn(GitFolder git, Incoming incoming, String tip, Person person) throws IOException {
+		Commit before = head(git);
+		Recording recording = Recording.merging(tip, root, store, incoming.summary(), person, incoming.notes().isEmpty() ? null : String.join("\n", incoming.notes()));
+		recording.begin(open.view().stamp());
+		Optional<SavePoint> made = recording.after(() -> {
+			try (Save save = Save.begin(store.disk(), root)) {
+				incoming.tell(save);
+				save.commit();
+			}
+		});
+		git.checkOutOthers(before, head(git), ArchiveLayout::isPart);
+		open.reload();
+		return made.filter(point -> !point.id().equals(tip));
+	}
+
+	/** What the remote has, which goes on from what it had before. */
+	private static GitRemote.Fetched fetch(GitFolder git, GitRemote remote, Progress progress) throws IOException {
+		String branch = branch(git);
+		GitRemote.Fetched fetched = remote.fetch(branch, progress);
+		String last = remote.lastSeen(branch);
+		if (fetched.tip() == null && !fetched.others().isEmpty()) {
+			throw new ArchiveException("the remote has no branch '" + branch + "', but " + String.join(", ", fetched.others()) + "; nothing was changed",
+					"go to the branch that is meant with Git");
+		}
+		if (last != null && (fetched.tip() == null || !git.ancestry().isIn(last, fetched.tip()))) {
+			Commit lost = git.find(last);
+			throw new ArchiveException("the remote was rewritten: it lacks the save point " + last.substring(0, 8) + " by " + lost.author() + " of " + lost.time()
+					+ " that it had before; nothing was changed",
+					"find out who did that and why; to bring both together all the same, connect the archive again, then exchange");
+		}
+		return fetched;
+	}
+
+	private RemoteUrl required() throws IOException {
+		return remote().orElseThrow(() -> new ArchiveException(root + " is not connected to a remote", "connect it first"));
+	}
+
+	private static String branch(GitFolder git) throws IOException {
+		String branch = git.branch();
+		if (branch == null) {
+			throw new ArchiveException("the archive is at no branch, so nobody could receive its work; nothing was changed", "go back to its branch with Git");
+		}
+		return branch;
+	}
+
+	private static Commit head(GitFolder git) throws IOException {
+		Commit head = git.head();
+		if (head == null) {
+			throw new ArchiveException("the archive has no save point yet", "make one first");
+		}
+		return head;
+	}
+
+	private List<SavePoint> points(List<Commit> commits) throws IOException {
+		List<SavePoint> points = new ArrayList<>();
+		try (History history = History.of(root)) {
+			for (Commit commit : commits) {
+				points.add(history.find(commit.id()));
+			}
+		}
+		return points;
+	}
+}
