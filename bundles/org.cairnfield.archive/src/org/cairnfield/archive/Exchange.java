@@ -28,6 +28,11 @@ import org.cairnfield.core.task.Progress;
  */
 public final class Exchange {
 
+	/** What people should know before they connect an archive. */
+	public static final String CAUTION = "What is sent can be read by everybody who reaches the remote, and stays in its history for good: addresses of access points, "
+			+ "positions, and the names of who surveyed, reviewed and released. Addresses and names can be personal data; local law decides who may have "
+			+ "them. Positions are not for safety of life without independent validation.";
+
 	/** How often to try again where somebody else sends at the same time. */
 	private static final int TRIES = 10;
 
@@ -74,11 +79,12 @@ public final class Exchange {
 	 * Exchanges: makes a save point of what is here, takes in what others have sent, and sends what they lack.
 	 *
 	 * @param note for the save point of what is here, or null
+	 * @param send whether others are to have what is here; otherwise what they have sent is taken in only
 	 * @throws org.cairnfield.archive.fault.UnreachableException where the remote cannot be reached or does not take what is sent;
 	 *                                                           in the latter case what others have sent is here already
 	 * @throws org.cairnfield.archive.fault.DamagedException     where what others have sent is damaged; nothing of it is taken in
 	 */
-	public Exchanged run(Person person, String note, Progress progress) throws IOException {
+	public Exchanged run(Person person, String note, boolean send, Progress progress) throws IOException {
 		open.requireWritable();
 		RemoteUrl url = required();
 		open.savePoint(person, note);
@@ -104,10 +110,12 @@ public final class Exchange {
 					remote.seen(branch, fetched.tip());
 				}
 				Commit head = head(git);
-				List<Commit> toSend = git.ancestry().since(head.id(), fetched.tip());
-				List<String> ownTags = tags.toSend(head.id());
+				List<Commit> toSend = send ? git.ancestry().since(head.id(), fetched.tip()) : List.of();
+				List<String> ownTags = send ? tags.toSend(head.id()) : List.of();
 				if (toSend.isEmpty() && ownTags.isEmpty() || remote.push(branch, head.id(), fetched.tip(), ownTags, progress)) {
-					remote.seen(branch, head.id());
+					if (send) {
+						remote.seen(branch, head.id());
+					}
 					return new Exchanged(received, points(toSend), merged, open.archive().getConflicts().size(), notes);
 				}
 			}

@@ -104,7 +104,7 @@ final class Clones implements AutoCloseable {
 	}
 
 	Exchanged exchange(String person) throws IOException {
-		return open.get(person).exchange().run(Person.named(person), null, Progress.NONE);
+		return open.get(person).exchange().run(Person.named(person), null, true, Progress.NONE);
 	}
 
 	Exchanged look(String person) throws IOException {

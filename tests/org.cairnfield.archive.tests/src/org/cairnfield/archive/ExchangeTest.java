@@ -207,7 +207,7 @@ class ExchangeTest {
 		try (OpenArchive stranger = store.create(folder.resolve("stranger"), "other")) {
 			stranger.savePoint(Person.named("C"), null);
 			stranger.exchange().connect(clones.url());
-			ArchiveException refused = assertThrows(ArchiveException.class, () -> stranger.exchange().run(Person.named("C"), null, Progress.NONE));
+			ArchiveException refused = assertThrows(ArchiveException.class, () -> stranger.exchange().run(Person.named("C"), null, true, Progress.NONE));
 			assertTrue(refused.getMessage().contains("no save point in common"), refused::getMessage);
 		}
 	}

@@ -25,6 +25,10 @@ public final class ExitCode {
 	public static final int GATES = 12;
 	/** Done; a release, an exported file or the history is not what it was, or tags of releases are missing. */
 	public static final int NOT_SOUND = 13;
+	/** Done; people have set the same thing to different values, and somebody has to decide. */
+	public static final int CONFLICTS = 14;
+	/** The remote cannot be reached, or does not take what is sent; nothing was changed there. */
+	public static final int UNREACHABLE = 9;
 	/** Out of memory. */
 	public static final int MEMORY = 6;
 	/** A fault of Cairnfield's own. */

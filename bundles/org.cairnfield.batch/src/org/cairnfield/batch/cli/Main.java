@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.DamagedException;
+import org.cairnfield.archive.fault.UnreachableException;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.exchange.IntakeException;
 import picocli.AutoComplete;
@@ -19,16 +20,16 @@ import picocli.CommandLine.UnmatchedArgumentException;
 @Command(name = "cairnfield batch", subcommands = { RunCommand.class, IntakeCommand.class, SplitCommand.class,
 		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RulesCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class,
 		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class, RenameCommand.class, PolicyCommand.class, GateCommand.class,
-		ReleaseCommand.class, ReleasesCommand.class, VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
+		ReleaseCommand.class, ReleasesCommand.class, VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class, CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
 		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
 		description = "Keeps Wi-Fi radio maps: takes in surveys, splits a map, gives noise back, measures the result.",
 		exitCodeListHeading = "%nExit codes:%n",
 		exitCodeList = { "0:done", "2:the command line is wrong", "3:a file cannot be read or written, or holds no survey",
 				"4:done, but rows were quarantined", "5:too few samples for what was asked, or samples that are not fit for it", "6:out of memory",
 				"7:an archive cannot be opened or changed", "8:an archive or its history is damaged",
-				"10:done, the worst found is a warning",
+				"9:the remote cannot be reached or does not take what is sent", "10:done, the worst found is a warning",
 				"11:done, the worst found is an error", "12:a gate is not met, and nothing was released",
-				"13:a release, an exported file or the history is not what it was", "70:a fault of Cairnfield's own" },
+				"13:a release, an exported file or the history is not what it was", "14:done, conflicts are to be decided", "70:a fault of Cairnfield's own" },
 		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
 				"can be personal data: local law decides." })
 public final class Main {
@@ -97,7 +98,7 @@ public final class Main {
 		}
 		if (e instanceof ArchiveException || e instanceof ReviewRefused) {
 			err.println("cairnfield: " + e.getMessage());
-			return e instanceof DamagedException ? ExitCode.DAMAGED : ExitCode.ARCHIVE;
+			return e instanceof DamagedException ? ExitCode.DAMAGED : e instanceof UnreachableException ? ExitCode.UNREACHABLE : ExitCode.ARCHIVE;
 		}
 		err.println("cairnfield: a fault of its own, please report it with what you ran: " + e);
 		e.printStackTrace(err);

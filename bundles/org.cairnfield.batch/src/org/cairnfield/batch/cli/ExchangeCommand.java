@@ -1,0 +1,56 @@
+package org.cairnfield.batch.cli;
+
+import java.util.List;
+
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.remote.Exchanged;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.model.values.Count;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+@Command(name = "exchange", description = { "Exchanges an archive with others: what is here becomes a save point, what others have sent is merged",
+		"with it, and both go to the remote. Nothing is forced, and nothing that people decided is lost." })
+final class ExchangeCommand extends ArchiveCommand {
+
+	@Option(names = "--dry-run", description = "Only show what would come in and go out.")
+	boolean dryRun;
+
+	@Option(names = "--fetch-only", description = "Take in what others have sent, and send nothing.")
+	boolean fetchOnly;
+
+	@Override
+	Mode mode() {
+		return Mode.EDIT;
+	}
+
+	@Override
+	void run(OpenArchive archive, Workers workers) throws Exception {
+		Exchanged exchanged = dryRun ? archive.exchange().look(workers.progress())
+				: archive.exchange().run(archiveArgs.person(), archiveArgs.note, !fetchOnly, workers.progress());
+		exchanged.notes().forEach(this::note);
+		if (json) {
+			printJson(new Json().put("received", exchanged.received().stream().map(point -> json(point).fields()).toList())
+					.put("sent", exchanged.sent().stream().map(point -> json(point).fields()).toList())
+					.put("merged", exchanged.merged().map(point -> (Object) json(point).fields()).orElse(null))
+					.put("conflicts", exchanged.conflicts()).put("notes", exchanged.notes()).put("digest", archive.digest()));
+		} else {
+			print(dryRun ? "would come in" : "received", exchanged.received());
+			print(dryRun ? "would go out" : "sent", exchanged.sent());
+			exchanged.merged().ifPresent(point -> out().println("merged as     " + point.shortId() + ": " + point.summary()));
+			if (exchanged.conflicts() > 0) {
+				out().println("to decide     " + Count.of(exchanged.conflicts(), "conflict") + "; \"conflicts\" lists them");
+			}
+		}
+		if (exchanged.conflicts() > 0) {
+			endWith(ExitCode.CONFLICTS);
+		}
+	}
+
+	private void print(String what, List<SavePoint> points) {
+		out().println(String.format("%-13s %s", what, points.isEmpty() ? "nothing" : Count.of(points.size(), "save point")));
+		points.forEach(point -> out().println("  " + point.shortId() + "  " + point.time() + "  " + point.person() + "  " + point.summary()));
+	}
+}
