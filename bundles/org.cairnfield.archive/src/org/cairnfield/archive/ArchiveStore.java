@@ -202,7 +202,7 @@ public final class ArchiveStore {
 			throw new ArchiveException("nothing was copied: " + root + " is there already and not empty", "name another folder");
 		}
 		try {
-			return Copying.of(url, root, progress);
+			return Copying.of(url, root, disk, progress);
 		} catch (IOException e) {
 			throw DiskFaults.explain("nothing was copied", root, e);
 		}

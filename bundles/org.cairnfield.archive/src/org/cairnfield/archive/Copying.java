@@ -9,6 +9,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.internal.disk.Disk;
+import org.cairnfield.archive.internal.disk.SaveRecovery;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.git.GitRemote;
@@ -22,11 +24,12 @@ final class Copying {
 	private Copying() {
 	}
 
-	static Path of(RemoteUrl url, Path root, Progress progress) throws IOException {
+	static Path of(RemoteUrl url, Path root, Disk disk, Progress progress) throws IOException {
 		Path parent = Files.createDirectories(root.toAbsolutePath().getParent());
 		Path part = parent.resolve(root.getFileName() + "-part-" + Long.toHexString(System.nanoTime()));
 		Files.createDirectory(part);
 		try {
+			SaveRecovery.prepare(disk, part);
 			fill(url, part, progress);
 			Files.deleteIfExists(root); // empty
 			Files.move(part, root, StandardCopyOption.ATOMIC_MOVE);

@@ -1,12 +1,12 @@
 package org.cairnfield.archive.internal.git;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.disk.HeadTrace;
@@ -42,6 +42,21 @@ final class GitLocks {
 		return locks;
 	}
 
+	/** Work that takes locks of Git. */
+	interface Work<T> {
+		T run() throws IOException;
+	}
+
+	/** Does work after which no locks are to be left, even where it is killed. The caller has found no locks. */
+	<T> T during(Work<T> work) throws IOException {
+		announce();
+		try {
+			return work.run();
+		} finally {
+			withdraw();
+		}
+	}
+
 	/** Before a commit. The caller has found no locks. */
 	void announce() throws IOException {
 		Files.deleteIfExists(note); // so that nothing is written to what else may be linked to it
@@ -59,17 +74,25 @@ final class GitLocks {
 			for (Path lock : in(root, repository)) {
 				Files.deleteIfExists(lock);
 			}
-			clearTags(repository.getDirectory().toPath().resolve(Constants.R_TAGS));
+			Path git = repository.getDirectory().toPath();
+			for (String name : List.of("FETCH_HEAD.lock", "config.lock", Constants.PACKED_REFS + ".lock")) {
+				Files.deleteIfExists(git.resolve(name));
+			}
+			for (String refs : List.of(Constants.R_TAGS, Constants.R_REMOTES, GitRemote.OWN)) {
+				clear(git.resolve(refs));
+			}
 			Files.delete(note(root));
 		}
 	}
 
-	private static void clearTags(Path tags) throws IOException {
-		if (Files.isDirectory(tags)) {
-			try (DirectoryStream<Path> locks = Files.newDirectoryStream(tags, "*.lock")) {
-				for (Path lock : locks) {
-					Files.deleteIfExists(lock);
-				}
+	private static void clear(Path refs) throws IOException {
+		if (Files.isDirectory(refs)) {
+			List<Path> locks;
+			try (Stream<Path> files = Files.walk(refs)) {
+				locks = files.filter(file -> file.getFileName().toString().endsWith(".lock")).toList();
+			}
+			for (Path lock : locks) {
+				Files.deleteIfExists(lock);
 			}
 		}
 	}

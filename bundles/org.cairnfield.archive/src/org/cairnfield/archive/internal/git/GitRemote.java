@@ -34,7 +34,7 @@ import org.eclipse.jgit.transport.URIish;
  */
 public final class GitRemote {
 
-	private static final String OWN = "refs/cairnfield/";
+	static final String OWN = "refs/cairnfield/";
 	private static final String TAGS = OWN + "tags/";
 	private static final int PATIENCE_SECONDS = 60;
 
@@ -72,7 +72,7 @@ public final class GitRemote {
 			if (heads.containsKey(branch)) {
 				wanted.add(new RefSpec('+' + Constants.R_HEADS + branch + ':' + OWN + "incoming"));
 			}
-			FetchResult result = transport.fetch(new Monitor(progress), wanted);
+			FetchResult result = new GitLocks(root, repository).during(() -> transport.fetch(new Monitor(progress), wanted));
 			SortedMap<String, String> tags = new TreeMap<>();
 			String tip = null;
 			for (Ref ref : result.getAdvertisedRefs()) {
@@ -113,7 +113,7 @@ public final class GitRemote {
 		RefUpdate update = repository.updateRef(tracking(branch));
 		update.setNewObjectId(ObjectId.fromString(tip));
 		update.setForceUpdate(true);
-		update.update();
+		new GitLocks(root, repository).during(update::update);
 	}
 
 	/** Forgets what the remote had. */

@@ -53,6 +53,10 @@ public final class TagExchange {
 	 * @return what people should know of it
 	 */
 	public List<String> adopt() throws IOException {
+		return new GitLocks(root, repository).during(this::adoptAll);
+	}
+
+	private List<String> adoptAll() throws IOException {
 		List<String> notes = new ArrayList<>();
 		for (Tag mine : differing()) {
 			set(WITHDRAWN + mine.name() + '-' + mine.id().substring(0, 8), mine.id());

@@ -1,0 +1,187 @@
+package org.cairnfield.archive.torture;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.SampleArchives;
+import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.merge.RandomWork;
+import org.cairnfield.archive.remote.RemoteUrl;
+import org.cairnfield.core.task.Progress;
+
+/**
+ * Kills processes while they exchange an archive, at random instants, and looks after each kill whether anything is lost: in
+ * the archive, at the remote, and for the other person, who goes on working.
+ */
+public final class ExchangeKills {
+
+	/** How far the killed processes had come. */
+	public record Report(int kills, int untouched, int takenIn, int sent, int ended, int remoteLocks) {
+	}
+
+	private static final String ANN = "Ann";
+	private static final String BEN = "Ben";
+
+	private final Path folder;
+	private final Path meeting;
+	private final Random random;
+	private final ArchiveStore store = new ArchiveStore();
+	private final SortedSet<String> given = new TreeSet<>();
+	private int longestMillis = 400;
+	private int untouched;
+	private int takenIn;
+	private int sent;
+	private int ended;
+	private int remoteLocks;
+
+	private ExchangeKills(Path folder, long seed) {
+		this.folder = folder;
+		this.meeting = folder.resolve("meeting.git");
+		this.random = new Random(seed);
+	}
+
+	/** For a command: {@code FOLDER KILLS SEED}. */
+	public static void main(String[] args) throws IOException, InterruptedException {
+		System.out.println("seed " + args[2]);
+		System.out.println(run(Path.of(args[0]), Integer.parseInt(args[1]), Long.parseLong(args[2])));
+	}
+
+	/**
+	 * @param folder does not exist yet
+	 * @throws IllegalStateException telling what was found, if something is lost or not sound
+	 */
+	public static Report run(Path folder, int kills, long seed) throws IOException, InterruptedException {
+		ExchangeKills run = new ExchangeKills(folder, seed);
+		run.meet(seed);
+		for (int n = 0; n < kills; n++) {
+			run.killOne();
+		}
+		return new Report(kills, run.untouched, run.takenIn, run.sent, run.ended, run.remoteLocks);
+	}
+
+	private void meet(long seed) throws IOException {
+		try (OpenArchive open = store.create(folder.resolve(ANN), "Marrow Quay")) {
+			SampleArchives.fill(open.archive(), seed, 3, 40);
+			open.exchange().connect(RemoteUrl.parse(meeting.toString()));
+			exchange(open, ANN);
+		}
+		store.copy(RemoteUrl.parse(meeting.toString()), folder.resolve(BEN), Progress.NONE);
+	}
+
+	private static void exchange(OpenArchive open, String person) throws IOException {
+		open.exchange().run(Person.named(person), null, true, Progress.NONE);
+	}
+
+	private void killOne() throws IOException, InterruptedException {
+		String saved;
+		boolean returned = false;
+		try (ChildJvm child = ChildJvm.start(ExchangingChild.class, folder.resolve(ANN).toString(), ANN, Long.toString(random.nextLong()))) {
+			saved = expect(child, "saved ");
+			work(BEN);
+			child.send("go");
+			expect(child, "exchanging");
+			long began = System.nanoTime();
+			if (child.livesAfter(random.nextInt(longestMillis))) {
+				child.kill();
+			} else {
+				longestMillis = (int) Math.max(50, (System.nanoTime() - began) / 1_000_000);
+			}
+			for (String line = child.line(); line != null; line = child.line()) {
+				require(!line.startsWith("refused"), line);
+				returned |= line.startsWith("exchanged ");
+			}
+		}
+		inspect(saved.substring("saved ".length()), returned);
+	}
+
+	/** A day's work of somebody else, in this process. */
+	private void work(String person) throws IOException {
+		try (OpenArchive open = store.open(folder.resolve(person), Mode.EDIT)) {
+			RandomWork.in(open.archive(), person, new Random(random.nextLong()));
+			open.savePoint(Person.named(person), null);
+			given.addAll(ids(open));
+			exchange(open, person);
+		}
+	}
+
+	private static String expect(ChildJvm child, String start) throws IOException {
+		String line = child.line();
+		require(line != null && line.startsWith(start), "the child said '" + line + "' in place of '" + start + "'");
+		return line;
+	}
+
+	private static SortedSet<String> ids(OpenArchive open) {
+		SortedSet<String> ids = new TreeSet<>();
+		open.archive().getLedgers().forEach(ledger -> ledger.getVerdicts().forEach(verdict -> ids.add(ledger.getId() + ' ' + verdict.getId())));
+		return ids;
+	}
+
+	private void inspect(String saved, boolean returned) throws IOException {
+		remoteLocks += clearLocks(meeting);
+		String merged;
+		try (OpenArchive open = store.open(folder.resolve(ANN), Mode.EDIT)) {
+			require(open.damages().isEmpty(), "damaged: " + open.damages());
+			boolean old = open.digest().equals(saved);
+			require(!returned || !old, "an exchange that had returned is lost");
+			SavePoint last;
+			try (History history = open.history()) {
+				last = history.last();
+				require(history.compareWithSaved(last).isEmpty(), "files differ from the last save point: half merged");
+				require(last.parents().size() == 2 || old, "what was taken in is no merge");
+			}
+			boolean there = isAtRemote(last);
+			untouched += old ? 1 : 0;
+			takenIn += old || there ? 0 : 1;
+			sent += there && !returned ? 1 : 0;
+			ended += returned ? 1 : 0;
+			exchange(open, ANN);
+			given.addAll(ids(open));
+			require(ids(open).containsAll(given), "verdicts are gone");
+			merged = open.digest();
+		}
+		try (OpenArchive other = store.open(folder.resolve(BEN), Mode.EDIT)) {
+			exchange(other, BEN);
+			require(other.damages().isEmpty(), "damaged for the other: " + other.damages());
+			require(other.digest().equals(merged), "the two have different states");
+			require(ids(other).containsAll(given), "verdicts are gone for the other");
+			other.archive().getConflicts().clear(); // somebody decides for what was before, so that there is room for others
+			exchange(other, BEN);
+		}
+	}
+
+	private boolean isAtRemote(SavePoint point) throws IOException {
+		Path packed = meeting.resolve("packed-refs");
+		Path loose = meeting.resolve("refs/heads/main");
+		return Files.exists(loose) ? Files.readString(loose).strip().equals(point.id()) : Files.exists(packed) && Files.readString(packed).contains(point.id());
+	}
+
+	/** As the message says that a person gets who finds them. */
+	private static int clearLocks(Path git) throws IOException {
+		List<Path> locks = new ArrayList<>();
+		try (Stream<Path> files = Files.walk(git)) {
+			files.filter(file -> file.getFileName().toString().endsWith(".lock")).forEach(locks::add);
+		}
+		for (Path lock : locks) {
+			Files.delete(lock);
+		}
+		return locks.size();
+	}
+
+	private static void require(boolean holds, String otherwise) {
+		if (!holds) {
+			throw new IllegalStateException(otherwise);
+		}
+	}
+}
