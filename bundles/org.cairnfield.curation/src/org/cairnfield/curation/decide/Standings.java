@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.Round;
@@ -21,7 +22,8 @@ import org.cairnfield.model.values.SampleKey;
 /**
  * Where all noise samples of a split stand, as the ledger and the archive are now. It follows from the ledger alone:
  * later verdicts of a round supersede earlier ones, one that takes back makes as if that other had not been given, a
- * resolution counts until one of the two reviewers decides anew. Immutable, for any thread.
+ * resolution counts until one of the two reviewers decides anew. Two first verdicts of people who did not know of each
+ * other's count as those of two reviewers: where they differ, a third person settles it. Immutable, for any thread.
  */
 public final class Standings {
 
@@ -105,7 +107,7 @@ public final class Standings {
 			ReviewPolicy policy) {
 		Optional<Proposal> proposal = content.proposal(key);
 		boolean made = proposal.filter(p -> p.strengthR() >= split.getThreshold()).isPresent();
-		Folded folded = Folded.of(entries);
+		Folded folded = Folded.of(entries, content::holds);
 		boolean stale = folded.first != null && !content.holds(folded.first);
 		Optional<LedgerEntry> first = Optional.ofNullable(folded.first);
 		Optional<LedgerEntry> second = Optional.ofNullable(folded.second).filter(e -> !stale && content.holds(e));
@@ -122,15 +124,22 @@ public final class Standings {
 		return new Standing(key, proposal, made, state, List.copyOf(entries), first, second, resolution, stale, needsSecond, false);
 	}
 
-	/** The verdict of each round that counts. */
+	/** The verdict of each round that counts. Whoever gave a first verdict without knowing of another's was a second reviewer. */
 	private static final class Folded {
 		private LedgerEntry first;
 		private LedgerEntry second;
 		private LedgerEntry resolution;
 
-		static Folded of(List<LedgerEntry> entries) {
+		private final Predicate<LedgerEntry> holds;
+
+		Folded(Predicate<LedgerEntry> holds) {
+			this.holds = holds;
+		}
+
+		/** @param holds whether what a verdict rests on is as it was */
+		static Folded of(List<LedgerEntry> entries, Predicate<LedgerEntry> holds) {
 			Set<String> gone = takenBack(entries);
-			Folded folded = new Folded();
+			Folded folded = new Folded(holds);
 			for (LedgerEntry entry : entries) {
 				if (!entry.takesBack() && !gone.contains(entry.id())) {
 					folded.add(entry);
@@ -139,12 +148,16 @@ public final class Standings {
 			return folded;
 		}
 
+		private boolean isIndependent(LedgerEntry entry) {
+			return first != null && !entry.isBy(first.person()) && !first.id().equals(entry.supersedes()) && holds.test(first);
+		}
+
 		private void add(LedgerEntry entry) {
 			if (entry.round() == Round.RESOLUTION) {
 				resolution = entry;
 			} else {
 				resolution = null;
-				if (entry.round() == Round.SECOND) {
+				if (entry.round() == Round.SECOND || isIndependent(entry)) {
 					second = entry;
 				} else {
 					first = entry;

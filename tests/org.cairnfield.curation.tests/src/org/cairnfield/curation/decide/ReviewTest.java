@@ -11,11 +11,13 @@ import org.cairnfield.curation.split.SmallArchives;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Round;
+import org.cairnfield.model.Verdict;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.values.SampleKey;
 import org.eclipse.emf.common.util.Diagnostic;
 import org.eclipse.emf.ecore.util.Diagnostician;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 
 class ReviewTest {
@@ -49,6 +51,31 @@ class ReviewTest {
 		assertEquals(ReviewState.REJECTED, standing.state());
 		assertEquals(2, standing.entries().size());
 		assertEquals(standing.entries().get(0).id(), standing.entries().get(1).supersedes());
+	}
+
+	/** As an exchange brings them together. */
+	private void giveApart(Runnable mine, Runnable theirs) {
+		mine.run();
+		Verdict first = EcoreUtil.copy(f.archive.getLedgers().get(0).getVerdicts().get(0));
+		f.stack.undo();
+		theirs.run();
+		f.archive.getLedgers().get(0).getVerdicts().add(0, first);
+	}
+
+	@Test
+	void twoWhoDecideDifferentlyWithoutKnowingOfEachOtherAreInDisputeUntilAThirdSettlesIt() {
+		giveApart(() -> f.run(f.by("M.Q.").approve(one, "fits", null)), () -> f.run(f.by("J.T.").pool(one, "far", null)));
+		assertEquals(ReviewState.DISPUTED, f.state(one));
+		assertThrows(ReviewRefused.class, () -> f.by("J.T.").resolve(one, Decision.POOL, null, "far indeed"));
+		f.run(f.by("A.B.").resolve(one, Decision.APPROVE, null, "heard it there"));
+		assertEquals(ReviewState.APPROVED, f.state(one));
+	}
+
+	@Test
+	void twoWhoDecideAlikeWithoutKnowingOfEachOtherAreTwoReviewers() {
+		giveApart(() -> f.run(f.by("M.Q.").approve(one, "fits", null)), () -> f.run(f.by("J.T.").approve(one, "fits", null)));
+		assertEquals(ReviewState.APPROVED, f.state(one));
+		assertEquals("J.T.", f.standing(one).second().get().person());
 	}
 
 	@Test
