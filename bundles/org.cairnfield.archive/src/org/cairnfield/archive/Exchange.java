@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cairnfield.archive.fault.ArchiveException;
+import org.cairnfield.archive.fault.UnreachableException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
@@ -122,6 +123,22 @@ public final class Exchange {
 		}
 		throw new ArchiveException("others are sending to " + url + " all the time; what they had sent before is here, yours is not there yet",
 				"exchange again in a moment");
+	}
+
+	/** Passes where the remote, as far as it can be reached, has no release of a version. Otherwise the exchange will tell. */
+	void requireFree(String version) throws IOException {
+		Optional<RemoteUrl> url = remote();
+		if (url.isEmpty()) {
+			return;
+		}
+		try (GitFolder git = GitFolder.open(root)) {
+			if (git.remote(url.get()).fetch(branch(git), Progress.NONE).tags().containsKey(version) && !git.hasTag(version)) {
+				throw new ArchiveException(version + " was released by others already, and what is released is never changed",
+						"exchange, then choose a higher version");
+			}
+		} catch (UnreachableException e) {
+			// a release can be made anywhere; where two make one of a version, the one that arrives first stands
+		}
 	}
 
 	/** @return the save point that brings both sides together; empty where nothing here was new to the others */

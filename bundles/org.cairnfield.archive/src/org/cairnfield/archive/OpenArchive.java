@@ -1,7 +1,6 @@
 package org.cairnfield.archive;
 
 import java.io.IOException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +22,6 @@ import org.cairnfield.archive.internal.disk.Places;
 import org.cairnfield.archive.internal.disk.SaveRecovery;
 import org.cairnfield.archive.internal.disk.UnfinishedSaveException;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
-import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.model.Archive;
@@ -33,9 +31,6 @@ import org.cairnfield.model.Archive;
  * only. Not safe for use by several threads.
  */
 public final class OpenArchive implements AutoCloseable {
-
-	/** How often a reader looks again when somebody saves under its eyes. */
-	private static final int LOOKS = 5;
 
 	private final Path root;
 	private final ArchiveStore store;
@@ -132,24 +127,8 @@ public final class OpenArchive implements AutoCloseable {
 
 	/** Reads the archive again from disk. What was changed and not saved is lost. */
 	public void reload() throws IOException {
-		for (int n = 1;; n++) {
-			try {
-				FolderView look = new FolderView(root, ArchiveLayout::isPart);
-				Loaded read;
-				try (LastCommit last = LastCommit.of(root, look)) {
-					read = ArchiveReader.read(look, store.migrations(), last);
-				}
-				if (look.sameAs(new FolderView(root, ArchiveLayout::isPart))) {
-					accept(look, read);
-					return;
-				}
-			} catch (NoSuchFileException e) {
-				// gone between two looks
-			}
-			if (n == LOOKS) {
-				throw new ArchiveException(root + " is being changed again and again", "open it when that is over");
-			}
-		}
+		StableLook look = StableLook.of(root, store);
+		accept(look.view(), look.read());
 	}
 
 	private void accept(FolderView looked, Loaded read) throws IOException {
@@ -275,11 +254,12 @@ public final class OpenArchive implements AutoCloseable {
 	 *
 	 * @param digest  {@link #digest} of what the manifest tells of
 	 * @param message of the tag
-	 * @throws ArchiveException where the version was released, the content is another, or a save point is due
+	 * @throws ArchiveException where the version was released, here or at the remote, the content is another, or a save point is due
 	 */
 	public ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
 		requireWritable();
 		requireUnmodified();
+		exchange().requireFree(version);
 		unrecorded.recordOfAnother(person);
 		ReleaseTag made = new Releasing(root, store).release(version, manifest, digest, message, person);
 		view = new FolderView(root, ArchiveLayout::isPart);

@@ -156,6 +156,8 @@ class ExchangeTest {
 		OpenArchive ann = clones.of(ANN);
 		ann.release("1.0.0", "{}\n", ann.digest(), "first", Person.named(ANN));
 		clones.exchange(ANN);
+		ArchiveException early = assertThrows(ArchiveException.class, () -> clones.of(BEN).release("1.0.0", "{}\n", clones.of(BEN).digest(), "x", Person.named(BEN)));
+		assertTrue(early.getMessage().startsWith("1.0.0 was released by others already"), early::getMessage);
 		clones.exchange(BEN);
 		assertEquals(List.of("1.0.0"), clones.of(BEN).history().releases().stream().map(tag -> tag.version()).toList());
 		assertThrows(ArchiveException.class, () -> clones.of(BEN).release("1.0.0", "{}\n", clones.of(BEN).digest(), "again", Person.named(BEN)));

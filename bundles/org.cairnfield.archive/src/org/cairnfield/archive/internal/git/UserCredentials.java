@@ -62,6 +62,16 @@ final class UserCredentials extends CredentialsProvider {
 		return true;
 	}
 
+	/** So that it asks nobody, and reads the configuration that is read here. */
+	private static Map<String, String> environment() {
+		Map<String, String> set = new HashMap<>(Map.of("GIT_TERMINAL_PROMPT", "0", "GIT_ASKPASS", "", "SSH_ASKPASS", ""));
+		String config = System.getProperty(UserGit.PROPERTY);
+		if (config != null) {
+			set.put("GIT_CONFIG_GLOBAL", config);
+		}
+		return set;
+	}
+
 	/** What {@code git credential fill} answers, where there is a Git; empty where it knows nothing. */
 	private Map<String, String> ofHelper(URIish uri) {
 		Map<String, String> known = new HashMap<>();
@@ -73,7 +83,7 @@ final class UserCredentials extends CredentialsProvider {
 			String asked = "protocol=" + uri.getScheme() + "\nhost=" + uri.getHost() + (uri.getPort() > 0 ? ":" + uri.getPort() : "") + '\n'
 					+ (uri.getUser() == null ? "" : "username=" + uri.getUser() + '\n') + '\n';
 			Program.Done done = program.run(List.of(git.toString(), "-c", "core.askPass=", "credential", "fill"),
-					asked.getBytes(StandardCharsets.UTF_8), Map.of("GIT_TERMINAL_PROMPT", "0", "GIT_ASKPASS", "", "SSH_ASKPASS", ""));
+					asked.getBytes(StandardCharsets.UTF_8), environment());
 			if (done.exit() == 0) {
 				done.text().lines().filter(line -> line.indexOf('=') > 0)
 						.forEach(line -> known.put(line.substring(0, line.indexOf('=')), line.substring(line.indexOf('=') + 1)));
