@@ -15,6 +15,7 @@ final class Main {
 			Map.entry("growth", new GrowthBenchmark()),
 			Map.entry("archive", new ArchiveBenchmark()),
 			Map.entry("storage", new StorageBenchmark()),
+			Map.entry("savepoints", new SavePointsBenchmark()),
 			Map.entry("pack", new PackBenchmark()),
 			Map.entry("memory", new MemoryBenchmark()),
 			Map.entry("others", new OthersBenchmark()));
