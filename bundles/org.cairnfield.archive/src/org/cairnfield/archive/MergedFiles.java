@@ -3,9 +3,11 @@ package org.cairnfield.archive;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -39,16 +41,22 @@ final class MergedFiles {
 	/** @param whole whether files are to be written that only my side has changed, too */
 	void tell(Archive merged, boolean whole, FileChanges changes) throws IOException {
 		SortedMap<String, EObject> parts = ArchiveFiles.parts(merged);
+		Set<String> changedThere = new HashSet<>(); // where any part of a survey was changed, the survey was
+		for (String path : paths()) {
+			if (isChangedThere(path)) {
+				changedThere.add(ArchiveLayout.whole(path));
+			}
+		}
 		for (Map.Entry<String, EObject> part : parts.entrySet()) {
-			if (whole || !mine.has(part.getKey()) || isChangedThere(part.getKey())) {
-				changes.put(part.getKey(), out -> ArchiveFiles.writePart(part.getValue(), out));
+			if (whole || !mine.has(part.getKey()) || changedThere.contains(part.getKey())) {
+				ArchiveFiles.put(part.getKey(), part.getValue(), mine, changes);
 			}
 		}
 		changes.put(ArchiveLayout.STRUCTURE, out -> ArchiveFiles.writeStructure(merged, out));
 		for (String path : paths()) {
 			if (ArchiveLayout.kind(path) == null) {
 				tellOther(path, changes);
-			} else if (!path.equals(ArchiveLayout.STRUCTURE) && !parts.containsKey(path)) {
+			} else if (!path.equals(ArchiveLayout.STRUCTURE) && !parts.containsKey(ArchiveLayout.whole(path))) {
 				changes.delete(path);
 			}
 		}

@@ -62,14 +62,13 @@ final class ModelSave {
 	private SortedSet<String> tell(SortedMap<String, EObject> parts, FileChanges changes) throws IOException {
 		SortedSet<String> changed = new TreeSet<>();
 		for (Map.Entry<String, EObject> part : parts.entrySet()) {
-			if (isDue(part.getKey(), part.getValue())
-					&& changes.put(part.getKey(), out -> ArchiveFiles.writePart(part.getValue(), out))) {
-				changed.add(part.getKey());
+			if (isDue(part.getKey(), part.getValue())) {
+				changed.addAll(ArchiveFiles.put(part.getKey(), part.getValue(), view, changes));
 			}
 		}
 		for (String path : loaded.parts().keySet()) {
-			if (!parts.containsKey(path) && changes.delete(path)) {
-				changed.add(path);
+			if (!parts.containsKey(path)) {
+				changed.addAll(ArchiveFiles.delete(path, view, changes));
 			}
 		}
 		boolean sameParts = loaded.parts().keySet().equals(parts.keySet());

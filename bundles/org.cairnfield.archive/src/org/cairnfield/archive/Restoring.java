@@ -29,6 +29,7 @@ import org.cairnfield.archive.internal.merge.KeptLedgers;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
+import org.cairnfield.archive.internal.resource.WholeSurveys;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.FileKind;
 import org.cairnfield.archive.internal.text.LedgerLines;
@@ -210,6 +211,10 @@ final class Restoring {
 			if (changes.containsKey(ArchiveLayout.STRUCTURE)) { // which names no ledgers then
 				KeptLedgers.paths(now).forEach(path -> alone.put(path, null));
 			}
+			SortedMap<String, List<String>> surveyParts = WholeSurveys.parts(now);
+			for (String path : changes.keySet()) { // which brings all samples of a survey in one file
+				surveyParts.getOrDefault(path, List.of()).forEach(part -> alone.put(part, null));
+			}
 			Loaded loaded = requireSound(new ChangedFiles(now, alone), "the change can not be taken back, as the rest would not be sound");
 			KeptLedgers kept = ledgersWithout(point, git, now, person);
 			boolean named = kept.nameIn(loaded.archive());
@@ -219,7 +224,7 @@ final class Restoring {
 					save.put(ArchiveLayout.STRUCTURE, out -> ArchiveFiles.writeStructure(loaded.archive(), out));
 				}
 				for (String path : changes.keySet()) {
-					put(save, path, changes.get(path), loaded, parts);
+					put(save, path, changes.get(path), loaded, parts, now);
 				}
 				put(save, kept, now);
 				save.commit();
@@ -249,17 +254,17 @@ final class Restoring {
 		return KeptLedgers.of(git.files(git.find(commit), ArchiveLayout::isPart), store.migrations());
 	}
 
-	private static void put(Save save, String path, byte[] content, Loaded loaded, SortedMap<String, EObject> parts)
-			throws ArchiveException {
+	private static void put(Save save, String path, byte[] content, Loaded loaded, SortedMap<String, EObject> parts, FileSource now)
+			throws IOException {
 		FileKind kind = ArchiveLayout.kind(path);
 		if (content == null) {
-			save.delete(path);
+			ArchiveFiles.delete(path, now, save);
 		} else if (kind == null) {
 			save.put(path, out -> out.write(content));
 		} else if (kind == FileKind.STRUCTURE) {
 			save.put(path, out -> ArchiveFiles.writeStructure(loaded.archive(), out));
 		} else {
-			save.put(path, out -> ArchiveFiles.writePart(parts.get(path), out));
+			ArchiveFiles.put(path, parts.get(path), now, save);
 		}
 	}
 }

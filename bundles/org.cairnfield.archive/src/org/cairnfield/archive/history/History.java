@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -26,6 +27,7 @@ import org.cairnfield.archive.internal.git.Log;
 import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
+import org.cairnfield.archive.internal.resource.WholeSurveys;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
 
@@ -139,7 +141,10 @@ public final class History implements AutoCloseable {
 		}
 	}
 
-	/** Paths of files in the folder that differ from those of a state, are missing or are new; files about releases left out. */
+	/**
+	 * Paths of files in the folder that differ from those of a state, are missing or are new; files about releases left out.
+	 * Whether the samples of a survey lie in parts makes no difference.
+	 */
 	public List<String> differences(SavePoint point) throws IOException {
 		FolderView view = new FolderView(folder, ArchiveLayout::isPart);
 		TreeFiles files = git.files(commit(point), ArchiveLayout::isPart);
@@ -148,15 +153,33 @@ public final class History implements AutoCloseable {
 		paths.removeIf(ArchiveLayout::isRelease);
 		List<String> differing = new ArrayList<>();
 		for (String path : paths) {
-			if (!files.has(path) || !view.has(path) || !sameBytes(files, view, path)) {
+			if (!sameBytes(files, view, path)) {
 				differing.add(path);
+			}
+		}
+		Set<String> partsThen = WholeSurveys.parts(files).keySet();
+		Set<String> partsNow = WholeSurveys.parts(view).keySet();
+		for (String survey : differing.stream().filter(path -> partsThen.contains(path) != partsNow.contains(path)).toList()) {
+			if (sameSamples(files, view, survey)) {
+				differing.removeIf(path -> ArchiveLayout.whole(path).equals(survey));
 			}
 		}
 		return differing;
 	}
 
+	private static boolean sameSamples(FileSource one, FileSource other, String survey) throws IOException {
+		try {
+			return sameBytes(new WholeSurveys(one), new WholeSurveys(other), survey);
+		} catch (ArchiveException e) { // one of them is damaged
+			return false;
+		}
+	}
+
 	/** Reads both: the times and sizes that Git goes by would not show a file that was tampered with. */
 	private static boolean sameBytes(FileSource one, FileSource other, String path) throws IOException {
+		if (!one.has(path) || !other.has(path)) {
+			return false;
+		}
 		try (InputStream a = one.open(path); InputStream b = other.open(path)) {
 			return Arrays.equals(a.readAllBytes(), b.readAllBytes());
 		}

@@ -1,13 +1,16 @@
 package org.cairnfield.archive.history;
 
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.text.FileKind;
@@ -15,6 +18,7 @@ import org.cairnfield.archive.internal.text.PartReport;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.LedgerText;
 import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.archive.internal.text.SampleParts;
 import org.cairnfield.archive.internal.text.SamplesText;
 import org.cairnfield.archive.internal.text.SplitText;
 import org.cairnfield.model.Ledger;
@@ -56,45 +60,64 @@ final class StateComparison {
 		}
 	}
 
-	/** By id of the survey, since a survey keeps its id when it moves to another site. */
 	private void compareSurveys() throws IOException {
-		Map<String, String> old = surveys(before);
-		Map<String, String> now = surveys(after);
+		Map<String, SortedMap<String, String>> old = surveys(before);
+		Map<String, SortedMap<String, String>> now = surveys(after);
 		TreeSet<String> all = new TreeSet<>(old.keySet());
 		all.addAll(now.keySet());
 		for (String survey : all) {
-			String one = old.get(survey);
-			String other = now.get(survey);
-			if (one != null && other != null && before.blobs().get(one).equals(after.blobs().get(other))) {
-				continue;
-			}
-			SurveyDiff diff = SampleComparison.of(survey, samples(before, one), samples(after, other));
+			SortedMap<String, String> one = old.getOrDefault(survey, new TreeMap<>());
+			SortedMap<String, String> other = now.getOrDefault(survey, new TreeMap<>());
+			// a part that both have holds the same samples in both
+			Predicate<String> same = name -> one.containsKey(name) && other.containsKey(name)
+					&& before.blobs().get(one.get(name)).equals(after.blobs().get(other.get(name)));
+			SurveyDiff diff = SampleComparison.of(survey, samples(before, one, same.negate()), samples(after, other, same.negate()));
 			if (!diff.samples().isEmpty()) {
 				surveys.add(diff);
 			}
 		}
 	}
 
-	private static Map<String, String> surveys(StateFiles state) {
-		Map<String, String> paths = new TreeMap<>();
+	/**
+	 * Paths of the files of each survey, by what tells them apart within it. By id of the survey, since a survey keeps its id when
+	 * it moves to another site.
+	 */
+	private static Map<String, SortedMap<String, String>> surveys(StateFiles state) {
+		Map<String, SortedMap<String, String>> surveys = new TreeMap<>();
 		for (String path : state.blobs().keySet()) {
 			if (ArchiveLayout.kind(path) == FileKind.SAMPLES) {
-				paths.put(path.substring(path.lastIndexOf('/') + 1, path.lastIndexOf('.')), path);
+				String whole = ArchiveLayout.whole(path);
+				String id = whole.substring(whole.lastIndexOf('/') + 1, whole.lastIndexOf('.'));
+				String name = path.equals(whole) ? "" : path.substring(path.lastIndexOf('/') + 1);
+				surveys.computeIfAbsent(id, i -> new TreeMap<>()).put(name, path);
 			}
 		}
-		return paths;
+		return surveys;
 	}
 
-	private SampleTable samples(StateFiles state, String path) throws IOException {
-		if (path == null) {
+	private SampleTable samples(StateFiles state, SortedMap<String, String> files, Predicate<String> wanted) throws IOException {
+		SamplesText.Reading reading = new SamplesText.Reading();
+		PartReport last = null;
+		for (Map.Entry<String, String> file : files.entrySet()) {
+			if (wanted.test(file.getKey())) {
+				last = new PartReport(file.getValue());
+				try (InputStream in = new BufferedInputStream(state.source().open(file.getValue()))) {
+					if (SampleParts.isList(in)) {
+						SampleParts.list(in, last);
+					} else {
+						reading.add(in, migrations, last);
+					}
+				}
+				note(last);
+			}
+		}
+		if (last == null) {
 			return SampleTable.EMPTY;
 		}
-		PartReport report = new PartReport(path);
-		try (InputStream in = state.source().open(path)) {
-			SampleTable table = SamplesText.read(in, migrations, report);
-			note(report);
-			return table;
-		}
+		PartReport together = new PartReport(ArchiveLayout.whole(last.file()));
+		SampleTable table = reading.table(together);
+		note(together);
+		return table;
 	}
 
 	private void note(PartReport report) {

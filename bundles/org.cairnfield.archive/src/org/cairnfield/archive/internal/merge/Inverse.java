@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.git.LineMerge;
 import org.cairnfield.archive.internal.git.TreeFiles;
+import org.cairnfield.archive.internal.resource.WholeSurveys;
 import org.cairnfield.archive.internal.text.FileKind;
 import org.cairnfield.archive.internal.text.PartReport;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
@@ -34,36 +36,35 @@ public final class Inverse {
 	private static final byte[] GONE = null;
 	private static final Pattern LEDGERS = Pattern.compile("^ *<ledgers [^<>]*/>\n", Pattern.MULTILINE);
 
-	private final TreeFiles changed;
-	private final TreeFiles before;
+	private final FileSource changed;
+	private final FileSource before;
 	private final FileSource now;
 
 	private Inverse(TreeFiles changed, TreeFiles before, FileSource now) {
-		this.changed = changed;
-		this.before = before;
-		this.now = now;
+		this.changed = new WholeSurveys(changed);
+		this.before = new WholeSurveys(before);
+		this.now = new WholeSurveys(now);
 	}
 
 	/**
 	 * @param before  files before the change
 	 * @param changed files after it
 	 * @param now     files as they are
-	 * @return by path, the new content of each file that is to differ from now; null: the file goes
+	 * @return by path, the new content of each file that is to differ from now, the samples of a survey in one; null: the file goes
 	 * @throws ArchiveException where a record that the change touched was touched again
 	 */
 	public static SortedMap<String, byte[]> of(TreeFiles before, TreeFiles changed, FileSource now) throws IOException {
-		return new Inverse(changed, before, now).run();
-	}
-
-	private SortedMap<String, byte[]> run() throws IOException {
 		TreeSet<String> paths = new TreeSet<>();
 		before.paths().forEach(paths::add);
 		changed.paths().forEach(paths::add);
+		paths.removeIf(path -> Objects.equals(before.blob(path), changed.blob(path)) || ArchiveLayout.kind(path) == FileKind.LEDGER);
+		return new Inverse(changed, before, now).run(paths.stream().map(ArchiveLayout::whole).distinct().toList());
+	}
+
+	/** @param paths of what differs before and after the change */
+	private SortedMap<String, byte[]> run(List<String> paths) throws IOException {
 		SortedMap<String, byte[]> result = new TreeMap<>();
 		for (String path : paths) {
-			if (Objects.equals(before.blob(path), changed.blob(path)) || ArchiveLayout.kind(path) == FileKind.LEDGER) {
-				continue;
-			}
 			byte[] old = read(before, path);
 			byte[] then = read(changed, path);
 			byte[] current = read(now, path);

@@ -1,27 +1,39 @@
 package org.cairnfield.archive.internal.resource;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.Content;
+import org.cairnfield.archive.internal.disk.FileChanges;
+import org.cairnfield.archive.internal.disk.FileSource;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.archive.internal.text.SampleParts;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Ledger;
+import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.values.Ids;
+import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.Sha256;
 import org.eclipse.emf.ecore.EObject;
 
@@ -32,7 +44,7 @@ public final class ArchiveFiles {
 	}
 
 	/**
-	 * The files of lines, by path, each with what it is to hold.
+	 * What belongs in files of lines, by path. The samples of a large survey lie in several files, beside the one of that path.
 	 *
 	 * @throws ArchiveException where ids can not name files, or would name the same one
 	 */
@@ -101,14 +113,72 @@ public final class ArchiveFiles {
 		StructureXml.write(StructureCopy.of(archive), out);
 	}
 
-	/** Writes a file of lines. */
+	/** Writes all that belongs at a path into one file of lines. */
 	public static void writePart(EObject root, OutputStream out) throws IOException {
 		PartResource.write(root, out);
 	}
 
 	/**
-	 * SHA-256 of the content, in hexadecimal digits: of the paths and digests of all files in order, as they would be
-	 * written. Releases carry it, so it has to stay the same for the same content, whatever the program's version.
+	 * Tells which files of lines are to hold what belongs at a path: one or, for a large survey, several. Of those, files that
+	 * hold it already are not told.
+	 *
+	 * @param path as in {@link #parts}
+	 * @param now  the files as they are
+	 * @return paths of the files that change
+	 */
+	public static SortedSet<String> put(String path, EObject root, FileSource now, FileChanges changes) throws IOException {
+		SampleTable table = root instanceof Samples samples ? samples.getTable() : null;
+		List<SampleParts.Part> parts = table == null ? List.of() : SampleParts.of(table);
+		SortedMap<String, Content> files = new TreeMap<>();
+		files.put(path, parts.isEmpty() ? out -> writePart(root, out) : out -> SampleParts.writeList(parts, out));
+		parts.forEach(part -> files.put(ArchiveLayout.part(path, part.name()), out -> part.write(table, out)));
+		SortedSet<String> changed = new TreeSet<>();
+		for (Map.Entry<String, Content> file : files.entrySet()) {
+			boolean goes = parts.isEmpty() ? changes.put(file.getKey(), file.getValue()) : putWhereOther(file.getKey(), file.getValue(), now, changes);
+			if (goes) {
+				changed.add(file.getKey());
+			}
+		}
+		deleteParts(path, now, changes, changed, files.keySet());
+		return changed;
+	}
+
+	/** Parts are small, and most have not changed: looking costs less than writing. */
+	private static boolean putWhereOther(String path, Content content, FileSource now, FileChanges changes) throws IOException {
+		ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+		content.writeTo(bytes);
+		if (now.has(path)) {
+			try (InputStream in = now.open(path)) {
+				if (Arrays.equals(in.readAllBytes(), bytes.toByteArray())) {
+					return false;
+				}
+			}
+		}
+		return changes.put(path, bytes::writeTo);
+	}
+
+	/** Tells that what belongs at a path is to be gone; otherwise as {@link #put}. */
+	public static SortedSet<String> delete(String path, FileSource now, FileChanges changes) throws IOException {
+		SortedSet<String> changed = new TreeSet<>();
+		if (changes.delete(path)) {
+			changed.add(path);
+		}
+		deleteParts(path, now, changes, changed, Set.of());
+		return changed;
+	}
+
+	private static void deleteParts(String path, FileSource now, FileChanges changes, Set<String> changed, Set<String> kept) throws IOException {
+		for (String part : WholeSurveys.parts(now).getOrDefault(path, List.of())) {
+			if (!kept.contains(part) && changes.delete(part)) {
+				changed.add(part);
+			}
+		}
+	}
+
+	/**
+	 * SHA-256 of the content, in hexadecimal digits: of the paths of {@link #parts} and the digests of what belongs there, each
+	 * in one file as the first version of the formats has it. Releases carry it, so it has to stay the same for the same content,
+	 * whatever the program's version.
 	 */
 	public static String digest(Archive archive) throws IOException {
 		MessageDigest all = Sha256.begin();

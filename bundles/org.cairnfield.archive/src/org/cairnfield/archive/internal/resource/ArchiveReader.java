@@ -1,8 +1,10 @@
 package org.cairnfield.archive.internal.resource;
 
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,6 +18,8 @@ import org.cairnfield.archive.internal.text.FileKind;
 import org.cairnfield.archive.internal.text.PartReport;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
+import org.cairnfield.archive.internal.text.SampleParts;
+import org.cairnfield.archive.internal.text.SamplesText;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
@@ -80,11 +84,14 @@ public final class ArchiveReader {
 	private final List<String> notices = new ArrayList<>();
 	private final Map<String, Resource> parts = new TreeMap<>();
 	private final Set<String> outdated = new TreeSet<>();
+	private final Set<String> seen = new HashSet<>();
+	private final Map<String, List<String>> surveyParts;
 
 	private ArchiveReader(FileSource files, Migrations migrations, Committed committed) {
 		this.files = files;
 		this.migrations = migrations;
 		this.committed = committed;
+		this.surveyParts = WholeSurveys.parts(files);
 	}
 
 	/** @throws IOException where the files can not be read at all */
@@ -167,11 +174,58 @@ public final class ArchiveReader {
 				EObject reference = (EObject) survey.eGet(ModelPackage.Literals.SURVEY__SAMPLES, false);
 				if (reference != null) {
 					String path = ArchiveLayout.samples(site.getId(), survey.getId());
-					EObject root = refersTo(reference, path) ? readPart(path) : null;
+					EObject root = !refersTo(reference, path) ? null : isInParts(path) ? readParts(path) : readWhole(path);
 					survey.setSamples((Samples) root);
 				}
 			}
 		}
+	}
+
+	/** Parts without a list, or with one that is damaged, are shown all the same. */
+	private boolean isInParts(String path) throws IOException {
+		if (!files.has(path)) {
+			return surveyParts.containsKey(path);
+		}
+		try (InputStream in = new BufferedInputStream(files.open(path))) {
+			return SampleParts.isList(in) || surveyParts.containsKey(path) && !SampleParts.isWhole(in);
+		}
+	}
+
+	private EObject readWhole(String path) throws IOException {
+		EObject root = readPart(path);
+		if (root instanceof Samples samples && samples.getTable().size() > SampleParts.LARGEST_WHOLE && outdated.add(path)) {
+			notices.add(path + ": is of format 1, which has large surveys in one file; the next save writes it in parts");
+		}
+		return root;
+	}
+
+	private EObject readParts(String path) throws IOException {
+		PartReport report = new PartReport(path);
+		List<String> listed = new ArrayList<>();
+		if (files.has(path)) {
+			try (InputStream in = files.open(path)) {
+				SampleParts.list(in, report).forEach(name -> listed.add(ArchiveLayout.part(path, name)));
+			}
+		} else {
+			report.damage(0, "is missing");
+		}
+		finish(report);
+		seen.add(path);
+		SamplesText.Reading reading = new SamplesText.Reading();
+		for (String part : report.damages().isEmpty() ? listed : surveyParts.getOrDefault(path, List.of())) {
+			seen.add(part);
+			PartReport of = new PartReport(part);
+			read(of, in -> reading.add(in, migrations, of));
+			finish(of);
+		}
+		PartReport together = new PartReport(path);
+		Samples samples = ModelFactory.eINSTANCE.createSamples();
+		samples.setTable(reading.table(together));
+		finish(together);
+		PartResource resource = PartResource.of(Uris.of(path), samples);
+		set.getResources().add(resource);
+		parts.put(path, resource);
+		return samples;
 	}
 
 	private void readSplits(Archive archive) throws IOException {
@@ -252,14 +306,27 @@ public final class ArchiveReader {
 		}
 		PartResource resource = new PartResource(Uris.of(path));
 		set.getResources().add(resource);
-		try (InputStream in = files.open(path)) {
-			resource.read(in, migrations, report);
+		read(report, in -> resource.read(in, migrations, report));
+		finish(report);
+		parts.put(path, resource);
+		seen.add(path);
+		return resource.getContents().isEmpty() ? null : resource.getContents().get(0);
+	}
+
+	private interface Reading {
+		void read(InputStream in) throws IOException;
+	}
+
+	private void read(PartReport report, Reading reading) throws IOException {
+		if (!files.has(report.file())) {
+			report.damage(0, "is missing");
+			return;
+		}
+		try (InputStream in = files.open(report.file())) {
+			reading.read(in);
 		} catch (ArchiveException e) {
 			report.damage(0, e.getMessage());
 		}
-		finish(report);
-		parts.put(path, resource);
-		return resource.getContents().isEmpty() ? null : resource.getContents().get(0);
 	}
 
 	private void finish(PartReport report) throws IOException {
@@ -267,7 +334,7 @@ public final class ArchiveReader {
 			report.acceptChange();
 		}
 		if (report.damages().isEmpty() && !report.notices().isEmpty()) {
-			outdated.add(report.file());
+			outdated.add(ArchiveLayout.whole(report.file()));
 		}
 		damages.addAll(report.damages());
 		notices.addAll(report.notices());
@@ -276,10 +343,11 @@ public final class ArchiveReader {
 	private void reportStrays() {
 		for (String path : files.paths()) {
 			FileKind kind = ArchiveLayout.kind(path);
-			if (kind != null && kind != FileKind.STRUCTURE && !parts.containsKey(path)
+			if (kind != null && kind != FileKind.STRUCTURE && !seen.contains(path)
 					&& damages.stream().noneMatch(damage -> damage.file().equals(path))) {
-				damages.add(new Damage(path, 0, "is not part of the archive: " + ArchiveLayout.STRUCTURE + " does not name it",
-						"move it elsewhere, or restore " + ArchiveLayout.STRUCTURE + " from the save point that it belongs to"));
+				String list = ArchiveLayout.isSurveyPart(path) ? ArchiveLayout.whole(path) : ArchiveLayout.STRUCTURE;
+				damages.add(new Damage(path, 0, "is not part of the archive: " + list + " does not name it",
+						"move it elsewhere, or restore " + list + " from the save point that it belongs to"));
 			}
 		}
 	}

@@ -16,8 +16,8 @@ import org.eclipse.emf.ecore.resource.ResourceSet;
  * @param archive  in a resource of a set, with its parts in resources of their own
  * @param damages  what is wrong with its files
  * @param notices  what a person may want to know although nothing is wrong
- * @param parts    resources of the files of lines, by path
- * @param outdated paths of files that are sound, but would be written differently
+ * @param parts    resources of what belongs in files of lines, by path; the parts of a large survey make one
+ * @param outdated those of these paths, and that of the structure, whose files are sound, but would be written differently
  */
 public record Loaded(Archive archive, List<Damage> damages, List<String> notices, Map<String, Resource> parts,
 		Set<String> outdated) {
@@ -34,9 +34,8 @@ public record Loaded(Archive archive, List<Damage> damages, List<String> notices
 			}
 		}
 		now.forEach((path, root) -> parts.computeIfAbsent(path, p -> {
-			Resource resource = new PartResource(Uris.of(path));
+			Resource resource = PartResource.of(Uris.of(path), root);
 			set.getResources().add(resource);
-			resource.getContents().add(root);
 			resource.setTrackingModification(true);
 			return resource;
 		}));

@@ -29,6 +29,13 @@ public final class PartResource extends ResourceImpl {
 		super(uri);
 	}
 
+	/** One that holds what was read from elsewhere. */
+	static PartResource of(URI uri, EObject root) {
+		PartResource resource = new PartResource(uri);
+		resource.getContents().add(root);
+		return resource;
+	}
+
 	/** Reads the file; what is wrong with it is in the report, and its root is what could be read. */
 	void read(InputStream in, Migrations from, PartReport to) throws IOException {
 		report = to;

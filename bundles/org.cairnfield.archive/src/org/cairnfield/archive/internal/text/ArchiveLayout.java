@@ -16,6 +16,7 @@ public final class ArchiveLayout {
 	private static final String LEDGERS = "ledger/";
 	private static final String RELEASES = "releases/";
 	private static final String SAMPLES_END = ".samples";
+	private static final String PARTS_END = ".parts";
 	private static final String SPLIT_END = ".split";
 	private static final String LEDGER_END = ".ledger";
 
@@ -25,6 +26,22 @@ public final class ArchiveLayout {
 	/** The file with the samples of a survey. */
 	public static String samples(String site, String survey) throws ArchiveException {
 		return SURVEYS + usable(site, "site") + '/' + usable(survey, "survey") + SAMPLES_END;
+	}
+
+	/** The file with a part of the samples of a large survey, see {@link SampleParts}; {@code samples} is the path of their list. */
+	public static String part(String samples, String name) {
+		return samples.substring(0, samples.length() - SAMPLES_END.length()) + PARTS_END + '/' + name + SAMPLES_END;
+	}
+
+	/** Whether a path is that of a file with a part of the samples of a survey. */
+	public static boolean isSurveyPart(String path) {
+		return path.startsWith(SURVEYS) && path.endsWith(SAMPLES_END) && slashes(path) == 3
+				&& path.substring(0, path.lastIndexOf('/')).endsWith(PARTS_END);
+	}
+
+	/** The path that content is known by: for a part of the samples of a survey that of their list, for any other file its own. */
+	public static String whole(String path) {
+		return isSurveyPart(path) ? path.substring(0, path.lastIndexOf('/') - PARTS_END.length()) + SAMPLES_END : path;
 	}
 
 	/** The file with a split. */
@@ -67,7 +84,7 @@ public final class ArchiveLayout {
 	}
 
 	private static boolean isFolder(String path) {
-		return path.equals("surveys") || path.startsWith(SURVEYS) && path.indexOf('/', SURVEYS.length()) < 0
+		return path.equals("surveys") || path.startsWith(SURVEYS) && (slashes(path) == 1 || slashes(path) == 2 && path.endsWith(PARTS_END))
 				|| path.equals("splits") || path.equals("ledger") || path.equals("releases") || path.equals("plans");
 	}
 
@@ -76,13 +93,17 @@ public final class ArchiveLayout {
 		if (path.equals(STRUCTURE)) {
 			return FileKind.STRUCTURE;
 		}
-		int slashes = (int) path.chars().filter(c -> c == '/').count();
-		if (path.startsWith(SURVEYS) && path.endsWith(SAMPLES_END) && slashes == 2) {
+		int slashes = slashes(path);
+		if (path.startsWith(SURVEYS) && path.endsWith(SAMPLES_END) && slashes == 2 || isSurveyPart(path)) {
 			return FileKind.SAMPLES;
 		}
 		if (path.startsWith(SPLITS) && path.endsWith(SPLIT_END) && slashes == 1) {
 			return FileKind.SPLIT;
 		}
 		return path.startsWith(LEDGERS) && path.endsWith(LEDGER_END) && slashes == 1 ? FileKind.LEDGER : null;
+	}
+
+	private static int slashes(String path) {
+		return (int) path.chars().filter(c -> c == '/').count();
 	}
 }

@@ -5,7 +5,7 @@ public enum FileKind {
 
 	/** Everything but what the other kinds hold, as XMI. */
 	STRUCTURE("archive"),
-	/** The samples of a survey. */
+	/** The samples of a survey; of a large one the list of its parts, which is version 2, see {@link SampleParts}. */
 	SAMPLES("samples"),
 	/** A split: parameters, clusters, labels, proposals. */
 	SPLIT("split"),
@@ -19,6 +19,11 @@ public enum FileKind {
 
 	FileKind(String word) {
 		this.word = word;
+	}
+
+	/** The latest version that can be read. */
+	int newest() {
+		return this == SAMPLES ? SampleParts.VERSION : VERSION;
 	}
 
 	/** The first line of a file of lines, without its end. */

@@ -23,8 +23,13 @@ final class LineWriter {
 
 	/** Begins the file. */
 	LineWriter(OutputStream out, FileKind kind) throws IOException {
+		this(out, kind, FileKind.VERSION);
+	}
+
+	/** Begins a file of another version than most. */
+	LineWriter(OutputStream out, FileKind kind, int version) throws IOException {
 		this.out = out;
-		text(kind.header(FileKind.VERSION));
+		text(kind.header(version));
 		finishLine();
 	}
 

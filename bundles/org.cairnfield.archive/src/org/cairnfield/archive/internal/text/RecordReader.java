@@ -17,10 +17,17 @@ final class RecordReader {
 	}
 
 	private final FileKind kind;
+	private final int wanted;
 	private final PartReport report;
 
 	RecordReader(FileKind kind, PartReport report) {
+		this(kind, FileKind.VERSION, report);
+	}
+
+	/** @param wanted the version */
+	RecordReader(FileKind kind, int wanted, PartReport report) {
 		this.kind = kind;
+		this.wanted = wanted;
 		this.report = report;
 	}
 
@@ -33,7 +40,7 @@ final class RecordReader {
 				return;
 			}
 			int version = kind.versionIn(line.whole());
-			if (version != FileKind.VERSION) {
+			if (version != wanted) {
 				reportVersion(version);
 				return;
 			}
@@ -47,11 +54,11 @@ final class RecordReader {
 	}
 
 	private void reportVersion(int version) {
-		if (version > FileKind.VERSION) {
+		if (version > kind.newest()) {
 			report.damage(1, "was written by a newer Cairnfield (format " + version + "; this one reads up to "
-					+ FileKind.VERSION + ")", "open the archive with that newer one");
+					+ kind.newest() + ")", "open the archive with that newer one");
 		} else {
-			report.damage(1, "does not begin with '" + kind.header(FileKind.VERSION) + "'");
+			report.damage(1, "does not begin with '" + kind.header(wanted) + "'");
 		}
 	}
 

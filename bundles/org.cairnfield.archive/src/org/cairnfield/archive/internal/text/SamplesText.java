@@ -31,10 +31,15 @@ public final class SamplesText {
 
 	/** Writes the whole file. */
 	public static void write(SampleTable table, OutputStream out) throws IOException {
+		write(table, 0, table.size(), out);
+	}
+
+	/** Writes a file of some rows. */
+	static void write(SampleTable table, int from, int to, OutputStream out) throws IOException {
 		LineWriter line = new LineWriter(out, FileKind.SAMPLES);
 		MomentText moments = new MomentText();
 		line.text(COLUMNS).finishLine();
-		for (int row = 0, n = table.size(); row < n; row++) {
+		for (int row = from; row < to; row++) {
 			write(table, row, line, moments);
 			line.end();
 		}
@@ -74,25 +79,27 @@ public final class SamplesText {
 
 	/** Reads the whole file; what can not be read is reported and left out. */
 	public static SampleTable read(InputStream in, Migrations migrations, PartReport report) throws IOException {
-		Reading reading = new Reading(report);
-		new RecordReader(FileKind.SAMPLES, report).read(migrations.bring(FileKind.SAMPLES, in, report), reading::read);
-		return reading.table();
+		Reading reading = new Reading();
+		reading.add(in, migrations, report);
+		return reading.table(report);
 	}
 
-	private static final class Reading {
+	/** Reads one table from any number of files. */
+	public static final class Reading {
 
-		private final PartReport report;
 		private final SampleTableBuilder builder = SampleTable.builder();
 		private final AccessPointBytes accessPoints = new AccessPointBytes(builder);
 		private final MomentText moments = new MomentText();
 		private final SeenIds seen = new SeenIds();
 		private boolean columns;
 
-		Reading(PartReport report) {
-			this.report = report;
+		/** Adds the samples of a file; what can not be read is reported and left out. */
+		public void add(InputStream in, Migrations migrations, PartReport report) throws IOException {
+			columns = false;
+			new RecordReader(FileKind.SAMPLES, report).read(migrations.bring(FileKind.SAMPLES, in, report), this::read);
 		}
 
-		boolean read(LineReader line) throws IOException {
+		private boolean read(LineReader line) throws IOException {
 			if (!columns) {
 				columns = true;
 				if (!line.whole().equals(COLUMNS)) {
@@ -149,7 +156,8 @@ public final class SamplesText {
 			return reason;
 		}
 
-		SampleTable table() {
+		/** The samples of all files. */
+		public SampleTable table(PartReport report) {
 			try {
 				return builder.build();
 			} catch (IllegalArgumentException e) {
