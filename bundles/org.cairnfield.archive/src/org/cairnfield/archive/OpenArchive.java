@@ -374,10 +374,11 @@ public final class OpenArchive implements AutoCloseable {
 		}
 	}
 
-	/** Gives the lock back. What was changed and not saved is lost. */
+	/** Gives the lock back. What was changed and not saved is lost. Packs the history first, where it has grown much. */
 	@Override
 	public void close() throws IOException {
 		if (lock != null) {
+			Packing.whereDue(root, lock, damages);
 			lock.close();
 		}
 	}

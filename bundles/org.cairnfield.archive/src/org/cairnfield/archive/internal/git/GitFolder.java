@@ -103,6 +103,7 @@ public final class GitFolder implements AutoCloseable {
 		config.setBoolean("core", null, "fsyncRefFiles", true);
 		config.setBoolean("core", null, "logAllRefUpdates", true);
 		config.setBoolean("core", null, "commitGraph", false);
+		config.setInt("gc", null, "auto", 0); // packed when the archive is closed, not while others are fetched
 		return repository;
 	}
 
@@ -258,6 +259,17 @@ public final class GitFolder implements AutoCloseable {
 	/** For a look through the whole repository. */
 	public GitAudit audit() {
 		return new GitAudit(root, repository);
+	}
+
+	/**
+	 * Puts what earlier states have left into one pack, where it is time and no other Git is at work; see {@link Repack}. Needs the
+	 * lock of the folder.
+	 */
+	public void repackWhereDue() throws IOException {
+		Repack repack = new Repack(root, repository);
+		if (repack.isDue() && obstacle() == null && GitLocks.present(root, repository).isEmpty()) {
+			repack.run();
+		}
 	}
 
 	/** Removes what an interrupted commit of ours has left in the way. Needs the lock of the folder. */

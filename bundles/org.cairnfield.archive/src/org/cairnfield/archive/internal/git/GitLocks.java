@@ -2,6 +2,7 @@ package org.cairnfield.archive.internal.git;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
@@ -10,7 +11,6 @@ import java.util.stream.Stream;
 
 import org.cairnfield.archive.internal.disk.GitTraces;
 import org.cairnfield.archive.internal.disk.HeadTrace;
-import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.Repository;
 
 /**
@@ -57,6 +57,19 @@ final class GitLocks {
 		}
 	}
 
+	/** All locks that are there, those of the list of packed references and of each reference too. */
+	static List<Path> present(Path root, Repository repository) throws IOException {
+		Path git = repository.getDirectory().toPath();
+		List<Path> locks = new ArrayList<>(in(root, repository));
+		locks.add(git.resolve("packed-refs.lock"));
+		if (Files.isDirectory(git.resolve("refs"), LinkOption.NOFOLLOW_LINKS)) {
+			try (Stream<Path> refs = Files.walk(git.resolve("refs"))) {
+				refs.filter(file -> file.getFileName().toString().endsWith(".lock")).forEach(locks::add);
+			}
+		}
+		return locks.stream().distinct().filter(lock -> Files.exists(lock, LinkOption.NOFOLLOW_LINKS)).toList();
+	}
+
 	/** Before a commit. The caller has found no locks. */
 	void announce() throws IOException {
 		Files.deleteIfExists(note); // so that nothing is written to what else may be linked to it
@@ -68,32 +81,17 @@ final class GitLocks {
 		Files.deleteIfExists(note);
 	}
 
-	/** Removes the locks of a commit of ours that was interrupted. Needs the lock of the folder. */
+	/** Removes the locks of a commit or a repack of ours that was interrupted. Needs the lock of the folder. */
 	static void clear(Path root, Repository repository) throws IOException {
 		if (Files.exists(note(root))) {
-			for (Path lock : in(root, repository)) {
+			for (Path lock : present(root, repository)) {
 				Files.deleteIfExists(lock);
 			}
 			Path git = repository.getDirectory().toPath();
-			for (String name : List.of("FETCH_HEAD.lock", "config.lock", Constants.PACKED_REFS + ".lock")) {
+			for (String name : List.of("FETCH_HEAD.lock", "config.lock", "gc.pid")) {
 				Files.deleteIfExists(git.resolve(name));
 			}
-			for (String refs : List.of(Constants.R_TAGS, Constants.R_REMOTES, GitRemote.OWN)) {
-				clear(git.resolve(refs));
-			}
 			Files.delete(note(root));
-		}
-	}
-
-	private static void clear(Path refs) throws IOException {
-		if (Files.isDirectory(refs)) {
-			List<Path> locks;
-			try (Stream<Path> files = Files.walk(refs)) {
-				locks = files.filter(file -> file.getFileName().toString().endsWith(".lock")).toList();
-			}
-			for (Path lock : locks) {
-				Files.deleteIfExists(lock);
-			}
 		}
 	}
 }
