@@ -33,21 +33,32 @@ import org.cairnfield.model.ModelFactory;
  */
 public record RuleCheck(ArchiveMap map, RunResult result, SelfTests tests, List<Finding> open, List<Finding> waived) {
 
-	/** Everything. */
+	/** Enough for a large archive, or for dozens of states of a usual one: some 25 MB. */
+	private static final RuleMemory MEMORY = new RuleMemory(500_000);
+
+	/**
+	 * Everything, computed now.
+	 *
+	 * @throws java.util.concurrent.CancellationException when cancelled
+	 */
 	public static RuleCheck of(Archive archive, RuleRun rules, Workers workers) {
-		return of(archive, rules, null, workers);
+		return of(archive, rules, new RuleMemory(0), workers);
 	}
 
 	/**
-	 * What has changed since another check; the rest is taken over.
+	 * The same, but only what this program has not computed lately, for this archive or another, is computed.
 	 *
-	 * @param before null for none
 	 * @throws java.util.concurrent.CancellationException when cancelled
 	 */
-	public static RuleCheck of(Archive archive, RuleRun rules, RuleCheck before, Workers workers) {
+	public static RuleCheck remembering(Archive archive, RuleRun rules, Workers workers) {
+		return of(archive, rules, MEMORY, workers);
+	}
+
+	static RuleCheck of(Archive archive, RuleRun rules, RuleMemory memory, Workers workers) {
 		ArchiveMap map = ArchiveMap.of(archive);
-		RunResult result = rules.over(map.surveyed(), before == null ? RunResult.NONE : before.result, workers);
-		SelfTests tests = SelfTests.over(map.surveyed(), result, rules, before == null ? SelfTests.NONE : before.tests, workers);
+		RunResult result = rules.over(map.surveyed(), memory.results(), workers);
+		SelfTests tests = SelfTests.over(map.surveyed(), result, rules, memory.tests(), workers);
+		memory.keep(result, tests);
 		List<Finding> findings = Judgement.of(result, tests, rules);
 		Waivers waivers = new Waivers(archive.getWaivers().stream().map(RuleCheck::fromModel).toList());
 		List<Finding> open = waivers.open(findings).stream().sorted((a, b) -> a.severity().compareTo(b.severity())).toList();

@@ -59,7 +59,7 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		ReleasedMap released = ReleasedMap.of(archive, gates.policy(archive));
 		Measures measures = Measures.of(released, ReleasedMap.test(archive), request, workers);
 		PackSettings settings = request.settings(released);
-		RuleCheck check = RuleCheck.of(archive, new RuleRun(CleaningRules.registry().all()), workers);
+		RuleCheck check = RuleCheck.remembering(archive, new RuleRun(CleaningRules.registry().all()), workers);
 		Map<Gate, GateResult> results = new EnumMap<>(Gate.class);
 		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check);
 		gates.bounds().forEach((gate, bound) -> {

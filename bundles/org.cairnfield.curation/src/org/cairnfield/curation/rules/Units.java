@@ -92,6 +92,9 @@ public final class Units {
 				key = ContentKeys.join(key, ContentKeys.of(radios.getOrDefault(address, "")));
 			}
 		}
+		for (String device : devices) {
+			key = ContentKeys.join(key, ContentKeys.of(part.deviceNamed(device).id()));
+		}
 		for (int survey : surveys) {
 			key = ContentKeys.join(key, ContentKeys.of(part.surveys().get(survey).toString()));
 		}

@@ -57,9 +57,8 @@ public final class Findings {
 			job.cancel();
 		}
 		Archive still = ArchiveCopy.of(session.archive());
-		RuleCheck before = last;
 		Job[] own = new Job[1];
-		own[0] = Work.start("Checking the archive", workers -> RuleCheck.of(still, rules, before, workers),
+		own[0] = Work.start("Checking the archive", workers -> RuleCheck.remembering(still, rules, workers),
 				result -> accept(own[0], result), problem -> fail(own[0], problem));
 		job = own[0];
 		session.tell(SessionListener::findingsChanged);

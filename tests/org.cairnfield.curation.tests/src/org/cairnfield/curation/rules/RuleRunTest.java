@@ -195,7 +195,7 @@ class RuleRunTest {
 		TinyMap tiny = new TinyMap().survey("a").sample(0, 0, "ap1", -50, "ap2", -60).sample(9, 0, "ap1", -70);
 		SurveyedMap map = tiny.build();
 		List<UnaryOperator<SurveyedMapBuilder>> changes = List.of(b -> b.setAside("ap1"), b -> b.offset("Wrist guide A", 2),
-				b -> b.radio("ap1", "r"), b -> b.floor(new FloorPlan(TinyMap.SITE, 0, Optional.empty(), Optional.of(4.0))));
+				b -> b.device("Wrist guide A", "guide-7"), b -> b.radio("ap1", "r"), b -> b.floor(new FloorPlan(TinyMap.SITE, 0, Optional.empty(), Optional.of(4.0))));
 		for (RuleScope scope : RuleScope.values()) {
 			RuleRun run = new RuleRun(List.of(new Silent(scope)));
 			RunResult before = run.over(map, Workers.inline());

@@ -20,17 +20,17 @@ import org.cairnfield.curation.rules.Units;
 
 /**
  * What all rules that can be tried out are worth on a map. Only those that found something are tried, and only where they did. A run
- * that is given the one before takes over what stands for the same content. The same map gives the same answers, whatever the workers.
+ * that is given others takes over what stands for the same content. The same map gives the same answers, whatever the workers.
+ *
+ * @param byKey by {@link RuleResult#key}; empty where a rule was tried out in vain
  */
-public final class SelfTests {
+public record SelfTests(Map<Long, Optional<Expectation>> byKey) {
 
 	/** Before any. */
 	public static final SelfTests NONE = new SelfTests(Map.of());
 
-	private final Map<Long, Optional<Expectation>> byKey;
-
-	private SelfTests(Map<Long, Optional<Expectation>> byKey) {
-		this.byKey = byKey;
+	public SelfTests {
+		byKey = Map.copyOf(byKey);
 	}
 
 	/** What findings of a result are worth; empty where that is not known. */
@@ -65,7 +65,7 @@ public final class SelfTests {
 					.flatMap(copy -> Drill.of(rule.id()).orElseThrow().run(rule, run.settings(rule), findings, copy.input, copy.planted, workers.quietly())));
 			workers.progress().advance(1);
 		}
-		return new SelfTests(Map.copyOf(known));
+		return new SelfTests(known);
 	}
 
 	/** A unit with faults. */
