@@ -118,7 +118,7 @@ public final class FloorRaster {
 				key -> new Sprite[SampleMark.END * looks.size()]);
 		int at = SampleMark.END * look + mark;
 		if (all[at] == null) {
-			all[at] = Sprite.of(looks.get(look), mark, radius, pixelsPerPoint, ink);
+			all[at] = Sprites.shared().of(looks.get(look), mark, radius, pixelsPerPoint, ink);
 		}
 		return all[at];
 	}

@@ -62,7 +62,7 @@ final class SampleShape {
 
 	/** How far a place is outside the frame; negative inside. */
 	private double fromFrame(double x, double y) {
-		double out = is(SampleMark.SELECTED) ? Math.hypot(x, y)
+		double out = is(SampleMark.SELECTED) ? Segment.length(x, y)
 				: is(SampleMark.CARRIER) ? Math.max(Math.abs(x), Math.abs(y)) : (Math.abs(x) + Math.abs(y)) * Math.sqrt(0.5);
 		return out - frame;
 	}
@@ -85,7 +85,7 @@ final class SampleShape {
 				return sign;
 			}
 		}
-		double distance = Math.hypot(x, y);
+		double distance = Segment.length(x, y);
 		if (!is(SampleMark.KEPT) && distance < radius * 1.3
 				&& Math.min(Math.abs(x - y), Math.abs(x + y)) < 0.6 * Math.sqrt(2) * unit) {
 			return opaque(Rgb.between(ink.background(), ink.line(), 0.75));
