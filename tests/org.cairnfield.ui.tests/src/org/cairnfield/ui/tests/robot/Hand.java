@@ -189,7 +189,7 @@ public final class Hand {
 	private static void move(Point to, BooleanSupplier isSeen) {
 		if (!Ui.ask(() -> Display.getCurrent().getCursorLocation()).equals(to)) {
 			Ui.run(Seen::byTheProgram);
-			command("mousemove", text(to.x), text(to.y));
+			Xdotool.run("mousemove", text(to.x), text(to.y));
 			Ui.waitAWhile(isSeen);
 		}
 	}
@@ -197,7 +197,7 @@ public final class Hand {
 	/** @return whether the program saw it */
 	private static boolean press() {
 		int before = Ui.ask(() -> Seen.byTheProgram().presses());
-		command("mousedown", "1");
+		Xdotool.run("mousedown", "1");
 		boolean seen = Ui.waitAWhile(() -> Seen.byTheProgram().presses() > before);
 		Ui.waitForWork();
 		return seen;
@@ -205,7 +205,7 @@ public final class Hand {
 
 	private static void release() {
 		int before = Ui.ask(() -> Seen.byTheProgram().releases());
-		command("mouseup", "1");
+		Xdotool.run("mouseup", "1");
 		Ui.waitAWhile(() -> Seen.byTheProgram().releases() > before);
 		Ui.waitUntilIdle();
 	}
@@ -262,7 +262,7 @@ public final class Hand {
 		for (int tries = 0; tries < 2 && !seen; tries++) {
 			int before = Ui.ask(() -> Seen.byTheProgram().keys());
 			int releasedBefore = Ui.ask(() -> Seen.byTheProgram().keysReleased());
-			command("key", chord);
+			Xdotool.run("key", chord);
 			seen = Ui.waitAWhile(() -> Seen.byTheProgram().keys() > before);
 			if (seen) { // the release goes nowhere where the window takes no input meanwhile, as while it saves
 				Ui.waitAMoment(() -> Seen.byTheProgram().keysReleased() > releasedBefore);
@@ -273,7 +273,7 @@ public final class Hand {
 
 	/** Presses a key while a menu is open, whose keys the program does not see. */
 	public static void pressInMenu(String key) {
-		command("key", key);
+		Xdotool.run("key", key);
 		Ui.waitUntilIdle();
 	}
 
@@ -294,6 +294,7 @@ public final class Hand {
 		return Integer.toString(number);
 	}
 
+	/** A program of its own, since a text may hold blanks and quotes. */
 	private static void command(String... arguments) {
 		List<String> command = new ArrayList<>(List.of("xdotool"));
 		command.addAll(Arrays.asList(arguments));
