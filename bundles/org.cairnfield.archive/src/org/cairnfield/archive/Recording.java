@@ -38,6 +38,7 @@ final class Recording {
 	private final Instant time;
 	private final String with;
 	private boolean noted;
+	private boolean signed = true;
 
 	/**
 	 * @param opening first line of the message in place of counts, or empty
@@ -65,7 +66,13 @@ final class Recording {
 	/** One that was interrupted. */
 	static Recording of(Intended intended, Path root, ArchiveStore store) {
 		return new Recording(root, store, intended.opening(), new Person(intended.person(), intended.email()), intended.words(),
-				intended.time(), intended.with());
+				intended.time(), intended.with()).unsigned();
+	}
+
+	/** Records what somebody did who may not be the one at work now, and whom no key that is at hand here can stand for. */
+	Recording unsigned() {
+		signed = false;
+		return this;
 	}
 
 	/**
@@ -145,7 +152,7 @@ final class Recording {
 			}
 			FolderView view = new FolderView(root, ArchiveLayout::isPart);
 			Commit commit = git.commit(view.files(), ArchiveLayout::isPart, History.message(opening, diff, person, words), person.name(),
-					person.email(), time, with);
+					person.email(), time, with, signed);
 			if (commit == null) {
 				return Optional.empty();
 			}

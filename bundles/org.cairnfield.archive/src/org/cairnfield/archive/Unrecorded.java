@@ -74,7 +74,8 @@ final class Unrecorded {
 	void recordOfAnother(Person person) throws IOException {
 		Optional<String> other = savedBy().filter(name -> !name.equals(person.name()));
 		if (other.isPresent()) {
-			record("", Person.named(other.get()), "Recorded before " + person.name() + " saved");
+			new Recording(root, store, "", Person.named(other.get()), words("Recorded before " + person.name() + " saved")).unsigned().record();
+			recorded();
 		}
 	}
 

@@ -123,6 +123,17 @@ class SignatureTest {
 	}
 
 	@Test
+	void signsSavePointsWithTheKeyOfTheUser() throws Exception {
+		requireProgram("git");
+		Path program = gpg("lead@example.org");
+		Files.writeString(config, "[gpg]\n\tprogram = " + program + "\n[user]\n\tsigningKey = lead@example.org\n[commit]\n\tgpgSign = true\n");
+		open.archive().setName("Marrow Quay Museums");
+		open.savePoint(LEAD, null);
+		run("git", "-c", "safe.directory=*", "-c", "gpg.program=" + program, "-C", root.toString(), "verify-commit", "HEAD");
+		assertFalse(release("1.0.0").signed(), "Git is not configured to sign tags");
+	}
+
+	@Test
 	void findsASignatureBadThatWasMadeForAnotherTag() throws Exception {
 		signWithGpg(gpg("lead@example.org"), "lead@example.org");
 		release("1.0.0");

@@ -48,12 +48,15 @@ final class Committing {
 	}
 
 	/**
-	 * @param head  the commit before; null for the first
-	 * @param other a commit whose work the files hold as well; null where there is none
-	 * @param files the files by path, all that the commit is to have of the archive's
+	 * @param head   the commit before; null for the first
+	 * @param other  a commit whose work the files hold as well; null where there is none
+	 * @param files  the files by path, all that the commit is to have of the archive's
+	 * @param signer null for a commit that is not to be signed
 	 * @return the new commit; null if nothing has changed
+	 * @throws ArchiveException where signing fails; nothing is committed then
 	 */
-	RevCommit commit(RevCommit head, RevCommit other, SortedMap<String, Path> files, String message, PersonIdent person) throws IOException {
+	RevCommit commit(RevCommit head, RevCommit other, SortedMap<String, Path> files, String message, PersonIdent person, Signer signer)
+			throws IOException {
 		GitLocks locks = new GitLocks(root, repository);
 		locks.announce();
 		try (ObjectInserter inserter = repository.newObjectInserter()) {
@@ -81,6 +84,9 @@ final class Committing {
 			commit.setAuthor(person);
 			commit.setCommitter(person);
 			commit.setMessage(message);
+			if (signer != null) {
+				commit.setGpgSignature(signer.sign(commit.build(), person.getWhenAsInstant()));
+			}
 			ObjectId id = inserter.insert(commit);
 			inserter.flush();
 			// the index first: stopped between the two, Git shows changes to be committed, which the next save point commits

@@ -327,13 +327,16 @@ public final class GitFolder implements AutoCloseable {
 	 * @param mine  the paths that are the archive's
 	 * @param with  a commit whose work they hold as well; null where there is none. Where the present commit is part of that
 	 *              one and the files are as there, that one becomes the present commit
+	 * @param sign  whether it is signed where the user's Git is configured to sign commits
 	 * @return the new commit; null if nothing has changed
+	 * @throws ArchiveException where signing fails; nothing is committed then
 	 */
 	public Commit commit(SortedMap<String, Path> files, Predicate<String> mine, String message, String author, String email,
-			Instant time, String with) throws IOException {
+			Instant time, String with, boolean sign) throws IOException {
 		PersonIdent person = new PersonIdent(author, email, time, ZoneOffset.UTC);
 		RevCommit other = with == null ? null : commits.read(ObjectId.fromString(with));
-		RevCommit made = new Committing(root, repository, mine).commit(heads.present(), other, files, message, person);
+		Signer signer = sign ? Signer.ofCommits(UserGit.of(root)) : null;
+		RevCommit made = new Committing(root, repository, mine).commit(heads.present(), other, files, message, person, signer);
 		return made == null ? null : commits.plain(made);
 	}
 }

@@ -12,7 +12,7 @@ import java.util.List;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.signature.Signature.State;
 
-/** Checks signatures of tags by the programs, keys and lists of the user, as Git itself would. */
+/** Checks signatures of tags and commits by the programs, keys and lists of the user, as Git itself would. */
 final class SignatureCheck {
 
 	private static final String NAMESPACE = "git";
@@ -24,17 +24,17 @@ final class SignatureCheck {
 		this.user = user;
 	}
 
-	/** @param time when the tag says that it was made; keys that are limited in time count by it */
-	Signature of(SignedTag tag, Instant time) {
+	/** @param time when it was made, as it says; keys that are limited in time count by it */
+	Signature of(SignedObject signed, Instant time) {
 		try {
-			if (!tag.isSigned()) {
+			if (!signed.isSigned()) {
 				return new Signature(State.NOT_SIGNED, "", "");
 			}
-			if (tag.isArmour(SignedTag.PGP)) {
-				return pgp(tag);
+			if (signed.isArmour(SignedObject.PGP)) {
+				return pgp(signed);
 			}
-			if (tag.isArmour(SignedTag.SSH)) {
-				return ssh(tag, time);
+			if (signed.isArmour(SignedObject.SSH)) {
+				return ssh(signed, time);
 			}
 			return new Signature(State.BAD, "", "it is not a whole signature of OpenPGP or SSH");
 		} catch (IOException | RuntimeException e) {
@@ -42,15 +42,15 @@ final class SignatureCheck {
 		}
 	}
 
-	private Signature pgp(SignedTag tag) throws IOException {
+	private Signature pgp(SignedObject signed) throws IOException {
 		Path gpg = user.gpg();
 		if (gpg == null) {
 			return new Signature(State.NOT_CHECKED, "", "gpg is not installed");
 		}
 		try (Program program = new Program()) {
-			Path signature = program.file("tag.asc", tag.signature());
+			Path signature = program.file("signature.asc", signed.signature());
 			Program.Done done = program.run(List.of(gpg.toString(), "--batch", "--no-tty", "--no-auto-key-retrieve", "--status-fd=1", "--keyid-format=long", "--verify",
-					signature.toString(), "-"), tag.payload());
+					signature.toString(), "-"), signed.payload());
 			List<String> status = done.text().lines().filter(l -> l.startsWith(STATUS)).map(l -> l.substring(STATUS.length())).toList();
 			return judge(status, done);
 		}
@@ -82,14 +82,14 @@ final class SignatureCheck {
 		};
 	}
 
-	private Signature ssh(SignedTag tag, Instant time) throws IOException {
+	private Signature ssh(SignedObject signed, Instant time) throws IOException {
 		Path keygen = user.sshKeygen();
 		if (keygen == null) {
 			return new Signature(State.NOT_CHECKED, "", "ssh-keygen is not installed");
 		}
 		try (Program program = new Program()) {
-			String signature = program.file("tag.sig", tag.signature()).toString();
-			Program.Done own = program.run(List.of(keygen.toString(), "-Y", "check-novalidate", "-n", NAMESPACE, "-s", signature), tag.payload());
+			String signature = program.file("signature.sig", signed.signature()).toString();
+			Program.Done own = program.run(List.of(keygen.toString(), "-Y", "check-novalidate", "-n", NAMESPACE, "-s", signature), signed.payload());
 			if (own.exit() != 0) {
 				return new Signature(State.BAD, "", own.err().lines().findFirst().orElse(""));
 			}
@@ -105,7 +105,7 @@ final class SignatureCheck {
 			for (String principal : found.exit() == 0 ? found.text().lines().toList() : List.<String>of()) {
 				List<String> command = new ArrayList<>(List.of(keygen.toString(), "-Y", "verify", "-n", NAMESPACE, "-f", signers.toString()));
 				command.addAll(List.of("-I", principal, "-s", signature, at));
-				if (program.run(command, tag.payload()).exit() == 0) {
+				if (program.run(command, signed.payload()).exit() == 0) {
 					return new Signature(State.GOOD, principal, key);
 				}
 			}

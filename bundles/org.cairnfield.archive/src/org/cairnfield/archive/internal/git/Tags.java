@@ -107,7 +107,7 @@ final class Tags {
 			if (tag.getObject().getType() != Constants.OBJ_COMMIT) {
 				throw damaged(name, "it names no state of the archive", null);
 			}
-			SignedTag raw = SignedTag.of(repository.open(id, Constants.OBJ_TAG).getBytes());
+			SignedObject raw = SignedObject.ofTag(repository.open(id, Constants.OBJ_TAG).getBytes());
 			PersonIdent person = tag.getTaggerIdent();
 			return new Tag(id.name(), name, GitFolder.commit(walk.parseCommit(tag.getObject())), person == null ? "" : person.getName(),
 					person == null ? Instant.EPOCH : person.getWhenAsInstant(), RevTag.parse(raw.payload()).getFullMessage(), raw.isSigned());
@@ -126,8 +126,8 @@ final class Tags {
 	}
 
 	/** The bytes of an annotated tag, taken apart. */
-	SignedTag raw(String id) throws IOException {
-		return SignedTag.of(repository.open(ObjectId.fromString(id), Constants.OBJ_TAG).getBytes());
+	SignedObject raw(String id) throws IOException {
+		return SignedObject.ofTag(repository.open(ObjectId.fromString(id), Constants.OBJ_TAG).getBytes());
 	}
 
 	/**
@@ -148,7 +148,7 @@ final class Tags {
 		tag.setTagger(new PersonIdent(person, email, time, ZoneOffset.UTC));
 		tag.setMessage(message.endsWith("\n") ? message : message + '\n');
 		tag.setEncoding(StandardCharsets.UTF_8);
-		new TagSigner(UserGit.of(root)).sign(tag);
+		tag.setGpgSignature(Signer.ofTags(UserGit.of(root)).sign(tag.build(), time));
 		GitLocks locks = new GitLocks(root, repository);
 		locks.announce();
 		try (ObjectInserter inserter = repository.newObjectInserter()) {

@@ -51,6 +51,11 @@ final class UserGit {
 		return config.getBoolean("tag", "gpgSign", false) || config.getBoolean("tag", "forceSignAnnotated", false);
 	}
 
+	/** Whether commits are to be signed. */
+	boolean signsCommits() {
+		return config.getBoolean("commit", "gpgSign", false);
+	}
+
 	/** {@code gpg.format}, openpgp where nothing is set. */
 	String format() {
 		String format = config.getString("gpg", null, "format");
