@@ -21,6 +21,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.text.LedgerLines;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
@@ -106,11 +107,7 @@ class KeptLedgersTest {
 
 	/** The lines of the file but for header and seal. */
 	private List<String> lines() throws IOException {
-		if (!Files.exists(root.resolve(LEDGER))) {
-			return List.of();
-		}
-		List<String> all = Files.readAllLines(root.resolve(LEDGER));
-		return all.subList(3, all.size() - 1);
+		return Files.exists(root.resolve(LEDGER)) ? LedgerLines.of(Files.readAllBytes(root.resolve(LEDGER))) : List.of();
 	}
 
 	private void sound() throws IOException {
@@ -134,6 +131,19 @@ class KeptLedgersTest {
 		List<Verdict> added = ledger().getVerdicts().subList(3, 5);
 		assertEquals(List.of("v-2", "v-3"), added.stream().map(Verdict::getSupersedes).toList());
 		assertTrue(added.stream().allMatch(v -> TakeBack.isOne(v) && v.getPerson().equals("L. Lead") && v.getTime() != null), added::toString);
+	}
+
+	@Test
+	void whatIsGivenAgainKeepsItsPersonAndNamesWhoGaveItAgain() throws IOException {
+		SavePoint one = giveAndRecord("S-1", Decision.APPROVE);
+		open.restore(first, LEAD, null);
+		open.restore(one, LEAD, null);
+		sound();
+		Verdict again = ledger().getVerdicts().get(2);
+		assertEquals(List.of("R. Reviewer", "L. Lead"), List.of(again.getPerson(), again.getEnteredBy()));
+		open.restore(first, LEAD, null);
+		Verdict back = ledger().getVerdicts().get(3);
+		assertTrue(TakeBack.isOne(back) && back.getPerson().equals("L. Lead") && back.getEnteredBy() == null, back::toString);
 	}
 
 	@Test

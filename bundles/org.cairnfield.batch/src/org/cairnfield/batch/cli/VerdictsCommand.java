@@ -42,7 +42,7 @@ final class VerdictsCommand extends ArchiveCommand {
 				description = "Write a row a noise sample, to be filled in. With --person, first verdicts on which that person is to give the second are left out.")
 		Path export;
 
-		@Option(names = "--import", paramLabel = "IN.csv", description = "Take in what was filled in. --person decided where a row does not say who.")
+		@Option(names = "--import", paramLabel = "IN.csv", description = "Take in what was filled in. --person decided where a row does not say who, and is named as who entered the rest.")
 		Path taken;
 
 		@Option(names = "--carry-from", paramLabel = "NAME", description = "Take over the verdicts of another split whose sample and evidence are the same.")
@@ -107,7 +107,7 @@ final class VerdictsCommand extends ArchiveCommand {
 
 	private void carry(OpenArchive open, Split split, ReviewPolicy policy, Json result) throws Exception {
 		CarryOver over = CarryOver.of(open.archive(), ArchiveWork.split(open.archive(), action.from), split, policy,
-				RecordedVerdicts.of(open.archive()), Clock.systemUTC());
+				archiveArgs.person().name(), RecordedVerdicts.of(open.archive()), Clock.systemUTC());
 		over.apply();
 		result.put("carried", over.carried().size()).put("left", over.left().stream().map(left -> new Json()
 				.put("sample", left.sample().toString()).put("was", left.was().toString()).put("why", left.why()).fields()).toList());

@@ -19,7 +19,7 @@ import org.cairnfield.model.values.SampleKey;
 /**
  * Takes verdicts from one split to another where the sample and the evidence are the same; all others are listed with
  * what has changed. Verdicts that were superseded, taken back or stale stay behind. Who decided, when and why goes with
- * a verdict.
+ * a verdict; who carries it over has entered it.
  *
  * @param carried verdicts as the other split gets them
  * @param left    samples whose verdicts are not carried
@@ -45,8 +45,9 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 	/**
 	 * @param from the split that was reviewed; only its labels, proposals and ledger are needed
 	 * @param to   another split of the archive, with proposals
+	 * @param person who carries them over
 	 */
-	public static CarryOver of(Archive archive, Split from, Split to, ReviewPolicy policy, RecordedVerdicts recorded,
+	public static CarryOver of(Archive archive, Split from, Split to, ReviewPolicy policy, String person, RecordedVerdicts recorded,
 			Clock clock) {
 		Standings before = Standings.of(archive, from, policy);
 		Standings after = Standings.of(archive, to, policy);
@@ -62,7 +63,7 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 			if (obstacle.isPresent()) {
 				left.add(new Left(standing.sample(), standing.state(), obstacle.get()));
 			} else {
-				carried.addAll(carry(standing, from, to, content, numbers));
+				carry(standing, from, to, content, numbers).forEach(entry -> carried.add(entry.enteredBy(person)));
 			}
 		}
 		return new CarryOver(List.copyOf(carried), List.copyOf(left),
@@ -148,7 +149,7 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 				.map(e -> new LedgerEntry(null, to.getId(), e.sample(),
 						e.decision() == Decision.MOVE ? numbers.of(e.cluster()).getAsInt() : proposed, e.decision(), e.reasonCode(),
 						(e.text() == null ? "" : e.text() + " ") + "(carried over from " + from.getId() + ", verdict " + e.id() + ")",
-						e.person(), e.time(), null, e.round(), e.sampleContent(), e.evidence(), null))
+						e.person(), e.time(), null, e.round(), e.sampleContent(), e.evidence(), null, null))
 				.toList();
 	}
 }

@@ -133,7 +133,7 @@ public final class GiveVerdictsCommand extends AbstractCommand {
 	static LedgerEntry takeBack(LedgerEntry entry, Clock clock) {
 		return new LedgerEntry(null, entry.split(), entry.sample(), entry.cluster(), Decision.DEFER, ReasonCode.TAKEN_BACK.code(),
 				null, entry.person(), clock.instant(), entry.id(), entry.round(), entry.sampleContent(), entry.evidence(),
-				entry.batch());
+				entry.batch(), entry.enteredBy());
 	}
 
 	@Override

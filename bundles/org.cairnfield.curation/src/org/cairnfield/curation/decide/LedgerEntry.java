@@ -18,16 +18,17 @@ import org.cairnfield.model.values.SampleKey;
  * @param sampleContent key of what the sample held, null where not known
  * @param evidence      key of what the reviewer was shown, null where not known
  * @param batch         the audit that it belongs to, or null
+ * @param enteredBy     who entered it for the person, or null
  */
 public record LedgerEntry(String id, String split, SampleKey sample, int cluster, Decision decision, String reasonCode,
 		String text, String person, Instant time, String supersedes, Round round, String sampleContent, String evidence,
-		String batch) {
+		String batch, String enteredBy) {
 
 	/** Of a verdict in a ledger. */
 	public static LedgerEntry of(Verdict v) {
 		return new LedgerEntry(v.getId(), v.getSplit(), v.getSample(), v.getCluster(), v.getDecision(), v.getReasonCode(),
 				v.getText(), v.getPerson(), v.getTime(), v.getSupersedes(), v.getRound(), v.getSampleContent(), v.getEvidence(),
-				v.getBatch());
+				v.getBatch(), v.getEnteredBy());
 	}
 
 	/** A new verdict that says the same. */
@@ -47,12 +48,23 @@ public record LedgerEntry(String id, String split, SampleKey sample, int cluster
 		v.setSampleContent(sampleContent);
 		v.setEvidence(evidence);
 		v.setBatch(batch);
+		v.setEnteredBy(enteredBy);
 		return v;
 	}
 
 	LedgerEntry withId(String newId) {
 		return new LedgerEntry(newId, split, sample, cluster, decision, reasonCode, text, person, time, supersedes, round,
-				sampleContent, evidence, batch);
+				sampleContent, evidence, batch, enteredBy);
+	}
+
+	/**
+	 * The same, entered by somebody for who gave it.
+	 *
+	 * @param name null where that is not known
+	 */
+	LedgerEntry enteredBy(String name) {
+		return new LedgerEntry(id, split, sample, cluster, decision, reasonCode, text, person, time, supersedes, round,
+				sampleContent, evidence, batch, isBy(name) ? null : name);
 	}
 
 	/** Whether it does nothing but take an earlier verdict back. */

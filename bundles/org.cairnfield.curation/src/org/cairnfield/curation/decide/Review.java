@@ -187,7 +187,7 @@ public final class Review {
 				: standing.proposal().map(Proposal::cluster).orElse(Ruling.NO_CLUSTER);
 		Optional<String> held = ruling.decision() == Decision.FAULTY ? content.sampleSetAside(sample) : content.sample(sample);
 		return new LedgerEntry(null, split.getId(), sample, cluster, ruling.decision(), blankToNull(ruling.reasonCode()), ruling.ownWords(),
-				person, clock.instant(), supersedes, round, held.orElse(null), content.evidence(sample).orElse(null), batch);
+				person, clock.instant(), supersedes, round, held.orElse(null), content.evidence(sample).orElse(null), batch, null);
 	}
 
 	private static String blankToNull(String text) {

@@ -76,7 +76,7 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 	}
 
 	/**
-	 * @param person who decided where a row does not say; may be null
+	 * @param person who takes the table in: decided where a row does not say who, and has entered the rest; may be null
 	 * @throws IntakeException where the file cannot be read or is not such a table
 	 */
 	public static VerdictIntake read(Path file, Archive archive, Split split, ReviewPolicy policy, String person,
@@ -157,7 +157,7 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 					"the evidence has changed since the table was exported");
 			rowClock = at(row);
 			Command one = review(who).decide(sample, new Ruling(decision, home, row.field("reason"), row.field("text")));
-			given.addAll(((GiveVerdictsCommand) one).wanted());
+			((GiveVerdictsCommand) one).wanted().forEach(entry -> given.add(entry.enteredBy(person)));
 		}
 
 		/** One a person for the whole table, since each looks at all the labels first. */

@@ -27,7 +27,7 @@ public final class VerdictTable {
 	public static final List<String> COLUMNS = List.of("split", "sample", "made", "band", "cluster", "strength", "margin",
 			"carrier", "nearestCluster", "nearestAgrees", "state", "decision", "reason", "text", "person", "time", "round",
 			"content", "evidence", "home", "site", "floor", "x", "y", "doubts", "secondDecision", "secondHome", "secondReason",
-			"secondText", "secondPerson", "secondTime");
+			"secondText", "secondPerson", "secondTime", "enteredBy");
 
 	private VerdictTable() {
 	}
@@ -60,6 +60,7 @@ public final class VerdictTable {
 					row.addAll(place(index.sample(s.sample())));
 					row.add(doubts(s, evidence));
 					row.addAll(second(s));
+					row.add(s.counting().map(LedgerEntry::enteredBy).orElse(null));
 					return row;
 				}));
 	}

@@ -87,7 +87,7 @@ final class PersonalStandings {
 	/** The same with one sample as a verdict will leave it, so that the next one need not wait for the ledger to be read. */
 	PersonalStandings expecting(SampleKey sample, ReviewState state, Ruling ruling) {
 		LedgerEntry given = new LedgerEntry(null, standings.split(), sample, ruling.cluster(), ruling.decision(), ruling.reasonCode(),
-				ruling.text(), basis.reviewer.person(), Instant.EPOCH, null, Round.FIRST, null, null, null);
+				ruling.text(), basis.reviewer.person(), Instant.EPOCH, null, Round.FIRST, null, null, null, null);
 		Map<SampleKey, Standing> now = new HashMap<>(seen);
 		now.computeIfPresent(sample, (key, was) -> new Standing(key, was.proposal(), was.made(), state, was.entries(), Optional.of(given),
 				Optional.empty(), Optional.empty(), false, false, false));

@@ -111,7 +111,7 @@ public final class VerdictTransfer {
 			Split other = split(still, from);
 			Set<SampleKey> hidden = Standings.of(still, other, reviewer.policy()).all().stream()
 					.filter(standing -> standing.canBeSecond(reviewer.person())).map(Standing::sample).collect(Collectors.toUnmodifiableSet());
-			return new Preview(from, CarryOver.of(still, other, split(still, id), reviewer.policy(), recorded, clock), hidden, basis);
+			return new Preview(from, CarryOver.of(still, other, split(still, id), reviewer.policy(), reviewer.person(), recorded, clock), hidden, basis);
 		};
 	}
 

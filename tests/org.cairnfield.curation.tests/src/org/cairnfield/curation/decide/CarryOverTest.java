@@ -19,7 +19,7 @@ class CarryOverTest {
 	private final ReviewFixture f = new ReviewFixture();
 
 	private CarryOver to(Split other) {
-		return CarryOver.of(f.archive, f.split, other, f.policy, f.recorded, f.clock);
+		return CarryOver.of(f.archive, f.split, other, f.policy, "L.D.", f.recorded, f.clock);
 	}
 
 	@Test
@@ -40,6 +40,7 @@ class CarryOverTest {
 		LedgerEntry first = there.of(f.sample(0)).get().entries().get(0);
 		LedgerEntry was = f.standing(f.sample(0)).entries().get(0);
 		assertEquals("M.Q.", first.person());
+		assertEquals("L.D.", first.enteredBy());
 		assertEquals(was.time(), first.time());
 		assertTrue(first.text().startsWith("by the stairs (carried over from whole, verdict " + was.id()), first.text());
 		f.stack.undo();
@@ -84,7 +85,7 @@ class CarryOverTest {
 		f.run(f.by("M.Q.").approve(f.sample(0), "fits", null));
 		Split again = SmallArchives.split(f.archive, "again", 90, 4);
 		Archive copy = ArchiveCopy.of(f.archive);
-		CarryOver over = CarryOver.of(copy, copy.getSplits().get(0), copy.getSplits().get(1), f.policy, f.recorded, f.clock);
+		CarryOver over = CarryOver.of(copy, copy.getSplits().get(0), copy.getSplits().get(1), f.policy, "L.D.", f.recorded, f.clock);
 		f.run(over.command().on(f.archive));
 		assertEquals(ReviewState.APPROVED, Standings.of(f.archive, again, f.policy).of(f.sample(0)).get().state());
 		assertEquals(0, Standings.of(copy, copy.getSplits().get(1), f.policy).entries().size());

@@ -168,7 +168,7 @@ class HomesTest {
 		f.run(f.by("M.Q.").move(one, another(one), "other-cluster", null));
 		f.run(f.by("M.Q.").pool(two, "far", null));
 		Split again = renumbered();
-		CarryOver over = CarryOver.of(f.archive, f.split, again, f.policy, f.recorded, f.clock);
+		CarryOver over = CarryOver.of(f.archive, f.split, again, f.policy, "M.Q.", f.recorded, f.clock);
 		assertEquals(List.of(), over.left());
 		f.run(over.command());
 		Standings there = Standings.of(f.archive, again, f.policy);
@@ -190,7 +190,7 @@ class HomesTest {
 					out ? Role.NOISE : again.getLabels().role(row));
 		}
 		again.setLabels(builder.build());
-		CarryOver over = CarryOver.of(f.archive, f.split, again, f.policy, f.recorded, f.clock);
+		CarryOver over = CarryOver.of(f.archive, f.split, again, f.policy, "M.Q.", f.recorded, f.clock);
 		assertEquals(List.of("cluster " + another(one) + ", where it was moved to, has other samples"),
 				over.left().stream().map(CarryOver.Left::why).toList());
 	}

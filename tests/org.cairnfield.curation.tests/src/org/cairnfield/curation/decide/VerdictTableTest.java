@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.propose.EvidenceTable;
@@ -66,6 +67,26 @@ class VerdictTableTest {
 		assertEquals(ReviewState.REJECTED, f.standings().all().get(1).state());
 		f.stack.undo();
 		assertTrue(f.standings().entries().isEmpty());
+	}
+
+	@Test
+	void namesWhoEnteredAVerdictOfSomebodyElse() throws Exception {
+		fill(0, "approve", "fits", "", "J.T.");
+		fill(1, "reject", "far", "", "m.q.");
+		fill(2, "defer");
+		f.run(read("M.Q.").command());
+		assertEquals(Arrays.asList("M.Q.", null, null), f.standings().entries().stream().map(LedgerEntry::enteredBy).toList());
+		f.recorded.savePointMade(f.archive);
+		f.stack.undo();
+		assertEquals(List.of("J.T. M.Q.", "m.q. null", "M.Q. null"), f.standings().entries().subList(3, 6).stream()
+				.map(entry -> entry.person() + ' ' + entry.enteredBy()).toList(), "lines that take back name the same people");
+		f.stack.redo();
+		Path out = folder.resolve("again.csv");
+		VerdictTable.write(out, f.archive, f.split, f.policy, null);
+		List<String> rows = Files.readAllLines(out);
+		assertTrue(rows.get(0).endsWith(",enteredBy"), rows.get(0));
+		assertTrue(rows.get(1).endsWith(",M.Q."), rows.get(1));
+		assertTrue(rows.get(2).endsWith(","), rows.get(2));
 	}
 
 	@Test

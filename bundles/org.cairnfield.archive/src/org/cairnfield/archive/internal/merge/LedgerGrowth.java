@@ -113,12 +113,15 @@ final class LedgerGrowth {
 		line.setReasonCode(TakeBack.REASON);
 		line.setText(null);
 		line.setPerson(person);
+		line.setEnteredBy(null);
 		return following(line, verdict);
 	}
 
-	/** By the name of who gave it first: nobody has judged it anew. */
+	/** By the name of who gave it first, as nobody has judged it again, and entered by who brings this about. */
 	private Verdict giveAgain(Verdict verdict) {
-		return following(EcoreUtil.copy(verdict), verdict);
+		Verdict line = EcoreUtil.copy(verdict);
+		line.setEnteredBy(person.equals(verdict.getPerson()) ? null : person);
+		return following(line, verdict);
 	}
 
 	private Verdict following(Verdict line, Verdict verdict) {

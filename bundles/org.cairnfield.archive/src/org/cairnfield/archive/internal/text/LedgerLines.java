@@ -9,10 +9,13 @@ import org.cairnfield.model.Round;
 
 /**
  * The lines with verdicts of a ledger's file, in their order and as they were written, without a look at what they mean. The
- * last four columns are left away where they say nothing, as they come and go with what other lines say.
+ * last columns are left away where they say nothing, as they come and go with what other lines say.
  */
 public final class LedgerLines {
 
+	private static final int PERSON = 7;
+	private static final int ENTERED_BY = 14;
+	private static final String NOTHING = "\t-";
 	private static final String NOTHING_MORE = '\t' + Round.FIRST.getLiteral() + "\t-\t-\t-";
 
 	private LedgerLines() {
@@ -27,9 +30,36 @@ public final class LedgerLines {
 		if (!lines.isEmpty() && lines.get(lines.size() - 1).startsWith("end\t")) {
 			lines.remove(lines.size() - 1);
 		}
-		int columns = Math.max(lines.indexOf(LedgerText.COLUMNS), lines.indexOf(LedgerText.MORE_COLUMNS));
-		return lines.subList(columns + 1, lines.size()).stream()
-				.map(line -> line.endsWith(NOTHING_MORE) ? line.substring(0, line.length() - NOTHING_MORE.length()) : line).toList();
+		int columns = 0;
+		while (columns < lines.size() && !LedgerText.isColumns(lines.get(columns))) {
+			columns++;
+		}
+		boolean all = columns < lines.size() && lines.get(columns).equals(LedgerText.ALL_COLUMNS);
+		int first = columns < lines.size() ? columns + 1 : 0;
+		return lines.subList(first, lines.size()).stream().map(line -> without(NOTHING_MORE, all ? without(NOTHING, line) : line)).toList();
+	}
+
+	private static String without(String end, String line) {
+		return line.endsWith(end) ? line.substring(0, line.length() - end.length()) : line;
+	}
+
+	/** Who a line says gave the verdict; empty where it names nobody. */
+	public static String person(String line) {
+		return text(line, PERSON);
+	}
+
+	/** Who a line says entered the verdict for that person; empty where it names nobody. */
+	public static String enteredBy(String line) {
+		return text(line, ENTERED_BY);
+	}
+
+	private static String text(String line, int field) {
+		String[] fields = line.split("\t", -1);
+		try {
+			return field >= fields.length || fields[field].equals("-") ? "" : Escapes.unescape(fields[field]);
+		} catch (IllegalArgumentException e) {
+			return fields[field];
+		}
 	}
 
 	/** The id of the verdict in a line. */

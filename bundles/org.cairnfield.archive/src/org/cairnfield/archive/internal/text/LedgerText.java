@@ -16,15 +16,17 @@ import org.cairnfield.model.Verdict;
 import org.cairnfield.model.values.SampleKey;
 
 /**
- * A ledger: a verdict a line, in the order in which they were given. Ledgers whose verdicts say nothing in the last four
- * columns are written without them, as all were once.
+ * A ledger: a verdict a line, in the order in which they were given. Ledgers whose verdicts say nothing in the last column, or
+ * in the last five, are written without them, as all were once.
  */
 public final class LedgerText {
 
 	static final String COLUMNS = "id\tsplit\tsample\tcluster\tdecision\treason\ttext\tperson\ttime\tsupersedes";
 	static final String MORE_COLUMNS = COLUMNS + "\tround\tcontent\tevidence\tbatch";
+	static final String ALL_COLUMNS = MORE_COLUMNS + "\tenteredBy";
 	private static final int FIELDS = 10;
 	private static final int MORE_FIELDS = 14;
+	private static final int ALL_FIELDS = 15;
 
 	private LedgerText() {
 	}
@@ -33,8 +35,9 @@ public final class LedgerText {
 	public static void write(Ledger ledger, OutputStream out) throws IOException {
 		LineWriter line = new LineWriter(out, FileKind.LEDGER);
 		line.text("ledger").tab().optional(ledger.getId()).finishLine();
-		boolean more = ledger.getVerdicts().stream().anyMatch(LedgerText::saysMore);
-		line.text(more ? MORE_COLUMNS : COLUMNS).finishLine();
+		boolean all = ledger.getVerdicts().stream().anyMatch(verdict -> verdict.getEnteredBy() != null);
+		boolean more = all || ledger.getVerdicts().stream().anyMatch(LedgerText::saysMore);
+		line.text(all ? ALL_COLUMNS : more ? MORE_COLUMNS : COLUMNS).finishLine();
 		for (Verdict verdict : ledger.getVerdicts()) {
 			line.optional(verdict.getId()).tab().optional(verdict.getSplit()).tab()
 					.optional(verdict.getSample() == null ? null : verdict.getSample().toString()).tab()
@@ -46,9 +49,17 @@ public final class LedgerText {
 				line.tab().text(verdict.getRound().getLiteral()).tab().optional(verdict.getSampleContent()).tab()
 						.optional(verdict.getEvidence()).tab().optional(verdict.getBatch());
 			}
+			if (all) {
+				line.tab().optional(verdict.getEnteredBy());
+			}
 			line.end();
 		}
 		line.seal();
+	}
+
+	/** Whether a line names the columns of a ledger. */
+	static boolean isColumns(String line) {
+		return line.equals(COLUMNS) || line.equals(MORE_COLUMNS) || line.equals(ALL_COLUMNS);
 	}
 
 	private static boolean saysMore(Verdict verdict) {
@@ -67,7 +78,7 @@ public final class LedgerText {
 				head[0] = 1;
 				return false;
 			}
-			if (head[0] == 1 && (line.whole().equals(COLUMNS) || line.whole().equals(MORE_COLUMNS))) {
+			if (head[0] == 1 && isColumns(line.whole())) {
 				head[0] = 2;
 				return false;
 			}
@@ -85,8 +96,8 @@ public final class LedgerText {
 	}
 
 	private static Verdict verdict(LineReader line) throws Unreadable {
-		if (line.fields() != FIELDS && line.fields() != MORE_FIELDS) {
-			throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS + " or " + MORE_FIELDS);
+		if (line.fields() != FIELDS && line.fields() != MORE_FIELDS && line.fields() != ALL_FIELDS) {
+			throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS + ", " + MORE_FIELDS + " or " + ALL_FIELDS);
 		}
 		Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
 		verdict.setId(line.optional(0));
@@ -109,7 +120,7 @@ public final class LedgerText {
 			throw new Unreadable("not a moment in UTC: '" + line.shown(8) + "'");
 		}
 		verdict.setSupersedes(line.optional(9));
-		if (line.fields() == MORE_FIELDS) {
+		if (line.fields() >= MORE_FIELDS) {
 			Round round = Round.get(line.field(10));
 			if (round == null) {
 				throw new Unreadable("no round of review: '" + line.shown(10) + "'");
@@ -118,6 +129,9 @@ public final class LedgerText {
 			verdict.setSampleContent(line.optional(11));
 			verdict.setEvidence(line.optional(12));
 			verdict.setBatch(line.optional(13));
+		}
+		if (line.fields() == ALL_FIELDS) {
+			verdict.setEnteredBy(line.optional(14));
 		}
 		return verdict;
 	}

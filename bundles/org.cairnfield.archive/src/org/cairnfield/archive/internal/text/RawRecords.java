@@ -42,8 +42,7 @@ public record RawRecords(FileKind kind, Map<String, String> head, Map<String, St
 	}
 
 	private static boolean isColumns(String text) {
-		return text.equals(SamplesText.COLUMNS) || text.equals(SplitText.COLUMNS) || text.equals(LedgerText.COLUMNS)
-				|| text.equals(LedgerText.MORE_COLUMNS);
+		return text.equals(SamplesText.COLUMNS) || text.equals(SplitText.COLUMNS) || LedgerText.isColumns(text);
 	}
 
 	/** The whole file, with header and seal. */

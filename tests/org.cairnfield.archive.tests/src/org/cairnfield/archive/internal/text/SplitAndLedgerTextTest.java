@@ -185,6 +185,30 @@ class SplitAndLedgerTextTest {
 		assertEquals("audit-close-1", read.getBatch());
 	}
 
+	private static final String[] ALL = {"cairnfield ledger 1", "ledger\tmq", MORE[2] + "\tenteredBy",
+			LEDGER[3] + "\tfirst\t-\t-\t-\t-", LEDGER[4] + "\tfirst\t-\t-\t-\tA. Clerk"};
+
+	@Test
+	void writesWhoEnteredAVerdictInAColumnOfItsOwnAndOnlyWhereSomebodyDid() throws IOException {
+		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
+		ledger.setId("mq");
+		ledger.getVerdicts().add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
+		Verdict entered = verdict("v-2", Decision.REJECT, "far", "two\nlines", Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1");
+		entered.setEnteredBy("A. Clerk");
+		ledger.getVerdicts().add(entered);
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		LedgerText.write(ledger, out);
+		byte[] expected = Lines.sealed(2, ALL);
+		assertEquals(new String(expected, StandardCharsets.UTF_8), out.toString(StandardCharsets.UTF_8));
+		Ledger read = readLedger(2, ALL);
+		assertEquals(List.of(), report.damages());
+		assertEquals(Arrays.asList(null, "A. Clerk"), read.getVerdicts().stream().map(Verdict::getEnteredBy).toList());
+		assertEquals(LedgerLines.of(Lines.sealed(1, LEDGER[0], LEDGER[1], LEDGER[2], LEDGER[3])).get(0), LedgerLines.of(expected).get(0),
+				"the column of one line makes another line a new one");
+		assertEquals(List.of("", "A. Clerk"), LedgerLines.of(expected).stream().map(LedgerLines::enteredBy).toList());
+		assertEquals(List.of("M.Q.", "M.Q."), LedgerLines.of(expected).stream().map(LedgerLines::person).toList());
+	}
+
 	@Test
 	void keepsWhereASampleGoesInTheColumnsThatLedgersAlwaysHad() throws IOException {
 		Ledger ledger = ModelFactory.eINSTANCE.createLedger();

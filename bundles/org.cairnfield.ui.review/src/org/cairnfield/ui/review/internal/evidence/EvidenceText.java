@@ -158,7 +158,11 @@ final class EvidenceText {
 		if (entry.text() != null) {
 			text.append(" \"").append(entry.text()).append('"');
 		}
-		return text.append("  ").append(entry.person()).append(", ").append(TIME.format(entry.time().atZone(zone))).toString();
+		text.append("  ").append(entry.person());
+		if (entry.enteredBy() != null) {
+			text.append(", entered by ").append(entry.enteredBy());
+		}
+		return text.append(", ").append(TIME.format(entry.time().atZone(zone))).toString();
 	}
 
 	static String number(double value, int decimals, String unit) {

@@ -56,7 +56,15 @@ class EvidenceTextTest {
 
 	private static LedgerEntry entry(String id, Decision decision, String reason, String supersedes) {
 		return new LedgerEntry(id, "archive", evidence("A", 7, 0.9).sample(), 7, decision, reason, null, "mq",
-				Instant.parse("2026-03-12T10:15:00Z"), supersedes, Round.FIRST, null, null, null);
+				Instant.parse("2026-03-12T10:15:00Z"), supersedes, Round.FIRST, null, null, null, null);
+	}
+
+	@Test
+	void namesWhoEnteredAVerdictForItsPerson() {
+		LedgerEntry entered = new LedgerEntry("v", "archive", evidence("A", 7, 0.9).sample(), 7, Decision.APPROVE, null, null, "mq",
+				Instant.parse("2026-03-12T10:15:00Z"), null, Round.FIRST, null, null, null, "A. Clerk");
+		assertTrue(EvidenceText.line(entered, ZoneOffset.UTC).contains("mq, entered by A. Clerk, "), EvidenceText.line(entered, ZoneOffset.UTC));
+		assertFalse(EvidenceText.line(entry("v", Decision.APPROVE, null, null), ZoneOffset.UTC).contains("entered"));
 	}
 
 	private static Standing standing(ReviewState state, List<LedgerEntry> entries, LedgerEntry first, boolean stale, boolean hidden) {
