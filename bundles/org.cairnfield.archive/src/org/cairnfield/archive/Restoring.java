@@ -48,7 +48,7 @@ final class Restoring {
 	}
 
 	/**
-	 * All files as at a save point, but for those of releases, which stay, and for ledgers, which only grow: what has been
+	 * All files as at a save point, but for those of releases and people, which stay, and for ledgers, which only grow: what has been
 	 * decided since is taken back by lines of its own, in the name of who restores.
 	 */
 	void restore(SavePoint point, boolean damaged, Person person) throws IOException {
@@ -70,8 +70,8 @@ final class Restoring {
 			FolderView now = new FolderView(root, ArchiveLayout::isPart);
 			try (Save save = Save.begin(store.disk(), root)) {
 				for (String path : past.paths()) {
-					if (ArchiveLayout.isRelease(path) && now.has(path)) {
-						continue; // what is released stays as it is, and so do the gates
+					if (ArchiveLayout.outlivesRestoring(path) && now.has(path)) {
+						continue; // what is released stays as it is, and so do the gates and the list of people
 					}
 					if (named && path.equals(ArchiveLayout.STRUCTURE)) {
 						save.put(path, out -> ArchiveFiles.writeStructure(restored, out));
@@ -81,7 +81,7 @@ final class Restoring {
 				}
 				put(save, kept, last);
 				for (String path : now.paths()) {
-					if (!past.has(path) && !ArchiveLayout.isRelease(path) && kept.at(path) == null) {
+					if (!past.has(path) && !ArchiveLayout.outlivesRestoring(path) && kept.at(path) == null) {
 						save.delete(path);
 					}
 				}

@@ -53,6 +53,12 @@ final class SigningGit implements AutoCloseable {
 		signsWith(key(owner));
 	}
 
+	/** The same, where the user has a file of allowed signers. */
+	void signsAs(String owner, Path signers) throws IOException {
+		signsAs(owner);
+		Files.writeString(config, Files.readString(config) + "[gpg \"ssh\"]\n\tallowedSignersFile = " + signers + "\n");
+	}
+
 	void signsWith(Path key) throws IOException {
 		Files.writeString(config, "[gpg]\n\tformat = ssh\n[user]\n\tsigningKey = " + key + "\n[commit]\n\tgpgSign = true\n");
 	}

@@ -142,7 +142,7 @@ public final class History implements AutoCloseable {
 	}
 
 	/**
-	 * Paths of files in the folder that differ from those of a state, are missing or are new; files about releases left out.
+	 * Paths of files in the folder that differ from those of a state, are missing or are new; files about releases and people left out.
 	 * Whether the samples of a survey lie in parts makes no difference.
 	 */
 	public List<String> differences(SavePoint point) throws IOException {
@@ -150,7 +150,7 @@ public final class History implements AutoCloseable {
 		TreeFiles files = git.files(commit(point), ArchiveLayout::isPart);
 		SortedSet<String> paths = new TreeSet<>(view.files().keySet());
 		files.paths().forEach(paths::add);
-		paths.removeIf(ArchiveLayout::isRelease);
+		paths.removeIf(ArchiveLayout::outlivesRestoring);
 		List<String> differing = new ArrayList<>();
 		for (String path : paths) {
 			if (!sameBytes(files, view, path)) {

@@ -18,6 +18,7 @@ import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitAudit;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.signature.Signature;
+import org.cairnfield.archive.signature.SignerList;
 import org.cairnfield.archive.internal.git.Tag;
 import org.cairnfield.archive.internal.text.FileKind;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
@@ -151,6 +152,18 @@ public final class HistoryCheck {
 			audit.history(git.find(sound)).forEach(commit -> known.add(commit.id()));
 		}
 		return new MergeAudit(git, audit, history).losses(known);
+	}
+
+	/** Whose key is whose, as far as leads have signed it, at the last save point; nobody before the first. */
+	public SignerList signers() throws IOException {
+		Commit head = git.head();
+		return head == null ? SignerList.NOBODY : new SignerHistory(audit, audit.history(head)).at(head.id());
+	}
+
+	/** Which verdicts of the last save point stand in save points that are signed by the people they name. Runs programs, so it takes long. */
+	public PeopleReport people() throws IOException {
+		Commit head = git.head();
+		return head == null ? new PeopleReport(SignerList.NOBODY, List.of(), List.of(), List.of()) : new PeopleAudit(audit, audit.history(head)).report();
 	}
 
 	private Map<String, List<String>> inFolder() throws IOException {

@@ -146,10 +146,10 @@ final class LedgerAudit {
 		return named != null && content(named).equals(content(commit));
 	}
 
-	/** All that restoring puts back: releases stay as they are, and files of others are not touched. */
+	/** All that restoring puts back: releases and the list of people stay as they are, and files of others are not touched. */
 	private SortedMap<String, String> content(Commit commit) throws IOException {
 		SortedMap<String, String> content = git.files(commit);
-		content.keySet().removeIf(path -> !ArchiveLayout.isPart(path) || ArchiveLayout.isRelease(path));
+		content.keySet().removeIf(path -> !ArchiveLayout.isPart(path) || ArchiveLayout.outlivesRestoring(path));
 		return content;
 	}
 
@@ -230,6 +230,26 @@ final class LedgerAudit {
 			lines.put(Objects.requireNonNull(blob), known);
 		}
 		return known;
+	}
+
+	/** Lines of the ledgers of a commit that none of those has that it came from, by path. */
+	Map<String, List<String>> added(Commit commit) throws IOException {
+		Map<String, List<String>> found = new TreeMap<>();
+		for (Map.Entry<String, String> file : ledgers(commit).entrySet()) {
+			Set<String> known = new HashSet<>();
+			boolean same = false;
+			for (String id : commit.parents()) {
+				Commit parent = commits.get(id);
+				String before = parent == null ? null : ledgers(parent).get(file.getKey());
+				same |= file.getValue().equals(before);
+				known.addAll(lines(before));
+			}
+			List<String> added = same ? List.of() : lines(file.getValue()).stream().filter(line -> !known.contains(line)).toList();
+			if (!added.isEmpty()) {
+				found.put(file.getKey(), added);
+			}
+		}
+		return found;
 	}
 
 	/** The lines of all ledgers of a commit, by path. */

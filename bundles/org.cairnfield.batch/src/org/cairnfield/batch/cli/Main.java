@@ -18,7 +18,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: reads the arguments, runs one command, turns what went wrong into a line and an exit code. */
 @Command(name = "cairnfield batch", subcommands = { RunCommand.class, IntakeCommand.class, SplitCommand.class,
-		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RulesCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class,
+		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RulesCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class, PeopleCommand.class,
 		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class, RenameCommand.class, PolicyCommand.class, GateCommand.class,
 		ReleaseCommand.class, ReleasesCommand.class, VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class, CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
 		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,

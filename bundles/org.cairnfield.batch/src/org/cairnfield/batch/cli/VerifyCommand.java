@@ -13,10 +13,12 @@ import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.ReleaseTag;
+import org.cairnfield.archive.history.VerdictProof;
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.release.ArchiveVerification;
 import org.cairnfield.curation.release.KnownReleases;
+import org.cairnfield.curation.release.PeopleVerification;
 import org.cairnfield.curation.release.Verification;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,6 +46,9 @@ final class VerifyCommand extends SurveyCommand {
 	@Option(names = "--signed", description = "Every release must carry a good signature of a key that is known here.")
 	boolean signed;
 
+	@Option(names = "--people", description = "Also whether verdicts stand in save points that are signed by the people they name; with --signed each must. --json lists line by line.")
+	boolean people;
+
 	@Option(names = "--forget", description = "Forget what was seen on this computer of the archive's releases, and remember them as they are now.")
 	boolean forget;
 
@@ -57,23 +62,27 @@ final class VerifyCommand extends SurveyCommand {
 	@Override
 	void run(Workers workers) throws Exception {
 		boolean one = folder || digest != null;
-		if (archive == null && (files.isEmpty() || version != null || signed || forget) || one && version == null) {
+		if (archive == null && (files.isEmpty() || version != null || signed || people || forget) || one && version == null) {
 			throw wrong("name an archive, a release of it, or exported files; --folder and --digest need --release");
 		}
 		if (digest != null && !digest.matches("[0-9a-fA-F]{40}|[0-9a-fA-F]{64}")) {
 			throw wrong("--digest needs 40 or 64 hexadecimal digits, as \"release\" printed them");
 		}
 		List<Verification> found = new ArrayList<>();
+		Json result = new Json();
 		if (archive != null) {
 			meetDamages();
 			try (History history = History.of(archive.toAbsolutePath().normalize())) {
 				found.addAll(version == null ? all(history) : release(history));
+				if (people) {
+					found.add(people(history, result));
+				}
 			}
 		}
 		files.forEach(file -> found.add(Files.exists(file) ? Verification.ofExport(file)
 				: new Verification(file.toString(), List.of(new Verification.Check(file.toString(), "is missing")))));
 		if (json) {
-			printJson(new Json().put("sound", found.stream().allMatch(Verification::isSound))
+			printJson(result.put("sound", found.stream().allMatch(Verification::isSound))
 					.put("verified", found.stream().map(v -> json(v).fields()).toList()));
 		} else {
 			found.forEach(this::print);
@@ -129,6 +138,19 @@ final class VerifyCommand extends SurveyCommand {
 
 	private Path root() {
 		return archive.toAbsolutePath().normalize();
+	}
+
+	private Verification people(History history, Json result) {
+		PeopleVerification found = PeopleVerification.of(history, signed);
+		result.put("people", found.report().map(report -> report.signers().signatories().stream().map(PeopleCommand::json).toList()).orElse(null));
+		result.put("verdicts", found.report().map(report -> report.verdicts().stream().map(VerifyCommand::json).toList()).orElse(null));
+		return found.verification();
+	}
+
+	private static Object json(VerdictProof v) {
+		return new Json().put("file", v.file()).put("id", v.id()).put("person", v.person()).put("enteredBy", v.enteredBy().isEmpty() ? null : v.enteredBy())
+				.put("savePoint", v.where().id()).put("proof", v.kind().toString()).put("problem", v.kind().isProblem())
+				.put("signature", v.signature().toString()).fields();
 	}
 
 	private static Json json(Verification v) {

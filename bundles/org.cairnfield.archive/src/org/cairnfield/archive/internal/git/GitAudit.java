@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 import org.cairnfield.archive.signature.Signature;
+import org.cairnfield.archive.signature.SignerList;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
@@ -79,6 +80,18 @@ public final class GitAudit {
 	/** Checks the signature of a tag as the user's Git is configured. */
 	public Signature signature(Tag tag) throws IOException {
 		return new SignatureCheck(UserGit.of(root)).of(new Tags(root, repository).raw(tag.id()), tag.time());
+	}
+
+	/**
+	 * Checks the signature of a commit.
+	 *
+	 * @param list whose key is whose; null for what the user's Git is configured to
+	 */
+	public Signature signature(Commit commit, SignerList list) throws IOException {
+		try (RevWalk walk = new RevWalk(repository)) {
+			RevCommit found = walk.parseCommit(ObjectId.fromString(commit.id()));
+			return new SignatureCheck(UserGit.of(root), list).of(SignedObject.ofCommit(found.getRawBuffer()), found.getCommitterIdent().getWhenAsInstant());
+		}
 	}
 
 	/** All commits that HEAD, branches and tags reach, each after those that it came from. */

@@ -11,17 +11,28 @@ import java.util.List;
 
 import org.cairnfield.archive.signature.Signature;
 import org.cairnfield.archive.signature.Signature.State;
+import org.cairnfield.archive.signature.SignerList;
 
-/** Checks signatures of tags and commits by the programs, keys and lists of the user, as Git itself would. */
+/**
+ * Checks signatures of tags and commits by the programs, keys and lists of the user, as Git itself would; signatures by SSH
+ * also by another list.
+ */
 final class SignatureCheck {
 
 	private static final String NAMESPACE = "git";
 	private static final String STATUS = "[GNUPG:] ";
 
 	private final UserGit user;
+	private final SignerList list;
 
 	SignatureCheck(UserGit user) {
+		this(user, null);
+	}
+
+	/** @param list in place of the user's file of allowed signers; null for that file */
+	SignatureCheck(UserGit user, SignerList list) {
 		this.user = user;
+		this.list = list;
 	}
 
 	/** @param time when it was made, as it says; keys that are limited in time count by it */
@@ -94,7 +105,7 @@ final class SignatureCheck {
 				return new Signature(State.BAD, "", own.err().lines().findFirst().orElse(""));
 			}
 			String key = own.text().lines().findFirst().orElse("").replaceFirst("^.*with ", "");
-			Path signers = user.allowedSigners();
+			Path signers = list == null ? user.allowedSigners() : program.file("signers", list.toBytes());
 			if (signers == null || !Files.isReadable(signers)) {
 				return new Signature(State.NOT_CHECKED, "", key + "; " + (signers == null ? "no file of allowed signers is configured"
 						: "the file of allowed signers cannot be read: " + signers));
@@ -102,14 +113,15 @@ final class SignatureCheck {
 			String at = "-Overify-time=" + DateTimeFormatter.ofPattern("yyyyMMddHHmmss'Z'").withZone(ZoneOffset.UTC).format(time);
 			Program.Done found = program.run(List.of(keygen.toString(), "-Y", "find-principals", "-f", signers.toString(), "-s", signature, at),
 					new byte[0]);
-			for (String principal : found.exit() == 0 ? found.text().lines().toList() : List.<String>of()) {
+			List<String> by = new ArrayList<>();
+			for (String principal : found.exit() == 0 ? found.text().lines().distinct().toList() : List.<String>of()) {
 				List<String> command = new ArrayList<>(List.of(keygen.toString(), "-Y", "verify", "-n", NAMESPACE, "-f", signers.toString()));
 				command.addAll(List.of("-I", principal, "-s", signature, at));
 				if (program.run(command, signed.payload()).exit() == 0) {
-					return new Signature(State.GOOD, principal, key);
+					by.add(principal);
 				}
 			}
-			return new Signature(State.UNKNOWN_KEY, "", key);
+			return by.isEmpty() ? new Signature(State.UNKNOWN_KEY, "", key) : new Signature(State.GOOD, String.join(", ", by), key);
 		}
 	}
 }

@@ -10,6 +10,10 @@ public final class ArchiveLayout {
 	public static final String STRUCTURE = "archive.xmi";
 	/** Tells Git to leave line ends alone. */
 	public static final String ATTRIBUTES = ".gitattributes";
+	/** Has one file. */
+	public static final String PEOPLE_FOLDER = "people";
+	/** Who may sign for whom. */
+	public static final String PEOPLE = PEOPLE_FOLDER + "/allowed_signers";
 
 	private static final String SURVEYS = "surveys/";
 	private static final String SPLITS = "splits/";
@@ -77,15 +81,20 @@ public final class ArchiveLayout {
 		return path.startsWith(RELEASES);
 	}
 
+	/** Whether a file stays as it is when an earlier state is restored: one about releases, and who may sign for whom. */
+	public static boolean outlivesRestoring(String path) {
+		return isRelease(path) || path.equals(PEOPLE);
+	}
+
 	/** Whether a path is that of a file of the archive, or of a folder that has such. */
 	public static boolean isPart(String path) {
 		return path.equals(STRUCTURE) || path.equals(ATTRIBUTES) || kind(path) != null || isFolder(path)
-				|| path.startsWith(RELEASES) || path.startsWith("plans/");
+				|| path.startsWith(RELEASES) || path.startsWith("plans/") || path.equals(PEOPLE);
 	}
 
 	private static boolean isFolder(String path) {
 		return path.equals("surveys") || path.startsWith(SURVEYS) && (slashes(path) == 1 || slashes(path) == 2 && path.endsWith(PARTS_END))
-				|| path.equals("splits") || path.equals("ledger") || path.equals("releases") || path.equals("plans");
+				|| path.equals("splits") || path.equals("ledger") || path.equals("releases") || path.equals("plans") || path.equals(PEOPLE_FOLDER);
 	}
 
 	/** What a file holds; null for one that is not of the archive's own making. */
