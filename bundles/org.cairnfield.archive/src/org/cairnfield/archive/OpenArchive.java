@@ -213,10 +213,19 @@ public final class OpenArchive implements AutoCloseable {
 	 * @return empty if nothing has changed since the last save point
 	 */
 	public Optional<SavePoint> savePoint(Person person, String note) throws IOException {
+		return savePoint(person, note, true);
+	}
+
+	/** The same in the name of somebody who is not at work here, and so does not sign it. */
+	public Optional<SavePoint> savePointFor(Person absent, String note) throws IOException {
+		return savePoint(absent, note, false);
+	}
+
+	private Optional<SavePoint> savePoint(Person person, String note, boolean own) throws IOException {
 		requireWritable();
 		interruptedNotice = unrecorded.finish(view, damages);
 		unrecorded.saving(person);
-		Recording recording = new Recording(root, store, "", person, unrecorded.words(note));
+		Recording recording = new Recording(root, store, "", person, unrecorded.words(note)).signed(own);
 		boolean alone = recording.begin(isModified() ? view.stamp() : "");
 		Optional<SavePoint> made = recording.after(alone ? this::saveFiles : this::save);
 		unrecorded.recorded();
@@ -224,27 +233,16 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	/**
-	 * Puts a text about releases on disk, such as the gates or a manifest that somebody is still to sign. It counts to no
-	 * content and is in the next save point.
+	 * Puts a text about releases on disk in the name of a person, such as gates or a manifest, for the next save point.
 	 *
 	 * @param name of a file in {@code releases}
 	 * @throws ArchiveException where it is the manifest of a version that was released
 	 */
-	public void putAboutReleases(String name, String text) throws IOException {
-		requireWritable();
-		Places.inside(root, "releases/" + name);
-		if (name.endsWith(".json") && GitTraces.isRepository(root)) {
-			new Releasing(root, store).requireFree(name.substring(0, name.length() - ".json".length()));
-		}
-		new Releasing(root, store).put("releases/" + name, text);
-		view = new FolderView(root, ArchiveLayout::isPart);
-	}
-
-	/** As {@link #putAboutReleases(String, String)}, in the name of a person. */
 	public void putAboutReleases(String name, String text, Person person) throws IOException {
 		requireWritable();
 		unrecorded.saving(person);
-		putAboutReleases(name, text);
+		new Releasing(root, store).putFree("releases/" + name, text);
+		view = new FolderView(root, ArchiveLayout::isPart);
 	}
 
 	/**
@@ -263,6 +261,7 @@ public final class OpenArchive implements AutoCloseable {
 		unrecorded.recordOfAnother(person);
 		ReleaseTag made = new Releasing(root, store).release(version, manifest, digest, message, person);
 		view = new FolderView(root, ArchiveLayout::isPart);
+		unrecorded.recorded();
 		return made;
 	}
 
@@ -277,9 +276,8 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	/**
-	 * Makes the archive what it was at a save point, by a new save point. Ledgers keep all their lines; verdicts given since
-	 * are taken back by further ones. What was saved since the last save point gets one of its own
-	 * first; where the archive is damaged, its files are kept in {@code .cairnfield/damaged}.
+	 * Makes the archive what it was at a save point, by a new one. Ledgers keep all lines; later verdicts are taken back by further
+	 * ones. Unrecorded work becomes a save point first; files of a damaged archive are kept in {@code .cairnfield/damaged}.
 	 *
 	 * @return empty if the archive is like that already
 	 * @throws DamagedException where somebody has begun a merge or the like with plain Git and has not finished it
@@ -293,8 +291,7 @@ public final class OpenArchive implements AutoCloseable {
 		if (damages.isEmpty()) {
 			recordFirst(point, person);
 		}
-		Recording recording = new Recording(root, store, "Restore " + point.shortId() + ": " + point.summary(), person,
-				unrecorded.words(note));
+		Recording recording = new Recording(root, store, "Restore " + point.shortId() + ": " + point.summary(), person, unrecorded.words(note));
 		recording.begin(view.stamp());
 		Optional<SavePoint> made = recording.after(() -> {
 			new Restoring(root, store).restore(point, !damages.isEmpty(), person);
@@ -308,8 +305,8 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	/**
-	 * Takes back what one save point changed, by a new save point. What was changed since stays; verdicts are taken back by
-	 * further lines of the ledger, those that a merge has brought together not at all.
+	 * Takes back what one save point changed, by a new one. What was changed since stays; verdicts are taken back by further lines
+	 * of the ledger, those that a merge has brought together not at all.
 	 *
 	 * @throws ArchiveException where something was changed again since, and where the model has changes that were not saved
 	 */
@@ -318,8 +315,7 @@ public final class OpenArchive implements AutoCloseable {
 		requireUnmodified();
 		interruptedNotice = unrecorded.finish(view, damages);
 		recordFirst(point, person);
-		Recording recording = new Recording(root, store, "Undo " + point.shortId() + ": " + point.summary(), person,
-				unrecorded.words(note));
+		Recording recording = new Recording(root, store, "Undo " + point.shortId() + ": " + point.summary(), person, unrecorded.words(note));
 		recording.begin(view.stamp());
 		return recording.after(() -> {
 			new Restoring(root, store).undo(point, person);

@@ -35,6 +35,8 @@ public final class People {
 		}
 		try (History history = open.history()) {
 			return history.check().signers();
+		} catch (RuntimeException e) { // Git's readers stumble over what they do not expect
+			throw new ArchiveException("the list of people cannot be read: " + e.getMessage(), "\"verify --people\" tells what is wrong", e);
 		}
 	}
 

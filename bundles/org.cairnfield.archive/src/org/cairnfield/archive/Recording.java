@@ -66,12 +66,12 @@ final class Recording {
 	/** One that was interrupted. */
 	static Recording of(Intended intended, Path root, ArchiveStore store) {
 		return new Recording(root, store, intended.opening(), new Person(intended.person(), intended.email()), intended.words(),
-				intended.time(), intended.with()).unsigned();
+				intended.time(), intended.with()).signed(false);
 	}
 
-	/** Records what somebody did who may not be the one at work now, and whom no key that is at hand here can stand for. */
-	Recording unsigned() {
-		signed = false;
+	/** @param own whether it is recorded for who is at work; for somebody else no key that is at hand here can stand */
+	Recording signed(boolean own) {
+		signed = own;
 		return this;
 	}
 

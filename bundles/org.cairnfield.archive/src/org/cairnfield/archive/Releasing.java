@@ -14,6 +14,8 @@ import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.internal.disk.DiskFaults;
+import org.cairnfield.archive.internal.disk.GitTraces;
+import org.cairnfield.archive.internal.disk.Places;
 import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
@@ -45,8 +47,16 @@ final class Releasing {
 		}
 	}
 
-	/** Refuses where the version was released. */
-	void requireFree(String version) throws IOException {
+	/** The same, but refuses the manifest of a version that was released. */
+	void putFree(String path, String text) throws IOException {
+		Places.inside(root, path);
+		if (ArchiveLayout.isManifest(path) && GitTraces.isRepository(root)) {
+			requireFree(path.substring(path.indexOf('/') + 1, path.length() - ".json".length()));
+		}
+		put(path, text);
+	}
+
+	private void requireFree(String version) throws IOException {
 		try (GitFolder git = GitFolder.open(root)) {
 			if (git.hasTag(version)) {
 				throw new ArchiveException(version + " is released already, and what is released is never changed",

@@ -74,7 +74,7 @@ final class Unrecorded {
 	void recordOfAnother(Person person) throws IOException {
 		Optional<String> other = savedBy().filter(name -> !name.equals(person.name()));
 		if (other.isPresent()) {
-			new Recording(root, store, "", Person.named(other.get()), words("Recorded before " + person.name() + " saved")).unsigned().record();
+			new Recording(root, store, "", Person.named(other.get()), words("Recorded before " + person.name() + " saved")).signed(false).record();
 			recorded();
 		}
 	}

@@ -253,14 +253,14 @@ class ExchangeTest {
 		Files.writeString(clones.folder(ANN).resolve("NOTES.txt"), "for all\n");
 		git.run("add", "NOTES.txt");
 		git.run("commit", "-qm", "notes");
-		clones.of(ANN).putAboutReleases("gates.txt", "a\nb\nc\n");
+		clones.of(ANN).putAboutReleases("gates.txt", "a\nb\nc\n", Person.named(ANN));
 		clones.exchange(ANN);
 		clones.edit(BEN, archive -> archive.setName("by Ben"));
 		clones.exchange(BEN);
 		assertEquals("for all\n", Files.readString(clones.folder(BEN).resolve("NOTES.txt")));
 		assertEquals("", new PlainGit(clones.folder(BEN)).run("status", "--porcelain"));
-		clones.of(ANN).putAboutReleases("gates.txt", "A\nb\nc\n");
-		clones.of(BEN).putAboutReleases("gates.txt", "a\nb\nC\n");
+		clones.of(ANN).putAboutReleases("gates.txt", "A\nb\nc\n", Person.named(ANN));
+		clones.of(BEN).putAboutReleases("gates.txt", "a\nb\nC\n", Person.named(BEN));
 		clones.exchange(BEN);
 		clones.exchange(ANN);
 		assertEquals("A\nb\nC\n", Files.readString(clones.folder(ANN).resolve("releases/gates.txt")));

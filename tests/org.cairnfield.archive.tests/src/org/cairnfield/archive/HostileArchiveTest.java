@@ -137,7 +137,7 @@ class HostileArchiveTest {
 				survey.getSamples().setTable(survey.table().edit().reason(0, "outside the outline").done());
 			}
 			open.archive().setName("edited");
-			open.putAboutReleases("gates.json", "{}");
+			open.putAboutReleases("gates.json", "{}", PERSON);
 			open.savePoint(PERSON, "edited");
 		}
 	}

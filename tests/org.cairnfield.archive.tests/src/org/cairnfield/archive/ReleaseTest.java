@@ -92,7 +92,7 @@ class ReleaseTest {
 		release("1.0.0");
 		assertThrows(ArchiveException.class, () -> release("1.0.0"));
 		assertThrows(ArchiveException.class, () -> release("1..0"));
-		assertThrows(ArchiveException.class, () -> open.putAboutReleases("../x.txt", "x"));
+		assertThrows(ArchiveException.class, () -> open.putAboutReleases("../x.txt", "x", LEAD));
 		assertFalse(Files.exists(root.resolve("x.txt")));
 	}
 
@@ -100,7 +100,7 @@ class ReleaseTest {
 	void keepsReleasesAndGatesWhenAnEarlierStateIsRestored() throws IOException {
 		ReleaseTag one = release("1.0.0");
 		open.archive().setName("later");
-		open.putAboutReleases("gates.txt", "mine");
+		open.putAboutReleases("gates.txt", "mine", LEAD);
 		open.savePoint(LEAD, null);
 		release("1.1.0");
 		open.restore(one.savePoint(), LEAD, null);

@@ -117,5 +117,9 @@ class SignedSavePointTest {
 		requireSigned(own.id());
 		assertEquals("A. Steward", git.run("show", "-s", "--format=%an", "HEAD~1"));
 		git.fails("verify-commit", "HEAD~1");
+		open.archive().setName("from a draft of the steward");
+		open.savePointFor(STEWARD, "brought back");
+		assertEquals("A. Steward", git.run("show", "-s", "--format=%an", "HEAD"));
+		git.fails("verify-commit", "HEAD");
 	}
 }

@@ -39,7 +39,7 @@ final class GateCommand extends ArchiveCommand {
 			if (Files.exists(archive.folder().resolve("releases").resolve(GateSet.FILE))) {
 				throw new ParameterException(spec.commandLine(), "the archive has a file releases/" + GateSet.FILE + " already: edit it");
 			}
-			book.keep(GateSet.USUAL);
+			book.keep(GateSet.USUAL, archiveArgs.person());
 			record(archive);
 			return;
 		}

@@ -71,7 +71,7 @@ public final class DemoArchive {
 			workers.progress().advance(1);
 			workers.checkCancelled();
 			describe(open, simulated);
-			open.savePoint(SURVEYORS, "The surveys of spring and autumn as they came in");
+			open.savePointFor(SURVEYORS, "The surveys of spring and autumn as they came in");
 			workers.progress().advance(1);
 			done = true;
 			return open;

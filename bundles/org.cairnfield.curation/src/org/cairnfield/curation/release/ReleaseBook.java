@@ -90,12 +90,7 @@ public final class ReleaseBook {
 		}
 	}
 
-	/** Keeps gates in the archive; they are in the next save point. */
-	public void keep(GateSet gates) throws IOException {
-		open.putAboutReleases(GateSet.FILE, gates.toString());
-	}
-
-	/** Likewise in the name of a person. */
+	/** Keeps gates in the archive, in the name of a person; they are in the next save point. */
 	public void keep(GateSet gates, Person person) throws IOException {
 		open.putAboutReleases(GateSet.FILE, gates.toString(), person);
 	}
@@ -276,7 +271,7 @@ public final class ReleaseBook {
 					otherFiles(history, history.last()), check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
 					check.gates().toString(), check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
 					changes == null ? List.of() : changes.summary(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
-			open.putAboutReleases(chosen + ".json", ManifestJson.write(manifest));
+			open.putAboutReleases(chosen + ".json", ManifestJson.write(manifest), person);
 			return manifest;
 		}
 	}

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.ArrayList;
 import java.util.TreeSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -26,6 +27,7 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
+import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.RecordedVerdicts;
@@ -149,7 +151,7 @@ class ReleaseBookTest {
 
 	@Test
 	void refusesWhileAGateIsNotMetAndLetsItPassOnceItIs() throws IOException {
-		book.keep(new GateSet(Map.of(Gate.PROPOSALS, 0.0, Gate.REGRESSION, 1.0), Set.of(), false));
+		book.keep(new GateSet(Map.of(Gate.PROPOSALS, 0.0, Gate.REGRESSION, 1.0), Set.of(), false), LEAD);
 		GateCheck before = ask();
 		assertEquals(List.of(Gate.PROPOSALS), before.holding().stream().map(GateResult::gate).toList());
 		ArchiveException refused = assertThrows(ArchiveException.class, () -> book.prepare(null, before, STEWARD, null));
@@ -165,7 +167,7 @@ class ReleaseBookTest {
 
 	@Test
 	void wantsASecondReviewerWhereTheArchiveNamesTheBand() throws IOException {
-		book.keep(new GateSet(Map.of(Gate.SECOND_REVIEW, 0.0), Set.of("close"), false));
+		book.keep(new GateSet(Map.of(Gate.SECOND_REVIEW, 0.0), Set.of("close"), false), LEAD);
 		approve("R. Reviewer");
 		assertEquals(1, ask().holding().size());
 		new Review(open.archive(), SmallArchive.splitOf(open), "S. Second", book.gates().policy(open.archive()), new RecordedVerdicts(), CLOCK)
@@ -175,7 +177,7 @@ class ReleaseBookTest {
 
 	@Test
 	void noticesAMapThatPositionsWorseThanTheLastRelease() throws IOException {
-		book.keep(new GateSet(Map.of(Gate.REGRESSION, 1.0), Set.of(), false));
+		book.keep(new GateSet(Map.of(Gate.REGRESSION, 1.0), Set.of(), false), LEAD);
 		release(null);
 		assertTrue(ask().holding().isEmpty());
 		Survey survey = open.archive().getSites().get(0).getSurveys().get(0);
@@ -192,11 +194,23 @@ class ReleaseBookTest {
 
 	@Test
 	void letsOnlyAnotherPersonSignWhereTheArchiveSaysSo() throws IOException {
-		book.keep(new GateSet(Map.of(), Set.of(), true));
+		book.keep(new GateSet(Map.of(), Set.of(), true), LEAD);
 		book.prepare(null, ask(), STEWARD, null);
 		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", Person.named("a. steward"), null));
 		assertTrue(book.list().isEmpty());
 		assertEquals("1.0.0", book.sign("1.0.0", LEAD, null).version());
+	}
+
+	@Test
+	void theHistoryNamesWhoPreparedAndWhoSigned() throws IOException {
+		book.prepare(null, passed(), STEWARD, null);
+		book.sign("1.0.0", LEAD, null);
+		try (History history = History.of(open.folder())) {
+			List<SavePoint> points = history.list(2);
+			assertEquals(List.of("L. Lead", "A. Steward"), points.stream().map(SavePoint::person).toList());
+			assertTrue(history.file(points.get(1), "releases/1.0.0.json").isPresent(), "the manifest came with the work of who prepared it");
+		}
+		assertEquals(Optional.empty(), open.savedBy());
 	}
 
 	@Test
@@ -209,7 +223,7 @@ class ReleaseBookTest {
 		ArchiveException changed = assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
 		assertTrue(changed.getMessage().contains("not what A. Steward prepared"), changed.getMessage());
 		book.prepare(null, passed(), STEWARD, null);
-		book.keep(new GateSet(Map.of(), Set.of(), false));
+		book.keep(new GateSet(Map.of(), Set.of(), false), LEAD);
 		assertTrue(assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null)).getMessage().contains("gates were changed"));
 		assertTrue(book.list().isEmpty());
 	}
@@ -217,7 +231,7 @@ class ReleaseBookTest {
 	@Test
 	void neverChangesWhatIsReleased() throws IOException {
 		release(null);
-		assertThrows(ArchiveException.class, () -> open.putAboutReleases("1.0.0.json", "{}"));
+		assertThrows(ArchiveException.class, () -> open.putAboutReleases("1.0.0.json", "{}", LEAD));
 		assertThrows(ArchiveException.class, () -> open.release("1.0.0", "{}", open.digest(), "x", LEAD));
 		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
 		assertThrows(ArchiveException.class, () -> book.prepare(SemanticVersion.parse("1.0.0"), passed(), STEWARD, null));

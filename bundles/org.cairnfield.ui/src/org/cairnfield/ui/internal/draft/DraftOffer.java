@@ -88,7 +88,7 @@ final class DraftOffer {
 		}
 		Person person = Preferences.person();
 		if (isOfAnother() && Saving.whileBusy("Recording what " + draft.person() + " did", () -> session.open()
-				.savePoint(Person.named(draft.person()), "Brought back by " + person.name()))) {
+				.savePointFor(Person.named(draft.person()), "Brought back by " + person.name()))) {
 			session.saved();
 		}
 		return true;
