@@ -161,6 +161,8 @@ class PeopleTest {
 		add("S. Steward", "steward", false);
 		assertEquals(List.of("[L. Lead]", "[R. Reviewer]", "[S. Steward]"), names());
 		assertEquals(1, people.list().leads().signatories().size(), "the reviewer became a lead");
+		assertEquals(List.of(), report().problems(), "a lead has signed a list since");
+		assertTrue(report().changes().stream().anyMatch(change -> change.contains(grab.shortId())), report().changes()::toString);
 	}
 
 	@Test
@@ -230,6 +232,24 @@ class PeopleTest {
 		git.run("update-ref", "HEAD", merge);
 		assertEquals(Map.of("v-1", Kind.SIGNED, "v-2", Kind.MERGED), kinds());
 		assertEquals(1, report().problems().size(), "and it brings a list that no lead has signed: " + report().problems());
+	}
+
+	@Test
+	void aMergeOfTwoListsHasToBeLookedAtByALead() throws IOException {
+		leadAndReviewer();
+		git.run("branch", "side");
+		add("S. Steward", "steward", false);
+		git.run("checkout", "-q", "side");
+		open.reload();
+		add("T. Tester", "tester", false);
+		git.run("checkout", "-q", "main");
+		git.run("merge", "-q", "--no-edit", "-X", "theirs", "side");
+		open.reload();
+		assertEquals(List.of("[L. Lead]", "[R. Reviewer]", "[T. Tester]"), names());
+		assertEquals(1, report().problems().size(), report().problems()::toString);
+		add("S. Steward", "steward", false);
+		assertEquals(4, names().size());
+		assertEquals(List.of(), report().problems());
 	}
 
 	@Test

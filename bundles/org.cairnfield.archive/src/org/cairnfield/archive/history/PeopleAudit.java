@@ -53,9 +53,11 @@ final class PeopleAudit {
 		for (Map.Entry<String, List<String>> file : ledgers.linesOf(last()).entrySet()) {
 			file.getValue().forEach(line -> verdicts.add(proofs.get(file.getKey()).get(line)));
 		}
-		List<String> problems = new ArrayList<>(signers.problems());
+		List<String> problems = new ArrayList<>(signers.problems(last().id()));
 		present.unreadable().forEach(line -> problems.add(ArchiveLayout.PEOPLE + ", line " + line + ": names no key"));
-		return new PeopleReport(present, signers.changes(), problems, verdicts);
+		List<String> changes = new ArrayList<>(signers.changes());
+		signers.settled(last().id()).forEach(problem -> changes.add(problem + "; a lead has signed a list since"));
+		return new PeopleReport(present, changes, problems, verdicts);
 	}
 
 	private VerdictProof proof(String file, String line, Commit commit) throws IOException {

@@ -22,7 +22,8 @@ import org.cairnfield.archive.signature.SignerList;
 /**
  * Which list of people counts at each commit. A change of the list counts where the commit that makes it is signed by a lead
  * of the list before; the first list where it is signed by a lead that it names itself. What does not count leaves the list
- * before in force.
+ * before in force. A merge of two lists that leads have changed is a change as well; unless a lead of each has signed it, the
+ * list counts whose file it has kept.
  */
 final class SignerHistory {
 
@@ -40,7 +41,8 @@ final class SignerHistory {
 	private final GitAudit git;
 	private final Map<String, Commit> commits = new LinkedHashMap<>();
 	private final Map<String, Counting> counting = new LinkedHashMap<>();
-	private final List<String> problems = new ArrayList<>();
+	/** By commit, in words. */
+	private final Map<String, String> problems = new LinkedHashMap<>();
 	private final List<String> changes = new ArrayList<>();
 
 	/** @param history commits, each after those that it came from */
@@ -66,9 +68,20 @@ final class SignerHistory {
 		return lists;
 	}
 
-	/** Changes that do not count, in words. */
-	List<String> problems() {
-		return List.copyOf(problems);
+	/** Changes that do not count, in words, as long as no lead has signed a list that was made after them. */
+	List<String> problems(String last) {
+		return problems(last, false);
+	}
+
+	/** Those after which a lead has signed a list, so that somebody has looked. */
+	List<String> settled(String last) {
+		return problems(last, true);
+	}
+
+	private List<String> problems(String last, boolean settled) {
+		String origin = counting.get(last).origin();
+		Set<String> before = origin == null ? Set.of() : ancestors(origin);
+		return problems.entrySet().stream().filter(problem -> before.contains(problem.getKey()) == settled).map(Map.Entry::getValue).toList();
 	}
 
 	/** Changes that count, in words, the oldest first. */
@@ -91,9 +104,10 @@ final class SignerHistory {
 			SignerList leads = (one == NOTHING ? list : one.list()).leads();
 			Signature signature = git.signature(commit, leads);
 			if (signature.state() != State.GOOD || leads.isEmpty()) {
-				problems.add(name(commit) + " changes " + ArchiveLayout.PEOPLE + " and is not signed by a lead"
-						+ (before.size() > 1 ? " of each side" : "") + " (" + signature + "), so that the change does not count");
-				return before.get(0);
+				problems.put(commit.id(), before.size() > 1
+						? name(commit) + " brings together two lists that leads have changed, and no lead of each has signed it (" + signature + "): look what is missing"
+						: name(commit) + " changes " + ArchiveLayout.PEOPLE + " and is not signed by a lead (" + signature + "), so that the change does not count");
+				return before.stream().filter(side -> Objects.equals(blob, side.blob())).findFirst().orElse(before.get(0));
 			}
 			if (one == before.get(0)) {
 				changes.add((one == NOTHING ? "begun in " : "changed in ") + name(commit) + ", signed by " + signature.by() + " (" + signature.detail() + ')');
