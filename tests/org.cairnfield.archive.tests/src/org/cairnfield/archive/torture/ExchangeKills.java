@@ -34,6 +34,8 @@ public final class ExchangeKills {
 	private static final String ANN = "Ann";
 	private static final String BEN = "Ben";
 
+	private static final int LONGER_MILLIS = 50;
+
 	private final Path folder;
 	private final Path meeting;
 	private final Random random;
@@ -95,8 +97,9 @@ public final class ExchangeKills {
 			long began = System.nanoTime();
 			if (child.livesAfter(random.nextInt(longestMillis))) {
 				child.kill();
+				longestMillis += LONGER_MILLIS; // until one ends by itself: so the instants spread over all of it
 			} else {
-				longestMillis = (int) Math.max(50, (System.nanoTime() - began) / 1_000_000);
+				longestMillis = (int) Math.max(LONGER_MILLIS, (System.nanoTime() - began) / 1_000_000);
 			}
 			for (String line = child.line(); line != null; line = child.line()) {
 				require(!line.startsWith("refused"), line);
@@ -174,6 +177,7 @@ public final class ExchangeKills {
 			files.filter(file -> file.getFileName().toString().endsWith(".lock")).forEach(locks::add);
 		}
 		for (Path lock : locks) {
+			System.out.println("left behind: " + git.relativize(lock));
 			Files.delete(lock);
 		}
 		return locks.size();
