@@ -18,7 +18,6 @@ import org.cairnfield.archive.internal.git.GitRemote;
 import org.cairnfield.archive.internal.git.Remotes;
 import org.cairnfield.archive.internal.git.TagExchange;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
-import org.cairnfield.archive.remote.Exchanged;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
 

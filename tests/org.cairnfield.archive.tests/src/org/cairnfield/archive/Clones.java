@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 import org.cairnfield.archive.history.Person;
-import org.cairnfield.archive.remote.Exchanged;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.model.Archive;

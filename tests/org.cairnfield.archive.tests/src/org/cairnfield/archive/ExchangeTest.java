@@ -14,7 +14,6 @@ import java.util.List;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.UnreachableException;
 import org.cairnfield.archive.history.Person;
-import org.cairnfield.archive.remote.Exchanged;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
 import org.cairnfield.model.Archive;

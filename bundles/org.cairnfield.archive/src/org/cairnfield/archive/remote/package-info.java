@@ -1,2 +1,2 @@
-/** Archives that several people work on: where they meet, and what an exchange has brought. */
+/** Where people meet who work on one archive. */
 package org.cairnfield.archive.remote;

@@ -2,10 +2,10 @@ package org.cairnfield.batch.cli;
 
 import java.util.List;
 
+import org.cairnfield.archive.Exchanged;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.SavePoint;
-import org.cairnfield.archive.remote.Exchanged;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.model.values.Count;
 import picocli.CommandLine.Command;

@@ -1,4 +1,4 @@
-package org.cairnfield.archive.remote;
+package org.cairnfield.archive;
 
 import java.util.List;
 import java.util.Optional;
