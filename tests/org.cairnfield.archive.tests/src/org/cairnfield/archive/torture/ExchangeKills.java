@@ -87,11 +87,12 @@ public final class ExchangeKills {
 	}
 
 	private void killOne() throws IOException, InterruptedException {
-		String saved;
+		String sentByBen;
 		boolean returned = false;
 		try (ChildJvm child = ChildJvm.start(ExchangingChild.class, folder.resolve(ANN).toString(), ANN, Long.toString(random.nextLong()))) {
-			saved = expect(child, "saved ");
+			expect(child, "saved ");
 			work(BEN);
+			sentByBen = tip();
 			child.send("go");
 			expect(child, "exchanging");
 			long began = System.nanoTime();
@@ -106,7 +107,7 @@ public final class ExchangeKills {
 				returned |= line.startsWith("exchanged ");
 			}
 		}
-		inspect(saved.substring("saved ".length()), returned);
+		inspect(sentByBen, returned);
 	}
 
 	/** A day's work of somebody else, in this process. */
@@ -131,20 +132,21 @@ public final class ExchangeKills {
 		return ids;
 	}
 
-	private void inspect(String saved, boolean returned) throws IOException {
+	/** @param sentByBen the save point that was to come in */
+	private void inspect(String sentByBen, boolean returned) throws IOException {
 		remoteLocks += clearLocks(meeting);
 		String merged;
 		try (OpenArchive open = store.open(folder.resolve(ANN), Mode.EDIT)) {
 			require(open.damages().isEmpty(), "damaged: " + open.damages());
-			boolean old = open.digest().equals(saved);
-			require(!returned || !old, "an exchange that had returned is lost");
-			SavePoint last;
+			boolean old;
+			boolean there;
 			try (History history = open.history()) {
-				last = history.last();
+				SavePoint last = history.last();
 				require(history.compareWithSaved(last).isEmpty(), "files differ from the last save point: half merged");
-				require(last.parents().size() == 2 || old, "what was taken in is no merge");
+				old = history.list(Integer.MAX_VALUE).stream().noneMatch(point -> point.id().equals(sentByBen));
+				there = last.id().equals(tip());
 			}
-			boolean there = isAtRemote(last);
+			require(!returned || !old && there, "an exchange that had returned is lost");
 			untouched += old ? 1 : 0;
 			takenIn += old || there ? 0 : 1;
 			sent += there && !returned ? 1 : 0;
@@ -164,10 +166,13 @@ public final class ExchangeKills {
 		}
 	}
 
-	private boolean isAtRemote(SavePoint point) throws IOException {
-		Path packed = meeting.resolve("packed-refs");
+	/** The last save point at the remote. */
+	private String tip() throws IOException {
 		Path loose = meeting.resolve("refs/heads/main");
-		return Files.exists(loose) ? Files.readString(loose).strip().equals(point.id()) : Files.exists(packed) && Files.readString(packed).contains(point.id());
+		if (Files.exists(loose)) {
+			return Files.readString(loose).strip();
+		}
+		return Files.readAllLines(meeting.resolve("packed-refs")).stream().filter(line -> line.endsWith(" refs/heads/main")).findFirst().orElseThrow().split(" ")[0];
 	}
 
 	/** As the message says that a person gets who finds them. */

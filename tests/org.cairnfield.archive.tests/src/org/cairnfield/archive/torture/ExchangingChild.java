@@ -24,11 +24,11 @@ public final class ExchangingChild {
 		try (OpenArchive open = new ArchiveStore().open(Path.of(args[0]), Mode.EDIT)) {
 			RandomWork.in(open.archive(), person.name(), new Random(Long.parseLong(args[2])));
 			open.savePoint(person, null);
-			say("saved " + open.digest());
+			say("saved ");
 			System.in.read();
 			say("exchanging");
 			open.exchange().run(person, null, true, Progress.NONE);
-			say("exchanged " + open.digest());
+			say("exchanged ");
 		} catch (ArchiveException e) {
 			say("refused " + e.getMessage().replace('\n', ' '));
 		}
