@@ -30,11 +30,28 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 	private static final double CONFIDENCE = 0.95;
 
 	static Agreement of(Standings standings) {
+		return of(pairs(standings));
+	}
+
+	/** Of a person with all others; rows are that person's decisions. */
+	static Agreement of(Standings standings, String person) {
+		List<LedgerEntry[]> own = new ArrayList<>();
+		for (LedgerEntry[] pair : pairs(standings)) {
+			if (pair[0].isBy(person)) {
+				own.add(pair);
+			} else if (pair[1].isBy(person)) {
+				own.add(new LedgerEntry[] { pair[1], pair[0] });
+			}
+		}
+		return of(own);
+	}
+
+	/** The first verdict and the second one of each sample that two have judged. */
+	private static List<LedgerEntry[]> pairs(Standings standings) {
 		Set<String> takenBack = Standings.takenBack(standings.entries());
 		Map<SampleKey, LedgerEntry> first = new HashMap<>();
 		Map<SampleKey, LedgerEntry> second = new HashMap<>();
 		List<LedgerEntry[]> pairs = new ArrayList<>();
-		List<SampleKey> differing = new ArrayList<>();
 		for (LedgerEntry entry : standings.entries()) {
 			if (entry.takesBack() || takenBack.contains(entry.id())) {
 				continue;
@@ -47,14 +64,14 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 				}
 			} else if (entry.round() == Round.SECOND && first.containsKey(entry.sample())
 					&& second.putIfAbsent(entry.sample(), entry) == null) {
-				LedgerEntry one = first.get(entry.sample());
-				pairs.add(new LedgerEntry[] { one, entry });
-				if (!one.agreesWith(entry)) {
-					differing.add(entry.sample());
-				}
+				pairs.add(new LedgerEntry[] { first.get(entry.sample()), entry });
 			}
 		}
-		differing.sort(null);
+		return pairs;
+	}
+
+	private static Agreement of(List<LedgerEntry[]> pairs) {
+		List<SampleKey> differing = pairs.stream().filter(pair -> !pair[0].agreesWith(pair[1])).map(pair -> pair[0].sample()).sorted().toList();
 		Map<String, Integer> decisions = new LinkedHashMap<>();
 		pairs.forEach(pair -> {
 			decisions.putIfAbsent(word(pair[0]), decisions.size());
@@ -62,7 +79,7 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 		});
 		long[][] table = new long[decisions.size()][decisions.size()];
 		pairs.forEach(pair -> table[decisions.get(word(pair[0]))][decisions.get(word(pair[1]))]++);
-		return new Agreement(List.copyOf(decisions.keySet()), table, Kappa.of(table), List.copyOf(differing));
+		return new Agreement(List.copyOf(decisions.keySet()), table, Kappa.of(table), differing);
 	}
 
 	/** Moves to different clusters are different decisions. */

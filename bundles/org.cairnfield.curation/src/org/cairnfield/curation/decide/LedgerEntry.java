@@ -87,7 +87,8 @@ public record LedgerEntry(String id, String split, SampleKey sample, int cluster
 		return decision == other.decision && (decision != Decision.MOVE || cluster == other.cluster);
 	}
 
-	static boolean isSame(String one, String other) {
+	/** Whether two names are of one person, whatever the case of letters. */
+	public static boolean isSame(String one, String other) {
 		return one != null && other != null
 				&& one.strip().toLowerCase(Locale.ROOT).equals(other.strip().toLowerCase(Locale.ROOT));
 	}

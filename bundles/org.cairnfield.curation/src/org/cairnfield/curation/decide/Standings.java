@@ -225,6 +225,11 @@ public final class Standings {
 		return Agreement.of(this);
 	}
 
+	/** Agreement of a person with others, where the person was one of the two; theirs are the rows. */
+	public Agreement agreement(String person) {
+		return Agreement.of(this, person);
+	}
+
 	/**
 	 * The audit of a band that is under way, or a new one.
 	 *

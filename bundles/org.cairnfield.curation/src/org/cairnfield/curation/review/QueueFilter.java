@@ -27,7 +27,8 @@ public final class QueueFilter {
 			Column.numbers("place", "", 0, "90", line -> 100 * line.row().evidence().placeScore()),
 			Column.numbers("readings", "", 0, "90", line -> 100 * line.row().evidence().readingsScore()),
 			Column.texts("warning", "far", line -> line.row().warnings()),
-			Column.texts("carrier", "SH-0413", line -> line.row().evidence().carrier() == null ? "" : line.row().carrier()));
+			Column.texts("carrier", "SH-0413", line -> line.row().evidence().carrier() == null ? "" : line.row().carrier()),
+			Column.texts("assigned", "\"A. Reviewer\"", line -> String.join(", ", line.row().assigned())));
 
 	/** Lets everything pass. */
 	public static final QueueFilter NONE = new QueueFilter("", null);

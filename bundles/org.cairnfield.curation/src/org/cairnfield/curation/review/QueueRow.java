@@ -1,8 +1,10 @@
 package org.cairnfield.curation.review;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
 
+import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.model.values.SampleKey;
@@ -10,11 +12,16 @@ import org.cairnfield.model.values.SampleKey;
 /**
  * One noise sample in the queue.
  *
- * @param band  name of the band of its strength; empty below all
- * @param site  name of the site; empty where the sample is gone
- * @param level of the floor where the sample is said to be; null where it is gone
+ * @param band     name of the band of its strength; empty below all
+ * @param site     name of the site; empty where the sample is gone
+ * @param level    of the floor where the sample is said to be; null where it is gone
+ * @param assigned names of those who are to review it
  */
-public record QueueRow(Evidence evidence, String band, String site, Integer level) {
+public record QueueRow(Evidence evidence, String band, String site, Integer level, List<String> assigned) {
+
+	public QueueRow {
+		assigned = List.copyOf(assigned);
+	}
 
 	/** Where the sample is said to be, for a person; empty where it is gone. */
 	public String floor() {
@@ -99,12 +106,20 @@ public record QueueRow(Evidence evidence, String band, String site, Integer leve
 		return Double.isNaN(share) ? "–" : String.format(Locale.ROOT, "%.0f %%", 100 * share);
 	}
 
+	/** Whether a person is to review it. */
+	boolean isAssignedTo(String person) {
+		return assigned.stream().anyMatch(name -> LedgerEntry.isSame(name, person));
+	}
+
 	/** All that is to be known before the evidence is read: where it is, its carrier, and each warning in full. */
 	public String summary() {
 		StringJoiner text = new StringJoiner("\n");
 		text.add(key() + (floor().isEmpty() ? "" : ", " + floor()));
 		if (evidence.carrier() != null) {
 			text.add("carrier " + evidence.carrier());
+		}
+		if (!assigned.isEmpty()) {
+			text.add("assigned to " + String.join(", ", assigned));
 		}
 		evidence.warnings().forEach(warning -> text.add((warning.isMark() ? "▲ " : "· ") + warning.text(evidence)));
 		return text.toString();

@@ -5,7 +5,7 @@ import org.cairnfield.curation.decide.Standing;
 
 /** Which samples the queue lists. */
 public enum QueueShown {
-	ALL("all"), LEFT("left to decide"), DISPUTED("disagreements"), STALE("stale verdicts"), DEFERRED("deferred"),
+	ALL("all"), LEFT("left to decide"), MINE("assigned to me"), DISPUTED("disagreements"), STALE("stale verdicts"), DEFERRED("deferred"),
 	DECIDED("decided"), UNPLACED("unplaced");
 
 	private final String title;
@@ -19,11 +19,13 @@ public enum QueueShown {
 		return title;
 	}
 
-	boolean shows(QueueRow row, Standing standing) {
+	/** @param person who looks */
+	boolean shows(QueueRow row, Standing standing, String person) {
 		ReviewState state = standing.state();
 		return switch (this) {
 			case ALL -> true;
 			case LEFT -> row.evidence().made() && PersonalStandings.isLeft(standing);
+			case MINE -> row.isAssignedTo(person);
 			case DISPUTED -> state == ReviewState.DISPUTED;
 			case STALE -> state == ReviewState.STALE;
 			case DEFERRED -> state == ReviewState.DEFERRED;

@@ -2,14 +2,18 @@ package org.cairnfield.curation.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.cairnfield.curation.propose.Band;
 import org.cairnfield.curation.propose.Bands;
 import org.cairnfield.curation.propose.Evidence;
+import org.cairnfield.curation.team.Assigned;
+import org.cairnfield.curation.team.WorkShares;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
@@ -20,6 +24,7 @@ public final class ReviewQueue {
 	private QueueSettings settings = QueueSettings.USUAL;
 	private List<QueueRow> rows = List.of();
 	private QueueList list = QueueList.EMPTY;
+	private WorkShares shares = WorkShares.NONE;
 
 	ReviewQueue() {
 	}
@@ -28,16 +33,18 @@ public final class ReviewQueue {
 	void clear() {
 		rows = List.of();
 		list = QueueList.EMPTY;
+		shares = WorkShares.NONE;
 	}
 
 	/** Takes all noise samples on which there is evidence. */
-	void fill(Archive archive, List<Evidence> evidence, Bands bands) {
+	void fill(Archive archive, Split split, List<Evidence> evidence, Bands bands) {
+		shares = WorkShares.of(archive, split, bands);
 		ArchiveIndex index = ArchiveIndex.of(archive);
 		List<QueueRow> all = new ArrayList<>();
 		for (Evidence each : evidence) {
 			Optional<SampleRef> ref = index.sample(each.sample());
 			all.add(new QueueRow(each, bands.of(each.strengthR()).map(Band::name).orElse(""), ref.map(ReviewQueue::site).orElse(""),
-					ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null)));
+					ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null), shares.reviewersOf(each.sample())));
 		}
 		rows = all;
 	}
@@ -45,6 +52,23 @@ public final class ReviewQueue {
 	private static String site(SampleRef ref) {
 		Site site = ref.survey().getSite();
 		return site == null ? "" : ModelText.name(site);
+	}
+
+	/** Whether everybody is assigned what they were when it was filled. */
+	boolean isAssignedAsIn(Archive archive, Split split) {
+		return shares.assignments().equals(Assigned.of(archive, split.getId()));
+	}
+
+	/** Who is to review which proposals of the split; nobody any while there is no evidence. */
+	public WorkShares shares() {
+		return shares;
+	}
+
+	/** How many proposals are left, of all or, where these are listed, of those that are assigned to the person. */
+	String countText(String person, Predicate<QueueRow> isLeft) {
+		List<QueueRow> counted = rows.stream().filter(row -> row.evidence().made() && (settings.shown() != QueueShown.MINE || row.isAssignedTo(person)))
+				.toList();
+		return counted.isEmpty() ? "" : String.format(Locale.ROOT, "%,d of %,d left", counted.stream().filter(isLeft).count(), counted.size());
 	}
 
 	/** Lists it again, with what was decided since in its place. */

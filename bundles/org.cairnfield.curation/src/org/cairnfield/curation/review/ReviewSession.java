@@ -2,7 +2,6 @@ package org.cairnfield.curation.review;
 
 import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -95,6 +94,9 @@ public final class ReviewSession {
 		if (others || request.isPresent()) {
 			listener.splitChanged();
 		}
+		if (!queue.isAssignedAsIn(archive.archive(), split)) {
+			fill();
+		}
 	}
 
 	/** One with something to decide, if there is. */
@@ -129,7 +131,7 @@ public final class ReviewSession {
 		if (evidence.isKnown() && split() != null) {
 			evidence.notice(standings.all());
 			audit.renew(standings.all(), evidence.marked());
-			queue.fill(archive.archive(), evidence.all(), reviewer.policy().bands());
+			queue.fill(archive.archive(), split(), evidence.all(), reviewer.policy().bands());
 			arrange(queue.settings());
 		}
 	}
@@ -153,7 +155,7 @@ public final class ReviewSession {
 			return false;
 		}
 		QueueSettings settings = queue.settings();
-		boolean shown = audit.looking().isPresent() ? audit.hasDrawn(row.key()) : settings.shown().shows(row, standing);
+		boolean shown = audit.looking().isPresent() ? audit.hasDrawn(row.key()) : settings.shown().shows(row, standing, reviewer.person());
 		return shown && settings.filter().accepts(row, standings.text(row.key()));
 	}
 
@@ -183,11 +185,9 @@ public final class ReviewSession {
 		}
 	}
 
-	/** Such as "214 of 226 left"; empty where nothing is proposed. */
+	/** Such as "214 of 226 left", where the queue lists what is assigned to the person of that; empty where nothing is proposed. */
 	public String countText() {
-		long made = queue.rows().stream().filter(row -> row.evidence().made()).count();
-		long left = queue.rows().stream().filter(standings::isLeft).count();
-		return made == 0 ? "" : String.format(Locale.ROOT, "%,d of %,d left", left, made);
+		return queue.countText(reviewer.person(), standings::isLeft);
 	}
 
 	// How things stand

@@ -23,14 +23,14 @@ class QueueFilterTest {
 	@ParameterizedTest
 	@ValueSource(strings = { "", "A12", "FAR c7", "id = a12", "survey = sh-spring", "site ~ tide", "floor = 1", "state ~ approved", "r > 0.93", "margin = 0.11",
 			"r = 0.94", "band = close", "margin >= 0.11", "cluster = 7", "nearest = 2", "distance <= 2 m", "place = 50", "warning ~ far and not warning ~ tight",
-			"carrier = C", "floor = 2 or cluster = 7", "state != none" })
+			"carrier = C", "floor = 2 or cluster = 7", "state != none", "assigned ~ ada", "assigned ~ ben", "assigned = \"Ada, Ben\"" })
 	void showsWhatIsAskedFor(String filter) throws FilterException {
 		assertTrue(accepts(filter), filter);
 	}
 
 	@ParameterizedTest
 	@ValueSource(strings = { "B", "floor = 2", "floor != 1", "not floor = 1", "cluster = 2", "warning ~ tight", "warning !~ far", "state = none", "r < 0.9",
-			"A12 tight", "place > 51", "r > 0.94", "margin = 0.111" })
+			"A12 tight", "place > 51", "r > 0.94", "margin = 0.111", "assigned = none", "assigned ~ cy" })
 	void hidesWhatIsNot(String filter) throws FilterException {
 		assertFalse(accepts(filter), filter);
 	}

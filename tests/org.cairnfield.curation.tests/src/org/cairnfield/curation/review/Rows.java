@@ -1,6 +1,7 @@
 package org.cairnfield.curation.review;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 import org.cairnfield.curation.propose.Effect;
@@ -41,11 +42,11 @@ public final class Rows {
 
 	/** At Tide House. */
 	public static QueueRow row(Evidence evidence, String band, int level) {
-		return new QueueRow(evidence, band, "Tide House", level);
+		return new QueueRow(evidence, band, "Tide House", level, List.of("Ada", "Ben"));
 	}
 
 	/** A sample for which nothing is proposed. */
 	public static QueueRow unplaced(String id) {
-		return new QueueRow(evidence(id, false, 3, 0.05, 3), "", "Tide House", 0);
+		return new QueueRow(evidence(id, false, 3, 0.05, 3), "", "Tide House", 0, List.of());
 	}
 }
