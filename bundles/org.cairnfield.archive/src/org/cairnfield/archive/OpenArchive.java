@@ -342,7 +342,7 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	private void recordFirst(SavePoint point, Person person) throws IOException {
-		if (new Restoring(root, store).putBackLedgers()) {
+		if (new Restoring(root, store).putBack()) {
 			reload();
 		}
 		unrecorded.recordOfAnother(person);

@@ -146,9 +146,9 @@ final class Recording {
 			}
 			SavePoint before = history.last();
 			ArchiveDiff diff = history.compareWithSaved(before);
-			requireLedgersToGrow(diff);
+			requireToGrow(diff);
 			if (with != null) {
-				requireLedgersToGrow(history.compareWithSaved(history.find(with)));
+				requireToGrow(history.compareWithSaved(history.find(with)));
 			}
 			FolderView view = new FolderView(root, ArchiveLayout::isPart);
 			Commit commit = git.commit(view.files(), ArchiveLayout::isPart, History.message(opening, diff, person, words), person.name(),
@@ -163,9 +163,14 @@ final class Recording {
 		}
 	}
 
-	/** A verdict that a save point holds is taken back by another verdict, not by taking it out. */
-	private static void requireLedgersToGrow(ArchiveDiff diff) throws ArchiveException {
+	/** A verdict that a save point holds is taken back by another verdict, not by taking it out; a comment stays. */
+	private static void requireToGrow(ArchiveDiff diff) throws ArchiveException {
 		for (ObjectChange change : diff.objects()) {
+			if (change.what().equals("comment") && change.way() != ObjectChange.Way.ADDED) {
+				throw new ArchiveException(NOT_RECORDED + ": comment " + change.id()
+						+ " of an earlier save point is gone or other than it was, and comments are only added",
+						"put it back as it was, or restore the last save point");
+			}
 			if (change.what().equals("verdict") && change.way() != ObjectChange.Way.ADDED) {
 				throw new ArchiveException(NOT_RECORDED + ": verdict " + change.id()
 						+ " of an earlier save point is gone or other than it was, and ledgers only grow",

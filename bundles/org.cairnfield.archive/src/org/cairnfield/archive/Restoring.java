@@ -48,8 +48,8 @@ final class Restoring {
 	}
 
 	/**
-	 * All files as at a save point, but for those of releases and people, which stay, and for ledgers, which only grow: what has been
-	 * decided since is taken back by lines of its own, in the name of who restores.
+	 * All files as at a save point, but for those of releases and people and for comments, which stay, and for ledgers, which only
+	 * grow: what has been decided since is taken back by lines of its own, in the name of who restores.
 	 */
 	void restore(SavePoint point, boolean damaged, Person person) throws IOException {
 		try (GitFolder git = GitFolder.open(root)) {
@@ -66,14 +66,14 @@ final class Restoring {
 			addDropped(wanted, git, point.id());
 			kept.addMissing(wanted);
 			kept.settle(wanted, person.name(), store.clock().instant());
-			boolean named = kept.nameIn(restored);
+			boolean added = kept.nameIn(restored) | KeptComments.add(restored, last, store.migrations());
 			FolderView now = new FolderView(root, ArchiveLayout::isPart);
 			try (Save save = Save.begin(store.disk(), root)) {
 				for (String path : past.paths()) {
 					if (ArchiveLayout.outlivesRestoring(path) && now.has(path)) {
 						continue; // what is released stays as it is, and so do the gates and the list of people
 					}
-					if (named && path.equals(ArchiveLayout.STRUCTURE)) {
+					if (added && path.equals(ArchiveLayout.STRUCTURE)) {
 						save.put(path, out -> ArchiveFiles.writeStructure(restored, out));
 					} else if (kept.at(path) == null) {
 						copy(save, path, past);
@@ -91,25 +91,25 @@ final class Restoring {
 	}
 
 	/**
-	 * Puts back what ledgers in the folder have lost since the last save point, so that the folder can be recorded before
+	 * Puts back verdicts and comments that the folder has lost since the last save point, so that it can be recorded before
 	 * something is done to it.
 	 *
 	 * @return whether that changed a file
 	 */
-	boolean putBackLedgers() throws IOException {
+	boolean putBack() throws IOException {
 		try (GitFolder git = GitFolder.open(root)) {
 			TreeFiles last = git.files(git.head(), ArchiveLayout::isPart);
 			FolderView now = new FolderView(root, ArchiveLayout::isPart);
-			if (hasAll(now, last)) {
+			if (hasAll(now, last) && KeptComments.hasAll(now, last, store.migrations())) {
 				return false;
 			}
 			KeptLedgers kept = KeptLedgers.of(last, store.migrations());
 			kept.addMissing(KeptLedgers.of(now, store.migrations()));
 			Archive archive = ArchiveReader.read(now, store.migrations(), ArchiveReader.VOUCHED).archive();
-			boolean named = kept.nameIn(archive);
+			boolean added = kept.nameIn(archive) | KeptComments.add(archive, last, store.migrations());
 			try (Save save = Save.begin(store.disk(), root)) {
 				put(save, kept, last);
-				if (named) {
+				if (added) {
 					save.put(ArchiveLayout.STRUCTURE, out -> ArchiveFiles.writeStructure(archive, out));
 				}
 				save.commit();
@@ -217,10 +217,10 @@ final class Restoring {
 			}
 			Loaded loaded = requireSound(new ChangedFiles(now, alone), "the change can not be taken back, as the rest would not be sound");
 			KeptLedgers kept = ledgersWithout(point, git, now, person);
-			boolean named = kept.nameIn(loaded.archive());
+			boolean added = kept.nameIn(loaded.archive()) | KeptComments.add(loaded.archive(), now, store.migrations());
 			SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
 			try (Save save = Save.begin(store.disk(), root)) {
-				if (named && !changes.containsKey(ArchiveLayout.STRUCTURE)) {
+				if (added && !changes.containsKey(ArchiveLayout.STRUCTURE)) {
 					save.put(ArchiveLayout.STRUCTURE, out -> ArchiveFiles.writeStructure(loaded.archive(), out));
 				}
 				for (String path : changes.keySet()) {

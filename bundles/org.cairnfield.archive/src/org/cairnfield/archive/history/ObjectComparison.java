@@ -9,8 +9,10 @@ import java.util.Objects;
 import java.util.TreeMap;
 
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Assignment;
 import org.cairnfield.model.Claim;
 import org.cairnfield.model.Cluster;
+import org.cairnfield.model.Comment;
 import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelPackage;
@@ -46,7 +48,7 @@ final class ObjectComparison {
 			if (!begins && (one == null || other == null || !fields.isEmpty())) {
 				ObjectChange.Way way = one == null ? ObjectChange.Way.ADDED
 						: other == null ? ObjectChange.Way.REMOVED : ObjectChange.Way.CHANGED;
-				changes.add(new ObjectChange(word(object), id(object), way, fields));
+				changes.add(new ObjectChange(word(object), shown(object), way, fields));
 			}
 		});
 		return changes;
@@ -101,6 +103,17 @@ final class ObjectComparison {
 			return id(claim.eContainer()) + " = " + (claim.getValue() == null ? "none" : claim.getValue()) + " by " + claim.getPerson();
 		}
 		return object instanceof Cluster cluster ? Integer.toString(cluster.getNumber()) : EcoreUtil.getID(object);
+	}
+
+	/** The id, with what it stands for where nobody would know it by that. */
+	private static String shown(EObject object) {
+		if (object instanceof Comment comment) {
+			return id(object) + " by " + comment.getPerson() + " on " + comment.getSubject() + ": " + comment.getText();
+		}
+		if (object instanceof Assignment assignment) {
+			return id(object) + ": " + assignment.getShare() + " of split " + assignment.getSplit() + " to " + assignment.getReviewer();
+		}
+		return id(object);
 	}
 
 	private static List<FieldChange> fields(EObject before, EObject after) {
