@@ -1,6 +1,7 @@
 package org.cairnfield.ui.session;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.function.Consumer;
 
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.PastState;
+import org.cairnfield.curation.team.CommentBook;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelPackage;
@@ -36,6 +38,7 @@ public final class ArchiveSession {
 	private final Archive archive;
 	private final BasicCommandStack commands = new BasicCommandStack();
 	private final Findings findings;
+	private final CommentBook comments;
 	private final Watch watch = new Watch();
 	private Consumer<Consumer<SessionListener>> listeners = call -> {
 	};
@@ -43,6 +46,7 @@ public final class ArchiveSession {
 	private Set<Survey> changedSurveys = new LinkedHashSet<>();
 	private boolean structureChanged;
 	private boolean ledgersChanged;
+	private boolean teamChanged;
 	private boolean rulesMayCare;
 	private boolean told = true;
 
@@ -53,6 +57,7 @@ public final class ArchiveSession {
 		this.archive = archive;
 		selection = ArchiveSelection.of(archive);
 		findings = new Findings(this);
+		comments = new CommentBook(archive, Clock.systemUTC());
 		commands.addCommandStackListener(event -> tell(SessionListener::stateChanged));
 		archive.eAdapters().add(watch);
 	}
@@ -139,9 +144,15 @@ public final class ArchiveSession {
 		return findings;
 	}
 
+	/** What people have said about parts of it. */
+	public CommentBook comments() {
+		return comments;
+	}
+
 	/** What was done so far is on disk. */
 	public void saved() {
 		commands.saveIsDone();
+		comments.saved();
 		tell(SessionListener::stateChanged);
 	}
 
@@ -170,10 +181,12 @@ public final class ArchiveSession {
 			changedSurveys.add(survey);
 		} else if (isOfLedger(change)) {
 			ledgersChanged = true;
+		} else if (isOfTeam(change)) {
+			teamChanged = true;
 		} else {
 			structureChanged = true;
 		}
-		rulesMayCare |= !isOfLedger(change) && !isOfSplit(change);
+		rulesMayCare |= !isOfLedger(change) && !isOfSplit(change) && !isOfTeam(change);
 		if (told) {
 			told = false;
 			Display.getCurrent().asyncExec(this::tellChanges);
@@ -189,15 +202,22 @@ public final class ArchiveSession {
 		return change.getNotifier() instanceof Split || change.getFeature() == ModelPackage.Literals.ARCHIVE__SPLITS;
 	}
 
+	/** Who reviews what, and what people say to each other. */
+	private static boolean isOfTeam(Notification change) {
+		return change.getFeature() == ModelPackage.Literals.ARCHIVE__ASSIGNMENTS || change.getFeature() == ModelPackage.Literals.ARCHIVE__COMMENTS;
+	}
+
 	/** Once for all changes of one command. */
 	private void tellChanges() {
 		told = true;
 		Set<Survey> surveys = changedSurveys;
 		boolean structure = structureChanged;
 		boolean ledgers = ledgersChanged;
+		boolean team = teamChanged;
 		changedSurveys = new LinkedHashSet<>();
 		structureChanged = false;
 		ledgersChanged = false;
+		teamChanged = false;
 		if (structure) {
 			forgetWhatIsGone();
 			tell(SessionListener::structureChanged);
@@ -208,8 +228,11 @@ public final class ArchiveSession {
 		if (ledgers) {
 			tell(SessionListener::ledgersChanged);
 		}
+		if (team) {
+			tell(SessionListener::teamChanged);
+		}
 		tell(SessionListener::stateChanged);
-		if (rulesMayCare) { // no rule looks at splits and verdicts
+		if (rulesMayCare) { // no rule looks at splits, verdicts, assignments and comments
 			rulesMayCare = false;
 			findings.checkSoon();
 		}

@@ -20,12 +20,16 @@ public interface SessionListener {
 	default void samplesChanged(Set<Survey> surveys) {
 	}
 
-	/** Anything but samples and verdicts has changed: sites, floors, access points, devices, surveys, splits, waivers. */
+	/** Sites, floors, access points, devices, surveys, splits or waivers have changed. */
 	default void structureChanged() {
 	}
 
 	/** Verdicts were given or taken back. */
 	default void ledgersChanged() {
+	}
+
+	/** Proposals were assigned, comments were made, or either was taken back. */
+	default void teamChanged() {
 	}
 
 	/** The rules have looked again, or are looking. */

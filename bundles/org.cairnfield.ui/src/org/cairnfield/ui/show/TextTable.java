@@ -33,7 +33,7 @@ public final class TextTable {
 		int others = IntStream.of(widths).sum() - widths[last];
 		table.addListener(SWT.Resize, event -> table.getColumn(last).setWidth(Math.max(widths[last], table.getClientArea().width - others)));
 		table.addListener(SWT.SetData, event -> {
-			if (event.index < lines.size()) {
+			if (event.index >= 0 && event.index < lines.size()) { // below 0: an item that is gone again
 				((TableItem) event.item).setText(lines.get(event.index));
 			}
 		});

@@ -90,6 +90,11 @@ public final class DraftKeeper implements SessionListener {
 	}
 
 	@Override
+	public void teamChanged() {
+		writeSoon();
+	}
+
+	@Override
 	public void stateChanged() {
 		if (session == null || Saving.isBusy()) {
 			return;

@@ -209,6 +209,11 @@ public final class ReviewDesk implements SessionListener {
 	}
 
 	@Override
+	public void teamChanged() {
+		review.archiveChanged();
+	}
+
+	@Override
 	public void stateChanged() {
 		if (session != null && !session.isModified()) {
 			review.savePointMade();

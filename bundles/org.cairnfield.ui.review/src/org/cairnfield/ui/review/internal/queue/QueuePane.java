@@ -205,12 +205,18 @@ final class QueuePane implements DeskListener {
 		} else if (desk.review().queue().rows().isEmpty()) {
 			text = "Split " + desk.split().getId() + " has no proposals. Make them in the view Split, on the page of kept splits.";
 		} else if (desk.review().queue().list().lines().isEmpty()) {
-			text = "No line is so. Empty the filter, or show all.";
+			text = isNothingMine() ? "No proposal of this split is assigned to " + desk.review().reviewer().person() + ". Menu Review, Assign proposals, lists who has what."
+					: "No line is so. Empty the filter, or show all.";
 		} else if (desk.review().evidence().isWaiting()) {
 			text = "The map has changed; evidence is being computed anew …";
 		}
 		Marked.say(says, text);
 		offer.show();
+	}
+
+	private boolean isNothingMine() {
+		return desk.review().queue().settings().shown() == QueueShown.MINE
+				&& desk.review().queue().shares().of(desk.review().reviewer().person()).isEmpty();
 	}
 
 	void setFocus() {

@@ -1,0 +1,21 @@
+package org.cairnfield.ui.review.internal.team;
+
+import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.ui.handlers.HandlerUtil;
+
+/** Opens the list of who is to review which proposals of the split under review. */
+public final class AssignHandler extends AbstractHandler {
+
+	@Override
+	public Object execute(ExecutionEvent event) {
+		ReviewDesk desk = ReviewDesk.workbench();
+		if (desk.split() == null || desk.review().standings().all() == null) {
+			desk.review().refuse("There is no split whose proposals could be assigned.");
+		} else {
+			new AssignmentsDialog(HandlerUtil.getActiveShell(event), desk).open();
+		}
+		return null;
+	}
+}
