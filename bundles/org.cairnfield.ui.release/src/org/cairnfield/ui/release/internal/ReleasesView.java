@@ -16,6 +16,7 @@ import org.cairnfield.curation.release.ReleaseManifest;
 import org.cairnfield.report.ReleaseReport;
 import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.curation.release.Verification;
+import org.cairnfield.curation.team.CommentSubject;
 import org.cairnfield.model.Archive;
 import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.problem.Problems;
@@ -23,6 +24,7 @@ import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.save.Restore;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.CommentBox;
 import org.cairnfield.ui.show.DiffTree;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -48,6 +50,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	private final StackLayout below = new StackLayout();
 	private Text about;
 	private DiffTree changes;
+	private CommentBox comments;
 	private Button verify;
 	private Button compare;
 	private Button open;
@@ -76,6 +79,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		about.setData("org.cairnfield.id", "releases.about");
 		changes = new DiffTree(said, "releases");
 		below.topControl = about;
+		comments = new CommentBox(page, 1, "releases");
 		createButtons(page);
 		desk.add(this);
 	}
@@ -117,6 +121,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		open.getParent().requestLayout();
 		restore.setEnabled(desk.mayChange() && selected.size() == 1);
 		report.setEnabled(desk.check().isPresent());
+		comments.show(desk.session().orElse(null), selected.size() == 1 ? new CommentSubject.OfRelease(selected.get(0).version().toString()) : null, false);
 		if (selected.size() == 1) {
 			say(describe(selected.get(0).manifest()));
 		} else if (desk.releases().isEmpty()) {

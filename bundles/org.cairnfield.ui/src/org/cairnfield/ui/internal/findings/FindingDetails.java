@@ -19,11 +19,13 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.Threshold;
 import org.cairnfield.curation.rules.Waiver;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.cairnfield.curation.team.CommentSubject;
 import org.cairnfield.model.edit.AddWaiversCommand;
 import org.cairnfield.model.edit.WithdrawWaiversCommand;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.show.CommentBox;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -47,6 +49,7 @@ final class FindingDetails {
 	private final Button remedy;
 	private final Text reason;
 	private final Button waive;
+	private final CommentBox comments;
 	private ArchiveSession session;
 	private List<Finding> findings = List.of();
 	private List<RemedyChoice> choices = List.of();
@@ -78,6 +81,7 @@ final class FindingDetails {
 		GridDataFactory.fillDefaults().grab(true, false).indent(12, 0).applyTo(reason);
 		waive = button(page, "&Waive", "findings.waive");
 		waive.addListener(SWT.Selection, event -> waive());
+		comments = new CommentBox(page, COLUMNS, "findings");
 		show(null, List.of(), List.of());
 	}
 
@@ -100,6 +104,7 @@ final class FindingDetails {
 		remedy.setText(offered > 1 ? "Apply " + offered + " &remedies" : "Apply the &remedy");
 		remedy.requestLayout();
 		choose();
+		comments.show(session, findings.size() == 1 ? new CommentSubject.OfFinding(findings.get(0).rule(), findings.get(0).contentKey()) : null, false);
 		effect.read(session == null ? null : session.findings().last().orElse(null), choices);
 		refresh();
 	}

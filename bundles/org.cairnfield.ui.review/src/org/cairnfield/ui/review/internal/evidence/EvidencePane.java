@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.EvidenceTable;
+import org.cairnfield.curation.team.CommentSubject;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
@@ -16,6 +17,8 @@ import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.review.internal.desk.TypingGuard;
+import org.cairnfield.ui.show.CommentBox;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
@@ -30,10 +33,11 @@ final class EvidencePane implements DeskListener {
 	private final ReviewDesk desk;
 	private final HomesTable homes;
 	private final StyledText text;
+	private final CommentBox comments;
 	private Evidence shown;
 	private Standing shownStanding;
 
-	EvidencePane(Composite parent, ReviewDesk desk) {
+	EvidencePane(Composite parent, ReviewDesk desk, TypingGuard typing) {
 		this.desk = desk;
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
@@ -44,6 +48,8 @@ final class EvidencePane implements DeskListener {
 		text.setLineSpacing(1);
 		text.setWrapIndent(14);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(text);
+		comments = new CommentBox(page, 1, "review");
+		typing.guard(comments.field());
 		desk.add(this);
 		text.addListener(SWT.Dispose, event -> desk.remove(this));
 		show();
@@ -70,6 +76,8 @@ final class EvidencePane implements DeskListener {
 		}
 		Evidence evidence = desk.review().evidence().of(desk.review().current());
 		Standing standing = evidence == null ? null : desk.review().standings().of(evidence.sample());
+		comments.show(desk.session(), evidence == null || desk.split() == null ? null : new CommentSubject.OfProposal(desk.split().getId(), evidence.sample()),
+				standing != null && standing.hidden());
 		if (evidence != null && evidence == shown && Objects.equals(standing, shownStanding)) {
 			return;
 		}
@@ -135,6 +143,9 @@ final class EvidencePane implements DeskListener {
 	}
 
 	void setFocus() {
-		text.setFocus();
+		// a view that becomes active by a click into a field keeps that field
+		if (!Marked.holdsFocus(text.getParent())) {
+			text.setFocus();
+		}
 	}
 }

@@ -12,8 +12,7 @@ public final class EvidenceView extends ViewPart {
 
 	@Override
 	public void createPartControl(Composite parent) {
-		new ReviewKeys(getSite());
-		pane = new EvidencePane(parent, ReviewDesk.workbench());
+		pane = new EvidencePane(parent, ReviewDesk.workbench(), new ReviewKeys(getSite()));
 	}
 
 	@Override
