@@ -95,6 +95,11 @@ public final class OpenArchive implements AutoCloseable {
 				: Optional.of("it is damaged: " + damages.get(0) + (damages.size() > 1 ? " and " + (damages.size() - 1) + " more" : ""));
 	}
 
+	/** Whether the files are no longer those that were read or saved here: another program has written since. */
+	public boolean isOutdated() throws IOException {
+		return !view.sameAs(new FolderView(root, ArchiveLayout::isPart));
+	}
+
 	/** Whether the model was changed since it was read or saved. */
 	public boolean isModified() {
 		return ModelSave.isModified(loaded);

@@ -79,6 +79,19 @@ class LockTest {
 		}
 	}
 
+	@Test
+	void tellsAReaderThatSomebodyHasSavedMeanwhile() throws IOException {
+		try (OpenArchive open = store.open(root, Mode.EDIT); OpenArchive reader = store.open(root, Mode.READ)) {
+			assertFalse(reader.isOutdated());
+			open.archive().setName("another name");
+			open.save();
+			assertTrue(reader.isOutdated());
+			assertFalse(open.isOutdated(), "its own save");
+			reader.reload();
+			assertFalse(reader.isOutdated());
+		}
+	}
+
 	/** Opens an archive and holds it until it is told to go. */
 	public static final class Holder {
 		private Holder() {

@@ -2,6 +2,7 @@ package org.cairnfield.ui.internal.app;
 
 import org.cairnfield.ui.internal.draft.DraftKeeper;
 import org.cairnfield.ui.internal.notice.StateNotices;
+import org.cairnfield.ui.internal.open.DiskWatch;
 import org.cairnfield.ui.internal.open.Leaving;
 import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.internal.open.WindowReady;
@@ -70,6 +71,7 @@ final class Advisor extends WorkbenchAdvisor {
 	public void postStartup() {
 		new DraftKeeper();
 		new StateNotices();
+		new DiskWatch();
 		PlatformUI.getWorkbench().getDisplay().asyncExec(WindowReady::opened);
 		if (!opens) {
 			Opening.showStartPage();
