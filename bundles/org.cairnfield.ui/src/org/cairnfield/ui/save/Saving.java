@@ -4,13 +4,16 @@ import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
 import org.cairnfield.archive.history.Person;
+import org.cairnfield.core.task.Progress;
 import org.cairnfield.ui.notice.Notice;
 import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.work.Work;
 import org.eclipse.ui.PlatformUI;
 
 /** What goes to disk at the person's word. */
@@ -38,14 +41,26 @@ public final class Saving {
 		void run(Person person) throws Exception;
 	}
 
+	/** Likewise, and shows how far it is. */
+	@FunctionalInterface
+	public interface LongStep {
+		/** @throws CancellationException once the progress is cancelled */
+		void run(Person person, Progress progress) throws Exception;
+	}
+
 	/**
 	 * Saves in the name of who sits at the workbench, as {@link #whileBusy} does. Where that recorded what somebody else had
 	 * saved under that other name first, the window says so.
 	 */
 	public static boolean inName(ArchiveSession session, String name, NamedStep step) {
+		return inName(session, name, (person, progress) -> step.run(person));
+	}
+
+	/** Likewise for what takes long, shows how far it is and can be cancelled; false where it was. */
+	public static boolean inName(ArchiveSession session, String name, LongStep step) {
 		Person person = Preferences.person();
 		Optional<String> other = savedBy(session).filter(saver -> !saver.equals(person.name()));
-		boolean done = whileBusy(name, () -> step.run(person));
+		boolean done = whileBusy(name, progress -> step.run(person, progress));
 		if (done) {
 			session.saved();
 			other.ifPresent(Saving::tellOf);
@@ -69,6 +84,14 @@ public final class Saving {
 
 	/** Does a step on another thread while the window takes no input. */
 	public static boolean whileBusy(String name, Step step) {
+		return whileBusy(name, progress -> step.run());
+	}
+
+	private interface Watched {
+		void run(Progress progress) throws Exception;
+	}
+
+	private static boolean whileBusy(String name, Watched step) {
 		if (busy) {
 			return false;
 		}
@@ -77,7 +100,9 @@ public final class Saving {
 		try {
 			PlatformUI.getWorkbench().getProgressService().busyCursorWhile(monitor -> {
 				try {
-					step.run();
+					step.run(Work.progress(monitor));
+				} catch (CancellationException e) {
+					throw new InterruptedException();
 				} catch (Exception e) {
 					throw new InvocationTargetException(e);
 				}

@@ -88,6 +88,11 @@ public final class Work {
 		};
 	}
 
+	/** Steps of the core, shown by a monitor of the platform and cancelled through it. */
+	public static Progress progress(IProgressMonitor monitor) {
+		return new MonitorProgress(monitor);
+	}
+
 	private static void later(Runnable call) {
 		Display display = Display.getDefault();
 		if (!display.isDisposed()) {

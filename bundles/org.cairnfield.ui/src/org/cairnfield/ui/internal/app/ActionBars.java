@@ -43,6 +43,7 @@ final class ActionBars extends ActionBarAdvisor {
 		file.add(new GroupMarker("open"));
 		file.add(new Separator("take"));
 		file.add(new Separator("save"));
+		file.add(new Separator("exchange"));
 		file.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
 		file.add(new Separator());
 		file.add(getAction(ActionFactory.QUIT.getId()));

@@ -2,6 +2,7 @@ package org.cairnfield.ui.internal.start;
 
 import java.nio.file.Path;
 
+import org.cairnfield.ui.internal.exchange.RemoteCopy;
 import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.internal.open.RecentArchives;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -28,6 +29,7 @@ public final class StartView extends ViewPart {
 		title.setText("No archive is open");
 		choice("&Open the demo", "The invented Marrow Quay Museums, with faults to find. Yours to play with.", Opening::openDemo);
 		choice("Open an &archive …", "A folder that holds one.", () -> ChooseArchive.open(page.getShell()));
+		choice("&Copy from a remote …", "An archive that others work on, too.", () -> RemoteCopy.ask(page.getShell()));
 		choice("&New archive …", "An empty folder, to take surveys into.", () -> ChooseArchive.create(page.getShell()));
 		if (!RecentArchives.all().isEmpty()) {
 			Label recent = new Label(page, SWT.NONE);

@@ -1,0 +1,46 @@
+package org.cairnfield.ui.internal.exchange;
+
+import java.io.IOException;
+
+import org.cairnfield.archive.Exchange;
+import org.cairnfield.archive.remote.RemoteUrl;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+
+/** Asks for the remote through which people exchange an archive, after a word of caution. */
+final class ConnectDialog extends RemoteDialog {
+
+	private final ArchiveSession session;
+	private Text url;
+
+	ConnectDialog(Shell parent, ArchiveSession session) {
+		super(parent, "Connect " + ModelText.name(session.archive()) + " to a remote", "connect", "&Connect");
+		this.session = session;
+	}
+
+	@Override
+	void createFields(Composite page) {
+		url = field(page, "&Folder or URL:", "url", "&Browse …");
+		url.setMessage("A shared folder, or ssh://, https:// …");
+		Connection.workbench().remote().ifPresent(remote -> url.setText(remote.text()));
+	}
+
+	@Override
+	String advice() {
+		return "A folder that does not exist yet becomes a bare repository of Git. Nothing is sent before you exchange.\n\n" + Exchange.CAUTION;
+	}
+
+	@Override
+	boolean isFilled() {
+		return !url.getText().isBlank();
+	}
+
+	@Override
+	void perform() throws IOException {
+		session.open().exchange().connect(RemoteUrl.parse(url.getText()));
+		Connection.workbench().lookAgain();
+	}
+}

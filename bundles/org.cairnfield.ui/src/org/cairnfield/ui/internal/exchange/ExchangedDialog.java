@@ -1,0 +1,61 @@
+package org.cairnfield.ui.internal.exchange;
+
+import java.util.List;
+
+import org.cairnfield.archive.remote.Exchanged;
+import org.cairnfield.model.values.Count;
+import org.cairnfield.ui.internal.exchange.model.ExchangeText;
+import org.cairnfield.ui.show.TableDialog;
+import org.cairnfield.ui.show.TextTable;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+
+/** Lists the save points that an exchange has brought and sent, and what people should know of it. */
+final class ExchangedDialog extends TableDialog {
+
+	private static final int NOTE_LINES = 4;
+
+	private final Exchanged exchanged;
+
+	ExchangedDialog(Shell parent, Exchanged exchanged) {
+		super(parent, "Exchange with others", "exchanged");
+		this.exchanged = exchanged;
+	}
+
+	@Override
+	protected void describe() {
+		setTitle(Count.of(exchanged.received().size(), "save point") + " received, " + exchanged.sent().size() + " sent");
+		setMessage(exchanged.conflicts() == 0 ? "Nothing is left to decide." : Count.of(exchanged.conflicts(), "conflict")
+				+ " to decide: the view Conflicts lists what several people have set to different values.");
+	}
+
+	@Override
+	protected TextTable createTable(Composite parent, String tableId) {
+		return new TextTable(parent, tableId, ExchangeText.TITLES.toArray(String[]::new), new int[] { 80, 130, 130, 360, 90 });
+	}
+
+	@Override
+	protected List<String[]> lines() {
+		return ExchangeText.lines(exchanged);
+	}
+
+	@Override
+	protected void createBelow(Composite page) {
+		if (!exchanged.notes().isEmpty()) {
+			Text notes = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
+			notes.setData("org.cairnfield.id", "exchanged.notes");
+			notes.setText(String.join("\n", exchanged.notes()));
+			GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, NOTE_LINES * notes.getLineHeight()).applyTo(notes);
+		}
+	}
+
+	@Override
+	protected void createButtonsForButtonBar(Composite parent) {
+		copyButton(parent);
+		createButton(parent, IDialogConstants.OK_ID, IDialogConstants.CLOSE_LABEL, true);
+	}
+}
