@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.cairnfield.archive.fault.Damage;
@@ -14,6 +15,7 @@ import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.history.SavePoints;
 import org.cairnfield.ui.save.Restore;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.problem.Problems;
@@ -48,9 +50,12 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		T at(History history) throws Exception;
 	}
 
+	private RemoteLine remote;
+	private SavePoints here = new SavePoints(List.of(), List.of());
 	private Text note;
 	private Button make;
 	private TableViewer points;
+	private BranchColumn graph;
 	private DiffTree changes;
 	private Button open;
 	private Button compare;
@@ -92,10 +97,12 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		table.setData("org.cairnfield.id", "history.points");
 		points = new TableViewer(table);
 		points.setContentProvider(ArrayContentProvider.getInstance());
+		graph = new BranchColumn(points);
 		column("Time", 130, point -> TIME.format(point.time()));
 		column("Who", 110, SavePoint::person);
 		column(WHAT, 380, SavePoint::summary);
-		column("Save point", 80, SavePoint::shortId);
+		column("Save point", 90, SavePoint::shortId);
+		column("Exchange", 80, point -> remote.word(point));
 		points.addSelectionChangedListener(event -> {
 			enable();
 			showChanges();
@@ -113,12 +120,14 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	private void createButtons(Composite parent) {
 		Composite row = new Composite(parent, SWT.NONE);
-		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 2).applyTo(row);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
+		GridLayoutFactory.swtDefaults().numColumns(6).margins(6, 2).applyTo(row);
 		open = button(row, "&Look at this state", "history.open", this::openPast);
 		compare = button(row, "&Compare", "history.compare", this::compare);
 		undo = button(row, "&Take back its changes", "history.undo", this::undo);
 		restore = button(row, "&Restore this state", "history.restore", this::restore);
 		compare.setToolTipText("Two save points with each other, or one with what is saved now");
+		remote = new RemoteLine(row, this::load, this::list);
 		undo.setToolTipText("By a new save point; what was changed since stays");
 		restore.setToolTipText("By a new save point; nothing of the history is lost");
 	}
@@ -144,22 +153,26 @@ public final class HistoryView extends ViewPart implements SessionListener {
 	}
 
 	private void load() {
-		enable();
-		if (session == null) {
-			points.setInput(List.of());
-			return;
-		}
-		if (!session.open().hasHistory()) {
-			points.setInput(List.of());
+		here = new SavePoints(List.of(), List.of());
+		if (session == null || !session.open().hasHistory()) {
+			list();
 			return;
 		}
 		look("Reading the history", history -> history.savePoints(MOST), found -> {
-			points.setInput(Stream.concat(found.points().stream(), found.damages().stream()).toList());
-			enable();
+			here = found;
+			list();
 		}, problem -> {
-			points.setInput(List.of());
+			list();
 			changes.say(Problems.text(problem));
 		});
+	}
+
+	/** What would come in, what is here, and where the history breaks off. */
+	private void list() {
+		List<SavePoint> all = Stream.concat(remote.coming().stream(), here.points().stream()).toList();
+		graph.show(all, remote.coming());
+		points.setInput(Stream.concat(all.stream(), here.damages().stream()).toList());
+		enable();
 	}
 
 	/** What is not listed because it cannot be read, where the readable part ends. */
@@ -174,8 +187,9 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		note.setEnabled(mayChange);
 		open.setEnabled(selected == 1);
 		compare.setEnabled(selected == 1 || selected == 2);
-		undo.setEnabled(mayChange && selected == 1);
-		restore.setEnabled((mayChange || isDamaged()) && selected == 1);
+		boolean oneOfHere = selected == 1 && !remote.coming().contains(selected().get(0));
+		undo.setEnabled(mayChange && oneOfHere);
+		restore.setEnabled((mayChange || isDamaged()) && oneOfHere);
 	}
 
 	/** Restoring is what mends it. */
@@ -213,13 +227,20 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		List<SavePoint> selected = selected();
 		if (selected.size() == 1) {
 			SavePoint point = selected.get(0);
-			compareBy("Changes of " + point.shortId(), history -> history.changesOf(point), point.message());
+			compareBy("Changes of " + point.shortId(), history -> history.changesOf(point), message(point));
 		} else if (selected.size() == 2) {
 			compare();
 		} else if (points.getStructuredSelection().getFirstElement() instanceof Damage damage) {
 			asked++;
 			changes.say(breakText(damage));
 		}
+	}
+
+	/** Of a merge, whose work it brings together as well. */
+	private String message(SavePoint point) {
+		return point.parents().size() < 2 ? point.message() : point.message().strip() + "\nBrings together " + point.parents().stream()
+				.map(parent -> parent.substring(0, 8) + here.points().stream().filter(each -> each.id().equals(parent)).findFirst()
+						.map(each -> " by " + each.person()).orElse("")).collect(Collectors.joining(" and "));
 	}
 
 	private void compare() {
@@ -257,6 +278,8 @@ public final class HistoryView extends ViewPart implements SessionListener {
 			note.setText("");
 			if (made[0].isEmpty()) {
 				changes.say("Nothing has changed since the last save point.");
+			} else {
+				remote.forget();
 			}
 			load();
 		}
@@ -285,6 +308,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 	@Override
 	public void dispose() {
 		Sessions.workbench().remove(this);
+		remote.dispose();
 		super.dispose();
 	}
 }

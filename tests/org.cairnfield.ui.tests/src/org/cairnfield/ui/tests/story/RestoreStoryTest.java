@@ -143,7 +143,7 @@ class RestoreStoryTest {
 		Stage.show("org.cairnfield.ui.history");
 		Table table = Widgets.byId(Table.class, "history.points");
 		Ui.waitUntil("what can be read is listed, and a line where it ends", () -> table.getItemCount() == before.size());
-		List<String> changes = Ui.ask(() -> Arrays.stream(table.getItems()).map(row -> row.getText(2)).toList());
+		List<String> changes = Ui.ask(() -> Arrays.stream(table.getItems()).map(row -> row.getText(3)).toList());
 		assertEquals(before.get(0).summary(), changes.get(0));
 		assertTrue(changes.get(changes.size() - 1).contains(oldest), changes.toString());
 		Hand.activate(Stage.window());
