@@ -21,19 +21,22 @@ import org.eclipse.emf.ecore.EObject;
  * @param floor       shown on the plan; null where the archive has none
  * @param samples     selected, of any survey
  * @param beside      shown with the samples to compare them with, but not selected: no command and no drag touches them
+ * @param marked      places that the plan marks beside the samples
  * @param accessPoint whose levels colour the plan and fill its view; null for none
  */
-public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, List<Companion> beside, AccessPoint accessPoint) {
+public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, List<Companion> beside, List<MarkedPlace> marked,
+		AccessPoint accessPoint) {
 
 	public ArchiveSelection {
 		Objects.requireNonNull(scope);
 		samples = List.copyOf(samples);
 		beside = List.copyOf(beside);
+		marked = List.copyOf(marked);
 	}
 
 	/** The whole archive, and its first floor. */
 	public static ArchiveSelection of(Archive archive) {
-		return new ArchiveSelection(archive, firstFloor(archive).orElse(null), List.of(), List.of(), null);
+		return new ArchiveSelection(archive, firstFloor(archive).orElse(null), List.of(), List.of(), List.of(), null);
 	}
 
 	private static Optional<Floor> firstFloor(Archive archive) {
@@ -51,26 +54,31 @@ public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> sampl
 		} else if (other instanceof AccessPoint a) {
 			chosen = a;
 		}
-		return new ArchiveSelection(other, shown, samples, beside, chosen);
+		return new ArchiveSelection(other, shown, samples, beside, marked, chosen);
 	}
 
-	/** Other samples, and nothing beside them; the plan goes to the floor of the first. */
+	/** Other samples, and nothing beside or marked; the plan goes to the floor of the first. */
 	public ArchiveSelection withSamples(List<SampleRef> others) {
-		return new ArchiveSelection(scope, others.isEmpty() ? floor : ArchiveIndex.floor(others.get(0)).orElse(floor), others, List.of(), accessPoint);
+		return new ArchiveSelection(scope, others.isEmpty() ? floor : ArchiveIndex.floor(others.get(0)).orElse(floor), others, List.of(), List.of(), accessPoint);
 	}
 
 	/** Other samples to compare with. */
 	public ArchiveSelection withBeside(List<Companion> others) {
-		return new ArchiveSelection(scope, floor, samples, others, accessPoint);
+		return new ArchiveSelection(scope, floor, samples, others, marked, accessPoint);
+	}
+
+	/** Other places to mark. */
+	public ArchiveSelection withMarked(List<MarkedPlace> others) {
+		return new ArchiveSelection(scope, floor, samples, beside, others, accessPoint);
 	}
 
 	/** Another floor on the plan, all else as it is. */
 	public ArchiveSelection withFloor(Floor other) {
-		return new ArchiveSelection(scope, other, samples, beside, accessPoint);
+		return new ArchiveSelection(scope, other, samples, beside, marked, accessPoint);
 	}
 
 	/** Another access point, or null for none. */
 	public ArchiveSelection withAccessPoint(AccessPoint other) {
-		return new ArchiveSelection(scope, floor, samples, beside, other);
+		return new ArchiveSelection(scope, floor, samples, beside, marked, other);
 	}
 }

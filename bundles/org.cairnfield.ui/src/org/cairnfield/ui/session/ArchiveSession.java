@@ -256,6 +256,9 @@ public final class ArchiveSession {
 		if (!now.beside().stream().allMatch(companion -> isThere(companion.sample().survey()))) {
 			now = now.withBeside(List.of());
 		}
+		if (!now.marked().stream().allMatch(place -> isThere(place.floor()))) {
+			now = now.withMarked(List.of());
+		}
 		select(now);
 	}
 

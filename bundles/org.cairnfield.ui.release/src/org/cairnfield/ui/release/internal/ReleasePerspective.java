@@ -17,6 +17,7 @@ public final class ReleasePerspective implements IPerspectiveFactory {
 		bottom.addView(VIEWS + "measures");
 		bottom.addView(VIEWS + "export");
 		bottom.addView("org.cairnfield.ui.history");
+		bottom.addView("org.cairnfield.ui.conflicts");
 		bottom.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.27f, area);
 		left.addView(VIEWS + "releases");

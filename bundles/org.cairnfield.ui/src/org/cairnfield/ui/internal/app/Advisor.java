@@ -1,5 +1,6 @@
 package org.cairnfield.ui.internal.app;
 
+import org.cairnfield.ui.internal.conflicts.ConflictNotices;
 import org.cairnfield.ui.internal.draft.DraftKeeper;
 import org.cairnfield.ui.internal.notice.StateNotices;
 import org.cairnfield.ui.internal.open.DiskWatch;
@@ -71,6 +72,7 @@ final class Advisor extends WorkbenchAdvisor {
 	public void postStartup() {
 		new DraftKeeper();
 		new StateNotices();
+		new ConflictNotices();
 		new DiskWatch();
 		PlatformUI.getWorkbench().getDisplay().asyncExec(WindowReady::opened);
 		if (!opens) {

@@ -17,6 +17,7 @@ public final class CuratePerspective implements IPerspectiveFactory {
 		IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, 0.71f, area);
 		bottom.addView(ViewIds.FINDINGS);
 		bottom.addView(ViewIds.HISTORY);
+		bottom.addView(ViewIds.CONFLICTS);
 		bottom.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.19f, area);
 		left.addView(ViewIds.EXPLORER);

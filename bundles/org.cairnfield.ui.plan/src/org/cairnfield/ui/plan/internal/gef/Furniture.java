@@ -4,6 +4,7 @@ import org.cairnfield.model.Site;
 import org.cairnfield.ui.plan.internal.geometry.ScaleBar;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.raster.Ink;
+import org.cairnfield.ui.scope.MarkedPlace;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
@@ -12,13 +13,14 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 
-/** Scale bar, north arrow, words at samples, what the pointer and the keyboard are at, and a word where nothing is to be seen. */
+/** Scale bar, north arrow, words at samples, marked places, what the pointer and the keyboard are at, and a word where nothing is to be seen. */
 final class Furniture extends Figure {
 
 	private static final int EDGE = 14;
 	private static final int MOST_BAR = 140;
 	private static final int ARROW = 12;
 	private static final int RING = 9;
+	private static final int CROSS = 5;
 
 	private final PlanCanvas plan;
 	private final Color line;
@@ -74,6 +76,7 @@ final class Furniture extends Figure {
 		if (plan.scene().floor() == null) {
 			return;
 		}
+		plan.scene().crosses().forEach(place -> paintCross(graphics, place));
 		SampleLabels.place(plan, getFont()).forEach(label -> paintLabel(graphics, label));
 		paintRing(graphics, hover, line, SWT.LINE_SOLID, 1);
 		paintRing(graphics, focus, accent, SWT.LINE_DASH, 2);
@@ -99,6 +102,16 @@ final class Furniture extends Figure {
 		paintPlate(graphics, area.x - 3, area.y - 1, area.width + 6, area.height + 2);
 		graphics.setForegroundColor(line);
 		graphics.drawText(label.text(), area.x, area.y);
+	}
+
+	private void paintCross(Graphics graphics, MarkedPlace place) {
+		int column = (int) Math.round(plan.camera().column(place.xMetres()));
+		int row = (int) Math.round(plan.camera().row(place.yMetres()));
+		graphics.setLineWidth(2);
+		graphics.setForegroundColor(accent);
+		graphics.drawLine(column - CROSS, row - CROSS, column + CROSS, row + CROSS);
+		graphics.drawLine(column - CROSS, row + CROSS, column + CROSS, row - CROSS);
+		graphics.setLineWidth(1);
 	}
 
 	private void paintScale(Graphics graphics) {

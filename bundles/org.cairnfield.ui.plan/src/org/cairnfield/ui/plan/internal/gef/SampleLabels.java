@@ -29,11 +29,11 @@ final class SampleLabels {
 		int reach = (int) Math.ceil(1.2 * FloorRaster.radiusPoints(plan.camera().pixelsPerMetre())) + FRAME;
 		List<Rectangle> taken = new ArrayList<>();
 		for (SampleLabel label : scene.labels()) {
-			taken.add(around(plan, label.sample(), reach));
+			taken.add(around(plan, label, reach));
 		}
 		List<Placed> placed = new ArrayList<>();
 		for (SampleLabel label : scene.labels()) {
-			List<Rectangle> sides = sides(around(plan, label.sample(), reach), FigureUtilities.getTextExtents(label.text(), font));
+			List<Rectangle> sides = sides(around(plan, label, reach), FigureUtilities.getTextExtents(label.text(), font));
 			Rectangle free = sides.stream().filter(side -> taken.stream().noneMatch(side::intersects)).findFirst().orElse(sides.get(0));
 			taken.add(free);
 			placed.add(new Placed(label.text(), free));
@@ -41,9 +41,9 @@ final class SampleLabels {
 		return placed;
 	}
 
-	private static Rectangle around(PlanCanvas plan, int sample, int reach) {
-		int column = (int) Math.round(plan.camera().column(plan.scene().xMetres()[sample]));
-		int row = (int) Math.round(plan.camera().row(plan.scene().yMetres()[sample]));
+	private static Rectangle around(PlanCanvas plan, SampleLabel label, int reach) {
+		int column = (int) Math.round(plan.camera().column(label.xMetres()));
+		int row = (int) Math.round(plan.camera().row(label.yMetres()));
 		return new Rectangle(column - reach, row - reach, 2 * reach, 2 * reach);
 	}
 

@@ -30,6 +30,7 @@ import org.cairnfield.ui.plan.internal.raster.SampleMark;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.scope.Companion;
 import org.cairnfield.ui.scope.CompanionRole;
+import org.cairnfield.ui.scope.MarkedPlace;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.swt.graphics.RGB;
 
@@ -156,19 +157,29 @@ public final class PlanScene {
 		return found;
 	}
 
-	/** Where samples are compared, each says what it is. */
+	/** Where samples are compared or places marked, each says what it is. */
 	private List<SampleLabel> labelsNow(ArchiveSelection selection) {
 		List<SampleLabel> found = new ArrayList<>();
 		if (!selection.beside().isEmpty()) {
-			selected.stream().forEach(index -> found.add(new SampleLabel(index, "under review")));
+			selected.stream().forEach(index -> found.add(label(index, "under review")));
 		}
 		for (Companion each : selection.beside()) {
 			int index = samples.indexOf(each.sample());
 			if (index >= 0 && !selected.get(index)) {
-				found.add(new SampleLabel(index, each.label()));
+				found.add(label(index, each.label()));
 			}
 		}
+		crosses().forEach(place -> found.add(new SampleLabel(place.xMetres(), place.yMetres(), place.label())));
 		return found;
+	}
+
+	private SampleLabel label(int sample, String text) {
+		return new SampleLabel(xMetres[sample], yMetres[sample], text);
+	}
+
+	/** Places on this floor that are marked without a sample. */
+	public List<MarkedPlace> crosses() {
+		return session == null ? List.of() : session.selection().marked().stream().filter(place -> place.floor() == floor).toList();
 	}
 
 	/** Takes the findings anew. @return the samples that had or have one, not both */
@@ -282,7 +293,7 @@ public final class PlanScene {
 		return all;
 	}
 
-	/** Words at samples of this floor that are compared with each other; none otherwise. */
+	/** Words at samples of this floor that are compared with each other, and at marked places; none otherwise. */
 	public List<SampleLabel> labels() {
 		return labels;
 	}

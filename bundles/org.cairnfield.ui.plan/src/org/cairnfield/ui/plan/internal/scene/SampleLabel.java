@@ -1,5 +1,5 @@
 package org.cairnfield.ui.plan.internal.scene;
 
-/** A word at a sample. @param sample its index on the floor */
-public record SampleLabel(int sample, String text) {
+/** A word at a sample or a marked place. */
+public record SampleLabel(double xMetres, double yMetres, String text) {
 }

@@ -19,6 +19,7 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 	private static final String PLAN = "org.cairnfield.ui.plan.view";
 	private static final String SAMPLES = "org.cairnfield.ui.samples";
 	private static final String EXPLORER = "org.cairnfield.ui.explorer";
+	private static final String CONFLICTS = "org.cairnfield.ui.conflicts";
 
 	@Override
 	public void createInitialLayout(IPageLayout layout) {
@@ -30,6 +31,7 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.465f, area);
 		left.addView(QUEUE);
 		left.addPlaceholder(EXPLORER);
+		left.addPlaceholder(CONFLICTS);
 		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.65f, area);
 		right.addView(EVIDENCE);
 		IFolderLayout pair = layout.createFolder("pair", IPageLayout.BOTTOM, 0.66f, area);

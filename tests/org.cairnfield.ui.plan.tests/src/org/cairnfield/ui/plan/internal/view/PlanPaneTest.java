@@ -26,9 +26,11 @@ import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.SampleTableBuilder;
 import org.cairnfield.ui.plan.internal.colour.Colourings;
 import org.cairnfield.ui.plan.internal.gef.PlanMode;
+import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.plan.internal.scene.SampleLabel;
 import org.cairnfield.ui.scope.Companion;
 import org.cairnfield.ui.scope.CompanionRole;
+import org.cairnfield.ui.scope.MarkedPlace;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.swt.SWT;
@@ -307,10 +309,26 @@ class PlanPaneTest {
 		assertEquals(List.of(), pane.plan().scene().labels(), "nothing is compared");
 		session.select(session.selection().withBeside(List.of(new Companion(sample(24), CompanionRole.CARRIER, "carrier"),
 				new Companion(sample(8), CompanionRole.MEMBER, "nearest of C2"))));
-		assertEquals(List.of(new SampleLabel(6, "under review"), new SampleLabel(8, "nearest of C2")), pane.plan().scene().labels());
+		assertEquals(List.of(label(6, "under review"), label(8, "nearest of C2")), pane.plan().scene().labels());
 		assertEquals(List.of(sample(6), sample(8)), pane.plan().scene().refs(pane.plan().scene().marked()));
 		session.select(session.selection().withFloor(survey.getSite().getFloors().get(1)));
-		assertEquals(List.of(new SampleLabel(0, "carrier")), pane.plan().scene().labels(), "the one sample of that floor");
+		assertEquals(List.of(label(0, "carrier")), pane.plan().scene().labels(), "the one sample of that floor");
+	}
+
+	private SampleLabel label(int index, String text) {
+		PlanScene scene = pane.plan().scene();
+		return new SampleLabel(scene.xMetres()[index], scene.yMetres()[index], text);
+	}
+
+	@Test
+	void marksPlacesOfTheFloorOnShow() {
+		List<Floor> floors = survey.getSite().getFloors();
+		MarkedPlace here = new MarkedPlace(floors.get(0), 3, 4, "A. Steward");
+		session.select(session.selection().withSamples(List.of(sample(6))).withMarked(List.of(here, new MarkedPlace(floors.get(1), 3, 4, "B. Reviewer"))));
+		assertEquals(List.of(here), pane.plan().scene().crosses());
+		assertEquals(List.of(new SampleLabel(3, 4, "A. Steward")), pane.plan().scene().labels());
+		session.select(session.selection().withSamples(List.of(sample(8))));
+		assertEquals(List.of(), pane.plan().scene().crosses(), "they go with the sample");
 	}
 
 	@Test

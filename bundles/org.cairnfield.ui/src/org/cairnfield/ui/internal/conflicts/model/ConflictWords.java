@@ -1,0 +1,118 @@
+package org.cairnfield.ui.internal.conflicts.model;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Conflict;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.conflict.Place;
+import org.cairnfield.model.conflict.Unit;
+import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.ModelText;
+import org.eclipse.emf.ecore.EObject;
+
+/** Place, unit and values of one conflict as people read them. */
+final class ConflictWords {
+
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT).withZone(ZoneId.systemDefault());
+
+	private final Archive archive;
+	private final Conflict conflict;
+	private final String name;
+
+	ConflictWords(Archive archive, Conflict conflict) {
+		this.archive = archive;
+		this.conflict = conflict;
+		this.name = conflict.getUnit();
+	}
+
+	/** Where it is, from the inside out; as the archive has it where that is gone. */
+	String place() {
+		String place = conflict.getPlace();
+		EObject object = Place.find(archive, place);
+		if (object == null || object == archive) {
+			return object == archive ? "The archive" : capital(place);
+		}
+		String sample = Place.sample(place);
+		StringBuilder words = new StringBuilder(sample == null ? capital(kind(object)) + ' ' + ModelText.name(object)
+				: "Sample " + sample + " of " + ((Survey) object).getId());
+		for (EObject at = object.eContainer(); at != null && at != archive; at = at.eContainer()) {
+			words.append(", ").append(ModelText.name(at));
+		}
+		return words.toString();
+	}
+
+	private static String kind(EObject object) {
+		return spaced(object.eClass().getName());
+	}
+
+	String unit() {
+		return switch (name) {
+		case Unit.PRESENCE -> "kept or removed";
+		case Unit.STATE -> "set aside or not";
+		default -> name.startsWith(Unit.READING) ? "level of " + name.substring(Unit.READING.length()) : spaced(name);
+		};
+	}
+
+	/** What somebody has set; of a position, how far it is from the one before as well. */
+	String claim(String value) {
+		double[] before = name.equals(Unit.POSITION) ? position(conflict.getBase()) : null;
+		double[] now = position(value);
+		return before == null || now == null ? value(value)
+				: value(value) + String.format(Locale.ROOT, ", %.2f m from before", Math.hypot(now[0] - before[0], now[1] - before[1]));
+	}
+
+	String value(String value) {
+		boolean ofSample = Place.sample(conflict.getPlace()) != null;
+		switch (name) {
+		case Unit.PRESENCE:
+			return value == null ? "removed" : "kept";
+		case Unit.STATE:
+			return ofSample && value == null ? "in the map" : ofSample ? "set aside: " + value : text(value);
+		case Unit.FLOOR:
+			return ofSample ? floor(value) : text(value);
+		case Unit.TIME:
+			return ofSample && value != null ? TIME.format(Instant.parse(value)) : text(value);
+		case Unit.DEVICE:
+			return value == null ? "no value" : ArchiveIndex.of(archive).device(value).map(ModelText::name).orElse(value);
+		case Unit.POSITION:
+			double[] at = position(value);
+			return at == null ? text(value) : String.format(Locale.ROOT, "x %.2f m, y %.2f m", at[0], at[1]);
+		default:
+			return !name.startsWith(Unit.READING) ? text(value) : value == null ? "not heard" : value + " dBm";
+		}
+	}
+
+	/** x and y in metres; null for what is none. */
+	static double[] position(String value) {
+		String[] parts = value == null ? new String[0] : value.strip().split("\\s+");
+		try {
+			return parts.length != 2 ? null : new double[] { Double.parseDouble(parts[0]), Double.parseDouble(parts[1]) };
+		} catch (NumberFormatException e) {
+			return null; // shown as it is
+		}
+	}
+
+	private String floor(String level) {
+		Survey survey = Place.survey(archive, conflict.getPlace());
+		return level == null ? "no floor"
+				: survey != null && survey.eContainer() instanceof Site site
+						? ArchiveIndex.floor(site, Integer.parseInt(level)).map(ModelText::name).orElse("floor " + level) : "floor " + level;
+	}
+
+	private static String text(String value) {
+		return value == null || value.isBlank() ? "no value" : value;
+	}
+
+	private static String spaced(String camelCase) {
+		return camelCase.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+	}
+
+	private static String capital(String text) {
+		return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+	}
+}

@@ -1,0 +1,2 @@
+/** Open conflicts in words. */
+package org.cairnfield.ui.internal.conflicts.model;
