@@ -3,13 +3,23 @@ package org.cairnfield.ui.tests.story;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.cairnfield.archive.ArchiveStore;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.Person;
 import org.cairnfield.curation.release.Gate;
+import org.cairnfield.model.Claim;
+import org.cairnfield.model.Conflict;
+import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.conflict.Place;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -32,10 +42,31 @@ final class EverythingStage {
 		Path archive = Demo.copy(folder.resolve("everything"));
 		List<String> overrides = Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList();
 		Batch.run("release", "-q", "--archive", archive, "--person", "L. Lead", overrides);
+		Batch.run("connect", "-q", "--archive", archive, "--to", folder.resolve("meeting.git"));
+		addConflict(archive);
 		Stage.open(archive);
 		session = Stage.session();
 		ReviewStage.of(session, EPSILON_DB);
 		Stage.save();
+	}
+
+	/** Something to decide, as if two people had named the archive. */
+	private static void addConflict(Path archive) throws IOException {
+		try (OpenArchive open = new ArchiveStore().open(archive, Mode.EDIT)) {
+			Conflict conflict = ModelFactory.eINSTANCE.createConflict();
+			conflict.setPlace(Place.ARCHIVE);
+			conflict.setUnit("name");
+			conflict.setBase(open.archive().getName());
+			for (String person : List.of("A. Steward", "B. Reviewer")) {
+				Claim claim = ModelFactory.eINSTANCE.createClaim();
+				claim.setValue("The museums of " + person);
+				claim.setPerson(person);
+				claim.setTime(Instant.parse("2031-11-20T09:00:00Z"));
+				conflict.getClaims().add(claim);
+			}
+			open.archive().getConflicts().add(conflict);
+			open.savePoint(Person.named("L. Lead"), null);
+		}
 	}
 
 	/** The archive on show. */
