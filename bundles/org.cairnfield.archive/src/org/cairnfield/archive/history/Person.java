@@ -8,6 +8,11 @@ package org.cairnfield.archive.history;
  */
 public record Person(String name, String email) {
 
+	/** The environment variable that names who works on this computer. */
+	public static final String VARIABLE = "CAIRNFIELD_PERSON";
+
+	private static final String PROPERTY = "cairnfield.person"; // in place of the variable, for tests
+
 	/** What stands for a character that a wrong character set has destroyed. */
 	private static final char UNREADABLE = '\uFFFD';
 
@@ -23,6 +28,16 @@ public record Person(String name, String email) {
 
 	private static boolean isPlain(String text) {
 		return text.chars().noneMatch(c -> c == '<' || c == '>' || Character.isISOControl(c) || c == UNREADABLE);
+	}
+
+	/**
+	 * Who works on this computer: whom {@link #VARIABLE} names, or else the account.
+	 *
+	 * @throws IllegalArgumentException where that is no name that a history can keep
+	 */
+	public static Person ofComputer() {
+		String named = System.getProperty(PROPERTY, System.getenv(VARIABLE));
+		return named(named == null || named.isBlank() ? System.getProperty("user.name", "unknown") : named);
 	}
 
 	/** Without an address. */

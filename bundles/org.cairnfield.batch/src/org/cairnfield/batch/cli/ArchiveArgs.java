@@ -12,7 +12,7 @@ final class ArchiveArgs {
 	@Option(names = "--archive", required = true, paramLabel = "DIR", description = "Folder of the archive.")
 	Path folder;
 
-	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who makes the change; otherwise the user of this machine.")
+	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who makes the change; otherwise whom the environment variable CAIRNFIELD_PERSON names, or else the user of this machine.")
 	Person person;
 
 	@Option(names = "--note", paramLabel = "TEXT", description = "Why, for the history.")

@@ -17,13 +17,13 @@ final class PersonArgument implements ITypeConverter<Person> {
 		}
 	}
 
-	/** That person, or else the user of this machine. */
+	/** That person, or else who works on this computer. */
 	static Person orUser(Person given) throws ArchiveException {
-		String user = System.getProperty("user.name", "unknown");
 		try {
-			return given != null ? given : Person.named(user);
+			return given != null ? given : Person.ofComputer();
 		} catch (IllegalArgumentException e) {
-			throw new ArchiveException("the user of this machine has no name that a history can keep: '" + user + "'", "say who it is with --person", e);
+			throw new ArchiveException("neither " + Person.VARIABLE + " nor the account of this computer is a name that a history can keep: "
+					+ e.getMessage(), "say who it is with --person", e);
 		}
 	}
 }

@@ -34,7 +34,7 @@ public final class Preferences {
 	/** Who sits at the workbench. */
 	public static Person person() {
 		String name = get(PERSON, "");
-		return Person.named(name.isBlank() ? System.getProperty("user.name", "unknown") : name);
+		return name.isBlank() ? Person.ofComputer() : Person.named(name);
 	}
 
 	private static IEclipsePreferences node() {

@@ -90,8 +90,13 @@ class TerminalTest {
 		try {
 			System.setProperty("user.name", broken);
 			Cli.run("intake", "-q", "--map", survey, "--archive", folder.resolve("b")).ended(ExitCode.ARCHIVE).says("--person");
+			System.setProperty("cairnfield.person", "Zoë Quay");
+			Cli.ok("intake", "-q", "--map", survey, "--archive", folder.resolve("b"));
+			assertEquals("Zoë Quay", Cli.ok("history", "--json", "--archive", folder.resolve("b")).json().getAsJsonArray("savePoints").get(0)
+					.getAsJsonObject().get("person").getAsString());
 		} finally {
 			System.setProperty("user.name", user);
+			System.clearProperty("cairnfield.person");
 		}
 	}
 }

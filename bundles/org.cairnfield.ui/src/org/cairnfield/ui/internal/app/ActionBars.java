@@ -34,6 +34,7 @@ final class ActionBars extends ActionBarAdvisor {
 	@Override
 	protected void fillStatusLine(IStatusLineManager line) {
 		line.add(new FindingCounts());
+		line.add(new PersonItem());
 	}
 
 	@Override

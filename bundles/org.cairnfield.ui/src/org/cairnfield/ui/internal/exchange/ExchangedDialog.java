@@ -2,7 +2,7 @@ package org.cairnfield.ui.internal.exchange;
 
 import java.util.List;
 
-import org.cairnfield.archive.remote.Exchanged;
+import org.cairnfield.archive.Exchanged;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.internal.exchange.model.ExchangeText;
 import org.cairnfield.ui.show.TableDialog;

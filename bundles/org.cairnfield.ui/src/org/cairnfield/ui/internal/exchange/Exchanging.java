@@ -3,8 +3,8 @@ package org.cairnfield.ui.internal.exchange;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cairnfield.archive.Exchanged;
 import org.cairnfield.archive.OpenArchive;
-import org.cairnfield.archive.remote.Exchanged;
 import org.cairnfield.ui.internal.exchange.model.ExchangeText;
 import org.cairnfield.ui.notice.Notice;
 import org.cairnfield.ui.notice.Notices;

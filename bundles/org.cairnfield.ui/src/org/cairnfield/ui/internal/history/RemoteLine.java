@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
+import org.cairnfield.archive.Exchanged;
 import org.cairnfield.archive.history.SavePoint;
-import org.cairnfield.archive.remote.Exchanged;
 import org.cairnfield.ui.internal.exchange.Connection;
 import org.cairnfield.ui.internal.exchange.ConnectionListener;
 import org.cairnfield.ui.internal.exchange.model.ExchangeText;

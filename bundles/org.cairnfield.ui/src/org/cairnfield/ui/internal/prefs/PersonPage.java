@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.prefs;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.cairnfield.archive.history.Person;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -17,6 +18,9 @@ import org.eclipse.ui.preferences.ScopedPreferenceStore;
 /** The page of the preferences for who sits at the workbench. */
 public final class PersonPage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
 
+	/** As the plug-in names the page. */
+	public static final String ID = "org.cairnfield.ui.person";
+
 	private StringFieldEditor name;
 
 	public PersonPage() {
@@ -27,7 +31,7 @@ public final class PersonPage extends FieldEditorPreferencePage implements IWork
 	@Override
 	public void init(IWorkbench workbench) {
 		ScopedPreferenceStore store = new ScopedPreferenceStore(InstanceScope.INSTANCE, Preferences.NODE);
-		store.setDefault(Preferences.PERSON, System.getProperty("user.name", ""));
+		store.setDefault(Preferences.PERSON, Person.ofComputer().name());
 		setPreferenceStore(store);
 	}
 

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.cairnfield.archive.Exchanged;
 import org.cairnfield.archive.history.SavePoint;
-import org.cairnfield.archive.remote.Exchanged;
 import org.cairnfield.model.values.Count;
 
 /** An exchange in words. */

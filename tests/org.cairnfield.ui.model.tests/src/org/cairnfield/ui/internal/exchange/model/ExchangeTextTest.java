@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
+import org.cairnfield.archive.Exchanged;
 import org.cairnfield.archive.history.SavePoint;
-import org.cairnfield.archive.remote.Exchanged;
 import org.junit.jupiter.api.Test;
 
 class ExchangeTextTest {
