@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.app;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.IfChanged;
 import org.eclipse.jface.action.ContributionItem;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
@@ -37,8 +38,7 @@ final class FindingCounts extends ContributionItem implements SessionListener {
 
 	private void show() {
 		if (!label.isDisposed()) {
-			label.setText(Sessions.workbench().current().map(session -> session.findings().summary()).orElse(""));
-			label.requestLayout();
+			IfChanged.text(label, Sessions.workbench().current().map(session -> session.findings().summary()).orElse(""));
 		}
 	}
 }

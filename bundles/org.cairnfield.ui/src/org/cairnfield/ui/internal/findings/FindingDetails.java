@@ -26,12 +26,12 @@ import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.show.CommentBox;
+import org.cairnfield.ui.show.IfChanged;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -98,11 +98,9 @@ final class FindingDetails {
 		session = of;
 		findings = selected;
 		waivers = covering;
-		waive.setText(waivers.isEmpty() ? "&Waive" : "&Withdraw the waiver");
-		waive.requestLayout();
+		IfChanged.text(waive, waivers.isEmpty() ? "&Waive" : "&Withdraw the waiver");
 		long offered = offered();
-		remedy.setText(offered > 1 ? "Apply " + offered + " &remedies" : "Apply the &remedy");
-		remedy.requestLayout();
+		IfChanged.text(remedy, offered > 1 ? "Apply " + offered + " &remedies" : "Apply the &remedy");
 		choose();
 		comments.show(session, findings.size() == 1 ? new CommentSubject.OfFinding(findings.get(0).rule(), findings.get(0).contentKey()) : null, false);
 		effect.read(session == null ? null : session.findings().last().orElse(null), choices);
@@ -117,9 +115,7 @@ final class FindingDetails {
 		if (!titles.equals(List.of(way.getItems()))) {
 			way.setItems(titles.toArray(new String[0]));
 			way.select(Math.max(0, titles.indexOf(before)));
-			((GridData) way.getLayoutData()).exclude = titles.isEmpty();
-			way.setVisible(!titles.isEmpty());
-			way.requestLayout();
+			IfChanged.shown(way, !titles.isEmpty());
 		}
 	}
 

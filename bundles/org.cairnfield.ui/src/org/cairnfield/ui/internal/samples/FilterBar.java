@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.cairnfield.curation.filter.FilterException;
 import org.cairnfield.curation.filter.SampleFilter;
+import org.cairnfield.ui.show.IfChanged;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
@@ -52,7 +53,7 @@ final class FilterBar extends Composite {
 		help.setFont(JFaceResources.getTextFont());
 		help.setText(String.join("\n", SampleFilter.HELP));
 		help.setData("org.cairnfield.id", "samples.filter.help");
-		words.addListener(SWT.Selection, e -> show(help, words.getSelection()));
+		words.addListener(SWT.Selection, e -> IfChanged.shown(help, words.getSelection()));
 		Soon apply = new Soon(PATIENCE_MILLIS, this::apply);
 		text.addListener(SWT.Modify, e -> apply.postpone());
 		text.addListener(SWT.DefaultSelection, e -> apply());
@@ -87,15 +88,6 @@ final class FilterBar extends Composite {
 		return line;
 	}
 
-	private void show(Label line, boolean shown) {
-		GridData data = (GridData) line.getLayoutData();
-		if (data.exclude == shown) {
-			data.exclude = !shown;
-			line.setVisible(shown);
-			requestLayout();
-		}
-	}
-
 	private void apply() {
 		if (isDisposed()) {
 			return;
@@ -114,9 +106,8 @@ final class FilterBar extends Composite {
 
 	/** Says something about the filter beneath it; nothing where there is nothing to say. */
 	void say(List<String> lines) {
-		problem.setText(String.join(" ", lines).replace("&", "&&"));
-		show(problem, !lines.isEmpty());
-		problem.requestLayout();
+		IfChanged.text(problem, String.join(" ", lines));
+		IfChanged.shown(problem, !lines.isEmpty());
 	}
 
 	/** The last that was understood. */

@@ -10,6 +10,7 @@ import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
 import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.show.IfChanged;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -162,8 +163,7 @@ final class ErrorBar {
 		}
 		list();
 		measure.setEnabled(session != null);
-		measure.setText(work.isBusy() ? "Cancel" : MEASURE);
-		measure.requestLayout();
+		IfChanged.text(measure, work.isBusy() ? "Cancel" : MEASURE);
 		String text = isOn() ? work.message() : "";
 		if (!text.equals(message.getText())) {
 			message.setText(text);

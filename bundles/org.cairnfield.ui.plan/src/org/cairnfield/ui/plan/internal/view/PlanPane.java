@@ -1,6 +1,7 @@
 package org.cairnfield.ui.plan.internal.view;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -240,11 +241,17 @@ public final class PlanPane {
 			session.archive().getSites().forEach(site -> now.addAll(site.getFloors()));
 		}
 		floorList = now;
-		floors.setItems(now.stream().map(PlanPane::floorName).toArray(String[]::new));
+		String[] names = now.stream().map(PlanPane::floorName).toArray(String[]::new);
+		if (!Arrays.equals(names, floors.getItems())) {
+			floors.setItems(names);
+			floors.requestLayout();
+		}
 		floors.setEnabled(!now.isEmpty());
-		floors.requestLayout();
-		if (session != null && session.selection().floor() != null) {
-			floors.select(now.indexOf(session.selection().floor()));
+		int shown = session == null ? -1 : now.indexOf(session.selection().floor());
+		if (shown < 0) {
+			floors.deselectAll();
+		} else {
+			floors.select(shown);
 		}
 	}
 

@@ -1,10 +1,10 @@
 package org.cairnfield.ui.review.internal.desk;
 
+import org.cairnfield.ui.show.IfChanged;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -62,11 +62,8 @@ public final class Marked {
 
 	/** Text of a label; an empty one takes no room. */
 	public static void say(Label line, String text) {
-		if (!line.getText().equals(text.replace("&", "&&"))) {
-			line.setText(text.replace("&", "&&"));
-			shown(line, !text.isEmpty());
-			line.requestLayout();
-		}
+		IfChanged.text(line, text);
+		IfChanged.shown(line, !text.isEmpty());
 	}
 
 	/** Whether a control, or one inside it, has the focus; then nobody may take it away. */
@@ -77,14 +74,5 @@ public final class Marked {
 			}
 		}
 		return false;
-	}
-
-	/** Whether a control of a grid layout is there at all. */
-	public static void shown(Control control, boolean shown) {
-		if (control.getLayoutData() instanceof GridData data) {
-			data.exclude = !shown;
-			control.setVisible(shown);
-			control.requestLayout();
-		}
 	}
 }

@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.show.IfChanged;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -65,6 +66,7 @@ final class HomesTable {
 
 	private void fit(int rows) {
 		((GridData) table.getLayoutData()).heightHint = table.getHeaderHeight() + rows * table.getItemHeight();
-		Marked.shown(table, rows > 0);
+		IfChanged.shown(table, rows > 0);
+		table.requestLayout();
 	}
 }

@@ -6,6 +6,7 @@ import org.cairnfield.curation.decide.CarrySource;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.show.IfChanged;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -45,8 +46,6 @@ public final class OfferBar {
 				says.setText(text);
 			}
 		});
-		if (bar.getVisible() != offer.isPresent()) {
-			Marked.shown(bar, offer.isPresent());
-		}
+		IfChanged.shown(bar, offer.isPresent());
 	}
 }

@@ -12,6 +12,7 @@ import org.cairnfield.curation.propose.Band;
 import org.cairnfield.curation.review.ReviewSession;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.show.IfChanged;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -79,7 +80,7 @@ final class AuditPane {
 		ReviewSession review = desk.review();
 		boolean some = desk.review().evidence().table() != null && review.standings().all() != null
 				&& desk.review().queue().rows().stream().anyMatch(row -> row.evidence().made());
-		Marked.shown(page, some);
+		IfChanged.shown(page, some);
 		if (!some) {
 			return;
 		}

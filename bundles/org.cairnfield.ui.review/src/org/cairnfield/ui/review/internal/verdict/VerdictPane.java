@@ -12,6 +12,7 @@ import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.review.internal.desk.TypingGuard;
+import org.cairnfield.ui.show.IfChanged;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -202,10 +203,7 @@ final class VerdictPane implements DeskListener {
 		} else {
 			message = (desk.review().message().refused() ? "✖ " : "✔ ") + message;
 		}
-		if (!says.getText().equals(message.replace("&", "&&"))) {
-			says.setText(message.replace("&", "&&"));
-			says.requestLayout();
-		}
+		IfChanged.text(says, message);
 	}
 
 	/** Where a move goes unless the person names another cluster; empty where that is the one proposed, or not known. */
