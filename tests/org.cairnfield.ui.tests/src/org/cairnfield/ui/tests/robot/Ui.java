@@ -25,6 +25,8 @@ public final class Ui {
 	private static final Duration WHILE = Duration.ofSeconds(2);
 	private static final Duration MOMENT = Duration.ofMillis(200);
 	private static final int LOOK_MILLIS = 10;
+	/** Each look wakes the program, so what takes long is looked at more and more rarely. */
+	private static final int MOST_MILLIS = 80;
 	/** Looks at least before what need not be so is given up. */
 	private static final int LOOKS = 100;
 
@@ -64,11 +66,11 @@ public final class Ui {
 	/** Waits until something is so; fails after a long while, saying what it waited for. */
 	public static void waitUntil(String what, BooleanSupplier test) {
 		long end = System.nanoTime() + PATIENCE.toNanos();
-		while (!ask(test::getAsBoolean)) {
+		for (int looks = 1; !ask(test::getAsBoolean); looks++) {
 			if (System.nanoTime() > end) {
 				fail("waited in vain until " + what);
 			}
-			pause();
+			pause(millisAfter(looks));
 		}
 	}
 
@@ -130,12 +132,13 @@ public final class Ui {
 		run(() -> display.addListener(SWT.Sleep, listener));
 		try {
 			long end = System.nanoTime() + PATIENCE.toNanos();
+			int looks = 0;
 			do {
 				if (System.nanoTime() > end) {
 					fail("waited in vain until " + what);
 				}
 				display.wake(); // the end of a job need not wake it
-			} while (!asleep.await(LOOK_MILLIS, TimeUnit.MILLISECONDS));
+			} while (!asleep.await(millisAfter(++looks), TimeUnit.MILLISECONDS));
 		} catch (InterruptedException e) {
 			Thread.currentThread().interrupt();
 			fail("interrupted");
@@ -144,10 +147,18 @@ public final class Ui {
 		}
 	}
 
-	/** The only place that sleeps. */
+	private static int millisAfter(int looks) {
+		return Math.min(MOST_MILLIS, LOOK_MILLIS * (1 + looks / 4));
+	}
+
 	static void pause() {
+		pause(LOOK_MILLIS);
+	}
+
+	/** The only place that sleeps. */
+	private static void pause(int millis) {
 		try {
-			Thread.sleep(LOOK_MILLIS);
+			Thread.sleep(millis);
 		} catch (InterruptedException e) {
 			Thread.currentThread().interrupt();
 			fail("interrupted");
