@@ -11,6 +11,7 @@ import org.cairnfield.archive.fault.UnreachableException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.internal.disk.FileChanges;
 import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
@@ -69,7 +70,7 @@ public final class Exchange {
 		try (GitFolder git = GitFolder.open(root)) {
 			GitRemote.Fetched fetched = fetch(git, git.remote(required()), progress);
 			Commit head = head(git);
-			Incoming incoming = new Incoming(git, store, root, head, fetched.tip());
+			Incoming incoming = new Incoming(git, store, root, head, fetched.tip(), null);
 			return new Exchanged(points(incoming.received()), points(git.ancestry().since(head.id(), fetched.tip())), Optional.empty(),
 					incoming.received().isEmpty() ? open.archive().getConflicts().size() : incoming.conflicts(), incoming.notes());
 		}
@@ -98,7 +99,12 @@ public final class Exchange {
 				GitRemote.Fetched fetched = fetch(git, remote, progress);
 				TagExchange tags = git.tagExchange(fetched.tags());
 				tags.requireUnmoved(remote.lastSeen(branch));
-				Incoming incoming = new Incoming(git, store, root, head(git), fetched.tip());
+				Incoming incoming = new Incoming(git, store, root, head(git), fetched.tip(), person.name());
+				if (incoming.needsRenaming()) {
+					notes.addAll(incoming.notes());
+					rename(incoming, person);
+					incoming = new Incoming(git, store, root, head(git), fetched.tip(), person.name());
+				}
 				if (!incoming.received().isEmpty()) {
 					Optional<SavePoint> made = takeIn(git, incoming, fetched.tip(), person);
 					merged = made.isPresent() ? made : merged;
@@ -140,17 +146,31 @@ public final class Exchange {
 		}
 	}
 
+	/** As a save point of its own, so that a merge brings nothing that no side has. */
+	private void rename(Incoming incoming, Person person) throws IOException {
+		Recording recording = new Recording(root, store, "Rename what others have under the same name", person, String.join("\n", incoming.notes()));
+		recording.begin(open.view().stamp());
+		recording.after(() -> save(incoming::tellRenamed));
+		open.reload();
+	}
+
+	private interface Telling {
+		void to(FileChanges changes) throws IOException;
+	}
+
+	private void save(Telling telling) throws IOException {
+		try (Save save = Save.begin(store.disk(), root)) {
+			telling.to(save);
+			save.commit();
+		}
+	}
+
 	/** @return the save point that brings both sides together; empty where nothing here was new to the others */
 	private Optional<SavePoint> takeIn(GitFolder git, Incoming incoming, String tip, Person person) throws IOException {
 		Commit before = head(git);
 		Recording recording = Recording.merging(tip, root, store, incoming.summary(), person, incoming.notes().isEmpty() ? null : String.join("\n", incoming.notes()));
 		recording.begin(open.view().stamp());
-		Optional<SavePoint> made = recording.after(() -> {
-			try (Save save = Save.begin(store.disk(), root)) {
-				incoming.tell(save);
-				save.commit();
-			}
-		});
+		Optional<SavePoint> made = recording.after(() -> save(incoming::tell));
 		git.checkOutOthers(before, head(git), ArchiveLayout::isPart);
 		open.reload();
 		return made.filter(point -> !point.id().equals(tip));

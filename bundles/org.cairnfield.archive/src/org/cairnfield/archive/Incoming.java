@@ -41,13 +41,14 @@ final class Incoming {
 	private final Archive theirs;
 	private Archive merged;
 	private MergedFiles files;
-	private boolean renamed;
+	private Renaming renaming;
 
 	/**
 	 * @param tip the last save point that the remote has; null where it has none
+	 * @param person who takes it in
 	 * @throws DamagedException where what the remote has is damaged
 	 */
-	Incoming(GitFolder git, ArchiveStore store, Path root, Commit head, String tip) throws IOException {
+	Incoming(GitFolder git, ArchiveStore store, Path root, Commit head, String tip, String person) throws IOException {
 		this.git = git;
 		this.store = store;
 		this.root = root;
@@ -58,7 +59,7 @@ final class Incoming {
 		if (!received.isEmpty()) {
 			requireNothingDropped();
 			if (!isAhead()) {
-				merge();
+				merge(person);
 			}
 		}
 	}
@@ -94,10 +95,21 @@ final class Incoming {
 		return "Take in " + Count.of(received.size(), "save point") + " of " + people;
 	}
 
+	/** Whether things here have to be called otherwise before, which is a change of its own. */
+	boolean needsRenaming() {
+		return renaming != null && renaming.isAny();
+	}
+
+	/** Tells how the files of the folder are to be for that. */
+	void tellRenamed(FileChanges changes) throws IOException {
+		TreeFiles here = files(head.id());
+		new MergedFiles(here, here, here).tell(renaming.archive(), true, changes);
+	}
+
 	/** Tells how the files of the folder are to be. */
 	void tell(FileChanges changes) throws IOException {
 		if (merged != null) {
-			files.tell(merged, renamed, changes);
+			files.tell(merged, false, changes);
 			return;
 		}
 		TreeFiles there = files(tip);
@@ -143,7 +155,7 @@ final class Incoming {
 		}
 	}
 
-	private void merge() throws IOException {
+	private void merge(String person) throws IOException {
 		Ancestry ancestry = git.ancestry();
 		List<Commit> bases = ancestry.bases(head.id(), tip);
 		if (bases.isEmpty()) {
@@ -156,8 +168,7 @@ final class Incoming {
 		}
 		String base = bases.get(0).id();
 		Archive before = sound(base);
-		Renaming renaming = Renaming.of(before, sound(head.id()), theirs);
-		renamed = renaming.isAny();
+		renaming = Renaming.of(before, sound(head.id()), theirs, person);
 		notes.addAll(renaming.notes());
 		try {
 			ArchiveMerge.Merged both = ArchiveMerge.of(before, renaming.archive(), new SideAuthors(git, store.migrations(), ancestry.since(head.id(), base)), theirs,

@@ -2,6 +2,7 @@ package org.cairnfield.archive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -111,5 +112,18 @@ class CommentHistoryTest extends HistoryFixture {
 		open.undo(mixed, PERSON, null);
 		assertEquals(before, site().getName());
 		assertEquals(List.of("first"), texts());
+	}
+
+	@Test
+	void takesASavePointBackAlsoWhereSomebodyHasCommentedSince() throws IOException {
+		site().setName("west wing");
+		comment("c-2", "second");
+		SavePoint named = savePoint();
+		comment("c-1", "before it");
+		comment("c-3", "after it");
+		savePoint();
+		open.undo(named, PERSON, null);
+		assertNotEquals("west wing", site().getName());
+		assertEquals(List.of("after it", "before it", "second"), texts().stream().sorted().toList());
 	}
 }

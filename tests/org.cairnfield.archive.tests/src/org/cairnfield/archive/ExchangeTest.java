@@ -235,6 +235,9 @@ class ExchangeTest {
 				survey.setSamples(ModelFactory.eINSTANCE.createSamples());
 				survey.getSamples().setTable(org.cairnfield.model.values.SampleTable.builder().sample("S-1", 0, person.length(), 2).build());
 				archive.getSites().get(0).getSurveys().add(survey);
+				give(archive, "v-" + person.charAt(0), person);
+				Verdict given = archive.getLedgers().get(0).getVerdicts().get(archive.getLedgers().get(0).getVerdicts().size() - 1);
+				given.setSample(new SampleKey("autumn", "S-1"));
 			});
 		}
 		clones.exchange(ANN);
@@ -242,6 +245,10 @@ class ExchangeTest {
 		assertTrue(second.notes().get(0).contains("yours is called autumn-bbbbbb"), second.notes()::toString);
 		clones.exchange(ANN);
 		assertEquals(clones.of(ANN).digest(), clones.of(BEN).digest());
+		List<String> verdicts = clones.archive(ANN).getLedgers().get(0).getVerdicts().stream().filter(verdict -> verdict.getSample().survey().startsWith("autumn"))
+				.map(verdict -> verdict.getSample() + " " + verdict.getDecision()).sorted().toList();
+		assertEquals(List.of("autumn-bbbbbb/S-1 approve", "autumn/S-1 approve", "autumn/S-1 approve", "autumn/S-1 defer"), verdicts, "Ben's is taken back and given again");
+		assertTrue(new PlainGit(clones.folder(ANN)).run("log", "--format=%s").contains("Rename what others have under the same name"));
 		assertEquals(List.of("a".repeat(64), "b".repeat(64)), List.of(SampleArchives.survey(clones.archive(ANN), "autumn").getSourceDigest(),
 				SampleArchives.survey(clones.archive(ANN), "autumn-bbbbbb").getSourceDigest()));
 	}

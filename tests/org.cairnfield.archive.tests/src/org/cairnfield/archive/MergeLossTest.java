@@ -16,6 +16,7 @@ import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Comment;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Samples;
@@ -253,5 +254,22 @@ class MergeLossTest {
 		Files.writeString(seen, "nonsense");
 		assertEquals(List.of(), damages());
 		assertEquals(id("HEAD"), Files.readString(seen).strip());
+	}
+
+	@Test
+	void namesACommentThatAMergeHasDropped() throws IOException {
+		onTheSide(archive -> {
+			Comment comment = ModelFactory.eINSTANCE.createComment();
+			comment.setId("c-1");
+			comment.setSubject("release 1.0.0");
+			comment.setText("not yet");
+			comment.setPerson("A. Lead");
+			archive.getComments().add(comment);
+		});
+		work("here");
+		git.run("merge", "-q", "-s", "ours", "--no-edit", "side");
+		assertTrue(damages().get(0).reason().contains("1 comment (c-1 by A. Lead on release 1.0.0)"), damages()::toString);
+		restore("side");
+		assertEquals(List.of(), damages());
 	}
 }

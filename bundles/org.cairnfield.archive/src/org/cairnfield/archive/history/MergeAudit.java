@@ -87,7 +87,7 @@ final class MergeAudit {
 		if (Objects.equals(structureBlob(merge), structureBlob(parent)) || structure(merge).isEmpty()) {
 			return; // unreadable: the archive is damaged, whatever the merge has dropped
 		}
-		for (MergeLoss.Kind kind : List.of(MergeLoss.Kind.WAIVER, MergeLoss.Kind.SURVEY)) {
+		for (MergeLoss.Kind kind : List.of(MergeLoss.Kind.WAIVER, MergeLoss.Kind.COMMENT, MergeLoss.Kind.SURVEY)) {
 			Set<String> gone = new LinkedHashSet<>(of(kind, parent));
 			gone.removeAll(of(kind, merge));
 			for (String id : merge.parents()) {
@@ -135,7 +135,8 @@ final class MergeAudit {
 		Map<MergeLoss.Kind, Set<String>> known = structures.get(commit.id());
 		if (known == null) {
 			Archive archive = ArchiveReader.structure(structureOf(commit), Migrations.NONE, new ArrayList<>());
-			known = archive == null ? Map.of() : Map.of(MergeLoss.Kind.WAIVER, waivers(archive), MergeLoss.Kind.SURVEY, surveys(archive));
+			known = archive == null ? Map.of() : Map.of(MergeLoss.Kind.WAIVER, waivers(archive), MergeLoss.Kind.COMMENT, comments(archive),
+					MergeLoss.Kind.SURVEY, surveys(archive));
 			structures.put(commit.id(), known);
 		}
 		return known;
@@ -147,6 +148,12 @@ final class MergeAudit {
 			names.add("of rule " + waiver.getRule() + " by " + waiver.getPerson() + " at " + waiver.getTime() + ": " + waiver.getReason() + ", key "
 					+ waiver.getContentKey());
 		}
+		return names;
+	}
+
+	private static Set<String> comments(Archive archive) {
+		Set<String> names = new LinkedHashSet<>();
+		archive.getComments().forEach(comment -> names.add(comment.getId() + " by " + comment.getPerson() + " on " + comment.getSubject()));
 		return names;
 	}
 

@@ -11,7 +11,7 @@ import org.cairnfield.model.values.Count;
  * @param merge  the save point that brought two sides together
  * @param parent the side that had it
  * @param file   path of the file that had it
- * @param kind   what was dropped: verdict, waiver or survey
+ * @param kind   what was dropped: verdict, waiver, comment or survey
  * @param names  of what was dropped, at least one
  * @param other  whether it is there, but otherwise than it was
  */
@@ -23,6 +23,8 @@ public record MergeLoss(SavePoint merge, SavePoint parent, String file, Kind kin
 		VERDICT("verdict"),
 		/** Of a finding. */
 		WAIVER("waiver"),
+		/** On a proposal, a finding or a release. */
+		COMMENT("comment"),
 		/** With all its samples. */
 		SURVEY("survey");
 

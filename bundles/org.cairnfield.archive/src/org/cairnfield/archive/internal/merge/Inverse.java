@@ -28,13 +28,13 @@ import org.cairnfield.archive.internal.text.XmlSeal;
 
 /**
  * What the files have to become for one change to be taken back: for each record, sample or other, that the change touched
- * and that nobody touched since, what it was before. Ledgers are left alone, as they only grow; the structure comes without
- * its references to them.
+ * and that nobody touched since, what it was before. Ledgers and comments are left alone, as they only grow; the structure comes
+ * without them.
  */
 public final class Inverse {
 
 	private static final byte[] GONE = null;
-	private static final Pattern LEDGERS = Pattern.compile("^ *<ledgers [^<>]*/>\n", Pattern.MULTILINE);
+	private static final Pattern GROWING = Pattern.compile("^ *<(?:ledgers|comments) [^\n]*/>\n", Pattern.MULTILINE);
 
 	private final FileSource changed;
 	private final FileSource before;
@@ -110,14 +110,14 @@ public final class Inverse {
 		return Optional.of(XmlSeal.sealed(merged));
 	}
 
-	/** Without references to ledgers. */
+	/** Without comments and references to ledgers. */
 	private static byte[] document(byte[] file) throws IOException {
 		byte[] document = XmlSeal.open(file, Migrations.NONE, new PartReport(ArchiveLayout.STRUCTURE));
 		if (document == null) {
 			throw new ArchiveException("the change can not be taken back: " + ArchiveLayout.STRUCTURE + " is damaged in one of the states",
 					"restore a whole state in place of it");
 		}
-		return LEDGERS.matcher(new String(document, StandardCharsets.UTF_8)).replaceAll("").getBytes(StandardCharsets.UTF_8);
+		return GROWING.matcher(new String(document, StandardCharsets.UTF_8)).replaceAll("").getBytes(StandardCharsets.UTF_8);
 	}
 
 	private static Map<String, String> merge(String path, Map<String, String> base, Map<String, String> ours,

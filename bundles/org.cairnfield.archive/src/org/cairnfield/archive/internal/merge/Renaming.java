@@ -40,14 +40,19 @@ public final class Renaming {
 	private final List<String> notes = new ArrayList<>();
 	private final Map<String, String> surveys = new LinkedHashMap<>();
 	private final Map<String, String> splits = new LinkedHashMap<>();
+	private final String person;
 
-	private Renaming(Archive archive) {
+	private Renaming(Archive archive, String person) {
 		this.archive = archive;
+		this.person = person;
 	}
 
-	/** @param mine is not touched */
-	public static Renaming of(Archive base, Archive mine, Archive theirs) {
-		Renaming renaming = new Renaming(EcoreUtil.copy(mine));
+	/**
+	 * @param mine   is not touched
+	 * @param person who brings this about; null where it is only looked at
+	 */
+	public static Renaming of(Archive base, Archive mine, Archive theirs, String person) {
+		Renaming renaming = new Renaming(EcoreUtil.copy(mine), person);
 		renaming.findSurveys(surveys(base), surveys(theirs));
 		renaming.findSplits(splits(base), splits(theirs));
 		if (renaming.isAny()) {
@@ -172,19 +177,27 @@ public final class Renaming {
 				again.setSplit(splits.getOrDefault(verdict.getSplit(), verdict.getSplit()));
 				again.setSample(renamed(verdict.getSample()));
 				again.setId(id("again", verdict));
+				enteredBy(again);
 				ledger(splits.getOrDefault(ledger.getId(), ledger.getId())).getVerdicts().add(again);
 				ledger.getVerdicts().add(takeBack(verdict));
 			}
 		}
 	}
 
-	private static Verdict takeBack(Verdict verdict) {
+	private void enteredBy(Verdict line) {
+		if (person != null && !person.equals(line.getPerson())) {
+			line.setEnteredBy(person);
+		}
+	}
+
+	private Verdict takeBack(Verdict verdict) {
 		Verdict line = EcoreUtil.copy(verdict);
 		line.setDecision(Decision.DEFER);
 		line.setReasonCode(TakeBack.REASON);
 		line.setText(null);
 		line.setSupersedes(verdict.getId());
 		line.setId(id("back", verdict));
+		enteredBy(line);
 		return line;
 	}
 
