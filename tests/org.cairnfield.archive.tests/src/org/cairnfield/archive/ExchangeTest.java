@@ -226,6 +226,23 @@ class ExchangeTest {
 	}
 
 	@Test
+	void aRemoteThatAnArchiveBringsAlongRunsNothing() throws IOException {
+		PlainGit git = new PlainGit(clones.folder(BEN));
+		Path run = folder.resolve("was-run");
+		for (String url : List.of("ext::touch " + run, "ssh://-oProxyCommand=touch%20" + run + "/x", "--upload-pack=touch " + run)) {
+			git.run("config", "remote.origin.url", url);
+			assertThrows(ArchiveException.class, () -> clones.exchange(BEN), url);
+		}
+		git.run("config", "remote.origin.url", clones.url().text());
+		git.run("config", "remote.origin.uploadpack", "touch " + run);
+		git.run("config", "remote.origin.receivepack", "touch " + run);
+		git.run("config", "url.ext::touch.insteadOf", folder.toString());
+		clones.edit(BEN, archive -> archive.setName("by Ben"));
+		assertEquals(1, clones.exchange(BEN).sent().size());
+		assertFalse(Files.exists(run));
+	}
+
+	@Test
 	void twoSurveysOfOneNameAreBothThereAndVerdictsFollow() throws IOException {
 		for (String person : List.of(ANN, BEN)) {
 			clones.edit(person, archive -> {

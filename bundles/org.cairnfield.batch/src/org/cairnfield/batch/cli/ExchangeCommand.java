@@ -6,6 +6,7 @@ import org.cairnfield.archive.Exchanged;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.model.values.Count;
 import picocli.CommandLine.Command;
@@ -31,12 +32,14 @@ final class ExchangeCommand extends ArchiveCommand {
 		Exchanged exchanged = dryRun ? archive.exchange().look(workers.progress())
 				: archive.exchange().run(archiveArgs.person(), archiveArgs.note, !fetchOnly, workers.progress());
 		exchanged.notes().forEach(this::note);
+		String remote = archive.exchange().remote().map(RemoteUrl::text).orElse(null);
 		if (json) {
-			printJson(new Json().put("received", exchanged.received().stream().map(point -> json(point).fields()).toList())
+			printJson(new Json().put("remote", remote).put("received", exchanged.received().stream().map(point -> json(point).fields()).toList())
 					.put("sent", exchanged.sent().stream().map(point -> json(point).fields()).toList())
 					.put("merged", exchanged.merged().map(point -> (Object) json(point).fields()).orElse(null))
 					.put("conflicts", exchanged.conflicts()).put("notes", exchanged.notes()).put("digest", archive.digest()));
 		} else {
+			out().println(String.format("%-13s %s", "remote", remote));
 			print(dryRun ? "would come in" : "received", exchanged.received());
 			print(dryRun ? "would go out" : "sent", exchanged.sent());
 			exchanged.merged().ifPresent(point -> out().println("merged as     " + point.shortId() + ": " + point.summary()));
