@@ -15,7 +15,7 @@ import org.cairnfield.core.task.Progress;
 import org.cairnfield.model.Archive;
 
 /** A bare repository and the archives of several people that are copies of it. */
-final class Clones implements AutoCloseable {
+public final class Clones implements AutoCloseable {
 
 	/** One second later each time it is asked. */
 	private static final class Ticking extends Clock {
@@ -43,7 +43,8 @@ final class Clones implements AutoCloseable {
 		}
 	}
 
-	interface Edit {
+	/** A change of an archive. */
+	public interface Edit {
 		void of(Archive archive) throws IOException;
 	}
 
@@ -53,7 +54,7 @@ final class Clones implements AutoCloseable {
 	private final ArchiveStore store = new ArchiveStore(new Ticking(Instant.parse("2031-05-01T10:00:00Z")));
 
 	/** @param first makes the archive, from which the others have copied it */
-	Clones(Path folder, Edit content, String first, String... others) throws IOException {
+	public Clones(Path folder, Edit content, String first, String... others) throws IOException {
 		this.folder = folder;
 		this.url = RemoteUrl.parse(folder.resolve("meeting.git").toString());
 		OpenArchive made = store.create(folder.resolve(first), "Marrow Quay");
@@ -79,30 +80,30 @@ final class Clones implements AutoCloseable {
 		return folder.resolve(person);
 	}
 
-	OpenArchive of(String person) {
+	public OpenArchive of(String person) {
 		return open.get(person);
 	}
 
-	Archive archive(String person) {
+	public Archive archive(String person) {
 		return open.get(person).archive();
 	}
 
 	/** Closes the archive of a person, to work on its folder by other means. */
-	void close(String person) throws IOException {
+	public void close(String person) throws IOException {
 		open.get(person).close();
 	}
 
-	void open(String person) throws IOException {
+	public void open(String person) throws IOException {
 		open.put(person, store.open(folder.resolve(person), Mode.EDIT));
 	}
 
 	/** Makes a change and a save point of it. */
-	void edit(String person, Edit edit) throws IOException {
+	public void edit(String person, Edit edit) throws IOException {
 		edit.of(archive(person));
 		open.get(person).savePoint(Person.named(person), null);
 	}
 
-	Exchanged exchange(String person) throws IOException {
+	public Exchanged exchange(String person) throws IOException {
 		return open.get(person).exchange().run(Person.named(person), null, true, Progress.NONE);
 	}
 

@@ -179,7 +179,7 @@ public final class ExchangeKills {
 	private static int clearLocks(Path git) throws IOException {
 		List<Path> locks = new ArrayList<>();
 		try (Stream<Path> files = Files.walk(git)) {
-			files.filter(file -> file.getFileName().toString().endsWith(".lock")).forEach(locks::add);
+			files.filter(file -> file.getFileName().toString().endsWith(".lock") && !file.getFileName().toString().startsWith("gc.")).forEach(locks::add);
 		}
 		for (Path lock : locks) {
 			System.out.println("left behind: " + git.relativize(lock));
