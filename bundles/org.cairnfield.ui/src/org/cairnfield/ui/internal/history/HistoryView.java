@@ -238,9 +238,13 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	/** Of a merge, whose work it brings together as well. */
 	private String message(SavePoint point) {
-		return point.parents().size() < 2 ? point.message() : point.message().strip() + "\nBrings together " + point.parents().stream()
-				.map(parent -> parent.substring(0, 8) + here.points().stream().filter(each -> each.id().equals(parent)).findFirst()
-						.map(each -> " by " + each.person()).orElse("")).collect(Collectors.joining(" and "));
+		if (point.parents().size() < 2) {
+			return point.message();
+		}
+		String parents = point.parents().stream().map(parent -> parent.substring(0, 8) + here.points().stream()
+				.filter(each -> each.id().equals(parent)).findFirst().map(each -> " by " + each.person()).orElse(""))
+				.collect(Collectors.joining(" and "));
+		return point.summary() + "\nBrings together " + parents + point.message().substring(point.summary().length());
 	}
 
 	private void compare() {

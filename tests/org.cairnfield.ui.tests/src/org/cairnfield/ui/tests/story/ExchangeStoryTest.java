@@ -97,6 +97,7 @@ class ExchangeStoryTest {
 		exchange("Exchanged: received 4 save points from " + STEWARD);
 		assertEquals(3, Ui.ask(() -> verdicts(Stage.session().archive())), "no verdict is lost");
 		assertTrue(Ui.ask(() -> Stage.session().archive().getSites().stream().anyMatch(site -> site.getName().equals("Boat Shed"))), "a survey came in");
+		seesWhatCameIn();
 		seesWhereWorkMet();
 		decidesTheConflicts();
 		exchange("Exchanged: received nothing, sent");
@@ -179,6 +180,20 @@ class ExchangeStoryTest {
 		Hand.click(points, 0);
 		assertFalse(Ui.ask(Widgets.byId(Button.class, "history.restore")::isEnabled), "it is not here yet");
 		PictureOnFailure.take("exchange-look");
+	}
+
+	private static void seesWhatCameIn() throws Exception {
+		Link notice = Widgets.byId(Link.class, "notice.exchanged");
+		Hand.activate(Stage.window());
+		Ui.waitUntil("the notice has the focus", notice::forceFocus);
+		Hand.press("Return");
+		Shell dialog = Widgets.shell("Exchange with others");
+		Table lines = Widgets.byId(Table.class, "exchanged.table");
+		assertEquals(List.of("Received", "Received", "Received", "Received", "Sent", "Sent"),
+				Ui.ask(() -> Arrays.stream(lines.getItems()).map(line -> line.getText(0)).toList()));
+		PictureOnFailure.take("exchange-received");
+		Hand.press("Escape");
+		Ui.waitUntil("the dialog is closed", dialog::isDisposed);
 	}
 
 	private static void seesWhereWorkMet() throws Exception {
@@ -285,6 +300,31 @@ class ExchangeStoryTest {
 				Sessions.workbench().current().map(now -> now.archive().getName()).orElse("")));
 		assertTrue(Ui.ask(() -> Stage.session().readOnlyReason()).isEmpty(), "the other has gone");
 		Ui.waitUntil("the strip is gone", () -> !Widgets.isThere("notice.disk", Link.class, any -> true));
+	}
+
+	@Test
+	void whoCopiesAnArchiveMendsTheUrlInTheDialogAndHasItOpen() throws Exception {
+		meeting = folder.resolve("quay.git");
+		Path first = Demo.copy(folder.resolve("first"));
+		Batch.run("connect", "-q", "--archive", first, "--to", meeting);
+		Batch.run("exchange", "-q", "--archive", first, "--person", STEWARD);
+		Path copy = folder.resolve("copy");
+		Ui.later(() -> Stage.commandHere("org.cairnfield.ui.copyRemote"));
+		Text url = Widgets.byId(Text.class, "copy.url");
+		Text into = Widgets.byId(Text.class, "copy.folder");
+		Hand.fill(url, folder.resolve("gone.git").toString());
+		assertEquals("gone", Ui.ask(() -> Path.of(into.getText()).getFileName().toString()), "a folder is proposed");
+		Hand.fill(into, copy.toString());
+		Hand.click(Widgets.byId(Button.class, "copy.do"));
+		Label problem = Widgets.byId(Label.class, "copy.problem");
+		assertTrue(Ui.ask(problem::getText).contains("gone.git"), () -> Ui.ask(problem::getText));
+		PictureOnFailure.take("exchange-copy");
+		assertEquals(copy.toString(), Ui.ask(Widgets.byId(Text.class, "copy.folder")::getText), "what was entered is there");
+		Hand.fill(Widgets.byId(Text.class, "copy.url"), meeting.toString());
+		Hand.click(Widgets.byId(Button.class, "copy.do"));
+		Ui.waitUntil("the copy is on show", () -> Sessions.workbench().current().filter(now -> now.folder().equals(copy)).isPresent());
+		Ui.waitUntil("it is connected", () -> Stage.canRun("org.cairnfield.ui.exchange"));
+		exchange("Nothing to exchange.");
 	}
 
 	/** From another window of the desktop. */
