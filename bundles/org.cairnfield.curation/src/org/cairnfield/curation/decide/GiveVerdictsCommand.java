@@ -12,6 +12,7 @@ import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Verdict;
+import org.cairnfield.model.check.LedgerOrder;
 import org.eclipse.emf.common.command.AbstractCommand;
 import org.eclipse.emf.common.command.Command;
 
@@ -87,7 +88,8 @@ public final class GiveVerdictsCommand extends AbstractCommand {
 		given = append(ledger, wanted);
 	}
 
-	private static List<Verdict> append(Ledger ledger, List<LedgerEntry> entries) {
+	/** A line is never earlier than the last one, where a clock ran back; but what a table says of when stays as it is. */
+	private List<Verdict> append(Ledger ledger, List<LedgerEntry> entries) {
 		Set<String> ids = new HashSet<>();
 		ledger.getVerdicts().forEach(verdict -> ids.add(verdict.getId()));
 		List<Verdict> added = new ArrayList<>();
@@ -96,7 +98,11 @@ public final class GiveVerdictsCommand extends AbstractCommand {
 			while (!ids.add(id)) {
 				id = ContentKeys.text(ContentKeys.of(id));
 			}
-			added.add(entry.withId(id).toModel());
+			Verdict verdict = entry.withId(id).toModel();
+			if (name == null && !LedgerOrder.follows(ledger, verdict.getTime())) {
+				verdict.setTime(LedgerOrder.next(ledger, verdict.getTime()));
+			}
+			added.add(verdict);
 		}
 		ledger.getVerdicts().addAll(added);
 		return added;

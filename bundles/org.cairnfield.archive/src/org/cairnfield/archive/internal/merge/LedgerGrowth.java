@@ -14,6 +14,7 @@ import java.util.Set;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.Verdict;
+import org.cairnfield.model.check.LedgerOrder;
 import org.cairnfield.model.check.TakeBack;
 import org.cairnfield.model.values.Sha256;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -126,7 +127,7 @@ final class LedgerGrowth {
 
 	private Verdict following(Verdict line, Verdict verdict) {
 		line.setSupersedes(verdict.getId());
-		line.setTime(time);
+		line.setTime(LedgerOrder.next(ledger, time));
 		String seed = String.join("\t", ledger.getId(), verdict.getId(), String.valueOf(line.getReasonCode()), person, time.toString());
 		do {
 			seed = Sha256.of(seed.getBytes(StandardCharsets.UTF_8)).substring(0, ID_DIGITS);

@@ -15,7 +15,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * The verdicts of two sides, all of them. A side that has nothing new leaves the other as it is; otherwise lines stand in
- * the order of their times, each after those that its own side had before it, also where a clock ran back.
+ * the order of their times, those of one moment in the order of their ids. A line that is earlier than the one before it on
+ * its own side comes after that one.
  */
 final class LedgerMerge {
 
@@ -67,7 +68,7 @@ final class LedgerMerge {
 		Instant last = Instant.MIN;
 		for (Verdict verdict : side) {
 			Instant time = verdict.getTime() == null ? Instant.EPOCH : verdict.getTime();
-			last = time.isAfter(last) ? time : last.plusNanos(1);
+			last = time.isBefore(last) ? last.plusNanos(1) : time;
 			times.merge(verdict.getId(), last, (one, other) -> one.isAfter(other) ? one : other);
 			Verdict known = lines.putIfAbsent(verdict.getId(), verdict);
 			if (known != null && !says(known).equals(says(verdict))) {

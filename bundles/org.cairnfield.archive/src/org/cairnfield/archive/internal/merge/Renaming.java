@@ -17,6 +17,7 @@ import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.Verdict;
+import org.cairnfield.model.check.LedgerOrder;
 import org.cairnfield.model.check.TakeBack;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.LabelsBuilder;
@@ -178,10 +179,15 @@ public final class Renaming {
 				again.setSample(renamed(verdict.getSample()));
 				again.setId(id("again", verdict));
 				enteredBy(again);
-				ledger(splits.getOrDefault(ledger.getId(), ledger.getId())).getVerdicts().add(again);
-				ledger.getVerdicts().add(takeBack(verdict));
+				add(ledger(splits.getOrDefault(ledger.getId(), ledger.getId())), again);
+				add(ledger, takeBack(verdict));
 			}
 		}
+	}
+
+	private static void add(Ledger ledger, Verdict line) {
+		line.setTime(line.getTime() == null ? null : LedgerOrder.next(ledger, line.getTime()));
+		ledger.getVerdicts().add(line);
 	}
 
 	private void enteredBy(Verdict line) {

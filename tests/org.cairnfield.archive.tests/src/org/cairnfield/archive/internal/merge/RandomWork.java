@@ -14,6 +14,7 @@ import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.Waiver;
+import org.cairnfield.model.check.LedgerOrder;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -146,7 +147,7 @@ public final class RandomWork {
 			verdict.setSample(new SampleKey("survey-0", "S-" + random.nextInt(4)));
 			verdict.setDecision(random.nextBoolean() ? Decision.APPROVE : Decision.POOL);
 			verdict.setPerson(person);
-			verdict.setTime(time());
+			verdict.setTime(LedgerOrder.next(ledger, time()));
 			ledger.getVerdicts().add(verdict);
 		}
 	}
