@@ -196,7 +196,7 @@ public final class GitRemote {
 			deepest = deepest.getCause();
 		}
 		String said = deepest.getMessage() == null || deepest == e ? e.getMessage() : e.getMessage() + ": " + deepest.getMessage();
-		return new UnreachableException("the exchange with " + url + " failed: " + said,
-				"see whether it is there and whether you may read and write it, then exchange again; all of your work is safe here", e);
+		return new UnreachableException(url + " cannot be reached: " + said.replaceFirst("\\.$", ""),
+				"see whether it is there and whether you may read and write it, then try again; nothing here is lost", e);
 	}
 }
