@@ -49,14 +49,21 @@ public final class Clones implements AutoCloseable {
 	}
 
 	private final Path folder;
+	private final Path meeting;
 	private final RemoteUrl url;
 	private final Map<String, OpenArchive> open = new LinkedHashMap<>();
 	private final ArchiveStore store = new ArchiveStore(new Ticking(Instant.parse("2031-05-01T10:00:00Z")));
 
 	/** @param first makes the archive, from which the others have copied it */
 	public Clones(Path folder, Edit content, String first, String... others) throws IOException {
+		this(folder, folder.resolve("meeting.git"), content, first, others);
+	}
+
+	/** With the bare repository in a place of its own. */
+	Clones(Path folder, Path meeting, Edit content, String first, String... others) throws IOException {
 		this.folder = folder;
-		this.url = RemoteUrl.parse(folder.resolve("meeting.git").toString());
+		this.meeting = meeting;
+		this.url = RemoteUrl.parse(meeting.toString());
 		OpenArchive made = store.create(folder.resolve(first), "Marrow Quay");
 		open.put(first, made);
 		content.of(made.archive());
@@ -73,7 +80,7 @@ public final class Clones implements AutoCloseable {
 	}
 
 	Path remote() {
-		return folder.resolve("meeting.git");
+		return meeting;
 	}
 
 	Path folder(String person) {

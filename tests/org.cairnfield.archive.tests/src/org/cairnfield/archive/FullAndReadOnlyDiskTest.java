@@ -4,14 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 import org.cairnfield.archive.fault.ArchiveException;
@@ -28,45 +26,17 @@ class FullAndReadOnlyDiskTest {
 
 	@TempDir
 	Path folder;
-	private Path mounted;
-	private int mounts;
-
-	private static boolean run(String... command) {
-		try {
-			Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-			process.getInputStream().readAllBytes();
-			return process.waitFor(20, TimeUnit.SECONDS) && process.exitValue() == 0;
-		} catch (IOException e) {
-			return false;
-		} catch (InterruptedException e) {
-			Thread.currentThread().interrupt();
-			return false;
-		}
-	}
+	private MountedDisk mounted;
 
 	private Path mountSmallDisk(String size) throws IOException {
-		mounted = Files.createDirectory(folder.resolve("disk"));
-		boolean done = run("mount", "-t", "tmpfs", "-o", "size=" + size, "tmpfs", mounted.toString());
-		if (!done) {
-			mounted = null;
-		}
-		assumeTrue(done, "no right to mount a small disk here");
-		mounts = 1;
-		return mounted;
-	}
-
-	/** By a second mount on top, which is no matter of what files are open below. */
-	private void makeReadOnly() {
-		String place = mounted.toString();
-		assumeTrue(run("mount", "--bind", place, place), "no right to mount read-only here");
-		mounts = 2;
-		assumeTrue(run("mount", "-o", "remount,bind,ro", place), "no right to mount read-only here");
+		mounted = new MountedDisk(folder.resolve("disk"), size);
+		return mounted.place();
 	}
 
 	@AfterEach
 	void unmount() {
-		for (int i = 0; mounted != null && i < mounts; i++) {
-			assertTrue(run("umount", mounted.toString()));
+		if (mounted != null) {
+			mounted.close();
 		}
 	}
 
@@ -173,7 +143,7 @@ class FullAndReadOnlyDiskTest {
 			open.save();
 			digest = open.digest();
 		}
-		makeReadOnly();
+		mounted.makeReadOnly();
 		try (OpenArchive open = store.open(root, Mode.EDIT)) {
 			assertTrue(open.readOnlyReason().orElseThrow().contains("read-only"), open.readOnlyReason()::get);
 			assertEquals(digest, open.digest());
@@ -190,12 +160,12 @@ class FullAndReadOnlyDiskTest {
 			SampleArchives.fill(open.archive(), 1, 1, 30);
 			open.save();
 			SortedMap<String, String> before = FolderText.of(root);
-			makeReadOnly();
+			mounted.makeReadOnly();
 			open.archive().setName("other");
 			ArchiveException refused = assertThrows(ArchiveException.class, open::save);
 			assertTrue(refused.getMessage().contains("nothing was saved") && refused.getMessage().contains("read-only"), refused::getMessage);
 			assertEquals(before, FolderText.of(root));
-			assertTrue(run("mount", "-o", "remount,bind,rw", mounted.toString()));
+			mounted.makeWritable();
 			assertFalse(open.save().isEmpty());
 		}
 	}
@@ -203,7 +173,7 @@ class FullAndReadOnlyDiskTest {
 	@Test
 	void refusesToMakeAnArchiveWhereNothingCanBeWritten() throws IOException {
 		Path disk = mountSmallDisk("4m");
-		makeReadOnly();
+		mounted.makeReadOnly();
 		ArchiveException refused = assertThrows(ArchiveException.class, () -> store.create(disk.resolve("archive"), "n"));
 		assertTrue(refused.getMessage().startsWith("no archive was made") && refused.getMessage().contains("read-only"), refused::getMessage);
 	}
