@@ -132,7 +132,12 @@ public final class Exchange {
 
 	/** Passes where the remote, as far as it can be reached, has no release of a version. Otherwise the exchange will tell. */
 	void requireFree(String version) throws IOException {
-		Optional<RemoteUrl> url = remote();
+		Optional<RemoteUrl> url;
+		try {
+			url = remote();
+		} catch (ArchiveException e) {
+			return; // not a remote that anything is exchanged with
+		}
 		if (url.isEmpty()) {
 			return;
 		}

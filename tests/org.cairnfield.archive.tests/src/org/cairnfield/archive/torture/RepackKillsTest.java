@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 class RepackKillsTest {
 
 	private static final Person PERSON = Person.named("M.Q.");
-	private static final int KILLS = Integer.getInteger("cairnfield.kills", 4);
+	private static final int KILLS = Integer.getInteger("cairnfield.kills", 3);
 
 	private final TreeMap<String, String> digests = new TreeMap<>();
 

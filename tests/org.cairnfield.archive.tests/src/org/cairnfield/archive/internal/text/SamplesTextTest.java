@@ -163,9 +163,9 @@ class SamplesTextTest {
 
 	@Test
 	void saysThatANewerVersionIsNeeded() throws IOException {
-		read(Lines.sealed(1, "cairnfield samples 2", COLUMNS, FIRST));
+		read(Lines.sealed(1, "cairnfield samples 3", COLUMNS, FIRST));
 		assertEquals(1, report.damages().size());
-		assertTrue(reasons().get(0).contains("newer Cairnfield (format 2; this one reads up to 1)"), this::reasonsText);
+		assertTrue(reasons().get(0).contains("newer Cairnfield (format 3; this one reads up to 2)"), this::reasonsText);
 	}
 
 	@Test
