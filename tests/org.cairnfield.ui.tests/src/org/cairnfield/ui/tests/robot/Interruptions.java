@@ -53,7 +53,7 @@ public final class Interruptions {
 		long end = System.nanoTime() + PATIENCE.toNanos();
 		for (int looks = 1; !look.isOver(); looks++) {
 			if (System.nanoTime() > end) {
-				fail("it does not come to an end: " + look.seen);
+				fail("it does not come to an end: " + look.seen + "; " + look.focus);
 			}
 			if (looks % (look.others.get() ? LOOKS : UNANSWERED) == 0) {
 				pressEscape();
@@ -74,6 +74,8 @@ public final class Interruptions {
 		private final AtomicBoolean asked = new AtomicBoolean();
 		private final AtomicBoolean alone = new AtomicBoolean();
 		private final AtomicBoolean others = new AtomicBoolean();
+		/** Who hears keys, and whether it may. */
+		private volatile String focus = "";
 		private final Set<String> seen = Collections.synchronizedSet(new LinkedHashSet<>());
 
 		Look(Shell window, AtomicBoolean done) {
@@ -97,6 +99,9 @@ public final class Interruptions {
 					seen.add(words(shell));
 				}
 			}
+			Shell active = Display.getCurrent().getActiveShell();
+			focus = "active: " + (active == null ? "no window" : active.getText() + (active.isEnabled() ? "" : ", which takes no input"))
+					+ ", focus: " + Display.getCurrent().getFocusControl();
 			others.set(some);
 			alone.set(!some && done.get());
 			asked.set(false);

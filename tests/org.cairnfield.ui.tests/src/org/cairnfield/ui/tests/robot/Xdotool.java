@@ -39,10 +39,11 @@ final class Xdotool {
 	}
 
 	private void tell(String line) throws IOException {
-		commands.write(line + "\ngetmouselocation\n"); // which answers only once the line before is done
+		// answered only once the line before is done, and without a look at windows: the line may just have closed one
+		commands.write(line + "\ngetdisplaygeometry\n");
 		commands.flush();
 		String answer = answers.readLine();
-		if (answer == null || !answer.startsWith("x:")) {
+		if (answer == null || !answer.matches("\\d+ \\d+")) {
 			process.destroy();
 			throw new AssertionError(line + ": " + answer);
 		}
