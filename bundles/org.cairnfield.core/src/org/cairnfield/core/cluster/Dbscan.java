@@ -1,7 +1,6 @@
 package org.cairnfield.core.cluster;
 
 import java.util.Arrays;
-import java.util.concurrent.atomic.AtomicIntegerArray;
 import org.cairnfield.core.distance.DisjointSets;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.task.Workers;
@@ -15,12 +14,31 @@ import org.cairnfield.core.task.Workers;
  * sample is nearest, of equally near ones the first in the map. So the result does not depend on threads,
  * and on the order of the map only where cores are equally near.
  *
- * <p>One row of distances a sample. No neighbour lists are kept but those of samples that are not core,
- * which are shorter than minPts: memory grows with n·minPts, whatever ε.
+ * <p>Each pair within reach is looked at once and not kept, but for the neighbours of points that are not core, which are fewer
+ * than minPts: memory grows with n·minPts, whatever ε.
  */
 public final class Dbscan {
 
-	private Dbscan() {
+	private final PointSet points;
+	private final int minPts;
+	private final DisjointSets sets;
+	/** Samples within reach by point, itself counted; no longer counted from minPts on. */
+	private final int[] count;
+	/** Neighbours of points that are not core, or were not when the pair came. */
+	private final int[][] neighbours;
+	private final double[][] distances;
+	private final int[] waiting;
+
+	private Dbscan(PointSet points, int minPts) {
+		this.points = points;
+		this.minPts = minPts;
+		int n = points.size();
+		sets = new DisjointSets(n);
+		count = new int[n];
+		Arrays.setAll(count, points::weight);
+		neighbours = new int[n][];
+		distances = new double[n][];
+		waiting = new int[n];
 	}
 
 	/**
@@ -32,7 +50,10 @@ public final class Dbscan {
 			throw new IllegalArgumentException(
 					"need epsilon ≥ 0 and minPts ≥ 1, got " + epsilon + " and " + minPts);
 		}
-		return new Run(points, epsilon, minPts).run(workers);
+		workers.progress().begin("clustering", points.size());
+		Dbscan run = new Dbscan(points, minPts);
+		Pairs.within(epsilon, points, workers, run::meet);
+		return run.result();
 	}
 
 	/** As above, for the samples of a map; ε in units of the signals' distance. */
@@ -40,123 +61,115 @@ public final class Dbscan {
 		return cluster(PointSet.of(signals), epsilon, minPts, workers);
 	}
 
-	/** Numbers clusters by their first core sample. */
-	static Clustering label(boolean[] core, DisjointSets sets, int[] nearestCore) {
-		int n = core.length;
+	private boolean isCore(int point) {
+		return count[point] >= minPts;
+	}
+
+	private void meet(int a, int b, double distance) {
+		countIn(a, points.weight(b));
+		countIn(b, points.weight(a));
+		if (isCore(a) && isCore(b)) {
+			sets.join(a, b);
+			return;
+		}
+		if (!isCore(a)) {
+			keep(a, b, distance);
+		}
+		if (!isCore(b)) {
+			keep(b, a, distance);
+		}
+	}
+
+	/** A point that becomes core joins the cores that it has met; those that become core later will remember it. */
+	private void countIn(int point, int weight) {
+		if (isCore(point)) {
+			return;
+		}
+		count[point] += weight;
+		if (isCore(point)) {
+			for (int i = 0; i < waiting[point]; i++) {
+				if (isCore(neighbours[point][i])) {
+					sets.join(point, neighbours[point][i]);
+				}
+			}
+			neighbours[point] = null;
+			distances[point] = null;
+		}
+	}
+
+	private void keep(int point, int other, double distance) {
+		int at = waiting[point]++;
+		if (at == 0) {
+			neighbours[point] = new int[Math.min(4, minPts)];
+			distances[point] = new double[Math.min(4, minPts)];
+		} else if (at == neighbours[point].length) {
+			neighbours[point] = Arrays.copyOf(neighbours[point], 2 * at);
+			distances[point] = Arrays.copyOf(distances[point], 2 * at);
+		}
+		neighbours[point][at] = other;
+		distances[point][at] = distance;
+	}
+
+	private Clustering result() {
+		int n = points.size();
+		boolean[] core = new boolean[n];
+		int[] nearestCore = new int[n];
+		for (int p = 0; p < n; p++) {
+			core[p] = isCore(p);
+			nearestCore[p] = core[p] ? -1 : nearestCore(p);
+		}
+		return label(points, core, sets, nearestCore);
+	}
+
+	private int nearestCore(int point) {
+		int best = -1;
+		double least = Double.POSITIVE_INFINITY;
+		for (int i = 0; i < waiting[point]; i++) {
+			int other = neighbours[point][i];
+			double d = distances[point][i];
+			if (isCore(other) && (best < 0 || nearer(points, d, other, least, best))) {
+				best = other;
+				least = d;
+			}
+		}
+		return best;
+	}
+
+	/** Nearer, or as near and earlier in the map. */
+	static boolean nearer(PointSet points, double d, int point, double than, int other) {
+		return d < than || d == than && points.sample(point, 0) < points.sample(other, 0);
+	}
+
+	/**
+	 * Labels samples by what is known of their points; numbers clusters by their first core sample.
+	 *
+	 * @param nearestCore for points that are not core: the core point whose cluster they join, or −1
+	 */
+	static Clustering label(PointSet points, boolean[] core, DisjointSets sets, int[] nearestCore) {
+		int[] clusterOf = new int[core.length];
+		Arrays.fill(clusterOf, -1);
+		int next = 0;
+		int n = points.samples();
 		int[] label = new int[n];
 		Role[] role = new Role[n];
-		int next = 0;
 		for (int s = 0; s < n; s++) {
-			if (core[s]) {
-				int first = sets.find(s);
-				label[s] = first == s ? next++ : label[first];
+			int p = points.pointOf(s);
+			if (core[p]) {
+				int root = sets.find(p);
+				if (clusterOf[root] < 0) {
+					clusterOf[root] = next++;
+				}
+				label[s] = clusterOf[root];
 				role[s] = Role.CORE;
 			}
 		}
 		for (int s = 0; s < n; s++) {
-			if (!core[s]) {
-				label[s] = nearestCore[s] < 0 ? Clustering.NOISE : label[nearestCore[s]];
-				role[s] = nearestCore[s] < 0 ? Role.NOISE : Role.BORDER;
+			int p = points.pointOf(s);
+			if (!core[p]) {
+				label[s] = nearestCore[p] < 0 ? Clustering.NOISE : clusterOf[sets.find(nearestCore[p])];
+				role[s] = nearestCore[p] < 0 ? Role.NOISE : Role.BORDER;
 			}
 		}
 		return new Clustering(label, role);
-	}
-
-	private static final class Run {
-		private final PointSet points;
-		private final double epsilon;
-		private final int minPts;
-		private final AtomicIntegerArray core;
-		private final DisjointSets sets;
-		/** Neighbours of samples that are not core, nearest first, then first in the map. */
-		private final int[][] fewNeighbours;
-
-		Run(PointSet points, double epsilon, int minPts) {
-			this.points = points;
-			this.epsilon = epsilon;
-			this.minPts = minPts;
-			core = new AtomicIntegerArray(points.size());
-			sets = new DisjointSets(points.size());
-			fewNeighbours = new int[points.size()][];
-		}
-
-		Clustering run(Workers workers) {
-			int n = points.size();
-			workers.progress().begin("clustering", n);
-			workers.forRanges(n, () -> {
-				PointSet.Surroundings around = points.surroundings();
-				Found found = new Found();
-				return (from, to) -> {
-					for (int s = from; s < to; s++) {
-						found.count = 0;
-						around.visit(s, epsilon, (other, d) -> found.add(other, d, epsilon));
-						settle(s, found);
-					}
-				};
-			});
-			boolean[] isCore = new boolean[n];
-			int[] nearestCore = new int[n];
-			Arrays.fill(nearestCore, -1);
-			for (int s = 0; s < n; s++) {
-				isCore[s] = core.get(s) == 1;
-				if (!isCore[s]) {
-					nearestCore[s] = Arrays.stream(fewNeighbours[s]).filter(o -> core.get(o) == 1).findFirst().orElse(-1);
-				}
-			}
-			return label(isCore, sets, nearestCore);
-		}
-
-		/**
-		 * The core flag is set before the neighbours' flags are read, so of two neighbouring cores on two
-		 * threads at least one sees the other.
-		 */
-		private void settle(int sample, Found found) {
-			if (found.count + 1 >= minPts) {
-				core.set(sample, 1);
-				for (int i = 0; i < found.count; i++) {
-					if (core.get(found.sample[i]) == 1) {
-						sets.join(sample, found.sample[i]);
-					}
-				}
-			} else {
-				fewNeighbours[sample] = found.nearestFirst();
-			}
-		}
-	}
-
-	private static final class Found {
-		int[] sample = new int[256];
-		double[] distance = new double[256];
-		int count;
-
-		double add(int other, double d, double reach) {
-			if (count == sample.length) {
-				sample = Arrays.copyOf(sample, count * 2);
-				distance = Arrays.copyOf(distance, count * 2);
-			}
-			sample[count] = other;
-			distance[count++] = d;
-			return reach;
-		}
-
-		int[] nearestFirst() {
-			int[] sorted = Arrays.copyOf(sample, count);
-			double[] key = Arrays.copyOf(distance, count);
-			for (int i = 1; i < count; i++) { // insertion: shorter than minPts
-				for (int k = i; k > 0 && before(key, sorted, k); k--) {
-					double d = key[k];
-					key[k] = key[k - 1];
-					key[k - 1] = d;
-					int s = sorted[k];
-					sorted[k] = sorted[k - 1];
-					sorted[k - 1] = s;
-				}
-			}
-			return sorted;
-		}
-
-		private static boolean before(double[] key, int[] sorted, int k) {
-			return key[k] < key[k - 1] || (key[k] == key[k - 1] && sorted[k] < sorted[k - 1]);
-		}
 	}
 }

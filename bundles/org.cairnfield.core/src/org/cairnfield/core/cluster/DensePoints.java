@@ -3,7 +3,7 @@ package org.cairnfield.core.cluster;
 import org.cairnfield.core.distance.Distance;
 
 /** Points with a few coordinates each, such as the scores of a principal component analysis. */
-public final class DensePoints implements PointSet {
+public final class DensePoints extends ScannedPoints {
 
 	private final double[][] points;
 	private final Distance distance;
@@ -20,14 +20,13 @@ public final class DensePoints implements PointSet {
 	}
 
 	@Override
-	public Surroundings surroundings() {
-		return (point, reach, visitor) -> {
-			double within = reach;
+	Scan scan() {
+		return (point, reach, found) -> {
 			for (int other = 0; other < points.length; other++) {
 				if (other != point) {
 					double d = between(points[point], points[other]);
-					if (d <= within) {
-						within = visitor.visit(other, d);
+					if (d <= reach) {
+						found.add(other, d);
 					}
 				}
 			}

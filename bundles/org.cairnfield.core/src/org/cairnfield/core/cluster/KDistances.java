@@ -6,7 +6,7 @@ import org.cairnfield.core.task.Workers;
 
 /**
  * Distance of every sample to its k-th nearest other sample. Sorted, it is the curve on which ε is chosen
- * (Ester et al. 1996, section 4.2). Cost: one row of distances a sample.
+ * (Ester et al. 1996, section 4.2). Samples at one point are computed once.
  */
 public final class KDistances {
 
@@ -26,19 +26,20 @@ public final class KDistances {
 		if (Arrays.stream(ks).anyMatch(k -> k < 0)) {
 			throw new IllegalArgumentException("k must be at least 0: " + Arrays.toString(ks));
 		}
-		int n = points.size();
-		double[][] distance = new double[ks.length][n];
-		workers.progress().begin("k-distances", n);
-		workers.forRanges(n, () -> {
+		double[][] distance = new double[ks.length][points.samples()];
+		workers.progress().begin("k-distances", points.size());
+		workers.forRanges(points.size(), () -> {
 			PointSet.Surroundings around = points.surroundings();
-			double[] nearest = new double[largest + 1];
+			double[] nearest = new double[largest];
 			return (from, to) -> {
-				for (int s = from; s < to; s++) {
-					Arrays.fill(nearest, Double.POSITIVE_INFINITY);
-					nearest[0] = 0;
-					around.visit(s, Double.POSITIVE_INFINITY, (other, d) -> insert(nearest, d));
+				for (int p = from; p < to; p++) {
+					if (largest > 0) {
+						around.nearest(p, nearest);
+					}
 					for (int i = 0; i < ks.length; i++) {
-						distance[i][s] = nearest[ks[i]];
+						for (int at = 0; at < points.weight(p); at++) {
+							distance[i][points.sample(p, at)] = ks[i] == 0 ? 0 : nearest[ks[i] - 1];
+						}
 					}
 				}
 			};
@@ -49,23 +50,6 @@ public final class KDistances {
 	/** As above, for the samples of a map. */
 	public static KDistances of(Signals signals, Workers workers, int... ks) {
 		return of(PointSet.of(signals), workers, ks);
-	}
-
-	/** Keeps the smallest in order behind the sample itself; answers the largest kept. */
-	private static double insert(double[] nearest, double d) {
-		int last = nearest.length - 1;
-		if (last == 0) {
-			return -1;
-		}
-		if (d < nearest[last]) {
-			int at = last;
-			while (at > 1 && nearest[at - 1] > d) {
-				nearest[at] = nearest[at - 1];
-				at--;
-			}
-			nearest[at] = d;
-		}
-		return nearest[last];
 	}
 
 	/** By sample; positive infinity where there are fewer than k others. */

@@ -8,8 +8,8 @@ import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.task.Workers;
 
 /**
- * DBSCAN for every pair of several ε and minPts at once. The distances are computed twice in all, however
- * many pairs: once for the core distances, once to join samples at the smallest ε at which both are core
+ * DBSCAN for every pair of several ε and minPts at once. Neighbours are found twice in all, however
+ * many pairs: once for the core distances, once to join points at the smallest ε at which both are core
  * and within reach. Every cell equals {@link Dbscan#cluster} of its pair.
  */
 public final class Sweep {
@@ -21,13 +21,13 @@ public final class Sweep {
 	private final PointSet points;
 	private final double[] epsilons;
 	private final int[] minPts;
-	/** [minPts][sample]: index of the smallest ε at which the sample is core, or epsilons.length. */
+	/** [minPts][point]: index of the smallest ε at which the point is core, or epsilons.length. */
 	private final int[][] coreFrom;
 	/** [minPts][ε]: joins that begin at this ε; made cumulative at the end. */
 	private final DisjointSets[][] sets;
-	/** [minPts][ε][sample]: for samples not yet core, the nearest sample that becomes its core at this ε. */
+	/** [minPts][ε][point]: for points not yet core, the nearest that is core at this ε and within reach. */
 	private final double[][][] coreDistance;
-	private final int[][][] coreSample;
+	private final int[][][] corePointOf;
 
 	private Sweep(PointSet points, double[] epsilons, int[] minPts) {
 		this.points = points;
@@ -37,12 +37,12 @@ public final class Sweep {
 		coreFrom = new int[minPts.length][n];
 		sets = new DisjointSets[minPts.length][epsilons.length];
 		coreDistance = new double[minPts.length][epsilons.length][n];
-		coreSample = new int[minPts.length][epsilons.length][n];
+		corePointOf = new int[minPts.length][epsilons.length][n];
 		for (int m = 0; m < minPts.length; m++) {
 			for (int e = 0; e < epsilons.length; e++) {
 				sets[m][e] = new DisjointSets(n);
 				Arrays.fill(coreDistance[m][e], Double.POSITIVE_INFINITY);
-				Arrays.fill(coreSample[m][e], -1);
+				Arrays.fill(corePointOf[m][e], -1);
 			}
 		}
 	}
@@ -80,24 +80,12 @@ public final class Sweep {
 		int n = points.size();
 		for (int m = 0; m < minPts.length; m++) {
 			double[] reach = kDistances.bySample(minPts[m] - 1);
-			for (int s = 0; s < n; s++) {
-				coreFrom[m][s] = firstReaching(reach[s]);
+			for (int p = 0; p < n; p++) {
+				coreFrom[m][p] = firstReaching(reach[points.sample(p, 0)]);
 			}
 		}
-		double widest = epsilons[epsilons.length - 1];
 		workers.progress().begin("sweep", n);
-		workers.forRanges(n, () -> {
-			PointSet.Surroundings around = points.surroundings();
-			return (from, to) -> {
-				for (int s = from; s < to; s++) {
-					int sample = s;
-					around.visit(sample, widest, (other, d) -> {
-						pair(sample, other, d);
-						return widest;
-					});
-				}
-			};
-		});
+		Pairs.within(epsilons[epsilons.length - 1], points, workers, this::meet);
 		List<Cell> cells = new ArrayList<>();
 		for (int m = 0; m < minPts.length; m++) {
 			for (int e = 0; e < epsilons.length; e++) {
@@ -118,47 +106,47 @@ public final class Sweep {
 		return e;
 	}
 
-	/** Only this thread writes what belongs to {@code sample}; the sets can be joined from any. */
-	private void pair(int sample, int other, double d) {
+	private void meet(int a, int b, double d) {
 		int near = firstReaching(d);
 		for (int m = 0; m < minPts.length; m++) {
-			int from = Math.max(near, coreFrom[m][other]);
-			int own = coreFrom[m][sample];
-			if (from >= epsilons.length) {
-				continue;
+			int coreA = Math.max(near, coreFrom[m][a]);
+			int coreB = Math.max(near, coreFrom[m][b]);
+			if (Math.max(coreA, coreB) < epsilons.length) {
+				sets[m][Math.max(coreA, coreB)].join(a, b);
 			}
-			if (from < own) {
-				double best = coreDistance[m][from][sample];
-				if (d < best || (d == best && other < coreSample[m][from][sample])) {
-					coreDistance[m][from][sample] = d;
-					coreSample[m][from][sample] = other;
-				}
+			if (coreB < coreFrom[m][a]) {
+				offer(m, coreB, a, b, d);
 			}
-			if (other < sample && own < epsilons.length) {
-				sets[m][Math.max(from, own)].join(sample, other);
+			if (coreA < coreFrom[m][b]) {
+				offer(m, coreA, b, a, d);
 			}
+		}
+	}
+
+	/** A core point from this ε on, within reach of a point that is not yet core. */
+	private void offer(int m, int e, int point, int corePoint, double d) {
+		int best = corePointOf[m][e][point];
+		if (best < 0 || Dbscan.nearer(points, d, corePoint, coreDistance[m][e][point], best)) {
+			coreDistance[m][e][point] = d;
+			corePointOf[m][e][point] = corePoint;
 		}
 	}
 
 	/** What held at the ε before holds at this one. */
 	private void carryOver(int m, int e) {
-		for (int s = 0; s < points.size(); s++) {
-			sets[m][e].join(s, sets[m][e - 1].find(s));
-			double before = coreDistance[m][e - 1][s];
-			double now = coreDistance[m][e][s];
-			int sampleBefore = coreSample[m][e - 1][s];
-			if (before < now || (before == now && sampleBefore >= 0 && sampleBefore < coreSample[m][e][s])) {
-				coreDistance[m][e][s] = before;
-				coreSample[m][e][s] = sampleBefore;
+		for (int p = 0; p < points.size(); p++) {
+			sets[m][e].join(p, sets[m][e - 1].find(p));
+			if (corePointOf[m][e - 1][p] >= 0) {
+				offer(m, e, p, corePointOf[m][e - 1][p], coreDistance[m][e - 1][p]);
 			}
 		}
 	}
 
 	private Clustering label(int m, int e) {
 		boolean[] core = new boolean[points.size()];
-		for (int s = 0; s < core.length; s++) {
-			core[s] = coreFrom[m][s] <= e;
+		for (int p = 0; p < core.length; p++) {
+			core[p] = coreFrom[m][p] <= e;
 		}
-		return Dbscan.label(core, sets[m][e], coreSample[m][e]);
+		return Dbscan.label(points, core, sets[m][e], corePointOf[m][e]);
 	}
 }

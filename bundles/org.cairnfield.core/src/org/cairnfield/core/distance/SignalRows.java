@@ -1,5 +1,7 @@
 package org.cairnfield.core.distance;
 
+import java.util.Arrays;
+
 /**
  * Fingerprints as sparse rows, in the frame of one {@link Signals}: which of its access points each heard
  * and at which step above "not heard". Immutable by custom; the arrays are not handed out.
@@ -45,5 +47,20 @@ public final class SignalRows {
 	/** Σ of the distance's magnitude over the row: for city-block the sum of the values. */
 	public double magnitude(int row) {
 		return magnitude[row];
+	}
+
+	/** Of the readings of a row. */
+	int hash(int row) {
+		int hash = 0;
+		for (int k = start[row]; k < start[row + 1]; k++) {
+			hash = 31 * (31 * hash + column[k]) + step[k];
+		}
+		return hash;
+	}
+
+	/** Whether two rows have the same readings. */
+	boolean same(int a, int b) {
+		return Arrays.equals(column, start[a], start[a + 1], column, start[b], start[b + 1])
+				&& Arrays.equals(step, start[a], start[a + 1], step, start[b], start[b + 1]);
 	}
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cairnfield.core.map.RadioMap;
 
 /**
@@ -36,6 +37,8 @@ public final class Signals {
 	/** Magnitudes of the samples in the order of the components' members. */
 	final double[] memberMagnitude;
 	private final int[] componentOfColumn;
+	/** Made when it is first asked for; empty where there can be none. */
+	private volatile Optional<SignalIndex> index;
 
 	private Signals(RadioMap map, Representation representation, Distance distance) {
 		this.map = map;
@@ -174,6 +177,18 @@ public final class Signals {
 			column[c] = index.getOrDefault(names.get(c), -1);
 		}
 		return rowsOf(others, column);
+	}
+
+	/** For finding what is near, or empty where distance or representation do not allow it; made once. */
+	public Optional<SignalIndex> index() {
+		if (index == null) {
+			synchronized (this) {
+				if (index == null) {
+					index = Optional.ofNullable(SignalIndex.of(this));
+				}
+			}
+		}
+		return index;
 	}
 
 	/** Makes the thing that computes distances; one per thread. */

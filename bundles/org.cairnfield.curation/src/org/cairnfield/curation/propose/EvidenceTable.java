@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.cluster.NearestLabelled;
 import org.cairnfield.core.cluster.PointSet;
 import org.cairnfield.core.health.SampleHealth;
 import org.cairnfield.core.stats.Percentile;
@@ -52,7 +53,7 @@ public final class EvidenceTable {
 				target.put(s, proposal.get().cluster());
 			}
 		}
-		NearestSamples nearest = NearestSamples.of(PointSet.of(split.signals()), clustering, workers);
+		NearestLabelled nearest = NearestLabelled.of(PointSet.of(split.signals()), clustering, workers);
 		Outlooks outlooks = Outlooks.of(split, target, nearest, workers);
 		double tight = tightMargin(split.proposals());
 		List<Evidence> all = new ArrayList<>();
@@ -74,7 +75,7 @@ public final class EvidenceTable {
 		return cluster < clustering.clusters();
 	}
 
-	private static Evidence evidence(SplitOnMap split, int s, Optional<Proposal> proposal, NearestSamples nearest,
+	private static Evidence evidence(SplitOnMap split, int s, Optional<Proposal> proposal, NearestLabelled nearest,
 			FloorNearness floors, SampleHealth health, Outlooks outlooks, double tight) {
 		int cluster = proposal.map(Proposal::cluster).orElse(Clustering.NOISE);
 		boolean there = cluster >= 0 && isThere(cluster, split.clustering());

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.cairnfield.core.choose.PositionBlocks;
 import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.cluster.NearestLabelled;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.HomeEffects;
@@ -50,7 +51,7 @@ final class Outlooks {
 	 * @param proposed cluster by noise sample; those without a proposal are absent
 	 * @param nearest  of every noise sample
 	 */
-	static Outlooks of(SplitOnMap split, Map<Integer, Integer> proposed, NearestSamples nearest, Workers workers) {
+	static Outlooks of(SplitOnMap split, Map<Integer, Integer> proposed, NearestLabelled nearest, Workers workers) {
 		Clustering clustering = split.clustering();
 		Map<Home, Integer> place = new HashMap<>();
 		List<Home> homes = new ArrayList<>();
@@ -75,7 +76,7 @@ final class Outlooks {
 	}
 
 	private static Map<Integer, Outlook> bySample(List<HomeEffects.Effect> effects, Map<Home, Integer> place, Map<Integer, Integer> proposed,
-			NearestSamples nearest, Clustering clustering) {
+			NearestLabelled nearest, Clustering clustering) {
 		Map<Integer, Outlook> outlooks = new HashMap<>();
 		for (int s = 0; s < clustering.size(); s++) {
 			Integer pool = place.get(new Home(s, HomeEffects.POOL));

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
@@ -170,36 +169,6 @@ class DbscanTest {
 		Clustering found = Dbscan.cluster(borderBetweenEarshots(), 4, 6, Workers.inline());
 		assertLabels(found, 0, 0, 1, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0);
 		assertEquals(Role.BORDER, found.role(0));
-	}
-
-	/** Two points whose searches end at the same moment on two threads: each must still see the other as core. */
-	@Test
-	void joinsCoresSettledAtTheSameMoment() {
-		try (Threads threads = new Threads(2)) {
-			for (int run = 0; run < 100; run++) {
-				AtomicInteger ready = new AtomicInteger();
-				PointSet.Surroundings meeting = (point, reach, visitor) -> {
-					visitor.visit(1 - point, 0);
-					ready.incrementAndGet();
-					long deadline = System.nanoTime() + 1_000_000_000L;
-					while (ready.get() < 2 && System.nanoTime() < deadline) {
-						Thread.onSpinWait();
-					}
-				};
-				PointSet two = new PointSet() {
-					@Override
-					public int size() {
-						return 2;
-					}
-
-					@Override
-					public Surroundings surroundings() {
-						return meeting;
-					}
-				};
-				assertLabels(Dbscan.cluster(two, 1, 2, threads.workers()), 0, 0);
-			}
-		}
 	}
 
 	@Test

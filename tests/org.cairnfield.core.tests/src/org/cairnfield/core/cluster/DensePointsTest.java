@@ -1,9 +1,8 @@
 package org.cairnfield.core.cluster;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.cairnfield.core.distance.DenseForm;
@@ -42,28 +41,45 @@ class DensePointsTest {
 
 	@ParameterizedTest
 	@EnumSource(Distance.class)
-	void followsAReachThatShrinks(Distance kind) {
+	void findsTheDistancesThatTheSamplesOfAMapFind(Distance kind) {
 		Signals signals = Signals.of(ScatteredMap.of(6, 40), Representation.positive(), kind);
-		for (PointSet set : List.of(PointSet.of(signals), new DensePoints(DenseForm.of(signals).values(), kind))) {
+		PointSet ofMap = PointSet.of(signals);
+		PointSet points = new DensePoints(DenseForm.of(signals).values(), kind);
+		for (int length : new int[] { 1, 4, 39, 45 }) {
 			for (int s = 0; s < 40; s++) {
-				List<Double> seen = new ArrayList<>();
-				set.surroundings().visit(s, Double.POSITIVE_INFINITY, (other, d) -> {
-					seen.add(d);
-					return d;
-				});
-				for (int i = 1; i < seen.size(); i++) {
-					assertEquals(Math.min(seen.get(i - 1), seen.get(i)), seen.get(i));
-				}
+				double[] expected = new double[length];
+				double[] found = new double[length];
+				points.surroundings().nearest(s, expected);
+				ofMap.surroundings().nearest(ofMap.pointOf(s), found);
+				assertArrayEquals(expected, found);
 			}
 		}
 	}
 
-	private static Map<Integer, Double> visited(PointSet set, int point, double reach) {
+	/** By sample, those at the sample's own point included; before and after it alike. */
+	private static Map<Integer, Double> visited(PointSet set, int sample, double reach) {
 		Map<Integer, Double> visited = new TreeMap<>();
-		set.surroundings().visit(point, reach, (other, d) -> {
-			assertEquals(null, visited.put(other, d));
-			return reach;
-		});
+		int point = set.pointOf(sample);
+		PointSet.Surroundings around = set.surroundings();
+		add(set, around.within(point, reach), visited);
+		Map<Integer, Double> earlier = new TreeMap<>();
+		add(set, around.before(point, reach), earlier);
+		Map<Integer, Double> smaller = new TreeMap<>(visited);
+		smaller.keySet().removeIf(other -> set.pointOf(other) > point);
+		assertEquals(smaller, earlier);
+		for (int i = 0; i < set.weight(point); i++) {
+			if (set.sample(point, i) != sample) {
+				visited.put(set.sample(point, i), 0.0);
+			}
+		}
 		return visited;
+	}
+
+	private static void add(PointSet set, Found found, Map<Integer, Double> visited) {
+		for (int i = 0; i < found.size(); i++) {
+			for (int k = 0; k < set.weight(found.point(i)); k++) {
+				assertEquals(null, visited.put(set.sample(found.point(i), k), found.distance(i)));
+			}
+		}
 	}
 }

@@ -6,17 +6,17 @@ import org.cairnfield.core.distance.DistanceKernel;
 import org.cairnfield.core.distance.Signals;
 
 /**
- * Samples in signal space: those of a sample's own component through their distances, those beyond through
- * their magnitudes alone, quietest first.
+ * Samples in signal space where there is no index, each a point: those of a sample's own component through their distances, those
+ * beyond through their magnitudes alone, quietest first.
  */
-final class SignalPoints implements PointSet {
+final class RowPoints extends ScannedPoints {
 
 	private final Signals signals;
 	private final Components components;
 	/** All samples by ascending magnitude; empty where nobody is beyond. */
 	private final int[] quietestFirst;
 
-	SignalPoints(Signals signals) {
+	RowPoints(Signals signals) {
 		this.signals = signals;
 		components = signals.components();
 		quietestFirst = components.count() == 1 ? new int[0] : IntStream.range(0, signals.size()).boxed()
@@ -32,38 +32,35 @@ final class SignalPoints implements PointSet {
 	}
 
 	@Override
-	public Surroundings surroundings() {
+	Scan scan() {
 		DistanceKernel kernel = signals.kernel();
 		double[] distances = new double[components.largest()];
-		return (sample, reach, visitor) -> {
-			double within = visitOwn(kernel, distances, sample, reach, visitor);
-			visitBeyond(sample, within, visitor);
+		return (sample, reach, found) -> {
+			scanOwn(kernel, distances, sample, reach, found);
+			scanBeyond(sample, reach, found);
 		};
 	}
 
-	private double visitOwn(DistanceKernel kernel, double[] distances, int sample, double reach, Visitor visitor) {
+	private void scanOwn(DistanceKernel kernel, double[] distances, int sample, double reach, Found found) {
 		int component = components.componentOf(sample);
 		int own = components.placeOf(sample);
 		int n = kernel.row(sample, distances);
-		double within = reach;
 		for (int place = 0; place < n; place++) {
-			if (distances[place] <= within && place != own) {
-				within = visitor.visit(components.member(component, place), distances[place]);
+			if (distances[place] <= reach && place != own) {
+				found.add(components.member(component, place), distances[place]);
 			}
 		}
-		return within;
 	}
 
-	private void visitBeyond(int sample, double reach, Visitor visitor) {
+	private void scanBeyond(int sample, double reach, Found found) {
 		int component = components.componentOf(sample);
-		double within = reach;
 		for (int other : quietestFirst) {
 			double d = signals.apart(sample, other);
-			if (d > within) {
+			if (d > reach) {
 				return;
 			}
 			if (components.componentOf(other) != component) {
-				within = visitor.visit(other, d);
+				found.add(other, d);
 			}
 		}
 	}
