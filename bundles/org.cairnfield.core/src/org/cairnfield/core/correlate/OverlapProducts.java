@@ -1,7 +1,6 @@
 package org.cairnfield.core.correlate;
 
 import java.util.Arrays;
-import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.distance.Components;
 import org.cairnfield.core.distance.DistanceKernel;
 import org.cairnfield.core.distance.SignalRows;
@@ -23,6 +22,7 @@ final class OverlapProducts implements RowProducts {
 
 	private final Signals signals;
 	private final RowMoments moments;
+	private final Components components;
 	private final DistanceKernel kernel;
 	private final double[] row;
 	private final int steps;
@@ -30,12 +30,15 @@ final class OverlapProducts implements RowProducts {
 	private final double[] table;
 	/** The access points of each component. */
 	private final int[][] columns;
+	private int own;
+	private int component;
 
 	OverlapProducts(Signals signals, RowMoments moments) {
 		this.signals = signals;
 		this.moments = moments;
+		components = signals.components();
 		kernel = signals.kernel();
-		row = new double[signals.components().largest()];
+		row = new double[components.largest()];
 		steps = signals.steps();
 		int count = signals.map().accessPointCount();
 		table = new double[count * steps];
@@ -61,40 +64,42 @@ final class OverlapProducts implements RowProducts {
 	}
 
 	@Override
-	public double[] row() {
-		return row;
-	}
-
-	@Override
-	public void withAll(int sample, Clustering clustering, double[] out) {
-		Components components = signals.components();
-		int component = components.componentOf(sample);
-		int members = kernel.row(sample, row);
+	public void begin(int sample) {
+		own = sample;
+		component = components.componentOf(sample);
+		kernel.row(sample, row);
 		for (int column : columns[component]) {
 			fillTable(column);
 		}
+	}
+
+	@Override
+	public double with(int other) {
+		int there = components.componentOf(other);
 		SignalRows rows = signals.rows();
-		double magnitude = rows.magnitude(sample);
-		double beyond = moments.n - members;
+		double a = rows.magnitude(own);
+		double b = rows.magnitude(other);
+		if (there != component) {
+			double rest = (double) moments.n - components.size(component) - components.size(there);
+			double restSum = moments.totalSum - moments.componentSum[component] - moments.componentSum[there];
+			double restSquares = moments.totalSquares - moments.componentSquares[component] - moments.componentSquares[there];
+			return b * moments.ownSum[own] + moments.ownWeighted[own] + a * moments.ownSum[other]
+					+ moments.ownWeighted[other] + rest * a * b + (a + b) * restSum + restSquares;
+		}
+		double overlap = 0;
+		for (int k = rows.start(other), end = rows.end(other); k < end; k++) {
+			overlap += table[rows.column(k) * steps + rows.step(k)];
+		}
+		double beyond = moments.n - components.size(component);
 		double beyondSum = moments.totalSum - moments.componentSum[component];
 		double beyondSquares = moments.totalSquares - moments.componentSquares[component];
-		for (int place = 0; place < members; place++) {
-			int other = components.member(component, place);
-			if (!clustering.isNoise(other)) {
-				double m = rows.magnitude(other);
-				double overlap = 0;
-				for (int k = rows.start(other), end = rows.end(other); k < end; k++) {
-					overlap += table[rows.column(k) * steps + rows.step(k)];
-				}
-				out[other] = m * moments.ownSum[sample] + moments.ownWeighted[sample] - 2 * overlap
-						+ beyond * magnitude * m + (magnitude + m) * beyondSum + beyondSquares;
-			}
-		}
-		for (int c = 0; c < components.count(); c++) {
-			if (c != component) {
-				across(sample, component, c, clustering, out);
-			}
-		}
+		return b * moments.ownSum[own] + moments.ownWeighted[own] - 2 * overlap
+				+ beyond * a * b + (a + b) * beyondSum + beyondSquares;
+	}
+
+	@Override
+	public double distance(int other) {
+		return components.componentOf(other) == component ? row[components.placeOf(other)] : signals.apart(own, other);
 	}
 
 	/** G of one access point. */
@@ -112,23 +117,6 @@ final class OverlapProducts implements RowProducts {
 			louder -= here;
 			upTo += signals.value(t) * here;
 			table[base + t] = upTo + signals.value(t) * louder;
-		}
-	}
-
-	private void across(int sample, int own, int component, Clustering clustering, double[] out) {
-		Components components = signals.components();
-		double a = signals.rows().magnitude(sample);
-		double rest = (double) moments.n - components.size(own) - components.size(component);
-		double restSum = moments.totalSum - moments.componentSum[own] - moments.componentSum[component];
-		double restSquares = moments.totalSquares - moments.componentSquares[own]
-				- moments.componentSquares[component];
-		for (int place = 0; place < components.size(component); place++) {
-			int other = components.member(component, place);
-			if (!clustering.isNoise(other)) {
-				double b = signals.rows().magnitude(other);
-				out[other] = b * moments.ownSum[sample] + moments.ownWeighted[sample] + a * moments.ownSum[other]
-						+ moments.ownWeighted[other] + rest * a * b + (a + b) * restSum + restSquares;
-			}
 		}
 	}
 }

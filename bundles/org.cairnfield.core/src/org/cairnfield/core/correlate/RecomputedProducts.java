@@ -1,6 +1,5 @@
 package org.cairnfield.core.correlate;
 
-import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.distance.Components;
 import org.cairnfield.core.distance.DistanceKernel;
 import org.cairnfield.core.distance.Signals;
@@ -16,35 +15,33 @@ final class RecomputedProducts implements RowProducts {
 	private final double[] row;
 	private final double[] whole;
 	private final double[] otherWhole;
-	private final double[] scratch;
 
 	RecomputedProducts(Signals signals) {
 		this.signals = signals;
 		kernel = signals.kernel();
 		row = new double[signals.components().largest()];
-		scratch = new double[row.length];
 		whole = new double[signals.size()];
 		otherWhole = new double[signals.size()];
 	}
 
 	@Override
-	public double[] row() {
-		return row;
+	public void begin(int sample) {
+		fill(sample, row, whole);
 	}
 
 	@Override
-	public void withAll(int sample, Clustering clustering, double[] out) {
-		fill(sample, row, whole);
-		for (int other = 0; other < out.length; other++) {
-			if (!clustering.isNoise(other)) {
-				fill(other, scratch, otherWhole);
-				double sum = 0;
-				for (int c = 0; c < whole.length; c++) {
-					sum += whole[c] * otherWhole[c];
-				}
-				out[other] = sum;
-			}
+	public double with(int other) {
+		fill(other, row, otherWhole);
+		double sum = 0;
+		for (int c = 0; c < whole.length; c++) {
+			sum += whole[c] * otherWhole[c];
 		}
+		return sum;
+	}
+
+	@Override
+	public double distance(int other) {
+		return whole[other];
 	}
 
 	private void fill(int sample, double[] own, double[] all) {

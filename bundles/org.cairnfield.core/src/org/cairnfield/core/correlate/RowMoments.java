@@ -102,6 +102,11 @@ final class RowMoments {
 		}
 	}
 
+	/** Length of a row once its mean is taken off; 0, or NaN by rounding, where it is constant. */
+	double length(int sample) {
+		return Math.sqrt(difference(n, squares[sample], sum[sample], sum[sample]) / n);
+	}
+
 	/** Pearson's r of two rows from their product; NaN where a row is constant. */
 	double correlation(int a, int b, double product) {
 		double covariance = difference(n, product, sum[a], sum[b]);

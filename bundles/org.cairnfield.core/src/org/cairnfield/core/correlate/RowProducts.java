@@ -1,17 +1,14 @@
 package org.cairnfield.core.correlate;
 
-import org.cairnfield.core.cluster.Clustering;
-
 /** Products of one row of the distance matrix with others. One per thread. */
 interface RowProducts {
 
-	/**
-	 * Σ over all samples c of d(sample, c)·d(other, c).
-	 *
-	 * @param out set for every labelled sample; what noise samples get is unspecified
-	 */
-	void withAll(int sample, Clustering clustering, double[] out);
+	/** Takes the row of a sample; what follows is about it. */
+	void begin(int sample);
 
-	/** Distances of the sample last asked for to the members of its component, by place. */
-	double[] row();
+	/** Σ over all samples c of d(sample, c)·d(other, c). */
+	double with(int other);
+
+	/** The distance of the sample to another one. */
+	double distance(int other);
 }

@@ -1,8 +1,11 @@
 package org.cairnfield.core.match;
 
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.cairnfield.core.distance.Components;
 import org.cairnfield.core.distance.DistanceKernel;
+import org.cairnfield.core.distance.NearSearch;
+import org.cairnfield.core.distance.SignalIndex;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
@@ -50,8 +53,9 @@ public final class Neighbours {
 	/** One thread's search; the answer of one call lasts until the next. */
 	public final class Search {
 
+		private final Optional<NearSearch> indexed = signals.index().map(SignalIndex::search);
 		private final DistanceKernel kernel = signals.kernel();
-		private final double[] row = new double[signals.components().largest()];
+		private final double[] row = new double[indexed.isPresent() ? 0 : signals.components().largest()];
 		private Nearest nearest = new Nearest(1, rank);
 
 		/** The {@code k} samples nearest to a sample of the map, itself left out. */
@@ -69,19 +73,36 @@ public final class Neighbours {
 				nearest = new Nearest(k, rank);
 			}
 			nearest.clear();
+			if (indexed.isPresent()) {
+				SignalIndex index = signals.index().get();
+				indexed.get().nearest(queries, query, (point, d, reach) -> {
+					for (int i = 0; i < index.weight(point); i++) {
+						offer(index.member(point, i), d, leftOut);
+					}
+					return (int) Math.min(reach, nearest.reach());
+				});
+			} else {
+				compareAll(queries, query, leftOut);
+			}
+			return nearest;
+		}
+
+		private void compareAll(SignalRows queries, int query, int leftOut) {
 			Components components = signals.components();
 			for (int c = 0; c < components.count(); c++) {
 				int n = kernel.row(queries, query, c, row);
 				for (int place = 0; place < n; place++) {
 					if (row[place] <= nearest.reach()) {
-						int sample = components.member(c, place);
-						if (sample != leftOut) {
-							nearest.offer(sample, row[place]);
-						}
+						offer(components.member(c, place), row[place], leftOut);
 					}
 				}
 			}
-			return nearest;
+		}
+
+		private void offer(int sample, double d, int leftOut) {
+			if (sample != leftOut) {
+				nearest.offer(sample, d);
+			}
 		}
 	}
 }

@@ -69,6 +69,22 @@ class NoiseCorrelationTest {
 		}
 	}
 
+	/** Components so large that most of those out of earshot can be passed over. */
+	@Test
+	void equalsTheBruteFormWherePartsAreOutOfEarshot() {
+		int components = 0;
+		for (long seed = 1; seed <= 6; seed++) {
+			Signals signals = Signals.of(ScatteredMap.of(seed, 500));
+			components += signals.components().count();
+			int[] label = Dbscan.cluster(signals, KDistances.of(signals, HERE, 3).sorted(3)[300], 4, HERE).labels();
+			for (int s = 0; s < label.length; s += 9) {
+				label[s] = Clustering.NOISE;
+			}
+			assertTrue(compare(signals, new DenseCorrelation(signals), new Clustering(label, null)) > 50);
+		}
+		assertTrue(components > 60, components + " components");
+	}
+
 	private static Clustering byChance(long seed, int samples, int clusters) {
 		SplittableRandom random = new SplittableRandom(seed);
 		return new Clustering(random.ints(samples, -2, clusters).map(l -> Math.max(-1, l)).toArray(), null);
