@@ -1,23 +1,20 @@
 package org.cairnfield.core.distance;
 
+import java.util.Arrays;
+
 /**
- * Finds the points near a fingerprint. Exact: what is not looked at is proved to be too far. With r the reach, S the sums of the
- * values of two fingerprints i and j and M = Σ min over what both heard, d = S<sub>i</sub> + S<sub>j</sub> − 2M ≤ r needs
- * M ≥ (S<sub>i</sub> + S<sub>j</sub> − r)/2. Hence
+ * Finds the points near a fingerprint. Exact: what is not looked at is proved to be too far. With r the reach,
  * <ul>
- * <li>|S<sub>i</sub> − S<sub>j</sub>| ≤ r: each list is walked from the place of S<sub>i</sub> outwards and no farther;
- * <li>with access points ranked rarest first, the first that both heard is among those of i whose values, with all more common
- * ones, come to at least S<sub>i</sub> − r: the lists of the others are not opened;
- * <li>at that first one, M is at most the smaller value there plus the smaller of what is left of i and j.
+ * <li>the distances to the centres of all leaves are one pass over their lists; of a leaf whose centre is at d, with points from
+ * r₁ to r₂ around it, none can be near if d − r₂ &gt; r or r₁ − d &gt; r, and no point if its own distance to the centre differs
+ * from d by more than r (triangle inequality);
+ * <li>what is left is compared reading by reading until it is too far: with S the sums of the values,
+ * d(i, j) = S<sub>i</sub> − S<sub>j</sub> + 2·Σ of what j has more, over what j heard.
  * </ul>
- * What is left is compared reading by reading until it is too far. Those without a common access point are near only if both are
- * quiet, S<sub>i</sub> + S<sub>j</sub> ≤ r.
+ * Points of components that the fingerprint does not hear are near only if both are quiet, S<sub>i</sub> + S<sub>j</sub> ≤ r.
  *
- * <p>Sources: prefix filter and verification as compared by W. Mann, N. Augsten, P. Bouros, "An empirical evaluation of set
- * similarity join techniques", PVLDB 9 (2016); positional filter by C. Xiao, W. Wang, X. Lin, J. X. Yu, "Efficient similarity
- * joins for near duplicate detection", WWW 2008; here for sums of minima instead of counts.
- *
- * <p>Holds scratch space; one per thread.
+ * <p>Medians as centres are sparse and lie amid the scatter of their points, so that their distances to far points are larger than
+ * those of any point of the leaf. Holds scratch space; one per thread.
  */
 public final class NearSearch {
 
@@ -32,17 +29,15 @@ public final class NearSearch {
 	}
 
 	/** A reach that no distance exceeds. */
-	public static final int ANY = 1 << 29;
-
-	/** Points beside a sample in the map, on either side, which are looked at first: who walks a survey stays near. */
-	private static final int BESIDE = 6;
+	private static final int ANY = 1 << 29;
 
 	private final SignalIndex index;
-	/** Values of the fingerprint by rank; all 0 between fingerprints. */
+	private final Points points;
+	private final Leaves leaves;
+	/** Values of the fingerprint by access point; all 0 between fingerprints. */
 	private final int[] value;
-	/** When each point was met last. */
-	private final int[] met;
-	private int now;
+	/** By leaf: overlap of its centre with the fingerprint; all 0 between fingerprints. */
+	private final int[] overlap;
 
 	/** The fingerprint: its point, or −1 where it is none of the map; its sum and its entries. */
 	private int own;
@@ -50,175 +45,195 @@ public final class NearSearch {
 	private int[] entries;
 	private int from;
 	private int to;
-	private int[] loaded = new int[64];
+	private int[] written = new int[64];
+	/** Components of which it heard something. */
+	private int[] heard = new int[4];
+	private int heardCount;
 
 	private int reach;
 	private Taker taker;
 
 	NearSearch(SignalIndex index) {
 		this.index = index;
-		value = new int[index.rank.length];
-		met = new int[index.size()];
+		points = index.points;
+		leaves = index.leaves;
+		value = new int[leaves.listStart.length - 1];
+		overlap = new int[leaves.sum.length];
 	}
 
 	/** Every other point within reach of a point. */
 	public void around(int point, double within, Taker into) {
-		of(point);
-		run(whole(within), false, into);
+		start(point, within, into);
+		addOverlaps();
+		int component = heard[0];
+		scan(index.componentLeaf[component], index.componentLeaf[component + 1]);
+		scanQuiet(points.size());
+		end();
 	}
 
 	/** Those of them that have a smaller number. */
 	public void before(int point, double within, Taker into) {
-		of(point);
-		run(whole(within), true, into);
+		start(point, within, into);
+		int leaf = leaves.leafOf[point];
+		addOverlapsUpTo(leaf);
+		scan(index.componentLeaf[heard[0]], leaf);
+		compare(leaves.start[leaf], point, leaves.toCentre[point]);
+		scanQuiet(point);
+		end();
 	}
 
-	/** The points nearest to a point, itself left out: as {@link #around}, looking first where near ones are likely. */
+	/** The points nearest to a point, itself left out: as {@link #around}, its own leaf and that of the nearest centre first. */
 	public void nearest(int point, Taker into) {
-		of(point);
-		start(ANY, into);
-		int sample = index.member(point, 0);
-		for (int s = Math.max(0, sample - BESIDE); s < Math.min(index.pointOf.length, sample + BESIDE + 1); s++) {
-			int beside = index.pointOf[s];
-			if (met[beside] != now && Math.abs(index.sum[beside] - sum) <= reach) {
-				met[beside] = now;
-				compare(beside);
-			}
-		}
-		search(false);
+		start(point, ANY, into);
+		addOverlaps();
+		scanFrom(heard[0], leaves.leafOf[point]);
+		scanQuiet(points.size());
 		end();
 	}
 
 	/** Every point within reach of a fingerprint that {@link Signals#align} gave, its own included if it has one. */
 	public void nearest(SignalRows rows, int row, Taker into) {
 		int length = rows.end(row) - rows.start(row);
-		if (loaded.length < length) {
-			loaded = new int[2 * length];
+		if (written.length < length) {
+			written = new int[2 * length];
 		}
-		index.write(rows, row, loaded, 0);
+		Points.write(index.signals, rows, row, written, 0);
 		own = -1;
 		sum = (int) rows.magnitude(row);
-		entries = loaded;
+		entries = written;
 		from = 0;
 		to = length;
-		run(ANY, false, into);
-	}
-
-	private void of(int point) {
-		own = point;
-		sum = index.sum[point];
-		entries = index.entry;
-		from = index.entryStart[point];
-		to = index.entryStart[point + 1];
-	}
-
-	/** All distances are whole. */
-	private static int whole(double within) {
-		return within >= ANY ? ANY : (int) Math.floor(within);
-	}
-
-	private void run(int within, boolean before, Taker into) {
-		start(within, into);
-		search(before);
+		heardCount = 0;
+		for (int k = from; k < to; k++) {
+			hear(index.signals.componentOfColumn(entries[k] >>> Points.VALUE_BITS));
+		}
+		begin(ANY, into);
+		addOverlaps();
+		for (int i = 0; i < heardCount; i++) {
+			scanFrom(heard[i], -1);
+		}
+		scanQuiet(points.size());
 		end();
 	}
 
-	private void start(int within, Taker into) {
+	private void hear(int component) {
+		for (int i = 0; i < heardCount; i++) {
+			if (heard[i] == component) {
+				return;
+			}
+		}
+		if (component >= 0) {
+			if (heardCount == heard.length) {
+				heard = Arrays.copyOf(heard, 2 * heardCount);
+			}
+			heard[heardCount++] = component;
+		}
+	}
+
+	private void start(int point, double within, Taker into) {
+		own = point;
+		sum = points.sum[point];
+		entries = points.entry;
+		from = points.start[point];
+		to = points.start[point + 1];
+		heard[0] = index.componentOf(index.member(point, 0));
+		heardCount = 1;
+		begin(within >= ANY ? ANY : (int) Math.floor(within), into); // all distances are whole
+	}
+
+	private void begin(int within, Taker into) {
 		reach = within;
 		taker = into;
-		now++;
-		if (own >= 0) {
-			met[own] = now;
-		}
 		for (int k = from; k < to; k++) {
-			value[entries[k] >>> SignalIndex.VALUE_BITS] = entries[k] & SignalIndex.VALUE;
+			value[entries[k] >>> Points.VALUE_BITS] = entries[k] & Points.VALUE;
 		}
 	}
 
 	private void end() {
 		for (int k = from; k < to; k++) {
-			value[entries[k] >>> SignalIndex.VALUE_BITS] = 0;
+			value[entries[k] >>> Points.VALUE_BITS] = 0;
 		}
 		taker = null;
 	}
 
-	private void search(boolean before) {
-		int rest = sum;
-		for (int k = from; k < to && rest >= sum - reach; k++) {
-			int v = entries[k] & SignalIndex.VALUE;
-			int list = entries[k] >>> SignalIndex.VALUE_BITS;
-			rest -= v;
-			int first = index.listStart[list];
-			int end = index.listStart[list + 1];
-			int middle = before ? placeOf(own, first, end) : placeOfSum(first, end);
-			walk(middle - 1, first - 1, -1, v, rest);
-			if (!before) {
-				walk(middle, end, 1, v, rest);
-			}
-		}
-		visitQuiet(before);
-	}
-
-	/** The first place in a list whose point is at least a point. */
-	private int placeOf(int point, int first, int end) {
-		int low = first;
-		int high = end;
-		while (low < high) {
-			int middle = (low + high) >>> 1;
-			if (index.listPoint[middle] < point) {
-				low = middle + 1;
-			} else {
-				high = middle;
-			}
-		}
-		return low;
-	}
-
-	/** The first place in a list whose point is at least as loud as the fingerprint. */
-	private int placeOfSum(int first, int end) {
-		int low = first;
-		int high = end;
-		while (low < high) {
-			int middle = (low + high) >>> 1;
-			if (index.sum[index.listPoint[middle]] < sum) {
-				low = middle + 1;
-			} else {
-				high = middle;
-			}
-		}
-		return low;
-	}
-
-	/** Walks a list until the sums are too far apart; v and rest are the fingerprint's value here and what is left of it. */
-	private void walk(int start, int end, int step, int v, int rest) {
-		int[] points = index.listPoint;
-		int[] rests = index.listRest;
-		int[] sums = index.sum;
-		for (int at = start; at != end; at += step) {
-			int other = points[at];
-			int otherSum = sums[other];
-			if ((otherSum - sum) * step > reach) {
-				return;
-			}
-			if (met[other] != now) {
-				met[other] = now;
-				int packed = rests[at];
-				int most = Math.min(v, packed & SignalIndex.VALUE) + Math.min(rest, packed >>> SignalIndex.VALUE_BITS);
-				if (sum + otherSum - 2 * most <= reach) {
-					compare(other);
-				}
+	private void addOverlaps() {
+		int[] list = leaves.list;
+		for (int k = from; k < to; k++) {
+			int v = entries[k] & Points.VALUE;
+			int at = entries[k] >>> Points.VALUE_BITS;
+			for (int x = leaves.listStart[at], last = leaves.listStart[at + 1]; x < last; x++) {
+				overlap[list[x] >>> Points.VALUE_BITS] += Math.min(v, list[x] & Points.VALUE);
 			}
 		}
 	}
 
-	/** d = S − S(other) + 2·Σ of what the other has more, over what it heard. */
+	/** For leaves before one only. */
+	private void addOverlapsUpTo(int leaf) {
+		int[] list = leaves.list;
+		int end = leaf << Points.VALUE_BITS;
+		for (int k = from; k < to; k++) {
+			int v = entries[k] & Points.VALUE;
+			int at = entries[k] >>> Points.VALUE_BITS;
+			for (int x = leaves.listStart[at], last = leaves.listStart[at + 1]; x < last && list[x] < end; x++) {
+				overlap[list[x] >>> Points.VALUE_BITS] += Math.min(v, list[x] & Points.VALUE);
+			}
+		}
+	}
+
+	/** Scans the leaves of a component, likely ones first. @param likely a leaf, or −1 */
+	private void scanFrom(int component, int likely) {
+		int first = index.componentLeaf[component];
+		int end = index.componentLeaf[component + 1];
+		int nearest = likely;
+		int least = Integer.MAX_VALUE;
+		for (int leaf = first; leaf < end; leaf++) {
+			int d = leaves.sum[leaf] - 2 * overlap[leaf];
+			if (d < least) {
+				least = d;
+				nearest = leaf;
+			}
+		}
+		if (likely >= 0 && likely != nearest) {
+			compare(leaves.start[likely], leaves.start[likely + 1], sum + leaves.sum[likely] - 2 * overlap[likely]);
+		}
+		if (nearest >= 0) {
+			compare(leaves.start[nearest], leaves.start[nearest + 1], sum + least);
+		}
+		for (int leaf = first; leaf < end; leaf++) {
+			int d = sum + leaves.sum[leaf] - 2 * overlap[leaf];
+			overlap[leaf] = 0;
+			if (leaf != nearest && leaf != likely && d - leaves.outer[leaf] <= reach && leaves.inner[leaf] - d <= reach) {
+				compare(leaves.start[leaf], leaves.start[leaf + 1], d);
+			}
+		}
+	}
+
+	private void scan(int first, int end) {
+		for (int leaf = first; leaf < end; leaf++) {
+			int d = sum + leaves.sum[leaf] - 2 * overlap[leaf];
+			overlap[leaf] = 0;
+			if (d - leaves.outer[leaf] <= reach && leaves.inner[leaf] - d <= reach) {
+				compare(leaves.start[leaf], leaves.start[leaf + 1], d);
+			}
+		}
+	}
+
+	/** Compares points of a leaf whose centre is at a distance. */
+	private void compare(int first, int end, int centre) {
+		for (int p = first; p < end; p++) {
+			if (Math.abs(centre - leaves.toCentre[p]) <= reach && Math.abs(sum - points.sum[p]) <= reach && p != own) {
+				compare(p);
+			}
+		}
+	}
+
 	private void compare(int other) {
-		int apart = sum - index.sum[other];
+		int apart = sum - points.sum[other];
 		int allowed = (reach - apart) >> 1;
 		int more = 0;
-		int[] all = index.entry;
-		for (int k = index.entryStart[other], end = index.entryStart[other + 1]; k < end; k++) {
-			int gap = (all[k] & SignalIndex.VALUE) - value[all[k] >>> SignalIndex.VALUE_BITS];
+		int[] all = points.entry;
+		for (int k = points.start[other], end = points.start[other + 1]; k < end; k++) {
+			int gap = (all[k] & Points.VALUE) - value[all[k] >>> Points.VALUE_BITS];
 			if (gap > 0) {
 				more += gap;
 				if (more > allowed) {
@@ -229,16 +244,25 @@ public final class NearSearch {
 		reach = taker.take(other, apart + 2 * more, reach);
 	}
 
-	/** Whatever has an access point in common has been met by now: a quiet fingerprint has opened all its lists. */
-	private void visitQuiet(boolean before) {
+	/** Points out of earshot. @param end numbers below only */
+	private void scanQuiet(int end) {
 		for (int other : index.quietestFirst) {
-			int d = sum + index.sum[other];
+			int d = sum + points.sum[other];
 			if (d > reach) {
 				return;
 			}
-			if (met[other] != now && (!before || other < own)) {
+			if (other < end && !isHeard(index.componentOf(index.member(other, 0)))) {
 				reach = taker.take(other, d, reach);
 			}
 		}
+	}
+
+	private boolean isHeard(int component) {
+		for (int i = 0; i < heardCount; i++) {
+			if (heard[i] == component) {
+				return true;
+			}
+		}
+		return false;
 	}
 }

@@ -6,62 +6,63 @@ import java.util.Arrays;
  * The samples of a map laid out so that those near a fingerprint are found without looking at all of them: see
  * {@link NearSearch}. For city-block distance of whole values from 0 to 255 only.
  *
- * <p>Samples with equal readings are one <em>point</em>. Points are numbered component by component, within a component by
- * their sum S = Σ v, quietest first. Access points are ranked by how many heard them, rarest first; the entries of a point and
- * the list of an access point are in these orders.
+ * <p>Samples with equal readings are one <em>point</em>. The points of a component are split into leaves of near ones
+ * ({@link Leaves}), each with a centre, and are numbered leaf by leaf.
  *
- * <p>Memory: 12 bytes a reading of a point, about 24 a sample.
+ * <p>Memory: 4 bytes a reading of a point, about 32 a sample.
  */
 public final class SignalIndex {
 
-	static final int VALUE_BITS = 8;
-	static final int VALUE = (1 << VALUE_BITS) - 1;
-	/** Ranks and sums stay below, so that they fit beside a value. */
-	private static final int MOST = 1 << 31 - VALUE_BITS;
+	/** Access point indexes and sums stay below, so that they fit beside a value. */
+	private static final int MOST = 1 << 31 - Points.VALUE_BITS;
 
 	final Signals signals;
-	/** By column. */
-	final int[] rank;
 	/** By sample. */
 	final int[] pointOf;
+	final Points points;
+	final Leaves leaves;
 	/** By point: its samples, ascending. */
-	final int[] memberStart;
-	final int[] member;
-	/** By point: S. */
-	final int[] sum;
-	/** All points, quietest first. */
+	private final int[] memberStart;
+	private final int[] member;
+	/** Components of the map, and behind them one of those that heard nothing: their first leaf. */
+	final int[] componentLeaf;
+	/** All points, quietest first; none where there is but one component. */
 	final int[] quietestFirst;
-	/** By point: rank and value of what it heard, rarest first. */
-	final int[] entryStart;
-	final int[] entry;
-	/** By rank: the points that heard it, ascending, and the sum of what they heard that is more common, beside the value. */
-	final int[] listStart;
-	final int[] listPoint;
-	final int[] listRest;
 
 	private SignalIndex(Signals signals) {
 		this.signals = signals;
-		rank = ranks(signals);
-		int[] order = quietestFirst(signals);
-		pointOf = new int[order.length];
-		int points = number(byComponent(signals, order));
-		memberStart = new int[points + 1];
-		member = members(order.length);
-		sum = new int[points];
-		entryStart = new int[points + 1];
-		entry = entries();
-		listStart = new int[rank.length + 1];
-		listPoint = new int[entry.length];
-		listRest = new int[entry.length];
-		fillLists();
-		quietestFirst = Arrays.stream(order).filter(s -> member[memberStart[pointOf[s]]] == s).map(s -> pointOf[s]).toArray();
+		DistinctRows distinct = DistinctRows.of(signals);
+		Points unordered = Points.of(signals, distinct.first());
+		LeafSplit split = new LeafSplit(unordered, signals.map().accessPointCount());
+		int components = signals.components.count() + 1;
+		componentLeaf = new int[components + 1];
+		int from = 0;
+		for (int c = 0; c < components; c++) {
+			int to = from;
+			while (to < unordered.size() && distinct.component()[to] == c) {
+				to++;
+			}
+			split.split(from, to);
+			componentLeaf[c + 1] = split.leaves();
+			from = to;
+		}
+		points = unordered.inOrder(split.order());
+		leaves = new Leaves(points, split.starts(), signals.map().accessPointCount());
+		int[] numberOf = new int[points.size()];
+		for (int p = 0; p < numberOf.length; p++) {
+			numberOf[split.order()[p]] = p;
+		}
+		pointOf = Arrays.stream(distinct.rowOf()).map(row -> numberOf[row]).toArray();
+		memberStart = new int[points.size() + 1];
+		member = members();
+		quietestFirst = components <= 2 ? new int[0] : points.quietestFirst();
 	}
 
 	/** Null where distance or representation of the signals do not allow one. */
 	static SignalIndex of(Signals signals) {
-		boolean fits = signals.distance() == Distance.CITY_BLOCK && signals.postingStart.length <= MOST;
+		boolean fits = signals.distance() == Distance.CITY_BLOCK && signals.map().accessPointCount() < MOST;
 		for (int step = 0; step < signals.steps(); step++) {
-			fits &= signals.value(step) == Math.rint(signals.value(step)) && signals.value(step) <= VALUE;
+			fits &= signals.value(step) == Math.rint(signals.value(step)) && signals.value(step) <= Points.VALUE;
 		}
 		for (double sum : signals.rows.magnitude) {
 			fits &= sum < MOST;
@@ -71,7 +72,7 @@ public final class SignalIndex {
 
 	/** The number of points. */
 	public int size() {
-		return sum.length;
+		return points.size();
 	}
 
 	/** The number of samples. */
@@ -89,7 +90,7 @@ public final class SignalIndex {
 		return memberStart[point + 1] - memberStart[point];
 	}
 
-	/** The samples of a point, ascending. */
+	/** The i-th sample of a point, ascending. */
 	public int member(int point, int i) {
 		return member[memberStart[point] + i];
 	}
@@ -99,88 +100,12 @@ public final class SignalIndex {
 		return new NearSearch(this);
 	}
 
-	private static int[] ranks(Signals signals) {
-		int columns = signals.postingStart.length - 1;
-		long[] byLength = new long[columns];
-		for (int c = 0; c < columns; c++) {
-			byLength[c] = (long) (signals.postingStart[c + 1] - signals.postingStart[c]) << 32 | c;
-		}
-		Arrays.sort(byLength);
-		int[] rank = new int[columns];
-		for (int r = 0; r < columns; r++) {
-			rank[(int) byLength[r]] = r;
-		}
-		return rank;
+	/** The component of a sample, or that of those that heard nothing. */
+	int componentOf(int sample) {
+		return signals.rows.magnitude[sample] == 0 ? signals.components.count() : signals.components.componentOf(sample);
 	}
 
-	private static int[] quietestFirst(Signals signals) {
-		int n = signals.size();
-		int[] key = new int[n];
-		int loudest = 0;
-		for (int s = 0; s < n; s++) {
-			key[s] = (int) signals.rows.magnitude[s];
-			loudest = Math.max(loudest, key[s]);
-		}
-		int[] order = new int[n];
-		Arrays.setAll(order, s -> s);
-		return sorted(order, key, loudest + 1);
-	}
-
-	/** Those that heard nothing become one group behind all components. */
-	private static int[] byComponent(Signals signals, int[] order) {
-		int[] key = new int[order.length];
-		int none = signals.components.count();
-		for (int s = 0; s < key.length; s++) {
-			key[s] = signals.rows.magnitude[s] == 0 ? none : signals.components.componentOf(s);
-		}
-		return sorted(order, key, none + 1);
-	}
-
-	/** Stable, by counting. */
-	private static int[] sorted(int[] order, int[] key, int keys) {
-		int[] next = new int[keys + 1];
-		for (int k : key) {
-			next[k + 1]++;
-		}
-		for (int k = 0; k < keys; k++) {
-			next[k + 1] += next[k];
-		}
-		int[] sorted = new int[order.length];
-		for (int s : order) {
-			sorted[next[key[s]]++] = s;
-		}
-		return sorted;
-	}
-
-	/** Gives samples of equal readings one number; by hash among those of one component and sum. */
-	private int number(int[] order) {
-		SignalRows rows = signals.rows;
-		int points = 0;
-		long[] run = new long[16];
-		for (int from = 0, to; from < order.length; from = to) {
-			to = from + 1;
-			while (to < order.length && rows.magnitude[order[to]] == rows.magnitude[order[from]]
-					&& (rows.magnitude[order[from]] == 0 || signals.components.componentOf(order[to]) == signals.components.componentOf(order[from]))) {
-				to++;
-			}
-			if (run.length < to - from) {
-				run = new long[Math.max(to - from, 2 * run.length)];
-			}
-			for (int i = from; i < to; i++) {
-				run[i - from] = (long) rows.hash(order[i]) << 32 | order[i];
-			}
-			Arrays.sort(run, 0, to - from);
-			for (int i = 0; i < to - from; i++) {
-				if (i == 0 || !rows.same((int) run[i - 1], (int) run[i])) {
-					points++;
-				}
-				pointOf[(int) run[i]] = points - 1;
-			}
-		}
-		return points;
-	}
-
-	private int[] members(int n) {
+	private int[] members() {
 		for (int p : pointOf) {
 			memberStart[p + 1]++;
 		}
@@ -188,52 +113,10 @@ public final class SignalIndex {
 			memberStart[p + 1] += memberStart[p];
 		}
 		int[] next = memberStart.clone();
-		int[] members = new int[n];
-		for (int s = 0; s < n; s++) {
+		int[] members = new int[pointOf.length];
+		for (int s = 0; s < pointOf.length; s++) {
 			members[next[pointOf[s]]++] = s;
 		}
 		return members;
-	}
-
-	private int[] entries() {
-		SignalRows rows = signals.rows;
-		for (int p = 0; p < sum.length; p++) {
-			int sample = member(p, 0);
-			sum[p] = (int) rows.magnitude[sample];
-			entryStart[p + 1] = entryStart[p] + rows.end(sample) - rows.start(sample);
-		}
-		int[] entries = new int[entryStart[sum.length]];
-		for (int p = 0; p < sum.length; p++) {
-			write(rows, member(p, 0), entries, entryStart[p]);
-		}
-		return entries;
-	}
-
-	/** Writes the entries of a row in the frame of the signals, rarest first. */
-	void write(SignalRows rows, int row, int[] into, int at) {
-		int to = at;
-		for (int k = rows.start(row); k < rows.end(row); k++) {
-			into[to++] = rank[rows.column(k)] << VALUE_BITS | (int) signals.value(rows.step(k));
-		}
-		Arrays.sort(into, at, to);
-	}
-
-	private void fillLists() {
-		for (int e : entry) {
-			listStart[(e >>> VALUE_BITS) + 1]++;
-		}
-		for (int r = 0; r < rank.length; r++) {
-			listStart[r + 1] += listStart[r];
-		}
-		int[] next = listStart.clone();
-		for (int p = 0; p < sum.length; p++) {
-			int rest = sum[p];
-			for (int k = entryStart[p]; k < entryStart[p + 1]; k++) {
-				rest -= entry[k] & VALUE;
-				int at = next[entry[k] >>> VALUE_BITS]++;
-				listPoint[at] = p;
-				listRest[at] = rest << VALUE_BITS | entry[k] & VALUE;
-			}
-		}
 	}
 }
