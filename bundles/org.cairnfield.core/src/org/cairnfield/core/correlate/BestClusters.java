@@ -6,9 +6,11 @@ import org.cairnfield.core.cluster.Clustering;
 /** The clusters that one noise sample correlates with best, each by its best sample, of equals the first in the map. One per thread. */
 final class BestClusters {
 
+	/** Far above the rounding of r. */
+	private static final double MARGIN = 1e-9;
+
 	private final Clustering clustering;
 	private final RowMoments moments;
-	private final RowProducts products;
 	private final double[] bestR;
 	/** −1 for a cluster of which nothing correlates. */
 	private final int[] carrier;
@@ -18,10 +20,9 @@ final class BestClusters {
 	private int first;
 	private int second;
 
-	BestClusters(Clustering clustering, RowMoments moments, RowProducts products) {
+	BestClusters(Clustering clustering, RowMoments moments) {
 		this.clustering = clustering;
 		this.moments = moments;
-		this.products = products;
 		bestR = new double[clustering.clusters()];
 		carrier = new int[clustering.clusters()];
 		touched = new int[clustering.clusters()];
@@ -30,7 +31,6 @@ final class BestClusters {
 
 	void begin(int noise) {
 		sample = noise;
-		products.begin(noise);
 		while (touchedCount > 0) {
 			carrier[touched[--touchedCount]] = -1;
 		}
@@ -38,10 +38,14 @@ final class BestClusters {
 		second = -1;
 	}
 
-	/** Looks at a labelled sample. */
-	void take(int other) {
-		double r = moments.correlation(sample, other, products.with(other));
+	/** Looks at a labelled sample. @param product of its row and that of the noise sample */
+	void take(int other, double product) {
 		int cluster = clustering.label(other);
+		if (carrier[cluster] >= 0 && moments.covariance(sample, other, product)
+				< (bestR[cluster] - MARGIN) * moments.spread[sample] * moments.spread[other]) {
+			return; // without a division
+		}
+		double r = moments.correlation(sample, other, product);
 		if (Double.isNaN(r)) { // undefined: no match
 			return;
 		}

@@ -83,7 +83,7 @@ final class BeyondEarshot {
 				quietestOfOthers = quietest[c];
 			}
 			if (signals.distance().isSum()) {
-				labelled[c] = Arrays.stream(labelled[c]).filter(s -> moments.length(s) > 0).toArray();
+				labelled[c] = Arrays.stream(labelled[c]).filter(s -> moments.spread[s] > 0).toArray();
 				root[c] = labelled[c].length == 0 ? null : split(labelled[c], 0, labelled[c].length);
 			}
 		}
@@ -105,11 +105,16 @@ final class BeyondEarshot {
 		return quietestOfAll >= 0 && components.componentOf(quietestOfAll) == component ? quietestOfOthers : quietestOfAll;
 	}
 
+	/** Receives a sample that may be among the best. */
+	interface Taker {
+		void take(int other);
+	}
+
 	/** Offers all samples of other components that may be among the best. */
-	void search(int sample, BestClusters best) {
+	void search(int sample, BestClusters best, Taker taker) {
 		int own = components.componentOf(sample);
 		boolean bounded = signals.distance().isSum();
-		if (labelled.length == 1 || bounded && !(moments.length(sample) > 0)) {
+		if (labelled.length == 1 || bounded && !(moments.spread[sample] > 0)) {
 			return;
 		}
 		double[] of = bounded ? features(sample) : null;
@@ -119,7 +124,7 @@ final class BeyondEarshot {
 				continue;
 			}
 			if (!bounded) {
-				takeAll(labelled[c], 0, labelled[c].length, best);
+				takeAll(labelled[c], 0, labelled[c].length, taker);
 			} else if (root[c] != null) {
 				double rest = (double) moments.n - components.size(own) - components.size(c);
 				double restSum = moments.totalSum - moments.componentSum[own] - moments.componentSum[c];
@@ -128,35 +133,35 @@ final class BeyondEarshot {
 				factors[1] = of[3] + of[0] * restSum + of[1] * restSquares;
 				factors[2] = of[0];
 				factors[3] = of[1];
-				search(root[c], root[c].most(factors), factors, labelled[c], best);
+				search(root[c], root[c].most(factors), factors, labelled[c], best, taker);
 			}
 		}
 	}
 
-	private static void search(Node node, double most, double[] factors, int[] samples, BestClusters best) {
+	private static void search(Node node, double most, double[] factors, int[] samples, BestClusters best, Taker taker) {
 		if (most < best.least()) {
 			return;
 		}
 		if (node.left == null) {
-			takeAll(samples, node.from, node.to, best);
+			takeAll(samples, node.from, node.to, taker);
 			return;
 		}
 		double left = node.left.most(factors);
 		double right = node.right.most(factors);
-		search(left > right ? node.left : node.right, Math.max(left, right), factors, samples, best);
-		search(left > right ? node.right : node.left, Math.min(left, right), factors, samples, best);
+		search(left > right ? node.left : node.right, Math.max(left, right), factors, samples, best, taker);
+		search(left > right ? node.right : node.left, Math.min(left, right), factors, samples, best, taker);
 	}
 
-	private static void takeAll(int[] samples, int from, int to, BestClusters best) {
+	private static void takeAll(int[] samples, int from, int to, Taker taker) {
 		for (int i = from; i < to; i++) {
-			best.take(samples[i]);
+			taker.take(samples[i]);
 		}
 	}
 
 	/** p, q, U, V. */
 	private double[] features(int sample) {
 		int component = components.componentOf(sample);
-		double q = 1 / moments.length(sample);
+		double q = Math.sqrt(moments.n) / moments.spread[sample];
 		double mean = moments.sum[sample] / moments.n;
 		return new double[] { (signals.rows().magnitude(sample) - mean) * q, q,
 				(moments.ownSum[sample] - components.size(component) * mean) * q,

@@ -1,10 +1,16 @@
 package org.cairnfield.core.correlate;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.distance.Components;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.distance.StepLists;
 import org.cairnfield.core.task.Workers;
 
 /**
@@ -29,51 +35,120 @@ public final class NoiseCorrelation {
 			throw new IllegalArgumentException(
 					"clustering of " + clustering.size() + " samples for a map of " + signals.size());
 		}
-		int n = signals.size();
-		int[] noise = new int[clustering.noise()];
-		int count = 0;
-		for (int s = 0; s < n; s++) {
-			if (clustering.isNoise(s)) {
-				noise[count++] = s;
-			}
-		}
-		NoisePlacement[] placed = new NoisePlacement[noise.length];
+		List<int[]> batches = batches(signals.components(), clustering);
+		NoisePlacement[] placed = new NoisePlacement[signals.size()];
 		RowMoments moments = RowMoments.of(signals, workers);
 		BeyondEarshot beyond = new BeyondEarshot(signals, clustering, moments);
-		workers.progress().begin("correlation", noise.length);
-		workers.forRanges(noise.length, () -> {
-			RowProducts products = signals.distance() == Distance.CITY_BLOCK
-					? new OverlapProducts(signals, moments)
-					: new RecomputedProducts(signals);
-			BestClusters best = new BestClusters(clustering, moments, products);
+		int[][] labelled = labelled(signals, clustering);
+		Supplier<RowProducts> products = products(signals, moments);
+		workers.progress().begin("correlation", batches.size());
+		workers.forRanges(batches.size(), () -> {
+			Placing placing = new Placing(signals, clustering, labelled, moments, products.get(), beyond);
 			return (from, to) -> {
 				for (int i = from; i < to; i++) {
-					placed[i] = placement(signals, clustering, noise[i], best, products, beyond);
+					placing.place(batches.get(i), placed);
 				}
 			};
 		});
-		return List.of(placed);
+		return Arrays.stream(placed).filter(Objects::nonNull).toList();
 	}
 
-	private static NoisePlacement placement(Signals signals, Clustering clustering, int sample, BestClusters best, RowProducts products,
-			BeyondEarshot beyond) {
+	/** Noise samples, a few of one component at a time. */
+	private static List<int[]> batches(Components components, Clustering clustering) {
+		List<int[]> batches = new ArrayList<>();
+		for (int c = 0; c < components.count(); c++) {
+			int[] batch = new int[RowProducts.BATCH];
+			int count = 0;
+			for (int place = 0; place < components.size(c); place++) {
+				int sample = components.member(c, place);
+				if (clustering.isNoise(sample)) {
+					batch[count++] = sample;
+					if (count == batch.length) {
+						batches.add(batch.clone());
+						count = 0;
+					}
+				}
+			}
+			if (count > 0) {
+				batches.add(Arrays.copyOf(batch, count));
+			}
+		}
+		return batches;
+	}
+
+	/** Labelled samples by component; where there is an index near ones follow each other, which look up the same tables. */
+	private static int[][] labelled(Signals signals, Clustering clustering) {
 		Components components = signals.components();
-		int component = components.componentOf(sample);
-		best.begin(sample);
-		int nearest = beyond.quietestElsewhere(component);
-		double nearestDistance = nearest < 0 ? Double.POSITIVE_INFINITY : products.distance(nearest);
-		for (int place = 0; place < components.size(component); place++) {
-			int other = components.member(component, place);
-			if (!clustering.isNoise(other)) {
-				best.take(other);
-				double d = products.distance(other);
-				if (d < nearestDistance || d == nearestDistance && other < nearest) {
-					nearestDistance = d;
-					nearest = other;
+		int[][] labelled = new int[components.count()][];
+		for (int c = 0; c < labelled.length; c++) {
+			int component = c;
+			IntStream samples = IntStream.range(0, components.size(c)).map(place -> components.member(component, place))
+					.filter(s -> !clustering.isNoise(s));
+			labelled[c] = signals.index().map(index -> samples.mapToLong(s -> (long) index.pointOf(s) << 32 | s).sorted().mapToInt(key -> (int) key))
+					.orElse(samples).toArray();
+		}
+		return labelled;
+	}
+
+	private static Supplier<RowProducts> products(Signals signals, RowMoments moments) {
+		if (signals.distance() != Distance.CITY_BLOCK) {
+			return () -> new RecomputedProducts(signals);
+		}
+		StepLists lists = signals.stepLists();
+		return () -> new OverlapProducts(signals, lists, moments);
+	}
+
+	/** One thread's work. */
+	private static final class Placing {
+
+		private final Components components;
+		private final int[][] labelled;
+		private final BeyondEarshot beyond;
+		private final RowProducts products;
+		private final BestClusters[] best = new BestClusters[RowProducts.BATCH];
+		private final double[] product = new double[RowProducts.BATCH];
+		private final int[] nearest = new int[RowProducts.BATCH];
+		private final double[] nearestDistance = new double[RowProducts.BATCH];
+
+		Placing(Signals signals, Clustering clustering, int[][] labelled, RowMoments moments, RowProducts products, BeyondEarshot beyond) {
+			this.components = signals.components();
+			this.labelled = labelled;
+			this.products = products;
+			this.beyond = beyond;
+			Arrays.setAll(best, i -> new BestClusters(clustering, moments));
+		}
+
+		void place(int[] samples, NoisePlacement[] placed) {
+			int component = components.componentOf(samples[0]);
+			products.begin(samples);
+			for (int i = 0; i < samples.length; i++) {
+				best[i].begin(samples[i]);
+				nearest[i] = beyond.quietestElsewhere(component);
+				nearestDistance[i] = nearest[i] < 0 ? Double.POSITIVE_INFINITY : products.distance(i, nearest[i]);
+			}
+			for (int other : labelled[component]) {
+				take(samples.length, other);
+			}
+			for (int i = 0; i < samples.length; i++) {
+				int at = i;
+				beyond.search(samples[i], best[i], other -> {
+					products.with(other, product);
+					best[at].take(other, product[at]);
+				});
+				placed[samples[i]] = best[i].placement(nearest[i], nearestDistance[i]);
+			}
+		}
+
+		private void take(int count, int other) {
+			products.with(other, product);
+			for (int i = 0; i < count; i++) {
+				best[i].take(other, product[i]);
+				double d = products.distance(i, other);
+				if (d < nearestDistance[i] || d == nearestDistance[i] && other < nearest[i]) {
+					nearestDistance[i] = d;
+					nearest[i] = other;
 				}
 			}
 		}
-		beyond.search(sample, best);
-		return best.placement(nearest, nearestDistance);
 	}
 }

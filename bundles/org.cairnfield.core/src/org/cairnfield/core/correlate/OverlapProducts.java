@@ -5,6 +5,7 @@ import org.cairnfield.core.distance.Components;
 import org.cairnfield.core.distance.DistanceKernel;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.distance.StepLists;
 
 /**
  * Row products for city-block distance without other rows. With S the magnitudes and
@@ -14,8 +15,8 @@ import org.cairnfield.core.distance.Signals;
  * Σc d(i,c)·d(j,c) = Sj·Σc d(i,c) + Σc Sc·d(i,c) − 2·Σa Ga(v_ja),   Ga(t) = Σc min(t, v_ca)·d(i,c)
  * </pre>
  *
- * The tables G<sub>a</sub> depend on i alone and take one pass over the postings (a histogram of d(i, ·) by
- * step, then sums from both ends). After that a product costs what j heard. Across components the product
+ * The tables G<sub>a</sub> depend on i alone and take one pass over the postings (sums of d(i, ·) by
+ * step, then sums from both ends); that of a few i at once costs little more. After that a product costs what j heard. Across components the product
  * has a closed form.
  */
 final class OverlapProducts implements RowProducts {
@@ -23,25 +24,30 @@ final class OverlapProducts implements RowProducts {
 	private final Signals signals;
 	private final RowMoments moments;
 	private final Components components;
+	private final StepLists lists;
 	private final DistanceKernel kernel;
 	private final double[] row;
+	/** Distances of the batch by place in the component, then by place in the batch. */
+	private final double[] rows;
 	private final int steps;
-	/** G by access point and step. */
+	/** G by access point and step, then by place in the batch. */
 	private final double[] table;
 	/** The access points of each component. */
 	private final int[][] columns;
-	private int own;
+	private int[] own;
 	private int component;
 
-	OverlapProducts(Signals signals, RowMoments moments) {
+	OverlapProducts(Signals signals, StepLists lists, RowMoments moments) {
+		this.lists = lists;
 		this.signals = signals;
 		this.moments = moments;
 		components = signals.components();
 		kernel = signals.kernel();
 		row = new double[components.largest()];
+		rows = new double[row.length * BATCH];
 		steps = signals.steps();
 		int count = signals.map().accessPointCount();
-		table = new double[count * steps];
+		table = new double[count * steps * BATCH];
 		columns = columnsByComponent(signals, count);
 	}
 
@@ -64,59 +70,88 @@ final class OverlapProducts implements RowProducts {
 	}
 
 	@Override
-	public void begin(int sample) {
-		own = sample;
-		component = components.componentOf(sample);
-		kernel.row(sample, row);
+	public void begin(int[] samples) {
+		own = samples;
+		component = components.componentOf(samples[0]);
+		int members = components.size(component);
+		for (int i = 0; i < BATCH; i++) {
+			kernel.row(samples[Math.min(i, samples.length - 1)], row);
+			for (int place = 0; place < members; place++) {
+				rows[place * BATCH + i] = row[place];
+			}
+		}
 		for (int column : columns[component]) {
 			fillTable(column);
 		}
 	}
 
 	@Override
-	public double with(int other) {
+	public void with(int other, double[] out) {
+		double b = signals.rows().magnitude(other);
 		int there = components.componentOf(other);
-		SignalRows rows = signals.rows();
-		double a = rows.magnitude(own);
-		double b = rows.magnitude(other);
-		if (there != component) {
-			double rest = (double) moments.n - components.size(component) - components.size(there);
-			double restSum = moments.totalSum - moments.componentSum[component] - moments.componentSum[there];
-			double restSquares = moments.totalSquares - moments.componentSquares[component] - moments.componentSquares[there];
-			return b * moments.ownSum[own] + moments.ownWeighted[own] + a * moments.ownSum[other]
-					+ moments.ownWeighted[other] + rest * a * b + (a + b) * restSum + restSquares;
+		if (there == component) {
+			addOverlaps(other, out);
 		}
-		double overlap = 0;
-		for (int k = rows.start(other), end = rows.end(other); k < end; k++) {
-			overlap += table[rows.column(k) * steps + rows.step(k)];
+		for (int i = 0; i < own.length; i++) {
+			double a = signals.rows().magnitude(own[i]);
+			if (there != component) {
+				double rest = (double) moments.n - components.size(component) - components.size(there);
+				double restSum = moments.totalSum - moments.componentSum[component] - moments.componentSum[there];
+				double restSquares = moments.totalSquares - moments.componentSquares[component] - moments.componentSquares[there];
+				out[i] = b * moments.ownSum[own[i]] + moments.ownWeighted[own[i]] + a * moments.ownSum[other]
+						+ moments.ownWeighted[other] + rest * a * b + (a + b) * restSum + restSquares;
+			} else {
+				double beyond = moments.n - components.size(component);
+				double beyondSum = moments.totalSum - moments.componentSum[component];
+				double beyondSquares = moments.totalSquares - moments.componentSquares[component];
+				out[i] = b * moments.ownSum[own[i]] + moments.ownWeighted[own[i]] - 2 * out[i]
+						+ beyond * a * b + (a + b) * beyondSum + beyondSquares;
+			}
 		}
-		double beyond = moments.n - components.size(component);
-		double beyondSum = moments.totalSum - moments.componentSum[component];
-		double beyondSquares = moments.totalSquares - moments.componentSquares[component];
-		return b * moments.ownSum[own] + moments.ownWeighted[own] - 2 * overlap
-				+ beyond * a * b + (a + b) * beyondSum + beyondSquares;
+	}
+
+	private void addOverlaps(int other, double[] out) {
+		SignalRows all = signals.rows();
+		double first = 0;
+		double second = 0;
+		double third = 0;
+		double fourth = 0;
+		for (int k = all.start(other), end = all.end(other); k < end; k++) {
+			int at = (all.column(k) * steps + all.step(k)) * BATCH;
+			first += table[at];
+			second += table[at + 1];
+			third += table[at + 2];
+			fourth += table[at + 3];
+		}
+		out[0] = first;
+		out[1] = second;
+		out[2] = third;
+		out[3] = fourth;
 	}
 
 	@Override
-	public double distance(int other) {
-		return components.componentOf(other) == component ? row[components.placeOf(other)] : signals.apart(own, other);
+	public double distance(int i, int other) {
+		return components.componentOf(other) == component ? rows[components.placeOf(other) * BATCH + i] : signals.apart(own[i], other);
 	}
 
-	/** G of one access point. */
+	/** G of one access point, for all rows of the batch. */
 	private void fillTable(int column) {
-		int base = column * steps;
-		Arrays.fill(table, base, base + steps, 0);
-		signals.sumByStep(column, row, table, base);
-		double louder = 0; // Σ d of those that heard it louder than the step
+		int base = column * steps * BATCH;
 		for (int t = 1; t < steps; t++) {
-			louder += table[base + t];
+			lists.sum(column, t, rows, table, base + t * BATCH);
 		}
-		double upTo = 0; // Σ value·d of those that heard it at most that loud
-		for (int t = 1; t < steps; t++) {
-			double here = table[base + t];
-			louder -= here;
-			upTo += signals.value(t) * here;
-			table[base + t] = upTo + signals.value(t) * louder;
+		for (int i = 0; i < BATCH; i++) {
+			double louder = 0; // Σ d of those that heard it louder than the step
+			for (int t = 1; t < steps; t++) {
+				louder += table[base + t * BATCH + i];
+			}
+			double upTo = 0; // Σ value·d of those that heard it at most that loud
+			for (int t = 1; t < steps; t++) {
+				double here = table[base + t * BATCH + i];
+				louder -= here;
+				upTo += signals.value(t) * here;
+				table[base + t * BATCH + i] = upTo + signals.value(t) * louder;
+			}
 		}
 	}
 }

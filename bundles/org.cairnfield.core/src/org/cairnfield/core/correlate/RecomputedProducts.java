@@ -13,35 +13,41 @@ final class RecomputedProducts implements RowProducts {
 	private final Signals signals;
 	private final DistanceKernel kernel;
 	private final double[] row;
-	private final double[] whole;
+	private final double[][] whole;
 	private final double[] otherWhole;
+	private int count;
 
 	RecomputedProducts(Signals signals) {
 		this.signals = signals;
 		kernel = signals.kernel();
 		row = new double[signals.components().largest()];
-		whole = new double[signals.size()];
+		whole = new double[BATCH][signals.size()];
 		otherWhole = new double[signals.size()];
 	}
 
 	@Override
-	public void begin(int sample) {
-		fill(sample, row, whole);
-	}
-
-	@Override
-	public double with(int other) {
-		fill(other, row, otherWhole);
-		double sum = 0;
-		for (int c = 0; c < whole.length; c++) {
-			sum += whole[c] * otherWhole[c];
+	public void begin(int[] samples) {
+		count = samples.length;
+		for (int i = 0; i < count; i++) {
+			fill(samples[i], row, whole[i]);
 		}
-		return sum;
 	}
 
 	@Override
-	public double distance(int other) {
-		return whole[other];
+	public void with(int other, double[] out) {
+		fill(other, row, otherWhole);
+		for (int i = 0; i < count; i++) {
+			double sum = 0;
+			for (int c = 0; c < otherWhole.length; c++) {
+				sum += whole[i][c] * otherWhole[c];
+			}
+			out[i] = sum;
+		}
+	}
+
+	@Override
+	public double distance(int i, int other) {
+		return whole[i][other];
 	}
 
 	private void fill(int sample, double[] own, double[] all) {

@@ -20,6 +20,8 @@ final class RowMoments {
 	final double[] sum;
 	/** Σ d² over all samples. */
 	final double[] squares;
+	/** √(n·Σ d² − (Σ d)²); NaN where a row is constant. */
+	final double[] spread;
 	/** Per component: Σ magnitude, Σ magnitude². */
 	final double[] componentSum;
 	final double[] componentSquares;
@@ -32,6 +34,7 @@ final class RowMoments {
 		ownWeighted = new double[n];
 		sum = new double[n];
 		squares = new double[n];
+		spread = new double[n];
 		Components components = signals.components();
 		componentSum = new double[components.count()];
 		componentSquares = new double[components.count()];
@@ -84,6 +87,8 @@ final class RowMoments {
 				addBeyond(signals, sample, c);
 			}
 		}
+		double variance = difference(n, squares[sample], sum[sample], sum[sample]);
+		spread[sample] = variance > 0 ? Math.sqrt(variance) : Double.NaN;
 	}
 
 	/** Σ over another component; a plain sum has a closed form, others are added one by one. */
@@ -102,20 +107,14 @@ final class RowMoments {
 		}
 	}
 
-	/** Length of a row once its mean is taken off; 0, or NaN by rounding, where it is constant. */
-	double length(int sample) {
-		return Math.sqrt(difference(n, squares[sample], sum[sample], sum[sample]) / n);
-	}
-
 	/** Pearson's r of two rows from their product; NaN where a row is constant. */
 	double correlation(int a, int b, double product) {
-		double covariance = difference(n, product, sum[a], sum[b]);
-		double varianceA = difference(n, squares[a], sum[a], sum[a]);
-		double varianceB = difference(n, squares[b], sum[b], sum[b]);
-		if (!(varianceA > 0) || !(varianceB > 0)) {
-			return Double.NaN;
-		}
-		return Math.max(-1, Math.min(1, covariance / Math.sqrt(varianceA) / Math.sqrt(varianceB)));
+		return Math.max(-1, Math.min(1, covariance(a, b, product) / spread[a] / spread[b]));
+	}
+
+	/** r times the spreads of both rows. */
+	double covariance(int a, int b, double product) {
+		return difference(n, product, sum[a], sum[b]);
 	}
 
 	/** a·b − c·d, the products to twice the precision: they nearly cancel. */

@@ -1,14 +1,27 @@
 package org.cairnfield.core.correlate;
 
-/** Products of one row of the distance matrix with others. One per thread. */
+/**
+ * Products of some rows of the distance matrix with others. What is read of the map is read once for all of them. One per thread.
+ */
 interface RowProducts {
 
-	/** Takes the row of a sample; what follows is about it. */
-	void begin(int sample);
+	/** The most rows at once. */
+	int BATCH = 4;
 
-	/** Σ over all samples c of d(sample, c)·d(other, c). */
-	double with(int other);
+	/**
+	 * Takes the rows of samples; what follows is about them.
+	 *
+	 * @param samples 1 to {@link #BATCH} of one component
+	 */
+	void begin(int[] samples);
 
-	/** The distance of the sample to another one. */
-	double distance(int other);
+	/**
+	 * Σ over all samples c of d(sample, c)·d(other, c).
+	 *
+	 * @param out set by place in the batch
+	 */
+	void with(int other, double[] out);
+
+	/** The distance of a sample to another one. @param i its place in the batch */
+	double distance(int i, int other);
 }

@@ -91,14 +91,14 @@ final class LeafSplit {
 		int[] entries = entries(point);
 		lay(entries, valueA);
 		int best = point;
-		int most = -1;
+		int most = Integer.MIN_VALUE;
 		for (int i = from; i < to; i += step(to - from)) {
 			int overlap = 0;
 			for (int k = points.start[order[i]]; k < points.start[order[i] + 1]; k++) {
 				overlap += Math.min(valueA[points.entry[k] >>> Points.VALUE_BITS], points.entry[k] & Points.VALUE);
 			}
 			int d = points.sum[order[i]] - 2 * overlap; // and the sum of the point itself
-			if (most < 0 || d > most) {
+			if (d > most) {
 				most = d;
 				best = order[i];
 			}

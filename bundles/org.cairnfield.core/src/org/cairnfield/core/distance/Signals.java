@@ -127,16 +127,9 @@ public final class Signals {
 		return memberMagnitude[components.firstMember(component) + place];
 	}
 
-	/**
-	 * Adds up {@code weights} of the samples that heard an access point, by the step at which they did.
-	 *
-	 * @param weights by place within the component that hears it
-	 * @param sums    sums[base + step] grows
-	 */
-	public void sumByStep(int column, double[] weights, double[] sums, int base) {
-		for (int p = postingStart[column]; p < postingStart[column + 1]; p++) {
-			sums[base + postingStep[p]] += weights[postingMember[p]];
-		}
+	/** Lists the samples that heard each access point by the step at which they did. */
+	public StepLists stepLists() {
+		return StepLists.of(this);
 	}
 
 	/** The component that hears an access point, or −1 where no sample does. */

@@ -96,9 +96,13 @@ class SignalsTest {
 		b.sample("Tide House", 0, 0, 0).reading("a", -50).reading("b", -52);
 		b.sample("Tide House", 0, 0, 0).reading("a", -50);
 		b.sample("Tide House", 0, 0, 0).reading("a", -51).reading("c", -52);
-		double[] sums = new double[10];
-		Signals.of(b.build()).sumByStep(0, new double[] { 1, 10, 100 }, sums, 4);
-		assertArrayEquals(new double[] { 0, 0, 0, 0, 0, 0, 100, 11, 0, 0 }, sums);
+		double[] weights = { 1, 2, 3, 4, 10, 20, 30, 40, 100, 200, 300, 400 };
+		StepLists lists = Signals.of(b.build()).stepLists();
+		double[] sums = new double[12];
+		for (int step = 1; step <= 3; step++) {
+			lists.sum(0, step, weights, sums, 4 * (step - 1));
+		}
+		assertArrayEquals(new double[] { 0, 0, 0, 0, 100, 200, 300, 400, 11, 22, 33, 44 }, sums);
 	}
 
 	@Test
