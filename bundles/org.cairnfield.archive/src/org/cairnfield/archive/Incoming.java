@@ -103,7 +103,8 @@ final class Incoming {
 	/** Tells how the files of the folder are to be for that. */
 	void tellRenamed(FileChanges changes) throws IOException {
 		TreeFiles here = files(head.id());
-		new MergedFiles(here, here, here).tell(renaming.archive(), true, changes);
+		new MergedFiles(here, here, here, new PlanImages(here, here, renaming.archive(), here, renaming.archive()), null)
+				.tell(renaming.archive(), true, changes);
 	}
 
 	/** Tells how the files of the folder are to be. */
@@ -170,18 +171,23 @@ final class Incoming {
 		Archive before = sound(base);
 		renaming = Renaming.of(before, sound(head.id()), theirs, person);
 		notes.addAll(renaming.notes());
+		TreeFiles then = files(base);
+		TreeFiles here = files(head.id());
+		TreeFiles there = files(tip);
+		PlanImages images = new PlanImages(then, here, renaming.archive(), there, theirs);
 		try {
-			ArchiveMerge.Merged both = ArchiveMerge.of(before, renaming.archive(), new SideAuthors(git, store.migrations(), ancestry.since(head.id(), base)), theirs,
-					new SideAuthors(git, store.migrations(), ancestry.since(tip, base)));
+			ArchiveMerge.Merged both = ArchiveMerge.of(before, images.mine(renaming.archive()),
+					new SideAuthors(git, store.migrations(), ancestry.since(head.id(), base)), images.theirs(theirs),
+					new SideAuthors(git, store.migrations(), ancestry.since(tip, base)), MergedFiles.gates(then, here, there));
 			if (!both.changed().isEmpty()) {
 				throw new ArchiveException("nothing was taken in: verdict " + both.changed().get(0) + " says something different there than here, and nobody can "
 						+ "change a verdict", "find out with 'verify' on both sides who has changed the ledger, and restore it there");
 			}
 			merged = both.archive();
 			notes.addAll(both.notes());
+			files = new MergedFiles(then, here, there, images, both.gates());
 		} catch (UncheckedIOException e) {
 			throw e.getCause();
 		}
-		files = new MergedFiles(files(base), files(head.id()), files(tip));
 	}
 }

@@ -2,6 +2,7 @@ package org.cairnfield.archive;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.TreeSet;
 import org.cairnfield.archive.internal.disk.FileChanges;
 import org.cairnfield.archive.internal.git.LineMerge;
 import org.cairnfield.archive.internal.git.TreeFiles;
+import org.cairnfield.archive.internal.merge.GateTexts;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.model.Archive;
@@ -22,20 +24,42 @@ import org.eclipse.emf.ecore.EObject;
 
 /**
  * How the files of a folder, which are as on my side, become those of both sides. Those of the model follow from the merged
- * model; of the others, what only one side has changed is as there, and texts are merged line by line. Where that cannot be,
- * the file stays that others have already, which is noted.
+ * model, gates are merged one by one, and plan images that both have changed are kept side by side; of the other files, what
+ * only one side has changed is as there. Where both have, the file stays that others have already, which is noted.
  */
 final class MergedFiles {
 
 	private final TreeFiles base;
 	private final TreeFiles mine;
 	private final TreeFiles theirs;
+	private final PlanImages images;
+	private final String gates;
 	private final List<String> notes = new ArrayList<>();
 
-	MergedFiles(TreeFiles base, TreeFiles mine, TreeFiles theirs) {
+	/**
+	 * @param images that both have changed
+	 * @param gates  text of the merged file; null where a side has none
+	 */
+	MergedFiles(TreeFiles base, TreeFiles mine, TreeFiles theirs, PlanImages images, String gates) {
 		this.base = base;
 		this.mine = mine;
 		this.theirs = theirs;
+		this.images = images;
+		this.gates = gates;
+	}
+
+	/** The gates of three states. */
+	static GateTexts gates(TreeFiles base, TreeFiles mine, TreeFiles theirs) throws IOException {
+		String before = text(base, ArchiveLayout.GATES);
+		String own = text(mine, ArchiveLayout.GATES);
+		String others = text(theirs, ArchiveLayout.GATES);
+		byte[] both = own == null || others == null ? null
+				: LineMerge.merge(utf8(before == null ? "" : before), utf8(own), utf8(others));
+		return new GateTexts(before, own, others, both == null ? null : new String(both, StandardCharsets.UTF_8));
+	}
+
+	private static byte[] utf8(String text) {
+		return text.getBytes(StandardCharsets.UTF_8);
 	}
 
 	/** @param whole whether files are to be written that only my side has changed, too */
@@ -79,6 +103,14 @@ final class MergedFiles {
 	}
 
 	private void tellOther(String path, FileChanges changes) throws IOException {
+		if (path.equals(ArchiveLayout.GATES) && gates != null) {
+			changes.put(path, out -> out.write(utf8(gates)));
+			return;
+		}
+		if (images.concerns(path)) {
+			images.tell(path, changes);
+			return;
+		}
 		if (!isChangedThere(path)) {
 			return;
 		}
@@ -91,20 +123,19 @@ final class MergedFiles {
 			notes.add(path + " was removed by others and changed here; it stays");
 			return;
 		}
-		byte[] content = bytes(theirs, path);
 		if (!onlyThere && mine.has(path)) {
-			byte[] both = path.endsWith(".txt") ? LineMerge.merge(base.has(path) ? bytes(base, path) : new byte[0], bytes(mine, path), content) : null;
-			if (both == null) {
-				notes.add(path + " was changed here and by others; theirs stands, and yours is in the save point before");
-			} else {
-				content = both;
-			}
+			notes.add(path + " was changed here and by others; theirs stands, and yours is in the save point before");
 		}
-		byte[] written = content;
-		changes.put(path, out -> out.write(written));
+		byte[] content = bytes(theirs, path);
+		changes.put(path, out -> out.write(content));
 	}
 
-	private static byte[] bytes(TreeFiles files, String path) throws IOException {
+	/** What a text file says; null where it is not there. */
+	static String text(TreeFiles files, String path) throws IOException {
+		return files.has(path) ? new String(bytes(files, path), StandardCharsets.UTF_8) : null;
+	}
+
+	static byte[] bytes(TreeFiles files, String path) throws IOException {
 		try (InputStream in = files.open(path)) {
 			return in.readAllBytes();
 		}

@@ -15,6 +15,7 @@ import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.model.Archive;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 
@@ -36,7 +37,7 @@ final class ModelSave {
 	}
 
 	/** @return paths of the files that differ now, all of them or none */
-	SortedSet<String> save(Disk disk, Path root) throws IOException {
+	SortedSet<String> save(Disk disk, Path root, FileDecisions decisions) throws IOException {
 		String changed = view.firstDifference(new FolderView(root, ArchiveLayout::isPart), path -> ArchiveLayout.kind(path) != null);
 		if (changed != null) {
 			throw new ArchiveException("nothing was saved: " + changed + " was changed by another program since it was read",
@@ -45,21 +46,25 @@ final class ModelSave {
 		SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
 		SortedSet<String> written;
 		try (Save save = Save.begin(disk, root)) {
-			written = tell(parts, save);
+			written = tell(parts, decisions.toWrite(loaded.archive()), save);
+			if (decisions.tell(loaded.archive(), root, save)) {
+				written.add(ArchiveLayout.GATES);
+			}
 			save.commit();
 		} catch (IllegalArgumentException e) {
 			throw new ArchiveException("nothing was saved: " + e.getMessage(), "correct that value", e);
 		}
+		decisions.saved(loaded.archive());
 		loaded.saved(parts);
 		return written;
 	}
 
 	/** Tells how the files are to be, those that may have changed; the model stays modified. */
 	void tell(FileChanges changes) throws IOException {
-		tell(ArchiveFiles.parts(loaded.archive()), changes);
+		tell(ArchiveFiles.parts(loaded.archive()), loaded.archive(), changes);
 	}
 
-	private SortedSet<String> tell(SortedMap<String, EObject> parts, FileChanges changes) throws IOException {
+	private SortedSet<String> tell(SortedMap<String, EObject> parts, Archive structure, FileChanges changes) throws IOException {
 		SortedSet<String> changed = new TreeSet<>();
 		for (Map.Entry<String, EObject> part : parts.entrySet()) {
 			if (isDue(part.getKey(), part.getValue())) {
@@ -73,7 +78,7 @@ final class ModelSave {
 		}
 		boolean sameParts = loaded.parts().keySet().equals(parts.keySet());
 		if ((!sameParts || loaded.archive().eResource().isModified() || loaded.outdated().contains(ArchiveLayout.STRUCTURE))
-				&& changes.put(ArchiveLayout.STRUCTURE, out -> ArchiveFiles.writeStructure(loaded.archive(), out))) {
+				&& changes.put(ArchiveLayout.STRUCTURE, out -> ArchiveFiles.writeStructure(structure, out))) {
 			changed.add(ArchiveLayout.STRUCTURE);
 		}
 		return changed;

@@ -44,6 +44,7 @@ public final class OpenArchive implements AutoCloseable {
 	private final Unrecorded unrecorded;
 	private Optional<String> interruptedNotice = Optional.empty();
 	private final Drafts drafts;
+	private FileDecisions decisions = new FileDecisions();
 
 	/**
 	 * @param lock      null: read-only
@@ -141,6 +142,7 @@ public final class OpenArchive implements AutoCloseable {
 				.flatMap(List::stream).distinct().toList();
 		damages = HalfMerged.explain(root, looked, all);
 		loaded = read;
+		decisions = new FileDecisions();
 		view = looked;
 	}
 
@@ -190,7 +192,7 @@ public final class OpenArchive implements AutoCloseable {
 		}
 		drafts.saving();
 		try {
-			SortedSet<String> written = new ModelSave(loaded, view).save(store.disk(), root);
+			SortedSet<String> written = new ModelSave(loaded, view).save(store.disk(), root, decisions);
 			view = new FolderView(root, ArchiveLayout::isPart);
 			drafts.saved();
 			return written;

@@ -10,6 +10,7 @@ import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.git.TreeFiles;
 import org.cairnfield.archive.internal.merge.Authors;
+import org.cairnfield.archive.internal.merge.GateLines;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.Migrations;
@@ -49,6 +50,9 @@ final class SideAuthors implements Authors {
 
 	private boolean sets(Commit commit, Unit unit, String value) throws IOException {
 		if (isTouched(commit, unit)) {
+			if (unit.place().equals(GateLines.PLACE)) {
+				return Objects.equals(gate(commit.id(), unit), value) && !Objects.equals(gate(commit.parents().get(0), unit), value);
+			}
 			Archive after = state(commit.id());
 			Archive before = state(commit.parents().get(0));
 			if (unit.name().equals(Unit.PRESENCE)) {
@@ -72,6 +76,11 @@ final class SideAuthors implements Authors {
 			}
 		}
 		return false;
+	}
+
+	private String gate(String commit, Unit unit) throws IOException {
+		TreeFiles files = git.files(git.find(commit), ArchiveLayout.GATES::equals);
+		return GateLines.value(MergedFiles.text(files, ArchiveLayout.GATES), unit.name());
 	}
 
 	private Archive state(String commit) throws IOException {

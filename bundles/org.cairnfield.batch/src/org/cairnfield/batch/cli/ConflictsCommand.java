@@ -10,6 +10,7 @@ import org.cairnfield.curation.conflict.ConflictTable;
 import org.cairnfield.curation.conflict.DecideConflictsCommand;
 import org.cairnfield.model.Claim;
 import org.cairnfield.model.Conflict;
+import org.cairnfield.model.conflict.DecidedLater;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -47,7 +48,7 @@ final class ConflictsCommand extends ArchiveCommand {
 			}
 			record(archive);
 		}
-		List<Conflict> open = archive.archive().getConflicts();
+		List<Conflict> open = DecidedLater.open(archive.archive());
 		if (json) {
 			printJson(new Json().put("conflicts", open.stream().map(ConflictsCommand::json).toList()));
 		} else {

@@ -15,6 +15,7 @@ import org.cairnfield.exchange.ResultTable;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Claim;
 import org.cairnfield.model.Conflict;
+import org.cairnfield.model.conflict.DecidedLater;
 import org.cairnfield.model.conflict.Unit;
 
 /** Conflicts as a table: a row a value, with who set it; the one that is chosen is marked. Column names are a contract. */
@@ -36,7 +37,7 @@ public final class ConflictTable {
 	 */
 	public static void write(Path file, Archive archive) throws IntakeException {
 		List<List<?>> rows = new ArrayList<>();
-		for (Conflict conflict : archive.getConflicts()) {
+		for (Conflict conflict : DecidedLater.open(archive)) {
 			for (Claim claim : conflict.getClaims()) {
 				rows.add(Arrays.asList(conflict.getPlace(), conflict.getUnit(), claim.getValue(), claim.getPerson(),
 						claim.getTime() == null ? null : claim.getTime().toString(), null));
@@ -54,7 +55,7 @@ public final class ConflictTable {
 	 */
 	public static DecideConflictsCommand read(Path file, Archive archive) throws IntakeException {
 		Map<Unit, Conflict> open = new LinkedHashMap<>();
-		archive.getConflicts().forEach(conflict -> open.put(Unit.of(conflict), conflict));
+		DecidedLater.open(archive).forEach(conflict -> open.put(Unit.of(conflict), conflict));
 		Map<Conflict, String> chosen = new LinkedHashMap<>();
 		for (FilledTable.Row row : FilledTable.read(file, COLUMNS)) {
 			String mark = row.field("keep");

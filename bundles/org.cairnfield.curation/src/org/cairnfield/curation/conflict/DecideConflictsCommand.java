@@ -10,12 +10,16 @@ import java.util.Map;
 
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Conflict;
+import org.cairnfield.model.conflict.DecidedLater;
 import org.cairnfield.model.conflict.Unit;
 import org.cairnfield.model.conflict.Units;
 import org.cairnfield.model.values.Count;
 import org.eclipse.emf.common.command.AbstractCommand;
 
-/** Decides conflicts: what they are about gets the value that was chosen, and they are closed. All or none. */
+/**
+ * Decides conflicts: what they are about gets the value that was chosen, and they are closed. All or none. What is over a file
+ * is closed when the archive is saved, see {@link DecidedLater}.
+ */
 public final class DecideConflictsCommand extends AbstractCommand {
 
 	private final Archive archive;
@@ -31,7 +35,7 @@ public final class DecideConflictsCommand extends AbstractCommand {
 
 	@Override
 	protected boolean prepare() {
-		return !values.isEmpty() && archive.getConflicts().containsAll(values.keySet());
+		return !values.isEmpty() && DecidedLater.open(archive).containsAll(values.keySet());
 	}
 
 	/** @throws IllegalArgumentException for a value that cannot be set; nothing is changed then */
@@ -41,11 +45,15 @@ public final class DecideConflictsCommand extends AbstractCommand {
 		try {
 			values.forEach((conflict, value) -> {
 				Unit unit = Unit.of(conflict);
+				if (DecidedLater.isOverFile(conflict)) {
+					undo.push(DecidedLater.decide(conflict, value));
+					return;
+				}
 				if (Units.isThere(archive, unit)) { // otherwise it was removed meanwhile, and there is nothing left to decide
 					undo.push(Units.set(archive, unit, value));
 				}
 			});
-			archive.getConflicts().removeAll(values.keySet());
+			archive.getConflicts().removeAll(values.keySet().stream().filter(conflict -> !DecidedLater.isOverFile(conflict)).toList());
 		} catch (RuntimeException e) {
 			undo();
 			throw e;

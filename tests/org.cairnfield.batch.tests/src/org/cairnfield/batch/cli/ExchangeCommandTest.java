@@ -90,6 +90,31 @@ class ExchangeCommandTest {
 	}
 
 	@Test
+	void aGateThatTwoHaveSetDifferentlyIsAConflictAndTheOthersAreMerged() throws IOException {
+		Path gates = Path.of("releases", "gates.txt");
+		Cli.ok("gate", "-q", "--init", "--archive", ann, "--person", ANN);
+		Files.writeString(ann.resolve(gates), "# ours\nmean at most 1.2\nworst-floor at most 1.5\nsigner = anyone\n");
+		exchange(ann, ANN, ExitCode.OK);
+		exchange(ben, BEN, ExitCode.OK);
+		Files.writeString(ann.resolve(gates), "# ours\nmean at most 1.1   # as agreed\nworst-floor at most 1.5\nsigner = another\n");
+		Files.writeString(ben.resolve(gates), "# ours\nmean at most 1.3\nworst-floor at most 1.4\nsigner = anyone\n");
+		exchange(ann, ANN, ExitCode.OK);
+		exchange(ben, BEN, ExitCode.CONFLICTS);
+		assertEquals("# ours\nmean at most 1.2\nworst-floor at most 1.4\nsigner = another\n", Files.readString(ben.resolve(gates)));
+		Path table = folder.resolve("conflicts.csv");
+		Cli listed = Cli.run("conflicts", "--archive", ben, "--export", table).ended(ExitCode.CONFLICTS);
+		assertTrue(listed.out().startsWith("file releases/gates.txt: mean, before: at most 1.2\n  at most 1.1  by " + ANN), listed::toString);
+		assertTrue(listed.out().contains("\n  at most 1.3  by " + BEN), listed::toString);
+		Files.writeString(table, "place,unit,value,person,time,keep\nfile releases/gates.txt,mean,at most 1.1,,,yes\n");
+		assertTrue(Cli.ok("conflicts", "--archive", ben, "--import", table, "--person", BEN).out().contains("releases/gates.txt changed\nnothing to decide\n"));
+		assertTrue(Files.readString(ben.resolve(gates)).contains("\nmean at most 1.1\n"));
+		exchange(ben, BEN, ExitCode.OK);
+		JsonObject last = exchange(ann, ANN, ExitCode.OK);
+		assertEquals(exchange(ben, BEN, ExitCode.OK).get("digest"), last.get("digest"));
+		assertEquals(Files.readString(ben.resolve(gates)), Files.readString(ann.resolve(gates)));
+	}
+
+	@Test
 	void fetchingOnlySendsNothing() throws IOException {
 		rename(ann, "west", ANN);
 		exchange(ann, ANN, ExitCode.OK);

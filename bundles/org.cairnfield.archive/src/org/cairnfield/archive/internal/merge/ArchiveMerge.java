@@ -43,8 +43,9 @@ public final class ArchiveMerge {
 	 * @param notes   what people should know of and need not decide
 	 * @param changed ids of verdicts that say something different on the two sides, which nobody but a forger or a defect can
 	 *                bring about; the merge is not to be used then
+	 * @param gates   what the file of gates is to say; null where it was not merged gate by gate
 	 */
-	public record Merged(Archive archive, List<String> notes, List<String> changed) {
+	public record Merged(Archive archive, List<String> notes, List<String> changed, String gates) {
 	}
 
 	private final ThreeWay values;
@@ -52,25 +53,29 @@ public final class ArchiveMerge {
 	private final Archive base;
 	private final Archive mine;
 	private final Archive theirs;
+	private final GateTexts gates;
 
-	private ArchiveMerge(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy) {
+	private ArchiveMerge(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy, GateTexts gates) {
 		this.base = base;
 		this.mine = mine;
 		this.theirs = theirs;
+		this.gates = gates;
 		values = new ThreeWay(base, mine, mineBy, theirs, theirsBy);
 	}
 
 	/**
-	 * @param base what both sides began with
+	 * @param base  what both sides began with
+	 * @param gates which are in a file of their own
 	 * @throws java.io.UncheckedIOException where the authors cannot be found out
 	 */
-	public static Merged of(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy) {
-		return new ArchiveMerge(base, mine, mineBy, theirs, theirsBy).merge();
+	public static Merged of(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy, GateTexts gates) {
+		return new ArchiveMerge(base, mine, mineBy, theirs, theirsBy, gates).merge();
 	}
 
 	private Merged merge() {
 		Archive merged = EcoreUtil.copy(mine);
 		merge(base, merged, theirs, Place.ARCHIVE);
+		String mergedGates = gates.merge(values);
 		merged.getConflicts().clear();
 		merged.getConflicts().addAll(values.open());
 		Map<String, Device> devices = new HashMap<>();
@@ -80,7 +85,7 @@ public final class ArchiveMerge {
 				survey.setDevice(survey.getDevice() == null ? null : devices.get(survey.getDevice().getId()));
 			}
 		}
-		return new Merged(merged, values.notes(), changed);
+		return new Merged(merged, values.notes(), changed, mergedGates);
 	}
 
 	/** @param merged a copy of mine, which becomes the outcome; @param before null where both sides have added it */

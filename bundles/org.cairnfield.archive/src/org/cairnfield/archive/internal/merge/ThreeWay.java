@@ -87,6 +87,12 @@ final class ThreeWay {
 		return false;
 	}
 
+	/** Names of the units of a place that are open on any side. */
+	List<String> openAt(String place) {
+		return List.of(before, mine, theirs).stream().flatMap(side -> side.keySet().stream()).filter(unit -> unit.place().equals(place))
+				.map(Unit::name).distinct().toList();
+	}
+
 	/**
 	 * The value of a unit that both sides have, or had.
 	 *

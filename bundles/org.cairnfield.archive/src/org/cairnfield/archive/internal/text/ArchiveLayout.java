@@ -15,6 +15,9 @@ public final class ArchiveLayout {
 	/** Who may sign for whom. */
 	public static final String PEOPLE = PEOPLE_FOLDER + "/allowed_signers";
 
+	/** The gates that a release has to pass. */
+	public static final String GATES = "releases/gates.txt";
+
 	private static final String SURVEYS = "surveys/";
 	private static final String SPLITS = "splits/";
 	private static final String LEDGERS = "ledger/";

@@ -2,6 +2,7 @@ package org.cairnfield.ui.internal.conflicts;
 
 import java.util.List;
 
+import org.cairnfield.model.conflict.DecidedLater;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.internal.app.ViewIds;
 import org.cairnfield.ui.notice.Notice;
@@ -39,7 +40,7 @@ public final class ConflictNotices implements SessionListener {
 	}
 
 	private int open() {
-		return session == null || session.past().isPresent() ? 0 : session.archive().getConflicts().size();
+		return session == null || session.past().isPresent() ? 0 : DecidedLater.open(session.archive()).size();
 	}
 
 	private void say() {

@@ -8,6 +8,7 @@ import java.util.function.Function;
 
 import org.cairnfield.curation.conflict.DecideConflictsCommand;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.conflict.DecidedLater;
 import org.cairnfield.model.conflict.Place;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
@@ -109,7 +110,7 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 
 	@Override
 	public void structureChanged() {
-		if (!rows().stream().map(ConflictRow::conflict).toList().equals(session.archive().getConflicts())) {
+		if (!rows().stream().map(ConflictRow::conflict).toList().equals(DecidedLater.open(session.archive()))) {
 			show();
 		}
 	}

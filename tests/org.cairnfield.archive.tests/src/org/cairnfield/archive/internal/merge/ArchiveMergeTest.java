@@ -103,7 +103,7 @@ class ArchiveMergeTest {
 	}
 
 	private static ArchiveMerge.Merged merge(Archive base, Work mine, Work theirs) {
-		return ArchiveMerge.of(base, mine.archive, mine.authors(base), theirs.archive, theirs.authors(base));
+		return ArchiveMerge.of(base, mine.archive, mine.authors(base), theirs.archive, theirs.authors(base), new GateTexts(null, null, null, null));
 	}
 
 	private static ArchiveMerge.Merged merge(Archive base, Archive mine, Archive theirs) {

@@ -34,7 +34,7 @@ class PlantedMergeFaultsTest {
 	}
 
 	private static Archive sound(Archive base, Archive mine, Archive theirs) {
-		return ArchiveMerge.of(base, mine, SOMEBODY, theirs, SOMEBODY).archive();
+		return ArchiveMerge.of(base, mine, SOMEBODY, theirs, SOMEBODY, new GateTexts(null, null, null, null)).archive();
 	}
 
 	private static Archive oneSideWins(Archive base, Archive mine, Archive theirs) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Floor;
+import org.cairnfield.model.conflict.DecidedLater;
 import org.cairnfield.model.conflict.Unit;
 import org.cairnfield.ui.scope.MarkedPlace;
 
@@ -25,7 +26,7 @@ public record ConflictRow(Conflict conflict, String place, String unit, List<Con
 
 	/** Of all open conflicts of an archive. */
 	public static List<ConflictRow> of(Archive archive) {
-		return archive.getConflicts().stream().map(conflict -> of(archive, conflict)).toList();
+		return DecidedLater.open(archive).stream().map(conflict -> of(archive, conflict)).toList();
 	}
 
 	private static ConflictRow of(Archive archive, Conflict conflict) {

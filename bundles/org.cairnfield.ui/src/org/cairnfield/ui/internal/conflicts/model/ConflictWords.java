@@ -9,6 +9,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.conflict.DecidedLater;
 import org.cairnfield.model.conflict.Place;
 import org.cairnfield.model.conflict.Unit;
 import org.cairnfield.model.edit.ArchiveIndex;
@@ -33,6 +34,9 @@ final class ConflictWords {
 	/** Where it is, from the inside out; as the archive has it where that is gone. */
 	String place() {
 		String place = conflict.getPlace();
+		if (DecidedLater.isOverFile(conflict)) {
+			return "Gates of a release";
+		}
 		EObject object = Place.find(archive, place);
 		if (object == null || object == archive) {
 			return object == archive ? "The archive" : capital(place);
@@ -51,6 +55,9 @@ final class ConflictWords {
 	}
 
 	String unit() {
+		if (DecidedLater.isOverFile(conflict)) {
+			return name;
+		}
 		return switch (name) {
 		case Unit.PRESENCE -> "kept or removed";
 		case Unit.STATE -> "set aside or not";
@@ -67,6 +74,9 @@ final class ConflictWords {
 	}
 
 	String value(String value) {
+		if (DecidedLater.isOverFile(conflict)) {
+			return value == null ? "not asked" : text(value.replaceFirst("^= ?", ""));
+		}
 		boolean ofSample = Place.sample(conflict.getPlace()) != null;
 		switch (name) {
 		case Unit.PRESENCE:

@@ -77,6 +77,13 @@ class ConflictRowTest {
 	}
 
 	@Test
+	void aGateIsNamedAndAskedOrNot() {
+		ConflictRow row = row("file releases/gates.txt", "signer", null, "= another", "= anyone");
+		assertEquals(List.of("Gates of a release", "signer", "not asked", "A. Steward: another; B. Reviewer: anyone"),
+				List.of(row.place(), row.unit(), row.before(), row.claims()));
+	}
+
+	@Test
 	void thePlanMarksWhereEachHasPutIt() {
 		ConflictRow row = row(SAMPLE, "position", "1.0 4.0", "4.0 8.0", "1.0 4.5");
 		Floor floor = archive.getSites().get(0).getFloors().get(0);
