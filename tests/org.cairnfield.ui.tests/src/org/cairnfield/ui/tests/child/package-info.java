@@ -1,2 +1,2 @@
-/** A workbench of its own that a test starts, lets work, and kills. */
+/** Workbenches of their own that a test starts, lets work, and ends or kills. */
 package org.cairnfield.ui.tests.child;

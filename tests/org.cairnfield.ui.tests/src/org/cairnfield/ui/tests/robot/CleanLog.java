@@ -23,6 +23,11 @@ public final class CleanLog implements BeforeEachCallback, AfterEachCallback {
 
 	@Override
 	public void beforeEach(ExtensionContext context) {
+		listen();
+	}
+
+	/** Hears of errors from now on. */
+	public static void listen() {
 		Platform.addLogListener(LISTENER); // once, however often it is added
 	}
 

@@ -1,5 +1,7 @@
 package org.cairnfield.ui.tests.robot;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -42,6 +44,19 @@ public final class PictureOnFailure implements TestExecutionExceptionHandler {
 	/** Takes a picture of that name; where it is, and what it shows in words. */
 	public static String describe(String name) throws Exception {
 		return take(name) + "\n" + OnScreen.describe();
+	}
+
+	/** Writes what went wrong to a file, with what the screen shows, for a program that no test framework looks after. */
+	public static void report(Path file, Throwable problem) {
+		try {
+			StringWriter text = new StringWriter();
+			problem.printStackTrace(new PrintWriter(text));
+			System.setProperty("cairnfield.screenshots", file.getParent().toString());
+			text.append(describe("screen"));
+			Files.writeString(file, text.toString());
+		} catch (Exception e) {
+			e.printStackTrace();
+		}
 	}
 
 	/** Goes with the failure into its report. */

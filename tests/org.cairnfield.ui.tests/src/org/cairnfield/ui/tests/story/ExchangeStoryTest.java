@@ -27,10 +27,10 @@ import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
-import org.cairnfield.model.values.SampleTable;
-import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.tests.child.SecondWorkbench;
+import org.cairnfield.ui.tests.child.StewardAtWork;
 import org.cairnfield.ui.tests.robot.Batch;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
@@ -49,7 +49,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A reviewer at the workbench, a steward and a lead without it work on one archive, through a bare repository. */
+/** A reviewer and a steward, each at a workbench, and a lead without one work on one archive, through a bare repository. */
 @ExtendWith(PictureOnFailure.class)
 @Order(16)
 class ExchangeStoryTest {
@@ -57,8 +57,8 @@ class ExchangeStoryTest {
 	private static final String STEWARD = "A. Steward";
 	private static final String REVIEWER = "B. Reviewer";
 	private static final String LEAD = "C. Lead";
-	private static final int MOVED = 3;
-	private static final int ASIDE = 5;
+	private static final int MOVED = StewardAtWork.MOVED;
+	private static final int ASIDE = StewardAtWork.ASIDE;
 	private static final String SHED = """
 			id,time,device,building,floor,x,y,00:00:5E:00:53:70,00:00:5E:00:53:71,00:00:5E:00:53:72
 			BS-1,2031-11-20T09:00:00Z,Wrist guide A,Boat Shed,0,1,1,-61,-70,-66
@@ -88,27 +88,28 @@ class ExchangeStoryTest {
 		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "reviewer"), 188);
 		assertFalse(Stage.canRun("org.cairnfield.ui.exchange"), "not connected");
 		connect();
-		exchange("Exchanged: received nothing, sent");
+		Stage.exchange("Exchanged: received nothing, sent");
 		Batch.run("copy", "-q", meeting, steward);
-
-		stewardWorks();
-		reviewerWorks(review);
-		reviewerLooksWhatWouldComeIn();
-		exchange("Exchanged: received 4 save points from " + STEWARD);
-		assertEquals(3, Ui.ask(() -> verdicts(Stage.session().archive())), "no verdict is lost");
-		assertTrue(Ui.ask(() -> Stage.session().archive().getSites().stream().anyMatch(site -> site.getName().equals("Boat Shed"))), "a survey came in");
-		seesWhatCameIn();
-		seesWhereWorkMet();
-		decidesTheConflicts();
-		exchange("Exchanged: received nothing, sent");
-		Batch.run("exchange", "-q", "--archive", steward, "--person", STEWARD);
-
-		Batch.run("copy", "-q", meeting, lead);
-		Batch.run("release", "-q", "--archive", lead, "--person", LEAD,
-				Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList());
-		Batch.run("exchange", "-q", "--archive", lead, "--person", LEAD);
-		exchange("Exchanged: received");
-		Batch.run("exchange", "-q", "--archive", steward, "--person", STEWARD);
+		Path shed = Files.writeString(folder.resolve("boat-shed.csv"), SHED);
+		try (SecondWorkbench stewards = new SecondWorkbench(folder.resolve("steward's"), steward, STEWARD, shed)) {
+			reviewerWorks(review);
+			stewards.await(StewardAtWork.SENT);
+			reviewerLooksWhatWouldComeIn();
+			Stage.exchange("Exchanged: received 2 save points from " + STEWARD);
+			assertEquals(3, Ui.ask(() -> verdicts(Stage.session().archive())), "no verdict is lost");
+			assertTrue(Ui.ask(() -> Stage.session().archive().getSites().stream().anyMatch(site -> site.getName().equals("Boat Shed"))), "a survey came in");
+			seesWhatCameIn();
+			seesWhereWorkMet();
+			decidesTheConflicts();
+			Stage.exchange("Exchanged: received nothing, sent");
+			Batch.run("copy", "-q", meeting, lead);
+			Batch.run("release", "-q", "--archive", lead, "--person", LEAD,
+					Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList());
+			Batch.run("exchange", "-q", "--archive", lead, "--person", LEAD);
+			stewards.goOn(StewardAtWork.AGAIN);
+			Stage.exchange("Exchanged: received");
+			stewards.awaitLeft();
+		}
 		allHaveTheSame();
 		batchNamesWhoHasItOpen();
 	}
@@ -128,30 +129,6 @@ class ExchangeStoryTest {
 		Hand.click(Widgets.byId(Button.class, "connect.do"));
 		Ui.waitUntil("the dialog is closed", dialog::isDisposed);
 		Ui.waitUntil("it can be exchanged", () -> Stage.canRun("org.cairnfield.ui.exchange"));
-	}
-
-	private static void exchange(String outcome) {
-		Ui.run(() -> Notices.workbench().remove("exchanged"));
-		Ui.waitUntil("it can be exchanged", () -> Stage.canRun("org.cairnfield.ui.exchange"));
-		Stage.command("org.cairnfield.ui.exchange");
-		Ui.waitUntil("the strip says: " + outcome, () -> Widgets.isThere("notice.exchanged", Link.class, link -> link.getText().startsWith(outcome)));
-		assertFalse(Ui.ask(() -> Stage.session().isModified()), "what was unsaved is a save point");
-	}
-
-	/** Takes a survey in, applies a remedy, and changes two samples that the reviewer changes, too. */
-	private void stewardWorks() throws Exception {
-		Path file = Files.writeString(folder.resolve("boat-shed.csv"), SHED);
-		Batch.run("intake", "-q", "--map", file, "--archive", steward, "--person", STEWARD);
-		Batch.run("remedy", "-q", "--rule", "swapped-axes", "--archive", steward, "--person", STEWARD);
-		try (OpenArchive open = new ArchiveStore().open(steward, Mode.EDIT)) {
-			Survey survey = survey(open.archive());
-			SampleTable table = survey.table();
-			survey.getSamples().setTable(table.edit().position(MOVED, table.xMetres(MOVED) + 2, table.yMetres(MOVED)).done());
-			open.savePoint(Person.named(STEWARD), "at the second pillar");
-			survey.getSamples().setTable(survey.table().edit().reason(ASIDE, "the guide was covered").done());
-			open.savePoint(Person.named(STEWARD), null);
-		}
-		Batch.run("exchange", "-q", "--archive", steward, "--person", STEWARD);
 	}
 
 	private static void reviewerWorks(ReviewStage review) {
@@ -174,9 +151,9 @@ class ExchangeStoryTest {
 		String before = Ui.ask(() -> points.getItem(0).getText(4));
 		Hand.click(Widgets.byId(Button.class, "history.look"));
 		Label remote = Widgets.byId(Label.class, "history.remote");
-		Ui.waitUntil("it says how far they are apart", () -> remote.getText().contains("Ahead 0, behind 4."));
+		Ui.waitUntil("it says how far they are apart", () -> remote.getText().contains("Ahead 0, behind 2."));
 		assertEquals(List.of(STEWARD, "comes in"), Ui.ask(() -> List.of(points.getItem(0).getText(2), points.getItem(0).getText(5))));
-		assertEquals(before, Ui.ask(() -> points.getItem(4).getText(4)), "what is here follows");
+		assertEquals(before, Ui.ask(() -> points.getItem(2).getText(4)), "what is here follows");
 		Hand.click(points, 0);
 		assertFalse(Ui.ask(Widgets.byId(Button.class, "history.restore")::isEnabled), "it is not here yet");
 		PictureOnFailure.take("exchange-look");
@@ -189,7 +166,7 @@ class ExchangeStoryTest {
 		Hand.press("Return");
 		Shell dialog = Widgets.shell("Exchange with others");
 		Table lines = Widgets.byId(Table.class, "exchanged.table");
-		assertEquals(List.of("Received", "Received", "Received", "Received", "Sent", "Sent"),
+		assertEquals(List.of("Received", "Received", "Sent", "Sent"),
 				Ui.ask(() -> Arrays.stream(lines.getItems()).map(line -> line.getText(0)).toList()));
 		PictureOnFailure.take("exchange-received");
 		Hand.press("Escape");
@@ -199,7 +176,7 @@ class ExchangeStoryTest {
 	private static void seesWhereWorkMet() throws Exception {
 		Stage.show("org.cairnfield.ui.history");
 		Table points = Widgets.byId(Table.class, "history.points");
-		Ui.waitUntil("the exchange is listed", () -> points.getItemCount() > 0 && points.getItem(0).getText(3).startsWith("Take in 4 save points"));
+		Ui.waitUntil("the exchange is listed", () -> points.getItemCount() > 0 && points.getItem(0).getText(3).startsWith("Take in 2 save points"));
 		Hand.activate(Stage.window());
 		Hand.click(points, 0);
 		Text heading = Widgets.byId(Text.class, "history.heading");
@@ -324,7 +301,7 @@ class ExchangeStoryTest {
 		Hand.click(Widgets.byId(Button.class, "copy.do"));
 		Ui.waitUntil("the copy is on show", () -> Sessions.workbench().current().filter(now -> now.folder().equals(copy)).isPresent());
 		Ui.waitUntil("it is connected", () -> Stage.canRun("org.cairnfield.ui.exchange"));
-		exchange("Nothing to exchange.");
+		Stage.exchange("Nothing to exchange.");
 	}
 
 	/** From another window of the desktop. */

@@ -1,5 +1,7 @@
 package org.cairnfield.ui.tests.story;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -9,13 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.archive.Draft;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.History;
+import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.ui.internal.draft.DraftKeeper;
 import org.cairnfield.ui.internal.intake.IntakeWizard;
 import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
@@ -24,6 +27,7 @@ import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.core.commands.Command;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
@@ -92,6 +96,16 @@ public final class Stage {
 	public static IViewPart view(String id) {
 		show(id);
 		return Ui.ask(() -> page().findView(id));
+	}
+
+	/** Exchanges with others, and waits until the strip says what came of it. @param outcome how that begins */
+	public static void exchange(String outcome) {
+		Ui.run(() -> Notices.workbench().remove("exchanged"));
+		Ui.waitUntil("it can be exchanged", () -> canRun("org.cairnfield.ui.exchange"));
+		command("org.cairnfield.ui.exchange");
+		Ui.waitUntil("the strip says: " + outcome,
+				() -> Widgets.isThere("notice.exchanged", Link.class, link -> link.getText().startsWith(outcome)));
+		assertFalse(Ui.ask(() -> session().isModified()), "what was unsaved is a save point");
 	}
 
 	/** Runs a command, as its menu item does. */

@@ -1,6 +1,5 @@
 package org.cairnfield.ui.tests.wander;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -45,7 +44,7 @@ public final class Life implements IStartup {
 			live(folder);
 		} catch (Throwable e) {
 			boolean lost = String.valueOf(e.getMessage()).contains("waited in vain");
-			report(folder.resolve(lost ? "lost" : "problem"), e);
+			PictureOnFailure.report(folder.resolve(lost ? "lost" : "problem"), e);
 			Runtime.getRuntime().halt(lost ? LOST : PROBLEM);
 		}
 	}
@@ -76,17 +75,5 @@ public final class Life implements IStartup {
 		}
 		Ui.waitUntil("nothing is going to disk, which keeps the program", () -> !Saving.isBusy());
 		Ui.later(() -> PlatformUI.getWorkbench().close());
-	}
-
-	private static void report(Path file, Throwable problem) {
-		try {
-			java.io.StringWriter text = new java.io.StringWriter();
-			problem.printStackTrace(new java.io.PrintWriter(text));
-			System.setProperty("cairnfield.screenshots", file.getParent().toString());
-			text.append(PictureOnFailure.describe("screen"));
-			Files.writeString(file, text.toString());
-		} catch (Exception e) {
-			e.printStackTrace();
-		}
 	}
 }

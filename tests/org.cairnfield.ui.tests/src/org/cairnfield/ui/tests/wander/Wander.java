@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -75,7 +76,7 @@ public final class Wander {
 		boolean kill = !dice.onceIn(3) && System.currentTimeMillis() + millis < end;
 		Process child = ChildWorkbench.start(folder.resolve("home"), archive, List.of("-D" + Life.FOLDER + '=' + own,
 				"-D" + Life.SEED + '=' + dice.seed(), "-D" + Life.MILLIS + '=' + (kill ? 10 : 1) * millis,
-				"-D" + Life.EXPECTED + '=' + String.join(",", expected)), own.resolve("output"));
+				"-D" + Life.EXPECTED + '=' + String.join(",", expected)), Map.of(), own.resolve("output"));
 		try {
 			if (kill) {
 				begin(child, own);
