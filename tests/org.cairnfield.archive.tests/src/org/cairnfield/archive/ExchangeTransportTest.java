@@ -3,13 +3,19 @@ package org.cairnfield.archive;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.fault.UnreachableException;
 import org.cairnfield.archive.history.Person;
@@ -70,6 +76,48 @@ class ExchangeTransportTest {
 			assertEquals(List.of("1.0.0"), ann.history().releases().stream().map(tag -> tag.version()).toList());
 		}
 		assertFalse(Files.readString(copy.resolve(".git/config")).contains("tide"), "no password is kept");
+	}
+
+	/** Begun, and cancelled once the other side is being waited for. */
+	private static final class Cancelled implements Progress {
+
+		private volatile boolean begun;
+
+		@Override
+		public void begin(String step, long total) {
+			begun = true;
+		}
+
+		@Override
+		public void advance(long by) {
+			// nothing to show
+		}
+
+		@Override
+		public boolean isCancelled() {
+			return begun;
+		}
+	}
+
+	@Test
+	void waitingForAServerThatNeverAnswersCanBeCancelledAndChangesNothing() throws IOException {
+		PlainGit git = new PlainGit(folder.resolve("ann"));
+		String before = git.run("rev-parse", "HEAD");
+		try (ServerSocket silent = new ServerSocket(0, 5, InetAddress.getLoopbackAddress()); OpenArchive ann = store.open(folder.resolve("ann"), Mode.EDIT)) {
+			ann.exchange().connect(RemoteUrl.parse("http://127.0.0.1:" + silent.getLocalPort() + "/quay.git"));
+			assertTimeout(Duration.ofSeconds(30), () -> assertThrows(CancellationException.class, () -> ann.exchange().run(ANN, null, true, new Cancelled())));
+			assertEquals(before, git.run("rev-parse", "HEAD"));
+			assertEquals("", git.run("status", "--porcelain"));
+			assertEquals(List.of(), locks());
+			ann.exchange().connect(RemoteUrl.parse(bare.toString()));
+			assertEquals(List.of(), ann.exchange().run(ANN, null, true, Progress.NONE).sent());
+		}
+	}
+
+	private List<Path> locks() throws IOException {
+		try (Stream<Path> files = Files.walk(folder.resolve("ann/.git"))) {
+			return files.filter(file -> file.toString().endsWith(".lock")).toList();
+		}
 	}
 
 	@Test

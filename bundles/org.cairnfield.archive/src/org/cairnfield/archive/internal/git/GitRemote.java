@@ -68,11 +68,12 @@ public final class GitRemote {
 			transport.setCheckFetchedObjects(true);
 			transport.setTagOpt(TagOpt.NO_TAGS);
 			List<RefSpec> wanted = new ArrayList<>(List.of(new RefSpec('+' + Constants.R_TAGS + "*:" + TAGS + '*')));
-			SortedMap<String, String> heads = heads(transport);
+			progress.begin("Reaching " + url, 1);
+			SortedMap<String, String> heads = Waiting.on(progress, () -> heads(transport));
 			if (heads.containsKey(branch)) {
 				wanted.add(new RefSpec('+' + Constants.R_HEADS + branch + ':' + OWN + "incoming"));
 			}
-			FetchResult result = new GitLocks(root, repository).during(() -> transport.fetch(new Monitor(progress), wanted));
+			FetchResult result = new GitLocks(root, repository).during(() -> Waiting.on(progress, () -> transport.fetch(new Monitor(progress), wanted)));
 			SortedMap<String, String> tags = new TreeMap<>();
 			String tip = null;
 			for (Ref ref : result.getAdvertisedRefs()) {
@@ -145,7 +146,7 @@ public final class GitRemote {
 		}
 		try (Transport transport = open()) {
 			transport.setPushAtomic(true);
-			return isTaken(transport.push(new Monitor(progress), updates));
+			return isTaken(Waiting.on(progress, () -> transport.push(new Monitor(progress), updates)));
 		} catch (TransportException e) {
 			throw failed(e, progress);
 		}
