@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.exchange;
 import java.io.IOException;
 
 import org.cairnfield.archive.Exchange;
+import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -36,6 +37,11 @@ final class ConnectDialog extends RemoteDialog {
 	@Override
 	boolean isFilled() {
 		return !url.getText().isBlank();
+	}
+
+	@Override
+	void check() throws ArchiveException {
+		RemoteUrl.parse(url.getText());
 	}
 
 	@Override

@@ -77,9 +77,18 @@ final class CopyDialog extends RemoteDialog {
 	}
 
 	@Override
+	void check() throws ArchiveException {
+		entered();
+	}
+
+	@Override
 	void perform() throws ArchiveException {
+		wish = entered();
+	}
+
+	private Wish entered() throws ArchiveException {
 		try {
-			wish = new Wish(RemoteUrl.parse(url.getText()), Path.of(folder.getText().strip()).toAbsolutePath());
+			return new Wish(RemoteUrl.parse(url.getText()), Path.of(folder.getText().strip()).toAbsolutePath());
 		} catch (InvalidPathException e) {
 			throw new ArchiveException("'" + folder.getText() + "' cannot be a folder", "name another one", e);
 		}

@@ -1,6 +1,8 @@
 package org.cairnfield.ui.internal.exchange;
 
+import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -19,12 +21,15 @@ import org.eclipse.swt.widgets.Text;
 abstract class RemoteDialog extends Dialog {
 
 	private static final int WIDTH = 560;
+	/** What is wrong is said once nothing more is typed. */
+	private static final int SAY_MILLIS = 500;
 
 	private final String title;
 	private final String id;
 	private final String action;
 	private Label problemIcon;
 	private Label problem;
+	private final Soon saying = new Soon(SAY_MILLIS, this::sayWhatIsWrong);
 
 	/**
 	 * @param id     begins the names of its controls
@@ -92,12 +97,16 @@ abstract class RemoteDialog extends Dialog {
 				field.setText(folder);
 			}
 		});
-		field.addListener(SWT.Modify, event -> enable());
+		field.addListener(SWT.Modify, event -> {
+			enable();
+			saying.postpone();
+		});
 		return field;
 	}
 
 	/** Shows what is wrong; nothing for an empty text. */
 	final void explain(String text) {
+		saying.cancel();
 		problem.setText(text.replace("&", "&&"));
 		problemIcon.setVisible(!text.isEmpty());
 		Control line = problem.getParent();
@@ -119,9 +128,27 @@ abstract class RemoteDialog extends Dialog {
 	private void enable() {
 		Button button = getButton(IDialogConstants.OK_ID);
 		if (button != null) {
-			button.setEnabled(isFilled());
+			button.setEnabled(isFilled() && wrong().isEmpty());
 		}
 	}
+
+	private void sayWhatIsWrong() {
+		if (!problem.isDisposed()) {
+			explain(isFilled() ? wrong() : "");
+		}
+	}
+
+	private String wrong() {
+		try {
+			check();
+			return "";
+		} catch (ArchiveException e) {
+			return Problems.text(e);
+		}
+	}
+
+	/** @throws ArchiveException where something is entered with which nothing can be done, whatever is there */
+	abstract void check() throws ArchiveException;
 
 	/** Whether there is something in all fields. */
 	abstract boolean isFilled();

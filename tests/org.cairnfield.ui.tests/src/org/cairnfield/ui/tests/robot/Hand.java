@@ -72,6 +72,17 @@ public final class Hand {
 		});
 	}
 
+	/** Clicks a control while the program saves, for whose end any other click waits. */
+	public static void clickWhileBusy(Control control) {
+		for (int looks = 0; !Ui.ask(() -> isIn(control, Display.getCurrent().getCursorControl())); looks++) {
+			assertTrue(looks < LOOKS, "it can be reached");
+			Point at = Ui.ask(() -> control.toDisplay(control.getSize().x / 2, control.getSize().y / 2));
+			Xdotool.run("mousemove", text(at.x), text(at.y));
+			Ui.pause();
+		}
+		Xdotool.run("click", "1");
+	}
+
 	private static void aimAndClick(Control list, Callable<Rectangle> cell) {
 		click(() -> {
 			Rectangle bounds = cell.call();

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,6 +29,7 @@ import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.MoveSampleCommand;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
+import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.child.SecondWorkbench;
@@ -121,7 +124,7 @@ class ExchangeStoryTest {
 		Label advice = Widgets.byId(Label.class, "connect.advice");
 		assertTrue(Ui.ask(advice::getText).contains("stays in its history for good"), () -> Ui.ask(advice::getText));
 		Hand.fill(url, "ftp://quay.example/museums");
-		Hand.click(Widgets.byId(Button.class, "connect.do"));
+		assertFalse(Ui.ask(Widgets.byId(Button.class, "connect.do")::isEnabled), "nobody can connect to that");
 		Label problem = Widgets.byId(Label.class, "connect.problem");
 		assertTrue(Ui.ask(problem::getText).contains("'ftp' is not supported"), () -> Ui.ask(problem::getText));
 		PictureOnFailure.take("exchange-connect");
@@ -302,6 +305,32 @@ class ExchangeStoryTest {
 		Ui.waitUntil("the copy is on show", () -> Sessions.workbench().current().filter(now -> now.folder().equals(copy)).isPresent());
 		Ui.waitUntil("it is connected", () -> Stage.canRun("org.cairnfield.ui.exchange"));
 		Stage.exchange("Nothing to exchange.");
+	}
+
+	@Test
+	void whoDoesNotWaitForARemoteCancelsAndHasAllAsItWas() throws Exception {
+		Path archive = Demo.copy(folder.resolve("waiting"));
+		try (ServerSocket silent = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+			Batch.run("connect", "-q", "--archive", archive, "--to", "http://127.0.0.1:" + silent.getLocalPort() + "/quay.git");
+			Stage.open(archive);
+			String head = git(archive, "rev-parse", "HEAD");
+			Ui.waitUntil("it can be exchanged", () -> Stage.canRun("org.cairnfield.ui.exchange"));
+			Ui.later(() -> Stage.commandHere("org.cairnfield.ui.exchange"));
+			Button cancel = Widgets.button("Cancel");
+			PictureOnFailure.take("exchange-waiting");
+			Hand.clickWhileBusy(cancel);
+			Ui.waitUntil("the exchange has ended", () -> !Saving.isBusy());
+			Ui.waitUntilIdle();
+			assertFalse(Ui.ask(() -> Widgets.isThere("notice.exchanged", Link.class, any -> true)));
+			assertEquals(head, git(archive, "rev-parse", "HEAD"));
+			assertEquals("", git(archive, "status", "--porcelain"));
+			try (Stream<Path> files = Files.walk(archive.resolve(".git"))) {
+				assertEquals(List.of(), files.filter(file -> file.toString().endsWith(".lock")).toList());
+			}
+		}
+		ArchiveSession session = Stage.session();
+		Ui.run(() -> session.run(SetSampleStateCommand.setAside(List.of(new SampleRef(survey(session.archive()), ASIDE)), "after it")));
+		Stage.save();
 	}
 
 	/** From another window of the desktop. */
