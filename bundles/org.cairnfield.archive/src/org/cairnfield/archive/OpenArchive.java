@@ -24,6 +24,7 @@ import org.cairnfield.archive.internal.disk.UnfinishedSaveException;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
+import org.cairnfield.core.task.Progress;
 import org.cairnfield.model.Archive;
 
 /**
@@ -377,11 +378,21 @@ public final class OpenArchive implements AutoCloseable {
 		}
 	}
 
-	/** Gives the lock back. What was changed and not saved is lost. Packs the history first, where it has grown much. */
+	/** Whether the history has grown so much that it is packed on {@link #close}, which takes a while. */
+	public boolean isPackingDue() {
+		return lock != null && Packing.isDue(root, damages);
+	}
+
+	/** Gives the lock back. What was changed and not saved is lost. Packs the history first, where that is due. */
 	@Override
 	public void close() throws IOException {
+		close(Progress.NONE);
+	}
+
+	/** Likewise; where the progress is cancelled, packing is left for another time. */
+	public void close(Progress progress) throws IOException {
 		if (lock != null) {
-			Packing.whereDue(root, lock, damages);
+			Packing.whereDue(root, lock, damages, progress);
 			lock.close();
 		}
 	}

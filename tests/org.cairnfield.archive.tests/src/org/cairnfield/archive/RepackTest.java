@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
+import org.cairnfield.core.task.Progress;
 import org.cairnfield.model.Survey;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -101,6 +102,28 @@ class RepackTest {
 		new PlainGit(copy).run("gc", "-q");
 		long packed = size(copy.resolve(".git/objects"));
 		assertTrue(taken <= 3 * packed, () -> taken + " bytes, " + packed + " when packed by Git");
+	}
+
+	@Test
+	void packingThatIsCancelledIsLeftForAnotherTime() throws IOException {
+		OpenArchive open = store.open(root, Mode.EDIT);
+		assertFalse(open.isPackingDue());
+		while (!open.isPackingDue()) {
+			work(open, 1);
+		}
+		open.close(new Progress() {
+			@Override
+			public boolean isCancelled() {
+				return true;
+			}
+		});
+		try (OpenArchive again = store.open(root, Mode.EDIT)) {
+			assertTrue(again.isPackingDue());
+		}
+		try (OpenArchive last = store.open(root, Mode.EDIT)) {
+			assertFalse(last.isPackingDue());
+		}
+		requireWhole();
 	}
 
 	@Test

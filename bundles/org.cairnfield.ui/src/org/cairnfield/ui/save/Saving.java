@@ -87,11 +87,15 @@ public final class Saving {
 		return whileBusy(name, progress -> step.run());
 	}
 
-	private interface Watched {
+	/** Likewise, and shows how far it is. */
+	@FunctionalInterface
+	public interface WatchedStep {
+		/** @throws CancellationException once the progress is cancelled */
 		void run(Progress progress) throws Exception;
 	}
 
-	private static boolean whileBusy(String name, Watched step) {
+	/** Likewise for what takes long, shows how far it is and can be cancelled; false where it was. */
+	public static boolean whileBusy(String name, WatchedStep step) {
 		if (busy) {
 			return false;
 		}

@@ -20,6 +20,7 @@ import org.cairnfield.archive.internal.disk.GitEnclosure;
 import org.cairnfield.archive.internal.disk.GitUnderway;
 import org.cairnfield.archive.internal.disk.HeadTrace;
 import org.cairnfield.archive.remote.RemoteUrl;
+import org.cairnfield.core.task.Progress;
 import org.eclipse.jgit.errors.AmbiguousObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
 import org.eclipse.jgit.errors.MissingObjectException;
@@ -261,15 +262,14 @@ public final class GitFolder implements AutoCloseable {
 		return new GitAudit(root, repository);
 	}
 
-	/**
-	 * Puts what earlier states have left into one pack, where it is time and no other Git is at work; see {@link Repack}. Needs the
-	 * lock of the folder.
-	 */
-	public void repackWhereDue() throws IOException {
-		Repack repack = new Repack(root, repository);
-		if (repack.isDue() && obstacle() == null && GitLocks.present(root, repository).isEmpty()) {
-			repack.run();
-		}
+	/** Whether it is time to put what earlier states have left into one pack, and no other Git is at work; see {@link Repack}. */
+	public boolean isRepackDue() throws IOException {
+		return new Repack(root, repository).isDue() && obstacle() == null && GitLocks.present(root, repository).isEmpty();
+	}
+
+	/** Does so. Needs the lock of the folder. */
+	public void repack(Progress progress) throws IOException {
+		new Repack(root, repository).run(progress);
 	}
 
 	/** Removes what an interrupted commit of ours has left in the way. Needs the lock of the folder. */

@@ -4,7 +4,7 @@ import org.cairnfield.core.task.Progress;
 import org.eclipse.jgit.lib.ProgressMonitor;
 
 /** Hands on what JGit says of its progress. */
-final class Monitor implements ProgressMonitor {
+class Monitor implements ProgressMonitor {
 
 	private final Progress progress;
 

@@ -8,10 +8,10 @@ import java.util.HashSet;
 import java.util.Set;
 
 import org.cairnfield.archive.internal.disk.HeadTrace;
+import org.cairnfield.core.task.Progress;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.jgit.api.errors.GitAPIException;
 import org.eclipse.jgit.dircache.DirCache;
-import org.eclipse.jgit.lib.EmptyProgressMonitor;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.StoredConfig;
 
@@ -84,7 +84,7 @@ final class Repack {
 	}
 
 	/** Packs. Where another Git is at that already, nothing happens; where it takes longer than a minute, it is left for another time. */
-	void run() throws IOException {
+	void run(Progress progress) throws IOException {
 		StoredConfig config = repository.getConfig(); // in memory, above that of the user
 		config.setBoolean("pack", null, "buildBitmaps", false);
 		config.setInt("pack", null, "threads", 1);
@@ -93,21 +93,25 @@ final class Repack {
 		config.setString("gc", null, "prunePackExpire", "now"); // what the new pack lacks of an old one becomes files again
 		new GitLocks(root, repository).during(() -> {
 			try (Git git = Git.wrap(repository)) {
-				return git.gc().setProgressMonitor(new Limit()).call();
+				return git.gc().setProgressMonitor(new Limit(progress)).call();
 			} catch (GitAPIException | RuntimeException e) {
 				throw new IOException("the history was not packed: " + e.getMessage(), e);
 			}
 		});
 	}
 
-	/** Cancels when it is time. */
-	private static final class Limit extends EmptyProgressMonitor {
+	/** Cancels when it is time, too. */
+	private static final class Limit extends Monitor {
 
 		private final long start = System.nanoTime();
 
+		Limit(Progress progress) {
+			super(progress);
+		}
+
 		@Override
 		public boolean isCancelled() {
-			return System.nanoTime() - start > LONGEST_NANOS;
+			return super.isCancelled() || System.nanoTime() - start > LONGEST_NANOS;
 		}
 	}
 }

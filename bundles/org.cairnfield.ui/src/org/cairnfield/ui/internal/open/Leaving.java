@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
+import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.internal.draft.DraftKeeper;
 import org.cairnfield.ui.notice.Notices;
@@ -41,13 +42,13 @@ public final class Leaving {
 	public static boolean mayLeave(Shell shell) {
 		Optional<ArchiveSession> present = Sessions.workbench().present();
 		givenUp = null;
-		if (endOfSession || present.isEmpty()) {
+		if (endOfSession) {
 			return true;
 		}
 		if (Saving.isBusy()) {
 			return false;
 		}
-		return !present.get().isModified() || ask(shell, present.get());
+		return present.isEmpty() || !present.get().isModified() || ask(shell, present.get());
 	}
 
 	private static boolean ask(Shell shell, ArchiveSession session) {
@@ -66,17 +67,24 @@ public final class Leaving {
 		Sessions.workbench().present().ifPresent(session -> {
 			Sessions.workbench().backToPresent();
 			Sessions.workbench().show(null);
-			close(session);
+			keepOrForget(session);
+			OpenArchive archive = session.open();
+			if (!archive.isPackingDue() || !Saving.whileBusy("Packing the history", progress -> archive.close(progress))) {
+				close(session);
+			}
 			Notices.workbench().clear();
 		});
 	}
 
 	/** The same at the end of the program, when there is no window any more. */
 	public static void leaveAtEnd() {
-		Sessions.workbench().present().ifPresent(Leaving::close);
+		Sessions.workbench().present().ifPresent(session -> {
+			keepOrForget(session);
+			close(session);
+		});
 	}
 
-	private static void close(ArchiveSession session) {
+	private static void keepOrForget(ArchiveSession session) {
 		left = session;
 		if (session.isModified() && session != givenUp) {
 			DraftKeeper.keep(session);
@@ -84,6 +92,9 @@ public final class Leaving {
 			DraftKeeper.forget(session);
 		}
 		givenUp = null;
+	}
+
+	private static void close(ArchiveSession session) {
 		try {
 			session.open().close();
 		} catch (IOException e) {

@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
@@ -16,6 +19,7 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Hand;
@@ -150,6 +154,35 @@ class LeavingStoryTest {
 		ArchiveSession session = Stage.session();
 		assertNotNull(session);
 		assertEquals(Optional.empty(), Ui.ask(session::readOnlyReason), "by another name too");
+	}
+
+	@Test
+	void aHistoryThatIsDueIsPackedWhileTheWindowAnswers() throws Exception {
+		setOneAside();
+		Stage.save();
+		Path earlier = Files.createDirectory(folder.resolve("earlier"));
+		StringBuilder names = new StringBuilder();
+		for (int i = 0; i <= 1000; i++) {
+			names.append(Files.writeString(earlier.resolve("state " + i), "earlier state " + i)).append('\n');
+		}
+		Process git = new ProcessBuilder("git", "hash-object", "-w", "--stdin-paths").directory(archive.toFile())
+				.redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+		try (OutputStream paths = git.getOutputStream()) {
+			paths.write(names.toString().getBytes(StandardCharsets.UTF_8));
+		}
+		assertEquals(0, git.waitFor());
+		boolean[] answers = { false };
+		Ui.later(Opening::closeCurrent);
+		Ui.later(() -> answers[0] = Saving.isBusy());
+		Ui.waitUntil("no archive is on show", () -> Sessions.workbench().current().isEmpty() && !Saving.isBusy());
+		assertTrue(answers[0], "the window answers while it is packed");
+		try (Stream<Path> packs = Files.list(archive.resolve(".git/objects/pack"))) {
+			assertTrue(packs.anyMatch(file -> file.toString().endsWith(".pack")));
+		}
+		new ArchiveStore().open(archive, Mode.EDIT).close();
+		Stage.open(archive);
+		assertEquals(Optional.empty(), Ui.ask(() -> Stage.session().readOnlyReason()));
+		assertEquals(Optional.of("a trial"), savedReason());
 	}
 
 	@Test
