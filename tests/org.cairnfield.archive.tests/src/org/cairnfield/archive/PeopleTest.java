@@ -182,6 +182,30 @@ class PeopleTest {
 		assertEquals("R. Reviewer", forged.signature().by());
 	}
 
+	private String signature(SavePoint point) throws IOException {
+		try (History history = open.history()) {
+			return history.check().signature(point).toString().replaceFirst(" \\(.*", "");
+		}
+	}
+
+	@Test
+	void saysOfEachSavePointWhoseSignatureItCarries() throws IOException {
+		assertEquals("not signed", signature(first));
+		keys.signsAs("reviewer");
+		SavePoint early = give("v-early", "R. Reviewer", null, REVIEWER);
+		leadAndReviewer();
+		keys.signsAs("reviewer");
+		SavePoint own = give("v-own", "R. Reviewer", null, REVIEWER);
+		keys.signsAs("stranger");
+		SavePoint strange = give("v-strange", "R. Reviewer", null, REVIEWER);
+		assertEquals("good, by R. Reviewer", signature(own));
+		assertEquals("good, by R. Reviewer", signature(early), "people sign before somebody names them");
+		assertEquals("unknown key", signature(strange));
+		git.run("checkout", "-q", "--detach", own.id());
+		assertEquals("unknown key", signature(strange), "not taken in");
+		git.run("checkout", "-q", "main");
+	}
+
 	@Test
 	void findsASavePointThatWasChangedUnderItsSignature() throws IOException {
 		leadAndReviewer();

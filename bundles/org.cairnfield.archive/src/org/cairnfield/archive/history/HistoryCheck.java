@@ -166,6 +166,20 @@ public final class HistoryCheck {
 		return head == null ? new PeopleReport(SignerList.NOBODY, List.of(), List.of(), List.of()) : new PeopleAudit(audit, audit.history(head)).report();
 	}
 
+	/** What is known of the signature of a save point, by the people of the archive as {@link #people} has them. Runs programs. */
+	public Signature signature(SavePoint point) throws IOException {
+		Commit commit = git.find(point.id());
+		if (!audit.isSigned(commit)) {
+			return new Signature(Signature.State.NOT_SIGNED, "", "");
+		}
+		Commit head = git.head();
+		List<Commit> history = head == null ? List.of() : audit.history(head);
+		if (history.stream().noneMatch(each -> each.id().equals(point.id()))) { // what others have sent and nobody has taken in
+			history = audit.history(commit);
+		}
+		return new CommitSignatures(audit, new SignerHistory(audit, history)).of(commit);
+	}
+
 	private Map<String, List<String>> inFolder() throws IOException {
 		Map<String, List<String>> found = new TreeMap<>();
 		for (Map.Entry<String, Path> file : new FolderView(folder, ArchiveLayout::isPart).files().entrySet()) {

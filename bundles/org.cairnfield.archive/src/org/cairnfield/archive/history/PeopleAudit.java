@@ -12,25 +12,23 @@ import org.cairnfield.archive.internal.git.GitAudit;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.internal.text.LedgerLines;
 import org.cairnfield.archive.signature.Signature;
-import org.cairnfield.archive.signature.Signature.State;
 import org.cairnfield.archive.signature.SignerList;
 
 /** Whether verdicts stand in commits that are signed by the people they name. */
 final class PeopleAudit {
 
-	private final GitAudit git;
 	private final List<Commit> history;
 	private final LedgerAudit ledgers;
 	private final SignerHistory signers;
 	private final SignerList present;
-	private final Map<String, Signature> signatures = new HashMap<>();
+	private final CommitSignatures signatures;
 
 	/** @param history a commit and all that it came from, each after those that it came from */
 	PeopleAudit(GitAudit git, List<Commit> history) throws IOException {
-		this.git = git;
 		this.history = history;
 		ledgers = new LedgerAudit(git, history);
 		signers = new SignerHistory(git, history);
+		signatures = new CommitSignatures(git, signers);
 		present = signers.at(last().id());
 	}
 
@@ -61,7 +59,7 @@ final class PeopleAudit {
 	}
 
 	private VerdictProof proof(String file, String line, Commit commit) throws IOException {
-		Signature signature = signature(commit);
+		Signature signature = signatures.of(commit);
 		String person = LedgerLines.person(line);
 		String enteredBy = LedgerLines.enteredBy(line);
 		Kind kind = commit.parents().size() > 1 ? Kind.MERGED : kind(signature, person, enteredBy);
@@ -75,18 +73,5 @@ final class PeopleAudit {
 			case GOOD -> signature.isOf(person) ? Kind.SIGNED : signature.isOf(enteredBy) ? Kind.ENTERED : Kind.OTHER;
 			default -> Kind.UNKNOWN;
 		};
-	}
-
-	private Signature signature(Commit commit) throws IOException {
-		Signature known = signatures.get(commit.id());
-		if (known == null) {
-			List<SignerList> lists = signers.since(commit.id());
-			known = git.signature(commit, lists.stream().allMatch(SignerList::isEmpty) ? null : lists.get(0));
-			for (int later = 1; later < lists.size() && known.state() == State.UNKNOWN_KEY; later++) {
-				known = git.signature(commit, lists.get(later));
-			}
-			signatures.put(commit.id(), known);
-		}
-		return known;
 	}
 }

@@ -94,6 +94,13 @@ public final class GitAudit {
 		}
 	}
 
+	/** Whether a commit carries a signature, whatever that is worth. */
+	public boolean isSigned(Commit commit) throws IOException {
+		try (RevWalk walk = new RevWalk(repository)) {
+			return SignedObject.ofCommit(walk.parseCommit(ObjectId.fromString(commit.id())).getRawBuffer()).isSigned();
+		}
+	}
+
 	/** All commits that HEAD, branches and tags reach, each after those that it came from. */
 	public List<Commit> commits() throws IOException {
 		return walk(refs.ids().values());

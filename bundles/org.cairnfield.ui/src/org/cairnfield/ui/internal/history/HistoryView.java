@@ -1,5 +1,6 @@
 package org.cairnfield.ui.internal.history;
 
+import java.io.IOException;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -16,6 +18,7 @@ import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.history.SavePoints;
+import org.cairnfield.ui.internal.history.model.SignatureText;
 import org.cairnfield.ui.save.Restore;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.problem.Problems;
@@ -226,13 +229,28 @@ public final class HistoryView extends ViewPart implements SessionListener {
 	private void showChanges() {
 		List<SavePoint> selected = selected();
 		if (selected.size() == 1) {
-			SavePoint point = selected.get(0);
-			compareBy("Changes of " + point.shortId(), history -> history.changesOf(point), message(point));
+			showChangesOf(selected.get(0));
 		} else if (selected.size() == 2) {
 			compare();
 		} else if (points.getStructuredSelection().getFirstElement() instanceof Damage damage) {
 			asked++;
 			changes.say(breakText(damage));
+		}
+	}
+
+	private void showChangesOf(SavePoint point) {
+		String[] signature = { "" };
+		compareBy("Changes of " + point.shortId(), history -> {
+			signature[0] = signature(history, point);
+			return history.changesOf(point);
+		}, () -> message(point).stripTrailing() + "\n" + signature[0]);
+	}
+
+	private static String signature(History history, SavePoint point) {
+		try {
+			return SignatureText.of(point, history.check().signature(point));
+		} catch (IOException | RuntimeException e) { // what it changed can be shown all the same
+			return "The signature cannot be checked: " + Problems.text(e);
 		}
 	}
 
@@ -263,11 +281,16 @@ public final class HistoryView extends ViewPart implements SessionListener {
 	}
 
 	private void compareBy(String name, Look<ArchiveDiff> look, String heading) {
+		compareBy(name, look, () -> heading);
+	}
+
+	/** @param heading asked for once it is there */
+	private void compareBy(String name, Look<ArchiveDiff> look, Supplier<String> heading) {
 		int question = ++asked;
 		changes.say("Comparing …");
 		look(name, look, diff -> {
 			if (question == asked) {
-				changes.show(heading, diff);
+				changes.show(heading.get(), diff);
 			}
 		}, problem -> changes.say(Problems.text(problem)));
 	}
