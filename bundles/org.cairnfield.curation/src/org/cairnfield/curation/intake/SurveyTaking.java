@@ -145,7 +145,7 @@ public final class SurveyTaking {
 			String siteName = map.sites().get(part.site());
 			Site site = names.site(siteName, command);
 			Survey survey = ModelFactory.eINSTANCE.createSurvey();
-			survey.setId(names.unused(parts.size() == 1 ? stem : stem + "-" + siteName
+			survey.setId(names.unusedForSurvey(parts.size() == 1 ? stem : stem + "-" + siteName
 					+ (part.device() == RadioMap.NO_DEVICE ? "" : "-" + map.devices().get(part.device()))));
 			survey.setName(names.unusedName(site, part.device() == RadioMap.NO_DEVICE || ofSite.get(part.site()) == 1 ? stem
 					: stem + ' ' + map.devices().get(part.device())));
@@ -223,6 +223,7 @@ public final class SurveyTaking {
 	/** What the archive and the surveys being made know by name. */
 	private static final class Names {
 		private final Set<String> ids = new HashSet<>();
+		private final Set<String> surveys = new HashSet<>();
 		private final Map<String, Site> sites = new HashMap<>();
 		private final Map<String, Device> devices = new HashMap<>();
 		private final Map<String, Set<String>> shared = new HashMap<>();
@@ -238,6 +239,7 @@ public final class SurveyTaking {
 				use(site.getId());
 				site.getSurveys().forEach(survey -> {
 					use(survey.getId());
+					surveys.add(survey.getId().toLowerCase(Locale.ROOT));
 					unusedName(site, survey.getName());
 				});
 				site.getFloors().forEach(floor -> {
@@ -293,6 +295,15 @@ public final class SurveyTaking {
 				tried = id.substring(0, Math.min(id.length(), Ids.LONGEST - 6)) + "-" + n;
 			}
 			return tried;
+		}
+
+		/** Likewise for a survey. A number is for a second survey; one called like its site is told from it by a word. */
+		String unusedForSurvey(String text) {
+			String id = Ids.from(text);
+			String key = id.toLowerCase(Locale.ROOT);
+			String made = unused(ids.contains(key) && !surveys.contains(key) ? id + "-survey" : id);
+			surveys.add(made.toLowerCase(Locale.ROOT));
+			return made;
 		}
 
 		boolean newFloor(String site, int level) {

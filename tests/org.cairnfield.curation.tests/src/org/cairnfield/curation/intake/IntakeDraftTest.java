@@ -70,6 +70,18 @@ public class IntakeDraftTest {
 		assertEquals(List.of(hall), draft.minus(List.of(tide)).entries().stream().map(IntakeDraft.Entry::file).toList());
 	}
 
+	/** Sites, surveys, devices and access points have no id in common. */
+	@Test
+	public void aNumberIsForASecondSurveyAndNotForOneThatIsCalledLikeItsSite() throws Exception {
+		Archive archive = ModelFactory.eINSTANCE.createArchive();
+		for (String samples : List.of("1.5,2,-60\n", "2.5,2,-61\n")) {
+			Path file = file("tide-house.csv", "building,floor,x,y,00:00:5E:00:53:01\nTide House,0," + samples);
+			taking(archive, IntakeDraft.EMPTY.plus(List.of(file))).command().execute();
+		}
+		assertEquals(List.of("tide-house"), archive.getSites().stream().map(Site::getId).toList());
+		assertEquals(List.of("tide-house-survey", "tide-house-survey-2"), archive.getSites().get(0).getSurveys().stream().map(Survey::getId).toList());
+	}
+
 	@Test
 	public void looksAtEachFileAsWasSaidOfIt() {
 		IntakeDraft draft = IntakeDraft.EMPTY.plus(List.of(tide, hall)).with(List.of(hall), o -> o.withNotHeard("-60"));
