@@ -11,14 +11,10 @@ import org.cairnfield.archive.fault.UnreachableException;
 import org.cairnfield.archive.history.History;
 import org.cairnfield.archive.history.Person;
 import org.cairnfield.archive.history.SavePoint;
-import org.cairnfield.archive.internal.disk.FileChanges;
-import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.git.Commit;
 import org.cairnfield.archive.internal.git.GitFolder;
 import org.cairnfield.archive.internal.git.GitRemote;
 import org.cairnfield.archive.internal.git.Remotes;
-import org.cairnfield.archive.internal.git.TagExchange;
-import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
 
@@ -89,40 +85,13 @@ public final class Exchange {
 		open.requireWritable();
 		RemoteUrl url = required();
 		open.savePoint(person, note);
-		List<SavePoint> received = new ArrayList<>();
-		List<String> notes = new ArrayList<>();
-		Optional<SavePoint> merged = Optional.empty();
+		ExchangeRounds rounds = new ExchangeRounds(open, store, person, progress);
 		for (int n = 1; n <= TRIES; n++) {
 			try (GitFolder git = GitFolder.open(root)) {
 				GitRemote remote = git.remote(url);
-				String branch = branch(git);
-				GitRemote.Fetched fetched = fetch(git, remote, progress);
-				TagExchange tags = git.tagExchange(fetched.tags());
-				tags.requireUnmoved(remote.lastSeen(branch));
-				Incoming incoming = new Incoming(git, store, root, head(git), fetched.tip(), person.name());
-				if (incoming.needsRenaming()) {
-					notes.addAll(incoming.notes());
-					rename(incoming, person);
-					incoming = new Incoming(git, store, root, head(git), fetched.tip(), person.name());
-				}
-				if (!incoming.received().isEmpty()) {
-					Optional<SavePoint> made = takeIn(git, incoming, fetched.tip(), person);
-					merged = made.isPresent() ? made : merged;
-					received.addAll(points(incoming.received()));
-					notes.addAll(incoming.notes());
-				}
-				notes.addAll(tags.adopt());
-				if (fetched.tip() != null) {
-					remote.seen(branch, fetched.tip());
-				}
-				Commit head = head(git);
-				List<Commit> toSend = send ? git.ancestry().since(head.id(), fetched.tip()) : List.of();
-				List<String> ownTags = send ? tags.toSend(head.id()) : List.of();
-				if (toSend.isEmpty() && ownTags.isEmpty() || remote.push(branch, head.id(), fetched.tip(), ownTags, progress)) {
-					if (send) {
-						remote.seen(branch, head.id());
-					}
-					return new Exchanged(received, points(toSend), merged, open.archive().getConflicts().size(), notes);
+				GitRemote.Fetched fetched = rounds.takeIn(git, remote);
+				if (rounds.send(git, remote, fetched, send)) {
+					return rounds.outcome();
 				}
 			}
 		}
@@ -151,38 +120,8 @@ public final class Exchange {
 		}
 	}
 
-	/** As a save point of its own, so that a merge brings nothing that no side has. */
-	private void rename(Incoming incoming, Person person) throws IOException {
-		Recording recording = new Recording(root, store, "Rename what others have under the same name", person, String.join("\n", incoming.notes()));
-		recording.begin(open.view().stamp());
-		recording.after(() -> save(incoming::tellRenamed));
-		open.reload();
-	}
-
-	private interface Telling {
-		void to(FileChanges changes) throws IOException;
-	}
-
-	private void save(Telling telling) throws IOException {
-		try (Save save = Save.begin(store.disk(), root)) {
-			telling.to(save);
-			save.commit();
-		}
-	}
-
-	/** @return the save point that brings both sides together; empty where nothing here was new to the others */
-	private Optional<SavePoint> takeIn(GitFolder git, Incoming incoming, String tip, Person person) throws IOException {
-		Commit before = head(git);
-		Recording recording = Recording.merging(tip, root, store, incoming.summary(), person, incoming.notes().isEmpty() ? null : String.join("\n", incoming.notes()));
-		recording.begin(open.view().stamp());
-		Optional<SavePoint> made = recording.after(() -> save(incoming::tell));
-		git.checkOutOthers(before, head(git), ArchiveLayout::isPart);
-		open.reload();
-		return made.filter(point -> !point.id().equals(tip));
-	}
-
 	/** What the remote has, which goes on from what it had before. */
-	private static GitRemote.Fetched fetch(GitFolder git, GitRemote remote, Progress progress) throws IOException {
+	static GitRemote.Fetched fetch(GitFolder git, GitRemote remote, Progress progress) throws IOException {
 		String branch = branch(git);
 		GitRemote.Fetched fetched = remote.fetch(branch, progress);
 		String last = remote.lastSeen(branch);
@@ -203,7 +142,7 @@ public final class Exchange {
 		return remote().orElseThrow(() -> new ArchiveException(root + " is not connected to a remote", "connect it first"));
 	}
 
-	private static String branch(GitFolder git) throws IOException {
+	static String branch(GitFolder git) throws IOException {
 		String branch = git.branch();
 		if (branch == null) {
 			throw new ArchiveException("the archive is at no branch, so nobody could receive its work; nothing was changed", "go back to its branch with Git");
@@ -211,7 +150,7 @@ public final class Exchange {
 		return branch;
 	}
 
-	private static Commit head(GitFolder git) throws IOException {
+	static Commit head(GitFolder git) throws IOException {
 		Commit head = git.head();
 		if (head == null) {
 			throw new ArchiveException("the archive has no save point yet", "make one first");
@@ -220,6 +159,10 @@ public final class Exchange {
 	}
 
 	private List<SavePoint> points(List<Commit> commits) throws IOException {
+		return points(root, commits);
+	}
+
+	static List<SavePoint> points(Path root, List<Commit> commits) throws IOException {
 		List<SavePoint> points = new ArrayList<>();
 		try (History history = History.of(root)) {
 			for (Commit commit : commits) {
