@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.cairnfield.archive.internal.disk.FileChanges;
 import org.cairnfield.archive.internal.merge.GateLines;
@@ -25,8 +25,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  */
 final class FileDecisions {
 
-	/** What the file has been set to, for conflicts that come back where the decision is undone. */
-	private final Map<Conflict, String> written = new IdentityHashMap<>();
+	/** Conflicts over lines that were set, which come back where the decision is undone. */
+	private final Set<Conflict> written = Collections.newSetFromMap(new IdentityHashMap<>());
 
 	private static List<Conflict> decided(Archive archive) {
 		return archive.getConflicts().stream().filter(DecidedLater::isDecided).toList();
@@ -51,7 +51,7 @@ final class FileDecisions {
 			Optional<Claim> decision = DecidedLater.decision(conflict);
 			if (decision.isPresent()) {
 				text = GateLines.with(text, conflict.getUnit(), decision.get().getValue());
-			} else if (written.containsKey(conflict)) {
+			} else if (written.contains(conflict)) {
 				text = GateLines.with(text, conflict.getUnit(), conflict.getBase());
 			}
 		}
@@ -62,9 +62,9 @@ final class FileDecisions {
 	/** It is saved: what was decided is dropped from the model, silently, since it was over for everybody already. */
 	void saved(Archive archive) {
 		archive.getConflicts().forEach(written::remove);
-		List<Conflict> done = new ArrayList<>(decided(archive));
+		List<Conflict> done = decided(archive);
 		if (!done.isEmpty()) {
-			done.forEach(conflict -> written.put(conflict, conflict.getClaims().get(0).getValue()));
+			written.addAll(done);
 			archive.eSetDeliver(false);
 			archive.getConflicts().removeAll(done);
 			archive.eSetDeliver(true);

@@ -177,8 +177,8 @@ final class Incoming {
 		PlanImages images = new PlanImages(then, here, renaming.archive(), there, theirs);
 		try {
 			ArchiveMerge.Merged both = ArchiveMerge.of(before, images.mine(renaming.archive()),
-					new SideAuthors(git, store.migrations(), ancestry.since(head.id(), base)), images.theirs(theirs),
-					new SideAuthors(git, store.migrations(), ancestry.since(tip, base)), MergedFiles.gates(then, here, there));
+					images.mineBy(new SideAuthors(git, store.migrations(), ancestry.since(head.id(), base))), images.theirs(theirs),
+					images.theirsBy(new SideAuthors(git, store.migrations(), ancestry.since(tip, base))), MergedFiles.gates(then, here, there));
 			if (!both.changed().isEmpty()) {
 				throw new ArchiveException("nothing was taken in: verdict " + both.changed().get(0) + " says something different there than here, and nobody can "
 						+ "change a verdict", "find out with 'verify' on both sides who has changed the ledger, and restore it there");

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 
 import org.cairnfield.archive.internal.disk.FileChanges;
 import org.cairnfield.archive.internal.git.TreeFiles;
+import org.cairnfield.archive.internal.merge.Authors;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelPackage;
@@ -71,6 +72,27 @@ final class PlanImages {
 	/** Likewise of the others. */
 	Archive theirs(Archive other) {
 		return renamed(other, theirsNow);
+	}
+
+	/** Who has changed what on my side, such images included. */
+	Authors mineBy(SideAuthors side) {
+		return by(side, mineNow);
+	}
+
+	/** Likewise of the others. */
+	Authors theirsBy(SideAuthors side) {
+		return by(side, theirsNow);
+	}
+
+	private static Authors by(SideAuthors side, Map<String, String> names) {
+		return (unit, value) -> {
+			for (Map.Entry<String, String> image : names.entrySet()) {
+				if (unit.name().equals(UNIT) && image.getValue().equals(value)) {
+					return side.ofFile(image.getKey());
+				}
+			}
+			return side.of(unit, value);
+		};
 	}
 
 	private static Archive renamed(Archive archive, Map<String, String> names) {

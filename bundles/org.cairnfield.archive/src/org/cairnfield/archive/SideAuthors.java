@@ -48,6 +48,22 @@ final class SideAuthors implements Authors {
 		return last == null ? new Author("", null) : new Author(last.author(), last.time());
 	}
 
+	/** Who was the first to put the content into a file that it has now. */
+	Author ofFile(String path) throws IOException {
+		String content = commits.isEmpty() ? null : blob(commits.get(commits.size() - 1), path);
+		for (Commit commit : commits) {
+			if (commit.parents().size() == 1 && Objects.equals(blob(commit, path), content)
+					&& !Objects.equals(blob(git.find(commit.parents().get(0)), path), content)) {
+				return new Author(commit.author(), commit.time());
+			}
+		}
+		return new Author("", null);
+	}
+
+	private String blob(Commit commit, String path) throws IOException {
+		return git.files(commit, path::equals).blob(path);
+	}
+
 	private boolean sets(Commit commit, Unit unit, String value) throws IOException {
 		if (isTouched(commit, unit)) {
 			if (unit.place().equals(GateLines.PLACE)) {

@@ -16,6 +16,8 @@ import org.eclipse.swt.widgets.Text;
 /** Shows what differs between two states, as a tree of changes; a double click on a sample shows it on the plan. */
 public final class DiffTree {
 
+	private static final int LINES = 3;
+
 	private final Composite page;
 	private final Text heading;
 	private final TreeViewer tree;
@@ -26,7 +28,7 @@ public final class DiffTree {
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		heading = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
 		heading.setData("org.cairnfield.id", id + ".heading");
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, 3 * heading.getLineHeight()).applyTo(heading);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, heading.computeSize(100, LINES * heading.getLineHeight()).y).applyTo(heading);
 		tree = new TreeViewer(page, SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
 		tree.getTree().setData("org.cairnfield.id", id + ".changes");
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.getControl());

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 
 import org.cairnfield.archive.fault.ArchiveException;
@@ -69,11 +70,13 @@ public final class GitRemote {
 			transport.setTagOpt(TagOpt.NO_TAGS);
 			List<RefSpec> wanted = new ArrayList<>(List.of(new RefSpec('+' + Constants.R_TAGS + "*:" + TAGS + '*')));
 			progress.begin("Reaching " + url, 1);
-			SortedMap<String, String> heads = Waiting.on(progress, () -> heads(transport));
+			Callable<SortedMap<String, String>> looking = () -> heads(transport);
+			SortedMap<String, String> heads = CancellableWait.on(progress, looking);
 			if (heads.containsKey(branch)) {
 				wanted.add(new RefSpec('+' + Constants.R_HEADS + branch + ':' + OWN + "incoming"));
 			}
-			FetchResult result = new GitLocks(root, repository).during(() -> Waiting.on(progress, () -> transport.fetch(new Monitor(progress), wanted)));
+			Callable<FetchResult> fetching = () -> transport.fetch(new Monitor(progress), wanted);
+			FetchResult result = new GitLocks(root, repository).during(() -> CancellableWait.on(progress, fetching));
 			SortedMap<String, String> tags = new TreeMap<>();
 			String tip = null;
 			for (Ref ref : result.getAdvertisedRefs()) {
@@ -146,7 +149,8 @@ public final class GitRemote {
 		}
 		try (Transport transport = open()) {
 			transport.setPushAtomic(true);
-			return isTaken(Waiting.on(progress, () -> transport.push(new Monitor(progress), updates)));
+			Callable<PushResult> pushing = () -> transport.push(new Monitor(progress), updates);
+			return isTaken(CancellableWait.on(progress, pushing));
 		} catch (TransportException e) {
 			throw failed(e, progress);
 		}

@@ -19,9 +19,9 @@ import org.cairnfield.archive.history.PastState;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.history.SavePoints;
 import org.cairnfield.ui.internal.history.model.SignatureText;
+import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Restore;
 import org.cairnfield.ui.save.Saving;
-import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
@@ -243,7 +243,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		compareBy("Changes of " + point.shortId(), history -> {
 			signature[0] = signature(history, point);
 			return history.changesOf(point);
-		}, () -> message(point).stripTrailing() + "\n" + signature[0]);
+		}, () -> message(point, signature[0]));
 	}
 
 	private static String signature(History history, SavePoint point) {
@@ -254,15 +254,16 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		}
 	}
 
-	/** Of a merge, whose work it brings together as well. */
-	private String message(SavePoint point) {
+	/** With what is known of its signature, and of a merge, whose work it brings together as well. */
+	private String message(SavePoint point, String signature) {
+		String rest = point.message().substring(point.summary().length());
 		if (point.parents().size() < 2) {
-			return point.message();
+			return point.summary() + '\n' + signature + rest;
 		}
 		String parents = point.parents().stream().map(parent -> parent.substring(0, 8) + here.points().stream()
 				.filter(each -> each.id().equals(parent)).findFirst().map(each -> " by " + each.person()).orElse(""))
 				.collect(Collectors.joining(" and "));
-		return point.summary() + "\nBrings together " + parents + point.message().substring(point.summary().length());
+		return point.summary() + '\n' + signature + "\nBrings together " + parents + rest;
 	}
 
 	private void compare() {

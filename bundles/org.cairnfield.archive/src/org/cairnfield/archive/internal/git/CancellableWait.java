@@ -15,11 +15,11 @@ import org.cairnfield.core.task.Progress;
  * Waits for another computer, which may never answer, until the answer is there or somebody cancels. Reading from a connection
  * cannot be interrupted, so it is left to itself then, and ends when its own time is over.
  */
-final class Waiting {
+final class CancellableWait {
 
 	private static final int LOOK_MILLIS = 100;
 
-	private Waiting() {
+	private CancellableWait() {
 	}
 
 	/** @throws CancellationException once the progress is cancelled */
