@@ -1,19 +1,20 @@
 package org.cairnfield.exchange;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** The rows of several tables side by side: signals first, then coordinates, ids and times. */
-final class Companions implements Row, AutoCloseable {
+/** Several tables whose rows belong together, cut into blocks alike: signals first, then coordinates, ids and times. */
+final class Companions implements AutoCloseable {
 
-	private final List<RowReader> readers = new ArrayList<>();
+	private final List<Blocks> files = new ArrayList<>();
 	private final List<FilePlan> plans = new ArrayList<>();
 	private int[] starts = {};
 	private final Map<ColumnRole, Integer> columns = new EnumMap<>(ColumnRole.class);
 
-	/** Reads past the headers; closes everything where one cannot be opened. */
+	/** Passes over the headers; closes everything where one cannot be opened. */
 	Companions(FilePlan signals, Limits limits) throws IntakeException {
 		try {
 			for (FilePlan plan : new FilePlan[] {signals, signals.coordinates, signals.ids, signals.times}) {
@@ -29,18 +30,21 @@ final class Companions implements Row, AutoCloseable {
 
 	private void open(FilePlan plan, Limits limits) throws IntakeException {
 		int start = plans.isEmpty() ? 0 : starts[starts.length - 1] + plans.get(plans.size() - 1).width;
-		starts = java.util.Arrays.copyOf(starts, starts.length + 1);
+		starts = Arrays.copyOf(starts, starts.length + 1);
 		starts[starts.length - 1] = start;
 		plans.add(plan);
-		RowReader reader = new RowReader(plan.file, plan.dialect, limits);
-		readers.add(reader);
+		Blocks blocks = new Blocks(plan.file, plan.dialect, limits);
+		files.add(blocks);
 		for (ColumnRole role : ColumnRole.values()) {
 			if (plan.has(role)) {
 				columns.putIfAbsent(role, start + plan.column(role));
 			}
 		}
 		if (plan.dialect.header()) {
-			reader.next();
+			Block header = blocks.next(1);
+			if (header != null) {
+				header.rows().next();
+			}
 		}
 	}
 
@@ -49,63 +53,38 @@ final class Companions implements Row, AutoCloseable {
 		return columns;
 	}
 
-	RowReader signals() {
-		return readers.get(0);
-	}
-
-	/** Moves all tables to their next rows; false at the end. */
-	boolean next() throws IntakeException {
-		boolean more = readers.get(0).next();
-		for (int i = 1; i < readers.size(); i++) {
-			if (readers.get(i).next() != more) {
+	/** The next block of each table, of as many rows; null at the end. */
+	List<Block> next() throws IntakeException {
+		List<Block> blocks = new ArrayList<>();
+		Block signals;
+		int rows;
+		do {
+			signals = files.get(0).next();
+			rows = signals == null ? 0 : files.size() == 1 ? 1 : signals.count();
+		} while (signals != null && rows == 0);
+		blocks.add(signals);
+		for (int i = 1; i < files.size(); i++) {
+			Block block = files.get(i).next(Math.max(1, rows));
+			if ((block == null ? 0 : block.count()) != rows) {
+				if (block != null) {
+					// tells where reading failed
+					files.get(i).next(1);
+				}
 				throw new IntakeException(plans.get(i).file, 0, "its rows changed in number while being read",
 						"Take the files in again once nothing writes to them");
 			}
+			blocks.add(block);
 		}
-		return more;
+		return signals == null ? null : blocks;
 	}
 
-	@Override
-	public String get(int column) {
-		int table = starts.length - 1;
-		while (starts[table] > column) {
-			table--;
-		}
-		return readers.get(table).get(column - starts[table]);
-	}
-
-	@Override
-	public int size() {
-		return readers.stream().mapToInt(RowReader::size).sum();
-	}
-
-	/** Where the partners' rows stand, for messages; empty where there are none. */
-	String where() {
-		StringBuilder out = new StringBuilder();
-		for (int i = 1; i < readers.size(); i++) {
-			out.append(i == 1 ? " (" : ", ").append(plans.get(i).file.getFileName()).append(" line ")
-					.append(readers.get(i).line());
-		}
-		return out.append(readers.size() > 1 ? ")" : "").toString();
-	}
-
-	/** What is wrong with the number of fields of a partner's row, or null. */
-	String partnerTrouble() {
-		for (int i = 1; i < readers.size(); i++) {
-			String trouble = Widths.trouble(readers.get(i), plans.get(i));
-			if (trouble != null) {
-				return plans.get(i).file.getFileName() + " " + trouble;
-			}
-		}
-		return null;
-	}
-
-	long consumed() {
-		return readers.stream().mapToLong(RowReader::consumed).sum();
+	/** The rows of blocks that {@link #next} gave. */
+	JoinedRows rows(List<Block> blocks) {
+		return new JoinedRows(plans, starts, blocks);
 	}
 
 	@Override
 	public void close() {
-		readers.forEach(RowReader::close);
+		files.forEach(Blocks::close);
 	}
 }

@@ -26,6 +26,11 @@ final class Failures {
 	private Failures() {
 	}
 
+	/** A quotation mark without its partner. */
+	static Refused unclosed() {
+		return new Refused("a quotation mark that opens here is never closed", "Close it, or double it where it belongs to the text");
+	}
+
 	static IntakeException of(Path file, long line, IOException e) {
 		String what;
 		String remedy;
@@ -48,8 +53,8 @@ final class Failures {
 			what = "there are bytes that are no characters of the character set";
 			remedy = "Name the character set that the file was written in";
 		} else if (e.getMessage() != null && e.getMessage().contains("encapsulated token")) {
-			what = "a quotation mark that opens here is never closed";
-			remedy = "Close it, or double it where it belongs to the text";
+			what = unclosed().getMessage();
+			remedy = unclosed().remedy;
 		} else {
 			what = "reading failed (" + e.getMessage() + ")";
 			remedy = "Check the disk and try again";

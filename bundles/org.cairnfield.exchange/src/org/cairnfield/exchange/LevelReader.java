@@ -1,13 +1,16 @@
 package org.cairnfield.exchange;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.exchange.internal.text.NotHeard;
 import org.cairnfield.exchange.internal.text.CellNumbers;
 
-/** Turns cells into levels, and counts what a person should be told about them. */
+/**
+ * Turns cells into levels, and counts what a person should be told about them: one for each block of rows, and one to
+ * {@link #add} them up.
+ */
 final class LevelReader {
 
 	/** The access point was not heard. */
@@ -29,7 +32,7 @@ final class LevelReader {
 	private long zeros;
 	private long blanks;
 	private long outside;
-	private final Map<Double, Long> outsideValues = new HashMap<>();
+	private final Map<Double, Long> outsideValues = new LinkedHashMap<>();
 
 	LevelReader(NotHeard notHeard, boolean decimalComma) {
 		this.notHeard = notHeard;
@@ -40,15 +43,37 @@ final class LevelReader {
 		}
 	}
 
+	/** Counts what another has counted in rows further down. */
+	void add(LevelReader next) {
+		readings += next.readings;
+		rounded += next.rounded;
+		decimals += next.decimals;
+		zeros += next.zeros;
+		blanks += next.blanks;
+		outside += next.outside;
+		next.outsideValues.forEach((value, count) -> {
+			if (outsideValues.containsKey(value) || outsideValues.size() < MOST_DISTINCT) {
+				outsideValues.merge(value, count, Long::sum);
+			}
+		});
+	}
+
 	/** A level of -120 to 0 dBm, or one of the positive signs of this class. */
+	int read(BlockRows row, int column) {
+		int value = row.level(column);
+		return value == CellNumbers.OTHER ? read(row.get(column)) : quick(value);
+	}
+
+	/** As {@link #read(BlockRows, int)}. */
 	int read(String cell) {
 		int value = CellNumbers.level(cell);
+		return value == CellNumbers.OTHER ? slow(cell) : quick(value);
+	}
+
+	private int quick(int value) {
 		if (value == CellNumbers.BLANK) {
 			blanks++;
 			return NOT_HEARD;
-		}
-		if (value == CellNumbers.OTHER) {
-			return slow(cell);
 		}
 		int at = value - RadioMap.LOWEST_RSSI_DBM;
 		if (at >= 0 && at < plain.length && plain[at]) {
@@ -80,9 +105,7 @@ final class LevelReader {
 
 	private int outside(double value) {
 		outside++;
-		if (outsideValues.containsKey(value) || outsideValues.size() < MOST_DISTINCT) {
-			outsideValues.merge(value, 1L, Long::sum);
-		}
+		outsideValues.merge(value, 1L, Long::sum);
 		return OUT_OF_RANGE;
 	}
 

@@ -41,6 +41,11 @@ final class MapSink {
 		return index;
 	}
 
+	/** Whether so many more access points are within the limits. */
+	boolean hasRoomFor(int accessPoints) {
+		return builder.accessPointCount() + (long) accessPoints <= options.limits().accessPoints();
+	}
+
 	private String nameAt(String site, String name) {
 		return options.accessPointsPerSite() ? site + "/" + name : name;
 	}

@@ -2,6 +2,7 @@ package org.cairnfield.exchange;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.exchange.internal.text.FloorNames;
@@ -19,12 +20,13 @@ final class PlaceReader {
 
 	private final Map<ColumnRole, Integer> columns = new EnumMap<>(ColumnRole.class);
 	private final IntakeOptions options;
-	private final FloorNames floors;
+	private final ToIntFunction<String> floors;
 	private final boolean decimalComma;
 	private final boolean exact;
 	private final String siteOtherwise;
 	private final double metresPerUnit;
 	private long zoneless;
+	private boolean unsettled;
 
 	double x;
 	double y;
@@ -43,9 +45,10 @@ final class PlaceReader {
 	 * @param columns      by role, from 0, in the rows given to {@link #read}
 	 * @param positions    the plan of the table that holds the positions
 	 * @param siteOtherwise where no column names the site
+	 * @param floors       levels by the names of floors; may answer {@link FloorNames#UNSETTLED}
 	 */
 	PlaceReader(Map<ColumnRole, Integer> columns, FilePlan positions, String siteOtherwise, IntakeOptions options,
-			FloorNames floors) {
+			ToIntFunction<String> floors) {
 		this.columns.putAll(columns);
 		this.options = options;
 		this.floors = floors;
@@ -74,6 +77,16 @@ final class PlaceReader {
 
 	String reason() {
 		return reason;
+	}
+
+	/** Whether a floor was met that the rows before must settle first. */
+	boolean isUnsettled() {
+		return unsettled;
+	}
+
+	/** Counts a row of the same time as one that was read. */
+	void countZoneless(boolean same) {
+		zoneless += same ? 1 : 0;
 	}
 
 	/** Times without a zone so far. */
@@ -108,7 +121,8 @@ final class PlaceReader {
 			return refuse(Fault.NAME, "the floor is no usable name: " + CellWords.shown(cell));
 		}
 		String text = Guard.off(cell);
-		floor = floors.level(decimalComma ? text.replace(',', '.') : text);
+		floor = floors.applyAsInt(decimalComma ? text.replace(',', '.') : text);
+		unsettled |= floor == FloorNames.UNSETTLED;
 		return floor != FloorNames.NONE || refuse(Fault.FLOOR, "this cannot be a floor: " + CellWords.shown(cell));
 	}
 

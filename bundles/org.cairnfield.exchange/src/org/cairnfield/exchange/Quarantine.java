@@ -30,12 +30,12 @@ public final class Quarantine {
 		this.most = most;
 	}
 
-	void add(long line, Fault fault, String reason, String record) {
+	void add(QuarantinedRow row) {
 		size++;
-		counts.merge(fault, 1, Integer::sum);
-		if (rows.size() < most && chars + record.length() <= MOST_CHARS) {
-			rows.add(new QuarantinedRow(line, fault, reason, record));
-			chars += record.length();
+		counts.merge(row.fault(), 1, Integer::sum);
+		if (rows.size() < most && chars + row.record().length() <= MOST_CHARS) {
+			rows.add(row);
+			chars += row.record().length();
 		}
 	}
 

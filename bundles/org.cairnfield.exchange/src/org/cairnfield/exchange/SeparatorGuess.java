@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.cairnfield.exchange.internal.text.CellNumbers;
@@ -52,6 +53,11 @@ record SeparatorGuess(char separator, String evidence) {
 		return best;
 	}
 
+	private static CSVFormat format(char separator) {
+		return CSVFormat.Builder.create().setDelimiter(separator).setQuote('"').setIgnoreEmptyLines(false)
+				.setTrailingData(true).get();
+	}
+
 	private static String cut(String text) {
 		int end = text.lastIndexOf('\n', CHARS);
 		return end > 0 ? text.substring(0, end + 1) : text;
@@ -73,7 +79,7 @@ record SeparatorGuess(char separator, String evidence) {
 	private static List<CSVRecord> rows(String head, char separator) {
 		List<CSVRecord> rows = new ArrayList<>();
 		try (CSVParser parser = CSVParser.builder().setReader(new StringReader(head))
-				.setFormat(RowReader.format(separator)).get()) {
+				.setFormat(format(separator)).get()) {
 			for (CSVRecord row : parser) {
 				if (row.size() > 1 || !row.get(0).isBlank()) {
 					rows.add(row);

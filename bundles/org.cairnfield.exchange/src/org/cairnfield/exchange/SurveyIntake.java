@@ -13,6 +13,7 @@ import java.util.concurrent.CancellationException;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.internal.text.FloorNames;
 import org.cairnfield.exchange.internal.text.NotHeard;
 
@@ -23,7 +24,7 @@ import org.cairnfield.exchange.internal.text.NotHeard;
  * be trusted are quarantined, the rest is taken in. Files are streamed and never held in memory.
  *
  * <pre>
- * Intake intake = SurveyIntake.read(List.of(Path.of("tide-house.csv")), IntakeOptions.GUESS, Progress.NONE);
+ * Intake intake = SurveyIntake.read(List.of(Path.of("tide-house.csv")), IntakeOptions.GUESS, Workers.inline());
  * </pre>
  */
 public final class SurveyIntake {
@@ -50,24 +51,26 @@ public final class SurveyIntake {
 	/**
 	 * Reads the files as parts of one map; access points and sites of one name are the same.
 	 *
-	 * @param progress counts bytes of the files, hears all notes as warnings, and may cancel
+	 * @param workers their progress counts bytes of the files, hears all notes as warnings, and may cancel; what is read does
+	 *                not depend on their number
 	 * @throws IntakeException where a file cannot be read or not be understood; nothing is taken in then
 	 * @throws CancellationException once the progress is cancelled
 	 */
-	public static Intake read(List<Path> files, IntakeOptions options, Progress progress) throws IntakeException {
+	public static Intake read(List<Path> files, IntakeOptions options, Workers workers) throws IntakeException {
 		List<FilePlan> plans = Planner.plan(files, options, true);
 		while (true) {
 			// ends: each turn gives up UTF-8, the blank for not heard, or a column for good
 			try {
-				return readPlanned(plans, options, progress);
+				return readPlanned(plans, options, workers);
 			} catch (Fallback.Amended e) {
-				progress.warn("a file turned out different further down: reading again");
+				workers.progress().warn("a file turned out different further down: reading again");
 			}
 		}
 	}
 
-	private static Intake readPlanned(List<FilePlan> plans, IntakeOptions options, Progress progress)
+	private static Intake readPlanned(List<FilePlan> plans, IntakeOptions options, Workers workers)
 			throws IntakeException, Fallback.Amended {
+		Progress progress = workers.progress();
 		MapSink sink = new MapSink(options);
 		FloorNames floors = new FloorNames(options.floors());
 		Map<FilePlan, FileReport> reports = new LinkedHashMap<>();
@@ -81,9 +84,9 @@ public final class SurveyIntake {
 				throw new CancellationException("intake cancelled");
 			}
 			int firstSample = sink.size();
-			FileReader reader = plan.listed ? new ListReader(plan, options, sink, floors, progress)
-					: plan.layout == Layout.LONG ? new LongReader(plan, options, sink, floors, progress)
-							: new WideReader(plan, options, sink, floors, progress);
+			FileReader<?> reader = plan.listed ? new ListReader(plan, options, sink, floors, workers)
+					: plan.layout == Layout.LONG ? new LongReader(plan, options, sink, floors, workers)
+							: new WideReader(plan, options, sink, floors, workers);
 			try {
 				reader.read();
 			} catch (IntakeException e) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 
 import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -60,7 +61,7 @@ class IntakeProgressTest {
 	void addsUpToTheBytesOfAllFilesAndPassesNotesOn() throws IntakeException, IOException {
 		Listening progress = new Listening();
 		List<Path> files = files();
-		SurveyIntake.read(files, IntakeOptions.GUESS, progress);
+		SurveyIntake.read(files, IntakeOptions.GUESS, Workers.inline().reportingTo(progress));
 		long bytes = 0;
 		for (Path f : files) {
 			bytes += Files.size(f);
@@ -75,7 +76,7 @@ class IntakeProgressTest {
 	void stopsWhenCancelled() {
 		Listening progress = new Listening();
 		progress.cancelAfter = 100_000;
-		assertThrows(CancellationException.class, () -> SurveyIntake.read(files(), IntakeOptions.GUESS, progress));
+		assertThrows(CancellationException.class, () -> SurveyIntake.read(files(), IntakeOptions.GUESS, Workers.inline().reportingTo(progress)));
 		assertTrue(progress.done < progress.units / 2, "stopped early");
 	}
 }

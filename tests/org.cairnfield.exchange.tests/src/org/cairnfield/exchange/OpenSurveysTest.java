@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import java.util.function.IntUnaryOperator;
 
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 import org.cairnfield.testkit.OpenSets;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class OpenSurveysTest {
 
 	private static Intake read(List<Path> files) throws IntakeException {
-		return SurveyIntake.read(files, IntakeOptions.GUESS, Progress.NONE);
+		return SurveyIntake.read(files, IntakeOptions.GUESS, Workers.inline());
 	}
 
 	private static Set<Integer> distinct(RadioMap map, IntUnaryOperator value) {
@@ -55,7 +55,7 @@ class OpenSurveysTest {
 	@Test
 	void countsTheAccessPointsOfThreeBuildingsApart() throws IOException, IntakeException {
 		Intake in = SurveyIntake.read(OpenSets.files("three-buildings", "Training"),
-				IntakeOptions.GUESS.withAccessPointsPerSite(true), Progress.NONE);
+				IntakeOptions.GUESS.withAccessPointsPerSite(true), Workers.inline());
 		assertEquals(154, in.map().accessPointCount());
 	}
 

@@ -13,7 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -85,7 +85,7 @@ class PairedIntakeTest {
 	@Test
 	void namesBothLinesOfABadRow() throws IntakeException {
 		Intake in = SurveyIntake.read(List.of(file(folder, "a_rss.csv", "-45,100\n-42,-44\n-43,-44\n"),
-				file(folder, "a_crd.csv", "1,2\n\nx,4\n5,6\n")), IntakeOptions.GUESS, Progress.NONE);
+				file(folder, "a_crd.csv", "1,2\n\nx,4\n5,6\n")), IntakeOptions.GUESS, Workers.inline());
 		QuarantinedRow row = in.quarantines().get(0).rows().get(0);
 		assertEquals(2, row.line());
 		assertEquals("x is no number: 'x' (a_crd.csv line 3)", row.reason());

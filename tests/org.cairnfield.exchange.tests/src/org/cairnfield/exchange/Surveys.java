@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.zip.GZIPOutputStream;
 
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 
 /** Survey files for tests. */
 final class Surveys {
@@ -43,11 +43,11 @@ final class Surveys {
 	}
 
 	static Intake read(Path... files) throws IntakeException {
-		return SurveyIntake.read(Arrays.asList(files), IntakeOptions.GUESS, Progress.NONE);
+		return SurveyIntake.read(Arrays.asList(files), IntakeOptions.GUESS, Workers.inline());
 	}
 
 	static Intake read(IntakeOptions options, Path... files) throws IntakeException {
-		return SurveyIntake.read(Arrays.asList(files), options, Progress.NONE);
+		return SurveyIntake.read(Arrays.asList(files), options, Workers.inline());
 	}
 
 	static Preview preview(Path file) throws IntakeException {

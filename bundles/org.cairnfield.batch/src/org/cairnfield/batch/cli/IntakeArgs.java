@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.ColumnRole;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
@@ -143,8 +143,8 @@ final class IntakeArgs {
 			return new ParameterException(spec.commandLine(), message);
 		}
 
-		Intake read(List<Path> files, Progress progress) throws IntakeException {
-			return SurveyIntake.read(files, options(), progress);
+		Intake read(List<Path> files, Workers workers) throws IntakeException {
+			return SurveyIntake.read(files, options(), workers);
 		}
 	}
 

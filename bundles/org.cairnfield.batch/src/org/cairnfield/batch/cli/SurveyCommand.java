@@ -123,7 +123,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 	/** Reads survey files; writes what was quarantined and says so on standard error. */
 	Intake read(List<Path> files, IntakeArgs.Reading reading, Workers workers) throws Exception {
 		requireNames(files);
-		Intake intake = reading.read(files, withoutNotes(workers.progress()));
+		Intake intake = reading.read(files, workers.reportingTo(withoutNotes(workers.progress())));
 		for (Quarantine quarantine : intake.quarantines()) {
 			report(quarantine, reading.quarantine);
 		}

@@ -37,6 +37,11 @@ public final class RadioMapBuilder {
 		return accessPoints.index(name);
 	}
 
+	/** Access points named so far. */
+	public int accessPointCount() {
+		return accessPoints.list.size();
+	}
+
 	/** Samples begun so far. */
 	public int size() {
 		return size;

@@ -94,7 +94,7 @@ public final class DemoArchive {
 			digests.put(file, Sha256.of(file));
 		}
 		List<Path> files = surveys.stream().map(survey -> folder.resolve(survey.name() + ".csv")).toList();
-		Intake intake = SurveyIntake.read(files, IntakeOptions.GUESS, workers.quietly().progress());
+		Intake intake = SurveyIntake.read(files, IntakeOptions.GUESS, workers.quietly());
 		SurveyTaking.of(archive, intake, role == SimulatedSurvey.Role.TEST ? SurveyKind.TEST : SurveyKind.TRAINING, digests)
 				.command().execute();
 	}

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
-import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
@@ -139,12 +138,12 @@ public final class IntakeDraft {
 	 * Reads all files as one map.
 	 *
 	 * @throws IntakeException where a file cannot be read or understood
-	 * @throws java.util.concurrent.CancellationException once the progress is cancelled
+	 * @throws java.util.concurrent.CancellationException once their progress is cancelled
 	 */
-	public Intake read(Progress progress) throws IntakeException {
+	public Intake read(Workers workers) throws IntakeException {
 		List<Intake> read = new ArrayList<>();
 		for (Map.Entry<IntakeOptions, List<Path>> group : groups().entrySet()) {
-			read.add(SurveyIntake.read(group.getValue(), group.getKey(), progress));
+			read.add(SurveyIntake.read(group.getValue(), group.getKey(), workers));
 		}
 		return JoinedIntake.of(read);
 	}

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
-import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.Fault;
 import org.cairnfield.exchange.Intake;
@@ -58,7 +57,7 @@ public class IntakeDraftTest {
 	}
 
 	private static SurveyTaking taking(Archive archive, IntakeDraft draft) throws Exception {
-		return draft.taking(archive, draft.read(Progress.NONE), digests(draft));
+		return draft.taking(archive, draft.read(Workers.inline()), digests(draft));
 	}
 
 	@Test
@@ -110,7 +109,7 @@ public class IntakeDraftTest {
 	public void readsFilesToldDifferentThingsAsOneMap() throws Exception {
 		IntakeDraft draft = IntakeDraft.EMPTY.plus(List.of(tide, hall)).with(List.of(tide), o -> o.withNotHeard("100"))
 				.with(List.of(hall), o -> o.withSite("Sailmakers' Hall").withFloor(2).withDevice("Wrist guide A").withSwapXY(true));
-		Intake intake = draft.read(Progress.NONE);
+		Intake intake = draft.read(Workers.inline());
 		assertEquals(4, intake.map().size());
 		assertEquals(List.of(0, 2), intake.reports().stream().map(r -> r.firstSample()).toList());
 		assertEquals(1, intake.quarantined());
@@ -135,10 +134,10 @@ public class IntakeDraftTest {
 
 	@Test
 	public void joinsAsIfReadTogether() throws Exception {
-		Intake together = SurveyIntake.read(List.of(tide, hall), IntakeOptions.GUESS.withNotHeard("100"), Progress.NONE);
+		Intake together = SurveyIntake.read(List.of(tide, hall), IntakeOptions.GUESS.withNotHeard("100"), Workers.inline());
 		Intake joined = JoinedIntake.of(List.of(
-				SurveyIntake.read(List.of(tide), IntakeOptions.GUESS.withNotHeard("100"), Progress.NONE),
-				SurveyIntake.read(List.of(hall), IntakeOptions.GUESS.withNotHeard("100"), Progress.NONE)));
+				SurveyIntake.read(List.of(tide), IntakeOptions.GUESS.withNotHeard("100"), Workers.inline()),
+				SurveyIntake.read(List.of(hall), IntakeOptions.GUESS.withNotHeard("100"), Workers.inline())));
 		assertEquals(table(together), table(joined));
 		assertEquals(together.reports(), joined.reports());
 		assertEquals(List.of("1", "2", "SH-1", "SH-2"), joined.sampleIds());

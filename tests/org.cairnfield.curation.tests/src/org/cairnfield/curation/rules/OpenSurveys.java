@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
@@ -28,7 +28,7 @@ public final class OpenSurveys {
 	public static SurveyedMap read(String set, String part) throws IOException, IntakeException {
 		Pattern wanted = Pattern.compile(part);
 		List<Path> files = OpenSets.files(set, "").stream().filter(file -> wanted.matcher(file.toString()).find()).toList();
-		Intake in = SurveyIntake.read(files, IntakeOptions.GUESS, Progress.NONE);
+		Intake in = SurveyIntake.read(files, IntakeOptions.GUESS, Workers.inline());
 		RadioMap map = in.map();
 		List<Survey> surveys = new ArrayList<>();
 		int[] surveyOf = new int[map.size()];

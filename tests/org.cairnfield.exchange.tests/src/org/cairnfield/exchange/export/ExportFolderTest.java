@@ -21,7 +21,6 @@ import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
-import org.cairnfield.core.task.Progress;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
@@ -133,7 +132,7 @@ class ExportFolderTest {
 		write(EnumSet.of(ExportFormat.WIDE, ExportFormat.LONG));
 		RadioMap map = Exports.map();
 		for (String name : List.of("quay-wide.csv", "quay-long.csv")) {
-			Intake in = SurveyIntake.read(List.of(folder.resolve("out").resolve(name)), IntakeOptions.GUESS, Progress.NONE);
+			Intake in = SurveyIntake.read(List.of(folder.resolve("out").resolve(name)), IntakeOptions.GUESS, Workers.inline());
 			assertEquals(Exports.export(map).ids(), in.sampleIds(), name);
 			for (int s = 0; s < map.size(); s++) {
 				assertEquals(map.sites().get(map.site(s)), in.map().sites().get(in.map().site(s)), name);

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,6 +22,9 @@ public final class FloorNames {
 	/** The answer of {@link #level} where there are more unreadable names than a site can have floors. */
 	public static final int NONE = Integer.MIN_VALUE;
 
+	/** The answer of {@link #settled} for a name that is to get the next free level. */
+	public static final int UNSETTLED = Integer.MIN_VALUE + 1;
+
 	private static final int HIGHEST = 999;
 	private static final int MOST_FREE = 200;
 	private static final Set<String> NO_VALUE = Set.of("nan", "n/a", "n.a.", "na", "#n/a", "#value!", "#ref!", "null", "none", "nil",
@@ -36,7 +40,7 @@ public final class FloorNames {
 	private static final Pattern ONE_NUMBER = Pattern.compile("[^0-9]*?(-?)(\\d{1,3})[^0-9]*");
 
 	private final Map<String, Integer> given;
-	private final Map<String, Integer> read = new TreeMap<>();
+	private final Map<String, Integer> read = new ConcurrentHashMap<>();
 	private int free = FIRST_FREE;
 
 	/** @param given levels by name as the caller wants them; compared without case */
@@ -51,8 +55,20 @@ public final class FloorNames {
 		return NO_VALUE.contains(s.toLowerCase(Locale.ROOT)) || s.codePoints().noneMatch(Character::isLetterOrDigit);
 	}
 
-	/** The level of a floor called {@code text}, or {@link #NONE}. */
+	/** The level of a floor called {@code text}, or {@link #NONE}. The order of calls matters; for one thread. */
 	public int level(String text) {
+		return level(text, true);
+	}
+
+	/**
+	 * As {@link #level}, but {@link #UNSETTLED} where the order in which names are met matters. For any number of threads
+	 * while none calls {@link #level}.
+	 */
+	public int settled(String text) {
+		return level(text, false);
+	}
+
+	private int level(String text, boolean inOrder) {
 		String s = text.strip();
 		Integer known = given.get(s);
 		if (known == null) {
@@ -73,6 +89,9 @@ public final class FloorNames {
 			// a number that is no floor, such as 1e9, is an error and not a name
 			if (!Double.isNaN(CellNumbers.parse(s, false)) || free - FIRST_FREE >= MOST_FREE) {
 				return NONE;
+			}
+			if (!inOrder) {
+				return UNSETTLED;
 			}
 			level = OptionalInt.of(free++);
 		}

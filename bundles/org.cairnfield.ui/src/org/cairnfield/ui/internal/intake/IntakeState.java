@@ -124,7 +124,7 @@ final class IntakeState {
 		}
 		IntakeDraft now = draft;
 		return run(container, workers -> {
-			Intake intake = now.read(workers.progress());
+			Intake intake = now.read(workers);
 			Map<Path, String> digests = new HashMap<>();
 			for (IntakeDraft.Entry entry : now.entries()) {
 				digests.put(entry.file(), Sha256.of(entry.file()));
