@@ -80,6 +80,11 @@ final class BestClusters {
 		return second < 0 ? Double.NEGATIVE_INFINITY : bestR[second];
 	}
 
+	/** The sample with the next best r, or −1. */
+	int runnerUpCarrier() {
+		return second < 0 ? -1 : carrier[second];
+	}
+
 	NoisePlacement placement(int nearest, double nearestDistance) {
 		return new NoisePlacement(sample, first < 0 ? Clustering.NOISE : first, first < 0 ? Double.NaN : bestR[first],
 				first < 0 ? -1 : carrier[first], second < 0 ? Clustering.NOISE : second,

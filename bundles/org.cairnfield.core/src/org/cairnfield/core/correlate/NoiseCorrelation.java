@@ -3,7 +3,6 @@ package org.cairnfield.core.correlate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Clustering;
@@ -31,13 +30,46 @@ public final class NoiseCorrelation {
 	 * @return one entry a noise sample, ascending
 	 */
 	public static List<NoisePlacement> place(Signals signals, Clustering clustering, Workers workers) {
+		return placeInPart(signals, clustering, Elsewhere.NONE, workers).placements();
+	}
+
+	/**
+	 * What part of a map tells of its noise: the best within the part, by rows of the whole distance matrix.
+	 *
+	 * @param placements       one entry a noise sample of the part, ascending
+	 * @param runnerUpCarriers the sample with the next best r for each of these, or −1
+	 * @param rows             of all samples of the part, to be correlated with rows elsewhere
+	 */
+	public record PartPlacements(List<NoisePlacement> placements, int[] runnerUpCarriers, List<RowSums> rows) {
+	}
+
+	/**
+	 * Places the noise in part of a map that is spread over several machines.
+	 *
+	 * @param signals   of the part, in the values of the whole map; city-block
+	 * @param elsewhere the rest of the map, out of earshot of the part
+	 */
+	public static PartPlacements placePart(Signals signals, Clustering clustering, Elsewhere elsewhere, Workers workers) {
+		if (!signals.distance().isSum()) {
+			throw new IllegalArgumentException("no closed form for samples elsewhere by " + signals.distance() + " distance");
+		}
+		Placed placed = placeInPart(signals, clustering, elsewhere, workers);
+		List<RowSums> rows = IntStream.range(0, signals.size()).mapToObj(s -> placed.moments.row(signals, s)).toList();
+		return new PartPlacements(placed.placements, placed.runnerUpCarriers, rows);
+	}
+
+	private record Placed(List<NoisePlacement> placements, int[] runnerUpCarriers, RowMoments moments) {
+	}
+
+	private static Placed placeInPart(Signals signals, Clustering clustering, Elsewhere elsewhere, Workers workers) {
 		if (clustering.size() != signals.size()) {
 			throw new IllegalArgumentException(
 					"clustering of " + clustering.size() + " samples for a map of " + signals.size());
 		}
 		List<int[]> batches = batches(signals.components(), clustering);
 		NoisePlacement[] placed = new NoisePlacement[signals.size()];
-		RowMoments moments = RowMoments.of(signals, workers);
+		int[] runnerUpCarriers = new int[signals.size()];
+		RowMoments moments = RowMoments.of(signals, elsewhere, workers);
 		BeyondEarshot beyond = new BeyondEarshot(signals, clustering, moments);
 		int[][] labelled = labelled(signals, clustering);
 		Supplier<RowProducts> products = products(signals, moments);
@@ -46,11 +78,12 @@ public final class NoiseCorrelation {
 			Placing placing = new Placing(signals, clustering, labelled, moments, products.get(), beyond);
 			return (from, to) -> {
 				for (int i = from; i < to; i++) {
-					placing.place(batches.get(i), placed);
+					placing.place(batches.get(i), placed, runnerUpCarriers);
 				}
 			};
 		});
-		return Arrays.stream(placed).filter(Objects::nonNull).toList();
+		int[] noise = IntStream.range(0, placed.length).filter(clustering::isNoise).toArray();
+		return new Placed(Arrays.stream(noise).mapToObj(s -> placed[s]).toList(), Arrays.stream(noise).map(s -> runnerUpCarriers[s]).toArray(), moments);
 	}
 
 	/** Noise samples, a few of one component at a time. */
@@ -118,7 +151,7 @@ public final class NoiseCorrelation {
 			Arrays.setAll(best, i -> new BestClusters(clustering, moments));
 		}
 
-		void place(int[] samples, NoisePlacement[] placed) {
+		void place(int[] samples, NoisePlacement[] placed, int[] runnerUpCarriers) {
 			int component = components.componentOf(samples[0]);
 			products.begin(samples);
 			for (int i = 0; i < samples.length; i++) {
@@ -136,6 +169,7 @@ public final class NoiseCorrelation {
 					best[at].take(other, product[at]);
 				});
 				placed[samples[i]] = best[i].placement(nearest[i], nearestDistance[i]);
+				runnerUpCarriers[samples[i]] = best[i].runnerUpCarrier();
 			}
 		}
 

@@ -1,5 +1,6 @@
 package org.cairnfield.core.correlate;
 
+import java.io.Serializable;
 import org.cairnfield.core.cluster.Clustering;
 
 /**
@@ -17,7 +18,7 @@ import org.cairnfield.core.cluster.Clustering;
  * @param nearestCluster  its cluster, or {@link Clustering#NOISE}
  */
 public record NoisePlacement(int sample, int cluster, double strength, int carrier, int runnerUp, double runnerUpR,
-		int nearest, double nearestDistance, int nearestCluster) {
+		int nearest, double nearestDistance, int nearestCluster) implements Serializable {
 
 	/** By how much the best cluster beats the next, NaN where there is no other. */
 	public double margin() {

@@ -98,8 +98,8 @@ final class OverlapProducts implements RowProducts {
 				double rest = (double) moments.n - components.size(component) - components.size(there);
 				double restSum = moments.totalSum - moments.componentSum[component] - moments.componentSum[there];
 				double restSquares = moments.totalSquares - moments.componentSquares[component] - moments.componentSquares[there];
-				out[i] = b * moments.ownSum[own[i]] + moments.ownWeighted[own[i]] + a * moments.ownSum[other]
-						+ moments.ownWeighted[other] + rest * a * b + (a + b) * restSum + restSquares;
+				out[i] = RowSums.product(a, moments.ownSum[own[i]], moments.ownWeighted[own[i]], b, moments.ownSum[other],
+						moments.ownWeighted[other], rest, restSum, restSquares);
 			} else {
 				double beyond = moments.n - components.size(component);
 				double beyondSum = moments.totalSum - moments.componentSum[component];

@@ -11,7 +11,8 @@ import org.cairnfield.core.task.Workers;
  */
 final class RowMoments {
 
-	final int n;
+	/** All samples, those elsewhere included. */
+	final long n;
 	/** Σ d over the own component. */
 	final double[] ownSum;
 	/** Σ magnitude·d over the own component. */
@@ -28,19 +29,20 @@ final class RowMoments {
 	final double totalSum;
 	final double totalSquares;
 
-	private RowMoments(Signals signals) {
-		n = signals.size();
-		ownSum = new double[n];
-		ownWeighted = new double[n];
-		sum = new double[n];
-		squares = new double[n];
-		spread = new double[n];
+	private RowMoments(Signals signals, Elsewhere elsewhere) {
+		int size = signals.size();
+		n = size + elsewhere.samples();
+		ownSum = new double[size];
+		ownWeighted = new double[size];
+		sum = new double[size];
+		squares = new double[size];
+		spread = new double[size];
 		Components components = signals.components();
 		componentSum = new double[components.count()];
 		componentSquares = new double[components.count()];
-		double total = 0;
-		double squared = 0;
-		for (int s = 0; s < n; s++) {
+		double total = elsewhere.sum();
+		double squared = elsewhere.squares();
+		for (int s = 0; s < size; s++) {
 			double m = signals.rows().magnitude(s);
 			componentSum[components.componentOf(s)] += m;
 			componentSquares[components.componentOf(s)] += m * m;
@@ -51,10 +53,11 @@ final class RowMoments {
 		totalSquares = squared;
 	}
 
-	static RowMoments of(Signals signals, Workers workers) {
-		RowMoments moments = new RowMoments(signals);
-		workers.progress().begin("row sums", moments.n);
-		workers.forRanges(moments.n, () -> {
+	/** @param elsewhere none unless the distance is a plain sum */
+	static RowMoments of(Signals signals, Elsewhere elsewhere, Workers workers) {
+		RowMoments moments = new RowMoments(signals, elsewhere);
+		workers.progress().begin("row sums", signals.size());
+		workers.forRanges(signals.size(), () -> {
 			DistanceKernel kernel = signals.kernel();
 			double[] row = new double[signals.components().largest()];
 			return (from, to) -> {
@@ -82,39 +85,55 @@ final class RowMoments {
 		ownWeighted[sample] = weighted;
 		sum[sample] = plain;
 		squares[sample] = squared;
-		for (int c = 0; c < components.count(); c++) {
-			if (c != component) {
-				addBeyond(signals, sample, c);
-			}
+		if (signals.distance().isSum()) {
+			addBeyond(sample, signals.rows().magnitude(sample), signals.components().size(component), component);
+		} else {
+			addOneByOne(signals, sample, component);
 		}
 		double variance = difference(n, squares[sample], sum[sample], sum[sample]);
 		spread[sample] = variance > 0 ? Math.sqrt(variance) : Double.NaN;
 	}
 
-	/** Σ over another component; a plain sum has a closed form, others are added one by one. */
-	private void addBeyond(Signals signals, int sample, int component) {
-		double m = signals.rows().magnitude(sample);
-		int size = signals.components().size(component);
-		if (signals.distance().isSum()) {
-			sum[sample] += size * m + componentSum[component];
-			squares[sample] += size * m * m + 2 * m * componentSum[component] + componentSquares[component];
-			return;
+	/** Σ over all that is out of earshot. */
+	private void addBeyond(int sample, double m, int members, int component) {
+		double beyond = totalSum - componentSum[component];
+		sum[sample] += (n - members) * m + beyond;
+		squares[sample] += (n - members) * m * m + 2 * m * beyond + totalSquares - componentSquares[component];
+	}
+
+	private void addOneByOne(Signals signals, int sample, int component) {
+		for (int c = 0; c < signals.components().count(); c++) {
+			for (int place = 0; c != component && place < signals.components().size(c); place++) {
+				double d = signals.distance().apart(signals.rows().magnitude(sample), signals.magnitudeAt(c, place));
+				sum[sample] += d;
+				squares[sample] += d * d;
+			}
 		}
-		for (int place = 0; place < size; place++) {
-			double d = signals.distance().apart(m, signals.magnitudeAt(component, place));
-			sum[sample] += d;
-			squares[sample] += d * d;
-		}
+	}
+
+	/** The row of a sample, for correlations with rows elsewhere. */
+	RowSums row(Signals signals, int sample) {
+		int component = signals.components().componentOf(sample);
+		return new RowSums(signals.rows().magnitude(sample), ownSum[sample], ownWeighted[sample], sum[sample], spread[sample],
+				new Elsewhere(signals.components().size(component), componentSum[component], componentSquares[component]));
 	}
 
 	/** Pearson's r of two rows from their product; NaN where a row is constant. */
 	double correlation(int a, int b, double product) {
-		return Math.max(-1, Math.min(1, covariance(a, b, product) / spread[a] / spread[b]));
+		return correlation(covariance(a, b, product), spread[a], spread[b]);
+	}
+
+	static double correlation(double covariance, double spreadA, double spreadB) {
+		return Math.max(-1, Math.min(1, covariance / spreadA / spreadB));
 	}
 
 	/** r times the spreads of both rows. */
 	double covariance(int a, int b, double product) {
-		return difference(n, product, sum[a], sum[b]);
+		return covariance(n, product, sum[a], sum[b]);
+	}
+
+	static double covariance(double n, double product, double sumA, double sumB) {
+		return difference(n, product, sumA, sumB);
 	}
 
 	/** a·b − c·d, the products to twice the precision: they nearly cancel. */

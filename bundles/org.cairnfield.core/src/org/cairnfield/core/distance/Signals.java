@@ -40,11 +40,11 @@ public final class Signals {
 	/** Made when it is first asked for; empty where there can be none. */
 	private volatile Optional<SignalIndex> index;
 
-	private Signals(RadioMap map, Representation representation, Distance distance) {
+	private Signals(RadioMap map, Representation representation, Distance distance, int lowestRssiDbm) {
 		this.map = map;
 		this.representation = representation;
 		this.distance = distance;
-		lowestRssiDbm = map.lowestRssiDbm();
+		this.lowestRssiDbm = lowestRssiDbm;
 		values = representation.values(lowestRssiDbm);
 		overlap = overlaps(values, distance);
 		rows = rowsOf(map, null);
@@ -78,7 +78,20 @@ public final class Signals {
 
 	/** Every sample of {@code map}; min is the lowest level heard in it. */
 	public static Signals of(RadioMap map, Representation representation, Distance distance) {
-		return new Signals(map, representation, distance);
+		return new Signals(map, representation, distance, map.lowestRssiDbm());
+	}
+
+	/**
+	 * Part of a larger map, with the values and distances that its samples have in the whole.
+	 *
+	 * @param lowestRssiDbm the lowest level heard in the whole map
+	 * @throws IllegalArgumentException where the part has a lower one
+	 */
+	public static Signals ofPart(RadioMap part, Representation representation, Distance distance, int lowestRssiDbm) {
+		if (part.readingCount() > 0 && part.lowestRssiDbm() < lowestRssiDbm) {
+			throw new IllegalArgumentException("a level of " + part.lowestRssiDbm() + " dBm is below the lowest of the whole map, " + lowestRssiDbm);
+		}
+		return new Signals(part, representation, distance, lowestRssiDbm);
 	}
 
 	/** In the representation and distance that Cairnfield uses unless told otherwise. */

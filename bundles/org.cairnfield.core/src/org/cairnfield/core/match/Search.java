@@ -1,5 +1,6 @@
 package org.cairnfield.core.match;
 
+import java.io.Serializable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cairnfield.core.cluster.Centroids;
@@ -17,7 +18,7 @@ import org.cairnfield.core.task.Workers;
  * @param relative    whether the coarse search goes by relative distances, see {@link SplitMatcher}
  * @param voting      of k up to {@value #MOST}
  */
-public record Search(boolean cut, int groupProbes, int cellProbes, boolean relative, Voting voting) {
+public record Search(boolean cut, int groupProbes, int cellProbes, boolean relative, Voting voting) implements Serializable {
 
 	/** The published method: the nearest cluster, and the nearest sample in it. */
 	public static final Search PUBLISHED = new Search(false, 0, 1, false, Voting.NEAREST);

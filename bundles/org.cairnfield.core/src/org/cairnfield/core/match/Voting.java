@@ -1,5 +1,6 @@
 package org.cairnfield.core.match;
 
+import java.io.Serializable;
 import org.cairnfield.core.map.RadioMap;
 
 /**
@@ -9,7 +10,7 @@ import org.cairnfield.core.map.RadioMap;
  * @param k        how many samples vote
  * @param weighted weights 1/(d + 1), d in the signals' units; else all alike
  */
-public record Voting(int k, boolean weighted) {
+public record Voting(int k, boolean weighted) implements Serializable {
 
 	/** The nearest sample alone. */
 	public static final Voting NEAREST = new Voting(1, false);
