@@ -30,7 +30,7 @@ public final class NoiseCorrelation {
 	 * @return one entry a noise sample, ascending
 	 */
 	public static List<NoisePlacement> place(Signals signals, Clustering clustering, Workers workers) {
-		return placeInPart(signals, clustering, Elsewhere.NONE, workers).placements();
+		return placeInPart(signals, clustering, SampleSums.NONE, workers).placements();
 	}
 
 	/**
@@ -49,7 +49,7 @@ public final class NoiseCorrelation {
 	 * @param signals   of the part, in the values of the whole map; city-block
 	 * @param elsewhere the rest of the map, out of earshot of the part
 	 */
-	public static PartPlacements placePart(Signals signals, Clustering clustering, Elsewhere elsewhere, Workers workers) {
+	public static PartPlacements placePart(Signals signals, Clustering clustering, SampleSums elsewhere, Workers workers) {
 		if (!signals.distance().isSum()) {
 			throw new IllegalArgumentException("no closed form for samples elsewhere by " + signals.distance() + " distance");
 		}
@@ -61,7 +61,7 @@ public final class NoiseCorrelation {
 	private record Placed(List<NoisePlacement> placements, int[] runnerUpCarriers, RowMoments moments) {
 	}
 
-	private static Placed placeInPart(Signals signals, Clustering clustering, Elsewhere elsewhere, Workers workers) {
+	private static Placed placeInPart(Signals signals, Clustering clustering, SampleSums elsewhere, Workers workers) {
 		if (clustering.size() != signals.size()) {
 			throw new IllegalArgumentException(
 					"clustering of " + clustering.size() + " samples for a map of " + signals.size());

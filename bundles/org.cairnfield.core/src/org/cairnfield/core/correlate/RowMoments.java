@@ -29,7 +29,7 @@ final class RowMoments {
 	final double totalSum;
 	final double totalSquares;
 
-	private RowMoments(Signals signals, Elsewhere elsewhere) {
+	private RowMoments(Signals signals, SampleSums elsewhere) {
 		int size = signals.size();
 		n = size + elsewhere.samples();
 		ownSum = new double[size];
@@ -54,7 +54,7 @@ final class RowMoments {
 	}
 
 	/** @param elsewhere none unless the distance is a plain sum */
-	static RowMoments of(Signals signals, Elsewhere elsewhere, Workers workers) {
+	static RowMoments of(Signals signals, SampleSums elsewhere, Workers workers) {
 		RowMoments moments = new RowMoments(signals, elsewhere);
 		workers.progress().begin("row sums", signals.size());
 		workers.forRanges(signals.size(), () -> {
@@ -115,7 +115,7 @@ final class RowMoments {
 	RowSums row(Signals signals, int sample) {
 		int component = signals.components().componentOf(sample);
 		return new RowSums(signals.rows().magnitude(sample), ownSum[sample], ownWeighted[sample], sum[sample], spread[sample],
-				new Elsewhere(signals.components().size(component), componentSum[component], componentSquares[component]));
+				new SampleSums(signals.components().size(component), componentSum[component], componentSquares[component]));
 	}
 
 	/** Pearson's r of two rows from their product; NaN where a row is constant. */

@@ -13,15 +13,15 @@ import java.io.Serializable;
  * @param spread      √(n·Σ d² − (Σ d)²) over all samples; NaN where the row is constant
  * @param own         the samples within earshot
  */
-public record RowSums(double magnitude, double ownSum, double ownWeighted, double sum, double spread, Elsewhere own) implements Serializable {
+public record RowSums(double magnitude, double ownSum, double ownWeighted, double sum, double spread, SampleSums own) implements Serializable {
 
 	/**
 	 * Pearson's r of two rows that are out of earshot of each other, as {@link NoiseCorrelation} has it; NaN where a row is constant.
 	 *
 	 * @param all the samples of the whole map
 	 */
-	public double correlation(RowSums other, Elsewhere all) {
-		Elsewhere rest = all.without(own).without(other.own);
+	public double correlation(RowSums other, SampleSums all) {
+		SampleSums rest = all.without(own).without(other.own);
 		double product = product(magnitude, ownSum, ownWeighted, other.magnitude, other.ownSum, other.ownWeighted, rest.samples(), rest.sum(),
 				rest.squares());
 		return RowMoments.correlation(RowMoments.covariance(all.samples(), product, sum, other.sum), spread, other.spread);

@@ -28,8 +28,8 @@ class PartPlacementsTest {
 		return Signals.ofPart(map.view(samples), whole.representation(), whole.distance(), whole.lowestRssiDbm());
 	}
 
-	private Elsewhere sums(int[] samples) {
-		return new Elsewhere(samples.length, IntStream.of(samples).mapToDouble(s -> whole.rows().magnitude(s)).sum(),
+	private SampleSums sums(int[] samples) {
+		return new SampleSums(samples.length, IntStream.of(samples).mapToDouble(s -> whole.rows().magnitude(s)).sum(),
 				IntStream.of(samples).mapToDouble(s -> whole.rows().magnitude(s) * whole.rows().magnitude(s)).sum());
 	}
 
@@ -48,7 +48,7 @@ class PartPlacementsTest {
 			IntStream.range(0, own.length).forEach(s -> rows[own[s]] = placed.rows().get(s));
 			placed.placements().forEach(p -> inPart[own[p.sample()]] = p.strength());
 		}
-		Elsewhere all = sums(IntStream.range(0, map.size()).toArray());
+		SampleSums all = sums(IntStream.range(0, map.size()).toArray());
 		List<NoisePlacement> wanted = NoiseCorrelation.place(whole, clustering, Workers.inline());
 		for (NoisePlacement p : wanted) {
 			double best = inPart[p.sample()];
@@ -74,6 +74,6 @@ class PartPlacementsTest {
 	@Test
 	void onlyPlainSumsHaveAClosedForm() {
 		Signals euclidean = Signals.of(map, Representation.positive(), Distance.EUCLIDEAN);
-		assertThrows(IllegalArgumentException.class, () -> NoiseCorrelation.placePart(euclidean, clustering, Elsewhere.NONE, Workers.inline()));
+		assertThrows(IllegalArgumentException.class, () -> NoiseCorrelation.placePart(euclidean, clustering, SampleSums.NONE, Workers.inline()));
 	}
 }
