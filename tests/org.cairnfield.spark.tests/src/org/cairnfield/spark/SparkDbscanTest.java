@@ -1,0 +1,58 @@
+package org.cairnfield.spark;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.cluster.Dbscan;
+import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.task.Workers;
+import org.junit.jupiter.api.Test;
+
+class SparkDbscanTest {
+
+	@Test
+	void labelsAndRolesAreThoseOfOneMachineOnRandomMaps() {
+		int quiet = 0;
+		for (int i = 0; i < Integer.getInteger("cairnfield.maps", 14); i++) {
+			RadioMap map = RandomMaps.of(i);
+			SplittableRandom random = new SplittableRandom(1000 + i);
+			double epsilon = random.nextInt(1, 60) + (random.nextBoolean() ? 0.5 : 0);
+			int minPts = random.nextInt(1, 6);
+			int largest = random.nextBoolean() ? Integer.MAX_VALUE : random.nextInt(5, 40);
+			Signals signals = Signals.of(map);
+			Clustering wanted = Dbscan.cluster(signals, epsilon, minPts, Workers.inline());
+			Clustering got = SparkDbscan.cluster(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map), epsilon, minPts, largest);
+			String what = "map " + i + ", ε " + epsilon + ", minPts " + minPts + ", at most " + largest;
+			assertSame(wanted, got, what);
+			quiet += joinsOutOfEarshot(signals, wanted) ? 1 : 0;
+		}
+		assertTrue(quiet >= 2, "clusters out of earshot joined in " + quiet + " maps only");
+	}
+
+	static void assertSame(Clustering wanted, Clustering got, String what) {
+		assertEquals(wanted.size(), got.size(), what);
+		for (int s = 0; s < wanted.size(); s++) {
+			assertEquals(wanted.label(s) + " " + wanted.role(s), got.label(s) + " " + got.role(s), what + ", sample " + s);
+		}
+	}
+
+	/** Whether some cluster has samples out of earshot of each other. */
+	private static boolean joinsOutOfEarshot(Signals signals, Clustering clustering) {
+		int[] component = new int[clustering.clusters()];
+		Arrays.fill(component, -1);
+		for (int s = 0; s < clustering.size(); s++) {
+			int c = clustering.label(s);
+			if (c >= 0 && component[c] >= 0 && component[c] != signals.components().componentOf(s)) {
+				return true;
+			}
+			if (c >= 0) {
+				component[c] = signals.components().componentOf(s);
+			}
+		}
+		return false;
+	}
+}
