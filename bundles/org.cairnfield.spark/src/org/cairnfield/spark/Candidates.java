@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.cairnfield.core.cluster.Clustering;
-import org.cairnfield.core.correlate.Elsewhere;
+import org.cairnfield.core.correlate.SampleSums;
 import org.cairnfield.core.correlate.RowSums;
 
 /**
@@ -35,7 +35,7 @@ final class Candidates implements Serializable {
 	record Candidate(int id, int cluster, int task, RowSums row) implements Serializable {
 	}
 
-	private final Elsewhere all;
+	private final SampleSums all;
 	private final int[] id;
 	private final int[] cluster;
 	private final int[] task;
@@ -43,16 +43,16 @@ final class Candidates implements Serializable {
 	private final double[] ownSum;
 	private final double[] ownWeighted;
 	private final double[] sum;
-	private final double[] squares;
+	private final double[] spread;
 	private final int[] own;
-	private final Elsewhere[] owns;
+	private final SampleSums[] owns;
 	/** By block: least and most of the three numbers. */
 	private final double[][] least;
 	private final double[][] most;
 	/** The quietest, and the quietest of another task; shorter where there are none. */
 	private final int[] quietest;
 
-	Candidates(List<Candidate> candidates, Elsewhere all) {
+	Candidates(List<Candidate> candidates, SampleSums all) {
 		this.all = all;
 		int n = candidates.size();
 		id = new int[n];
@@ -62,7 +62,7 @@ final class Candidates implements Serializable {
 		ownSum = new double[n];
 		ownWeighted = new double[n];
 		sum = new double[n];
-		squares = new double[n];
+		spread = new double[n];
 		own = new int[n];
 		List<Candidate> sorted = new ArrayList<>(candidates);
 		Map<Candidate, double[]> numbers = new HashMap<>();
@@ -71,7 +71,7 @@ final class Candidates implements Serializable {
 		int blocks = (n + BLOCK - 1) / BLOCK;
 		least = new double[blocks][3];
 		most = new double[blocks][3];
-		Map<Elsewhere, Integer> known = new HashMap<>();
+		Map<SampleSums, Integer> known = new HashMap<>();
 		for (int i = 0; i < n; i++) {
 			Candidate c = sorted.get(i);
 			id[i] = c.id;
@@ -81,11 +81,11 @@ final class Candidates implements Serializable {
 			ownSum[i] = c.row.ownSum();
 			ownWeighted[i] = c.row.ownWeighted();
 			sum[i] = c.row.sum();
-			squares[i] = c.row.squares();
+			spread[i] = c.row.spread();
 			own[i] = known.computeIfAbsent(c.row.own(), e -> known.size());
 			enclose(i, numbers.get(c));
 		}
-		owns = new Elsewhere[known.size()];
+		owns = new SampleSums[known.size()];
 		known.forEach((e, at) -> owns[at] = e);
 		quietest = quietest();
 	}
@@ -116,14 +116,10 @@ final class Candidates implements Serializable {
 		return magnitude[a] < magnitude[b] || magnitude[a] == magnitude[b] && id[a] < id[b];
 	}
 
-	private double deviation(RowSums row) {
-		return Math.sqrt(all.samples() * row.squares() - row.sum() * row.sum());
-	}
-
 	/** (1, γ, δ)/σ; all 0 where the row is constant, for which r is not defined. */
 	private double[] numbers(RowSums row) {
 		double b = row.magnitude();
-		double sigma = deviation(row);
+		double sigma = row.spread();
 		if (!(sigma > 0)) {
 			return new double[3];
 		}
@@ -134,8 +130,8 @@ final class Candidates implements Serializable {
 
 	private double[] weights(RowSums row) {
 		double a = row.magnitude();
-		double sigma = deviation(row);
-		Elsewhere others = all.without(row.own());
+		double sigma = row.spread();
+		SampleSums others = all.without(row.own());
 		double alpha = row.ownWeighted() + a * others.sum() + others.squares();
 		return new double[] { (all.samples() * alpha - row.sum() * all.sum()) / sigma, (all.samples() * a - row.sum()) / sigma, all.samples() / sigma };
 	}
@@ -169,7 +165,7 @@ final class Candidates implements Serializable {
 	}
 
 	private RowSums row(int i) {
-		return new RowSums(magnitude[i], ownSum[i], ownWeighted[i], sum[i], squares[i], owns[own[i]]);
+		return new RowSums(magnitude[i], ownSum[i], ownWeighted[i], sum[i], spread[i], owns[own[i]]);
 	}
 
 	/** The quietest sample of another task, which is the nearest one out of earshot; −1 where there is none. */

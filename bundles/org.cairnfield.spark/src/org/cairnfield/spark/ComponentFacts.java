@@ -7,7 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.spark.api.java.JavaRDD;
-import org.cairnfield.core.correlate.Elsewhere;
+import org.cairnfield.core.correlate.SampleSums;
 import scala.Tuple2;
 
 /**
@@ -16,7 +16,7 @@ import scala.Tuple2;
  * @param sums     of its samples
  * @param quietest its samples of least magnitude, quietest first, of equals the first in the map
  */
-record ComponentFacts(Elsewhere sums, List<Quiet> quietest) implements Serializable {
+record ComponentFacts(SampleSums sums, List<Quiet> quietest) implements Serializable {
 
 	/** A sample and its magnitude. */
 	record Quiet(Fingerprint sample, double magnitude) implements Serializable {
@@ -41,7 +41,7 @@ record ComponentFacts(Elsewhere sums, List<Quiet> quietest) implements Serializa
 	private ComponentFacts with(ComponentFacts other, int most) {
 		List<Quiet> both = new ArrayList<>(quietest);
 		both.addAll(other.quietest);
-		return new ComponentFacts(new Elsewhere(sums.samples() + other.sums.samples(), sums.sum() + other.sums.sum(), sums.squares() + other.sums.squares()),
+		return new ComponentFacts(new SampleSums(sums.samples() + other.sums.samples(), sums.sum() + other.sums.sum(), sums.squares() + other.sums.squares()),
 				first(both, most));
 	}
 
@@ -50,7 +50,7 @@ record ComponentFacts(Elsewhere sums, List<Quiet> quietest) implements Serializa
 	}
 
 	/** All components together. */
-	static Elsewhere total(Iterable<ComponentFacts> components) {
+	static SampleSums total(Iterable<ComponentFacts> components) {
 		long n = 0;
 		double sum = 0;
 		double squares = 0;
@@ -59,7 +59,7 @@ record ComponentFacts(Elsewhere sums, List<Quiet> quietest) implements Serializa
 			sum += facts.sums.sum();
 			squares += facts.sums.squares();
 		}
-		return new Elsewhere(n, sum, squares);
+		return new SampleSums(n, sum, squares);
 	}
 
 	private static final class Gathering {
@@ -87,7 +87,7 @@ record ComponentFacts(Elsewhere sums, List<Quiet> quietest) implements Serializa
 		}
 
 		ComponentFacts done() {
-			return new ComponentFacts(new Elsewhere(n, sum, squares), first(quiet, most));
+			return new ComponentFacts(new SampleSums(n, sum, squares), first(quiet, most));
 		}
 	}
 }

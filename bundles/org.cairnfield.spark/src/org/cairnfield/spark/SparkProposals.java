@@ -14,7 +14,7 @@ import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.broadcast.Broadcast;
 import org.apache.spark.storage.StorageLevel;
 import org.cairnfield.core.cluster.Clustering;
-import org.cairnfield.core.correlate.Elsewhere;
+import org.cairnfield.core.correlate.SampleSums;
 import org.cairnfield.core.correlate.NoiseCorrelation;
 import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.correlate.ProposalRule;
@@ -47,7 +47,7 @@ final class SparkProposals {
 			return List.of();
 		}
 		Map<Integer, ComponentFacts> facts = ComponentFacts.of(map.samples(), map.earshot(), 0);
-		Elsewhere all = ComponentFacts.total(facts.values());
+		SampleSums all = ComponentFacts.total(facts.values());
 		TaskPlan plan = TaskPlan.of(map.earshot().costs(), facts.keySet(), map.tasks(), Map.of(), Integer.MAX_VALUE);
 		Broadcast<TaskPlan> plans = spark.broadcast(plan);
 		Broadcast<Earshot> earshot = spark.broadcast(map.earshot());
@@ -62,7 +62,7 @@ final class SparkProposals {
 		return placed;
 	}
 
-	private static Part part(int task, Iterable<Fingerprint> samples, int[] labels, Elsewhere all, int lowestRssiDbm) {
+	private static Part part(int task, Iterable<Fingerprint> samples, int[] labels, SampleSums all, int lowestRssiDbm) {
 		List<Fingerprint> members = new ArrayList<>();
 		samples.forEach(members::add);
 		members.sort(Comparator.comparingInt(Fingerprint::id));
@@ -82,7 +82,7 @@ final class SparkProposals {
 			sum += m;
 			squares += m * m;
 		}
-		NoiseCorrelation.PartPlacements placed = NoiseCorrelation.placePart(signals, own, all.without(new Elsewhere(ids.length, sum, squares)),
+		NoiseCorrelation.PartPlacements placed = NoiseCorrelation.placePart(signals, own, all.without(new SampleSums(ids.length, sum, squares)),
 				Workers.inline());
 		List<Noise> noise = new ArrayList<>();
 		for (NoisePlacement p : placed.placements()) {

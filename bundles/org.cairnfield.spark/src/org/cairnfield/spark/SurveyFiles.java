@@ -17,7 +17,7 @@ import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.broadcast.Broadcast;
 import org.apache.spark.util.SerializableConfiguration;
 import org.cairnfield.core.map.RadioMapBuilder;
-import org.cairnfield.core.task.Progress;
+import org.cairnfield.core.task.Workers;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.Mapping;
@@ -73,7 +73,7 @@ final class SurveyFiles {
 			try (InputStream in = path.getFileSystem(configuration).open(path)) {
 				Files.copy(in, copy);
 			}
-			Intake intake = SurveyIntake.read(List.of(copy), Mapping.parse(mapping), Progress.NONE);
+			Intake intake = SurveyIntake.read(List.of(copy), Mapping.parse(mapping), Workers.inline());
 			Quarantine quarantine = intake.quarantines().get(0);
 			return new SurveyPart(index, path.getName(), intake.reports().get(0).surveyName(), intake.map(), intake.sampleIds(),
 					quarantine.rows().stream().map(r -> new SurveyPart.BadRow(r.line(), r.reason(), r.record())).toList(), quarantine.omitted(), null);
