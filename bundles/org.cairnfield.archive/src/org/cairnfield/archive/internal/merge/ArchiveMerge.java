@@ -141,10 +141,13 @@ public final class ArchiveMerge {
 			String place = Place.of(container, one == null ? two : one);
 			if (one != null && two != null) {
 				mergeBoth(list, old, one, two, place);
-			} else if (one != null && old != null && isGone(old, one, true, place)) {
-				list.remove(one);
-			} else if (one == null && (old == null || !isGone(old, two, false, place))) {
-				list.add(EcoreUtil.copy(two));
+			} else if (old != null && isGone(old, one == null ? two : one, one != null, place)) {
+				list.remove(one); // null where it is gone here already
+			} else {
+				values.keepOpenIn(place, one != null);
+				if (one == null) {
+					list.add(EcoreUtil.copy(two));
+				}
 			}
 		}
 	}

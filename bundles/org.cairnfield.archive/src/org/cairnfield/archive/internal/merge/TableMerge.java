@@ -74,6 +74,7 @@ final class TableMerge {
 			if (base != null) {
 				values.clashOverPresence(place, mine == null);
 			}
+			values.keepOpenIn(place, mine != null);
 			return left;
 		}
 		values.presence(place, () -> !mine.equals(base), () -> !theirs.equals(base));
@@ -108,7 +109,7 @@ final class TableMerge {
 		TreeMap<String, Integer> other = levels(theirs);
 		SortedSet<String> heard = new TreeSet<>(one.keySet());
 		heard.addAll(other.keySet());
-		heard.addAll(then.keySet()); // left out on both sides, and perhaps still open
+		values.openAt(place).stream().filter(name -> name.startsWith(Unit.READING)).forEach(name -> heard.add(name.substring(Unit.READING.length())));
 		TreeMap<String, Integer> merged = new TreeMap<>();
 		for (String accessPoint : heard) {
 			Integer level = values.value(new Unit(place, Unit.READING + accessPoint), String::valueOf, base != null, then.get(accessPoint),

@@ -52,6 +52,8 @@ final class ThreeWay {
 		private static final Claims NONE = new Claims();
 
 		private final Map<String, Authors.Author> authors = new TreeMap<>(Comparator.nullsFirst(Comparator.naturalOrder()));
+		/** Text of the value from before the claims; only of claims that were read. */
+		private String base;
 
 		void add(String value, Authors.Author author) {
 			authors.merge(value, author, (one, other) -> EARLIEST.compare(one, other) <= 0 ? one : other);
@@ -72,6 +74,7 @@ final class ThreeWay {
 		Map<Unit, Claims> all = new HashMap<>();
 		for (Conflict conflict : archive.getConflicts()) {
 			Claims claims = all.computeIfAbsent(Unit.of(conflict), unit -> new Claims());
+			claims.base = conflict.getBase();
 			conflict.getClaims().forEach(claim -> claims.add(claim.getValue(), new Authors.Author(claim.getPerson(), claim.getTime())));
 		}
 		return all;
@@ -146,6 +149,15 @@ final class ThreeWay {
 
 	private static boolean isIn(Unit unit, String place) {
 		return unit.place().equals(place) || unit.place().startsWith(place + '/');
+	}
+
+	/** Only one side has an object, and it stays: whatever is open in it there stays open. */
+	void keepOpenIn(String place, boolean onMySide) {
+		(onMySide ? mine : theirs).forEach((unit, claims) -> {
+			if (isIn(unit, place) && !open.containsKey(unit)) {
+				keep(unit, Function.identity(), claims.base, claims);
+			}
+		});
 	}
 
 	/** One side has removed what the other has changed: it stays until somebody decides. */

@@ -303,6 +303,54 @@ class ArchiveMergeTest {
 		assertEquals(List.of("presence"), merged.archive().getConflicts().stream().map(Conflict::getUnit).toList());
 	}
 
+	/** Asserts that three come together in one way, whatever the order, and with these conflicts. */
+	private static void assertOneOutcome(List<String> units, Archive base, Archive a, Archive b, Archive c) throws IOException {
+		List<Work> work = List.of(Work.of("A", a), Work.of("B", b), Work.of("C", c));
+		SortedMap<String, String> first = null;
+		for (int last = 0; last < work.size(); last++) {
+			Archive all = work.get((last + 1) % 3).with(work.get((last + 2) % 3), base).with(work.get(last), base).archive();
+			assertEquals(units, all.getConflicts().stream().map(Conflict::getUnit).toList(), "with the work of " + "ABC".charAt(last) + " last");
+			first = first == null ? files(all) : first;
+			assertEquals(first, files(all), "with the work of " + "ABC".charAt(last) + " last");
+		}
+	}
+
+	private static Consumer<Archive> setAside(String reason) {
+		return archive -> survey(archive).getSamples().setTable(survey(archive).table().edit().reason(0, reason).done());
+	}
+
+	@Test
+	void whatTwoDisputeInASurveyStaysOpenWhereAThirdHasRemovedIt() throws IOException {
+		Archive base = archive(1);
+		Archive removed = edited(base, archive -> EcoreUtil.remove(survey(archive)));
+		assertOneOutcome(List.of("presence", "state"), base, removed, edited(base, setAside("on a ladder")), edited(base, setAside("in a lift")));
+	}
+
+	@Test
+	void whatTwoDisputeInASampleStaysOpenWhereAThirdHasRemovedIt() throws IOException {
+		Archive base = archive(1);
+		String sample = Place.ofSample("site th/survey survey-0", survey(base).table().id(0));
+		Archive removed = edited(base, archive -> Units.set(archive, new Unit(sample, Unit.PRESENCE), null));
+		assertOneOutcome(List.of("presence", "state"), base, removed, edited(base, setAside("on a ladder")), edited(base, setAside("in a lift")));
+	}
+
+	@Test
+	void aReadingThatTwoHaveAddedWithTwoLevelsStaysOpenWhereAThirdSetsTheSampleAside() throws IOException {
+		Archive base = archive(1);
+		Unit reading = new Unit(Place.ofSample("site th/survey survey-0", survey(base).table().id(0)), Unit.READING + "0000000000ff");
+		assertOneOutcome(List.of(reading.name()), base, edited(base, archive -> Units.set(archive, reading, "-50")),
+				edited(base, archive -> Units.set(archive, reading, "-60")), edited(base, setAside("on a ladder")));
+	}
+
+	@Test
+	void whatIsOpenInANewSurveyArrivesOpen() {
+		Archive base = archive(1);
+		Archive without = edited(base, archive -> EcoreUtil.remove(survey(archive)));
+		Archive with = merge(base, edited(base, moveTo(1)), edited(base, moveTo(3))).archive();
+		Archive merged = merge(without, with, edited(without, archive -> archive.setName("other work"))).archive();
+		assertEquals(List.of("position"), merged.getConflicts().stream().map(Conflict::getUnit).toList());
+	}
+
 	@Test
 	void keepsASplitThatOneHasRemovedWhereTheOtherHasJudgedByIt() {
 		Archive base = archive(1);
