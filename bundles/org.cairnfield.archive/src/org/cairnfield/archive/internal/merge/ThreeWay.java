@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Claim;
@@ -57,6 +58,24 @@ final class ThreeWay {
 
 		void add(String value, Authors.Author author) {
 			authors.merge(value, author, (one, other) -> EARLIEST.compare(one, other) <= 0 ? one : other);
+		}
+
+		private boolean has(String value, Authors.Author author) {
+			return author.equals(authors.get(value));
+		}
+
+		/** Those of both sides, without what was open before and is not on one of them any more. */
+		static Claims united(Claims before, Claims mine, Claims theirs) {
+			Claims all = new Claims();
+			for (Claims side : List.of(mine, theirs)) {
+				Claims other = side == mine ? theirs : mine;
+				side.authors.forEach((value, author) -> {
+					if (!before.has(value, author) || other.has(value, author)) {
+						all.add(value, author);
+					}
+				});
+			}
+			return all;
 		}
 
 		@Override
@@ -115,18 +134,17 @@ final class ThreeWay {
 			keep(unit, text, base, openTheirs);
 			return theirs;
 		}
-		Claims all = new Claims();
+		Claims all = Claims.united(openBefore, openMine, openTheirs);
 		claim(all, unit, text, openMine, based, base, mine, mineBy);
 		claim(all, unit, text, openTheirs, based, base, theirs, theirsBy);
-		if (all.authors.size() < 2) {
-			return mine;
+		if (all.authors.size() == 1) {
+			return all.authors.containsKey(text(text, mine)) ? mine : theirs;
 		}
 		keep(unit, text, base, all);
 		return based ? base : isLess(mine, theirs) ? mine : theirs;
 	}
 
 	private static <T> void claim(Claims all, Unit unit, Function<T, String> text, Claims open, boolean based, T base, T value, Authors by) {
-		open.authors.forEach(all::add);
 		if (open.authors.isEmpty() || based && !Objects.equals(value, base)) {
 			String wanted = text(text, value);
 			all.add(wanted, author(by, unit, wanted));
@@ -141,10 +159,13 @@ final class ThreeWay {
 		}
 	}
 
-	/** Whether claims on anything at a place or in it are others than before on a side, so that somebody has worked on it there. */
+	/** Whether claims at a place or in it are others than before on a side, or were decided there, so that somebody has worked on it. */
 	boolean hasNewClaimsIn(String place, boolean onMySide) {
-		Map<Unit, Claims> side = onMySide ? mine : theirs;
-		return side.entrySet().stream().anyMatch(each -> isIn(each.getKey(), place) && !each.getValue().equals(before.get(each.getKey())));
+		return !claimsIn(place, onMySide ? mine : theirs).equals(claimsIn(place, before));
+	}
+
+	private static Map<Unit, Claims> claimsIn(String place, Map<Unit, Claims> side) {
+		return side.entrySet().stream().filter(each -> isIn(each.getKey(), place)).collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
 	}
 
 	private static boolean isIn(Unit unit, String place) {
@@ -163,10 +184,7 @@ final class ThreeWay {
 	/** One side has removed what the other has changed: it stays until somebody decides. */
 	void clashOverPresence(String place, boolean removedHere) {
 		Unit unit = new Unit(place, Unit.PRESENCE);
-		Claims all = new Claims();
-		for (Map<Unit, Claims> side : List.of(mine, theirs)) {
-			side.getOrDefault(unit, Claims.NONE).authors.forEach(all::add);
-		}
+		Claims all = Claims.united(before.getOrDefault(unit, Claims.NONE), mine.getOrDefault(unit, Claims.NONE), theirs.getOrDefault(unit, Claims.NONE));
 		all.add(null, author(removedHere ? mineBy : theirsBy, unit, null));
 		all.add(UnitText.KEPT, author(removedHere ? theirsBy : mineBy, unit, UnitText.KEPT));
 		keep(unit, Function.identity(), UnitText.KEPT, all);
@@ -184,16 +202,17 @@ final class ThreeWay {
 			if (wasOpen && (openMine.equals(openBefore) || openTheirs.equals(openBefore))) {
 				kept = openMine.equals(openBefore) ? openTheirs : openMine;
 			} else {
-				kept = new Claims();
+				kept = Claims.united(openBefore, openMine, openTheirs);
 				addPresence(kept, unit, openMine, wasOpen, isChangedHere, mineBy);
 				addPresence(kept, unit, openTheirs, wasOpen, isChangedThere, theirsBy);
 			}
 		}
-		keep(unit, Function.identity(), UnitText.KEPT, kept);
+		if (kept.authors.containsKey(null)) { // otherwise nobody wants it gone any more
+			keep(unit, Function.identity(), UnitText.KEPT, kept);
+		}
 	}
 
 	private static void addPresence(Claims all, Unit unit, Claims open, boolean wasOpen, BooleanSupplier isChanged, Authors by) {
-		open.authors.forEach(all::add);
 		if (open.equals(Claims.NONE) && (wasOpen || isChanged.getAsBoolean())) {
 			all.add(UnitText.KEPT, author(by, unit, UnitText.KEPT));
 		}

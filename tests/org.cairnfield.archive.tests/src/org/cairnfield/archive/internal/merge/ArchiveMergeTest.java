@@ -42,14 +42,14 @@ class ArchiveMergeTest {
 
 	private static final int RUNS = 60;
 
-	private static Archive archive(long seed) {
+	static Archive archive(long seed) {
 		Archive archive = ModelFactory.eINSTANCE.createArchive();
 		SampleArchives.fill(archive, seed, 3, 5);
 		return archive;
 	}
 
 	/** The files of an archive, byte by byte. */
-	private static SortedMap<String, String> files(Archive archive) throws IOException {
+	static SortedMap<String, String> files(Archive archive) throws IOException {
 		SortedMap<String, String> files = new TreeMap<>();
 		ByteArrayOutputStream structure = new ByteArrayOutputStream();
 		ArchiveFiles.writeStructure(archive, structure);
@@ -63,7 +63,7 @@ class ArchiveMergeTest {
 	}
 
 	/** What some people have done, each to a copy of the same archive. */
-	private record Work(Archive archive, Map<String, Archive> by) {
+	record Work(Archive archive, Map<String, Archive> by) {
 
 		static Work of(String person, Archive archive) {
 			return new Work(archive, Map.of(person, archive));
@@ -211,7 +211,7 @@ class ArchiveMergeTest {
 		}
 	}
 
-	private static Survey survey(Archive archive) {
+	static Survey survey(Archive archive) {
 		return SampleArchives.survey(archive, "survey-0");
 	}
 
@@ -244,13 +244,13 @@ class ArchiveMergeTest {
 		assertEquals(List.of("1.0 4.0 M", "3.0 4.0 T"), conflict.getClaims().stream().map(claim -> claim.getValue() + ' ' + claim.getPerson()).toList());
 	}
 
-	private static Archive edited(Archive archive, Consumer<Archive> edit) {
+	static Archive edited(Archive archive, Consumer<Archive> edit) {
 		Archive copy = EcoreUtil.copy(archive);
 		edit.accept(copy);
 		return copy;
 	}
 
-	private static Consumer<Archive> moveTo(double x) {
+	static Consumer<Archive> moveTo(double x) {
 		return archive -> survey(archive).getSamples().setTable(survey(archive).table().edit().position(2, x, 4).done());
 	}
 
@@ -301,54 +301,6 @@ class ArchiveMergeTest {
 		ArchiveMerge.Merged merged = merge(base, mine, theirs);
 		assertEquals("on a ladder", survey(merged.archive()).table().reason(0));
 		assertEquals(List.of("presence"), merged.archive().getConflicts().stream().map(Conflict::getUnit).toList());
-	}
-
-	/** Asserts that three come together in one way, whatever the order, and with these conflicts. */
-	private static void assertOneOutcome(List<String> units, Archive base, Archive a, Archive b, Archive c) throws IOException {
-		List<Work> work = List.of(Work.of("A", a), Work.of("B", b), Work.of("C", c));
-		SortedMap<String, String> first = null;
-		for (int last = 0; last < work.size(); last++) {
-			Archive all = work.get((last + 1) % 3).with(work.get((last + 2) % 3), base).with(work.get(last), base).archive();
-			assertEquals(units, all.getConflicts().stream().map(Conflict::getUnit).toList(), "with the work of " + "ABC".charAt(last) + " last");
-			first = first == null ? files(all) : first;
-			assertEquals(first, files(all), "with the work of " + "ABC".charAt(last) + " last");
-		}
-	}
-
-	private static Consumer<Archive> setAside(String reason) {
-		return archive -> survey(archive).getSamples().setTable(survey(archive).table().edit().reason(0, reason).done());
-	}
-
-	@Test
-	void whatTwoDisputeInASurveyStaysOpenWhereAThirdHasRemovedIt() throws IOException {
-		Archive base = archive(1);
-		Archive removed = edited(base, archive -> EcoreUtil.remove(survey(archive)));
-		assertOneOutcome(List.of("presence", "state"), base, removed, edited(base, setAside("on a ladder")), edited(base, setAside("in a lift")));
-	}
-
-	@Test
-	void whatTwoDisputeInASampleStaysOpenWhereAThirdHasRemovedIt() throws IOException {
-		Archive base = archive(1);
-		String sample = Place.ofSample("site th/survey survey-0", survey(base).table().id(0));
-		Archive removed = edited(base, archive -> Units.set(archive, new Unit(sample, Unit.PRESENCE), null));
-		assertOneOutcome(List.of("presence", "state"), base, removed, edited(base, setAside("on a ladder")), edited(base, setAside("in a lift")));
-	}
-
-	@Test
-	void aReadingThatTwoHaveAddedWithTwoLevelsStaysOpenWhereAThirdSetsTheSampleAside() throws IOException {
-		Archive base = archive(1);
-		Unit reading = new Unit(Place.ofSample("site th/survey survey-0", survey(base).table().id(0)), Unit.READING + "0000000000ff");
-		assertOneOutcome(List.of(reading.name()), base, edited(base, archive -> Units.set(archive, reading, "-50")),
-				edited(base, archive -> Units.set(archive, reading, "-60")), edited(base, setAside("on a ladder")));
-	}
-
-	@Test
-	void whatIsOpenInANewSurveyArrivesOpen() {
-		Archive base = archive(1);
-		Archive without = edited(base, archive -> EcoreUtil.remove(survey(archive)));
-		Archive with = merge(base, edited(base, moveTo(1)), edited(base, moveTo(3))).archive();
-		Archive merged = merge(without, with, edited(without, archive -> archive.setName("other work"))).archive();
-		assertEquals(List.of("position"), merged.getConflicts().stream().map(Conflict::getUnit).toList());
 	}
 
 	@Test
