@@ -76,6 +76,13 @@ public final class Place {
 		return found;
 	}
 
+	/** What an object or a sample is in, as a place. */
+	public static String container(String place) {
+		int sample = sampleAt(place);
+		int inSite = place.startsWith("site ") ? place.indexOf('/') : -1;
+		return sample >= 0 ? place.substring(0, sample) : inSite >= 0 ? place.substring(0, inSite) : ARCHIVE;
+	}
+
 	/** The sample that a place names, within its survey; null where it names none. */
 	public static String sample(String place) {
 		int at = sampleAt(place);

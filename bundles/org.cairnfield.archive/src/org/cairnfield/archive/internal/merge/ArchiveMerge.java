@@ -230,7 +230,7 @@ public final class ArchiveMerge {
 	}
 
 	/** All that an object says with what it contains, wherever it is itself. */
-	private static List<Object> says(EObject object) {
+	public static List<Object> says(EObject object) {
 		List<Object> all = new ArrayList<>();
 		object.eClass().getEAllAttributes().forEach(attribute -> all.add(object.eGet(attribute)));
 		all.add(object instanceof Survey survey ? deviceOf(survey) : null);
