@@ -2,6 +2,7 @@ package org.cairnfield.archive.torture;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.SortedSet;
@@ -16,8 +17,8 @@ import org.cairnfield.model.conflict.Unit;
 import org.cairnfield.model.conflict.Units;
 
 /**
- * Three people work at random, in rounds, and exchange in every order: all end with one state, whatever the order, and nothing
- * that anybody decided is lost.
+ * Three people work at random, in rounds, and exchange in every order: all end with one state, whatever the order, after the
+ * same was open in each round, and nothing that anybody decided is lost.
  */
 public final class ExchangeLaws {
 
@@ -51,13 +52,13 @@ public final class ExchangeLaws {
 	public static int run(Path folder, int runs, int first) throws IOException {
 		int conflicts = 0;
 		for (int run = first; run < first + runs; run++) {
-			String digest = null;
+			List<String> states = null;
 			for (int[] order : ORDERS) {
 				ExchangeLaws laws = new ExchangeLaws(folder, run);
-				String found = laws.meet(order);
+				List<String> found = laws.meet(order);
 				conflicts += laws.conflicts;
-				laws.require(digest == null || digest.equals(found), "another state in order " + order[0] + order[1] + order[2]);
-				digest = found;
+				laws.require(states == null || states.equals(found), "another state in order " + order[0] + order[1] + order[2] + ": " + found + ", not " + states);
+				states = found;
 			}
 		}
 		return conflicts;
@@ -82,12 +83,13 @@ public final class ExchangeLaws {
 		}
 	}
 
-	/** @return the digest that all have in the end */
-	private String meet(int[] order) throws IOException {
+	/** @return digests: of each round, with what is open before anybody decides, and of what all have in the end */
+	private List<String> meet(int[] order) throws IOException {
 		Path place = folder.resolve("run-" + run + '-' + order[0] + order[1] + order[2]);
 		try (Clones clones = new Clones(place, archive -> SampleArchives.fill(archive, run % 7, 3, 5), PEOPLE.get(0), PEOPLE.get(1), PEOPLE.get(2))) {
+			List<String> states = new ArrayList<>();
 			for (int round = 0; round <= run % 3; round++) {
-				round(clones, order, round);
+				states.add(round(clones, order, round));
 			}
 			String digest = clones.of(PEOPLE.get(0)).digest();
 			for (String person : PEOPLE) {
@@ -97,11 +99,12 @@ public final class ExchangeLaws {
 				clones.open(person);
 				require(clones.of(person).damages().isEmpty(), person + " has damage: " + clones.of(person).damages());
 			}
-			return digest;
+			states.add(digest);
+			return states;
 		}
 	}
 
-	private void round(Clones clones, int[] order, int round) throws IOException {
+	private String round(Clones clones, int[] order, int round) throws IOException {
 		for (String person : PEOPLE) {
 			Random random = new Random(1000L * run + 10 * round + person.charAt(0));
 			clones.of(person).reload(); // what is in which place of a list depends on nothing but the content then
@@ -112,12 +115,14 @@ public final class ExchangeLaws {
 			clones.exchange(PEOPLE.get(n));
 		}
 		String last = PEOPLE.get(order[2]);
+		String open = clones.of(last).digest();
 		decide(clones.archive(last));
 		clones.exchange(last);
 		for (String person : PEOPLE) {
 			clones.exchange(person);
 			require(clones.archive(person).getConflicts().isEmpty(), person + " has conflicts that were decided");
 		}
+		return open;
 	}
 
 	private void require(boolean holds, String otherwise) {
