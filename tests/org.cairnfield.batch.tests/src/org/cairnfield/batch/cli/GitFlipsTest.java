@@ -24,6 +24,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** Bits that are flipped in Git's files of a released archive: each is reported, or the object is shown to be the same. */
 class GitFlipsTest {
 
+	/** One in three of the flips; all of them where the environment has CAIRNFIELD_EVERY_BYTE. */
+	private static final int SHARE = System.getenv("CAIRNFIELD_EVERY_BYTE") == null ? 3 : 1;
+
 	@TempDir
 	Path folder;
 	private Path archive;
@@ -48,7 +51,7 @@ class GitFlipsTest {
 		for (String file : List.of("archive.xmi", "ledger/r-reviewer.ledger", "releases/1.0.0.json")) {
 			flip(loose("main:" + file), 8);
 		}
-		assertTrue(flips >= 190, "only " + flips);
+		assertTrue(flips >= 190 / SHARE, "only " + flips);
 		reporter.publishEntry(counts.toString());
 	}
 
@@ -63,7 +66,7 @@ class GitFlipsTest {
 				flip("objects/pack/" + pack.getFileName(), 25);
 			}
 		}
-		assertTrue(flips >= 90, "only " + flips);
+		assertTrue(flips >= 90 / SHARE, "only " + flips);
 		reporter.publishEntry(counts.toString());
 	}
 
@@ -81,7 +84,7 @@ class GitFlipsTest {
 			places.add(at);
 		}
 		java.util.Collections.shuffle(places, random);
-		for (int at : places.subList(0, Math.min(times, places.size()))) {
+		for (int at : places.subList(0, Math.min((times + SHARE - 1) / SHARE, places.size()))) {
 			byte[] flipped = sound.clone();
 			int bit = random.nextInt(8);
 			flipped[at] ^= (byte) (1 << bit);

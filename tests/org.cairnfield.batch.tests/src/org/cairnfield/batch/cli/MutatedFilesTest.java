@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MutatedFilesTest {
 
 	private static final long SEED = Long.parseLong(System.getenv().getOrDefault("CAIRNFIELD_SEED", "1"));
-	private static final int MUTANTS = Integer.parseInt(System.getenv().getOrDefault("CAIRNFIELD_MUTANTS", "32"));
+	private static final int MUTANTS = Integer.parseInt(System.getenv().getOrDefault("CAIRNFIELD_MUTANTS", "16"));
 	private static final Set<Integer> DOCUMENTED = Set.of(ExitCode.OK, ExitCode.USAGE, ExitCode.INPUT, ExitCode.QUARANTINED, ExitCode.NOT_ENOUGH,
 			ExitCode.ARCHIVE, ExitCode.DAMAGED, ExitCode.FINDINGS_WARNING, ExitCode.FINDINGS_ERROR, ExitCode.GATES, ExitCode.NOT_SOUND);
 
