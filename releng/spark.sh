@@ -5,28 +5,22 @@ spark_sources() {
     -o -type f -print0 | LC_ALL=C sort -z | xargs -0 sha256sum | sha256sum | cut -c1-16)
 }
 
-# spark_maven LOG ARGS…
-spark_maven() {
-  local log=$1
-  shift
+# build_spark ARGS… builds it in any case, ARGS being Maven's.
+build_spark() {
+  local log="$root/target/spark.log"
   find_maven || return 1
   progress "runner on Spark, the first time with Spark itself, 280 MB (details in ${log#"$root"/})"
-  "$mvn" -B -ntp -f "$root/bundles/org.cairnfield.spark/pom.xml" "$@" </dev/null >"$log" 2>&1
+  rm -rf "$root/target/spark"
+  "$mvn" -B -ntp -f "$root/bundles/org.cairnfield.spark/pom.xml" package "$@" </dev/null >"$log" 2>&1 || { explain_failure "$log"; return 1; }
+  spark_sources >"$root/target/spark/built"
 }
 
-# The first time fetches Spark, some 280 MB.
 ensure_spark() {
-  local log="$root/target/spark.log" sources
   need_packages
   mkdir -p "$root/target"
   exec 8>"$root/target/spark.lock"
   flock 8
-  sources=$(spark_sources)
-  if [ "$(cat "$root/target/spark/built" 2>/dev/null)" != "$sources" ]; then
-    rm -rf "$root/target/spark"
-    spark_maven "$log" package -DskipTests || { explain_failure "$log"; exit 1; }
-    echo "$sources" >"$root/target/spark/built"
-  fi
+  if [ "$(cat "$root/target/spark/built" 2>/dev/null)" != "$(spark_sources)" ]; then build_spark -DskipTests || exit 1; fi
   exec 8>&-
 }
 

@@ -113,11 +113,21 @@ keeps_all_below_home() {
   [ $code = 0 ] && grep -qx -e "-Duser.home=$work/my-home" out && grep -qx -e "$work/my-home/.cairnfield/workbench" out
 }
 
+splits_on_spark_as_the_batch_command_does() {
+  local job=(--map "$root"/demo-data/surveys/ls-*.csv --test "$root/demo-data/test/ls-test.csv" --epsilon 110 --quiet)
+  run "$root/cairnfield" batch run "${job[@]}" --min-pts 3 --search published --out batch
+  [ $code = 0 ] || return 1
+  run "$root/cairnfield" spark "${job[@]}" --largest 200 --no-packs --out spark
+  [ $code = 0 ] && [ "$(wc -l <batch/split-map.csv)" -gt 500 ] || return 1
+  cmp batch/split-map.csv spark/split-map.csv && cmp batch/proposals.csv spark/proposals.csv &&
+    cmp <(cut -d, -f1-14 batch/measures.csv) spark/measures.csv
+}
+
 count=0 failures=0 cases=
 for name in helps_without_building refuses_an_unknown_command leaves_standard_output_to_the_program \
   starts_through_a_link_from_elsewhere finds_files_from_where_it_is_called does_the_same_inside_osgi \
   hands_on_the_exit_code builds_by_content_only keeps_names_in_a_locale_of_ascii \
-  refuses_names_that_the_locale_has_broken keeps_all_below_home; do
+  refuses_names_that_the_locale_has_broken keeps_all_below_home splits_on_spark_as_the_batch_command_does; do
   count=$((count + 1)) failure=
   rm -rf "$work"/*
   if ! $name; then

@@ -7,8 +7,10 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.Dbscan;
+import org.cairnfield.core.cluster.Role;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.task.Workers;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +33,44 @@ class SparkDbscanTest {
 			quiet += joinsOutOfEarshot(signals, wanted) ? 1 : 0;
 		}
 		assertTrue(quiet >= 2, "clusters out of earshot joined in " + quiet + " maps only");
+	}
+
+	/** Samples along random walks through fingerprints of very different magnitudes, one component. */
+	private static RadioMap walks(long seed) {
+		SplittableRandom random = new SplittableRandom(seed);
+		RadioMapBuilder builder = new RadioMapBuilder();
+		for (int walk = 0; walk < 12; walk++) {
+			int[] level = random.ints(6, -95, -30).toArray();
+			for (int s = 0; s < 40; s++) {
+				for (int change = 0; change < 2; change++) {
+					int a = random.nextInt(level.length);
+					level[a] = Math.max(-99, Math.min(-20, level[a] + random.nextInt(-4, 5)));
+				}
+				builder.sample("Site", 0, s, walk);
+				for (int a = 0; a < level.length; a++) {
+					builder.reading("ap " + a, level[a]);
+				}
+			}
+		}
+		return builder.build();
+	}
+
+	@Test
+	void aComponentThatIsCutHasTheLabelsOfOneThatIsNot() {
+		for (int i = 0; i < 5; i++) {
+			RadioMap map = walks(i);
+			Signals signals = Signals.of(map);
+			assertEquals(1, signals.components().count());
+			double epsilon = 5 + i;
+			Clustering wanted = Dbscan.cluster(signals, epsilon, 4, Workers.inline());
+			int border = 0;
+			for (int s = 0; s < wanted.size(); s++) {
+				border += wanted.role(s) == Role.BORDER ? 1 : 0;
+			}
+			assertTrue(wanted.clusters() > 5 && border > 15, wanted.clusters() + " clusters, " + border + " border samples");
+			assertSame(wanted, SparkDbscan.cluster(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map), epsilon, 4, 20),
+					"walks " + i + ", ε " + epsilon);
+		}
 	}
 
 	static void assertSame(Clustering wanted, Clustering got, String what) {
