@@ -3,6 +3,7 @@ package org.cairnfield.spark;
 import java.io.Serializable;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
 import org.cairnfield.core.map.RadioMap;
@@ -39,7 +40,13 @@ record Fingerprint(int id, int site, int floor, double x, double y, int[] access
 	 * @param accessPointName by number; only those heard get into the map
 	 */
 	static RadioMap map(Collection<Fingerprint> samples, IntFunction<String> siteName, IntFunction<String> accessPointName) {
+		return map(samples, siteName, accessPointName, List.of());
+	}
+
+	/** The same with access points that come first, whether or not they are heard. */
+	static RadioMap map(Collection<Fingerprint> samples, IntFunction<String> siteName, IntFunction<String> accessPointName, Collection<String> first) {
 		RadioMapBuilder builder = new RadioMapBuilder();
+		first.forEach(builder::accessPoint);
 		Map<Integer, Integer> column = new HashMap<>();
 		for (Fingerprint f : samples) {
 			builder.sample(siteName.apply(f.site), f.floor, f.x, f.y);

@@ -3,6 +3,7 @@ package org.cairnfield.spark;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.broadcast.Broadcast;
@@ -85,7 +86,9 @@ final class SplitJob {
 		placements.stream().filter(request.rule::proposes).filter(p -> p.cluster() != Clustering.NOISE)
 				.forEach(p -> withProposals[p.sample()] = p.cluster());
 		steps.begin("matching " + tests.size() + " test samples");
-		List<Figures> figures = figures(map, split, withProposals, spread(testSurveys, tests));
+		Set<String> accessPoints = taking.known(surveys, spark.broadcast(taking));
+		accessPoints.addAll(tests.known(testSurveys, spark.broadcast(tests)));
+		List<Figures> figures = figures(map, split, withProposals, spread(testSurveys, tests), Taking.inOrder(accessPoints));
 		List<Packs.Written> packs = List.of();
 		if (request.packs) {
 			steps.begin("packing");
@@ -125,10 +128,10 @@ final class SplitJob {
 		return SpreadMap.of(samples.repartition(parts).persist(StorageLevel.MEMORY_AND_DISK()), taking.size(), taking.sites(), taking.accessPoints());
 	}
 
-	private List<Figures> figures(SpreadMap map, Clustering split, int[] withProposals, SpreadMap tests) {
+	private List<Figures> figures(SpreadMap map, Clustering split, int[] withProposals, SpreadMap tests, List<String> accessPoints) {
 		List<Fingerprint> all = new ArrayList<>(map.samples().collect());
 		all.sort(Comparator.comparingInt(Fingerprint::id));
-		RadioMap whole = Fingerprint.map(all, map.sites()::get, map.accessPoints()::get);
+		RadioMap whole = Fingerprint.map(all, map.sites()::get, map.accessPoints()::get, accessPoints);
 		return Figures.of(spark, new Matching(whole, split.labels(), withProposals, request.search, request.seed), whole, tests);
 	}
 }

@@ -13,9 +13,11 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.apache.spark.api.java.JavaRDD;
+import org.apache.spark.broadcast.Broadcast;
 import org.cairnfield.core.choose.PositionBlocks;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
+import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.model.values.Ids;
 
 /**
@@ -31,6 +33,10 @@ final class Taking implements Serializable {
 	private static final double SPARSE = 0.1;
 	/** Of the samples, held out where there is no test survey. */
 	private static final double HELD_OUT = 0.2;
+
+	/** In place of a sample's number: it is none of those wanted, or set aside. */
+	private static final int NONE = -1;
+	private static final int ASIDE = -2;
 
 	/** What a survey is about, without its readings. */
 	record Outline(int index, String name, List<String> sites, List<String> devices, List<String> accessPoints, List<String> ids, boolean numbered,
@@ -53,7 +59,7 @@ final class Taking implements Serializable {
 	private final List<String> sites;
 	private final List<String> accessPoints;
 	private final ArchiveIds archive;
-	/** Of each sample by survey; −1 where it is not in the map. */
+	/** Of each sample by survey. */
 	private final int[][] ids;
 	private final String[][] names;
 	private final int[][] siteNumbers;
@@ -81,6 +87,7 @@ final class Taking implements Serializable {
 				if (heard[s] >= fewest) {
 					ids[e.getKey().file][s] = next++;
 				} else {
+					ids[e.getKey().file][s] = ASIDE;
 					aside++;
 				}
 			}
@@ -233,7 +240,7 @@ final class Taking implements Serializable {
 
 	private static int[] filled(int n) {
 		int[] none = new int[n];
-		Arrays.fill(none, -1);
+		Arrays.fill(none, NONE);
 		return none;
 	}
 
@@ -263,7 +270,30 @@ final class Taking implements Serializable {
 				siteNumbers[survey.index()][map.site(s)], accessPointNumbers[survey.index()])).toList();
 	}
 
-	/** The place of a sample in the map, or −1. */
+	/** Access points that an archive of the surveys knows: those heard by the samples wanted, the ones set aside included. */
+	Set<String> known(JavaRDD<SurveyPart> surveys, Broadcast<Taking> self) {
+		return new HashSet<>(surveys.flatMap(s -> self.value().heard(s).iterator()).distinct().collect().stream().map(accessPoints::get).toList());
+	}
+
+	private Set<Integer> heard(SurveyPart survey) {
+		RadioMap map = survey.map();
+		Set<Integer> heard = new HashSet<>();
+		for (int s = 0; s < map.size(); s++) {
+			for (int k = map.firstReading(s); ids[survey.index()][s] != NONE && k < map.endReading(s); k++) {
+				heard.add(accessPointNumbers[survey.index()][map.accessPoint(k)]);
+			}
+		}
+		return heard;
+	}
+
+	/** Access points in the order of their ids in an archive. */
+	static List<String> inOrder(Set<String> accessPoints) {
+		return accessPoints.stream().sorted(Comparator.comparing((String address) -> Ids.from(
+				MacAddress.find(address).map(mac -> mac.toString().replace(":", "").toLowerCase(Locale.ROOT)).orElse(address)))
+				.thenComparing(Comparator.naturalOrder())).toList();
+	}
+
+	/** The place of a sample in the map; below 0 where it has none. */
 	int id(int survey, int sample) {
 		return ids[survey][sample];
 	}
