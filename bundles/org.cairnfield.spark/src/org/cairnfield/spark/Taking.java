@@ -151,6 +151,7 @@ final class Taking implements Serializable {
 		private static final long serialVersionUID = 1;
 
 		private final Set<String> used = new HashSet<>();
+		private final Set<String> surveys = new HashSet<>();
 		private final Map<String, String> siteIds = new HashMap<>();
 		private final Set<String> devices = new HashSet<>();
 
@@ -159,7 +160,10 @@ final class Taking implements Serializable {
 		}
 
 		String survey(String stem, boolean alone, String site, String device) {
-			String id = unused(alone ? stem : stem + "-" + site + (device == null ? "" : "-" + device));
+			String id = Ids.from(alone ? stem : stem + "-" + site + (device == null ? "" : "-" + device));
+			String key = id.toLowerCase(Locale.ROOT);
+			id = unused(used.contains(key) && !surveys.contains(key) ? id + "-survey" : id);
+			surveys.add(id.toLowerCase(Locale.ROOT));
 			if (device != null && devices.add(device)) {
 				unused(device.toLowerCase(Locale.ROOT));
 			}
