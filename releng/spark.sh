@@ -1,7 +1,7 @@
 # Sourced after releng/build.sh: builds the runner on Spark, a Maven project of its own, in target/spark.
 
 spark_sources() {
-  (cd "$root" && find bundles/org.cairnfield.{core,exchange,spark} tests/org.cairnfield.spark.tests \( -name target -o -name bin -o -name '.?*' \) -prune \
+  (cd "$root" && find bundles/org.cairnfield.{core,exchange,spark} bundles/org.cairnfield.model/src/org/cairnfield/model/values tests/org.cairnfield.spark.tests \( -name target -o -name bin -o -name '.?*' \) -prune \
     -o -type f -print0 | LC_ALL=C sort -z | xargs -0 sha256sum | sha256sum | cut -c1-16)
 }
 

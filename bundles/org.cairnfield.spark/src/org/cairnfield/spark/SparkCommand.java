@@ -27,10 +27,10 @@ import picocli.CommandLine.Spec;
 		"The whole job of \"batch run\" on Apache Spark: surveys in; split map, proposals, figures and device packs out.",
 		"The same labels, proposals and figures as on one machine: positive levels, city-block distance." }, footer = {
 				"", "On a cluster:", "  spark-submit --master URL --class org.cairnfield.spark.SparkCommand \\",
-				"    target/spark/cairnfield-spark.jar --map hdfs:///surveys/*.csv --epsilon 92 --out hdfs:///split",
+				"    target/spark/cairnfield-spark.jar --epsilon 92 \\", "    --map hdfs:///surveys/*.csv --out hdfs:///split",
 				"\"cairnfield spark\" builds that jar. Paths are any that Spark can read and write.", "",
-				"Exit codes: 0 done, 2 wrong command line, 3 a file cannot be read or written, 4 done but rows were quarantined,",
-				"5 too few samples, 70 an internal error." })
+				"Exit codes: 0 done, 2 wrong command line, 3 a file cannot be read or written,",
+				"4 done but rows were quarantined, 5 too few samples, 70 an internal error." })
 public final class SparkCommand implements Callable<Integer> {
 
 	/** minPts unless given, as in the batch command. */
