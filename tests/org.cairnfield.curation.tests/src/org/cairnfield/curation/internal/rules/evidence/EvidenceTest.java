@@ -6,7 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.cairnfield.core.distance.SignalRows;
+import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.RuleInput;
@@ -53,6 +61,55 @@ class EvidenceTest {
 		assertEquals("20.0 15.0", places.of(neighbours.spot(0, 1)));
 		assertEquals(-1, neighbours.spot(0, 2));
 		assertTrue(neighbours.distance(0, 0) < neighbours.distance(0, 1));
+	}
+
+	@Test
+	void neighboursAreThoseThatComparingWithEverySpotFinds() {
+		SplittableRandom random = new SplittableRandom(24);
+		for (int round = 0; round < 60; round++) {
+			TinyMap tiny = new TinyMap();
+			int places = 2 + random.nextInt(60);
+			for (int survey = random.nextInt(3); survey >= 0; survey--) {
+				tiny.survey("s" + survey);
+				for (int s = random.nextInt(120); s >= 0; s--) {
+					int place = random.nextInt(places);
+					int wing = place % 3 == 0 ? 8 : 0;
+					List<Object> heard = new ArrayList<>();
+					for (int a = 0; a < 8; a++) {
+						if (random.nextInt(3) == 0) {
+							heard.add("ap" + (wing + a));
+							heard.add(-40 - random.nextInt(random.nextBoolean() ? 4 : 60));
+						}
+					}
+					tiny.sample(place % 7, place / 7, heard.toArray());
+				}
+			}
+			RuleInput input = input(tiny.build());
+			assertSameAsComparingWithEverySpot(input, Spots.of(input), SignalNeighbours.of(input, Workers.inline()));
+		}
+	}
+
+	private static void assertSameAsComparingWithEverySpot(RuleInput input, Spots spots, SignalNeighbours neighbours) {
+		Signals signals = Signals.of(spots.map());
+		SignalRows queries = signals.align(input.map().map());
+		double[] row = new double[signals.size()];
+		for (int s = 0; s < input.map().size(); s++) {
+			int component = signals.components().componentOf(spots.spotOf(s));
+			int own = spots.placeOf(spots.spotOf(s));
+			int n = signals.kernel().row(queries, s, component, row);
+			Set<Integer> met = new HashSet<>();
+			List<String> expected = IntStream.range(0, n).boxed()
+					.sorted(Comparator.comparingDouble((Integer member) -> row[member])
+							.thenComparingInt(member -> signals.components().member(component, member)))
+					.filter(member -> spots.placeOf(signals.components().member(component, member)) != own
+							&& met.add(spots.placeOf(signals.components().member(component, member))))
+					.limit(SignalNeighbours.KEPT).map(member -> signals.components().member(component, member) + " " + row[member]).toList();
+			List<String> found = new ArrayList<>();
+			for (int i = 0; i < SignalNeighbours.KEPT && neighbours.spot(s, i) >= 0; i++) {
+				found.add(neighbours.spot(s, i) + " " + neighbours.distance(s, i));
+			}
+			assertEquals(expected, found);
+		}
 	}
 
 	private record RuleInputPlaces(Spots spots) {
