@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.cairnfield.core.distance.Components;
-import org.cairnfield.core.distance.NearSearch;
-import org.cairnfield.core.distance.SignalIndex;
+import org.cairnfield.core.distance.DistanceKernel;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
@@ -50,25 +49,15 @@ public final class SignalNeighbours {
 		distance = new float[map.size() * KEPT];
 		Arrays.fill(spot, -1);
 		Components components = signals.components();
-		// values of whole decibels can be indexed
-		SignalIndex index = signals.index().orElseThrow();
 		workers.forRanges(map.size(), () -> {
-			NearSearch search = index.search();
+			DistanceKernel kernel = signals.kernel();
+			double[] row = new double[components.largest()];
 			return (from, to) -> {
 				for (int s = from; s < to; s++) {
-					int sample = s;
 					int own = spots.spotOf(s);
-					search.nearest(queries, s, (point, d, reach) -> {
-						// points are of one component, unless they heard nothing
-						for (int i = 0; i < index.weight(point); i++) {
-							int other = index.member(point, i);
-							if (components.componentOf(other) == components.componentOf(own)) {
-								keep(sample, spots, other, d);
-							}
-						}
-						int last = (sample + 1) * KEPT - 1;
-						return spot[last] < 0 ? reach : Math.min(reach, (int) distance[last]);
-					});
+					int component = components.componentOf(own);
+					int n = kernel.row(queries, s, component, row);
+					keep(s, spots, components, component, row, n);
 				}
 			};
 		});
@@ -105,35 +94,49 @@ public final class SignalNeighbours {
 		return builder.build();
 	}
 
-	/** Puts a spot among the nearest of a sample, if it belongs there. */
-	private void keep(int sample, Spots spots, int other, int d) {
-		int place = spots.placeOf(other);
-		if (place == spots.placeOf(spots.spotOf(sample))) {
-			return;
-		}
+	private void keep(int sample, Spots spots, Components components, int component, double[] row, int n) {
 		int base = sample * KEPT;
-		int at = base;
-		int end = base + KEPT;
-		while (at < end && spot[at] >= 0 && spots.placeOf(spot[at]) != place) {
-			at++;
+		int ownPlace = spots.placeOf(spots.spotOf(sample));
+		int count = 0;
+		float reach = Float.POSITIVE_INFINITY;
+		for (int member = 0; member < n; member++) {
+			float d = (float) row[member];
+			if (d > reach) {
+				continue;
+			}
+			int other = components.member(component, member);
+			int place = spots.placeOf(other);
+			if (place == ownPlace) {
+				continue;
+			}
+			int at = 0;
+			while (at < count && spots.placeOf(spot[base + at]) != place) {
+				at++;
+			}
+			if (at < count) {
+				if (!before(d, other, base + at)) {
+					continue;
+				}
+			} else if (count < KEPT) {
+				at = count++;
+			} else if (before(d, other, base + KEPT - 1)) {
+				at = KEPT - 1;
+			} else {
+				continue;
+			}
+			while (at > 0 && before(d, other, base + at - 1)) {
+				spot[base + at] = spot[base + at - 1];
+				distance[base + at] = distance[base + at - 1];
+				at--;
+			}
+			spot[base + at] = other;
+			distance[base + at] = d;
+			reach = count < KEPT ? Float.POSITIVE_INFINITY : distance[base + KEPT - 1];
 		}
-		if (at == end) {
-			at--;
-		}
-		if (spot[at] >= 0 && !before(d, other, at)) {
-			return;
-		}
-		while (at > base && before(d, other, at - 1)) {
-			spot[at] = spot[at - 1];
-			distance[at] = distance[at - 1];
-			at--;
-		}
-		spot[at] = other;
-		distance[at] = d;
 	}
 
 	/** Of equally near spots the one with the smaller number, which goes by place. */
-	private boolean before(int d, int other, int slot) {
+	private boolean before(float d, int other, int slot) {
 		return d < distance[slot] || d == distance[slot] && other < spot[slot];
 	}
 
