@@ -135,6 +135,14 @@ class ExchangeTransportTest {
 	}
 
 	@Test
+	void anSshProgramThatEndsAMomentAfterItsOutputIsNotReached() throws Exception {
+		Path program = Files.writeString(folder.resolve("slow"), "exec 1>&- 2>&-\nsleep 1\nexit 255\n");
+		Files.writeString(config, "[core]\n\tsshCommand = sh " + program + '\n');
+		assertThrows(UnreachableException.class,
+				() -> store.copy(RemoteUrl.parse("ssh://quay.invalid/quay.git"), folder.resolve("nobody"), Progress.NONE));
+	}
+
+	@Test
 	void throughSshWithTheKeyOfThePerson() throws Exception {
 		assumeTrue(isInstalled("ssh") && isInstalled("ssh-keygen"));
 		Path key = folder.resolve("key");

@@ -1,9 +1,12 @@
 package org.cairnfield.archive.internal.git;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.eclipse.jgit.errors.TransportException;
@@ -63,12 +66,67 @@ final class SshProgram extends SshSessionFactory {
 			whole.add(commandName);
 			Process process = new ProcessBuilder(whole).directory(Path.of(System.getProperty("java.io.tmpdir")).toFile()).start();
 			processes.add(process);
-			return process;
+			return new Ending(process);
 		}
 
 		@Override
 		public void disconnect() {
 			processes.forEach(Process::destroy);
+		}
+	}
+
+	/**
+	 * A process whose exit code can be asked for as soon as it has closed its output: JGit does, and a busy machine takes a
+	 * moment longer to end it.
+	 */
+	private static final class Ending extends Process {
+
+		private static final int SECONDS = 10;
+
+		private final Process process;
+
+		Ending(Process process) {
+			this.process = process;
+		}
+
+		@Override
+		public int exitValue() {
+			try {
+				process.waitFor(SECONDS, TimeUnit.SECONDS);
+			} catch (InterruptedException e) {
+				Thread.currentThread().interrupt();
+			}
+			return process.exitValue();
+		}
+
+		@Override
+		public OutputStream getOutputStream() {
+			return process.getOutputStream();
+		}
+
+		@Override
+		public InputStream getInputStream() {
+			return process.getInputStream();
+		}
+
+		@Override
+		public InputStream getErrorStream() {
+			return process.getErrorStream();
+		}
+
+		@Override
+		public int waitFor() throws InterruptedException {
+			return process.waitFor();
+		}
+
+		@Override
+		public boolean isAlive() {
+			return process.isAlive();
+		}
+
+		@Override
+		public void destroy() {
+			process.destroy();
 		}
 	}
 }
