@@ -1,14 +1,17 @@
 package org.cairnfield.archive.torture;
 
 import java.io.IOException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
@@ -178,9 +181,23 @@ public final class ExchangeKills {
 	/** As the message says that a person gets who finds them. */
 	private static int clearLocks(Path git) throws IOException {
 		List<Path> locks = new ArrayList<>();
-		try (Stream<Path> files = Files.walk(git)) {
-			files.filter(file -> file.getFileName().toString().endsWith(".lock") && !file.getFileName().toString().startsWith("gc.")).forEach(locks::add);
-		}
+		Files.walkFileTree(git, new SimpleFileVisitor<Path>() {
+			@Override
+			public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+				if (file.getFileName().toString().endsWith(".lock") && !file.getFileName().toString().startsWith("gc.")) {
+					locks.add(file);
+				}
+				return FileVisitResult.CONTINUE;
+			}
+
+			@Override
+			public FileVisitResult visitFileFailed(Path file, IOException e) throws IOException {
+				if (e instanceof NoSuchFileException) { // the history is being packed
+					return FileVisitResult.CONTINUE;
+				}
+				throw e;
+			}
+		});
 		for (Path lock : locks) {
 			System.out.println("left behind: " + git.relativize(lock));
 			Files.delete(lock);
