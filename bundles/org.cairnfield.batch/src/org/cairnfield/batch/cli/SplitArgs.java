@@ -1,5 +1,6 @@
 package org.cairnfield.batch.cli;
 
+import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -7,6 +8,7 @@ import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.match.Search;
+import org.cairnfield.core.task.TimeLimit;
 import org.cairnfield.curation.split.SplitRequest;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -40,6 +42,10 @@ final class SplitArgs {
 			description = "How the split is searched: automatic (chosen on held-out training positions), published (nearest cluster, nearest sample in it), or e.g. \"cut groups 3 cells 4 relative k 3 weighted\". Default automatic; with --archive, --epsilon and --min-pts published.")
 	String search;
 
+	@Option(names = "--time", paramLabel = "S",
+			description = "Seconds that the automatic choice may take, default 600; a large map is judged site by site, and what was left out is said.")
+	Double seconds;
+
 	@Option(names = "--gate", paramLabel = "SHARE", defaultValue = "0.10",
 			description = "Noise share from which proposals are made; default ${DEFAULT-VALUE}, common practice.")
 	double gate;
@@ -62,6 +68,16 @@ final class SplitArgs {
 				: Optional.of(search.equals("published") ? Search.PUBLISHED : Search.parse(search));
 	}
 
+	private Duration time() {
+		if (seconds == null) {
+			return SplitRequest.USUAL_TIME;
+		}
+		if (!(seconds > 0 && seconds <= TimeLimit.NEVER.toSeconds())) {
+			throw new ParameterException(spec.commandLine(), "--time must be a number of seconds above 0, was " + seconds);
+		}
+		return Duration.ofMillis(Math.round(seconds * 1000));
+	}
+
 	SplitRequest request() {
 		if (epsilon != null && !(epsilon >= 0 && epsilon < Double.POSITIVE_INFINITY)) {
 			throw new ParameterException(spec.commandLine(), "--epsilon must be a number from 0 up, was " + epsilon);
@@ -76,7 +92,7 @@ final class SplitArgs {
 			return new SplitRequest(Representation.named(representation), Distance.named(distance),
 					epsilon == null ? OptionalDouble.empty() : OptionalDouble.of(epsilon),
 					minPts == null ? OptionalInt.empty() : OptionalInt.of(minPts),
-					pca == null ? OptionalDouble.empty() : OptionalDouble.of(pca), search(), seed);
+					pca == null ? OptionalDouble.empty() : OptionalDouble.of(pca), search(), time(), seed);
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), e.getMessage());
 		}

@@ -1,26 +1,27 @@
 package org.cairnfield.core.choose;
 
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
-import org.cairnfield.core.cluster.Clustering;
-import org.cairnfield.core.cluster.Dbscan;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.cairnfield.core.cluster.KDistances;
-import org.cairnfield.core.correlate.NoiseCorrelation;
-import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Search;
-import org.cairnfield.core.match.SplitMap;
-import org.cairnfield.core.match.Voting;
+import org.cairnfield.core.task.TimeLimit;
 import org.cairnfield.core.task.Workers;
 
 /**
  * Chooses ε and how the split is searched, by trying: ε × {clusters as they are, large ones cut} × {one level, two levels} ×
  * probes × voters, judged by the mean error of held-out blocks of the training positions within a {@link Budget} of
  * comparisons. Noise counts as given to the cluster that it correlates with best. Test samples play no part.
+ *
+ * <p>A large map is judged site by site. With the same seed the choice is the same, unless the time ran out.
  */
 public final class AutomaticChoice {
 
@@ -28,10 +29,6 @@ public final class AutomaticChoice {
 	public static final int MIN_PTS = 3;
 	/** Shares of the k-distance curve at which ε is tried; beyond the half of it clusters of real maps run together. */
 	private static final double[] CURVE_SHARES = { 0.3, 0.5 };
-	private static final List<Voting> VOTINGS = List.of(Voting.THREE_WEIGHTED, new Voting(5, true));
-	private static final Voting WIDEST = VOTINGS.get(VOTINGS.size() - 1);
-	/** Groups and cells searched; 0 groups: in one level. */
-	private static final int[][] PROBES = { { 0, 1 }, { 0, 2 }, { 0, 3 }, { 2, 3 }, { 3, 4 }, { 4, 6 }, { 6, 8 } };
 	/** Small maps are judged on several hold-outs, for they vary more and cost less. */
 	private static final int MOST_HOLD_OUTS = 4;
 	private static final int SAMPLES_IN_ALL = 12_000;
@@ -39,6 +36,8 @@ public final class AutomaticChoice {
 	private static final double TOLERANCE = 1.03;
 	/** Held-out comparisons may be this share of the budget: the whole map differs a little. */
 	private static final double CAUTION = 0.9;
+	/** k-distances of a few sites tell enough. */
+	private static final double CURVE_TIME = 0.2;
 
 	/**
 	 * One combination that was tried.
@@ -51,10 +50,20 @@ public final class AutomaticChoice {
 	 * @param sampleShare     of these the samples, centroids left out; reckoned as if groups were of one size
 	 */
 	public record Tried(double epsilon, int minPts, Search search, double meanErrorMetres, double comparisonShare, double sampleShare) {
+	}
 
-		private Tried plus(Tried other) {
-			return new Tried(epsilon, minPts, search, meanErrorMetres + other.meanErrorMetres, comparisonShare + other.comparisonShare,
-					sampleShare + other.sampleShare);
+	/**
+	 * What was not tried for want of time.
+	 *
+	 * @param sites    whose samples were not asked about
+	 * @param holdOuts of the other sites
+	 * @param epsilons values of ε
+	 */
+	public record LeftOut(List<String> sites, int holdOuts, int epsilons) {
+
+		/** Whether all was tried. */
+		public boolean isNothing() {
+			return sites.isEmpty() && holdOuts == 0 && epsilons == 0;
 		}
 	}
 
@@ -64,8 +73,9 @@ public final class AutomaticChoice {
 	 * @param tried       all that was, best first: the first is the one chosen
 	 * @param budgetShare comparisons that a query may cost, as a share of plain matching
 	 * @param questions   held-out samples that were asked about, over all hold-outs
+	 * @param leftOut     for want of time
 	 */
-	public record Choice(List<Tried> tried, double budgetShare, int questions) {
+	public record Choice(List<Tried> tried, double budgetShare, int questions, LeftOut leftOut) {
 
 		/** The combination chosen. */
 		public Tried best() {
@@ -73,102 +83,180 @@ public final class AutomaticChoice {
 		}
 	}
 
-	private record Combination(double epsilon, Search search) {
-	}
-
 	private final Signals signals;
 	private final int minPts;
 	private final long seed;
+	private final TimeLimit limit;
 	private final Workers workers;
-	private final Workers inner;
+	private final List<int[]> parts;
+	/** k-distances (k = minPts) of each part, ascending; null until they are asked for. */
+	private final double[][] curves;
 
-	private AutomaticChoice(Signals signals, int minPts, long seed, Workers workers) {
+	/** @param parts of the samples, each judged by itself, in this order */
+	AutomaticChoice(Signals signals, List<int[]> parts, int minPts, long seed, TimeLimit limit, Workers workers) {
 		this.signals = signals;
 		this.minPts = minPts;
 		this.seed = seed;
+		this.limit = limit;
 		this.workers = workers;
-		inner = workers.quietly();
+		this.parts = parts;
+		this.curves = new double[parts.size()][];
 	}
 
-	/** Chooses ε and search. Looks at the samples of {@code signals} only; at least one sample. */
+	/** Chooses ε and search, however long it takes. Looks at the samples of {@code signals} only; at least one sample. */
 	public static Choice choose(Signals signals, long seed, Workers workers) {
-		return choose(signals, MIN_PTS, seed, workers);
+		return choose(signals, MIN_PTS, seed, TimeLimit.NEVER, workers);
 	}
 
-	/** Likewise with a minPts that was given. */
-	public static Choice choose(Signals signals, int minPts, long seed, Workers workers) {
-		AutomaticChoice choice = new AutomaticChoice(signals, minPts, seed, workers);
-		Map<Double, Candidate> candidates = new LinkedHashMap<>();
-		for (double share : CURVE_SHARES) {
-			double epsilon = epsilonAt(signals, minPts, share, choice.inner);
-			candidates.putIfAbsent(epsilon, new Candidate(epsilon, kept -> epsilonAt(kept, minPts, share, choice.inner)));
-		}
-		return choice.among(List.copyOf(candidates.values()));
+	/**
+	 * Likewise with a minPts that was given, in a time that is given.
+	 *
+	 * @throws TooLittleTimeException where it is over before there is an ε to be tried
+	 */
+	public static Choice choose(Signals signals, int minPts, long seed, Duration most, Workers workers) {
+		return new AutomaticChoice(signals, MapParts.of(signals.map(), seed), minPts, seed, TimeLimit.of(most), workers).choose();
 	}
 
 	/** Chooses the search alone, for an ε that was given. */
-	public static Choice searchFor(Signals signals, double epsilon, int minPts, long seed, Workers workers) {
-		return new AutomaticChoice(signals, minPts, seed, workers).among(List.of(new Candidate(epsilon, kept -> epsilon)));
+	public static Choice searchFor(Signals signals, double epsilon, int minPts, long seed, Duration most, Workers workers) {
+		return new AutomaticChoice(signals, MapParts.of(signals.map(), seed), minPts, seed, TimeLimit.of(most), workers).searchFor(epsilon);
 	}
 
-	/** @param onHeldOut its ε on a map from which samples are held out */
-	private record Candidate(double epsilon, ToDoubleFunction<Signals> onHeldOut) {
+	/**
+	 * One ε to be tried.
+	 *
+	 * @param share where it is on the k-distance curve; NaN where it was given, and is the same on any map
+	 */
+	private record Candidate(double epsilon, double share) {
+
+		private boolean isGiven() {
+			return Double.isNaN(share);
+		}
+	}
+
+	Choice searchFor(double epsilon) {
+		return among(List.of(new Candidate(epsilon, Double.NaN)));
+	}
+
+	Choice choose() {
+		double[] curve = curve();
+		Map<Double, Candidate> candidates = new LinkedHashMap<>();
+		for (double share : CURVE_SHARES) {
+			candidates.putIfAbsent(epsilonAt(curve, share), new Candidate(epsilonAt(curve, share), share));
+		}
+		return among(List.copyOf(candidates.values()));
+	}
+
+	/** The k-distance curve, of as many parts as there is time for. */
+	private double[] curve() {
+		DoubleStream.Builder all = DoubleStream.builder();
+		TimeLimit time = limit;
+		for (int p = 0; p < parts.size(); p++) {
+			int part = p;
+			Optional<double[]> curve = time.run(workers, within -> curve(part, within));
+			if (curve.isEmpty()) {
+				break;
+			}
+			Arrays.stream(curve.get()).forEach(all);
+			time = limit.first(CURVE_TIME);
+		}
+		double[] sorted = all.build().sorted().toArray();
+		if (sorted.length == 0) {
+			throw new TooLittleTimeException(signals.size());
+		}
+		return sorted;
+	}
+
+	private double[] curve(int part, Workers within) {
+		if (curves[part] == null) {
+			curves[part] = KDistances.of(signals(part), within, minPts).sorted(minPts);
+		}
+		return curves[part];
+	}
+
+	/** Made anew each time, so that a large map is not held twice. */
+	private Signals signals(int part) {
+		return parts.size() == 1 ? signals
+				: Signals.ofPart(signals.map().view(parts.get(part)), signals.representation(), signals.distance(), signals.lowestRssiDbm());
+	}
+
+	private static int holdOuts(int samples) {
+		return Math.max(1, Math.min(MOST_HOLD_OUTS, SAMPLES_IN_ALL / Math.max(1, samples)));
 	}
 
 	private Choice among(List<Candidate> candidates) {
-		int count = Math.max(1, Math.min(MOST_HOLD_OUTS, SAMPLES_IN_ALL / Math.max(1, signals.size())));
-		Map<Combination, Tried> tried = new LinkedHashMap<>();
+		Totals totals = new Totals(signals.size());
 		int questions = 0;
-		workers.progress().begin("trying splits and searches", (long) count * candidates.size());
-		for (HeldOut heldOut : HeldOut.of(signals, count, seed)) {
-			for (Candidate candidate : candidates) {
-				Clustering clustering = Dbscan.cluster(heldOut.signals, candidate.onHeldOut.applyAsDouble(heldOut.signals), minPts, inner);
-				search(heldOut, candidate.epsilon, placed(heldOut.signals, clustering), tried, 1.0 / count);
-				workers.progress().advance(1);
-			}
-			questions += heldOut.questions();
-		}
-		if (tried.isEmpty()) { // nothing is dense enough to be a cluster
-			tried.put(new Combination(candidates.get(0).epsilon, Search.USUAL),
-					new Tried(candidates.get(0).epsilon, minPts, Search.USUAL, Double.NaN, Double.NaN, Double.NaN));
-		}
-		return new Choice(ranked(List.copyOf(tried.values())), Budget.share(signals.size()), questions);
-	}
-
-	private Clustering placed(Signals kept, Clustering clustering) {
-		int[] labels = clustering.labels();
-		for (NoisePlacement p : NoiseCorrelation.place(kept, clustering, inner)) {
-			labels[p.sample()] = p.cluster();
-		}
-		return clustering.relabelled(labels);
-	}
-
-	private void search(HeldOut heldOut, double epsilon, Clustering clustering, Map<Combination, Tried> tried, double weight) {
-		if (clustering.clusters() == 0) {
-			return;
-		}
-		for (boolean cut : new boolean[] { false, true }) {
-			Search cells = new Search(cut, 0, 1, true, WIDEST);
-			SplitMap oneLevel = cells.map(heldOut.signals, cells.cells(heldOut.signals, clustering, seed, inner), seed, inner);
-			SplitMap twoLevels = oneLevel.inTwoLevels(seed, inner);
-			for (int[] probes : PROBES) {
-				Search search = new Search(cut, probes[0], probes[1], true, WIDEST);
-				SplitMap searched = search.twoLevels() ? twoLevels : oneLevel;
-				double centroids = (double) centroids(searched, search) / heldOut.signals.size();
-				List<HeldOut.Score> scores = heldOut.scores(search.matcher(searched), VOTINGS, inner);
-				for (int v = 0; v < VOTINGS.size(); v++) {
-					Search by = search.with(probes[1], VOTINGS.get(v));
-					tried.merge(new Combination(epsilon, by), new Tried(epsilon, minPts, by, weight * scores.get(v).meanErrorMetres(),
-							weight * scores.get(v).comparisonShare(), weight * (scores.get(v).comparisonShare() - centroids)), Tried::plus);
+		List<String> sites = new ArrayList<>();
+		int holdOuts = 0;
+		int epsilons = 0;
+		workers.progress().begin("trying splits and searches", (long) candidates.size() * parts.stream().mapToInt(part -> holdOuts(part.length)).sum());
+		for (int part = 0; part < parts.size(); part++) {
+			int count = holdOuts(parts.get(part).length);
+			int asked = 0;
+			while (asked < count) {
+				Round round = round(part, asked, candidates);
+				if (round.tried < candidates.size() && (round.tried == 0 || !totals.isEmpty())) {
+					break; // what some were asked and others not is no comparison
 				}
+				totals.add(round.outcomes, parts.get(part).length, count);
+				questions += round.questions;
+				epsilons = candidates.size() - round.tried;
+				asked++;
+			}
+			if (asked == 0) {
+				sites.addAll(sites(part));
+			} else {
+				holdOuts += count - asked;
 			}
 		}
+		List<Tried> tried = parts.size() == 1 ? totals.measured(minPts) : totals.reckoned(minPts);
+		if (tried.isEmpty()) { // nothing is dense enough to be a cluster, or there was no time
+			tried = List.of(new Tried(candidates.get(0).epsilon, minPts, Search.USUAL, Double.NaN, Double.NaN, Double.NaN));
+		}
+		return new Choice(ranked(tried), Budget.share(signals.size()), questions, new LeftOut(List.copyOf(sites), holdOuts, epsilons));
 	}
 
-	/** How many centroids, of groups and of cells, a query compares. */
-	private static int centroids(SplitMap split, Search search) {
-		int groups = split.groups();
-		return groups == 0 ? split.cells() : groups + Math.min(groups, search.groupProbes()) * split.cells() / groups;
+	private List<String> sites(int part) {
+		RadioMap map = signals.map();
+		return Arrays.stream(parts.get(part)).map(map::site).distinct().mapToObj(map.sites()::get).toList();
+	}
+
+	/** All that is tried on one hold-out. @param tried how many values of ε, before the time was over */
+	private record Round(Map<Combination, Totals.Outcome> outcomes, int tried, int questions) {
+	}
+
+	private Round round(int part, int number, List<Candidate> candidates) {
+		double wholeByPart = (double) signals.size() / parts.get(part).length;
+		Map<Combination, Totals.Outcome> outcomes = new LinkedHashMap<>();
+		Optional<HeldOut> made = limit.run(workers, within -> {
+			Signals of = signals(part);
+			return HeldOut.of(of, PositionBlocks.of(of.map()), number, seed);
+		});
+		int tried = 0;
+		while (made.isPresent() && tried < candidates.size()) {
+			Candidate candidate = candidates.get(tried);
+			Optional<Map<Combination, Totals.Outcome>> found = limit.run(workers,
+					within -> SearchTrials.on(made.get(), candidate.epsilon, epsilonOn(made.get(), candidate, part, within), minPts,
+							(int) Math.round(made.get().signals.size() * wholeByPart), seed, within));
+			if (found.isEmpty()) {
+				break;
+			}
+			outcomes.putAll(found.get());
+			workers.progress().advance(1);
+			tried++;
+		}
+		return new Round(outcomes, tried, made.map(HeldOut::questions).orElse(0));
+	}
+
+	/** What an ε is on a map that is thinner than the part of which it is. */
+	private double epsilonOn(HeldOut heldOut, Candidate candidate, int part, Workers within) {
+		if (candidate.isGiven()) {
+			return candidate.epsilon;
+		}
+		double thinned = epsilonAt(heldOut.curve(minPts, within), candidate.share);
+		double own = epsilonAt(curve(part, within), candidate.share);
+		return own == candidate.epsilon || own == 0 ? thinned : candidate.epsilon * thinned / own;
 	}
 
 	/** First those within the budget and the tolerance, the one that compares most samples first; then by error. */
@@ -183,9 +271,8 @@ public final class AutomaticChoice {
 		return List.copyOf(ranked);
 	}
 
-	/** The k-distance (k = minPts) below which a share of the samples lies; of repeated scans, at 0, the first above. */
-	private static double epsilonAt(Signals signals, int minPts, double share, Workers workers) {
-		double[] curve = KDistances.of(signals, workers, minPts).sorted(minPts);
+	/** The k-distance below which a share of the samples lies; of repeated scans, at 0, the first above. @param curve ascending */
+	private static double epsilonAt(double[] curve, double share) {
 		int i = Math.min(curve.length - 1, (int) (share * curve.length));
 		while (i >= 0 && i < curve.length - 1 && curve[i] == 0) {
 			i++;

@@ -3,6 +3,7 @@ package org.cairnfield.core.choose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.cairnfield.core.cluster.KDistances;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
@@ -20,6 +21,7 @@ final class HeldOut {
 	final Signals signals;
 	private final RadioMap questions;
 	private final SignalRows queries;
+	private double[] curve;
 
 	private HeldOut(Signals signals, RadioMap questions) {
 		this.signals = signals;
@@ -28,27 +30,21 @@ final class HeldOut {
 	}
 
 	/**
-	 * Several hold-outs of different blocks.
+	 * Some blocks held out.
 	 *
-	 * @param whole the training samples, in the representation and distance to be used
+	 * @param whole  the training samples, in the representation and distance to be used
+	 * @param blocks of these
+	 * @param number of the hold-out, from 0; each has other blocks
 	 */
-	static List<HeldOut> of(Signals whole, int count, long seed) {
-		PositionBlocks blocks = PositionBlocks.of(whole.map());
-		List<HeldOut> heldOut = new ArrayList<>();
-		for (int i = 0; i < count; i++) {
-			heldOut.add(of(whole, blocks.holdOut(SHARE, seed + i), seed));
-		}
-		return heldOut;
-	}
-
-	private static HeldOut of(Signals whole, boolean[] out, long seed) {
+	static HeldOut of(Signals whole, PositionBlocks blocks, int number, long seed) {
+		boolean[] out = blocks.holdOut(SHARE, seed + number);
 		RadioMap map = whole.map();
 		RadioMap kept = map.where(s -> !out[s]);
 		RadioMap asked = map.where(s -> out[s]);
 		if (kept.size() == 0) {
 			kept = asked; // a single place: nothing can be held out
 		}
-		return new HeldOut(Signals.of(kept, whole.representation(), whole.distance()), thinned(asked, seed));
+		return new HeldOut(Signals.ofPart(kept, whole.representation(), whole.distance(), whole.lowestRssiDbm()), thinned(asked, seed));
 	}
 
 	private static RadioMap thinned(RadioMap asked, long seed) {
@@ -64,6 +60,14 @@ final class HeldOut {
 			}
 		}
 		return asked.view(chosen.stream().mapToInt(Integer::intValue).toArray());
+	}
+
+	/** k-distances of the map, ascending; always with the same k. */
+	double[] curve(int k, Workers workers) {
+		if (curve == null) {
+			curve = KDistances.of(signals, workers, k).sorted(k);
+		}
+		return curve;
 	}
 
 	/** How many samples are asked about. */

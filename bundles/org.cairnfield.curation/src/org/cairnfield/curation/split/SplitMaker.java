@@ -30,6 +30,9 @@ public final class SplitMaker {
 	public record Made(List<Split> splits, Map<String, AutomaticChoice.Choice> choices, List<String> notes) {
 	}
 
+	/** Of sites that were left out. */
+	private static final int MOST_NAMES = 5;
+
 	private final SplitStudies studies;
 
 	public SplitMaker(SplitStudies studies) {
@@ -93,8 +96,8 @@ public final class SplitMaker {
 					Optional.empty());
 		}
 		AutomaticChoice.Choice choice = request.epsilon().isPresent()
-				? study.chooseSearch(request.epsilon().getAsDouble(), minPts, request.seed(), workers)
-				: study.choose(minPts, request.seed(), workers);
+				? study.chooseSearch(request.epsilon().getAsDouble(), minPts, request.most(), request.seed(), workers)
+				: study.choose(minPts, request.most(), request.seed(), workers);
 		return new Parameters(choice.best().epsilon(), minPts, request.search().orElse(choice.best().search()),
 				request.search().isPresent() ? given : reason(choice, choice.best()), Optional.of(choice));
 	}
@@ -102,11 +105,31 @@ public final class SplitMaker {
 	/** Why a combination was taken, for a person. */
 	public static String reason(AutomaticChoice.Choice choice, AutomaticChoice.Tried taken) {
 		if (Double.isNaN(taken.meanErrorMetres())) {
-			return "nothing to choose from: no samples are close enough to each other to be a cluster";
+			return "nothing to choose from: " + (choice.leftOut().isNothing() ? "no samples are close enough to each other to be a cluster" : "no time to try a search");
 		}
-		return String.format(Locale.ROOT, "%s of %d tried on %d held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons",
+		return String.format(Locale.ROOT, "%s of %d tried on %d held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons%s",
 				taken.equals(choice.best()) ? "best" : "picked by hand", choice.tried().size(), choice.questions(), taken.meanErrorMetres(),
-				100 * taken.comparisonShare());
+				100 * taken.comparisonShare(), leftOut(choice.leftOut()));
+	}
+
+	/** Empty for nothing. */
+	private static String leftOut(AutomaticChoice.LeftOut leftOut) {
+		List<String> words = new ArrayList<>();
+		if (!leftOut.sites().isEmpty()) {
+			String names = String.join(", ", leftOut.sites().subList(0, Math.min(MOST_NAMES, leftOut.sites().size())));
+			words.add(count(leftOut.sites().size(), "site") + " (" + names + (leftOut.sites().size() > MOST_NAMES ? ", …" : "") + ")");
+		}
+		if (leftOut.holdOuts() > 0) {
+			words.add(count(leftOut.holdOuts(), "hold-out"));
+		}
+		if (leftOut.epsilons() > 0) {
+			words.add(leftOut.epsilons() == 1 ? "1 value of ε" : leftOut.epsilons() + " values of ε");
+		}
+		return words.isEmpty() ? "" : "; left out for want of time: " + String.join(", ", words);
+	}
+
+	private static String count(int n, String what) {
+		return n + " " + what + (n == 1 ? "" : "s");
 	}
 
 	/** A trial as an archive keeps it, without proposals. */

@@ -1,5 +1,6 @@
 package org.cairnfield.curation.split;
 
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -19,15 +20,19 @@ import org.cairnfield.core.match.Search;
  * @param pcaShare       reduce to the principal components that explain this share of the variance before
  *                       DBSCAN; empty: do not reduce
  * @param search         how it is searched; empty: chosen likewise
+ * @param most           time that a choice may take; what was not tried by then is left out, and said
  * @param seed           for whatever is drawn
  */
 public record SplitRequest(Representation representation, Distance distance, OptionalDouble epsilon,
-		OptionalInt minPts, OptionalDouble pcaShare, Optional<Search> search, long seed) {
+		OptionalInt minPts, OptionalDouble pcaShare, Optional<Search> search, Duration most, long seed) {
+
+	/** Time for a choice, unless told otherwise. */
+	public static final Duration USUAL_TIME = Duration.ofMinutes(10);
 
 	/** Positive representation, city-block; ε, minPts and search chosen. */
 	public static SplitRequest automatic(long seed) {
 		return new SplitRequest(Representation.positive(), Distance.CITY_BLOCK, OptionalDouble.empty(),
-				OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), seed);
+				OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), USUAL_TIME, seed);
 	}
 
 	/** Names of the representations that {@link #named} takes; the first is the usual one. */
@@ -47,12 +52,17 @@ public record SplitRequest(Representation representation, Distance distance, Opt
 	 */
 	public static SplitRequest named(String representation, String distance, OptionalDouble epsilon, OptionalInt minPts,
 			OptionalDouble pcaShare, Optional<Search> search, long seed) {
-		return new SplitRequest(Representation.named(representation), Distance.named(distance), epsilon, minPts, pcaShare, search, seed);
+		return new SplitRequest(Representation.named(representation), Distance.named(distance), epsilon, minPts, pcaShare, search, USUAL_TIME, seed);
 	}
 
 	/** The same with ε and minPts given, searched as published. */
 	public SplitRequest published(double givenEpsilon, int givenMinPts) {
 		return new SplitRequest(representation, distance, OptionalDouble.of(givenEpsilon), OptionalInt.of(givenMinPts), pcaShare,
-				Optional.of(Search.PUBLISHED), seed);
+				Optional.of(Search.PUBLISHED), most, seed);
+	}
+
+	/** The same with another time for the choice. */
+	public SplitRequest within(Duration time) {
+		return new SplitRequest(representation, distance, epsilon, minPts, pcaShare, search, time, seed);
 	}
 }

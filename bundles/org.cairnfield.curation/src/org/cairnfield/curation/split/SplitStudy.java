@@ -1,5 +1,6 @@
 package org.cairnfield.curation.split;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.cairnfield.core.choose.AutomaticChoice;
+import org.cairnfield.core.choose.TooLittleTimeException;
 import org.cairnfield.core.cluster.Dbscan;
 import org.cairnfield.core.cluster.KDistances;
 import org.cairnfield.core.cluster.PointSet;
@@ -118,17 +120,24 @@ public final class SplitStudy {
 	/**
 	 * ε and search chosen by trying, on held-out training positions.
 	 *
-	 * @throws UnfitSurveyException for a study with principal components, whose splits of held-out samples are not comparable
+	 * @param most time that it may take
+	 * @throws UnfitSurveyException where that is over before there is an ε to be tried, and for a study with principal components, whose splits of held-out samples are not comparable
 	 */
-	public AutomaticChoice.Choice choose(int minPts, long seed, Workers workers) {
+	public AutomaticChoice.Choice choose(int minPts, Duration most, long seed, Workers workers) {
 		requireNotReduced("ε and search are");
-		return answer(() -> AutomaticChoice.choose(signals, minPts, seed, workers), "choose", minPts, seed);
+		return answer(() -> {
+			try {
+				return AutomaticChoice.choose(signals, minPts, seed, most, workers);
+			} catch (TooLittleTimeException e) {
+				throw new UnfitSurveyException(e.getMessage() + ": give more time, or ε and minPts");
+			}
+		}, "choose", minPts, most, seed);
 	}
 
 	/** Likewise the search alone. */
-	public AutomaticChoice.Choice chooseSearch(double epsilon, int minPts, long seed, Workers workers) {
+	public AutomaticChoice.Choice chooseSearch(double epsilon, int minPts, Duration most, long seed, Workers workers) {
 		requireNotReduced("a search is");
-		return answer(() -> AutomaticChoice.searchFor(signals, epsilon, minPts, seed, workers), "search", epsilon, minPts, seed);
+		return answer(() -> AutomaticChoice.searchFor(signals, epsilon, minPts, seed, most, workers), "search", epsilon, minPts, most, seed);
 	}
 
 	private void requireNotReduced(String what) {

@@ -62,6 +62,16 @@ class SplitCommandTest {
 	}
 
 	@Test
+	void aChoiceEndsInTimeOrSaysWhatItLacked() {
+		Path survey = survey(160);
+		Cli none = Cli.run("split", "--map", survey, "--time", "0.0005").ended(ExitCode.NOT_ENOUGH);
+		assertTrue(none.err().contains("the time is too short to choose an ε for 160 samples: give more time, or ε and minPts"), none::err);
+		Cli wrong = Cli.run("split", "--map", survey, "--time", "0").ended(ExitCode.USAGE);
+		assertTrue(wrong.err().contains("--time must be a number of seconds above 0"), wrong::err);
+		Cli.ok("split", "--map", survey, "--time", "500");
+	}
+
+	@Test
 	void splitsByEuclideanDistanceWhereAsked() {
 		Path survey = survey(120);
 		double[][] d = distances(survey, Naive::euclidean);

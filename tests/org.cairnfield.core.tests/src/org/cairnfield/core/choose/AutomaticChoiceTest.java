@@ -24,6 +24,7 @@ import org.cairnfield.core.match.PlainMatcher;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.task.Threads;
+import org.cairnfield.core.task.TimeLimit;
 import org.cairnfield.core.task.Workers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,7 +53,7 @@ class AutomaticChoiceTest {
 
 	@Test
 	void keepsToAnEpsilonThatWasGiven() {
-		Choice choice = AutomaticChoice.searchFor(SITE.signals, CHOICE.best().epsilon(), 5, 1, HERE);
+		Choice choice = AutomaticChoice.searchFor(SITE.signals, CHOICE.best().epsilon(), 5, 1, TimeLimit.NEVER, HERE);
 		assertTrue(choice.tried().stream().allMatch(t -> t.epsilon() == CHOICE.best().epsilon() && t.minPts() == 5));
 		assertTrue(choice.tried().stream().map(Tried::search).distinct().count() == choice.tried().size());
 	}
@@ -128,8 +129,8 @@ class AutomaticChoiceTest {
 		}
 		RadioMap map = b.build();
 		Set<String> seen = new HashSet<>();
-		for (HeldOut heldOut : HeldOut.of(Signals.of(map), 4, 1)) {
-			RadioMap kept = heldOut.signals.map();
+		for (int i = 0; i < 4; i++) {
+			RadioMap kept = HeldOut.of(Signals.of(map), PositionBlocks.of(map), i, 1).signals.map();
 			boolean[] isKept = new boolean[map.size()];
 			IntStream.range(0, kept.size()).forEach(s -> isKept[kept.row(s)] = true);
 			for (int s = 0; s < SimulatedSite.SAMPLES; s++) {

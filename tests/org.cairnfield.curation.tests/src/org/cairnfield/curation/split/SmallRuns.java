@@ -48,6 +48,6 @@ public final class SmallRuns {
 
 	/** With the components that explain a share of the variance; ε and minPts as given or chosen. */
 	public static SplitRequest reduced(double share, OptionalDouble epsilon, OptionalInt minPts) {
-		return new SplitRequest(Representation.positive(), Distance.EUCLIDEAN, epsilon, minPts, OptionalDouble.of(share), Optional.empty(), 1);
+		return new SplitRequest(Representation.positive(), Distance.EUCLIDEAN, epsilon, minPts, OptionalDouble.of(share), Optional.empty(), SplitRequest.USUAL_TIME, 1);
 	}
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.model.Archive;
@@ -69,6 +70,16 @@ class SplitMakerTest {
 		assertTrue(made.notes().get(0).contains("held-out"), made.notes()::toString);
 		assertEquals(made.choices().get("open").best().search(), made.splits().get(0).getSearch());
 		assertTrue(made.splits().get(0).getSearchReason().contains("held-out"), made.splits().get(0)::getSearchReason);
+	}
+
+	@Test
+	void saysWhatAChoiceHadNoTimeFor() {
+		AutomaticChoice.Tried tried = new AutomaticChoice.Tried(90, 3, Search.USUAL, 2, 0.05, 0.01);
+		String all = SplitMaker.reason(new AutomaticChoice.Choice(List.of(tried), 0.06, 100, new AutomaticChoice.LeftOut(List.of(), 0, 0)), tried);
+		assertFalse(all.contains("left out"), all);
+		String some = SplitMaker.reason(new AutomaticChoice.Choice(List.of(tried), 0.06, 100,
+				new AutomaticChoice.LeftOut(List.of("a", "b", "c", "d", "e", "f"), 1, 2)), tried);
+		assertTrue(some.endsWith("; left out for want of time: 6 sites (a, b, c, d, e, …), 1 hold-out, 2 values of ε"), some);
 	}
 
 	@Test

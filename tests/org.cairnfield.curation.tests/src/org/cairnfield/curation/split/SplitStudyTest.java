@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.Test;
 class SplitStudyTest {
 
 	private static final SplitRequest REQUEST = SplitRequest.automatic(1);
+	private static final Duration TIME = SplitRequest.USUAL_TIME;
 
 	private final Archive archive = SmallArchives.simulated();
 	private final SplitStudies studies = new SplitStudies(4);
@@ -42,8 +44,8 @@ class SplitStudyTest {
 		assertSame(study.split(100, 4, workers), study.split(100, 4, workers));
 		double[] epsilons = study.gridEpsilons(workers);
 		assertSame(study.sweep(epsilons, new int[] { 3, 5 }, workers), study.sweep(epsilons, new int[] { 3, 5 }, workers));
-		assertSame(study.choose(3, 1, workers), study.choose(3, 1, workers));
-		assertSame(study.chooseSearch(100, 4, 1, workers), study.chooseSearch(100, 4, 1, workers));
+		assertSame(study.choose(3, TIME, 1, workers), study.choose(3, TIME, 1, workers));
+		assertSame(study.chooseSearch(100, 4, TIME, 1, workers), study.chooseSearch(100, 4, TIME, 1, workers));
 	}
 
 	@Test
@@ -134,8 +136,8 @@ class SplitStudyTest {
 			assertEquals(one.cell(e, 0), other.cell(e, 0));
 			assertEquals(one.cell(e, 1), other.cell(e, 1));
 		}
-		assertEquals(with.choose(3, 1, workers).tried(), without.choose(3, 1, workers).tried());
-		assertEquals(with.chooseSearch(100, 4, 1, workers).tried(), without.chooseSearch(100, 4, 1, workers).tried());
+		assertEquals(with.choose(3, TIME, 1, workers).tried(), without.choose(3, TIME, 1, workers).tried());
+		assertEquals(with.chooseSearch(100, 4, TIME, 1, workers).tried(), without.chooseSearch(100, 4, TIME, 1, workers).tried());
 	}
 
 	@Test
@@ -147,7 +149,7 @@ class SplitStudyTest {
 		FileRun two = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), SmallRuns.reduced(0.99, OptionalDouble.of(4), OptionalInt.of(3)), 0, 0.1);
 		assertArrayEquals(new int[] { 5, 5 }, two.onMap().clustering().sizes());
 		assertTrue(two.onMap().clustering().isNoise(two.onMap().index(two.files().keys()[10])));
-		assertThrows(UnfitSurveyException.class, () -> study.choose(4, 1, workers));
+		assertThrows(UnfitSurveyException.class, () -> study.choose(4, TIME, 1, workers));
 		assertThrows(UnfitSurveyException.class, () -> study.sweepWithErrors(new double[] { 40 }, new int[] { 4 }, 1, workers));
 	}
 

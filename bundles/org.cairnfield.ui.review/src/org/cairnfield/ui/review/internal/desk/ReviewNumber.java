@@ -10,6 +10,8 @@ public enum ReviewNumber {
 	GATE("proposalGate", "Noise share", 0.1, 0, 1, 100, "%"),
 	/** Common practice. */
 	THRESHOLD("proposalThreshold", "Smallest r", 0.1, -1, 1, 1, ""),
+	/** That the choice of ε and search may take. */
+	CHOICE_MINUTES("choiceMinutes", "Longest choice", 10, 0.1, 1440, 1, "min"),
 	/** Of proposals in a band; see the policy of reviews. */
 	AUDIT_LIMIT("auditLimit", "Share wrong", 0.05, 0.001, 0.5, 100, "%"),
 	/** That a band with more wrong is stopped. */
@@ -64,7 +66,7 @@ public enum ReviewNumber {
 	 * @throws IllegalArgumentException where it is no number, or out of range; the message says what is allowed, short enough for the head of a page
 	 */
 	public double parse(String written) {
-		String number = written.replace("%", unit.isEmpty() ? "%" : "").replace('−', '-').replace(',', '.').strip();
+		String number = written.replace(unit, "").replace('−', '-').replace(',', '.').strip();
 		try {
 			double value = new BigDecimal(number).divide(BigDecimal.valueOf(scale)).doubleValue();
 			if (value >= low && value <= high) {

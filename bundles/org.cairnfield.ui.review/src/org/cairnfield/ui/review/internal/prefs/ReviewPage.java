@@ -25,7 +25,7 @@ public final class ReviewPage extends PreferencePage implements IWorkbenchPrefer
 	private final Map<ReviewNumber, Text> numbers = new EnumMap<>(ReviewNumber.class);
 
 	public ReviewPage() {
-		setDescription("How proposals are made. A split that is kept stays as it was made. How they are reviewed is kept with the archive: menu Review, Review policy.");
+		setDescription("How splits are chosen and proposals are made. A split that is kept stays as it was made. How they are reviewed is kept with the archive: menu Review, Review policy.");
 	}
 
 	@Override
@@ -40,6 +40,8 @@ public final class ReviewPage extends PreferencePage implements IWorkbenchPrefer
 		Composite proposals = group(page, "Proposals");
 		number(proposals, ReviewNumber.GATE, "Made from a &noise share of", "With less noise in a split, no proposals are made");
 		number(proposals, ReviewNumber.THRESHOLD, "for samples with &r from", "A noise sample that correlates less with every cluster stays unplaced");
+		Composite choice = group(page, "Automatic choice");
+		number(choice, ReviewNumber.CHOICE_MINUTES, "Takes at &most", "What has not been tried by then is left out, and the split says so");
 		numbers.forEach((which, field) -> field.setText(which.text(ReviewSettings.number(which))));
 		numbers.values().forEach(field -> field.addListener(SWT.Modify, event -> check()));
 		return page;

@@ -1,5 +1,6 @@
 package org.cairnfield.ui.review.internal.split;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -138,12 +139,13 @@ final class KeepBar {
 		AutomaticChoice.Choice tried = work.tried();
 		AutomaticChoice.Tried taken = work.taken();
 		ProposalChoice rule = ProposalChoice.set();
+		Duration most = SplitChoice.time();
 		boolean wantsProposals = propose.getSelection();
 		SplitMaker maker = new SplitMaker(work.studies());
 		keeping.start("Keeping split " + id, workers -> {
 			Kept made;
 			if (kind == SplitForm.Kind.ONE) {
-				AutomaticChoice.Choice among = taken != null ? tried : study.chooseSearch(trial.epsilon(), trial.minPts(), SplitWork.SEED, workers);
+				AutomaticChoice.Choice among = taken != null ? tried : study.chooseSearch(trial.epsilon(), trial.minPts(), most, SplitWork.SEED, workers);
 				AutomaticChoice.Tried one = taken != null ? taken : among.best();
 				made = new Kept(List.of(SplitMaker.toModel(id, choice.scope(), study, trial, one.search(), SplitMaker.reason(among, one),
 						SplitWork.SEED)), new ArrayList<>());
@@ -151,7 +153,7 @@ final class KeepBar {
 				boolean chosen = kind == SplitForm.Kind.PER_FLOOR_CHOSEN;
 				SplitMaker.Made all = maker.make(still, new SplitPlan(id, choice.scope(), true,
 						choice.request(chosen ? OptionalDouble.empty() : OptionalDouble.of(trial.epsilon()),
-								chosen ? OptionalInt.empty() : OptionalInt.of(trial.minPts()))), workers);
+								chosen ? OptionalInt.empty() : OptionalInt.of(trial.minPts())).within(most)), workers);
 				made = new Kept(all.splits(), new ArrayList<>(all.notes()));
 			}
 			if (wantsProposals) {

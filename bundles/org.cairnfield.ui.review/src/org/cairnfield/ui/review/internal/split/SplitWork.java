@@ -1,5 +1,6 @@
 package org.cairnfield.ui.review.internal.split;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -184,7 +185,8 @@ final class SplitWork {
 	void chooseAutomatically() {
 		SplitStudy of = study;
 		if (of != null) {
-			sweepWork.start("Choosing ε and search", workers -> of.choose(AutomaticChoice.MIN_PTS, SEED, workers), found -> take(found, found.best()),
+			Duration most = SplitChoice.time();
+			sweepWork.start("Choosing ε and search", workers -> of.choose(AutomaticChoice.MIN_PTS, most, SEED, workers), found -> take(found, found.best()),
 					this::fail);
 		}
 	}
