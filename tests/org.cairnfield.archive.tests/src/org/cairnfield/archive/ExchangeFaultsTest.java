@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -13,6 +15,9 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.DamagedException;
@@ -79,13 +84,69 @@ class ExchangeFaultsTest {
 			clones.exchange(ANN);
 			clones.edit(BEN, archive -> archive.getSites().get(0).setName("by Ben"));
 			disk.makeReadOnly();
-			UnreachableException refused = assertThrows(UnreachableException.class, () -> clones.exchange(BEN));
-			assertTrue(refused.getMessage().contains(clones.url().text()), refused::getMessage);
+			PrintStream terminal = System.err;
+			ByteArrayOutputStream printed = new ByteArrayOutputStream();
+			System.setErr(new PrintStream(printed, true));
+			try {
+				UnreachableException refused = assertThrows(UnreachableException.class, () -> clones.exchange(BEN));
+				assertTrue(refused.getMessage().contains(clones.url().text()), refused::getMessage);
+			} finally {
+				System.setErr(terminal);
+			}
+			assertEquals("", printed.toString());
 			assertEquals("by Ann", clones.archive(BEN).getName());
 			assertEquals("by Ben", clones.archive(BEN).getSites().get(0).getName());
 			assertEquals(List.of(), clones.of(BEN).damages());
 			disk.makeWritable();
 			assertEquals(2, clones.exchange(BEN).sent().size());
+		}
+	}
+
+	@Test
+	void whatAKilledFetchHasLeftIsNotInTheWayOfTheNext() throws IOException {
+		try (Clones clones = clones(folder)) {
+			clones.edit(ANN, archive -> archive.setName("by Ann"));
+			clones.exchange(ANN);
+			clones.close(BEN);
+			Path objects = clones.folder(BEN).resolve(".git/objects");
+			Path lock = objects.resolve("pack").resolve(nextPack(clones) + ".keep.lock");
+			Files.createFile(lock);
+			clones.open(BEN);
+			UnreachableException refused = assertThrows(UnreachableException.class, () -> clones.exchange(BEN));
+			assertTrue(refused.getMessage().contains(lock + " exists"), refused::getMessage); // it may be somebody else's
+			clones.close(BEN);
+			List<Path> ours = List.of(lock, objects.resolve("incoming_7.pack"), objects.resolve("pack/pack-1.keep"));
+			Files.writeString(ours.get(1), "PACK");
+			Files.writeString(ours.get(2), "jgit fetch there\n");
+			Path others = Files.writeString(objects.resolve("pack/pack-2.keep"), "");
+			Files.writeString(clones.folder(BEN).resolve(".cairnfield/committing"), "A save point is being made.\n");
+			clones.open(BEN);
+			assertEquals(List.of(), ours.stream().filter(Files::exists).toList());
+			assertTrue(Files.exists(others));
+			assertEquals(1, clones.exchange(BEN).received().size());
+			assertEquals("by Ann", clones.archive(BEN).getName());
+		}
+	}
+
+	/** Name of the pack that a fetch of Ben's will bring, as a copy of his folder finds out. */
+	private String nextPack(Clones clones) throws IOException {
+		Path copy = folder.resolve("copy");
+		try (Stream<Path> files = Files.walk(clones.folder(BEN))) {
+			for (Path file : (Iterable<Path>) files::iterator) {
+				Files.copy(file, copy.resolve(clones.folder(BEN).relativize(file).toString()));
+			}
+		}
+		Set<String> before = packs(copy);
+		try (OpenArchive open = new ArchiveStore().open(copy, Mode.EDIT)) {
+			open.exchange().look(Progress.NONE);
+		}
+		return packs(copy).stream().filter(name -> !before.contains(name)).findFirst().orElseThrow();
+	}
+
+	private static Set<String> packs(Path archive) throws IOException {
+		try (Stream<Path> files = Files.list(archive.resolve(".git/objects/pack"))) {
+			return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".pack")).map(name -> name.replace(".pack", ""))
+					.collect(Collectors.toSet());
 		}
 	}
 

@@ -36,8 +36,15 @@ public final class ChildJvm implements AutoCloseable {
 
 	/** Starts a class with the same class path as this one's. */
 	public static ChildJvm start(Class<?> main, String... arguments) throws IOException {
+		return start(List.of(), main, arguments);
+	}
+
+	/** @param options of its Java */
+	static ChildJvm start(List<String> options, Class<?> main, String... arguments) throws IOException {
 		List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-				"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xmx256m", "-cp", classPath(main), main.getName()));
+				"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xmx256m"));
+		command.addAll(options);
+		command.addAll(List.of("-cp", classPath(main), main.getName()));
 		command.addAll(List.of(arguments));
 		return new ChildJvm(new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start());
 	}

@@ -10,7 +10,9 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 import org.cairnfield.archive.ArchiveStore;
@@ -25,26 +27,40 @@ import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.core.task.Progress;
 
 /**
- * Kills processes while they exchange an archive, at random instants, and looks after each kill whether anything is lost: in
- * the archive, at the remote, and for the other person, who goes on working.
+ * Kills processes while they exchange an archive, each before another of the steps by which an exchange changes the disk, here
+ * and at the remote, and looks after each kill whether anything is lost: in the archive, at the remote, and for the other
+ * person, who goes on working.
  */
 public final class ExchangeKills {
 
-	/** How far the killed processes had come. */
-	public record Report(int kills, int untouched, int takenIn, int sent, int ended, int remoteLocks) {
+	/**
+	 * How far the killed processes had come.
+	 *
+	 * @param steps of one exchange
+	 * @param before how often one was killed before each kind of step
+	 */
+	public record Report(int kills, int steps, int untouched, int takenIn, int sent, int ended, int remoteLocks, SortedMap<String, Integer> before) {
+
+		@Override
+		public String toString() {
+			StringBuilder text = new StringBuilder();
+			before.forEach((step, times) -> text.append(times).append(" before ").append(step).append('\n'));
+			return text.append(kills).append(" kills at ").append(steps).append(" steps, ").append(before.size()).append(" kinds of step: ")
+					.append(untouched).append(" left the archive untouched, ").append(takenIn).append(" with the others' work taken in, ")
+					.append(sent).append(" with all sent; ").append(ended).append(" had ended; ").append(remoteLocks)
+					.append(" locks left at the remote; nothing lost").toString();
+		}
 	}
 
 	private static final String ANN = "Ann";
 	private static final String BEN = "Ben";
-
-	private static final int LONGER_MILLIS = 50;
 
 	private final Path folder;
 	private final Path meeting;
 	private final Random random;
 	private final ArchiveStore store = new ArchiveStore();
 	private final SortedSet<String> given = new TreeSet<>();
-	private int longestMillis = 400;
+	private final SortedMap<String, Integer> before = new TreeMap<>();
 	private int untouched;
 	private int takenIn;
 	private int sent;
@@ -70,10 +86,16 @@ public final class ExchangeKills {
 	public static Report run(Path folder, int kills, long seed) throws IOException, InterruptedException {
 		ExchangeKills run = new ExchangeKills(folder, seed);
 		run.meet(seed);
+		int steps = run.exchange(Integer.MAX_VALUE).size();
+		run.ended = 0;
 		for (int n = 0; n < kills; n++) {
-			run.killOne();
+			int step = (int) ((n + run.random.nextDouble()) * steps / kills); // each of them where there are as many kills
+			List<String> taken = run.exchange(step);
+			if (taken.size() > step) {
+				run.before.merge(taken.get(step), 1, Integer::sum);
+			}
 		}
-		return new Report(kills, run.untouched, run.takenIn, run.sent, run.ended, run.remoteLocks);
+		return new Report(kills, steps, run.untouched, run.takenIn, run.sent, run.ended, run.remoteLocks, run.before);
 	}
 
 	private void meet(long seed) throws IOException {
@@ -89,28 +111,33 @@ public final class ExchangeKills {
 		open.exchange().run(Person.named(person), null, true, Progress.NONE);
 	}
 
-	private void killOne() throws IOException, InterruptedException {
+	/**
+	 * Both have worked, and one process exchanges.
+	 *
+	 * @param steps after which it is killed
+	 * @return the steps that it took, and the one before which it was killed
+	 */
+	private List<String> exchange(int steps) throws IOException, InterruptedException {
 		String sentByBen;
 		boolean returned = false;
-		try (ChildJvm child = ChildJvm.start(ExchangingChild.class, folder.resolve(ANN).toString(), ANN, Long.toString(random.nextLong()))) {
+		List<String> taken;
+		try (DiskSteps disk = DiskSteps.listen();
+				ChildJvm child = ChildJvm.start(List.of(disk.option()), ExchangingChild.class, folder.resolve(ANN).toString(), ANN, Long.toString(random.nextLong()))) {
+			disk.accept();
 			expect(child, "saved ");
 			work(BEN);
 			sentByBen = tip();
+			disk.watch();
 			child.send("go");
-			expect(child, "exchanging");
-			long began = System.nanoTime();
-			if (child.livesAfter(random.nextInt(longestMillis))) {
-				child.kill();
-				longestMillis += LONGER_MILLIS; // until one ends by itself: so the instants spread over all of it
-			} else {
-				longestMillis = (int) Math.max(LONGER_MILLIS, (System.nanoTime() - began) / 1_000_000);
-			}
+			taken = disk.take(steps);
+			child.kill();
 			for (String line = child.line(); line != null; line = child.line()) {
 				require(!line.startsWith("refused"), line);
 				returned |= line.startsWith("exchanged ");
 			}
 		}
 		inspect(sentByBen, returned);
+		return taken;
 	}
 
 	/** A day's work of somebody else, in this process. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -18,19 +17,31 @@ import org.cairnfield.core.task.Progress;
 final class CancellableWait {
 
 	private static final int LOOK_MILLIS = 100;
+	/** A repository in a folder is served by threads of JGit, whose failures come back to the caller: no need to print them too. */
+	private static final ThreadGroup OTHER_SIDE = new ThreadGroup("Exchange") {
+		@Override
+		public void uncaughtException(Thread thread, Throwable e) {
+			if (!thread.getName().startsWith("JGit-")) {
+				super.uncaughtException(thread, e);
+			}
+		}
+	};
 
 	private CancellableWait() {
 	}
 
 	/** @throws CancellationException once the progress is cancelled */
 	static <T> T on(Progress progress, Callable<T> call) throws IOException {
-		CompletableFuture<T> answer = CompletableFuture.supplyAsync(() -> {
+		CompletableFuture<T> answer = new CompletableFuture<>();
+		Thread thread = new Thread(OTHER_SIDE, () -> {
 			try {
-				return call.call();
-			} catch (Exception e) {
-				throw new CompletionException(e);
+				answer.complete(call.call());
+			} catch (Throwable e) {
+				answer.completeExceptionally(e);
 			}
-		});
+		}, "Exchange");
+		thread.setDaemon(true);
+		thread.start();
 		while (true) {
 			try {
 				return answer.get(LOOK_MILLIS, TimeUnit.MILLISECONDS);

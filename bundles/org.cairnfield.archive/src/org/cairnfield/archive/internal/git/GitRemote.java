@@ -9,6 +9,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.UnreachableException;
@@ -38,6 +40,7 @@ public final class GitRemote {
 	static final String OWN = "refs/cairnfield/";
 	private static final String TAGS = OWN + "tags/";
 	private static final int PATIENCE_SECONDS = 60;
+	private static final Pattern PACK_LOCK = Pattern.compile("Cannot lock pack in (.+?)\\.pack");
 
 	private final Path root;
 	private final Repository repository;
@@ -124,7 +127,7 @@ public final class GitRemote {
 	void forget(String branch) throws IOException {
 		RefUpdate update = repository.updateRef(tracking(branch));
 		update.setForceUpdate(true);
-		update.delete();
+		new GitLocks(root, repository).during(update::delete);
 	}
 
 	private static String tracking(String branch) {
@@ -201,6 +204,12 @@ public final class GitRemote {
 			deepest = deepest.getCause();
 		}
 		String said = deepest.getMessage() == null || deepest == e ? e.getMessage() : e.getMessage() + ": " + deepest.getMessage();
+		Matcher lock = PACK_LOCK.matcher(said);
+		if (lock.find()) {
+			return new UnreachableException(url + " is locked: " + lock.group(1) + ".keep.lock exists",
+					"somebody may be exchanging at this moment, so try again in a minute; if that file is still there then, an exchange was broken off "
+							+ "and has left it behind, and it may be deleted; nothing here is lost", e);
+		}
 		return new UnreachableException(url + " cannot be reached: " + said.replaceFirst("\\.$", ""),
 				"see whether it is there and whether you may read and write it, then try again; nothing here is lost", e);
 	}
