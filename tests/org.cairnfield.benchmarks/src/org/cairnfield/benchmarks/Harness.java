@@ -33,6 +33,18 @@ final class Harness implements AutoCloseable {
 		this.folder = folder;
 	}
 
+	/** One benchmark in this JVM; ends it with an error where results disagree. @param args {@code quick|full FOLDER NAME} */
+	static void run(Benchmark benchmark, String[] args) throws Exception {
+		Harness harness = new Harness(args[2], args[0].equals("quick"), Path.of(args[1]));
+		try (harness) {
+			harness.describeMachine();
+			benchmark.run(harness);
+		}
+		if (harness.disagreements > 0) {
+			System.exit(1);
+		}
+	}
+
 	boolean quick() {
 		return quick;
 	}
@@ -100,10 +112,6 @@ final class Harness implements AutoCloseable {
 		if (!yes) {
 			disagreements++;
 		}
-	}
-
-	int disagreements() {
-		return disagreements;
 	}
 
 	@Override
