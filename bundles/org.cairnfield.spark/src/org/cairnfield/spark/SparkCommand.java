@@ -89,7 +89,7 @@ public final class SparkCommand implements Callable<Integer> {
 	@Option(names = { "-q", "--quiet" }, description = "No progress on standard error.")
 	private boolean quiet;
 
-	@Option(names = { "-h", "--help" }, usageHelp = true, description = "Says this.")
+	@Option(names = { "-h", "--help" }, usageHelp = true, description = "Show this help.")
 	private boolean help;
 
 	/** Ends the program with the exit code. */

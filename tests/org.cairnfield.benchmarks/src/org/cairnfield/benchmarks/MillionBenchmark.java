@@ -105,7 +105,7 @@ final class MillionBenchmark implements Benchmark {
 			new SetProposalsCommand(chosen, SplitProposals.of(SplitOnMap.of(archive, chosen), 0.1, 0.1, workers)).execute();
 			open.save(Archives.PERSON);
 			ReleaseBook book = new ReleaseBook(open, Clock.systemUTC());
-			GateCheck asked = step("measure and ask the gates", () -> book.ask(PackRequest.USUAL, workers));
+			GateCheck asked = step("measure and check the gates", () -> book.ask(PackRequest.USUAL, workers));
 			step("release", () -> release(book, asked));
 		}
 	}

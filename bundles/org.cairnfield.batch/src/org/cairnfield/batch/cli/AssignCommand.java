@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "assign", description = { "Assigns proposals of a split to reviewers, as one save point.",
+@Command(name = "assign", description = { "Assign proposals of a split to reviewers, as one save point.",
 		"Several may have the same proposals; it says how many. \"assignments\" lists who has what and takes assignments away." })
 final class AssignCommand extends ArchiveCommand {
 

@@ -23,7 +23,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "assignments", description = { "Lists who is to review which proposals, how far each has come, and how far each agrees with others.",
+@Command(name = "assignments", description = { "List who is to review which proposals, how far each has come, and how far each agrees with others.",
 		"With --remove: takes assignments away, as one save point. Verdicts stay." })
 final class AssignmentsCommand extends ArchiveCommand {
 

@@ -21,7 +21,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "check", description = "Looks for what is wrong with the map of an archive. Changes nothing.")
+@Command(name = "check", description = "Check the map of an archive for what is wrong with it. Changes nothing.")
 final class CheckCommand extends ArchiveCommand {
 
 	@Mixin

@@ -21,7 +21,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "comment", description = { "Adds a comment on a proposal, a finding or a release, as one save point.",
+@Command(name = "comment", description = { "Add a comment on a proposal, a finding or a release, as one save point.",
 		"It is no verdict, and is never changed or removed. \"comments\" lists them." })
 final class CommentCommand extends ArchiveCommand {
 

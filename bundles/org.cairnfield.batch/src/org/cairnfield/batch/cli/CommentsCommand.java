@@ -11,7 +11,7 @@ import org.cairnfield.model.Comment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "comments", description = "Lists the comments on proposals, findings and releases, the oldest first.")
+@Command(name = "comments", description = "List the comments on proposals, findings and releases, the oldest first.")
 final class CommentsCommand extends ArchiveCommand {
 
 	@Option(names = "--on", paramLabel = "SUBJECT", description = "Only those on this subject; see \"comment --help\".")

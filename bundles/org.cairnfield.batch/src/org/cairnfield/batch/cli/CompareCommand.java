@@ -12,7 +12,7 @@ import org.cairnfield.core.task.Workers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "compare", description = "Compares two states of an archive as radio maps: what was added, removed, changed.")
+@Command(name = "compare", description = "Compare two states of an archive as radio maps: what was added, removed, changed.")
 final class CompareCommand extends ArchiveCommand {
 
 	@Parameters(index = "0", paramLabel = "BEFORE", description = "A save point: its id, a beginning of it, or a tag.")

@@ -15,7 +15,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "conflicts", description = { "Lists what several people have set to different values; out to a table and in from one.",
+@Command(name = "conflicts", description = { "List what several people have set to different values; out to a table and in from one.",
 		"What is decided is one save point, or nothing where a row is wrong." })
 final class ConflictsCommand extends ArchiveCommand {
 

@@ -8,7 +8,7 @@ import org.cairnfield.core.task.Workers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "connect", description = { "Connects an archive with the remote through which people exchange it. Nothing is sent yet.",
+@Command(name = "connect", description = { "Connect an archive with the remote through which people exchange it. Nothing is sent yet.",
 		"A folder that is not there becomes a bare repository of Git. Credentials are those that Git has." })
 final class ConnectCommand extends ArchiveCommand {
 

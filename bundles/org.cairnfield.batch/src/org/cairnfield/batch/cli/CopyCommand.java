@@ -10,7 +10,7 @@ import org.cairnfield.core.task.Workers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "copy", description = "Copies the archive of a remote into a new folder, connected with it.")
+@Command(name = "copy", description = "Copy the archive of a remote into a new folder, connected with it.")
 final class CopyCommand extends SurveyCommand {
 
 	@Parameters(index = "0", paramLabel = "URL", description = "A folder, or a URL of Git: file, ssh, http or https; without a password.")

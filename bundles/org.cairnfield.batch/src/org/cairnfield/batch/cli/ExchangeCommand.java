@@ -12,7 +12,7 @@ import org.cairnfield.model.values.Count;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "exchange", description = { "Exchanges an archive with others: what is here becomes a save point, what others have sent is merged",
+@Command(name = "exchange", description = { "Exchange an archive with others: what is here becomes a save point, what others have sent is merged",
 		"with it, and both go to the remote. Nothing is forced, and nothing that people decided is lost." })
 final class ExchangeCommand extends ArchiveCommand {
 

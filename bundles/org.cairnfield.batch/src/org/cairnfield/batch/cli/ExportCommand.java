@@ -33,7 +33,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "export", description = { "Writes the map, or a release of it, for other programs and for devices, with checksums and a page of cautions.",
+@Command(name = "export", description = { "Export the map, or a release of it, for other programs and for devices, with checksums and a page of cautions.",
 		"Addresses, times and names can be personal data: local law decides what may leave." })
 final class ExportCommand extends ArchiveCommand {
 

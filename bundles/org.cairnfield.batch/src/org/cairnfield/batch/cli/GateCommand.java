@@ -13,13 +13,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "gate", description = "Asks the gates that a map must meet before it is released. The exit code says whether it does.")
+@Command(name = "gate", description = "Check the gates that a map must meet before it is released. The exit code says whether it does.")
 final class GateCommand extends ArchiveCommand {
 
 	@Mixin
 	PackArgs packArgs;
 
-	@Option(names = "--init", description = "Write the usual gates to releases/gates.txt of the archive, to be edited, and ask nothing.")
+	@Option(names = "--init", description = "Write the usual gates to releases/gates.txt of the archive, to be edited, and check nothing.")
 	boolean init;
 
 	@Override

@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "history", description = "Lists the save points of an archive, the last one first.")
+@Command(name = "history", description = "List the save points of an archive, the last one first.")
 final class HistoryCommand extends ArchiveCommand {
 
 	@Option(names = "--most", paramLabel = "N", defaultValue = "20", description = "How many; default ${DEFAULT-VALUE}.")

@@ -16,7 +16,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "intake", description = "Reads survey files, says what was understood and why, and quarantines bad rows.")
+@Command(name = "intake", description = "Read survey files, say what was understood and why, and quarantine bad rows.")
 final class IntakeCommand extends SurveyCommand {
 
 	@Mixin

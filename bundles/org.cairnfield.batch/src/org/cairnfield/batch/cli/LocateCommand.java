@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "locate", description = "Says where on Earth the frame of a site lies, so that the map can be exported in WGS 84.")
+@Command(name = "locate", description = "Set where on Earth the frame of a site lies, so that the map can be exported in WGS 84.")
 final class LocateCommand extends ArchiveCommand {
 
 	@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site; the id where several have the name.")

@@ -23,7 +23,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 		ReleaseCommand.class, ReleasesCommand.class, VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class, CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
 		AssignCommand.class, AssignmentsCommand.class, CommentCommand.class, CommentsCommand.class,
 		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
-		description = "Keeps Wi-Fi radio maps: takes in surveys, splits a map, gives noise back, measures the result.",
+		description = "Keep Wi-Fi radio maps: take in surveys, split a map, give noise back, measure the result.",
 		exitCodeListHeading = "%nExit codes:%n",
 		exitCodeList = { "0:done", "2:the command line is wrong", "3:a file cannot be read or written, or holds no survey",
 				"4:done, but rows were quarantined", "5:too few samples for what was asked, or samples that are not fit for it", "6:out of memory",

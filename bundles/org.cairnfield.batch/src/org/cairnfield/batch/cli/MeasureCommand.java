@@ -21,7 +21,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "measure", description = { "Position errors and cost of plain matching, of the split and of the automatic choice.",
+@Command(name = "measure", description = { "Measure position errors and cost of plain matching, of the split and of the automatic choice.",
 		"With --archive: of a split that it keeps, without and with approved samples, and as a device gets it, on its test surveys. Changes nothing." })
 final class MeasureCommand extends MeasuringCommand {
 

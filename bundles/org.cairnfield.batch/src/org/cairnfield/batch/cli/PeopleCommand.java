@@ -19,7 +19,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "people", description = { "Whose SSH key is whose in the archive: lists people, or adds or removes one, as one save point.",
+@Command(name = "people", description = { "List whose SSH key is whose in the archive, or add or remove a person, as one save point.",
 		"Only a lead's signature lets a change count; the first person to be added is a lead. \"verify --people\" goes by the list." })
 final class PeopleCommand extends ArchiveCommand {
 

@@ -14,7 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "policy", description = { "How proposals are reviewed: bands of strength, second reviewers, audits.",
+@Command(name = "policy", description = { "Show or change how proposals are reviewed: bands of strength, second reviewers, audits.",
 		"Gates, reports and the workbench use the same. With options it is changed, as one save point." })
 final class PolicyCommand extends ArchiveCommand {
 

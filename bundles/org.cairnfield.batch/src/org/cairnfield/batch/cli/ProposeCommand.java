@@ -19,7 +19,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "propose", description = { "Splits a map and finds for each noise sample the cluster it correlates with.",
+@Command(name = "propose", description = { "Split a map and find for each noise sample the cluster it correlates with.",
 		"With --archive: for a split that it keeps, with the evidence, as one save point." })
 final class ProposeCommand extends SurveyCommand {
 

@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "release", description = { "Freezes the map under a version: asks the gates, writes the manifest, signs it, sets a tag.",
+@Command(name = "release", description = { "Release the map under a version: check the gates, write the manifest, sign it, set a tag.",
 		"Where the archive wants another person to sign, this prepares, and that person runs it with --sign." })
 final class ReleaseCommand extends ArchiveCommand {
 

@@ -11,7 +11,7 @@ import org.cairnfield.curation.release.ReleaseManifest;
 import org.cairnfield.curation.release.ReleasedState;
 import picocli.CommandLine.Command;
 
-@Command(name = "releases", description = { "Lists the releases of an archive, the highest version first, and which version the next one would be.",
+@Command(name = "releases", description = { "List the releases of an archive, the highest version first, and which version the next one would be.",
 		"\"compare\" and \"restore\" take versions for names of save points.",
 		"Ends with 13 where a tag is no release, or a release has no tag, as in a clone without tags." })
 final class ReleasesCommand extends ArchiveCommand {

@@ -23,7 +23,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "remedy", description = "Applies what the named rules offer, as one save point that \"restore\" can take back.")
+@Command(name = "remedy", description = "Apply what the named rules offer, as one save point that \"restore\" can take back.")
 final class RemedyCommand extends ArchiveCommand {
 
 	@Mixin

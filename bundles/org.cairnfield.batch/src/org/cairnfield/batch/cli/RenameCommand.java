@@ -16,7 +16,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "rename", description = "Gives a site, a survey or a device another name, as one save point. Its id stays.")
+@Command(name = "rename", description = "Give a site, a survey or a device another name, as one save point. Its id stays.")
 final class RenameCommand extends ArchiveCommand {
 
 	/** Exactly one of them. */

@@ -17,7 +17,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "report", description = "Writes one HTML page on the map, or a release of it, that can be printed and needs no network.")
+@Command(name = "report", description = "Write one HTML page on the map, or a release of it, that can be printed and needs no network.")
 final class ReportCommand extends ArchiveCommand {
 
 	@Mixin

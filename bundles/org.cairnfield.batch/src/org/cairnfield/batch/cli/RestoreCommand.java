@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "restore", description = "Goes back to an earlier state by a new save point; nothing of the history is lost.")
+@Command(name = "restore", description = "Go back to an earlier state by a new save point; nothing of the history is lost.")
 final class RestoreCommand extends ArchiveCommand {
 
 	@Parameters(index = "0", paramLabel = "SAVEPOINT", description = "Its id, a beginning of it, or a tag.")

@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 @Command(name = "rules", mixinStandardHelpOptions = true,
-		description = "Lists the rules: what each looks for, its remedies where there are several, and the numbers it goes by, each with unit and reason.")
+		description = "List the rules: what each looks for, its remedies where there are several, and the numbers it goes by, each with unit and reason.")
 final class RulesCommand implements Callable<Integer> {
 
 	@Spec

@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "run", description = "The whole job: survey files in; split map, proposals, figures and pictures out.")
+@Command(name = "run", description = "Do the whole job: survey files in; split map, proposals, figures and pictures out.")
 final class RunCommand extends MeasuringCommand {
 
 	@Mixin

@@ -16,7 +16,7 @@ import org.cairnfield.exchange.WideTable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "simulate", description = "Writes the invented surveys of Marrow Quay Museums, and the faults planted in them.")
+@Command(name = "simulate", description = "Write the invented surveys of Marrow Quay Museums, and the faults planted in them.")
 final class SimulateCommand extends SurveyCommand {
 
 	@Option(names = "--out", required = true, paramLabel = "DIR",

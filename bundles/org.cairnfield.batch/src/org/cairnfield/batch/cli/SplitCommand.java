@@ -26,7 +26,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "split", description = { "Splits a map by DBSCAN. Every accepted sample takes part; nothing is cleaned away.",
+@Command(name = "split", description = { "Split a map by DBSCAN. Every accepted sample takes part; nothing is cleaned away.",
 		"With --archive: of its training samples, kept under a name, as one save point." })
 final class SplitCommand extends SurveyCommand {
 

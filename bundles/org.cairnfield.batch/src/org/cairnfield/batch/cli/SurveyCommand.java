@@ -38,7 +38,7 @@ abstract class SurveyCommand implements Callable<Integer> {
 	@Option(names = { "-q", "--quiet" }, description = "No progress on standard error.")
 	boolean quiet;
 
-	@Option(names = { "-h", "--help" }, usageHelp = true, description = "Says this.")
+	@Option(names = { "-h", "--help" }, usageHelp = true, description = "Show this help.")
 	boolean help;
 
 	private int ending = ExitCode.OK;

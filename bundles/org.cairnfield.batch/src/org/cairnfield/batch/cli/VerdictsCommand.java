@@ -21,7 +21,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "verdicts", description = { "Where the proposals of a split stand; verdicts out to a table and in from one.",
+@Command(name = "verdicts", description = { "Show where the proposals of a split stand; write verdicts to a table, or take them in from one.",
 		"A decision is approve, move (with the number of a cluster as home), pool, faulty or defer.",
 		"What is taken in is one save point, or nothing where a row is wrong." })
 final class VerdictsCommand extends ArchiveCommand {

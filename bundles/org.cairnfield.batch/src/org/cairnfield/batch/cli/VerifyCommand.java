@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "verify", description = { "Looks whether releases and exports still are what they were. Changes nothing in them, and remembers sound releases on this computer.",
+@Command(name = "verify", description = { "Verify that releases and exports still are what they were. Changes nothing in them, and remembers sound releases on this computer.",
 		"Digests are computed again: of Git's objects, of the content, of files, of exported files by the list beside them.",
 		"Signatures are checked by the programs and keys of your own Git; docs/verification.md says what none of this can show." })
 final class VerifyCommand extends SurveyCommand {

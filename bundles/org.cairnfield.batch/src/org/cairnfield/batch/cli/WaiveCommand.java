@@ -17,7 +17,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "waive", description = "Says that findings may stay as they are, and why, as one save point that \"restore\" can take back.")
+@Command(name = "waive", description = "Waive findings that may stay as they are, and say why, as one save point that \"restore\" can take back.")
 final class WaiveCommand extends ArchiveCommand {
 
 	private static final int SHORTEST_KEY = 4;

@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "waivers", description = { "Lists the findings that somebody has waived: by whom, when, why, and what each waiver covers now.",
+@Command(name = "waivers", description = { "List the findings that somebody has waived: by whom, when, why, and what each waiver covers now.",
 		"With --withdraw: takes waivers back, as one save point, so that the findings are reported again." })
 final class WaiversCommand extends ArchiveCommand {
 

@@ -43,7 +43,7 @@ import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Scope;
 
 /**
- * The releases of an archive. One is prepared, which asks the gates and writes a manifest that can still be thrown away, and
+ * The releases of an archive. One is prepared, which checks the gates and writes a manifest that can still be thrown away, and
  * signed, which freezes it; where the archive wants it by another person.
  */
 public final class ReleaseBook {
@@ -154,12 +154,12 @@ public final class ReleaseBook {
 		}
 	}
 
-	/** Asks the gates of the content as it is in memory. */
+	/** Checks the gates of the content as it is in memory. */
 	public GateCheck ask(PackRequest request, Workers workers) throws IOException {
 		return ask(ArchiveCopy.of(open.archive()), request, workers);
 	}
 
-	/** Asks the gates of a copy of the content, for work beside a user interface. */
+	/** Checks the gates of a copy of the content, for work beside a user interface. */
 	public GateCheck ask(Archive copy, PackRequest request, Workers workers) throws IOException {
 		return GateCheck.of(copy, gates(), last(), request, workers);
 	}
@@ -312,7 +312,7 @@ public final class ReleaseBook {
 			return remembered(begun.get().finish(open, person, known));
 		}
 		ReleaseManifest manifest = prepared(version).orElseThrow(() -> new ArchiveException(
-				"nothing was released: " + version + " was not prepared", "prepare it, which asks the gates"));
+				"nothing was released: " + version + " was not prepared", "prepare it, which checks the gates"));
 		if (open.isModified() || !open.digest().equals(manifest.digest())) {
 			throw new ArchiveException("nothing was released: the content is not what " + manifest.preparedBy() + " prepared",
 					"prepare the release again");

@@ -23,7 +23,7 @@ public final class ErrorsView extends ViewPart implements ReleaseDesk.Listener {
 		chart = new LineChart(parent, SWT.NONE);
 		chart.setName("Error distribution");
 		chart.setData("org.cairnfield.id", "errors.chart");
-		chart.setEmptyText("Measure the map, or ask the gates, to see how the errors are distributed.");
+		chart.setEmptyText("Measure the map, or check the gates, to see how the errors are distributed.");
 		chart.setAxes(Axis.linear("Error", "m"), Axis.share("Share of test samples"));
 		chart.setStepped(true);
 		desk.add(this);

@@ -52,7 +52,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().margins(6, 4).applyTo(page);
 		Composite top = row(page, 3);
-		ask = Forms.button(top, "&Ask the gates", "gates.ask", desk::ask);
+		ask = Forms.button(top, "&Check gates", "gates.ask", desk::ask);
 		set = Forms.button(top, "S&et the gates …", "gates.set", this::setGates);
 		state = new Label(top, SWT.NONE);
 		state.setData("org.cairnfield.id", "gates.state");
@@ -181,7 +181,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 			return "Measuring and checking …";
 		} else if (check.isEmpty()) {
 			return !desk.problem().isEmpty() ? desk.problem() : prepared().isPresent()
-					? prepared().get().version() + " was prepared by " + prepared().get().preparedBy() + ": sign it, or ask the gates and prepare it anew."
+					? prepared().get().version() + " was prepared by " + prepared().get().preparedBy() + ": sign it, or check the gates and prepare it anew."
 					: "The content has changed since the gates were asked, or they never were.";
 		}
 		if (prepared().isPresent()) {

@@ -167,7 +167,7 @@ final class ReleaseDesk implements SessionListener {
 		});
 	}
 
-	/** Asks the gates of the content as it is now. */
+	/** Checks the gates of the content as it is now. */
 	void ask() {
 		ArchiveSession of = session;
 		if (!Damaged.mayGoOn(null, of, "Gates")) {

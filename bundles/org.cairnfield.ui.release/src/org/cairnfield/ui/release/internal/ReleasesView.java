@@ -125,7 +125,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		if (selected.size() == 1) {
 			say(describe(selected.get(0).manifest()));
 		} else if (desk.releases().isEmpty()) {
-			say("Nothing is released yet. Ask the gates, prepare, and sign.");
+			say("Nothing is released yet. Check the gates, prepare, and sign.");
 		} else if (selected.isEmpty()) {
 			say("Select a release to see what it is, or two to compare them.");
 		}

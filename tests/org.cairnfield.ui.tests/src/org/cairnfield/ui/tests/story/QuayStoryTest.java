@@ -168,7 +168,7 @@ class QuayStoryTest {
 		return session.archive().getLedgers().stream().mapToInt(ledger -> ledger.getVerdicts().size()).sum();
 	}
 
-	/** Asks the gates, overrules what holds, prepares and signs. */
+	/** Checks the gates, overrules what holds, prepares and signs. */
 	private static void release(String version) {
 		Stage.perspective("org.cairnfield.ui.release.perspective");
 		Hand.activate(Stage.window());

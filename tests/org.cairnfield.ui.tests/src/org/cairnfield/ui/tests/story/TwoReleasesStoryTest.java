@@ -90,7 +90,7 @@ class TwoReleasesStoryTest {
 		Stage.save();
 	}
 
-	/** Asks the gates, overrules what holds the release back, prepares and signs. */
+	/** Checks the gates, overrules what holds the release back, prepares and signs. */
 	private ReleasedState release(int number) throws Exception {
 		Stage.perspective("org.cairnfield.ui.release.perspective");
 		Hand.activate(Stage.window());
