@@ -3,6 +3,7 @@ package org.cairnfield.core.correlate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Clustering;
@@ -18,10 +19,14 @@ import org.cairnfield.core.task.Workers;
  * two samples heard, see {@link OverlapProducts}.
  *
  * <p>With R readings in the largest component and N noise samples: N·R steps for city-block, N·n² for a
- * distance that is no plain sum. Components out of earshot are bounded away, see {@link BeyondEarshot}. With whole-number values
+ * distance that is no plain sum. Components out of earshot are bounded away, see {@link BeyondEarshot}, and so are most of the
+ * labelled samples within earshot, see {@link PivotGroups}. With whole-number values
  * all sums are exact as long as n·d² stays under 2<sup>53</sup>.
  */
 public final class NoiseCorrelation {
+
+	/** Noise samples for which groups of the labelled ones are not worth while. */
+	private static final int FEW = 200;
 
 	private NoiseCorrelation() {
 	}
@@ -30,7 +35,12 @@ public final class NoiseCorrelation {
 	 * @return one entry a noise sample, ascending
 	 */
 	public static List<NoisePlacement> place(Signals signals, Clustering clustering, Workers workers) {
-		return placeInPart(signals, clustering, SampleSums.NONE, workers).placements();
+		return place(signals, clustering, FEW, workers);
+	}
+
+	/** @param few noise samples for which each labelled one is correlated */
+	static List<NoisePlacement> place(Signals signals, Clustering clustering, int few, Workers workers) {
+		return placeInPart(signals, clustering, SampleSums.NONE, few, workers).placements();
 	}
 
 	/**
@@ -53,7 +63,7 @@ public final class NoiseCorrelation {
 		if (!signals.distance().isSum()) {
 			throw new IllegalArgumentException("no closed form for samples elsewhere by " + signals.distance() + " distance");
 		}
-		Placed placed = placeInPart(signals, clustering, elsewhere, workers);
+		Placed placed = placeInPart(signals, clustering, elsewhere, FEW, workers);
 		List<RowSums> rows = IntStream.range(0, signals.size()).mapToObj(s -> placed.moments.row(signals, s)).toList();
 		return new PartPlacements(placed.placements, placed.runnerUpCarriers, rows);
 	}
@@ -61,21 +71,23 @@ public final class NoiseCorrelation {
 	private record Placed(List<NoisePlacement> placements, int[] runnerUpCarriers, RowMoments moments) {
 	}
 
-	private static Placed placeInPart(Signals signals, Clustering clustering, SampleSums elsewhere, Workers workers) {
+	private static Placed placeInPart(Signals signals, Clustering clustering, SampleSums elsewhere, int few, Workers workers) {
 		if (clustering.size() != signals.size()) {
 			throw new IllegalArgumentException(
 					"clustering of " + clustering.size() + " samples for a map of " + signals.size());
 		}
-		List<int[]> batches = batches(signals.components(), clustering);
+		List<int[]> batches = batches(signals, clustering);
 		NoisePlacement[] placed = new NoisePlacement[signals.size()];
 		int[] runnerUpCarriers = new int[signals.size()];
 		RowMoments moments = RowMoments.of(signals, elsewhere, workers);
 		BeyondEarshot beyond = new BeyondEarshot(signals, clustering, moments);
-		int[][] labelled = labelled(signals, clustering);
+		int[][] labelled = byComponent(signals, s -> !clustering.isNoise(s));
 		Supplier<RowProducts> products = products(signals, moments);
+		PivotGroups groups = signals.index().isEmpty() || clustering.noise() < few ? null
+				: PivotGroups.of(signals.index().get(), labelled, moments, products, workers);
 		workers.progress().begin("correlation", batches.size());
 		workers.forRanges(batches.size(), () -> {
-			Placing placing = new Placing(signals, clustering, labelled, moments, products.get(), beyond);
+			Placing placing = new Placing(signals, clustering, labelled, groups, moments, products.get(), beyond);
 			return (from, to) -> {
 				for (int i = from; i < to; i++) {
 					placing.place(batches.get(i), placed, runnerUpCarriers);
@@ -86,41 +98,28 @@ public final class NoiseCorrelation {
 		return new Placed(Arrays.stream(noise).mapToObj(s -> placed[s]).toList(), Arrays.stream(noise).map(s -> runnerUpCarriers[s]).toArray(), moments);
 	}
 
-	/** Noise samples, a few of one component at a time. */
-	private static List<int[]> batches(Components components, Clustering clustering) {
+	/** Noise samples, a few near ones at a time. */
+	private static List<int[]> batches(Signals signals, Clustering clustering) {
 		List<int[]> batches = new ArrayList<>();
-		for (int c = 0; c < components.count(); c++) {
-			int[] batch = new int[RowProducts.BATCH];
-			int count = 0;
-			for (int place = 0; place < components.size(c); place++) {
-				int sample = components.member(c, place);
-				if (clustering.isNoise(sample)) {
-					batch[count++] = sample;
-					if (count == batch.length) {
-						batches.add(batch.clone());
-						count = 0;
-					}
-				}
-			}
-			if (count > 0) {
-				batches.add(Arrays.copyOf(batch, count));
+		for (int[] noise : byComponent(signals, clustering::isNoise)) {
+			for (int from = 0; from < noise.length; from += RowProducts.BATCH) {
+				batches.add(Arrays.copyOfRange(noise, from, Math.min(noise.length, from + RowProducts.BATCH)));
 			}
 		}
 		return batches;
 	}
 
-	/** Labelled samples by component; where there is an index near ones follow each other, which look up the same tables. */
-	private static int[][] labelled(Signals signals, Clustering clustering) {
+	/** Some samples by component; where there is an index near ones follow each other. */
+	private static int[][] byComponent(Signals signals, IntPredicate wanted) {
 		Components components = signals.components();
-		int[][] labelled = new int[components.count()][];
-		for (int c = 0; c < labelled.length; c++) {
+		int[][] some = new int[components.count()][];
+		for (int c = 0; c < some.length; c++) {
 			int component = c;
-			IntStream samples = IntStream.range(0, components.size(c)).map(place -> components.member(component, place))
-					.filter(s -> !clustering.isNoise(s));
-			labelled[c] = signals.index().map(index -> samples.mapToLong(s -> (long) index.pointOf(s) << 32 | s).sorted().mapToInt(key -> (int) key))
+			IntStream samples = IntStream.range(0, components.size(c)).map(place -> components.member(component, place)).filter(wanted);
+			some[c] = signals.index().map(index -> samples.mapToLong(s -> (long) index.pointOf(s) << 32 | s).sorted().mapToInt(key -> (int) key))
 					.orElse(samples).toArray();
 		}
-		return labelled;
+		return some;
 	}
 
 	private static Supplier<RowProducts> products(Signals signals, RowMoments moments) {
@@ -136,16 +135,24 @@ public final class NoiseCorrelation {
 
 		private final Components components;
 		private final int[][] labelled;
+		private final PivotGroups groups;
+		private final RowMoments moments;
 		private final BeyondEarshot beyond;
 		private final RowProducts products;
 		private final BestClusters[] best = new BestClusters[RowProducts.BATCH];
 		private final double[] product = new double[RowProducts.BATCH];
 		private final int[] nearest = new int[RowProducts.BATCH];
 		private final double[] nearestDistance = new double[RowProducts.BATCH];
+		/** r of the batch with the pivots of its component, by group and place in the batch. */
+		private final double[] withPivot;
 
-		Placing(Signals signals, Clustering clustering, int[][] labelled, RowMoments moments, RowProducts products, BeyondEarshot beyond) {
+		Placing(Signals signals, Clustering clustering, int[][] labelled, PivotGroups groups, RowMoments moments, RowProducts products,
+				BeyondEarshot beyond) {
 			this.components = signals.components();
 			this.labelled = labelled;
+			this.groups = groups;
+			this.moments = moments;
+			withPivot = new double[groups == null ? 0 : groups.least.length * RowProducts.BATCH];
 			this.products = products;
 			this.beyond = beyond;
 			Arrays.setAll(best, i -> new BestClusters(clustering, moments));
@@ -159,8 +166,15 @@ public final class NoiseCorrelation {
 				nearest[i] = beyond.quietestElsewhere(component);
 				nearestDistance[i] = nearest[i] < 0 ? Double.POSITIVE_INFINITY : products.distance(i, nearest[i]);
 			}
-			for (int other : labelled[component]) {
-				take(samples.length, other);
+			for (int i = 0; i < samples.length; i++) {
+				findNearest(i, labelled[component]);
+			}
+			if (groups == null) {
+				for (int other : labelled[component]) {
+					take(samples.length, other);
+				}
+			} else {
+				takeGroups(samples, groups.ofComponent[component], groups.ofComponent[component + 1]);
 			}
 			for (int i = 0; i < samples.length; i++) {
 				int at = i;
@@ -173,10 +187,47 @@ public final class NoiseCorrelation {
 			}
 		}
 
+		/** Pivots first, then the groups of those that correlate best, then those of the rest that may hold something better. */
+		private void takeGroups(int[] samples, int from, int to) {
+			int[] likely = new int[samples.length];
+			Arrays.fill(likely, from);
+			for (int g = from; g < to; g++) {
+				int pivot = groups.sample[groups.start[g]];
+				take(samples.length, pivot);
+				for (int i = 0; i < samples.length; i++) {
+					withPivot[g * RowProducts.BATCH + i] = moments.correlation(samples[i], pivot, product[i]);
+					if (withPivot[g * RowProducts.BATCH + i] > withPivot[likely[i] * RowProducts.BATCH + i]) {
+						likely[i] = g;
+					}
+				}
+			}
+			for (int i = 0; from < to && i < samples.length; i++) {
+				takeGroup(i, likely[i]);
+				for (int g = from; g < to; g++) {
+					if (g != likely[i] && !groups.isBelow(g, withPivot[g * RowProducts.BATCH + i], best[i].least())) {
+						takeGroup(i, g);
+					}
+				}
+			}
+		}
+
+		private void takeGroup(int i, int group) {
+			for (int place = groups.start[group] + 1; place < groups.start[group + 1]; place++) {
+				if (!groups.isPlaceBelow(place, withPivot[group * RowProducts.BATCH + i], best[i].least())) {
+					best[i].take(groups.sample[place], products.with(i, groups.sample[place]));
+				}
+			}
+		}
+
 		private void take(int count, int other) {
 			products.with(other, product);
 			for (int i = 0; i < count; i++) {
 				best[i].take(other, product[i]);
+			}
+		}
+
+		private void findNearest(int i, int[] others) {
+			for (int other : others) {
 				double d = products.distance(i, other);
 				if (d < nearestDistance[i] || d == nearestDistance[i] && other < nearest[i]) {
 					nearestDistance[i] = d;

@@ -87,27 +87,45 @@ final class OverlapProducts implements RowProducts {
 
 	@Override
 	public void with(int other, double[] out) {
-		double b = signals.rows().magnitude(other);
-		int there = components.componentOf(other);
-		if (there == component) {
+		boolean near = components.componentOf(other) == component;
+		if (near) {
 			addOverlaps(other, out);
 		}
 		for (int i = 0; i < own.length; i++) {
-			double a = signals.rows().magnitude(own[i]);
-			if (there != component) {
-				double rest = (double) moments.n - components.size(component) - components.size(there);
-				double restSum = moments.totalSum - moments.componentSum[component] - moments.componentSum[there];
-				double restSquares = moments.totalSquares - moments.componentSquares[component] - moments.componentSquares[there];
-				out[i] = RowSums.product(a, moments.ownSum[own[i]], moments.ownWeighted[own[i]], b, moments.ownSum[other],
-						moments.ownWeighted[other], rest, restSum, restSquares);
-			} else {
-				double beyond = moments.n - components.size(component);
-				double beyondSum = moments.totalSum - moments.componentSum[component];
-				double beyondSquares = moments.totalSquares - moments.componentSquares[component];
-				out[i] = b * moments.ownSum[own[i]] + moments.ownWeighted[own[i]] - 2 * out[i]
-						+ beyond * a * b + (a + b) * beyondSum + beyondSquares;
-			}
+			out[i] = near ? within(i, other, out[i]) : beyond(i, other);
 		}
+	}
+
+	@Override
+	public double with(int i, int other) {
+		if (components.componentOf(other) != component) {
+			return beyond(i, other);
+		}
+		SignalRows all = signals.rows();
+		double overlaps = 0;
+		for (int k = all.start(other), end = all.end(other); k < end; k++) {
+			overlaps += table[(all.column(k) * steps + all.step(k)) * BATCH + i];
+		}
+		return within(i, other, overlaps);
+	}
+
+	/** @param overlaps Σ G over what the other heard */
+	private double within(int i, int other, double overlaps) {
+		double a = signals.rows().magnitude(own[i]);
+		double b = signals.rows().magnitude(other);
+		double beyond = moments.n - components.size(component);
+		double beyondSum = moments.totalSum - moments.componentSum[component];
+		double beyondSquares = moments.totalSquares - moments.componentSquares[component];
+		return b * moments.ownSum[own[i]] + moments.ownWeighted[own[i]] - 2 * overlaps + beyond * a * b + (a + b) * beyondSum + beyondSquares;
+	}
+
+	private double beyond(int i, int other) {
+		int there = components.componentOf(other);
+		double rest = (double) moments.n - components.size(component) - components.size(there);
+		double restSum = moments.totalSum - moments.componentSum[component] - moments.componentSum[there];
+		double restSquares = moments.totalSquares - moments.componentSquares[component] - moments.componentSquares[there];
+		return RowSums.product(signals.rows().magnitude(own[i]), moments.ownSum[own[i]], moments.ownWeighted[own[i]], signals.rows().magnitude(other),
+				moments.ownSum[other], moments.ownWeighted[other], rest, restSum, restSquares);
 	}
 
 	private void addOverlaps(int other, double[] out) {

@@ -37,12 +37,22 @@ final class RecomputedProducts implements RowProducts {
 	public void with(int other, double[] out) {
 		fill(other, row, otherWhole);
 		for (int i = 0; i < count; i++) {
-			double sum = 0;
-			for (int c = 0; c < otherWhole.length; c++) {
-				sum += whole[i][c] * otherWhole[c];
-			}
-			out[i] = sum;
+			out[i] = product(whole[i]);
 		}
+	}
+
+	@Override
+	public double with(int i, int other) {
+		fill(other, row, otherWhole);
+		return product(whole[i]);
+	}
+
+	private double product(double[] first) {
+		double sum = 0;
+		for (int c = 0; c < otherWhole.length; c++) {
+			sum += first[c] * otherWhole[c];
+		}
+		return sum;
 	}
 
 	@Override

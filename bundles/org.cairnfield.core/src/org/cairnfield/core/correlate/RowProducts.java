@@ -22,6 +22,9 @@ interface RowProducts {
 	 */
 	void with(int other, double[] out);
 
+	/** The same for one sample. @param i its place in the batch */
+	double with(int i, int other);
+
 	/** The distance of a sample to another one. @param i its place in the batch */
 	double distance(int i, int other);
 }

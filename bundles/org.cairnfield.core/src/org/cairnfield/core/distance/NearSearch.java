@@ -202,7 +202,7 @@ public final class NearSearch {
 		for (int leaf = first; leaf < end; leaf++) {
 			int d = sum + leaves.sum[leaf] - 2 * overlap[leaf];
 			overlap[leaf] = 0;
-			if (leaf != nearest && leaf != likely && d - leaves.outer[leaf] <= reach && leaves.inner[leaf] - d <= reach) {
+			if (leaf != nearest && leaf != likely && Math.max(d - leaves.outer[leaf], leaves.inner[leaf] - d) <= reach) {
 				compare(leaves.start[leaf], leaves.start[leaf + 1], d);
 			}
 		}
@@ -212,7 +212,7 @@ public final class NearSearch {
 		for (int leaf = first; leaf < end; leaf++) {
 			int d = sum + leaves.sum[leaf] - 2 * overlap[leaf];
 			overlap[leaf] = 0;
-			if (d - leaves.outer[leaf] <= reach && leaves.inner[leaf] - d <= reach) {
+			if (Math.max(d - leaves.outer[leaf], leaves.inner[leaf] - d) <= reach) {
 				compare(leaves.start[leaf], leaves.start[leaf + 1], d);
 			}
 		}
@@ -221,7 +221,7 @@ public final class NearSearch {
 	/** Compares points of a leaf whose centre is at a distance. */
 	private void compare(int first, int end, int centre) {
 		for (int p = first; p < end; p++) {
-			if (Math.abs(centre - leaves.toCentre[p]) <= reach && Math.abs(sum - points.sum[p]) <= reach && p != own) {
+			if (Math.max(Math.abs(centre - leaves.toCentre[p]), Math.abs(sum - points.sum[p])) <= reach && p != own) {
 				compare(p);
 			}
 		}
@@ -233,12 +233,9 @@ public final class NearSearch {
 		int more = 0;
 		int[] all = points.entry;
 		for (int k = points.start[other], end = points.start[other + 1]; k < end; k++) {
-			int gap = (all[k] & Points.VALUE) - value[all[k] >>> Points.VALUE_BITS];
-			if (gap > 0) {
-				more += gap;
-				if (more > allowed) {
-					return;
-				}
+			more += Math.max(0, (all[k] & Points.VALUE) - value[all[k] >>> Points.VALUE_BITS]);
+			if (more > allowed) {
+				return;
 			}
 		}
 		reach = taker.take(other, apart + 2 * more, reach);

@@ -85,6 +85,16 @@ public final class SignalIndex {
 		return pointOf[sample];
 	}
 
+	/** The leaf of a sample: samples of one leaf are near each other. */
+	public int leafOf(int sample) {
+		return leaves.leafOf[pointOf[sample]];
+	}
+
+	/** Distance of a sample to the centre of its leaf. */
+	public int toCentre(int sample) {
+		return leaves.toCentre[pointOf[sample]];
+	}
+
 	/** How many samples have the readings of a point. */
 	public int weight(int point) {
 		return memberStart[point + 1] - memberStart[point];
