@@ -7,6 +7,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -14,6 +16,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.ArchiveStore;
 import org.cairnfield.archive.Mode;
@@ -205,13 +208,13 @@ public final class ExchangeKills {
 		return Files.readAllLines(meeting.resolve("packed-refs")).stream().filter(line -> line.endsWith(" refs/heads/main")).findFirst().orElseThrow().split(" ")[0];
 	}
 
-	/** As the message says that a person gets who finds them. */
+	/** As the message says that a person gets who finds them. Of what is left of a pack, a minute passes. */
 	private static int clearLocks(Path git) throws IOException {
 		List<Path> locks = new ArrayList<>();
 		Files.walkFileTree(git, new SimpleFileVisitor<Path>() {
 			@Override
 			public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-				if (file.getFileName().toString().endsWith(".lock") && !file.getFileName().toString().startsWith("gc.")) {
+				if (file.getFileName().toString().endsWith(".lock") && !file.getFileName().toString().endsWith(".keep.lock") && !file.getFileName().toString().startsWith("gc.")) {
 					locks.add(file);
 				}
 				return FileVisitResult.CONTINUE;
@@ -225,6 +228,13 @@ public final class ExchangeKills {
 				throw e;
 			}
 		});
+		try (Stream<Path> packs = Files.list(git.resolve("objects/pack"))) {
+			for (Path pack : (Iterable<Path>) packs::iterator) {
+				if (Files.exists(pack)) {
+					Files.setLastModifiedTime(pack, FileTime.from(Instant.now().minusSeconds(90)));
+				}
+			}
+		}
 		for (Path lock : locks) {
 			System.out.println("left behind: " + git.relativize(lock));
 			Files.delete(lock);

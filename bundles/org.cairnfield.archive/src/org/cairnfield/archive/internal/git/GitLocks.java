@@ -1,8 +1,6 @@
 package org.cairnfield.archive.internal.git;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -20,9 +18,6 @@ import org.eclipse.jgit.lib.Repository;
  * the private folder tells that it was us: it is written only while no such lock is there, so those found with it are ours.
  */
 final class GitLocks {
-
-	/** What JGit writes into the file by which it keeps a pack until it is referred to. */
-	private static final String FETCH = "jgit fetch ";
 
 	private final Path note;
 	private final Repository repository;
@@ -62,37 +57,17 @@ final class GitLocks {
 		}
 	}
 
-	/** All locks that are there, those of packs, of the list of packed references and of each reference too. */
+	/** All locks that are there, those of the list of packed references and of each reference too. */
 	static List<Path> present(Path root, Repository repository) throws IOException {
 		Path git = repository.getDirectory().toPath();
 		List<Path> locks = new ArrayList<>(in(root, repository));
 		locks.add(git.resolve("packed-refs.lock"));
-		locks.addAll(named(packs(git), ".*\\.keep\\.lock"));
 		if (Files.isDirectory(git.resolve("refs"), LinkOption.NOFOLLOW_LINKS)) {
 			try (Stream<Path> refs = Files.walk(git.resolve("refs"))) {
 				refs.filter(file -> file.getFileName().toString().endsWith(".lock")).forEach(locks::add);
 			}
 		}
 		return locks.stream().distinct().filter(lock -> Files.exists(lock, LinkOption.NOFOLLOW_LINKS)).toList();
-	}
-
-	private static boolean isOfFetch(Path keep) throws IOException {
-		try (InputStream in = Files.newInputStream(keep, LinkOption.NOFOLLOW_LINKS)) {
-			return new String(in.readNBytes(FETCH.length()), StandardCharsets.US_ASCII).equals(FETCH);
-		}
-	}
-
-	private static Path packs(Path git) {
-		return git.resolve("objects").resolve("pack");
-	}
-
-	private static List<Path> named(Path folder, String pattern) throws IOException {
-		if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-			return List.of();
-		}
-		try (Stream<Path> files = Files.list(folder)) {
-			return files.filter(file -> file.getFileName().toString().matches(pattern) && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)).toList();
-		}
 	}
 
 	/** Before a commit. The caller has found no locks. */
@@ -111,12 +86,8 @@ final class GitLocks {
 		if (Files.exists(note(root))) {
 			Path git = repository.getDirectory().toPath();
 			List<Path> left = new ArrayList<>(present(root, repository));
-			left.addAll(named(git.resolve("objects"), "incoming_.*\\.(pack|idx)")); // a fetch that had not got all of a pack
-			for (Path keep : named(packs(git), ".*\\.keep")) {
-				if (isOfFetch(keep)) { // or the pack would never be put together with others
-					left.add(keep);
-				}
-			}
+			left.addAll(PackLeftovers.inTheWay(git));
+			left.addAll(PackLeftovers.idle(git));
 			for (Path file : left) {
 				Files.deleteIfExists(file);
 			}

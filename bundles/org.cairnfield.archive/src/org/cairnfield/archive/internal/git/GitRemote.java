@@ -3,14 +3,14 @@ package org.cairnfield.archive.internal.git;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.UnreachableException;
@@ -40,7 +40,8 @@ public final class GitRemote {
 	static final String OWN = "refs/cairnfield/";
 	private static final String TAGS = OWN + "tags/";
 	private static final int PATIENCE_SECONDS = 60;
-	private static final Pattern PACK_LOCK = Pattern.compile("Cannot lock pack in (.+?)\\.pack");
+	/** No exchange leaves a pack half received for so long. */
+	private static final Duration LONG = Duration.ofMinutes(1);
 
 	private final Path root;
 	private final Repository repository;
@@ -150,12 +151,25 @@ public final class GitRemote {
 			updates.add(new RemoteRefUpdate(repository, Constants.R_TAGS + tag, repository.resolve(Constants.R_TAGS + tag), Constants.R_TAGS + tag, false, null,
 					ObjectId.zeroId()));
 		}
+		Path folder = url.folder(); // bare, as BareFolder has it
+		if (folder != null) {
+			PackLeftovers.clear(folder, Instant.now().minus(LONG));
+		}
 		try (Transport transport = open()) {
 			transport.setPushAtomic(true);
 			Callable<PushResult> pushing = () -> transport.push(new Monitor(progress), updates);
 			return isTaken(CancellableWait.on(progress, pushing));
-		} catch (TransportException e) {
-			throw failed(e, progress);
+		} catch (TransportException | UnreachableException e) {
+			requireNothingLeft(folder, e);
+			throw e instanceof TransportException failed ? failed(failed, progress) : e;
+		}
+	}
+
+	/** What is there may be somebody's who is sending right now. */
+	private static void requireNothingLeft(Path folder, IOException e) throws IOException {
+		for (Path left : folder == null ? List.<Path>of() : PackLeftovers.inTheWay(folder)) {
+			throw new UnreachableException("somebody is sending at this moment, or was broken off in the middle of it: " + left + " exists",
+					"exchange again in a minute, when what was left behind is removed; nothing here is lost", e);
 		}
 	}
 
@@ -204,12 +218,6 @@ public final class GitRemote {
 			deepest = deepest.getCause();
 		}
 		String said = deepest.getMessage() == null || deepest == e ? e.getMessage() : e.getMessage() + ": " + deepest.getMessage();
-		Matcher lock = PACK_LOCK.matcher(said);
-		if (lock.find()) {
-			return new UnreachableException(url + " is locked: " + lock.group(1) + ".keep.lock exists",
-					"somebody may be exchanging at this moment, so try again in a minute; if that file is still there then, an exchange was broken off "
-							+ "and has left it behind, and it may be deleted; nothing here is lost", e);
-		}
 		return new UnreachableException(url + " cannot be reached: " + said.replaceFirst("\\.$", ""),
 				"see whether it is there and whether you may read and write it, then try again; nothing here is lost", e);
 	}
