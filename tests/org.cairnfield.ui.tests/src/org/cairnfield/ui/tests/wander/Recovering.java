@@ -22,23 +22,28 @@ final class Recovering {
 		return Widgets.isOpen(OFFER);
 	}
 
-	/** Brings back what is offered. Nothing is kept for later, so that the next offer is of one crash only. */
-	static void accept() {
-		Hand.click(Widgets.byId(Button.class, "recovery.bringBack"));
+	/**
+	 * Brings back what is offered. What was brought back before, undone, and left behind by a save can be brought back no more
+	 * and is kept for later; what is on disk has to be right then.
+	 *
+	 * @return whether something was brought back
+	 */
+	static boolean accept() {
+		Button bringBack = Widgets.byId(Button.class, "recovery.bringBack");
+		boolean fits = Ui.ask(bringBack::isEnabled);
+		Hand.click(fits ? bringBack : Widgets.byId(Button.class, "recovery.keep"));
 		Ui.waitUntil("the offer is taken", () -> !isOffered());
 		Ui.waitUntilIdle();
+		return fits;
 	}
 
 	/** @param expected digests of states that the archive was in just before */
 	static void bringBack(List<String> expected) {
-		boolean offered = isOffered();
-		if (offered) {
-			accept();
-		}
+		boolean broughtBack = isOffered() && accept();
 		ArchiveSession session = Sessions.workbench().current().get();
 		String found = Ui.ask(() -> session.open().digest());
 		if (!expected.contains(found)) {
-			throw new AssertionError((offered ? "what was brought back" : "nothing was offered, and what is on disk") + " is none of the last states: "
+			throw new AssertionError((broughtBack ? "what was brought back" : "nothing could be brought back, and what is on disk") + " is none of the last states: "
 					+ found + " not in " + expected);
 		}
 	}
