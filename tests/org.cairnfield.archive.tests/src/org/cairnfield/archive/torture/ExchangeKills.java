@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
@@ -105,6 +106,7 @@ public final class ExchangeKills {
 		try (OpenArchive open = store.create(folder.resolve(ANN), "Marrow Quay")) {
 			SampleArchives.fill(open.archive(), seed, 3, 40);
 			open.exchange().connect(RemoteUrl.parse(meeting.toString()));
+			Files.writeString(meeting.resolve("config"), "[receive]\n\tautogc = false\n", StandardOpenOption.APPEND); // it keeps packs for an hour
 			exchange(open, ANN);
 		}
 		store.copy(RemoteUrl.parse(meeting.toString()), folder.resolve(BEN), Progress.NONE);
