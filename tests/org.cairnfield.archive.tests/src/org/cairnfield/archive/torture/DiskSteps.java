@@ -32,6 +32,7 @@ import com.sun.jdi.request.EventRequest;
 final class DiskSteps implements AutoCloseable {
 
 	private static final int TO_BE_MADE = 0x40; // O_CREAT of open(2) on Linux
+	private static final int READ_AND_WRITE = 2; // of RandomAccessFile
 	private static final Map<String, List<String>> CALLS = Map.of(
 			"sun.nio.fs.UnixNativeDispatcher", List.of("open", "rename", "link", "symlink", "unlink", "mkdir", "rmdir"),
 			"java.io.UnixFileSystem", List.of("rename", "delete"),
@@ -131,7 +132,7 @@ final class DiskSteps implements AutoCloseable {
 		try {
 			List<StackFrame> frames = stop.thread().frames();
 			Method call = stop.location().method();
-			if (call.name().equals("open") && call.declaringType().name().startsWith("sun.nio.fs") && !makes(frames.get(0))) {
+			if (call.name().equals("open") && !mayWrite(frames.get(0), call.declaringType().name())) {
 				return Optional.empty();
 			}
 			Map<String, Location> places = new LinkedHashMap<>();
@@ -154,8 +155,10 @@ final class DiskSteps implements AutoCloseable {
 		}
 	}
 
-	private static boolean makes(StackFrame open) {
-		return (((IntegerValue) open.getArgumentValues().get(1)).value() & TO_BE_MADE) != 0;
+	private static boolean mayWrite(StackFrame open, String type) {
+		return open.getArgumentValues().get(1) instanceof IntegerValue flags
+				? (flags.value() & (type.startsWith("sun.nio.fs") ? TO_BE_MADE : READ_AND_WRITE)) != 0
+				: true; // of an output stream
 	}
 
 	@Override

@@ -92,11 +92,16 @@ public final class ExchangeKills {
 		run.meet(seed);
 		int steps = run.exchange(Integer.MAX_VALUE).size();
 		run.ended = 0;
-		for (int n = 0; n < kills; n++) {
-			int step = (int) ((n + run.random.nextDouble()) * steps / kills); // each of them where there are as many kills
+		int stride = (steps + kills - 1) / kills;
+		int step = run.random.nextInt(stride);
+		for (int killed = 0; killed < kills;) {
 			List<String> taken = run.exchange(step);
 			if (taken.size() > step) {
 				run.before.merge(taken.get(step), 1, Integer::sum);
+				killed++;
+				step += stride;
+			} else {
+				step = run.random.nextInt(stride); // it has ended: from the beginning, until there are enough
 			}
 		}
 		return new Report(kills, steps, run.untouched, run.takenIn, run.sent, run.ended, run.remoteLocks, run.before);
