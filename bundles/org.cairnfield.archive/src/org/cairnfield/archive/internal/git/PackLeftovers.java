@@ -49,12 +49,16 @@ final class PackLeftovers {
 		return found;
 	}
 
-	/** Deletes what is in the way and has been there for longer than any exchange leaves it so. */
-	static void clear(Path git, Instant before) throws IOException {
-		for (Path file : inTheWay(git)) {
-			if (Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS).toInstant().isBefore(before)) {
-				Files.deleteIfExists(file);
+	/** Deletes what is in the way and has been there for longer than any exchange leaves it so, as far as that can be done. */
+	static void clear(Path git, Instant before) {
+		try {
+			for (Path file : inTheWay(git)) {
+				if (Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS).toInstant().isBefore(before)) {
+					Files.deleteIfExists(file);
+				}
 			}
+		} catch (IOException e) {
+			// read-only, say: what is sent there fails next, and that is told
 		}
 	}
 
