@@ -29,6 +29,7 @@ import org.cairnfield.archive.internal.disk.FolderLock;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.StateHashes;
 import org.cairnfield.archive.internal.merge.ModelPatch;
+import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.ArchiveReader;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
@@ -40,7 +41,7 @@ import org.eclipse.emf.ecore.resource.Resource;
  * sealed, and put in place by one rename. It names the state on disk that it was based on by a digest of all files; only on
  * that state can it be applied. A session overwrites none but its own draft. One from before stays until it was brought back
  * and saved, or somebody discards it: a draft that was brought back is named by the session's own, which has its changes too,
- * and is hidden as long as that one is there. Not safe for use by several threads.
+ * and is hidden as long as that one is there. {@link #write(Unsaved)} may run on a thread of its own; all else is for the model's.
  */
 public final class Drafts {
 
@@ -55,6 +56,9 @@ public final class Drafts {
 	private Path own;
 	private String ownSummary;
 	private String ownPerson = "";
+	/** Number of what was taken out of the model last, and up to which no draft is to be written any more. */
+	private int taken;
+	private int outdated;
 	/** Drafts of earlier sessions whose changes are in the model now. */
 	private final Set<Path> broughtBack = new LinkedHashSet<>();
 
@@ -80,37 +84,64 @@ public final class Drafts {
 	 * @throws ArchiveException where the archive is read-only or the draft can not be written; the one before is still there
 	 */
 	public boolean write(Path folder, String person) throws IOException {
+		Optional<Unsaved> unsaved = unsaved(folder, person);
+		if (unsaved.isPresent()) {
+			write(unsaved.get());
+		}
+		return unsaved.isPresent();
+	}
+
+	/**
+	 * Takes what is not saved out of the model, for {@link #write(Unsaved)} on another thread while people go on working. Costs
+	 * by the number of objects that have changed, not of samples.
+	 *
+	 * @return empty where nothing is to be kept
+	 * @throws ArchiveException as {@link #write(Path, String)}
+	 */
+	public synchronized Optional<Unsaved> unsaved(Path folder, String person) throws IOException {
 		if (!archive.isModified()) {
-			return false;
+			return Optional.empty();
 		}
 		if (archive.readOnlyReason().isPresent()) {
 			throw new ArchiveException("no draft was written: " + root + " is read-only: " + archive.readOnlyReason().get(),
 					"open it for editing");
 		}
-		keep(folder, person);
-		return true;
-	}
-
-	private void keep(Path folder, String person) throws IOException {
 		Path place = folder.toAbsolutePath().normalize();
 		if (place.startsWith(root)) {
 			throw new ArchiveException("no draft was written: " + place + " is in the archive", "keep drafts beside the archive");
 		}
+		return Optional.of(take(place, person));
+	}
+
+	private Unsaved take(Path place, String person) throws IOException {
+		DueFiles files = DueFiles.of(archive.loaded(), ArchiveFiles.parts(archive.archive()), archive.archive()).detached();
+		return new Unsaved(place, person, files, archive.view(), broughtBack.stream().map(other -> other.getFileName().toString()).toList(), ++taken);
+	}
+
+	/**
+	 * Keeps it as {@link #write(Path, String)} does. Does nothing where something later was kept, or the drafts were discarded,
+	 * after it was taken: what was undone or saved does not come back.
+	 */
+	public synchronized void write(Unsaved unsaved) throws IOException {
+		if (unsaved.number <= outdated) {
+			return;
+		}
+		outdated = unsaved.number;
+		Path place = unsaved.folder;
 		try {
 			Files.createDirectories(place);
 			Path file = own != null && place.equals(own.getParent()) ? own : free(place);
 			try (DraftWriter writer = DraftWriter.begin(store.disk(), file)) {
-				new ModelSave(archive.loaded(), archive.view()).tell(writer);
-				SortedMap<String, String> state = state();
+				unsaved.files.tell(unsaved.view, writer);
+				SortedMap<String, String> state = state(unsaved.view);
 				String base = state == null ? null : StateHashes.digest(state);
-				List<String> replaces = broughtBack.stream().map(other -> other.getFileName().toString()).toList();
-				String summary = base + writer.summary() + person + replaces;
+				String summary = base + writer.summary() + unsaved.person + unsaved.replaces;
 				if (!file.equals(own) || !summary.equals(ownSummary) || !Files.exists(file)) {
-					writer.finish(root, FolderLock.thisProcess(store.clock().instant()), person, replaces, base);
+					writer.finish(root, FolderLock.thisProcess(store.clock().instant()), unsaved.person, unsaved.replaces, base);
 				}
 				own = file;
 				ownSummary = summary;
-				ownPerson = person;
+				ownPerson = unsaved.person;
 			}
 		} catch (IllegalArgumentException e) {
 			throw new ArchiveException("no draft was written: " + e.getMessage(), "correct that value", e);
@@ -120,7 +151,12 @@ public final class Drafts {
 	}
 
 	private SortedMap<String, String> state() throws IOException {
-		return hashes.of(archive.view(), new FolderView(root, ArchiveLayout::isPart));
+		return state(archive.view());
+	}
+
+	/** @param view the files as they were read */
+	private SortedMap<String, String> state(FolderView view) throws IOException {
+		return hashes.of(view, new FolderView(root, ArchiveLayout::isPart));
 	}
 
 	private Path free(Path folder) {
@@ -142,7 +178,7 @@ public final class Drafts {
 	}
 
 	/** All in a folder, the newest first, also those that do not fit or are damaged. */
-	public List<Draft> all(Path folder) throws IOException {
+	public synchronized List<Draft> all(Path folder) throws IOException {
 		List<Draft> drafts = new ArrayList<>();
 		Set<Path> replaced = new HashSet<>();
 		String stem = stem();
@@ -170,7 +206,7 @@ public final class Drafts {
 	 * Drafts of earlier sessions that somebody is still to decide about, the newest first. What was brought back in this
 	 * session is not among them. A draft of what the archive holds already is deleted.
 	 */
-	public List<Draft> pending(Path folder) throws IOException {
+	public synchronized List<Draft> pending(Path folder) throws IOException {
 		List<Draft> pending = new ArrayList<>();
 		for (Draft draft : all(folder)) {
 			if (draft.file().equals(own) || broughtBack.contains(draft.file())) {
@@ -234,7 +270,7 @@ public final class Drafts {
 	 * @throws ArchiveException for a draft that does not fit or is damaged, which stays where it is; where the archive is
 	 *                          read-only; where the model has changes that were not saved
 	 */
-	public DraftChange change(Draft draft) throws IOException {
+	public synchronized DraftChange change(Draft draft) throws IOException {
 		archive.requireWritable();
 		archive.requireUnmodified();
 		Loaded wanted = ArchiveReader.read(new ChangedFiles(archive.view(), changes(draft)), store.migrations(), ArchiveReader.VOUCHED);
@@ -245,13 +281,15 @@ public final class Drafts {
 			part.getContents().clear();
 		}
 		wanted.archive().eResource().getContents().clear();
-		return new DraftChange(new ModelPatch(archive.archive(), wanted.archive()), made -> {
-			if (made) {
-				broughtBack.add(draft.file());
-			} else {
-				broughtBack.remove(draft.file());
-			}
-		});
+		return new DraftChange(new ModelPatch(archive.archive(), wanted.archive()), made -> broughtBack(draft.file(), made));
+	}
+
+	private synchronized void broughtBack(Path file, boolean made) {
+		if (made) {
+			broughtBack.add(file);
+		} else {
+			broughtBack.remove(file);
+		}
 	}
 
 	/** Brings a draft back: its changes are changes of the model that are not saved. Refuses what {@link #change} does. */
@@ -260,7 +298,7 @@ public final class Drafts {
 	}
 
 	/** What a draft that fits would change of the archive as it is on disk; throws what {@link #change} does for one that does not. */
-	public ArchiveDiff difference(Draft draft) throws IOException {
+	public synchronized ArchiveDiff difference(Draft draft) throws IOException {
 		return History.difference(archive.view(), changes(draft));
 	}
 
@@ -291,7 +329,7 @@ public final class Drafts {
 	}
 
 	/** Deletes a draft, of this or an earlier session. Nothing else ever deletes one of an earlier session that was not applied. */
-	public void discard(Draft draft) throws IOException {
+	public synchronized void discard(Draft draft) throws IOException {
 		try {
 			delete(draft.file());
 		} catch (IOException e) {
@@ -300,14 +338,15 @@ public final class Drafts {
 	}
 
 	/** Deletes the draft of this session: the model is again as it was saved. Those that it was to replace come to light again. */
-	public void discardOwn() throws IOException {
+	public synchronized void discardOwn() throws IOException {
+		outdated = taken;
 		if (own != null) {
 			delete(own);
 		}
 	}
 
 	/** Deletes the drafts of what is not saved, at the person's word: that of this session, and those that were brought back. */
-	public void discardUnsaved() throws IOException {
+	public synchronized void discardUnsaved() throws IOException {
 		for (Path file : List.copyOf(broughtBack)) {
 			delete(file); // before the draft that hides them
 		}
@@ -330,11 +369,11 @@ public final class Drafts {
 	 * The model is about to be saved. Where there are drafts of it, that of this session gets the same content first: should the
 	 * program end before {@link #saved}, the next one sees that the archive holds it.
 	 */
-	void saving() {
+	synchronized void saving() {
 		Path any = own != null ? own : broughtBack.stream().findFirst().orElse(null);
 		if (any != null && archive.isModified()) {
 			try {
-				keep(any.getParent(), ownPerson);
+				write(take(any.getParent(), ownPerson));
 			} catch (IOException e) {
 				// it is for comfort: what matters is the save
 			}
@@ -342,7 +381,7 @@ public final class Drafts {
 	}
 
 	/** What the drafts held is in the archive now. */
-	void saved() {
+	synchronized void saved() {
 		try {
 			discardUnsaved();
 		} catch (IOException e) {

@@ -2,20 +2,16 @@ package org.cairnfield.archive;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
-import java.util.TreeSet;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.internal.disk.Disk;
-import org.cairnfield.archive.internal.disk.FileChanges;
 import org.cairnfield.archive.internal.disk.FolderView;
 import org.cairnfield.archive.internal.disk.Save;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.resource.Loaded;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
-import org.cairnfield.model.Archive;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 
@@ -46,7 +42,7 @@ final class ModelSave {
 		SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
 		SortedSet<String> written;
 		try (Save save = Save.begin(disk, root)) {
-			written = tell(parts, decisions.toWrite(loaded.archive()), save);
+			written = DueFiles.of(loaded, parts, decisions.toWrite(loaded.archive())).tell(view, save);
 			if (decisions.tell(loaded.archive(), root, save)) {
 				written.add(ArchiveLayout.GATES);
 			}
@@ -57,36 +53,5 @@ final class ModelSave {
 		decisions.saved(loaded.archive());
 		loaded.saved(parts);
 		return written;
-	}
-
-	/** Tells how the files are to be, those that may have changed; the model stays modified. */
-	void tell(FileChanges changes) throws IOException {
-		tell(ArchiveFiles.parts(loaded.archive()), loaded.archive(), changes);
-	}
-
-	private SortedSet<String> tell(SortedMap<String, EObject> parts, Archive structure, FileChanges changes) throws IOException {
-		SortedSet<String> changed = new TreeSet<>();
-		for (Map.Entry<String, EObject> part : parts.entrySet()) {
-			if (isDue(part.getKey(), part.getValue())) {
-				changed.addAll(ArchiveFiles.put(part.getKey(), part.getValue(), view, changes));
-			}
-		}
-		for (String path : loaded.parts().keySet()) {
-			if (!parts.containsKey(path)) {
-				changed.addAll(ArchiveFiles.delete(path, view, changes));
-			}
-		}
-		boolean sameParts = loaded.parts().keySet().equals(parts.keySet());
-		if ((!sameParts || loaded.archive().eResource().isModified() || loaded.outdated().contains(ArchiveLayout.STRUCTURE))
-				&& changes.put(ArchiveLayout.STRUCTURE, out -> ArchiveFiles.writeStructure(structure, out))) {
-			changed.add(ArchiveLayout.STRUCTURE);
-		}
-		return changed;
-	}
-
-	private boolean isDue(String path, EObject root) {
-		Resource resource = loaded.parts().get(path);
-		return resource == null || resource.isModified() || loaded.outdated().contains(path)
-				|| resource.getContents().isEmpty() || resource.getContents().get(0) != root;
 	}
 }

@@ -12,8 +12,8 @@ import org.cairnfield.model.values.SampleKey;
 /** In which order a reviewer meets the noise samples. Ties go by sample, so that an order is always the same. */
 public enum QueueOrder {
 	/** Proposals that carry a mark, then those whose advice is something else than approving, then the most doubtful. */
-	MARKED_FIRST("Marked first", Comparator.comparing((Evidence e) -> !e.made()).thenComparing(e -> -e.marks().size())
-			.thenComparing(e -> e.advice() == Advice.APPROVE).thenComparing(e -> -Math.max(e.placeScore(), e.readingsScore()))
+	MARKED_FIRST("Marked first", Comparator.comparing((Evidence e) -> !e.made()).thenComparingInt(e -> -marks(e))
+			.thenComparing(e -> e.advice() == Advice.APPROVE).thenComparing(number(e -> -Math.max(e.placeScore(), e.readingsScore())))
 			.thenComparing(number(Evidence::margin))),
 	/** The best fit first. */
 	STRENGTH("Strength r", number(e -> -e.strengthR())),
@@ -49,6 +49,15 @@ public enum QueueOrder {
 
 	private static Comparator<Evidence> number(Figure figure) {
 		return (a, b) -> Double.compare(figure.of(a), figure.of(b));
+	}
+
+	/** Counted without a list, for a long queue asks for it often. */
+	private static int marks(Evidence evidence) {
+		int marks = 0;
+		for (Warning warning : evidence.warnings()) {
+			marks += warning.isMark() ? 1 : 0;
+		}
+		return marks;
 	}
 
 	/** For a person. */

@@ -1,8 +1,11 @@
 package org.cairnfield.curation.review;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -40,18 +43,15 @@ public final class ReviewQueue {
 	void fill(Archive archive, Split split, List<Evidence> evidence, Bands bands) {
 		shares = WorkShares.of(archive, split, bands);
 		ArchiveIndex index = ArchiveIndex.of(archive);
+		Map<Site, String> sites = new HashMap<>();
 		List<QueueRow> all = new ArrayList<>();
 		for (Evidence each : evidence) {
 			Optional<SampleRef> ref = index.sample(each.sample());
-			all.add(new QueueRow(each, bands.of(each.strengthR()).map(Band::name).orElse(""), ref.map(ReviewQueue::site).orElse(""),
+			String site = ref.map(at -> at.survey().getSite()).map(of -> sites.computeIfAbsent(of, ModelText::name)).orElse("");
+			all.add(new QueueRow(each, bands.of(each.strengthR()).map(Band::name).orElse(""), site,
 					ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null), shares.reviewersOf(each.sample())));
 		}
 		rows = all;
-	}
-
-	private static String site(SampleRef ref) {
-		Site site = ref.survey().getSite();
-		return site == null ? "" : ModelText.name(site);
 	}
 
 	/** Whether everybody is assigned what they were when it was filled. */
@@ -74,7 +74,8 @@ public final class ReviewQueue {
 	/** Lists it again, with what was decided since in its place. */
 	void arrange(QueueSettings now, Predicate<QueueRow> wanted) {
 		settings = now;
-		rows = rows.stream().sorted((a, b) -> settings.order().comparator().compare(a.evidence(), b.evidence())).toList();
+		Comparator<Evidence> order = settings.order().comparator();
+		rows = rows.stream().sorted((a, b) -> order.compare(a.evidence(), b.evidence())).toList();
 		list = QueueList.of(rows, wanted, settings.grouping(), settings.closed());
 	}
 

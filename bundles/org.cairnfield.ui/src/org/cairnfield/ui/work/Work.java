@@ -45,7 +45,20 @@ public final class Work {
 
 	/** @param failed hears what went wrong, on the user interface thread; a cancellation is nothing wrong */
 	public static <T> Job start(String name, Task<T> task, Consumer<T> result, Consumer<Exception> failed) {
-		Job job = new Job(name) {
+		Job job = job(name, task, result, failed);
+		job.schedule();
+		return job;
+	}
+
+	/** Likewise without a word in the progress view: for what the program does of its own accord and often. */
+	public static <T> void quietly(String name, Task<T> task, Consumer<T> result, Consumer<Exception> failed) {
+		Job job = job(name, task, result, failed);
+		job.setSystem(true);
+		job.schedule();
+	}
+
+	private static <T> Job job(String name, Task<T> task, Consumer<T> result, Consumer<Exception> failed) {
+		return new Job(name) {
 			@Override
 			protected IStatus run(IProgressMonitor monitor) {
 				try {
@@ -70,8 +83,6 @@ public final class Work {
 				return family == FAMILY;
 			}
 		};
-		job.schedule();
-		return job;
 	}
 
 	/** The task as part of other work of the platform, such as that of a wizard. */

@@ -31,12 +31,15 @@ import com.sun.jdi.request.EventRequest;
  */
 final class DiskSteps implements AutoCloseable {
 
+	static final String AT_THE_REMOTE = "at the remote, ";
+	private static final String RECEIVER = "JGit-Receive-Pack"; // the thread that serves a repository in a folder
+
 	private static final int TO_BE_MADE = 0x40; // O_CREAT of open(2) on Linux
 	private static final int READ_AND_WRITE = 2; // of RandomAccessFile
 	private static final Map<String, List<String>> CALLS = Map.of(
 			"sun.nio.fs.UnixNativeDispatcher", List.of("open", "rename", "link", "symlink", "unlink", "mkdir", "rmdir"),
 			"java.io.UnixFileSystem", List.of("rename", "delete"),
-			"java.io.File", List.of("createNewFile", "mkdir"),
+			"java.io.File", List.of("createNewFile", "createTempFile", "mkdir"),
 			"java.io.FileOutputStream", List.of("open", "write"),
 			"java.io.RandomAccessFile", List.of("open", "write"),
 			"sun.nio.ch.FileDispatcherImpl", List.of("write", "pwrite", "force", "truncate"));
@@ -149,7 +152,8 @@ final class DiskSteps implements AutoCloseable {
 			}
 			Location place = places.getOrDefault("ours", places.getOrDefault("git", places.get("other")));
 			String type = place.declaringType().name();
-			return Optional.of(type.substring(type.lastIndexOf('.') + 1) + '.' + place.method().name() + ": " + call.name());
+			String where = stop.thread().name().equals(RECEIVER) ? AT_THE_REMOTE : "";
+			return Optional.of(where + type.substring(type.lastIndexOf('.') + 1) + '.' + place.method().name() + ": " + call.name());
 		} catch (IncompatibleThreadStateException e) {
 			throw new IllegalStateException(e);
 		}

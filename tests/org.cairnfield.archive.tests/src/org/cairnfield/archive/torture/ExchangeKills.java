@@ -12,6 +12,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -40,10 +41,11 @@ public final class ExchangeKills {
 	/**
 	 * How far the killed processes had come.
 	 *
-	 * @param steps of one exchange
+	 * @param steps of one exchange in which nothing is to be decided
+	 * @param atRemote kills right before a step at the remote
 	 * @param before how often one was killed before each kind of step
 	 */
-	public record Report(int kills, int steps, int untouched, int takenIn, int sent, int ended, int remoteLocks, SortedMap<String, Integer> before) {
+	public record Report(int kills, int steps, int untouched, int takenIn, int sent, int ended, int atRemote, int remoteLocks, SortedMap<String, Integer> before) {
 
 		@Override
 		public String toString() {
@@ -51,7 +53,7 @@ public final class ExchangeKills {
 			before.forEach((step, times) -> text.append(times).append(" before ").append(step).append('\n'));
 			return text.append(kills).append(" kills at ").append(steps).append(" steps, ").append(before.size()).append(" kinds of step: ")
 					.append(untouched).append(" left the archive untouched, ").append(takenIn).append(" with the others' work taken in, ")
-					.append(sent).append(" with all sent; ").append(ended).append(" had ended; ").append(remoteLocks)
+					.append(sent).append(" with all sent; ").append(ended).append(" had ended; ").append(atRemote).append(" before a step at the remote; ").append(remoteLocks)
 					.append(" locks left at the remote; nothing lost").toString();
 		}
 	}
@@ -90,21 +92,26 @@ public final class ExchangeKills {
 	public static Report run(Path folder, int kills, long seed) throws IOException, InterruptedException {
 		ExchangeKills run = new ExchangeKills(folder, seed);
 		run.meet(seed);
-		int steps = run.exchange(Integer.MAX_VALUE).size();
+		int steps = run.exchange(Integer.MAX_VALUE, true).size();
 		run.ended = 0;
 		int stride = (steps + kills - 1) / kills;
 		int step = run.random.nextInt(stride);
+		boolean apart = true;
 		for (int killed = 0; killed < kills;) {
-			List<String> taken = run.exchange(step);
+			List<String> taken = run.exchange(step, apart);
 			if (taken.size() > step) {
 				run.before.merge(taken.get(step), 1, Integer::sum);
 				killed++;
 				step += stride;
+				apart = run.random.nextInt(3) > 0;
+			} else if (!apart) {
+				apart = true; // nothing is sent while there is something to decide
 			} else {
 				step = run.random.nextInt(stride); // it has ended: from the beginning, until there are enough
 			}
 		}
-		return new Report(kills, steps, run.untouched, run.takenIn, run.sent, run.ended, run.remoteLocks, run.before);
+		int atRemote = run.before.entrySet().stream().filter(one -> one.getKey().startsWith(DiskSteps.AT_THE_REMOTE)).mapToInt(Map.Entry::getValue).sum();
+		return new Report(kills, steps, run.untouched, run.takenIn, run.sent, run.ended, atRemote, run.remoteLocks, run.before);
 	}
 
 	private void meet(long seed) throws IOException {
@@ -125,9 +132,10 @@ public final class ExchangeKills {
 	 * Both have worked, and one process exchanges.
 	 *
 	 * @param steps after which it is killed
+	 * @param apart where nothing will have to be decided
 	 * @return the steps that it took, and the one before which it was killed
 	 */
-	private List<String> exchange(int steps) throws IOException, InterruptedException {
+	private List<String> exchange(int steps, boolean apart) throws IOException, InterruptedException {
 		String sentByBen;
 		boolean returned = false;
 		List<String> taken;
@@ -135,7 +143,7 @@ public final class ExchangeKills {
 				ChildJvm child = ChildJvm.start(List.of(disk.option()), ExchangingChild.class, folder.resolve(ANN).toString(), ANN, Long.toString(random.nextLong()))) {
 			disk.accept();
 			expect(child, "saved ");
-			work(BEN);
+			work(BEN, apart);
 			sentByBen = tip();
 			disk.watch();
 			child.send("go");
@@ -151,9 +159,14 @@ public final class ExchangeKills {
 	}
 
 	/** A day's work of somebody else, in this process. */
-	private void work(String person) throws IOException {
+	private void work(String person, boolean apart) throws IOException {
 		try (OpenArchive open = store.open(folder.resolve(person), Mode.EDIT)) {
-			RandomWork.in(open.archive(), person, new Random(random.nextLong()));
+			Random day = new Random(random.nextLong());
+			if (apart) {
+				RandomWork.apart(open.archive(), person, day);
+			} else {
+				RandomWork.in(open.archive(), person, day);
+			}
 			open.savePoint(Person.named(person), null);
 			given.addAll(ids(open));
 			exchange(open, person);

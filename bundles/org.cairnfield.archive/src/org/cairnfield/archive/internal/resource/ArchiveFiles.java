@@ -108,6 +108,12 @@ public final class ArchiveFiles {
 		}
 	}
 
+	/** What the structure file is to hold, of the archive as it is now. */
+	public static Content structure(Archive archive) throws ArchiveException {
+		Archive copy = StructureCopy.of(archive);
+		return out -> StructureXml.write(copy, out);
+	}
+
 	/** Writes the structure file. */
 	public static void writeStructure(Archive archive, OutputStream out) throws IOException {
 		StructureXml.write(StructureCopy.of(archive), out);

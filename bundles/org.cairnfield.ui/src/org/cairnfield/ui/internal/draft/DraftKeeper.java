@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
+import org.cairnfield.archive.Drafts;
 import org.cairnfield.model.Survey;
 import org.cairnfield.ui.notice.Notice;
 import org.cairnfield.ui.notice.Notices;
@@ -14,6 +15,7 @@ import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.widgets.Display;
 
@@ -43,16 +45,20 @@ public final class DraftKeeper implements SessionListener {
 		return FOLDER;
 	}
 
-	/** Writes the draft of a session that has unsaved work; tells the person where that fails. */
+	/** Writes the draft of a session that has unsaved work, at once; tells the person where that fails. */
 	public static void keep(ArchiveSession session) {
 		try {
 			session.open().drafts().write(FOLDER, Preferences.person().name());
 			Notices.workbench().remove(TROUBLE);
 		} catch (IOException e) {
-			Problems.log("The unsaved changes could not be kept in a draft", e);
-			Notices.workbench().say(new Notice(TROUBLE, Notice.Kind.WARNING,
-					"A crash would lose the unsaved changes: " + e.getMessage() + ". Save soon.", List.of()));
+			tellOf(e);
 		}
+	}
+
+	private static void tellOf(Exception e) {
+		Problems.log("The unsaved changes could not be kept in a draft", e);
+		Notices.workbench().say(new Notice(TROUBLE, Notice.Kind.WARNING,
+				"A crash would lose the unsaved changes: " + e.getMessage() + ". Save soon.", List.of()));
 	}
 
 	/** The person does not want what was not saved: deletes the drafts of it. */
@@ -131,6 +137,23 @@ public final class DraftKeeper implements SessionListener {
 			writeSoon();
 			return;
 		}
-		keep(session);
+		keepBeside(session);
+	}
+
+	/** Takes the changes out of the model, and leaves it to another thread to write them. */
+	private void keepBeside(ArchiveSession of) {
+		Drafts drafts = of.open().drafts();
+		try {
+			drafts.unsaved(FOLDER, Preferences.person().name()).ifPresent(unsaved -> Work.quietly("Keeping unsaved changes", workers -> {
+				drafts.write(unsaved);
+				return unsaved;
+			}, kept -> Notices.workbench().remove(TROUBLE), problem -> {
+				if (of == session) {
+					tellOf(problem);
+				}
+			}));
+		} catch (IOException e) {
+			tellOf(e);
+		}
 	}
 }

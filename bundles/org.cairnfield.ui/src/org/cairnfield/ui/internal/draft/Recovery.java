@@ -16,6 +16,12 @@ public final class Recovery {
 	private Recovery() {
 	}
 
+	/** Looks for drafts beside the user interface: whether one fits takes a look into all files of an archive, which is remembered. */
+	public static ArchiveSession look(ArchiveSession opened) {
+		DraftOffer.of(opened);
+		return opened;
+	}
+
 	/** Makes the offer, where the archive is still on show and there is anything to offer. */
 	public static void offer(ArchiveSession session) {
 		if (isPresent(session)) {

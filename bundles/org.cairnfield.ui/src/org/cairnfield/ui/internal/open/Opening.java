@@ -106,7 +106,7 @@ public final class Opening {
 		}
 		Optional<Path> former = Sessions.workbench().present().map(ArchiveSession::folder).filter(other -> !other.equals(folder));
 		Leaving.leave();
-		running = Work.start(name, workers -> unlessCancelled(opening.run(workers), workers), session -> {
+		running = Work.start(name, workers -> Recovery.look(unlessCancelled(opening.run(workers), workers)), session -> {
 			running = null;
 			if (session.open().damages().isEmpty()) {
 				present(folder, session);

@@ -43,6 +43,15 @@ public final class RandomWork {
 		}
 	}
 
+	/** Changes the archive itself, but nothing that others can change as well. */
+	public static void apart(Archive archive, String person, Random random) {
+		RandomWork work = new RandomWork(archive, person, random);
+		for (int n = 1 + random.nextInt(3); n > 0; n--) {
+			work.waive();
+			work.takeIn();
+		}
+	}
+
 	/** A changed copy. */
 	public static Archive on(Archive archive, String person, Random random) {
 		Archive changed = EcoreUtil.copy(archive);

@@ -8,16 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 
-import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.simulate.CampusSize;
-import org.cairnfield.core.simulate.RandomMap;
-import org.cairnfield.core.task.Workers;
-import org.cairnfield.exchange.WideTable;
 import org.cairnfield.model.Split;
 import org.cairnfield.ui.session.ArchiveSession;
-import org.cairnfield.ui.tests.robot.Batch;
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.Stopwatch;
 import org.cairnfield.ui.tests.robot.Ui;
@@ -39,14 +32,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * How long a reviewer waits, in the whole workbench with the plan beside the queue: from a key to the paint of the next
- * sample's evidence, and from ε to the paint of what a split by it comes to. No test: {@code tests/review-latency} runs it.
+ * sample's evidence, and from ε to the paint of what a split by it comes to. No test: {@code tests/window-latency} runs it.
  */
 class ReviewLatencyBenchmark {
 
 	private static final int KEYS = 120;
 	private static final int WARM_UP = 20;
 	private static final int SPLITS = 5;
-	private static final long SEED = 3;
 
 	@TempDir
 	Path folder;
@@ -54,7 +46,7 @@ class ReviewLatencyBenchmark {
 	@Test
 	void measures() throws Exception {
 		int samples = Integer.getInteger("cairnfield.samples", 20_000);
-		Path archive = make(samples);
+		Path archive = LargeArchive.make(folder, samples, Double.parseDouble(System.getProperty("cairnfield.epsilon", "204")));
 		Stage.open(archive);
 		ArchiveSession session = Stage.session();
 		Stage.waitUntilChecked();
@@ -64,18 +56,6 @@ class ReviewLatencyBenchmark {
 			keys(session, out);
 			splits(out);
 		}
-	}
-
-	private Path make(int samples) throws Exception {
-		RadioMap map = RandomMap.of(SEED, CampusSize.of(3, 4, 520), samples, Workers.inline());
-		List<String> ids = IntStream.range(0, samples).mapToObj(i -> String.format(Locale.ROOT, "S-%06d", i)).toList();
-		Path file = folder.resolve("big.csv");
-		WideTable.write(file, map, ids);
-		Path archive = folder.resolve("big");
-		Batch.run("intake", "-q", "--map", file, "--archive", archive);
-		Batch.run("split", "-q", "--archive", archive, "--name", "all", "--epsilon", System.getProperty("cairnfield.epsilon", "204"), "--min-pts", "5");
-		Batch.run("propose", "-q", "--archive", archive, "--gate", "0");
-		return archive;
 	}
 
 	private static void keys(ArchiveSession session, PrintStream out) {
