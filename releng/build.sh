@@ -61,7 +61,22 @@ class_path() {
 java_options=(-Djava.awt.headless=true -XX:+UseParallelGC -XX:MaxRAMPercentage=50 -Xlog:disable -Xlog:all=error:stderr)
 
 # For the workbench: the quick compiler alone halves the processor time of a start, and long work is still fast enough.
-workbench_options=(-Xmx2g -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Djava.awt.headless=true)
+workbench_options=(-XX:MaxRAMPercentage=50 -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Djava.awt.headless=true -Xlog:disable -Xlog:all=error:stderr)
+
+# Starts the workbench with these arguments of the JVM, and its classes from an archive of the JVM, which the first window makes
+# when it is closed. That gets its name only when it is whole, for the JVM crashes on one that is cut short.
+open_window() {
+  local classes="$app/window.jsa" fresh="$app/fresh.$$.jsa" window code
+  if [ -e "$classes" ]; then exec java -XX:SharedArchiveFile="$classes" "$@"; fi
+  java -XX:ArchiveClassesAtExit="$fresh" "$@" &
+  window=$!
+  trap 'kill -TERM $window' TERM HUP INT
+  code=0
+  until wait "$window" && code=0 || { code=$?; ! kill -0 "$window" 2>/dev/null; }; do :; done
+  [ $code != 0 ] || mv "$fresh" "$classes" 2>/dev/null || true
+  rm -f "$fresh"
+  exit $code
+}
 
 # Empties what earlier builds left, so that a deleted class is gone and a report is of this run.
 forget_builds() { rm -rf "$root"/{bundles,features,releng,tests}/*/target "$root"/target/fresh.*; }
