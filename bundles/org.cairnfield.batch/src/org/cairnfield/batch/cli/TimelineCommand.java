@@ -1,0 +1,82 @@
+package org.cairnfield.batch.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.StringJoiner;
+
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.core.change.AccessPointFate;
+import org.cairnfield.core.change.Fate;
+import org.cairnfield.core.change.SiteChange;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.timeline.Timeline;
+import org.cairnfield.curation.timeline.TimelineStep;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.ModelText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+@Command(name = "timeline", description = { "List the training surveys of each site in order of time: which access points were gone, new or replaced at each, "
+		+ "judged at the places that it shares with the surveys of the last date before, and how well a map of those locates it." })
+final class TimelineCommand extends ArchiveCommand {
+
+	@Option(names = "--site", paramLabel = "SITE", description = "Only this site, by name or id.")
+	String siteName;
+
+	@Override
+	Mode mode() {
+		return Mode.READ;
+	}
+
+	@Override
+	void run(OpenArchive archive, Workers workers) throws Exception {
+		List<Site> sites = siteName == null ? archive.archive().getSites() : List.of(ArchiveWork.site(archive.archive(), siteName));
+		List<Map<String, Object>> changes = new ArrayList<>();
+		for (Site site : sites) {
+			Timeline timeline = Timeline.of(archive.archive(), site, workers);
+			timeline.undated().forEach(survey -> note("survey " + survey + " has no date, and is left out"));
+			timeline.steps().forEach(step -> changes.add(json(timeline.site(), step)));
+			if (!json) {
+				out().println(ModelText.name(site));
+				timeline.steps().forEach(step -> out().println("  " + line(step)));
+			}
+		}
+		if (json) {
+			printJson(new Json().put("changes", changes));
+		}
+	}
+
+	private static String line(TimelineStep step) {
+		SiteChange change = step.change();
+		StringJoiner text = new StringJoiner(", ", step.date() + "  " + step.survey() + "  ", "");
+		if (step.before().isEmpty()) {
+			return text.add("the first").toString();
+		} else if (change == null) {
+			return text.add("no place in common with " + String.join(", ", step.before())).toString();
+		}
+		text.add((step.isChanged() ? "CHANGED" : "as before") + " at " + change.places() + " places").add(change.with(Fate.VANISHED).size() + " gone")
+				.add(change.with(Fate.APPEARED).size() + " new").add(change.with(Fate.REPLACED).size() + " replaced");
+		return text.add(String.format(Locale.ROOT, "error of the map before %.2f m (%.2f to %.2f)", step.errorMetres(), step.interval().low(),
+				step.interval().high())).toString();
+	}
+
+	private static Map<String, Object> json(String site, TimelineStep step) {
+		SiteChange change = step.change() == null ? new SiteChange(0, List.of()) : step.change();
+		Map<String, Object> replaced = new LinkedHashMap<>();
+		change.with(Fate.REPLACED).forEach(each -> replaced.put(each.address(), each.successor()));
+		boolean known = !Double.isNaN(step.errorMetres());
+		return new Json().put("site", site).put("survey", step.survey()).put("date", step.date().toString()).put("before", step.before())
+				.put("places", change.places()).put("changed", step.isChanged()).put("vanished", addresses(change, Fate.VANISHED))
+				.put("appeared", addresses(change, Fate.APPEARED)).put("replaced", replaced)
+				.put("errorM", known ? step.errorMetres() : null).put("errorLowM", known ? step.interval().low() : null)
+				.put("errorHighM", known ? step.interval().high() : null).fields();
+	}
+
+	private static List<String> addresses(SiteChange change, Fate fate) {
+		return change.with(fate).stream().map(AccessPointFate::address).toList();
+	}
+}

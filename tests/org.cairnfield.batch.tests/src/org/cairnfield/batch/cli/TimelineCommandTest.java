@@ -1,0 +1,78 @@
+package org.cairnfield.batch.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.StreamSupport;
+import org.cairnfield.testkit.OpenSets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TimelineCommandTest {
+
+	@TempDir
+	Path folder;
+
+	private static List<JsonObject> changes(Path archive) {
+		return StreamSupport.stream(Cli.ok("timeline", "--json", "-q", "--archive", archive).json().getAsJsonArray("changes").spliterator(), false)
+				.map(JsonElement::getAsJsonObject).toList();
+	}
+
+	private static Set<String> strings(JsonObject of, String name) {
+		Set<String> all = new HashSet<>();
+		of.getAsJsonArray(name).forEach(each -> all.add(each.getAsString()));
+		return all;
+	}
+
+	private static JsonObject on(List<JsonObject> changes, String date) {
+		return changes.stream().filter(each -> each.get("date").getAsString().equals(date)).findFirst().orElseThrow();
+	}
+
+	/** One floor surveyed twelve times: twice as many addresses as usual in one month, another network from the next year on. */
+	@Test
+	void tellsTheChangesOfAnOpenSetAndNoOthers() throws IOException {
+		Path archive = folder.resolve("twelve");
+		List<Object> intake = new ArrayList<>(List.of("intake", "-q", "--archive", archive, "--map"));
+		intake.addAll(OpenSets.files("twelve-surveys", ".csv"));
+		Cli.ok(intake.toArray());
+		List<JsonObject> changes = changes(archive);
+		assertEquals(12, changes.size());
+		assertEquals(List.of("2019-09-11", "2019-10-09", "2020-01-15"),
+				changes.stream().filter(each -> each.get("changed").getAsBoolean()).map(each -> each.get("date").getAsString()).toList());
+		JsonObject september = on(changes, "2019-09-11");
+		Set<String> came = strings(september, "appeared");
+		assertTrue(came.size() > 150 && strings(september, "vanished").size() < 10, september::toString);
+		Set<String> gone = strings(on(changes, "2019-10-09"), "vanished");
+		gone.retainAll(came);
+		assertTrue(gone.size() > 0.9 * came.size(), () -> gone.size() + " of " + came.size() + " are gone a month later");
+		JsonObject january = on(changes, "2020-01-15");
+		assertTrue(strings(january, "vanished").size() + january.getAsJsonObject("replaced").size() >= 25, january::toString);
+		assertTrue(january.getAsJsonObject("replaced").size() >= 8, january::toString);
+		assertTrue(january.get("errorLowM").getAsDouble() > 4, "the map of the month before is stale: " + january.get("errorM"));
+		assertTrue(on(changes, "2020-02-19").get("errorHighM").getAsDouble() < 2, "that of the new network is not");
+	}
+
+	@Test
+	void hasNothingToCompareTheFirstSurveyWith() {
+		Path archive = SmallArchive.make(folder);
+		List<JsonObject> changes = changes(archive);
+		assertEquals(2, changes.size(), "one survey of each site; test surveys make no map");
+		for (JsonObject change : changes) {
+			assertFalse(change.get("changed").getAsBoolean());
+			assertTrue(change.get("errorM").isJsonNull());
+		}
+		String site = changes.get(0).get("site").getAsString();
+		String told = Cli.ok("timeline", "-q", "--archive", archive, "--site", site).out();
+		assertTrue(told.contains("the first"), told);
+		Cli.run("timeline", "--archive", archive, "--site", "nowhere").ended(ExitCode.ARCHIVE).says("nowhere");
+	}
+}
