@@ -6,7 +6,7 @@ import org.cairnfield.ui.notice.Notice;
 import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
-import org.eclipse.ui.PlatformUI;
+import org.cairnfield.ui.show.DialogParent;
 
 /** Offers what earlier sessions left unsaved: in a dialog when the archive opens, then by a notice as long as any is left. */
 public final class Recovery {
@@ -27,7 +27,7 @@ public final class Recovery {
 		if (isPresent(session)) {
 			List<DraftOffer> offers = DraftOffer.of(session);
 			if (!offers.isEmpty()) {
-				new RecoveryDialog(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), session, offers).open();
+				new RecoveryDialog(DialogParent.shell(), session, offers).open();
 			}
 			if (isPresent(session)) {
 				tell(DraftOffer.of(session));

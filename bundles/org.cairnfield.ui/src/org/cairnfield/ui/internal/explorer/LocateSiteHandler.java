@@ -10,6 +10,7 @@ import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Georeference;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.DialogParent;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.emf.ecore.EObject;
@@ -17,14 +18,13 @@ import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Asks where on Earth the site of what is selected in the explorer lies, which exports in WGS 84 need. */
 public final class LocateSiteHandler extends AbstractHandler {
 
 	@Override
 	public Object execute(ExecutionEvent event) {
-		Shell shell = HandlerUtil.getActiveShell(event);
+		Shell shell = DialogParent.shell();
 		Sessions.workbench().current().ifPresent(session -> site(session).ifPresentOrElse(site -> ask(shell, session, site),
 				() -> MessageDialog.openInformation(shell, "Place on Earth", "Select a site in the archive's tree first.")));
 		return null;

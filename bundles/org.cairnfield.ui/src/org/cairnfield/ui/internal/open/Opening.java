@@ -16,6 +16,7 @@ import org.cairnfield.ui.internal.notice.DamageDialog;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.DialogParent;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.jobs.IJobChangeListener;
@@ -181,6 +182,6 @@ public final class Opening {
 		if (!PlatformUI.isWorkbenchRunning() || PlatformUI.getWorkbench().getWorkbenchWindowCount() == 0) {
 			return null; // the first archive, which is opened beside the making of the window
 		}
-		return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
+		return DialogParent.shell();
 	}
 }

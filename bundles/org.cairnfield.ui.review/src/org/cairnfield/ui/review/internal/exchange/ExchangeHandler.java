@@ -6,6 +6,7 @@ import java.util.function.BiConsumer;
 
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.save.Damaged;
+import org.cairnfield.ui.show.DialogParent;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.IConfigurationElement;
@@ -13,7 +14,6 @@ import org.eclipse.core.runtime.IExecutableExtension;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Brings verdicts in and out; which way a handler goes stands after the class name in plugin.xml. */
 public final class ExchangeHandler extends AbstractHandler implements IExecutableExtension {
@@ -37,7 +37,7 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 		if (desk.split() == null) {
 			desk.review().refuse("There is no split under review. Keep one in the view Split first.");
 		} else {
-			way.accept(HandlerUtil.getActiveShell(event), desk);
+			way.accept(DialogParent.shell(), desk);
 		}
 		return null;
 	}

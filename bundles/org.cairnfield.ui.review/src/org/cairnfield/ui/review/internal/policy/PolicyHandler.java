@@ -1,9 +1,9 @@
 package org.cairnfield.ui.review.internal.policy;
 
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.show.DialogParent;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Opens the review policy of the archive on show. */
 public final class PolicyHandler extends AbstractHandler {
@@ -15,7 +15,7 @@ public final class PolicyHandler extends AbstractHandler {
 		if (readOnly != null) {
 			desk.review().refuse("The review policy cannot be changed: " + readOnly + '.');
 		} else {
-			new PolicyDialog(HandlerUtil.getActiveShell(event), desk).open();
+			new PolicyDialog(DialogParent.shell(), desk).open();
 		}
 		return null;
 	}

@@ -1,9 +1,9 @@
 package org.cairnfield.ui.review.internal.team;
 
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
+import org.cairnfield.ui.show.DialogParent;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.ui.handlers.HandlerUtil;
 
 /** Opens the list of who is to review which proposals of the split under review. */
 public final class AssignHandler extends AbstractHandler {
@@ -14,7 +14,7 @@ public final class AssignHandler extends AbstractHandler {
 		if (desk.split() == null || desk.review().standings().all() == null) {
 			desk.review().refuse("There is no split whose proposals could be assigned.");
 		} else {
-			new AssignmentsDialog(HandlerUtil.getActiveShell(event), desk).open();
+			new AssignmentsDialog(DialogParent.shell(), desk).open();
 		}
 		return null;
 	}
