@@ -13,14 +13,14 @@ import org.cairnfield.core.change.AccessPointFate;
 import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.timeline.Timeline;
 import org.cairnfield.curation.timeline.TimelineStep;
 import org.cairnfield.model.Site;
-import org.cairnfield.model.edit.ModelText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "timeline", description = { "List the training surveys of each site in order of time: which access points were gone, new or replaced at each, "
+@Command(name = "timeline", description = { "List the training surveys of each site in order of time: which access points were gone, new, replaced or moved at each, "
 		+ "judged at the places that it shares with the surveys of the last date before, and how well a map of those locates it." })
 final class TimelineCommand extends ArchiveCommand {
 
@@ -41,7 +41,7 @@ final class TimelineCommand extends ArchiveCommand {
 			timeline.undated().forEach(survey -> note("survey " + survey + " has no date, and is left out"));
 			timeline.steps().forEach(step -> changes.add(json(timeline.site(), step)));
 			if (!json) {
-				out().println(ModelText.name(site));
+				out().println(ArchiveMap.nameOf(site));
 				timeline.steps().forEach(step -> out().println("  " + line(step)));
 			}
 		}
@@ -59,7 +59,8 @@ final class TimelineCommand extends ArchiveCommand {
 			return text.add("no place in common with " + String.join(", ", step.before())).toString();
 		}
 		text.add((step.isChanged() ? "CHANGED" : "as before") + " at " + change.places() + " places").add(change.with(Fate.VANISHED).size() + " gone")
-				.add(change.with(Fate.APPEARED).size() + " new").add(change.with(Fate.REPLACED).size() + " replaced");
+				.add(change.with(Fate.APPEARED).size() + " new").add(change.with(Fate.REPLACED).size() + " replaced")
+				.add(change.with(Fate.MOVED).size() + " moved");
 		return text.add(String.format(Locale.ROOT, "error of the map before %.2f m (%.2f to %.2f)", step.errorMetres(), step.interval().low(),
 				step.interval().high())).toString();
 	}
@@ -71,7 +72,7 @@ final class TimelineCommand extends ArchiveCommand {
 		boolean known = !Double.isNaN(step.errorMetres());
 		return new Json().put("site", site).put("survey", step.survey()).put("date", step.date().toString()).put("before", step.before())
 				.put("places", change.places()).put("changed", step.isChanged()).put("vanished", addresses(change, Fate.VANISHED))
-				.put("appeared", addresses(change, Fate.APPEARED)).put("replaced", replaced)
+				.put("appeared", addresses(change, Fate.APPEARED)).put("replaced", replaced).put("moved", addresses(change, Fate.MOVED))
 				.put("errorM", known ? step.errorMetres() : null).put("errorLowM", known ? step.interval().low() : null)
 				.put("errorHighM", known ? step.interval().high() : null).fields();
 	}

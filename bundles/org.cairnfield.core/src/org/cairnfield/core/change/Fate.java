@@ -4,6 +4,8 @@ package org.cairnfield.core.change;
 public enum Fate {
 	/** Both surveys heard it. */
 	STAYED,
+	/** Both heard it, but the later one as if it hung elsewhere. */
+	MOVED,
 	/** The later survey heard it nowhere, which would hardly be so were it still there. */
 	VANISHED,
 	/** The earlier survey heard it nowhere, which would hardly be so had it been there. */

@@ -20,6 +20,7 @@ public final class SharedPlaces {
 	private record Spot(int floor, double x, double y) {
 	}
 
+	private final List<Spot> spots = new ArrayList<>();
 	private final List<int[]> before = new ArrayList<>();
 	private final List<int[]> after = new ArrayList<>();
 
@@ -48,6 +49,7 @@ public final class SharedPlaces {
 		SharedPlaces shared = new SharedPlaces();
 		places.forEach((spot, samples) -> {
 			if (visitors.containsKey(spot)) {
+				shared.spots.add(spot);
 				shared.before.add(samples.stream().mapToInt(Integer::intValue).toArray());
 				shared.after.add(visitors.get(spot).stream().mapToInt(Integer::intValue).toArray());
 			}
@@ -80,6 +82,19 @@ public final class SharedPlaces {
 	/** The number of places. */
 	public int size() {
 		return before.size();
+	}
+
+	int floor(int place) {
+		return spots.get(place).floor;
+	}
+
+	/** Metres, in the frame of the floor. */
+	double x(int place) {
+		return spots.get(place).x;
+	}
+
+	double y(int place) {
+		return spots.get(place).y;
 	}
 
 	/** Samples of the earlier survey at a place. */

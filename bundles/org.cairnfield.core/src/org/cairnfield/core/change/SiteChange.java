@@ -3,6 +3,7 @@ package org.cairnfield.core.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 
 import org.cairnfield.core.map.RadioMap;
@@ -49,12 +50,13 @@ public record SiteChange(int places, List<AccessPointFate> fates) {
 		boolean[] vanished = FalseDiscovery.believed(silentNow, FALSE_ONES);
 		boolean[] appeared = FalseDiscovery.believed(silentThen, FALSE_ONES);
 		Map<String, String> successors = Successors.of(all, chosen(addresses, vanished), chosen(addresses, appeared));
+		Set<String> moved = Moves.of(all, places);
 		List<AccessPointFate> fates = new ArrayList<>();
 		for (int a = 0; a < addresses.size(); a++) {
 			String address = addresses.get(a);
 			Presence presence = all.get(address);
 			String successor = successors.getOrDefault(address, "");
-			Fate fate = presence.wasHeard() && presence.isHeard() ? Fate.STAYED : !successor.isEmpty() ? Fate.REPLACED
+			Fate fate = moved.contains(address) ? Fate.MOVED : presence.wasHeard() && presence.isHeard() ? Fate.STAYED : !successor.isEmpty() ? Fate.REPLACED
 					: vanished[a] ? Fate.VANISHED : appeared[a] ? Fate.APPEARED : Fate.NOT_KNOWN;
 			fates.add(new AccessPointFate(address, fate, Presence.steadyPlaces(presence.shareThen), Presence.steadyPlaces(presence.shareNow),
 					Math.min(silentNow[a], silentThen[a]), successor));

@@ -108,12 +108,29 @@ class SiteChangeTest {
 		assertTrue(change.isChanged());
 	}
 
+	/** Two that hung on different floors change places, again and again. */
+	@ParameterizedTest
+	@ValueSource(longs = { 1, 2, 3, 4 })
+	void findsWhatWasMoved(long seed) {
+		RadioMap all = simulated(seed);
+		Planted planted = plant(all, seed);
+		Map<String, String> swapped = new HashMap<>();
+		List<String> up = new ArrayList<>(planted.come);
+		for (String name : planted.gone) {
+			String other = up.remove(0);
+			swapped.put(name, other);
+			swapped.put(other, name);
+		}
+		RadioMap after = renamed(half(all, 1), name -> swapped.getOrDefault(name, name));
+		assertFound(swapped.keySet(), addresses(SiteChange.between(half(all, 0), after, 4), Fate.MOVED), "moved");
+	}
+
 	@ParameterizedTest
 	@ValueSource(longs = { 1, 2, 3, 4, 5, 6, 7, 8 })
 	void staysQuietWhereNothingChanged(long seed) {
 		RadioMap all = simulated(seed);
 		SiteChange change = SiteChange.between(half(all, 0), half(all, 1), 4);
-		assertEquals(Set.of(), addresses(change, Fate.VANISHED, Fate.APPEARED, Fate.REPLACED));
+		assertEquals(Set.of(), addresses(change, Fate.VANISHED, Fate.APPEARED, Fate.REPLACED, Fate.MOVED));
 		assertFalse(change.isChanged());
 	}
 
