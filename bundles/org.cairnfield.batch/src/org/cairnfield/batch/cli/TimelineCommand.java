@@ -61,20 +61,20 @@ final class TimelineCommand extends ArchiveCommand {
 		text.add((step.isChanged() ? "CHANGED" : "as before") + " at " + change.places() + " places").add(change.with(Fate.VANISHED).size() + " gone")
 				.add(change.with(Fate.APPEARED).size() + " new").add(change.with(Fate.REPLACED).size() + " replaced")
 				.add(change.with(Fate.MOVED).size() + " moved");
-		return text.add(String.format(Locale.ROOT, "error of the map before %.2f m (%.2f to %.2f)", step.errorMetres(), step.interval().low(),
-				step.interval().high())).toString();
+		return text.add(String.format(Locale.ROOT, "error of the map before %.2f m (%.2f to %.2f)", step.error().metres(), step.error().interval().low(),
+				step.error().interval().high())).toString();
 	}
 
 	private static Map<String, Object> json(String site, TimelineStep step) {
 		SiteChange change = step.change() == null ? new SiteChange(0, List.of()) : step.change();
 		Map<String, Object> replaced = new LinkedHashMap<>();
 		change.with(Fate.REPLACED).forEach(each -> replaced.put(each.address(), each.successor()));
-		boolean known = !Double.isNaN(step.errorMetres());
+		boolean known = step.error().isKnown();
 		return new Json().put("site", site).put("survey", step.survey()).put("date", step.date().toString()).put("before", step.before())
 				.put("places", change.places()).put("changed", step.isChanged()).put("vanished", addresses(change, Fate.VANISHED))
 				.put("appeared", addresses(change, Fate.APPEARED)).put("replaced", replaced).put("moved", addresses(change, Fate.MOVED))
-				.put("errorM", known ? step.errorMetres() : null).put("errorLowM", known ? step.interval().low() : null)
-				.put("errorHighM", known ? step.interval().high() : null).fields();
+				.put("errorM", known ? step.error().metres() : null).put("errorLowM", known ? step.error().interval().low() : null)
+				.put("errorHighM", known ? step.error().interval().high() : null).fields();
 	}
 
 	private static List<String> addresses(SiteChange change, Fate fate) {

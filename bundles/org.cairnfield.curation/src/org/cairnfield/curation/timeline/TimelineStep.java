@@ -4,19 +4,16 @@ import java.time.LocalDate;
 import java.util.List;
 
 import org.cairnfield.core.change.SiteChange;
-import org.cairnfield.core.stats.Interval;
 
 /**
  * One survey of a site, compared with the surveys of the last date before it.
  *
- * @param survey      its id
- * @param before      ids of those surveys; none for the first
- * @param change      what became of access points since; null where there is no survey before, or no place in common
- * @param errorMetres mean error in the plane of a map of the surveys before on this survey, by three weighted neighbours; NaN
- *                    without such a map
- * @param interval    of 95 %, over places; bounds are NaN without a map
+ * @param survey its id
+ * @param before ids of those surveys; none for the first
+ * @param change what became of access points since; null where there is no survey before, or no place in common
+ * @param error  of a map of the surveys before on this survey
  */
-public record TimelineStep(String survey, LocalDate date, List<String> before, SiteChange change, double errorMetres, Interval interval) {
+public record TimelineStep(String survey, LocalDate date, List<String> before, SiteChange change, SurveyError error) {
 
 	public TimelineStep {
 		before = List.copyOf(before);

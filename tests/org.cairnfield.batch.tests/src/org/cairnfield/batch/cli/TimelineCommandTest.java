@@ -75,4 +75,29 @@ class TimelineCommandTest {
 		assertTrue(told.contains("the first"), told);
 		Cli.run("timeline", "--archive", archive, "--site", "nowhere").ended(ExitCode.ARCHIVE).says("nowhere");
 	}
+
+	private static void takeIn(Path archive, String... surveys) throws IOException {
+		List<Object> intake = new ArrayList<>(List.of("intake", "-q", "--archive", archive, "--map"));
+		for (String survey : surveys) {
+			intake.addAll(OpenSets.files("twelve-surveys", survey));
+		}
+		Cli.ok(intake.toArray());
+	}
+
+	/** Released before the network was changed, and measured on what came after. */
+	@Test
+	void tellsHowAReleaseAges() throws IOException {
+		Path archive = folder.resolve("two");
+		takeIn(archive, "2019-11-13", "2019-12-11");
+		System.setProperty("cairnfield.state", folder.resolve("state").toString());
+		ReleasedArchive.release(archive);
+		assertEquals(0, Cli.ok("ageing", "--json", "-q", "--archive", archive).json().getAsJsonArray("ageing").size());
+		takeIn(archive, "2020-01-15", "2020-02-19");
+		List<JsonObject> rows = StreamSupport.stream(Cli.ok("ageing", "--json", "-q", "--archive", archive).json().getAsJsonArray("ageing").spliterator(), false)
+				.map(JsonElement::getAsJsonObject).toList();
+		assertEquals(List.of("1.0.0 2020-01-15", "1.0.0 2020-02-19"),
+				rows.stream().map(row -> row.get("release").getAsString() + ' ' + row.get("date").getAsString()).toList());
+		assertTrue(rows.stream().allMatch(row -> row.get("newest").getAsString().equals("2019-12-11") && row.get("errorLowM").getAsDouble() > 4), rows::toString);
+		assertTrue(Cli.ok("ageing", "-q", "--archive", archive).out().contains("1.0.0      twelve-surveys of 2019-12-11, on 2020-01-15 of 2020-01-15: "));
+	}
 }

@@ -1,0 +1,43 @@
+package org.cairnfield.curation.timeline;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Site;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.values.Scope;
+
+/** The surveys of a site, each as a map of its own. */
+final class SurveyMaps {
+
+	private SurveyMaps() {
+	}
+
+	/** By id, in the order of the site; of samples that are kept. */
+	static Map<String, RadioMap> of(Archive archive, Site site, SurveyKind kind) {
+		RadioMap all = ArchiveMap.of(archive, Scope.site(site.getId()), kind).map();
+		Map<String, RadioMap> maps = new LinkedHashMap<>();
+		int next = 0;
+		for (Survey survey : site.getSurveys()) {
+			if (survey.getKind() == kind) {
+				int from = next;
+				next += kept(survey);
+				int to = next;
+				maps.put(survey.getId(), all.where(s -> s >= from && s < to));
+			}
+		}
+		return maps;
+	}
+
+	private static int kept(Survey survey) {
+		int kept = 0;
+		for (int row = 0; row < survey.table().size(); row++) {
+			kept += survey.table().isKept(row) ? 1 : 0;
+		}
+		return kept;
+	}
+}
