@@ -69,6 +69,7 @@ final class QueueTable {
 			return;
 		}
 		QueueRow row = line.row();
+		item.setFont(null); // it may have been a heading
 		item.setText(QueueColumn.texts(row, desk.review().standings()));
 		item.setForeground(isSettled(row) ? muted() : null);
 	}
@@ -130,11 +131,15 @@ final class QueueTable {
 		});
 	}
 
-	/** All lines anew. */
+	/** All lines anew. Where there are as many as before, those on the screen are asked for again, which costs far less. */
 	void refill() {
 		table.setRedraw(false);
-		table.setItemCount(0); // forgets the fonts of headings
-		table.setItemCount(lines().size());
+		if (table.getItemCount() == lines().size()) {
+			table.clearAll();
+		} else {
+			table.setItemCount(0); // else GTK selects another line where the selected one goes
+			table.setItemCount(lines().size());
+		}
 		table.setSortColumn(null);
 		for (QueueColumn each : QueueColumn.values()) {
 			if (each.order() == desk.review().queue().settings().order()) {
