@@ -1,6 +1,5 @@
 package org.cairnfield.benchmarks;
 
-import java.nio.file.Path;
 import java.util.Map;
 
 /** Runs one benchmark in this JVM: {@code Main quick|full FOLDER NAME}. */
@@ -24,14 +23,6 @@ final class Main {
 	}
 
 	public static void main(String[] args) throws Exception {
-		boolean quick = args[0].equals("quick");
-		Harness harness = new Harness(args[2], quick, Path.of(args[1]));
-		try (harness) {
-			harness.describeMachine();
-			ALL.get(args[2]).run(harness);
-		}
-		if (harness.disagreements() > 0) {
-			System.exit(1);
-		}
+		Harness.run(ALL.get(args[2]), args);
 	}
 }
