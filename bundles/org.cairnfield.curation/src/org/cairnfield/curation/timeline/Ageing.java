@@ -40,8 +40,8 @@ public final class Ageing {
 				continue;
 			}
 			RadioMap map = ArchiveMap.of(then, Scope.site(site.getId()), SurveyKind.TRAINING).map();
-			Map<String, RadioMap> surveys = new HashMap<>(SurveyMaps.of(now, site, SurveyKind.TRAINING));
-			surveys.putAll(SurveyMaps.of(now, site, SurveyKind.TEST));
+			Map<String, RadioMap> surveys = new HashMap<>(SurveyMaps.of(now, site, SurveyKind.TRAINING).byId());
+			surveys.putAll(SurveyMaps.of(now, site, SurveyKind.TEST).byId());
 			for (Survey survey : site.getSurveys().stream().filter(each -> each.getDate() != null && each.getDate().isAfter(newest.get()))
 					.sorted(Comparator.comparing(Survey::getDate).thenComparing(Survey::getId)).toList()) {
 				workers.checkCancelled();

@@ -1,7 +1,9 @@
 package org.cairnfield.curation.timeline;
 
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.curation.maps.ArchiveMap;
@@ -11,14 +13,15 @@ import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Scope;
 
-/** The surveys of a site, each as a map of its own. */
-final class SurveyMaps {
+/**
+ * The surveys of a site, each as a map of its own, of samples that are kept.
+ *
+ * @param all  all of them in one map
+ * @param byId views on it, in the order of the site
+ */
+record SurveyMaps(RadioMap all, Map<String, RadioMap> byId) {
 
-	private SurveyMaps() {
-	}
-
-	/** By id, in the order of the site; of samples that are kept. */
-	static Map<String, RadioMap> of(Archive archive, Site site, SurveyKind kind) {
+	static SurveyMaps of(Archive archive, Site site, SurveyKind kind) {
 		RadioMap all = ArchiveMap.of(archive, Scope.site(site.getId()), kind).map();
 		Map<String, RadioMap> maps = new LinkedHashMap<>();
 		int next = 0;
@@ -30,7 +33,12 @@ final class SurveyMaps {
 				maps.put(survey.getId(), all.where(s -> s >= from && s < to));
 			}
 		}
-		return maps;
+		return new SurveyMaps(all, maps);
+	}
+
+	/** Some of the views as one map. */
+	RadioMap together(Collection<RadioMap> some) {
+		return all.view(some.stream().flatMapToInt(map -> IntStream.range(0, map.size()).map(map::row)).toArray());
 	}
 
 	private static int kept(Survey survey) {

@@ -6,17 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
-import org.cairnfield.model.values.Scope;
 
 /**
  * The training surveys of a site in order of time, each compared with those of the last date before it. Surveys without a date are
@@ -34,8 +31,8 @@ public record Timeline(String site, List<TimelineStep> steps, List<String> undat
 
 	/** @param archive that nobody changes meanwhile */
 	public static Timeline of(Archive archive, Site site, Workers workers) {
-		RadioMap all = ArchiveMap.of(archive, Scope.site(site.getId()), SurveyKind.TRAINING).map();
-		Map<String, RadioMap> maps = SurveyMaps.of(archive, site, SurveyKind.TRAINING);
+		SurveyMaps surveys = SurveyMaps.of(archive, site, SurveyKind.TRAINING);
+		Map<String, RadioMap> maps = surveys.byId();
 		SortedMap<LocalDate, SortedMap<String, RadioMap>> dates = new TreeMap<>();
 		List<String> undated = new ArrayList<>();
 		for (Survey survey : site.getSurveys()) {
@@ -48,7 +45,7 @@ public record Timeline(String site, List<TimelineStep> steps, List<String> undat
 		List<TimelineStep> steps = new ArrayList<>();
 		SortedMap<String, RadioMap> before = new TreeMap<>();
 		for (Map.Entry<LocalDate, SortedMap<String, RadioMap>> date : dates.entrySet()) {
-			RadioMap then = all.view(before.values().stream().flatMapToInt(map -> IntStream.range(0, map.size()).map(map::row)).toArray());
+			RadioMap then = surveys.together(before.values());
 			for (Map.Entry<String, RadioMap> survey : date.getValue().entrySet()) {
 				workers.checkCancelled();
 				SiteChange change = SiteChange.between(then, survey.getValue(), SiteChange.SAME_PLACE_METRES);
