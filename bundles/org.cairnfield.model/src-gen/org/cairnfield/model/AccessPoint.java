@@ -32,6 +32,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.AccessPoint#getFirstHeard <em>First Heard</em>}</li>
  *   <li>{@link org.cairnfield.model.AccessPoint#getLastHeard <em>Last Heard</em>}</li>
  *   <li>{@link org.cairnfield.model.AccessPoint#getGroup <em>Group</em>}</li>
+ *   <li>{@link org.cairnfield.model.AccessPoint#getCountsAs <em>Counts As</em>}</li>
  *   <li>{@link org.cairnfield.model.AccessPoint#getReason <em>Reason</em>}</li>
  * </ul>
  *
@@ -220,6 +221,31 @@ public interface AccessPoint extends EObject {
 	 * @generated
 	 */
 	void setGroup(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Counts As</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Id of the access point that its readings count for in the map: its successor, or another address of the same radio; unset: itself.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Counts As</em>' attribute.
+	 * @see #setCountsAs(String)
+	 * @see org.cairnfield.model.ModelPackage#getAccessPoint_CountsAs()
+	 * @model annotation="urn:org.cairnfield:words label='Counts as'"
+	 * @generated
+	 */
+	String getCountsAs();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.AccessPoint#getCountsAs <em>Counts As</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Counts As</em>' attribute.
+	 * @see #getCountsAs()
+	 * @generated
+	 */
+	void setCountsAs(String value);
 
 	/**
 	 * Returns the value of the '<em><b>Reason</b></em>' attribute.

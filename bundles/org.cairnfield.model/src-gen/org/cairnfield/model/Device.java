@@ -24,6 +24,8 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Device#getId <em>Id</em>}</li>
  *   <li>{@link org.cairnfield.model.Device#getName <em>Name</em>}</li>
  *   <li>{@link org.cairnfield.model.Device#getOffsetDb <em>Offset Db</em>}</li>
+ *   <li>{@link org.cairnfield.model.Device#getMapSlope <em>Map Slope</em>}</li>
+ *   <li>{@link org.cairnfield.model.Device#getMapShiftDb <em>Map Shift Db</em>}</li>
  * </ul>
  *
  * @see org.cairnfield.model.ModelPackage#getDevice()
@@ -106,6 +108,56 @@ public interface Device extends EObject {
 	 * @generated
 	 */
 	void setOffsetDb(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Map Slope</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * By which factor its levels are multiplied in the map, 0.25 … 4; unset: 1.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Map Slope</em>' attribute.
+	 * @see #setMapSlope(Double)
+	 * @see org.cairnfield.model.ModelPackage#getDevice_MapSlope()
+	 * @model annotation="urn:org.cairnfield:words label='Slope in the map'"
+	 * @generated
+	 */
+	Double getMapSlope();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Device#getMapSlope <em>Map Slope</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Map Slope</em>' attribute.
+	 * @see #getMapSlope()
+	 * @generated
+	 */
+	void setMapSlope(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Map Shift Db</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How many dB are then added, within ±60; unset: none. With slope and shift unset, levels are in the map as they were read.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Map Shift Db</em>' attribute.
+	 * @see #setMapShiftDb(Double)
+	 * @see org.cairnfield.model.ModelPackage#getDevice_MapShiftDb()
+	 * @model annotation="urn:org.cairnfield:words label='Shift in the map (dB)'"
+	 * @generated
+	 */
+	Double getMapShiftDb();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Device#getMapShiftDb <em>Map Shift Db</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Map Shift Db</em>' attribute.
+	 * @see #getMapShiftDb()
+	 * @generated
+	 */
+	void setMapShiftDb(Double value);
 
 	/**
 	 * <!-- begin-user-doc -->

@@ -225,13 +225,31 @@ public interface ModelPackage extends EPackage {
 	int SITE__GEOREFERENCE = 2;
 
 	/**
+	 * The feature id for the '<em><b>Map From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITE__MAP_FROM = 3;
+
+	/**
+	 * The feature id for the '<em><b>Map Until</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITE__MAP_UNTIL = 4;
+
+	/**
 	 * The feature id for the '<em><b>Floors</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SITE__FLOORS = 3;
+	int SITE__FLOORS = 5;
 
 	/**
 	 * The feature id for the '<em><b>Surveys</b></em>' containment reference list.
@@ -240,7 +258,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SITE__SURVEYS = 4;
+	int SITE__SURVEYS = 6;
 
 	/**
 	 * The number of structural features of the '<em>Site</em>' class.
@@ -249,7 +267,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SITE_FEATURE_COUNT = 5;
+	int SITE_FEATURE_COUNT = 7;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.FloorImpl <em>Floor</em>}' class.
@@ -398,13 +416,22 @@ public interface ModelPackage extends EPackage {
 	int ACCESS_POINT__GROUP = 6;
 
 	/**
+	 * The feature id for the '<em><b>Counts As</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS_POINT__COUNTS_AS = 7;
+
+	/**
 	 * The feature id for the '<em><b>Reason</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ACCESS_POINT__REASON = 7;
+	int ACCESS_POINT__REASON = 8;
 
 	/**
 	 * The number of structural features of the '<em>Access Point</em>' class.
@@ -413,7 +440,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ACCESS_POINT_FEATURE_COUNT = 8;
+	int ACCESS_POINT_FEATURE_COUNT = 9;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.DeviceImpl <em>Device</em>}' class.
@@ -453,13 +480,31 @@ public interface ModelPackage extends EPackage {
 	int DEVICE__OFFSET_DB = 2;
 
 	/**
+	 * The feature id for the '<em><b>Map Slope</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DEVICE__MAP_SLOPE = 3;
+
+	/**
+	 * The feature id for the '<em><b>Map Shift Db</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int DEVICE__MAP_SHIFT_DB = 4;
+
+	/**
 	 * The number of structural features of the '<em>Device</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int DEVICE_FEATURE_COUNT = 3;
+	int DEVICE_FEATURE_COUNT = 5;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.SurveyImpl <em>Survey</em>}' class.
@@ -1637,6 +1682,28 @@ public interface ModelPackage extends EPackage {
 	EAttribute getSite_Georeference();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Site#getMapFrom <em>Map From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Map From</em>'.
+	 * @see org.cairnfield.model.Site#getMapFrom()
+	 * @see #getSite()
+	 * @generated
+	 */
+	EAttribute getSite_MapFrom();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Site#getMapUntil <em>Map Until</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Map Until</em>'.
+	 * @see org.cairnfield.model.Site#getMapUntil()
+	 * @see #getSite()
+	 * @generated
+	 */
+	EAttribute getSite_MapUntil();
+
+	/**
 	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Site#getFloors <em>Floors</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1822,6 +1889,17 @@ public interface ModelPackage extends EPackage {
 	EAttribute getAccessPoint_Group();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.AccessPoint#getCountsAs <em>Counts As</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Counts As</em>'.
+	 * @see org.cairnfield.model.AccessPoint#getCountsAs()
+	 * @see #getAccessPoint()
+	 * @generated
+	 */
+	EAttribute getAccessPoint_CountsAs();
+
+	/**
 	 * Returns the meta object for the attribute '{@link org.cairnfield.model.AccessPoint#getReason <em>Reason</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1874,6 +1952,28 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getDevice_OffsetDb();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Device#getMapSlope <em>Map Slope</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Map Slope</em>'.
+	 * @see org.cairnfield.model.Device#getMapSlope()
+	 * @see #getDevice()
+	 * @generated
+	 */
+	EAttribute getDevice_MapSlope();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Device#getMapShiftDb <em>Map Shift Db</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Map Shift Db</em>'.
+	 * @see org.cairnfield.model.Device#getMapShiftDb()
+	 * @see #getDevice()
+	 * @generated
+	 */
+	EAttribute getDevice_MapShiftDb();
 
 	/**
 	 * Returns the meta object for class '{@link org.cairnfield.model.Survey <em>Survey</em>}'.
@@ -3116,6 +3216,22 @@ public interface ModelPackage extends EPackage {
 		EAttribute SITE__GEOREFERENCE = eINSTANCE.getSite_Georeference();
 
 		/**
+		 * The meta object literal for the '<em><b>Map From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITE__MAP_FROM = eINSTANCE.getSite_MapFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>Map Until</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITE__MAP_UNTIL = eINSTANCE.getSite_MapUntil();
+
+		/**
 		 * The meta object literal for the '<em><b>Floors</b></em>' containment reference list feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3256,6 +3372,14 @@ public interface ModelPackage extends EPackage {
 		EAttribute ACCESS_POINT__GROUP = eINSTANCE.getAccessPoint_Group();
 
 		/**
+		 * The meta object literal for the '<em><b>Counts As</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCESS_POINT__COUNTS_AS = eINSTANCE.getAccessPoint_CountsAs();
+
+		/**
 		 * The meta object literal for the '<em><b>Reason</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3296,6 +3420,22 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute DEVICE__OFFSET_DB = eINSTANCE.getDevice_OffsetDb();
+
+		/**
+		 * The meta object literal for the '<em><b>Map Slope</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DEVICE__MAP_SLOPE = eINSTANCE.getDevice_MapSlope();
+
+		/**
+		 * The meta object literal for the '<em><b>Map Shift Db</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute DEVICE__MAP_SHIFT_DB = eINSTANCE.getDevice_MapShiftDb();
 
 		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.impl.SurveyImpl <em>Survey</em>}' class.

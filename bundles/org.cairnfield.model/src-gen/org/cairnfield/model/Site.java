@@ -2,6 +2,8 @@
  */
 package org.cairnfield.model;
 
+import java.time.LocalDate;
+
 import java.util.Map;
 
 import org.cairnfield.model.values.Georeference;
@@ -27,6 +29,8 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Site#getId <em>Id</em>}</li>
  *   <li>{@link org.cairnfield.model.Site#getName <em>Name</em>}</li>
  *   <li>{@link org.cairnfield.model.Site#getGeoreference <em>Georeference</em>}</li>
+ *   <li>{@link org.cairnfield.model.Site#getMapFrom <em>Map From</em>}</li>
+ *   <li>{@link org.cairnfield.model.Site#getMapUntil <em>Map Until</em>}</li>
  *   <li>{@link org.cairnfield.model.Site#getFloors <em>Floors</em>}</li>
  *   <li>{@link org.cairnfield.model.Site#getSurveys <em>Surveys</em>}</li>
  * </ul>
@@ -112,6 +116,58 @@ public interface Site extends EObject {
 	 * @generated
 	 */
 	void setGeoreference(Georeference value);
+
+	/**
+	 * Returns the value of the '<em><b>Map From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Training surveys of an earlier day are no part of the map; unset: from the first on. Surveys without a date always are.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Map From</em>' attribute.
+	 * @see #setMapFrom(LocalDate)
+	 * @see org.cairnfield.model.ModelPackage#getSite_MapFrom()
+	 * @model dataType="org.cairnfield.model.Date"
+	 *        annotation="urn:org.cairnfield:words label='Map from'"
+	 * @generated
+	 */
+	LocalDate getMapFrom();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Site#getMapFrom <em>Map From</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Map From</em>' attribute.
+	 * @see #getMapFrom()
+	 * @generated
+	 */
+	void setMapFrom(LocalDate value);
+
+	/**
+	 * Returns the value of the '<em><b>Map Until</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Training surveys of a later day are no part of the map; unset: up to the last.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Map Until</em>' attribute.
+	 * @see #setMapUntil(LocalDate)
+	 * @see org.cairnfield.model.ModelPackage#getSite_MapUntil()
+	 * @model dataType="org.cairnfield.model.Date"
+	 *        annotation="urn:org.cairnfield:words label='Map until'"
+	 * @generated
+	 */
+	LocalDate getMapUntil();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Site#getMapUntil <em>Map Until</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Map Until</em>' attribute.
+	 * @see #getMapUntil()
+	 * @generated
+	 */
+	void setMapUntil(LocalDate value);
 
 	/**
 	 * Returns the value of the '<em><b>Floors</b></em>' containment reference list.

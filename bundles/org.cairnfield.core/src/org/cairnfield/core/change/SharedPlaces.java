@@ -98,7 +98,7 @@ public final class SharedPlaces {
 	}
 
 	/** Samples of the earlier survey at a place. */
-	int[] before(int place) {
+	public int[] before(int place) {
 		return before.get(place);
 	}
 

@@ -117,7 +117,8 @@ public final class HoldOuts {
 	}
 
 	private static boolean changesReadings(Remedy remedy) {
-		return remedy instanceof Remedy.DropReadings || remedy instanceof Remedy.SetAsideAccessPoints || remedy instanceof Remedy.AverageSamples;
+		return remedy instanceof Remedy.DropReadings || remedy instanceof Remedy.SetAsideAccessPoints || remedy instanceof Remedy.AverageSamples
+				|| remedy instanceof Remedy.CountAs || remedy instanceof Remedy.CorrectDevice;
 	}
 
 	/** Rows after by rows before; −1 for samples that are left out. */

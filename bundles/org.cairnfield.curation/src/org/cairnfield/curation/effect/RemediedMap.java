@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.LevelLine;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.SurveyedMapBuilder;
@@ -51,6 +52,8 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 		private final Set<String> setAside;
 		private final TreeMap<String, Double> offsets;
 		private final TreeMap<String, String> radios;
+		private final Map<String, String> countsAs = new TreeMap<>();
+		private final Map<String, LevelLine> corrections = new TreeMap<>();
 
 		Applied(SurveyedMap before) {
 			this.before = before;
@@ -87,6 +90,17 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 			} else if (remedy instanceof Remedy.GroupAccessPoints r) {
 				r.addresses().forEach(address -> radios.put(address, r.addresses().get(0)));
 				accessPoints.addAll(r.addresses());
+			} else if (remedy instanceof Remedy.CountAs r) {
+				countsAs.putAll(r.others());
+				accessPoints.addAll(r.others().keySet());
+			} else if (remedy instanceof Remedy.MapFrom r) {
+				for (int s = 0; s < before.size(); s++) {
+					if (before.site(s).equals(r.site()) && before.surveys().get(before.survey(s)).date().map(r.from()::isAfter).orElse(false)) {
+						gone.add(before.sampleId(s));
+					}
+				}
+			} else if (remedy instanceof Remedy.CorrectDevice r) {
+				corrections.put(r.device(), r.line());
 			} else {
 				throw new IllegalArgumentException("no change of a map is known for " + remedy);
 			}
@@ -139,6 +153,8 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 			setAside.forEach(after::setAside);
 			offsets.forEach(after::offset);
 			radios.forEach(after::radio);
+			countsAs.forEach(after::countsAs);
+			corrections.forEach(after::correction);
 			Set<String> touched = new HashSet<>(gone);
 			touched.addAll(swapped);
 			touched.addAll(floors.keySet());

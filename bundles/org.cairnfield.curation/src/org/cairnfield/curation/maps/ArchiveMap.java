@@ -1,5 +1,6 @@
 package org.cairnfield.curation.maps;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import org.cairnfield.core.geometry.Polygon;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.curation.rules.FloorPlan;
+import org.cairnfield.curation.rules.LevelLine;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.cairnfield.curation.rules.SurveyedMapBuilder;
 import org.cairnfield.model.AccessPoint;
@@ -46,17 +48,38 @@ public final class ArchiveMap {
 		return of(archive, Scope.ARCHIVE, SurveyKind.TRAINING);
 	}
 
-	/** @param kind training surveys make the map, test surveys measure it */
+	/** @param kind training surveys make the map, those of the days that its site has set; test surveys measure it */
 	public static ArchiveMap of(Archive archive, Scope scope, SurveyKind kind) {
-		Collector collector = new Collector(archive);
+		return of(archive, scope, survey -> survey.getKind() == kind && (kind != SurveyKind.TRAINING || isOfTheMap(survey)));
+	}
+
+	/** Some surveys, whatever days the map is of. */
+	public static ArchiveMap of(Archive archive, Scope scope, Predicate<Survey> wanted) {
+		return of(new Collector(archive, true), archive, scope, wanted);
+	}
+
+	/** Likewise with all readings as they were recorded, those of access points that are set aside among them. */
+	public static ArchiveMap recorded(Archive archive, Scope scope, Predicate<Survey> wanted) {
+		return of(new Collector(archive, false), archive, scope, wanted);
+	}
+
+	private static ArchiveMap of(Collector collector, Archive archive, Scope scope, Predicate<Survey> wanted) {
 		for (Site site : archive.getSites()) {
 			for (Survey survey : site.getSurveys()) {
-				if (survey.getKind() == kind && (scope.site() == null || scope.site().equals(site.getId()))) {
+				if ((scope.site() == null || scope.site().equals(site.getId())) && wanted.test(survey)) {
 					collector.add(site, survey, level -> scope.level() == null || scope.level() == level);
 				}
 			}
 		}
 		return collector.done();
+	}
+
+	/** Whether a survey's samples that are kept make the map: it trains, and is of the days that its site has set. */
+	public static boolean isOfTheMap(Survey survey) {
+		LocalDate date = survey.getDate();
+		Site site = survey.getSite();
+		return survey.getKind() == SurveyKind.TRAINING && (date == null || site == null
+				|| (site.getMapFrom() == null || !date.isBefore(site.getMapFrom())) && (site.getMapUntil() == null || !date.isAfter(site.getMapUntil())));
 	}
 
 	/** What maps, findings and exports call a site, see {@link ModelText}. */
@@ -86,6 +109,7 @@ public final class ArchiveMap {
 
 	private static final class Collector {
 		private final Archive archive;
+		private final boolean curated;
 		private final RadioMapBuilder builder = new RadioMapBuilder();
 		private final Map<String, Integer> accessPoints = new HashMap<>();
 		private final List<String> names = new ArrayList<>();
@@ -93,8 +117,10 @@ public final class ArchiveMap {
 		private final List<Integer> surveyOf = new ArrayList<>();
 		private final List<org.cairnfield.curation.rules.Survey> surveys = new ArrayList<>();
 
-		Collector(Archive archive) {
+		/** @param curated whether what was decided on access points and devices counts */
+		Collector(Archive archive, boolean curated) {
 			this.archive = archive;
+			this.curated = curated;
 			for (AccessPoint accessPoint : archive.getAccessPoints()) {
 				accessPoints.put(accessPoint.getId(), builder.accessPoint(ModelText.address(accessPoint)));
 			}
@@ -146,18 +172,31 @@ public final class ArchiveMap {
 							Optional.ofNullable(floor.getHeightMetres())));
 				}
 			}
+			if (curated) {
+				curate(surveyed);
+			}
+			return new ArchiveMap(surveyed.build(), refs);
+		}
+
+		private void curate(SurveyedMapBuilder surveyed) {
+			CountedAs successors = new CountedAs(archive);
 			for (AccessPoint accessPoint : archive.getAccessPoints()) {
 				if (!accessPoint.isKept()) {
 					surveyed.setAside(ModelText.address(accessPoint));
 				}
+				String other = successors.address(accessPoint);
+				if (!other.equals(ModelText.address(accessPoint))) {
+					surveyed.countsAs(ModelText.address(accessPoint), other);
+				}
 			}
 			for (Device device : archive.getDevices()) {
 				surveyed.device(ModelText.name(device), device.getId());
-				if (device.isCalibrated()) {
+				if (device.getMapSlope() != null && device.getMapShiftDb() != null) { // then it reads like the reference
+					surveyed.correction(ModelText.name(device), new LevelLine(device.getMapSlope(), device.getMapShiftDb()));
+				} else if (device.isCalibrated()) {
 					surveyed.offset(ModelText.name(device), device.getOffsetDb());
 				}
 			}
-			return new ArchiveMap(surveyed.build(), refs);
 		}
 
 		private static Optional<Polygon> outline(Floor floor) {

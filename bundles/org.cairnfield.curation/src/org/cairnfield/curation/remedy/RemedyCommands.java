@@ -15,10 +15,13 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.CalibrateDeviceCommand;
+import org.cairnfield.model.edit.CorrectDeviceCommand;
+import org.cairnfield.model.edit.CountAccessPointsAsCommand;
 import org.cairnfield.model.edit.GroupAccessPointsCommand;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetAccessPointStateCommand;
 import org.cairnfield.model.edit.SetFloorCommand;
+import org.cairnfield.model.edit.SetMapPeriodCommand;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.edit.SwapAxesCommand;
 import org.cairnfield.model.values.Count;
@@ -66,6 +69,17 @@ public final class RemedyCommands {
 		}
 		if (remedy instanceof Remedy.CalibrateDevice r) {
 			return calibrate(r);
+		}
+		if (remedy instanceof Remedy.CountAs r) {
+			return countAs(r);
+		}
+		if (remedy instanceof Remedy.MapFrom r) {
+			CompoundCommand all = new CompoundCommand(0);
+			ArchiveIndex.of(archive).site(r.siteId()).ifPresent(site -> all.append(new SetMapPeriodCommand(site, r.from(), site.getMapUntil())));
+			return all.unwrap();
+		}
+		if (remedy instanceof Remedy.CorrectDevice r) {
+			return correct(r);
 		}
 		throw new IllegalArgumentException("no change is known for " + remedy);
 	}
@@ -123,6 +137,21 @@ public final class RemedyCommands {
 		CompoundCommand all = new CompoundCommand(0, "Average scans: " + Count.of(remedy.size(), "sample"));
 		bySurvey.values().forEach(groups -> all.append(new AverageSamplesCommand(groups, remedy.reason())));
 		return all;
+	}
+
+	private Command countAs(Remedy.CountAs remedy) {
+		ArchiveIndex index = ArchiveIndex.of(archive);
+		CompoundCommand all = new CompoundCommand(0, "Count " + Count.of(remedy.size(), "access point") + " as others");
+		remedy.others().forEach((address, other) -> index.address(address).ifPresent(one -> index.address(other)
+				.ifPresent(counted -> all.appendIfCanExecute(new CountAccessPointsAsCommand(List.of(one), counted)))));
+		return all;
+	}
+
+	private Command correct(Remedy.CorrectDevice remedy) {
+		CompoundCommand all = new CompoundCommand(0);
+		ArchiveIndex.of(archive).device(remedy.deviceId())
+				.ifPresent(device -> all.append(new CorrectDeviceCommand(device, remedy.line().slope(), remedy.line().shiftDb())));
+		return all.unwrap();
 	}
 
 	private Command calibrate(Remedy.CalibrateDevice remedy) {

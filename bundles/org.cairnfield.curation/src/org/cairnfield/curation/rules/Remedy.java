@@ -1,6 +1,8 @@
 package org.cairnfield.curation.rules;
 
+import java.time.LocalDate;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -158,6 +160,64 @@ public sealed interface Remedy {
 		@Override
 		public int size() {
 			return readings.size();
+		}
+	}
+
+	/**
+	 * Lets readings of access points count for others in the map.
+	 *
+	 * @param others by address, that of the one that it counts as
+	 */
+	record CountAs(Map<String, String> others, String reason) implements Remedy {
+		public CountAs {
+			others = Collections.unmodifiableSortedMap(new TreeMap<>(others));
+		}
+
+		@Override
+		public String preview() {
+			return "count " + Count.of(size(), "access point") + " as " + (size() == 1 ? "another: " : "others: ") + reason;
+		}
+
+		@Override
+		public int size() {
+			return others.size();
+		}
+	}
+
+	/**
+	 * Takes levels of a device into the map as the reference device would have read them.
+	 *
+	 * @param deviceId id of the device
+	 * @param device   its name
+	 */
+	record CorrectDevice(String deviceId, String device, LevelLine line) implements Remedy {
+		@Override
+		public String preview() {
+			return String.format(Locale.ROOT, "correct the levels of %s: %.2f of each, %+.1f dB", device, line.slope(), line.shiftDb());
+		}
+
+		@Override
+		public int size() {
+			return 1;
+		}
+	}
+
+	/**
+	 * Leaves surveys of earlier days out of the map of a site.
+	 *
+	 * @param siteId id of the site
+	 * @param site   its name
+	 * @param from   first day of the surveys that make the map
+	 */
+	record MapFrom(String siteId, String site, LocalDate from) implements Remedy {
+		@Override
+		public String preview() {
+			return "make the map of " + site + " of surveys from " + from + " on";
+		}
+
+		@Override
+		public int size() {
+			return 1;
 		}
 	}
 

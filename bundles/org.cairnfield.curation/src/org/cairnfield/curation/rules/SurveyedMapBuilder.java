@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.cairnfield.core.map.RadioMap;
@@ -23,6 +24,8 @@ public final class SurveyedMapBuilder {
 	private final Set<String> setAside = new TreeSet<>();
 	private final TreeMap<String, String> radios = new TreeMap<>();
 	private final TreeMap<String, Double> offsetsDb = new TreeMap<>();
+	private final Map<String, String> countsAs = new HashMap<>();
+	private final Map<String, LevelLine> corrections = new HashMap<>();
 	private final Map<String, String> siteIds = new HashMap<>();
 	private final Map<String, String> deviceIds = new HashMap<>();
 
@@ -83,6 +86,18 @@ public final class SurveyedMapBuilder {
 		return this;
 	}
 
+	/** Readings of an address count for another one; where a sample heard both, the stronger stands. */
+	public SurveyedMapBuilder countsAs(String address, String other) {
+		countsAs.put(address, other);
+		return this;
+	}
+
+	/** By which line levels of a device become those of the reference device. */
+	public SurveyedMapBuilder correction(String device, LevelLine line) {
+		corrections.put(device, line);
+		return this;
+	}
+
 	/** By how much a device reads too high. */
 	public SurveyedMapBuilder offset(String device, double offsetDb) {
 		offsetsDb.put(device, offsetDb);
@@ -105,24 +120,27 @@ public final class SurveyedMapBuilder {
 	}
 
 	private RadioMap kept() {
-		boolean[] gone = new boolean[map.accessPointCount()];
-		boolean any = false;
-		for (int a = 0; a < gone.length; a++) {
-			gone[a] = setAside.contains(map.accessPoints().get(a));
-			any |= gone[a];
-		}
-		if (!any) {
+		if (countsAs.isEmpty() && corrections.isEmpty() && map.accessPoints().stream().noneMatch(setAside::contains)) {
 			return map;
 		}
 		RadioMapBuilder kept = new RadioMapBuilder();
 		map.accessPoints().forEach(kept::accessPoint);
+		int[] column = map.accessPoints().stream().map(address -> countsAs.getOrDefault(address, address))
+				.mapToInt(address -> setAside.contains(address) ? -1 : kept.accessPoint(address)).toArray();
+		for (int a = 0; a < column.length; a++) {
+			column[a] = setAside.contains(map.accessPoints().get(a)) ? -1 : column[a];
+		}
+		SortedMap<Integer, Integer> strongest = new TreeMap<>();
 		for (int s = 0; s < map.size(); s++) {
 			copyPlace(map, s, kept);
+			LevelLine line = map.device(s) == RadioMap.NO_DEVICE ? null : corrections.get(map.devices().get(map.device(s)));
+			strongest.clear();
 			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
-				if (!gone[map.accessPoint(k)]) {
-					kept.reading(map.accessPoint(k), map.rssiDbm(k));
+				if (column[map.accessPoint(k)] >= 0) {
+					strongest.merge(column[map.accessPoint(k)], line == null ? map.rssiDbm(k) : line.of(map.rssiDbm(k)), Math::max);
 				}
 			}
+			strongest.forEach((accessPoint, dbm) -> kept.reading(accessPoint, dbm));
 		}
 		return kept.build();
 	}

@@ -8,7 +8,6 @@ import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
-import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.Scope;
 
@@ -52,7 +51,7 @@ public final class SplitScopes {
 		Map<Integer, Integer> levels = new TreeMap<>();
 		for (Survey survey : site.getSurveys()) {
 			SampleTable table = survey.table();
-			for (int row = 0; survey.getKind() == SurveyKind.TRAINING && row < table.size(); row++) {
+			for (int row = 0; ArchiveMap.isOfTheMap(survey) && row < table.size(); row++) {
 				if (table.isKept(row)) {
 					levels.merge(table.floorLevel(row), 1, Integer::sum);
 				}

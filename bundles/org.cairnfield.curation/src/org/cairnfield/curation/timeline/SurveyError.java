@@ -31,11 +31,22 @@ public record SurveyError(double metres, Interval interval) {
 		if (map.size() == 0 || survey.size() == 0) {
 			return NONE;
 		}
-		double[] errors = errors(map, survey, workers);
-		return new SurveyError(Arrays.stream(errors).average().orElse(Double.NaN), Bootstrap.seeded(SEED).mean(errors));
+		return of(errors(map, survey, workers));
 	}
 
-	private static double[] errors(RadioMap map, RadioMap survey, Workers workers) {
+	/** @param errors of places, in metres; NaN where none is known */
+	static SurveyError of(double[] errors) {
+		double[] known = Arrays.stream(errors).filter(error -> !Double.isNaN(error)).toArray();
+		return known.length == 0 ? NONE : new SurveyError(Arrays.stream(known).average().orElse(Double.NaN), interval(known));
+	}
+
+	/** Of the mean of some figures, of 95 %. */
+	static Interval interval(double[] figures) {
+		return Bootstrap.seeded(SEED).mean(figures);
+	}
+
+	/** By place of the survey, in its order: the mean error there; NaN where nothing is found. */
+	static double[] errors(RadioMap map, RadioMap survey, Workers workers) {
 		Signals signals = Signals.of(map);
 		SignalRows queries = signals.align(survey);
 		Estimates found = Estimates.of(TestRun.plainWeighted(new Neighbours(signals)), queries, workers);
@@ -48,7 +59,7 @@ public record SurveyError(double metres, Interval interval) {
 				sum[1]++;
 			}
 		}
-		return places.values().stream().filter(sum -> sum[1] > 0).mapToDouble(sum -> sum[0] / sum[1]).toArray();
+		return places.values().stream().mapToDouble(sum -> sum[0] / sum[1]).toArray();
 	}
 
 	/** Whether there is one. */

@@ -14,7 +14,7 @@ import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Scope;
 
 /**
- * The surveys of a site, each as a map of its own, of samples that are kept.
+ * The surveys of a site, each as a map of its own, of samples that are kept with all that they heard.
  *
  * @param all  all of them in one map
  * @param byId views on it, in the order of the site
@@ -22,7 +22,7 @@ import org.cairnfield.model.values.Scope;
 record SurveyMaps(RadioMap all, Map<String, RadioMap> byId) {
 
 	static SurveyMaps of(Archive archive, Site site, SurveyKind kind) {
-		RadioMap all = ArchiveMap.of(archive, Scope.site(site.getId()), kind).map();
+		RadioMap all = ArchiveMap.recorded(archive, Scope.site(site.getId()), survey -> survey.getKind() == kind).map();
 		Map<String, RadioMap> maps = new LinkedHashMap<>();
 		int next = 0;
 		for (Survey survey : site.getSurveys()) {

@@ -37,6 +37,7 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getFirstHeard <em>First Heard</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getLastHeard <em>Last Heard</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getGroup <em>Group</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getCountsAs <em>Counts As</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getReason <em>Reason</em>}</li>
  * </ul>
  *
@@ -182,6 +183,26 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 	 * @ordered
 	 */
 	protected String group = GROUP_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCountsAs() <em>Counts As</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCountsAs()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String COUNTS_AS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCountsAs() <em>Counts As</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCountsAs()
+	 * @generated
+	 * @ordered
+	 */
+	protected String countsAs = COUNTS_AS_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getReason() <em>Reason</em>}' attribute.
@@ -389,6 +410,29 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 	 * @generated
 	 */
 	@Override
+	public String getCountsAs() {
+		return countsAs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCountsAs(String newCountsAs) {
+		String oldCountsAs = countsAs;
+		countsAs = newCountsAs;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ACCESS_POINT__COUNTS_AS, oldCountsAs, countsAs));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public String getReason() {
 		return reason;
 	}
@@ -478,6 +522,8 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 				return getLastHeard();
 			case ModelPackage.ACCESS_POINT__GROUP:
 				return getGroup();
+			case ModelPackage.ACCESS_POINT__COUNTS_AS:
+				return getCountsAs();
 			case ModelPackage.ACCESS_POINT__REASON:
 				return getReason();
 		}
@@ -512,6 +558,9 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 				return;
 			case ModelPackage.ACCESS_POINT__GROUP:
 				setGroup((String)newValue);
+				return;
+			case ModelPackage.ACCESS_POINT__COUNTS_AS:
+				setCountsAs((String)newValue);
 				return;
 			case ModelPackage.ACCESS_POINT__REASON:
 				setReason((String)newValue);
@@ -549,6 +598,9 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 			case ModelPackage.ACCESS_POINT__GROUP:
 				setGroup(GROUP_EDEFAULT);
 				return;
+			case ModelPackage.ACCESS_POINT__COUNTS_AS:
+				setCountsAs(COUNTS_AS_EDEFAULT);
+				return;
 			case ModelPackage.ACCESS_POINT__REASON:
 				setReason(REASON_EDEFAULT);
 				return;
@@ -578,6 +630,8 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 				return LAST_HEARD_EDEFAULT == null ? lastHeard != null : !LAST_HEARD_EDEFAULT.equals(lastHeard);
 			case ModelPackage.ACCESS_POINT__GROUP:
 				return GROUP_EDEFAULT == null ? group != null : !GROUP_EDEFAULT.equals(group);
+			case ModelPackage.ACCESS_POINT__COUNTS_AS:
+				return COUNTS_AS_EDEFAULT == null ? countsAs != null : !COUNTS_AS_EDEFAULT.equals(countsAs);
 			case ModelPackage.ACCESS_POINT__REASON:
 				return REASON_EDEFAULT == null ? reason != null : !REASON_EDEFAULT.equals(reason);
 		}
@@ -608,6 +662,8 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 		result.append(lastHeard);
 		result.append(", group: ");
 		result.append(group);
+		result.append(", countsAs: ");
+		result.append(countsAs);
 		result.append(", reason: ");
 		result.append(reason);
 		result.append(')');

@@ -29,6 +29,8 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
  *   <li>{@link org.cairnfield.model.impl.DeviceImpl#getId <em>Id</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.DeviceImpl#getName <em>Name</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.DeviceImpl#getOffsetDb <em>Offset Db</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.DeviceImpl#getMapSlope <em>Map Slope</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.DeviceImpl#getMapShiftDb <em>Map Shift Db</em>}</li>
  * </ul>
  *
  * @generated
@@ -93,6 +95,46 @@ public class DeviceImpl extends MinimalEObjectImpl.Container implements Device {
 	 * @ordered
 	 */
 	protected Double offsetDb = OFFSET_DB_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMapSlope() <em>Map Slope</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMapSlope()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MAP_SLOPE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMapSlope() <em>Map Slope</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMapSlope()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double mapSlope = MAP_SLOPE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMapShiftDb() <em>Map Shift Db</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMapShiftDb()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MAP_SHIFT_DB_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMapShiftDb() <em>Map Shift Db</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMapShiftDb()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double mapShiftDb = MAP_SHIFT_DB_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -188,6 +230,52 @@ public class DeviceImpl extends MinimalEObjectImpl.Container implements Device {
 	 * @generated
 	 */
 	@Override
+	public Double getMapSlope() {
+		return mapSlope;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMapSlope(Double newMapSlope) {
+		Double oldMapSlope = mapSlope;
+		mapSlope = newMapSlope;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.DEVICE__MAP_SLOPE, oldMapSlope, mapSlope));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getMapShiftDb() {
+		return mapShiftDb;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMapShiftDb(Double newMapShiftDb) {
+		Double oldMapShiftDb = mapShiftDb;
+		mapShiftDb = newMapShiftDb;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.DEVICE__MAP_SHIFT_DB, oldMapShiftDb, mapShiftDb));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public boolean isCalibrated() {
 		return getOffsetDb() != null;
 	}
@@ -226,6 +314,10 @@ public class DeviceImpl extends MinimalEObjectImpl.Container implements Device {
 				return getName();
 			case ModelPackage.DEVICE__OFFSET_DB:
 				return getOffsetDb();
+			case ModelPackage.DEVICE__MAP_SLOPE:
+				return getMapSlope();
+			case ModelPackage.DEVICE__MAP_SHIFT_DB:
+				return getMapShiftDb();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -246,6 +338,12 @@ public class DeviceImpl extends MinimalEObjectImpl.Container implements Device {
 				return;
 			case ModelPackage.DEVICE__OFFSET_DB:
 				setOffsetDb((Double)newValue);
+				return;
+			case ModelPackage.DEVICE__MAP_SLOPE:
+				setMapSlope((Double)newValue);
+				return;
+			case ModelPackage.DEVICE__MAP_SHIFT_DB:
+				setMapShiftDb((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -268,6 +366,12 @@ public class DeviceImpl extends MinimalEObjectImpl.Container implements Device {
 			case ModelPackage.DEVICE__OFFSET_DB:
 				setOffsetDb(OFFSET_DB_EDEFAULT);
 				return;
+			case ModelPackage.DEVICE__MAP_SLOPE:
+				setMapSlope(MAP_SLOPE_EDEFAULT);
+				return;
+			case ModelPackage.DEVICE__MAP_SHIFT_DB:
+				setMapShiftDb(MAP_SHIFT_DB_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -286,6 +390,10 @@ public class DeviceImpl extends MinimalEObjectImpl.Container implements Device {
 				return NAME_EDEFAULT == null ? name != null : !NAME_EDEFAULT.equals(name);
 			case ModelPackage.DEVICE__OFFSET_DB:
 				return OFFSET_DB_EDEFAULT == null ? offsetDb != null : !OFFSET_DB_EDEFAULT.equals(offsetDb);
+			case ModelPackage.DEVICE__MAP_SLOPE:
+				return MAP_SLOPE_EDEFAULT == null ? mapSlope != null : !MAP_SLOPE_EDEFAULT.equals(mapSlope);
+			case ModelPackage.DEVICE__MAP_SHIFT_DB:
+				return MAP_SHIFT_DB_EDEFAULT == null ? mapShiftDb != null : !MAP_SHIFT_DB_EDEFAULT.equals(mapShiftDb);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -306,6 +414,10 @@ public class DeviceImpl extends MinimalEObjectImpl.Container implements Device {
 		result.append(name);
 		result.append(", offsetDb: ");
 		result.append(offsetDb);
+		result.append(", mapSlope: ");
+		result.append(mapSlope);
+		result.append(", mapShiftDb: ");
+		result.append(mapShiftDb);
 		result.append(')');
 		return result.toString();
 	}

@@ -524,8 +524,28 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getSite_MapFrom() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSite_MapUntil() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getSite_Floors() {
-		return (EReference)siteEClass.getEStructuralFeatures().get(3);
+		return (EReference)siteEClass.getEStructuralFeatures().get(5);
 	}
 
 	/**
@@ -535,7 +555,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 */
 	@Override
 	public EReference getSite_Surveys() {
-		return (EReference)siteEClass.getEStructuralFeatures().get(4);
+		return (EReference)siteEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -694,8 +714,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAccessPoint_Reason() {
+	public EAttribute getAccessPoint_CountsAs() {
 		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_Reason() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -736,6 +766,26 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EAttribute getDevice_OffsetDb() {
 		return (EAttribute)deviceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDevice_MapSlope() {
+		return (EAttribute)deviceEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getDevice_MapShiftDb() {
+		return (EAttribute)deviceEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -1745,6 +1795,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(siteEClass, SITE__ID);
 		createEAttribute(siteEClass, SITE__NAME);
 		createEAttribute(siteEClass, SITE__GEOREFERENCE);
+		createEAttribute(siteEClass, SITE__MAP_FROM);
+		createEAttribute(siteEClass, SITE__MAP_UNTIL);
 		createEReference(siteEClass, SITE__FLOORS);
 		createEReference(siteEClass, SITE__SURVEYS);
 
@@ -1764,12 +1816,15 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(accessPointEClass, ACCESS_POINT__FIRST_HEARD);
 		createEAttribute(accessPointEClass, ACCESS_POINT__LAST_HEARD);
 		createEAttribute(accessPointEClass, ACCESS_POINT__GROUP);
+		createEAttribute(accessPointEClass, ACCESS_POINT__COUNTS_AS);
 		createEAttribute(accessPointEClass, ACCESS_POINT__REASON);
 
 		deviceEClass = createEClass(DEVICE);
 		createEAttribute(deviceEClass, DEVICE__ID);
 		createEAttribute(deviceEClass, DEVICE__NAME);
 		createEAttribute(deviceEClass, DEVICE__OFFSET_DB);
+		createEAttribute(deviceEClass, DEVICE__MAP_SLOPE);
+		createEAttribute(deviceEClass, DEVICE__MAP_SHIFT_DB);
 
 		surveyEClass = createEClass(SURVEY);
 		createEAttribute(surveyEClass, SURVEY__ID);
@@ -1949,6 +2004,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getSite_Id(), ecorePackage.getEString(), "id", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSite_Name(), ecorePackage.getEString(), "name", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSite_Georeference(), this.getGeoreference(), "georeference", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSite_MapFrom(), this.getDate(), "mapFrom", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSite_MapUntil(), this.getDate(), "mapUntil", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSite_Floors(), this.getFloor(), null, "floors", null, 0, -1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSite_Surveys(), this.getSurvey(), this.getSurvey_Site(), "surveys", null, 0, -1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
@@ -2022,6 +2079,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getAccessPoint_FirstHeard(), this.getDate(), "firstHeard", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAccessPoint_LastHeard(), this.getDate(), "lastHeard", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAccessPoint_Group(), ecorePackage.getEString(), "group", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_CountsAs(), ecorePackage.getEString(), "countsAs", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAccessPoint_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		addEOperation(accessPointEClass, ecorePackage.getEBoolean(), "isKept", 0, 1, IS_UNIQUE, IS_ORDERED);
@@ -2066,6 +2124,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getDevice_Id(), ecorePackage.getEString(), "id", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getDevice_Name(), ecorePackage.getEString(), "name", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getDevice_OffsetDb(), ecorePackage.getEDoubleObject(), "offsetDb", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDevice_MapSlope(), ecorePackage.getEDoubleObject(), "mapSlope", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getDevice_MapShiftDb(), ecorePackage.getEDoubleObject(), "mapShiftDb", null, 0, 1, Device.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		addEOperation(deviceEClass, ecorePackage.getEBoolean(), "isCalibrated", 0, 1, IS_UNIQUE, IS_ORDERED);
 
@@ -2431,6 +2491,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "label", "Georeference"
 		   });
 		addAnnotation
+		  (getSite_MapFrom(),
+		   source,
+		   new String[] {
+			   "label", "Map from"
+		   });
+		addAnnotation
+		  (getSite_MapUntil(),
+		   source,
+		   new String[] {
+			   "label", "Map until"
+		   });
+		addAnnotation
 		  (getSite_Floors(),
 		   source,
 		   new String[] {
@@ -2533,6 +2605,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 			   "label", "Radio"
 		   });
 		addAnnotation
+		  (getAccessPoint_CountsAs(),
+		   source,
+		   new String[] {
+			   "label", "Counts as"
+		   });
+		addAnnotation
 		  (getAccessPoint_Reason(),
 		   source,
 		   new String[] {
@@ -2561,6 +2639,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "RSSI offset (dB)"
+		   });
+		addAnnotation
+		  (getDevice_MapSlope(),
+		   source,
+		   new String[] {
+			   "label", "Slope in the map"
+		   });
+		addAnnotation
+		  (getDevice_MapShiftDb(),
+		   source,
+		   new String[] {
+			   "label", "Shift in the map (dB)"
 		   });
 		addAnnotation
 		  (surveyEClass,

@@ -2,6 +2,8 @@
  */
 package org.cairnfield.model.impl;
 
+import java.time.LocalDate;
+
 import java.util.Collection;
 import java.util.Map;
 
@@ -41,6 +43,8 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.cairnfield.model.impl.SiteImpl#getId <em>Id</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SiteImpl#getName <em>Name</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SiteImpl#getGeoreference <em>Georeference</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.SiteImpl#getMapFrom <em>Map From</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.SiteImpl#getMapUntil <em>Map Until</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SiteImpl#getFloors <em>Floors</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SiteImpl#getSurveys <em>Surveys</em>}</li>
  * </ul>
@@ -107,6 +111,46 @@ public class SiteImpl extends MinimalEObjectImpl.Container implements Site {
 	 * @ordered
 	 */
 	protected Georeference georeference = GEOREFERENCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMapFrom() <em>Map From</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMapFrom()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final LocalDate MAP_FROM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMapFrom() <em>Map From</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMapFrom()
+	 * @generated
+	 * @ordered
+	 */
+	protected LocalDate mapFrom = MAP_FROM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMapUntil() <em>Map Until</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMapUntil()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final LocalDate MAP_UNTIL_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMapUntil() <em>Map Until</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMapUntil()
+	 * @generated
+	 * @ordered
+	 */
+	protected LocalDate mapUntil = MAP_UNTIL_EDEFAULT;
 
 	/**
 	 * The cached value of the '{@link #getFloors() <em>Floors</em>}' containment reference list.
@@ -222,6 +266,52 @@ public class SiteImpl extends MinimalEObjectImpl.Container implements Site {
 	 * @generated
 	 */
 	@Override
+	public LocalDate getMapFrom() {
+		return mapFrom;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMapFrom(LocalDate newMapFrom) {
+		LocalDate oldMapFrom = mapFrom;
+		mapFrom = newMapFrom;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SITE__MAP_FROM, oldMapFrom, mapFrom));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public LocalDate getMapUntil() {
+		return mapUntil;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMapUntil(LocalDate newMapUntil) {
+		LocalDate oldMapUntil = mapUntil;
+		mapUntil = newMapUntil;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SITE__MAP_UNTIL, oldMapUntil, mapUntil));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EList<Floor> getFloors() {
 		if (floors == null) {
 			floors = new EObjectContainmentEList<Floor>(Floor.class, this, ModelPackage.SITE__FLOORS);
@@ -307,6 +397,10 @@ public class SiteImpl extends MinimalEObjectImpl.Container implements Site {
 				return getName();
 			case ModelPackage.SITE__GEOREFERENCE:
 				return getGeoreference();
+			case ModelPackage.SITE__MAP_FROM:
+				return getMapFrom();
+			case ModelPackage.SITE__MAP_UNTIL:
+				return getMapUntil();
 			case ModelPackage.SITE__FLOORS:
 				return getFloors();
 			case ModelPackage.SITE__SURVEYS:
@@ -332,6 +426,12 @@ public class SiteImpl extends MinimalEObjectImpl.Container implements Site {
 				return;
 			case ModelPackage.SITE__GEOREFERENCE:
 				setGeoreference((Georeference)newValue);
+				return;
+			case ModelPackage.SITE__MAP_FROM:
+				setMapFrom((LocalDate)newValue);
+				return;
+			case ModelPackage.SITE__MAP_UNTIL:
+				setMapUntil((LocalDate)newValue);
 				return;
 			case ModelPackage.SITE__FLOORS:
 				getFloors().clear();
@@ -362,6 +462,12 @@ public class SiteImpl extends MinimalEObjectImpl.Container implements Site {
 			case ModelPackage.SITE__GEOREFERENCE:
 				setGeoreference(GEOREFERENCE_EDEFAULT);
 				return;
+			case ModelPackage.SITE__MAP_FROM:
+				setMapFrom(MAP_FROM_EDEFAULT);
+				return;
+			case ModelPackage.SITE__MAP_UNTIL:
+				setMapUntil(MAP_UNTIL_EDEFAULT);
+				return;
 			case ModelPackage.SITE__FLOORS:
 				getFloors().clear();
 				return;
@@ -386,6 +492,10 @@ public class SiteImpl extends MinimalEObjectImpl.Container implements Site {
 				return NAME_EDEFAULT == null ? name != null : !NAME_EDEFAULT.equals(name);
 			case ModelPackage.SITE__GEOREFERENCE:
 				return GEOREFERENCE_EDEFAULT == null ? georeference != null : !GEOREFERENCE_EDEFAULT.equals(georeference);
+			case ModelPackage.SITE__MAP_FROM:
+				return MAP_FROM_EDEFAULT == null ? mapFrom != null : !MAP_FROM_EDEFAULT.equals(mapFrom);
+			case ModelPackage.SITE__MAP_UNTIL:
+				return MAP_UNTIL_EDEFAULT == null ? mapUntil != null : !MAP_UNTIL_EDEFAULT.equals(mapUntil);
 			case ModelPackage.SITE__FLOORS:
 				return floors != null && !floors.isEmpty();
 			case ModelPackage.SITE__SURVEYS:
@@ -410,6 +520,10 @@ public class SiteImpl extends MinimalEObjectImpl.Container implements Site {
 		result.append(name);
 		result.append(", georeference: ");
 		result.append(georeference);
+		result.append(", mapFrom: ");
+		result.append(mapFrom);
+		result.append(", mapUntil: ");
+		result.append(mapUntil);
 		result.append(')');
 		return result.toString();
 	}

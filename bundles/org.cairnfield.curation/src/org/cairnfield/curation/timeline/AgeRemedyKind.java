@@ -1,0 +1,33 @@
+package org.cairnfield.curation.timeline;
+
+import java.util.Locale;
+
+/** What can be done about a map that a newer survey contradicts. */
+public enum AgeRemedyKind {
+	/** Access points of the map that the newer survey no longer hears are left out of it. */
+	VANISHED("Set vanished access points aside"),
+	/** Readings of access points that were replaced count for their successors; others that vanished are left out. */
+	SUCCESSORS("Count replaced access points as their successors"),
+	/** Where the newer survey has been, its samples replace older ones. */
+	REVISITED("Replace older samples at revisited places"),
+	/** The newer survey alone makes the map. */
+	START_ANEW("Start the map anew"),
+	/** Levels of the newer survey's device come into the map as those of the older ones. */
+	DEVICE("Correct the levels of the newer device");
+
+	private final String title;
+
+	AgeRemedyKind(String title) {
+		this.title = title;
+	}
+
+	/** For a button or a list. */
+	public String title() {
+		return title;
+	}
+
+	/** For a command line: {@code start-anew}. */
+	public String word() {
+		return name().toLowerCase(Locale.ROOT).replace('_', '-');
+	}
+}
