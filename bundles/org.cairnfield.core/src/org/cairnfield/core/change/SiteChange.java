@@ -1,6 +1,8 @@
 package org.cairnfield.core.change;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -85,6 +87,12 @@ public record SiteChange(int places, List<AccessPointFate> fates) {
 	/** Those with one of some fates. */
 	public List<AccessPointFate> with(Fate... wanted) {
 		return fates.stream().filter(each -> List.of(wanted).contains(each.fate())).toList();
+	}
+
+	/** What became of one; null where neither survey heard it. */
+	public AccessPointFate of(String address) {
+		int at = Collections.binarySearch(fates, new AccessPointFate(address, Fate.NOT_KNOWN, 0, 0, 1, ""), Comparator.comparing(AccessPointFate::address));
+		return at < 0 ? null : fates.get(at);
 	}
 
 	/** Whether so much is gone or new that a map of the earlier survey is to be measured before it is relied on. */

@@ -11,6 +11,7 @@ import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.maps.SiteFrames;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.export.Caution;
@@ -18,10 +19,8 @@ import org.cairnfield.exchange.export.ExportFolder;
 import org.cairnfield.exchange.export.ExportFormat;
 import org.cairnfield.exchange.export.ExportOptions;
 import org.cairnfield.exchange.export.MapExport;
-import org.cairnfield.exchange.export.SiteFrame;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
-import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
@@ -73,7 +72,7 @@ public final class ArchiveExport {
 			}
 			String title = title(archive) + (damages.isEmpty() ? "" : DAMAGED);
 			RadioMap out = request.options().apply(from.map());
-			MapExport export = new MapExport(title, out, ids, archive.getSites().stream().map(ArchiveExport::frame).toList());
+			MapExport export = new MapExport(title, out, ids, archive.getSites().stream().map(SiteFrames::of).toList());
 			byte[] pack = request.formats().contains(ExportFormat.PACK) ? pack(archive, source, policy, request, workers) : null;
 			List<String> notes = export.leftOut(request.formats());
 			List<String> lines = new ArrayList<>();
@@ -103,26 +102,6 @@ public final class ArchiveExport {
 		ExportOptions plain = new ExportOptions(request.options().withoutLocal(), null, request.options().times(), false);
 		return released.with(plain.apply(released.map())).pack(request.pack().settings(released), workers)
 				.bytes(request.options().pseudonyms(), source.digest());
-	}
-
-	private static SiteFrame frame(Site site) {
-		SiteFrame.Anchor anchor = site.getGeoreference() == null ? null
-				: new SiteFrame.Anchor(site.getGeoreference().latitudeDegrees(), site.getGeoreference().longitudeDegrees(),
-						site.getGeoreference().bearingDegrees());
-		List<SiteFrame.FloorOutline> floors = new ArrayList<>();
-		for (Floor floor : site.getFloors()) {
-			if (floor.getOutline() != null) {
-				double[] x = new double[floor.getOutline().size()];
-				double[] y = new double[x.length];
-				for (int i = 0; i < x.length; i++) {
-					x[i] = floor.getOutline().xMetres(i);
-					y[i] = floor.getOutline().yMetres(i);
-				}
-				floors.add(new SiteFrame.FloorOutline(floor.getLevel(),
-						floor.getName() == null ? Integer.toString(floor.getLevel()) : floor.getName(), x, y));
-			}
-		}
-		return new SiteFrame(ArchiveMap.nameOf(site), anchor, floors);
 	}
 
 	private static Archive withSetAside(Archive archive) {

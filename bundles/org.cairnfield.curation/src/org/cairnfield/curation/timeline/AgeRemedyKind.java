@@ -7,13 +7,13 @@ public enum AgeRemedyKind {
 	/** Access points of the map that the newer survey no longer hears are left out of it. */
 	VANISHED("Set vanished access points aside"),
 	/** Readings of access points that were replaced count for their successors; others that vanished are left out. */
-	SUCCESSORS("Count replaced access points as their successors"),
+	SUCCESSORS("Count replaced ones as their successors"),
 	/** Where the newer survey has been, its samples replace older ones. */
-	REVISITED("Replace older samples at revisited places"),
+	REVISITED("Replace samples at revisited places"),
 	/** The newer survey alone makes the map. */
 	START_ANEW("Start the map anew"),
 	/** Levels of the newer survey's device come into the map as those of the older ones. */
-	DEVICE("Correct the levels of the newer device");
+	DEVICE("Correct levels of the newer device");
 
 	private final String title;
 

@@ -15,10 +15,11 @@ public final class ViewIds {
 	public static final String ACCESS_POINT = "org.cairnfield.ui.accessPoint";
 	public static final String HISTORY = "org.cairnfield.ui.history";
 	public static final String CONFLICTS = "org.cairnfield.ui.conflicts";
+	public static final String TIMELINE = "org.cairnfield.ui.timeline";
 	/** Of the bundle org.cairnfield.ui.plan. */
 	public static final String PLAN = "org.cairnfield.ui.plan.view";
 
-	static final List<String> ALL = List.of(EXPLORER, PLAN, SAMPLES, FINGERPRINT, ACCESS_POINT, FINDINGS, HISTORY, CONFLICTS,
+	static final List<String> ALL = List.of(EXPLORER, PLAN, SAMPLES, FINGERPRINT, ACCESS_POINT, FINDINGS, HISTORY, CONFLICTS, TIMELINE,
 			IPageLayout.ID_PROP_SHEET, IPageLayout.ID_PROGRESS_VIEW, START);
 
 	private ViewIds() {

@@ -1,16 +1,8 @@
 package org.cairnfield.ui.review.internal.desk;
 
-import java.io.IOException;
-import java.time.Clock;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Consumer;
-
+import org.cairnfield.curation.decide.GiveVerdictsCommand;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.ReviewRefused;
-import org.cairnfield.curation.decide.GiveVerdictsCommand;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.review.EvidenceRequest;
 import org.cairnfield.curation.review.QueueSettings;
@@ -28,10 +20,19 @@ import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.work.LatestWork;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences.IPreferenceChangeListener;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.swt.widgets.Display;
+import java.io.IOException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
 
 /**
  * Joins the review to the workbench: reports what happens to the archive on show, computes evidence beside the user

@@ -1,16 +1,17 @@
 package org.cairnfield.ui.review.internal.desk;
 
+import org.cairnfield.curation.decide.CarrySource;
+import org.cairnfield.curation.decide.VerdictIntake;
+import org.cairnfield.curation.review.ReviewSession;
+import org.cairnfield.curation.review.VerdictTransfer;
+import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.work.LatestWork;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-import org.cairnfield.curation.decide.CarrySource;
-import org.cairnfield.curation.decide.VerdictIntake;
-import org.cairnfield.curation.review.ReviewSession;
-import org.cairnfield.curation.review.VerdictTransfer;
-import org.cairnfield.ui.problem.Problems;
 
 /** Asks what is to be known of verdicts of other splits and of tables, beside the user interface. */
 public final class VerdictExchange {

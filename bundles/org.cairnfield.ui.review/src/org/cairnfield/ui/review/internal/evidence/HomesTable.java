@@ -3,8 +3,8 @@ package org.cairnfield.ui.review.internal.evidence;
 import java.util.List;
 
 import org.cairnfield.curation.propose.Evidence;
-import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.show.IfChanged;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;

@@ -4,9 +4,9 @@ import java.util.Optional;
 
 import org.cairnfield.curation.decide.CarrySource;
 import org.cairnfield.model.values.Count;
-import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.show.IfChanged;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;

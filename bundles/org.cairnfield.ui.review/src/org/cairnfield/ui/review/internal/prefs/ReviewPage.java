@@ -3,9 +3,9 @@ package org.cairnfield.ui.review.internal.prefs;
 import java.util.EnumMap;
 import java.util.Map;
 
-import org.cairnfield.ui.review.internal.desk.Marked;
 import org.cairnfield.ui.review.internal.desk.ReviewNumber;
 import org.cairnfield.ui.review.internal.desk.ReviewSettings;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.preference.PreferencePage;

@@ -8,7 +8,7 @@ import org.cairnfield.ui.charts.Guide;
 import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.charts.Mark;
 import org.cairnfield.ui.charts.scale.Axis;
-import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 

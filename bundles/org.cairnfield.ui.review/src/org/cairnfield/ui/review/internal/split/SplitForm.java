@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.cairnfield.curation.split.SplitRequest;
 import org.cairnfield.curation.split.SplitScopes;
 import org.cairnfield.model.values.Scope;
-import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;

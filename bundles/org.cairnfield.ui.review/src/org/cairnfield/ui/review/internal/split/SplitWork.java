@@ -18,8 +18,8 @@ import org.cairnfield.curation.split.SweepTable;
 import org.cairnfield.curation.split.Trial;
 import org.cairnfield.model.Archive;
 import org.cairnfield.ui.problem.Problems;
-import org.cairnfield.ui.review.internal.desk.LatestWork;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.work.LatestWork;
 
 /**
  * Trying out splits of the archive on show: what was chosen, and what is known of it by now. The newest question wins;

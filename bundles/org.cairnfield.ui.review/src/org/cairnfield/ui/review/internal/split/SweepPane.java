@@ -9,7 +9,7 @@ import org.cairnfield.curation.split.SweepTable;
 import org.cairnfield.ui.charts.CellGrid;
 import org.cairnfield.ui.charts.GridMap;
 import org.cairnfield.ui.charts.scale.Axis;
-import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;

@@ -2,7 +2,7 @@ package org.cairnfield.ui.review.internal.split;
 
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.split.Trial;
-import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;

@@ -3,7 +3,7 @@ package org.cairnfield.ui.review.internal.split;
 import org.cairnfield.curation.split.Trial;
 import org.cairnfield.ui.charts.BarChart;
 import org.cairnfield.ui.charts.scale.Axis;
-import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 

@@ -7,7 +7,7 @@ import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.curation.split.TriedSearches;
 import org.cairnfield.ui.charts.DotChart;
 import org.cairnfield.ui.charts.scale.Axis;
-import org.cairnfield.ui.review.internal.desk.Marked;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;

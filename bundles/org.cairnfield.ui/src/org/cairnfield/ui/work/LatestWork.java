@@ -1,8 +1,7 @@
-package org.cairnfield.ui.review.internal.desk;
+package org.cairnfield.ui.work;
 
 import java.util.function.Consumer;
 
-import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
 
 /** Work of which only the newest counts: starting it anew cancels what runs, and what comes late is dropped. */

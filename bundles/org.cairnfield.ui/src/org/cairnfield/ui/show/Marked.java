@@ -1,6 +1,5 @@
-package org.cairnfield.ui.review.internal.desk;
+package org.cairnfield.ui.show;
 
-import org.cairnfield.ui.show.IfChanged;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;

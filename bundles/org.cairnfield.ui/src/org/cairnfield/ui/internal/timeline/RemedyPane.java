@@ -1,0 +1,113 @@
+package org.cairnfield.ui.internal.timeline;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+import org.cairnfield.curation.remedy.RemedyCommands;
+import org.cairnfield.curation.timeline.AgePlan;
+import org.cairnfield.curation.timeline.AgeRemedy;
+import org.cairnfield.curation.timeline.TimelineStudy;
+import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.show.Marked;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+/** What can be done about a map that has aged, each with what was measured of it. */
+final class RemedyPane {
+
+	private final Composite page;
+	private final Label says;
+	private final TableViewer table;
+	private final Button apply;
+	private final Button walk;
+	private ArchiveSession session;
+	private AgePlan plan;
+	private boolean outdated;
+
+	RemedyPane(Composite parent) {
+		page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(6, 4).applyTo(page);
+		says = Marked.line(page, "timeline.advice", 2);
+		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
+		Marked.id(table.getTable(), "timeline.remedies").setHeaderVisible(true);
+		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(SWT.DEFAULT, 60).applyTo(table.getTable());
+		column("Measured", 84, SWT.LEFT, each -> each.isGain() ? "✔ better" : each.change().low() > 0 ? "✖ worse" : "no gain");
+		column("Remedy", 268, SWT.LEFT, each -> each.kind().title());
+		column("Before", 68, SWT.RIGHT, each -> metres(each.before().metres()));
+		column("After", 68, SWT.RIGHT, each -> metres(each.after().metres()));
+		column("95 % of the change", 130, SWT.RIGHT, each -> String.format(Locale.ROOT, "%+.2f to %+.2f m", each.change().low(), each.change().high()));
+		column("What it does", 480, SWT.LEFT, AgeRemedy::preview);
+		table.setContentProvider(ArrayContentProvider.getInstance());
+		table.addSelectionChangedListener(event -> enable());
+		apply = Marked.button(page, "&Apply the remedy", "timeline.apply", this::apply);
+		walk = Marked.button(page, "Plan the next &walk …", "timeline.walk", () -> WalkSaving.ask(page.getShell(), session, plan.site()));
+	}
+
+	private void column(String title, int width, int alignment, Function<AgeRemedy, String> text) {
+		TableViewerColumn column = new TableViewerColumn(table, alignment);
+		column.getColumn().setText(title);
+		column.getColumn().setWidth(width);
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> text.apply((AgeRemedy) element)));
+	}
+
+	private static String metres(double value) {
+		return Double.isNaN(value) ? "–" : String.format(Locale.ROOT, "%.2f m", value);
+	}
+
+	void show(ArchiveSession now, TimelineStudy study, boolean isOutdated) {
+		if (page.isDisposed()) {
+			return;
+		}
+		session = now;
+		outdated = isOutdated;
+		AgePlan next = study == null ? null : study.plan().orElse(null);
+		if (next != plan) {
+			plan = next;
+			table.setInput(plan == null ? List.of() : plan.remedies());
+			if (plan != null) {
+				plan.best().ifPresent(best -> table.setSelection(new StructuredSelection(best), true));
+			}
+			Marked.say(says, text());
+		}
+		enable();
+	}
+
+	private String text() {
+		if (plan == null) {
+			return "";
+		}
+		return plan.best().map(best -> "Helps most: " + best.kind().title().toLowerCase(Locale.ROOT) + ". Half of the places of " + plan.day()
+				+ " proposed, the other half judged.")
+				.orElse("Nothing helps: leave the map as it is. Half of the places of " + plan.day() + " proposed, the other half judged.");
+	}
+
+	private Optional<AgeRemedy> selected() {
+		return Optional.ofNullable((AgeRemedy) table.getStructuredSelection().getFirstElement());
+	}
+
+	private void enable() {
+		apply.setEnabled(plan != null && !outdated && selected().isPresent() && session.readOnlyReason().isEmpty());
+		walk.setEnabled(plan != null);
+	}
+
+	/** One step that can be undone. */
+	private void apply() {
+		AgeRemedy remedy = selected().orElseThrow();
+		RemedyCommands commands = new RemedyCommands(session.archive());
+		CompoundCommand all = new CompoundCommand(0, remedy.kind().title());
+		remedy.remedies().forEach(each -> all.appendIfCanExecute(commands.command(each)));
+		session.run(all);
+	}
+}
