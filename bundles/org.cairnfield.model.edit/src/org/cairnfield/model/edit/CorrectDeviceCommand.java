@@ -24,13 +24,13 @@ public final class CorrectDeviceCommand extends CompoundCommand {
 		if (slope != null && !(slope >= 0.25 && slope <= 4 && Math.abs(shiftDb) <= 60)) {
 			throw new IllegalArgumentException("slope outside 0.25 … 4, or shift outside −60 … 60 dB: " + slope + ", " + shiftDb);
 		}
-		appendIfCanExecute(new Number(device, ModelPackage.Literals.DEVICE__MAP_SLOPE, slope));
-		appendIfCanExecute(new Number(device, ModelPackage.Literals.DEVICE__MAP_SHIFT_DB, shiftDb));
+		appendIfCanExecute(new Part(device, ModelPackage.Literals.DEVICE__MAP_SLOPE, slope));
+		appendIfCanExecute(new Part(device, ModelPackage.Literals.DEVICE__MAP_SHIFT_DB, shiftDb));
 	}
 
-	private static final class Number extends FieldCommand {
+	private static final class Part extends FieldCommand {
 
-		Number(Device device, EAttribute attribute, Double value) {
+		Part(Device device, EAttribute attribute, Double value) {
 			super(List.of(device), attribute, value);
 		}
 

@@ -21,8 +21,8 @@ public final class SetMapPeriodCommand extends CompoundCommand {
 		if (from != null && until != null && until.isBefore(from)) {
 			throw new IllegalArgumentException("a map from " + from + " cannot end on " + until);
 		}
-		appendIfCanExecute(new Day(site, ModelPackage.Literals.SITE__MAP_FROM, from));
-		appendIfCanExecute(new Day(site, ModelPackage.Literals.SITE__MAP_UNTIL, until));
+		appendIfCanExecute(new Bound(site, ModelPackage.Literals.SITE__MAP_FROM, from));
+		appendIfCanExecute(new Bound(site, ModelPackage.Literals.SITE__MAP_UNTIL, until));
 	}
 
 	private static String label(Site site, LocalDate from, LocalDate until) {
@@ -36,9 +36,9 @@ public final class SetMapPeriodCommand extends CompoundCommand {
 		return commandList.isEmpty() ? List.of() : super.getAffectedObjects();
 	}
 
-	private static final class Day extends FieldCommand {
+	private static final class Bound extends FieldCommand {
 
-		Day(Site site, EAttribute attribute, LocalDate day) {
+		Bound(Site site, EAttribute attribute, LocalDate day) {
 			super(List.of(site), attribute, day);
 		}
 
