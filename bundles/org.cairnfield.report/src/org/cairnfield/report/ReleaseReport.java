@@ -33,6 +33,7 @@ import org.cairnfield.curation.rules.Figure;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.Waivers;
 import org.cairnfield.exchange.export.Caution;
+import org.cairnfield.curation.timeline.MapAge;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -132,11 +133,16 @@ public final class ReleaseReport {
 				}
 				rows.add(List.of(ArchiveMap.nameOf(site), or(survey.getName(), survey.getId()),
 						survey.getDate() == null ? "–" : survey.getDate().toString(), survey.getDevice() == null ? "–" : or(survey.getDevice().getName(), "–"),
-						survey.getKind().getName().toLowerCase(Locale.ROOT), Integer.toString(survey.table().size()),
+						survey.getKind() == SurveyKind.TRAINING && !ArchiveMap.isOfTheMap(survey) ? "left out of the map" : survey.getKind().getName().toLowerCase(Locale.ROOT), Integer.toString(survey.table().size()),
 						Integer.toString(survey.table().size() - kept)));
 			}
 		}
 		page.table("Surveys", List.of("Site", "Survey", "Day", "Device", "Kind", "Samples#", "Set aside#"), rows);
+		List<String> ages = manifest == null ? check.ages().stream().map(MapAge::words).toList() : manifest.ages();
+		if (!ages.isEmpty()) {
+			page.paragraph("How old the map is, and what the latest survey of each site says of it:");
+			page.list(ages);
+		}
 	}
 
 	private static String or(String text, String otherwise) {

@@ -2,7 +2,6 @@ package org.cairnfield.report;
 
 import java.util.List;
 import java.util.Locale;
-import org.cairnfield.archive.internal.disk.Content;
 
 /** Pieces of an HTML page that needs nothing from elsewhere: no script, no style sheet, no font, no picture. */
 final class ReportPage {

@@ -27,6 +27,8 @@ public final class ExitCode {
 	public static final int NOT_SOUND = 13;
 	/** Done; people have set the same thing to different values, and somebody has to decide. */
 	public static final int CONFLICTS = 14;
+	/** Done; the latest survey of a site contradicts its map, and something that can be done about it helps. */
+	public static final int CONTRADICTED = 15;
 	/** The remote cannot be reached, or does not take what is sent; nothing was changed there. */
 	public static final int UNREACHABLE = 9;
 	/** Out of memory. */

@@ -2,6 +2,7 @@ package org.cairnfield.batch.cli;
 
 import java.nio.file.Files;
 import java.time.Clock;
+import org.cairnfield.curation.timeline.MapAge;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
@@ -47,7 +48,8 @@ final class GateCommand extends ArchiveCommand {
 		GateCheck check = book.ask(packArgs.request(), workers);
 		reportBroken(check.check());
 		if (json) {
-			printJson(new Json().put("met", check.holding().isEmpty()).put("gates", GateTable.json(check.results())));
+			printJson(new Json().put("met", check.holding().isEmpty()).put("gates", GateTable.json(check.results()))
+					.put("ages", check.ages().stream().map(MapAge::words).toList()));
 		} else {
 			GateTable.print(check.results(), out());
 			out().println();

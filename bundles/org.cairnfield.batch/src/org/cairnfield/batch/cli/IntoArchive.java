@@ -46,22 +46,31 @@ final class IntoArchive {
 
 	/** Adds the surveys in one save point. */
 	Kept keep(List<Path> files, Intake intake) throws Exception {
+		try (OpenArchive archive = open()) {
+			ArchiveWork.requireWritable(folder, archive);
+			return keep(archive, files, intake, test ? SurveyKind.TEST : SurveyKind.TRAINING, sameNames, person);
+		}
+	}
+
+	/**
+	 * Likewise, into an archive that is open.
+	 *
+	 * @param sameNames null: as the archive has it
+	 * @param person    null: the user of this machine
+	 */
+	static Kept keep(OpenArchive archive, List<Path> files, Intake intake, SurveyKind kind, SameNames.Answer sameNames, Person person) throws Exception {
 		Map<Path, String> digests = new HashMap<>();
 		for (Path file : files) {
 			digests.put(file, Sha256.of(file));
 		}
-		try (OpenArchive archive = open()) {
-			ArchiveWork.requireWritable(folder, archive);
-			SameNames asked = SameNames.of(archive.archive(), intake);
-			SameNames.Answer answer = sameNames != null ? sameNames : asked.kept().orElse(SameNames.Answer.ONE_SENDER);
-			SurveyTaking taking = SurveyTaking.of(archive.archive(), asked.as(answer, intake),
-					test ? SurveyKind.TEST : SurveyKind.TRAINING, digests);
-			if (!taking.command().canExecute()) {
-				return new Kept(List.of(), taking.known(), Optional.empty(), asked, answer);
-			}
-			taking.command().execute();
-			return new Kept(taking.surveys(), taking.known(), archive.savePoint(PersonArgument.orUser(person), null), asked, answer);
+		SameNames asked = SameNames.of(archive.archive(), intake);
+		SameNames.Answer answer = sameNames != null ? sameNames : asked.kept().orElse(SameNames.Answer.ONE_SENDER);
+		SurveyTaking taking = SurveyTaking.of(archive.archive(), asked.as(answer, intake), kind, digests);
+		if (!taking.command().canExecute()) {
+			return new Kept(List.of(), taking.known(), Optional.empty(), asked, answer);
 		}
+		taking.command().execute();
+		return new Kept(taking.surveys(), taking.known(), archive.savePoint(PersonArgument.orUser(person), null), asked, answer);
 	}
 
 	private OpenArchive open() throws Exception {

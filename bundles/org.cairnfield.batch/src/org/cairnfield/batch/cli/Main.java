@@ -21,7 +21,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RulesCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class, PeopleCommand.class,
 		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class, RenameCommand.class, PolicyCommand.class, GateCommand.class,
 		ReleaseCommand.class, ReleasesCommand.class, VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class, CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
-		TimelineCommand.class, AgeingCommand.class, RefreshCommand.class, WalkCommand.class, AssignCommand.class, AssignmentsCommand.class, CommentCommand.class, CommentsCommand.class,
+		TimelineCommand.class, AgeingCommand.class, RefreshCommand.class, WalkCommand.class, WatchCommand.class, PeriodCommand.class, AssignCommand.class, AssignmentsCommand.class, CommentCommand.class, CommentsCommand.class,
 		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
 		description = "Keep Wi-Fi radio maps: take in surveys, split a map, give noise back, measure the result.",
 		exitCodeListHeading = "%nExit codes:%n",
@@ -30,7 +30,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 				"7:an archive cannot be opened or changed", "8:an archive or its history is damaged",
 				"9:the remote cannot be reached or does not take what is sent", "10:done, the worst found is a warning",
 				"11:done, the worst found is an error", "12:a gate is not met, and nothing was released",
-				"13:a release, an exported file or the history is not what it was", "14:done, conflicts are to be decided", "70:a fault of Cairnfield's own" },
+				"13:a release, an exported file or the history is not what it was", "14:done, conflicts are to be decided", "15:done, the latest survey of a site contradicts its map", "70:a fault of Cairnfield's own" },
 		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
 				"can be personal data: local law decides." })
 public final class Main {

@@ -123,7 +123,8 @@ final class ReleaseCommand extends ArchiveCommand {
 		if (json) {
 			printJson(new Json().put("released", tag.version()).put("savePoint", tag.savePoint().id()).put("signedBy", tag.person())
 					.put("digest", manifest == null ? null : manifest.digest()).put("bump", manifest == null ? null : manifest.bump())
-					.put("changes", manifest == null ? null : manifest.changes()).put("tag", tag.id()));
+					.put("changes", manifest == null ? null : manifest.changes())
+					.put("ages", manifest == null ? null : manifest.ages()).put("tag", tag.id()));
 			return;
 		}
 		out().println("released " + tag.version() + (manifest == null ? "" : " (" + String.join("; ", manifest.bump()) + ")") + ", save point "
@@ -132,6 +133,7 @@ final class ReleaseCommand extends ArchiveCommand {
 		if (manifest != null) {
 			out().println("content " + manifest.digest());
 			manifest.changes().forEach(change -> out().println("  " + change));
+			manifest.ages().forEach(age -> out().println("  " + age));
 		}
 	}
 }

@@ -34,7 +34,9 @@ public enum Gate {
 	/** Likewise of 95 % of the test samples. */
 	SITE_P95("site-p95-error-m", "95 % of the errors at the worst site, in metres", true),
 	/** Share put on the right floor, at the site that has the smallest. */
-	SITE_HITS("site-hit-rate-each", "share on the right floor, of the worst site", false);
+	SITE_HITS("site-hit-rate-each", "share on the right floor, of the worst site", false),
+	/** Sites whose map the latest survey contradicts so that a remedy for its age helps, see {@link org.cairnfield.curation.timeline.AgeRemedies}. */
+	AGE("contradicted-sites", "sites whose map the latest survey contradicts", true);
 
 	private final String key;
 	private final String title;
@@ -75,7 +77,7 @@ public enum Gate {
 
 	/** A line of the archive's file that asks this gate. */
 	String example() {
-		return key + (atMost ? " at most " : " at least ") + GateSet.number(usualBound().orElse(atMost ? 5 : 0.8));
+		return key + (atMost ? " at most " : " at least ") + GateSet.number(usualBound().orElse(this == AGE ? 0 : atMost ? 5 : 0.8));
 	}
 
 	/** Whether a figure meets a bound; NaN, which nobody could measure, never does. */

@@ -21,8 +21,11 @@ import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.cairnfield.curation.timeline.AgeRemedies;
+import org.cairnfield.curation.timeline.MapAge;
 import org.cairnfield.exchange.pack.PackSettings;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.Site;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Scope;
 
@@ -35,9 +38,10 @@ import org.cairnfield.model.values.Scope;
  * @param measures how it positions
  * @param settings of the pack that was measured
  * @param check    what the cleaning rules say
+ * @param ages     how old the map of each site is
  */
 public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap released, Measures measures, PackSettings settings,
-		RuleCheck check) {
+		RuleCheck check, List<MapAge> ages) {
 
 	/**
 	 * A release to be no worse than.
@@ -61,12 +65,12 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		PackSettings settings = request.settings(released);
 		RuleCheck check = RuleCheck.remembering(archive, new RuleRun(CleaningRules.registry().all()), workers);
 		Map<Gate, GateResult> results = new EnumMap<>(Gate.class);
-		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check);
+		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check, MapAge.of(archive, workers.quietly()));
 		gates.bounds().forEach((gate, bound) -> {
 			GateResult result = asked.ask(gate, bound, archive, last, workers);
 			results.put(gate, result);
 		});
-		return new GateCheck(gates, List.copyOf(results.values()), released, measures, settings, check);
+		return new GateCheck(gates, List.copyOf(results.values()), released, measures, settings, check, asked.ages);
 	}
 
 	private GateResult ask(Gate gate, double bound, Archive archive, Last last, Workers workers) {
@@ -83,6 +87,7 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 				onTest(), null);
 		case P95 -> new GateResult(gate, measures.ways().isEmpty() ? Double.NaN : measures.way(Measures.RELEASED).errors().p95Metres(), bound,
 				onTest(), null);
+		case AGE -> age(bound, archive, workers);
 		case FLOOR_MEAN, FLOOR_P95, FLOOR_HITS, SITE_MEAN, SITE_P95, SITE_HITS -> worst(gate, bound, archive);
 		};
 	}
@@ -148,6 +153,17 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 						now, last.version(), then.errors().meanMetres(), then.mean().low(), then.mean().high()), null);
 	}
 
+	/** A site counts where something that can be done about its age makes it better, as measured on its latest survey. */
+	private static GateResult age(double bound, Archive archive, Workers workers) {
+		List<String> contradicted = new ArrayList<>();
+		for (Site site : archive.getSites()) {
+			AgeRemedies.of(archive, site, workers).ifPresent(plan -> plan.best().ifPresent(best -> contradicted.add(String.format(Locale.ROOT,
+					"%s, survey of %s: %s, %.1f m to %.1f m", ArchiveMap.nameOf(site), plan.day(), best.kind().title().toLowerCase(Locale.ROOT),
+					best.before().metres(), best.after().metres()))));
+		}
+		return new GateResult(Gate.AGE, contradicted.size(), bound, contradicted.isEmpty() ? "no remedy for age helps at any site" : String.join("; ", contradicted), null);
+	}
+
 	/** Of the floor or site that has the worst figure. */
 	private GateResult worst(Gate gate, double bound, Archive archive) {
 		if (measures.ways().isEmpty()) {
@@ -170,6 +186,6 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 	 */
 	public GateCheck overruled(Map<Gate, GateResult.Overrule> by) {
 		return new GateCheck(gates, results.stream().map(r -> by.containsKey(r.gate()) ? r.overridden(by.get(r.gate())) : r).toList(),
-				released, measures, settings, check);
+				released, measures, settings, check, ages);
 	}
 }

@@ -57,6 +57,7 @@ final class ManifestJson {
 			}
 			json.endArray();
 			list(json, "changes", m.changes());
+			list(json, "ages", m.ages());
 			json.name("notes").value(m.notes()).name("preparedBy").value(m.preparedBy()).name("preparedAt").value(m.preparedAt());
 			json.name("signedBy").value(m.signedBy()).name("signedAt").value(m.signedAt()).endObject();
 		} catch (IOException e) {
@@ -111,7 +112,7 @@ final class ManifestJson {
 			PackSettings settings = new PackSettings(pack.get("levelStepDb").getAsInt(), search(pack));
 			return new ReleaseManifest(string(o, "version"), string(o, "archive"), string(o, "digest"), string(o, "previous"),
 					strings(o, "bump"), counts, strings(o, "splits"), settings, files, all(o.getAsJsonArray("gates"), ManifestJson::gate),
-					string(o, "gateSet"), all(o.getAsJsonArray("measures"), ManifestJson::measured), strings(o, "changes"),
+					string(o, "gateSet"), all(o.getAsJsonArray("measures"), ManifestJson::measured), strings(o, "changes"), o.has("ages") ? strings(o, "ages") : List.of(), // those of before had none
 					string(o, "notes"), string(o, "preparedBy"), string(o, "preparedAt"), string(o, "signedBy"), string(o, "signedAt"));
 		} catch (JsonParseException | IllegalStateException | NullPointerException | UnsupportedOperationException
 				| ClassCastException | NumberFormatException e) {

@@ -35,6 +35,7 @@ import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
+import org.cairnfield.curation.timeline.MapAge;
 import org.cairnfield.exchange.export.Checksums;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
@@ -270,7 +271,7 @@ public final class ReleaseBook {
 					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check), check.released().splits(), check.settings(),
 					otherFiles(history, history.last()), check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
 					check.gates().toString(), check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
-					changes == null ? List.of() : changes.summary(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
+					changes == null ? List.of() : changes.summary(), check.ages().stream().map(MapAge::words).toList(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
 			open.putAboutReleases(chosen + ".json", ManifestJson.write(manifest), person);
 			return manifest;
 		}

@@ -22,6 +22,7 @@ import org.cairnfield.exchange.pack.PackSettings;
  * @param gateSet    text of the gates that were asked
  * @param measures   by way of matching
  * @param changes    since the version before, in words
+ * @param ages       how old the map of each site is and what its latest survey says, in words
  * @param notes      in a person's words, or empty
  * @param preparedBy a name
  * @param preparedAt RFC 3339, UTC
@@ -30,7 +31,7 @@ import org.cairnfield.exchange.pack.PackSettings;
  */
 public record ReleaseManifest(String version, String archive, String digest, String previous, List<String> bump,
 		Map<String, Long> counts, List<String> splits, PackSettings settings, Map<String, String> files, List<AskedGate> gates,
-		String gateSet, List<Measured> measures, List<String> changes, String notes, String preparedBy, String preparedAt,
+		String gateSet, List<Measured> measures, List<String> changes, List<String> ages, String notes, String preparedBy, String preparedAt,
 		String signedBy, String signedAt) {
 
 	/** Name of the format and its version. */
@@ -73,13 +74,13 @@ public record ReleaseManifest(String version, String archive, String digest, Str
 	/** The same, signed. */
 	public ReleaseManifest signed(String person, String time) {
 		return new ReleaseManifest(version, archive, digest, previous, bump, counts, splits, settings, files, gates, gateSet, measures,
-				changes, notes, preparedBy, preparedAt, person, time);
+				changes, ages, notes, preparedBy, preparedAt, person, time);
 	}
 
 	/** The same with other notes. */
 	public ReleaseManifest withNotes(String text) {
 		return new ReleaseManifest(version, archive, digest, previous, bump, counts, splits, settings, files, gates, gateSet, measures,
-				changes, text, preparedBy, preparedAt, signedBy, signedAt);
+				changes, ages, text, preparedBy, preparedAt, signedBy, signedAt);
 	}
 
 	/** Message of the tag: version, changes, what was overridden, notes. */
@@ -93,6 +94,10 @@ public record ReleaseManifest(String version, String archive, String digest, Str
 		if (!changes.isEmpty()) {
 			text.append('\n');
 			changes.forEach(change -> text.append("- ").append(change).append('\n'));
+		}
+		if (!ages.isEmpty()) {
+			text.append('\n');
+			ages.forEach(age -> text.append("- ").append(age).append('\n'));
 		}
 		if (!notes.isBlank()) {
 			text.append('\n').append(notes.strip()).append('\n');

@@ -48,6 +48,16 @@ public final class Pictures {
 	}
 
 	/**
+	 * Errors of older maps over time.
+	 *
+	 * @param curves x in months, y in metres; at least one point
+	 * @param start  day from which months are counted
+	 */
+	public static String ageing(List<Series> curves, String start, String source) {
+		return new AgeingPicture(curves, start).svg(source);
+	}
+
+	/**
 	 * Cumulative curves of position errors, at least one; with more than seven, colours repeat.
 	 */
 	public static String errorDistribution(List<ErrorCurve> curves, String source) {

@@ -139,6 +139,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 				: (manifest.splits().size() == 1 ? "Split: " : "Splits: ") + String.join(", ", manifest.splits())).append('\n');
 		text.append('\n').append(manifest.notes().isEmpty() ? "" : manifest.notes() + "\n\n");
 		manifest.changes().forEach(change -> text.append(change).append('\n'));
+		manifest.ages().forEach(age -> text.append(age).append('\n'));
 		manifest.gates().stream().filter(gate -> !gate.overruledBy().isEmpty()).forEach(gate -> text.append("Overruled by ")
 				.append(gate.overruledBy()).append(": ").append(gate.title()).append(" (").append(gate.reason()).append(")\n"));
 		return text.append("\nContent (SHA-256): ").append(manifest.digest()).toString();
