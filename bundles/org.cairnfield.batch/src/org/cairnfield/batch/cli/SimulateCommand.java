@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 final class SimulateCommand extends SurveyCommand {
 
 	@Option(names = "--out", required = true, paramLabel = "DIR",
-			description = "Folder for surveys/, test/ and truth.csv; made where there is none.")
+			description = "Folder for surveys/, test/, later/ and truth.csv; made where there is none.")
 	Path out;
 
 	@Option(names = "--seed", paramLabel = "N", defaultValue = "" + MarrowQuay.DEFAULT_SEED,
@@ -45,6 +45,14 @@ final class SimulateCommand extends SurveyCommand {
 			written.add(new Json().put("file", file.toString()).put("samples", survey.map().size()).fields());
 		}
 		ResultTable.write(folder("").resolve("truth.csv"), PlantedFault.COLUMNS, archive.truth().stream().map(PlantedFault::fields));
+		SimulatedArchive later = MarrowQuay.later(seed);
+		for (SimulatedSurvey survey : later.surveys()) {
+			Path file = folder("later").resolve(survey.name() + ".csv");
+			WideTable.write(file, survey.map(), survey.sampleIds());
+			table.row(survey.name(), Integer.toString(survey.map().size()), survey.site(), survey.device(), survey.date().toString());
+			written.add(new Json().put("file", file.toString()).put("samples", survey.map().size()).fields());
+		}
+		ResultTable.write(folder("later").resolve("truth.csv"), PlantedFault.COLUMNS, later.truth().stream().map(PlantedFault::fields));
 		if (json) {
 			printJson(new Json().put("seed", seed).put("surveys", written).put("faults", archive.truth().size()));
 		} else {

@@ -12,8 +12,8 @@ import org.cairnfield.core.task.Workers;
 
 /**
  * The surveys of the invented Marrow Quay Museums: three sites in spring with one device and in autumn with
- * another, a visitor's walk through each on a later day for testing, and faults on purpose. The same for the
- * same seed.
+ * another, a visitor's walk through each on a later day for testing, and faults on purpose; then one of them in
+ * the next spring. The same for the same seed.
  */
 public final class MarrowQuay {
 
@@ -28,6 +28,7 @@ public final class MarrowQuay {
 
 	static final String SPRING = "spring";
 	static final String AUTUMN = "autumn";
+	static final String NEXT_SPRING = "next spring";
 	static final String TEST = "test";
 
 	private static final SurveyDevice SPRING_DEVICE = SurveyDevice.of("Wrist guide A", 0);
@@ -65,6 +66,15 @@ public final class MarrowQuay {
 			surveys.add(survey(autumn, site, plan, "R.T.", SimulatedSurvey.Role.TEST, seed));
 		}
 		return new SimulatedArchive(spring, surveys, List.of());
+	}
+
+	/** What comes later: the Sailmakers' Hall in the next spring, with the spring's device, part of the network having changed over the winter. */
+	public static SimulatedArchive later(long seed) {
+		List<PlantedFault> truth = new ArrayList<>();
+		Campus campus = MarrowQuayWinter.after(MarrowQuayFaults.afterMove(Campus.marrowQuay()), seed, truth);
+		SurveyPlan plan = SurveyPlan.of("sh-next-spring", NEXT_SPRING, Walk.corridorsAndGrid(2.2, 3, 0.3), SPRING_DEVICE,
+				Instant.parse("2032-04-05T07:30:00Z"));
+		return new SimulatedArchive(campus, List.of(survey(campus, MarrowQuayWinter.SITE, plan, "J.K.", SimulatedSurvey.Role.TRAINING, seed)), truth);
 	}
 
 	private static SimulatedSurvey survey(Campus campus, int site, SurveyPlan plan, String surveyor,

@@ -84,6 +84,21 @@ public final class DemoArchive {
 		}
 	}
 
+	/**
+	 * Writes the survey that a surveyor brings half a year later, after part of the network of one building was replaced, for a steward
+	 * to take in.
+	 *
+	 * @param folder there already
+	 * @return the file
+	 * @throws IntakeException where it cannot be written
+	 */
+	public static Path writeNextSurvey(Path folder) throws IntakeException {
+		SimulatedSurvey next = MarrowQuay.later(MarrowQuay.DEFAULT_SEED).surveys().get(0);
+		Path file = folder.resolve(next.name() + ".csv");
+		WideTable.write(file, next.map(), next.sampleIds());
+		return file;
+	}
+
 	private static void take(Archive archive, SimulatedArchive simulated, SimulatedSurvey.Role role, Path folder,
 			Workers workers) throws IOException, IntakeException {
 		Map<Path, String> digests = new HashMap<>();

@@ -26,11 +26,11 @@ public record AgeRemedy(AgeRemedyKind kind, List<Remedy> remedies, int places, S
 	}
 
 	/**
-	 * Whether it makes the map better beyond the interval, and by a tenth or more: the samples that judge are of one day, and what
-	 * suits that day a little better may suit the next one a little worse.
+	 * Whether it makes the map better beyond the interval; where it gives older samples up, by a tenth or more as well: what judges
+	 * is of one day, and what suits that day a little better may suit the next one worse.
 	 */
 	public boolean isGain() {
-		return change.high() < 0 && after.metres() <= LARGEST_SHARE * before.metres();
+		return change.high() < 0 && (!kind.givesSamplesUp() || after.metres() <= LARGEST_SHARE * before.metres());
 	}
 
 	/** What was measured, for a person. */

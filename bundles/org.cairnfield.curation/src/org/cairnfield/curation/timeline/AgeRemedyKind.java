@@ -26,6 +26,11 @@ public enum AgeRemedyKind {
 		return title;
 	}
 
+	/** Whether older samples are left out of the map. */
+	boolean givesSamplesUp() {
+		return this == REVISITED || this == START_ANEW;
+	}
+
 	/** For a command line: {@code start-anew}. */
 	public String word() {
 		return name().toLowerCase(Locale.ROOT).replace('_', '-');
