@@ -49,7 +49,8 @@ public final class DemoArchive {
 	}
 
 	/**
-	 * Makes it where nothing is yet, with a first save point, and opens it.
+	 * Makes it where nothing is yet, with a first save point, and opens it. Beside its folder comes the survey that a surveyor brings
+	 * half a year later, after part of the network of one building was replaced, for a steward to take in.
 	 *
 	 * @param folder does not exist yet or is empty
 	 * @throws IOException     where the folder cannot be written; what was made of it is taken away again
@@ -72,6 +73,7 @@ public final class DemoArchive {
 			workers.checkCancelled();
 			describe(open, simulated);
 			open.savePointFor(SURVEYORS, "The surveys of spring and autumn as they came in");
+			writeNextSurvey(folder.toAbsolutePath().getParent());
 			workers.progress().advance(1);
 			done = true;
 			return open;
@@ -84,19 +86,9 @@ public final class DemoArchive {
 		}
 	}
 
-	/**
-	 * Writes the survey that a surveyor brings half a year later, after part of the network of one building was replaced, for a steward
-	 * to take in.
-	 *
-	 * @param folder there already
-	 * @return the file
-	 * @throws IntakeException where it cannot be written
-	 */
-	public static Path writeNextSurvey(Path folder) throws IntakeException {
+	private static void writeNextSurvey(Path folder) throws IntakeException {
 		SimulatedSurvey next = MarrowQuay.later(MarrowQuay.DEFAULT_SEED).surveys().get(0);
-		Path file = folder.resolve(next.name() + ".csv");
-		WideTable.write(file, next.map(), next.sampleIds());
-		return file;
+		WideTable.write(folder.resolve(next.name() + ".csv"), next.map(), next.sampleIds());
 	}
 
 	private static void take(Archive archive, SimulatedArchive simulated, SimulatedSurvey.Role role, Path folder,

@@ -10,7 +10,7 @@ import java.util.Locale;
  * @param x           metres, in the frame of the site; likewise {@code y}
  * @param days        since it was last sampled, before the newest survey of the site; −1 where that is not known, or never was
  * @param goneShare   of the access points that its last samples heard, those that are gone, 0 … 1
- * @param errorMetres by how much a map without it puts its samples elsewhere; NaN where it has none
+ * @param errorMetres by how much farther than the next place a map without it puts its samples; NaN where it has none
  * @param gapMetres   to the nearest sample, where it has none; else 0
  * @param worth       of all these together, 0 and more; the more, the sooner it should be visited
  */
@@ -28,8 +28,8 @@ public record NextPlace(int floor, double x, double y, long days, double goneSha
 		if (days > 0) {
 			reasons.add(days + (days == 1 ? " day old" : " days old"));
 		}
-		if (errorMetres > 0) {
-			reasons.add(String.format(Locale.ROOT, "found %.0f m off without it", errorMetres));
+		if (errorMetres >= 1) {
+			reasons.add(String.format(Locale.ROOT, "found %.0f m too far off without it", errorMetres));
 		}
 		return reasons.isEmpty() ? "to check" : String.join(", ", reasons);
 	}

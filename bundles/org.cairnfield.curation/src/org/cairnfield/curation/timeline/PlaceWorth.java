@@ -17,6 +17,7 @@ import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.geometry.Polygon;
+import org.cairnfield.core.health.PlaceIndex;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Nearest;
 import org.cairnfield.core.match.Neighbours;
@@ -128,18 +129,21 @@ final class PlaceWorth {
 		return heard.isEmpty() ? 0 : (double) lost / heard.size();
 	}
 
-	/** From one sample of each place to the one of another place that it resembles most. */
+	/** From one sample of each place to the one of another place that it resembles most, beyond the way to the next place. */
 	private double[] errors(int[] samples) {
 		double[] errors = new double[samples.length];
 		if (samples.length > 0) {
 			RadioMap one = map.view(samples);
 			Neighbours neighbours = new Neighbours(Signals.of(one));
+			PlaceIndex places = new PlaceIndex(one);
 			workers.forRanges(samples.length, () -> {
 				Neighbours.Search search = neighbours.search();
+				int[] next = new int[1];
 				return (from, to) -> {
 					for (int p = from; p < to; p++) {
 						Nearest nearest = search.ofSample(p, 1);
-						errors[p] = nearest.size() == 0 ? Double.NaN : metres(one, p, nearest.sample(0));
+						double least = places.nearest(p, next) == 0 ? 0 : one.metresApart(p, next[0]);
+						errors[p] = nearest.size() == 0 ? Double.NaN : Math.max(0, metres(one, p, nearest.sample(0)) - least);
 					}
 				};
 			});

@@ -79,14 +79,7 @@ public final class Opening {
 		Path folder = demoFolder();
 		boolean made = Files.exists(folder.resolve("archive.xmi"));
 		show(made ? "Opening the demo" : "Making the demo archive", folder, workers -> made ? open(folder, Mode.EDIT)
-				: makeDemo(folder, workers));
-	}
-
-	/** Beside it lies the survey that is to be taken in next. */
-	private static ArchiveSession makeDemo(Path folder, Workers workers) throws Exception {
-		ArchiveSession made = ArchiveSession.of(DemoArchive.create(STORE, folder, workers));
-		DemoArchive.writeNextSurvey(folder.getParent());
-		return made;
+				: ArchiveSession.of(DemoArchive.create(STORE, folder, workers)));
 	}
 
 	/** Where the demo is kept. */
