@@ -20,6 +20,9 @@ final class ColumnStats {
 	private static final int MOST_DIGITS = 9;
 	/** No access point is only ever heard this strongly, so weaker levels must show. */
 	private static final double WEAK_DBM = -20;
+	private static final double LATEST_START = 3600;
+	/** Some months. */
+	private static final double LONGEST_SECONDS = 1e7;
 
 	long filled;
 	long empty;
@@ -42,6 +45,9 @@ final class ColumnStats {
 	/** Rows that end in a number one more than that of the row before, and are else the same. */
 	private long steps;
 	private String last = "";
+	/** Numbers less than the one before. */
+	private long falls;
+	private double before = Double.NEGATIVE_INFINITY;
 
 	void add(String cell, boolean decimalComma) {
 		if (cell.isBlank()) {
@@ -61,6 +67,8 @@ final class ColumnStats {
 			return;
 		}
 		numbers++;
+		falls += value < before ? 1 : 0;
+		before = value;
 		whole += value == Math.rint(value) ? 1 : 0;
 		min = Math.min(min, value);
 		max = Math.max(max, value);
@@ -114,6 +122,11 @@ final class ColumnStats {
 	/** Numbers, but not one that is a level, a sign for not heard apart. */
 	boolean isWhollyOutside() {
 		return numbers > 0 && inRange == 0;
+	}
+
+	/** Whether it may count seconds since the survey began: from near 0 upwards, never back. */
+	boolean isRelativeTime() {
+		return numbers > 1 && numbers == filled && falls == 0 && min >= 0 && min < LATEST_START && max > min && max < LONGEST_SECONDS;
 	}
 
 	/** Whether it counts up with every row, as a spreadsheet does that fills a column by itself. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 
 import org.cairnfield.exchange.internal.text.NotHeard;
+import org.cairnfield.exchange.internal.text.Times;
 
 /** How one file is to be read; filled step by step while it is looked at. */
 final class FilePlan {
@@ -42,6 +43,10 @@ final class FilePlan {
 	boolean notHeardSure;
 	double metresPerUnit = 1;
 	String site;
+	/** From when a column of seconds counts, in milliseconds since 1970; {@link Times#NONE} where times are no such. */
+	long timeBaseMillis = Times.NONE;
+	/** Whether the site goes by the name of file or folder, since nothing else tells it. */
+	boolean siteByName;
 	List<List<String>> firstRows = new ArrayList<>();
 	final List<Guess> guesses = new ArrayList<>();
 	final List<String> notes = new ArrayList<>();

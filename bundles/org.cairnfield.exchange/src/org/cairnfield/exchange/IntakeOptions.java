@@ -23,6 +23,7 @@ public final class IntakeOptions {
 	private Boolean header;
 	private String notHeard;
 	private String site;
+	private String usualSite;
 	private Integer floor;
 	private String device;
 	private boolean swapXY;
@@ -110,6 +111,16 @@ public final class IntakeOptions {
 	/** As {@link #site()}; null for what the files say. */
 	public IntakeOptions withSite(String value) {
 		return with(o -> o.site = value);
+	}
+
+	/** The site of samples of which no column tells it, such as the only one that an archive has. Not kept in mapping files. */
+	public Optional<String> usualSite() {
+		return Optional.ofNullable(usualSite);
+	}
+
+	/** As {@link #usualSite()}; null to name it after file or folder. */
+	public IntakeOptions withUsualSite(String value) {
+		return with(o -> o.usualSite = value);
 	}
 
 	/** The floor of all samples, whatever a column says. */
@@ -219,6 +230,7 @@ public final class IntakeOptions {
 		copy.header = header;
 		copy.notHeard = notHeard;
 		copy.site = site;
+		copy.usualSite = usualSite;
 		copy.floor = floor;
 		copy.device = device;
 		copy.swapXY = swapXY;
@@ -233,7 +245,7 @@ public final class IntakeOptions {
 
 	@Override
 	public boolean equals(Object other) {
-		return other instanceof IntakeOptions o && limits.equals(o.limits) && Mapping.format(this).equals(Mapping.format(o));
+		return other instanceof IntakeOptions o && limits.equals(o.limits) && Objects.equals(usualSite, o.usualSite) && Mapping.format(this).equals(Mapping.format(o));
 	}
 
 	@Override

@@ -134,6 +134,15 @@ final class LayoutGuess {
 	private void decideWithoutHeader() {
 		FilePlan.Part mark = NameMarks.part(SiteNames.stem(plan.file.getFileName().toString()));
 		long signals = java.util.Arrays.stream(stats).filter(ColumnStats::isSignal).count();
+		if (mark == null && options.layout().isEmpty() && !plan.hasPosition()) {
+			String where = new CoordinateColumns(plan, stats).guess();
+			if (!where.isEmpty()) {
+				decideSignals();
+				layout(Layout.WIDE, where);
+				plan.note("the unit of the coordinates is not stated: taken as metres");
+				return;
+			}
+		}
 		boolean toldWide = plan.hasPosition() && signals > 0 || options.layout().orElse(null) == Layout.WIDE;
 		if (toldWide) {
 			decideSignals();

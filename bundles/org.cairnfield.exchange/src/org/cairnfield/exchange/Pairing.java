@@ -4,12 +4,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.LinkedHashMap;
 import java.util.Set;
 
 import org.cairnfield.exchange.internal.text.SiteNames;
 
 /** Finds the coordinates, ids and times that belong to a table of signals: by rows and by name. */
 final class Pairing {
+
+	private static final String NAMED_AFTER = "no building column: the site is named ";
 
 	private final List<FilePlan> plans;
 	private final IntakeOptions options;
@@ -50,6 +54,28 @@ final class Pairing {
 		for (FilePlan plan : plans) {
 			pairing.place(plan);
 		}
+		pairing.joinSites();
+	}
+
+	/** Files that no column puts at a site, and whose names differ by numbers only, are parts of one survey of one site. */
+	private void joinSites() {
+		Map<String, List<FilePlan>> alike = new LinkedHashMap<>();
+		for (FilePlan plan : plans) {
+			if (plan.siteByName) {
+				alike.computeIfAbsent(plan.file.toAbsolutePath().normalize().getParent() + "/" + plan.site.replaceAll("\\d+", "#"), name -> new ArrayList<>()).add(plan);
+			}
+		}
+		alike.values().stream().filter(same -> same.stream().map(plan -> plan.site).distinct().count() > 1).forEach(same -> {
+			Path folder = same.get(0).file.toAbsolutePath().normalize().getParent();
+			String site = SiteNames.choose(List.of(same.get(0).site.replaceAll("[\\d_. -]+", ""), folder.getFileName() == null ? "" : folder.getFileName().toString()));
+			String evidence = same.size() + " files whose names differ by numbers only";
+			same.forEach(plan -> {
+				plan.site = site;
+				plan.guesses.replaceAll(guess -> guess.what().equals("site") ? new Guess("site", site, "no building column: one site of " + evidence) : guess);
+				plan.notes.removeIf(note -> note.startsWith(NAMED_AFTER));
+				plan.note("no building column: " + evidence + " are put at one site, " + CellWords.shown(site));
+			});
+		});
 	}
 
 	/** Throws where plans must be sound, and keeps the problem for the preview elsewhere. */
@@ -220,15 +246,18 @@ final class Pairing {
 				&& folder.getFileName() != null; folder = folder.getParent()) {
 			names.add(folder.getFileName().toString());
 		}
-		plan.site = options.site().orElse(SiteNames.choose(names));
+		plan.siteByName = !site && options.site().isEmpty() && options.usualSite().isEmpty();
+		plan.site = options.site().or(options::usualSite).orElse(SiteNames.choose(names));
 		plan.guess(options.site().isPresent() ? new Guess("site", plan.site, "as told")
 				: site ? new Guess("site", "by column", "there is a building column")
-						: new Guess("site", plan.site, "no building column: named after the file or its folder"));
+						: plan.siteByName ? new Guess("site", plan.site, "no building column: named after the file or its folder")
+								: new Guess("site", plan.site, "no building column: the archive has this site only"));
 		plan.guess(options.floor().isPresent() ? new Guess("floor", options.floor().get().toString(), "as told")
 				: floor ? new Guess("floor", "by column", "there is a floor column")
 						: new Guess("floor", "0", "no floor column"));
 		if (!site && options.site().isEmpty()) {
-			plan.note("no building column: the site is named " + CellWords.shown(plan.site) + " after the file or its folder");
+			plan.note(plan.siteByName ? NAMED_AFTER + CellWords.shown(plan.site) + " after the file or its folder"
+					: "no building column: put at " + CellWords.shown(plan.site) + ", the only site of the archive; say another where it is one");
 		}
 		if (!floor && options.floor().isEmpty()) {
 			plan.note("no floor column: everything is put on floor 0");

@@ -1,7 +1,11 @@
 package org.cairnfield.exchange;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Gives the columns other than levels their roles: as told, by the words of the header, checked by content. */
 final class PlaceColumns {
@@ -90,6 +94,9 @@ final class PlaceColumns {
 			// "level" may be a radio level
 			return !(m.word().equals("level") && s.isSignal());
 		case TIME:
+			if (s.times * 2 <= s.filled && s.isRelativeTime()) {
+				return relativeTime(s, name);
+			}
 			if (s.times * 2 <= s.filled && s.filled > 0) {
 				plan.note("column " + name + " is named like a time but none is recognised");
 				return false;
@@ -98,6 +105,19 @@ final class PlaceColumns {
 		default:
 			return !s.isSignal();
 		}
+	}
+
+	/** Seconds since the survey began count from the day that file or folder is named by. */
+	private boolean relativeTime(ColumnStats s, String name) {
+		Optional<LocalDate> day = DatedName.of(plan.file);
+		String seconds = String.format(Locale.ROOT, "column %s counts from %.0f to %.0f, taken as seconds since the survey began", name, s.min, s.max);
+		if (day.isEmpty()) {
+			plan.note(seconds + ", and is not used since nobody says of which day: put it into the name of the file or its folder, such as 2030-01-31");
+			return false;
+		}
+		plan.timeBaseMillis = day.get().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli();
+		plan.note(seconds + " on " + day.get() + ", by the name of the file or its folder");
+		return true;
 	}
 
 	/** Degrees end at 180 and 90; whatever goes beyond has been projected. */

@@ -25,6 +25,7 @@ final class PlaceReader {
 	private final boolean exact;
 	private final String siteOtherwise;
 	private final double metresPerUnit;
+	private final long timeBaseMillis;
 	private long zoneless;
 	private boolean unsettled;
 
@@ -55,6 +56,7 @@ final class PlaceReader {
 		this.decimalComma = positions.dialect.decimalComma();
 		this.exact = positions.exact;
 		this.siteOtherwise = siteOtherwise;
+		this.timeBaseMillis = positions.timeBaseMillis;
 		this.metresPerUnit = options.metresPerUnit().orElse(positions.metresPerUnit);
 	}
 
@@ -144,6 +146,11 @@ final class PlaceReader {
 		String cell = columns.containsKey(ColumnRole.TIME) ? cell(row, ColumnRole.TIME) : "";
 		if (cell.isBlank()) {
 			return true;
+		}
+		if (timeBaseMillis != Times.NONE) {
+			double seconds = CellNumbers.parse(cell, decimalComma);
+			timeMillis = timeBaseMillis + Math.round(1000 * seconds);
+			return !Double.isNaN(seconds) || refuse(Fault.TIME, "the time is not understood: " + CellWords.shown(cell));
 		}
 		timeMillis = Times.parse(cell);
 		if (timeMillis == Times.NONE) {

@@ -92,9 +92,12 @@ final class IntakeArgs {
 		CommandSpec spec;
 
 		/** @throws ParameterException for an option out of range */
+		/** The only site of the archive that takes the files in; null where there is none or several. */
+		String usualSite;
+
 		IntakeOptions options() throws IntakeException {
 			requireUsable();
-			IntakeOptions o = mapping == null ? IntakeOptions.GUESS : Mapping.read(mapping);
+			IntakeOptions o = (mapping == null ? IntakeOptions.GUESS : Mapping.read(mapping)).withUsualSite(usualSite);
 			o = layout == null ? o : o.withLayout(layout);
 			o = notHeard == null ? o : o.withNotHeard(notHeard);
 			o = separator == null ? o : o.withSeparator(separator);

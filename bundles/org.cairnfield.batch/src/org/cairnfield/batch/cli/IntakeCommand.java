@@ -37,6 +37,7 @@ final class IntakeCommand extends SurveyCommand {
 	@Override
 	void run(Workers workers) throws Exception {
 		requireNames(intakeArgs.map);
+		intakeArgs.reading.usualSite = intoArchive.onlySite();
 		List<Preview> previews = SurveyIntake.preview(intakeArgs.map, intakeArgs.reading.options());
 		if (!json) {
 			previews.forEach(p -> out().println(p.toText()));

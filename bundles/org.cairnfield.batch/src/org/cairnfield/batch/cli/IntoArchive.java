@@ -44,6 +44,16 @@ final class IntoArchive {
 			SameNames.Answer answer) {
 	}
 
+	/** Name of the only site of the archive; null where it has none or several, or where there is no archive. */
+	String onlySite() throws Exception {
+		if (folder == null || !Files.exists(folder.resolve("archive.xmi"))) {
+			return null;
+		}
+		try (OpenArchive archive = new ArchiveStore().open(folder, Mode.READ)) {
+			return SurveyTaking.onlySite(archive.archive()).orElse(null);
+		}
+	}
+
 	/** Adds the surveys in one save point. */
 	Kept keep(List<Path> files, Intake intake) throws Exception {
 		try (OpenArchive archive = open()) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.timeline.AgePlan;
 import org.cairnfield.curation.timeline.AgeRemedy;
@@ -44,6 +45,7 @@ final class WatchCommand extends ArchiveCommand {
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		int taken = 0;
 		if (!files.isEmpty()) {
+			reading.usualSite = SurveyTaking.onlySite(archive.archive()).orElse(null);
 			Intake intake = read(files, reading, workers);
 			notes(intake, true);
 			taken = IntoArchive.keep(archive, files, intake, SurveyKind.TRAINING, null, archiveArgs.person).surveys().size();

@@ -29,7 +29,7 @@ import org.cairnfield.model.SurveyKind;
 public final class IntakeDraft {
 
 	/** No file yet. */
-	public static final IntakeDraft EMPTY = new IntakeDraft(Map.of());
+	public static final IntakeDraft EMPTY = new IntakeDraft(Map.of(), IntakeOptions.GUESS);
 
 	/**
 	 * One file.
@@ -49,9 +49,17 @@ public final class IntakeDraft {
 	}
 
 	private final Map<Path, Entry> entries;
+	/** Of a file about which nothing was said. */
+	private final IntakeOptions usual;
 
-	private IntakeDraft(Map<Path, Entry> entries) {
+	private IntakeDraft(Map<Path, Entry> entries, IntakeOptions usual) {
 		this.entries = entries;
+		this.usual = usual;
+	}
+
+	/** No file yet, for an archive: what no column puts elsewhere goes to its only site. */
+	public static IntakeDraft of(Archive archive) {
+		return new IntakeDraft(Map.of(), IntakeOptions.GUESS.withUsualSite(SurveyTaking.onlySite(archive).orElse(null)));
 	}
 
 	/** With more files, of which everything is guessed; those it has already stay as they are. */
@@ -59,16 +67,16 @@ public final class IntakeDraft {
 		Map<Path, Entry> more = new LinkedHashMap<>(entries);
 		for (Path file : files) {
 			Path absolute = file.toAbsolutePath().normalize();
-			more.putIfAbsent(absolute, new Entry(absolute, IntakeOptions.GUESS, SurveyKind.TRAINING));
+			more.putIfAbsent(absolute, new Entry(absolute, usual, SurveyKind.TRAINING));
 		}
-		return new IntakeDraft(more);
+		return new IntakeDraft(more, usual);
 	}
 
 	/** Without some files. */
 	public IntakeDraft minus(Collection<Path> files) {
 		Map<Path, Entry> fewer = new LinkedHashMap<>(entries);
 		fewer.keySet().removeAll(files);
-		return new IntakeDraft(fewer);
+		return new IntakeDraft(fewer, usual);
 	}
 
 	/** With something said about some of the files. Files of one paired survey must be told the same. */
@@ -84,7 +92,7 @@ public final class IntakeDraft {
 	private IntakeDraft change(Collection<Path> files, UnaryOperator<Entry> change) {
 		Map<Path, Entry> changed = new LinkedHashMap<>(entries);
 		files.forEach(file -> changed.computeIfPresent(file, (path, entry) -> change.apply(entry)));
-		return new IntakeDraft(changed);
+		return new IntakeDraft(changed, usual);
 	}
 
 	/** The files in the order that they came. */

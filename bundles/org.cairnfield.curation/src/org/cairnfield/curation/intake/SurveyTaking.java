@@ -72,6 +72,11 @@ public final class SurveyTaking {
 	public record Known(Path file, String surveyId) {
 	}
 
+	/** Name of the site of an archive that has one only. */
+	public static Optional<String> onlySite(Archive archive) {
+		return archive.getSites().size() == 1 ? Optional.of(ModelText.name(archive.getSites().get(0))) : Optional.empty();
+	}
+
 	/**
 	 * @param digests SHA-256 of each file of the intake, hexadecimal, by file. A file whose content is in the
 	 *                archive already is not taken again, see {@link #known}

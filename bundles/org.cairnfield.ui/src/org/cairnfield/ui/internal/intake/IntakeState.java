@@ -42,7 +42,7 @@ final class IntakeState {
 	}
 
 	private final ArchiveSession session;
-	private IntakeDraft draft = IntakeDraft.EMPTY;
+	private IntakeDraft draft;
 	private IntakeDraft lookedAt;
 	private Map<Path, IntakeDraft.Look> looks = Map.of();
 	private IntakeDraft readFrom;
@@ -50,6 +50,7 @@ final class IntakeState {
 
 	IntakeState(ArchiveSession session) {
 		this.session = session;
+		draft = IntakeDraft.of(session.archive());
 	}
 
 	ArchiveSession session() {
