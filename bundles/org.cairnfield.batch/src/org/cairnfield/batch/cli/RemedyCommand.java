@@ -164,6 +164,6 @@ final class RemedyCommand extends ArchiveCommand {
 				.put("rightFloorBefore", effect.onHoldOuts().rightFloorBefore()).put("rightFloorAfter", effect.onHoldOuts().rightFloorAfter())
 				.put("low", effect.onHoldOuts().errorChange().low()).put("high", effect.onHoldOuts().errorChange().high())
 				.put("floorLow", effect.onHoldOuts().floorChange().low()).put("floorHigh", effect.onHoldOuts().floorChange().high())
-				.put("samples", effect.samples()).put("accessPoints", effect.accessPoints()).put("heldOut", effect.onHoldOuts().questions());
+				.put("samples", effect.samples()).put("accessPoints", effect.accessPoints()).put("readings", effect.readings()).put("heldOut", effect.onHoldOuts().questions());
 	}
 }

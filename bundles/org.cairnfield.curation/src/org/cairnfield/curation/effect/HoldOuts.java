@@ -113,7 +113,7 @@ public final class HoldOuts {
 			errors = bySearch(after, passed, workers);
 		}
 		int samples = (int) IntStream.range(0, touched.length).filter(s -> touched[s]).count();
-		return new RemedyEffect(samples, after.accessPoints().size(), errors.effect());
+		return new RemedyEffect(samples, after.accessPoints().size(), (int) (map.readingCount() - after.map().map().readingCount()), errors.effect());
 	}
 
 	private static boolean changesReadings(Remedy remedy) {

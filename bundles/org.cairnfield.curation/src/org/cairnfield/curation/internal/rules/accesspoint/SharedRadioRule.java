@@ -18,6 +18,7 @@ import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.stats.Median;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
@@ -42,6 +43,9 @@ import org.cairnfield.curation.internal.rules.evidence.Robust;
  */
 public final class SharedRadioRule extends DescribedRule {
 
+	public static final Alternative NOTE = new Alternative("note", "Note that they are one radio");
+	public static final Alternative ONE = new Alternative("one", "Count them as one access point in the map");
+
 	public static final Parameter MEAN = Parameter.number("mean-db", "largest mean difference of level", 3, 0.1, 20, "dB",
 			onCampuses("1.5 and 6 find the same"));
 	public static final Parameter SPREAD = Parameter.number("spread-db", "largest robust standard deviation of it", 4.5, 0.5,
@@ -62,6 +66,11 @@ public final class SharedRadioRule extends DescribedRule {
 				"Each address of a radio counts as an access point of its own: places near that radio weigh as many times in"
 						+ " every distance.",
 				Severity.NOTE, Topic.ACCESS_POINT, RuleScope.ARCHIVE, MEAN, SPREAD, TOGETHER, FEWEST);
+	}
+
+	@Override
+	public List<Alternative> alternatives() {
+		return List.of(NOTE, ONE);
 	}
 
 	@Override
@@ -182,10 +191,18 @@ public final class SharedRadioRule extends DescribedRule {
 						RuleWords.list(group), RuleWords.decibels(mean), RuleWords.decibels(spread));
 				findings.add(Finding.of(this).message(message).about(group.stream().map(Subject.OfAccessPoint::new).toList())
 						.figure("addresses", group.size(), "").figure("mean difference", mean, "dB")
-						.figure("spread", spread, "dB").remedy(new Remedy.GroupAccessPoints(group)).build());
+						.figure("spread", spread, "dB").remedy(NOTE, new Remedy.GroupAccessPoints(group))
+						.remedy(ONE, new Remedy.CountAs(others(group), "one radio sends under all of them")).build());
 			}
 		}
 		findings.sort(Comparator.comparing(f -> f.subjects().get(0).label()));
 		return findings;
+	}
+
+	/** All but the first count as the first. */
+	private static Map<String, String> others(List<String> group) {
+		Map<String, String> others = new TreeMap<>();
+		group.subList(1, group.size()).forEach(each -> others.put(each, group.get(0)));
+		return others;
 	}
 }
