@@ -5,15 +5,15 @@ import java.util.Locale;
 /** What can be done about a map that a newer survey contradicts. */
 public enum AgeRemedyKind {
 	/** Access points of the map that the newer survey no longer hears are left out of it. */
-	VANISHED("Set vanished access points aside"),
+	VANISHED("Set vanished ones aside"),
 	/** Readings of access points that were replaced count for their successors; others that vanished are left out. */
-	SUCCESSORS("Count replaced ones as their successors"),
+	SUCCESSORS("Count replaced as successors"),
 	/** Where the newer survey has been, its samples replace older ones. */
-	REVISITED("Replace samples at revisited places"),
+	REVISITED("Replace revisited samples"),
 	/** The newer survey alone makes the map. */
 	START_ANEW("Start the map anew"),
 	/** Levels of the newer survey's device come into the map as those of the older ones. */
-	DEVICE("Correct levels of the newer device");
+	DEVICE("Correct the newer device");
 
 	private final String title;
 

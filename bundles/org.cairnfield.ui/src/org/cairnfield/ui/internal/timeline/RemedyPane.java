@@ -43,10 +43,10 @@ final class RemedyPane {
 		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
 		Marked.id(table.getTable(), "timeline.remedies").setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(SWT.DEFAULT, 60).applyTo(table.getTable());
-		column("Measured", 84, SWT.LEFT, each -> each.isGain() ? "✔ better" : each.change().low() > 0 ? "✖ worse" : "no gain");
-		column("Remedy", 268, SWT.LEFT, each -> each.kind().title());
-		column("Before", 68, SWT.RIGHT, each -> metres(each.before().metres()));
-		column("After", 68, SWT.RIGHT, each -> metres(each.after().metres()));
+		column("Measured", 76, SWT.LEFT, each -> each.isGain() ? "✔ better" : each.change().low() > 0 ? "✖ worse" : "no gain");
+		column("Remedy", 200, SWT.LEFT, each -> each.kind().title());
+		column("Before", 62, SWT.RIGHT, each -> metres(each.before().metres()));
+		column("After", 62, SWT.RIGHT, each -> metres(each.after().metres()));
 		column("95 % of the change", 130, SWT.RIGHT, each -> String.format(Locale.ROOT, "%+.2f to %+.2f m", each.change().low(), each.change().high()));
 		column("What it does", 480, SWT.LEFT, AgeRemedy::preview);
 		table.setContentProvider(ArrayContentProvider.getInstance());

@@ -66,7 +66,7 @@ class TimelineStoryTest {
 		Label says = Widgets.byId(Label.class, "timeline.message");
 		Ui.waitUntil("nothing has changed there", () -> says.getText().startsWith("No survey tells of a change"));
 		Table remedies = Widgets.byId(Table.class, "timeline.remedies");
-		assertEquals("Correct levels of the newer device", Ui.ask(() -> remedies.getSelection()[0].getText(1)), "autumn's device reads 5 dB less");
+		assertEquals("Correct the newer device", Ui.ask(() -> remedies.getSelection()[0].getText(1)), "autumn's device reads 5 dB less");
 	}
 
 	@Test
