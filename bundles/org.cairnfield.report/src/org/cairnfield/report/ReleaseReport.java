@@ -167,11 +167,18 @@ public final class ReleaseReport {
 				accessPoints.merge(accessPoint.getReason(), 1, Integer::sum);
 			}
 		}
+		long others = archive.getAccessPoints().stream().filter(accessPoint -> accessPoint.getCountsAs() != null).count();
 		List<List<String>> rows = new ArrayList<>();
+		if (others > 0) {
+			rows.add(List.of("access points", "count as others: replaced, or of one radio", Long.toString(others)));
+		}
 		samples.forEach((reason, count) -> rows.add(List.of("samples", reason, count.toString())));
 		accessPoints.forEach((reason, count) -> rows.add(List.of("access points", reason, count.toString())));
 		for (Device device : archive.getDevices()) {
-			if (device.isCalibrated()) {
+			if (device.getMapSlope() != null && device.getMapShiftDb() != null) {
+				rows.add(List.of("device " + or(device.getName(), device.getId()), "levels corrected in the map",
+						String.format(Locale.ROOT, "%.2f of each, %+.1f dB", device.getMapSlope(), device.getMapShiftDb())));
+			} else if (device.isCalibrated()) {
 				rows.add(List.of("device " + or(device.getName(), device.getId()), "calibrated",
 						String.format(Locale.ROOT, "%+.1f dB", device.getOffsetDb())));
 			}

@@ -153,6 +153,7 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 			setAside.forEach(after::setAside);
 			offsets.forEach(after::offset);
 			radios.forEach(after::radio);
+			after.readingOf(before.readingOfKey());
 			countsAs.forEach(after::countsAs);
 			corrections.forEach(after::correction);
 			Set<String> touched = new HashSet<>(gone);

@@ -26,6 +26,8 @@ public record Bump(SemanticVersion version, Optional<SemanticVersion.Part> part,
 			"ledger", "device");
 	/** Properties that say what a position means. */
 	private static final Set<String> FRAME = Set.of("georeference", "level", "id");
+	/** Properties that say which surveys make the map. */
+	private static final Set<String> DAYS = Set.of("mapFrom", "mapUntil");
 	/** Properties that people read and no device does. */
 	private static final Set<String> TEXTS = Set.of("name", "surveyor", "protocol", "group", "planImage", "planPlacement", "outline",
 			"heightMetres", "sourceFile", "sourceDigest", "firstHeard", "lastHeard", "text", "date");
@@ -61,8 +63,13 @@ public record Bump(SemanticVersion version, Optional<SemanticVersion.Part> part,
 		switch (change.way()) {
 		case REMOVED -> major.add(change.what() + " " + change.id() + " is gone");
 		case ADDED -> minor.add(change.what() + " " + change.id() + " is new");
-		case CHANGED -> change.fields().stream().map(FieldChange::name).filter(FRAME::contains)
-				.forEach(field -> major.add("positions at " + change.what() + " " + change.id() + " mean another place: other " + field));
+		case CHANGED -> change.fields().stream().map(FieldChange::name).forEach(field -> {
+			if (FRAME.contains(field)) {
+				major.add("positions at " + change.what() + " " + change.id() + " mean another place: other " + field);
+			} else if (DAYS.contains(field)) {
+				minor.add("the map of " + change.what() + " " + change.id() + " is made of surveys of other days");
+			}
+		});
 		}
 	}
 

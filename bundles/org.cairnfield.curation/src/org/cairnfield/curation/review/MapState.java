@@ -3,6 +3,7 @@ package org.cairnfield.curation.review;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -32,21 +33,27 @@ final class MapState {
 		state.equal.add(String.valueOf(split.getSearch()));
 		for (Site site : archive.getSites()) {
 			state.equal.add(site.getName());
+			state.equal.add(String.valueOf(site.getMapFrom()));
+			state.equal.add(String.valueOf(site.getMapUntil()));
 			for (Floor floor : site.getFloors()) {
 				state.equal.add(floor.getLevel());
 			}
 			for (Survey survey : site.getSurveys()) {
 				SampleTable table = survey.table();
 				state.same.add(table);
+				state.equal.add(ArchiveMap.isOfTheMap(survey));
 				state.equal.add(survey.getKind());
 			}
 		}
 		for (AccessPoint accessPoint : archive.getAccessPoints()) {
 			state.equal.add(accessPoint.getAddress());
 			state.equal.add(accessPoint.isKept());
+			state.equal.add(String.valueOf(accessPoint.getCountsAs()));
 		}
 		for (Device device : archive.getDevices()) {
 			state.equal.add(String.valueOf(device.getOffsetDb()));
+			state.equal.add(String.valueOf(device.getMapSlope()));
+			state.equal.add(String.valueOf(device.getMapShiftDb()));
 		}
 		return state;
 	}

@@ -30,10 +30,11 @@ public final class SurveyedMap {
 	private final Map<String, String> deviceIds;
 	private final double[] offsetOfDevice;
 	private final long[] readingsKey;
+	private final long readingOfKey;
 
 	SurveyedMap(RadioMap map, List<String> sampleIds, int[] survey, List<Survey> surveys, List<FloorPlan> floors,
 			Set<String> setAside, TreeMap<String, String> radios, TreeMap<String, Double> offsetsDb,
-			Map<String, String> siteIds, Map<String, String> deviceIds, long[] readingsKey) {
+			Map<String, String> siteIds, Map<String, String> deviceIds, long[] readingsKey, long readingOfKey) {
 		this.map = map;
 		this.sampleIds = sampleIds;
 		this.survey = survey;
@@ -45,6 +46,7 @@ public final class SurveyedMap {
 		this.siteIds = siteIds;
 		this.deviceIds = deviceIds;
 		this.readingsKey = readingsKey;
+		this.readingOfKey = readingOfKey;
 		offsetOfDevice = map.devices().stream().mapToDouble(d -> offsetsDb.getOrDefault(d, 0.0)).toArray();
 	}
 
@@ -108,6 +110,11 @@ public final class SurveyedMap {
 	/** The level of a reading with the device's offset taken out, in dBm. */
 	public double levelDbm(int sample, int reading) {
 		return map.rssiDbm(reading) - offsetDb(map.device(sample));
+	}
+
+	/** A key of what readings count for others, and of how levels of devices are corrected; 0 where they are taken as they are. */
+	public long readingOfKey() {
+		return readingOfKey;
 	}
 
 	/** A key of what the sample heard and how strongly; the same in whatever order and map. */
@@ -190,7 +197,7 @@ public final class SurveyedMap {
 		offsetsDb.forEach(builder::offset);
 		siteIds.forEach(builder::site);
 		deviceIds.forEach(builder::device);
-		return builder.build();
+		return builder.readingOf(readingOfKey).build();
 	}
 
 	/** The samples listed, in the order listed. */
@@ -204,6 +211,6 @@ public final class SurveyedMap {
 			keys[i] = readingsKey[samples[i]];
 		}
 		return new SurveyedMap(map.view(samples), ids, surveyOf, surveys, floors, setAside, radios, offsetsDb,
-				siteIds, deviceIds, keys);
+				siteIds, deviceIds, keys, readingOfKey);
 	}
 }

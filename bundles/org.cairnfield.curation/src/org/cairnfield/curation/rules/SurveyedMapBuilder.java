@@ -26,6 +26,7 @@ public final class SurveyedMapBuilder {
 	private final TreeMap<String, Double> offsetsDb = new TreeMap<>();
 	private final Map<String, String> countsAs = new HashMap<>();
 	private final Map<String, LevelLine> corrections = new HashMap<>();
+	private long readingOfKey;
 	private final Map<String, String> siteIds = new HashMap<>();
 	private final Map<String, String> deviceIds = new HashMap<>();
 
@@ -98,6 +99,12 @@ public final class SurveyedMapBuilder {
 		return this;
 	}
 
+	/** What was done to the readings of the map that is given, see {@link SurveyedMap#readingOfKey}. */
+	public SurveyedMapBuilder readingOf(long key) {
+		readingOfKey = key;
+		return this;
+	}
+
 	/** By how much a device reads too high. */
 	public SurveyedMapBuilder offset(String device, double offsetDb) {
 		offsetsDb.put(device, offsetDb);
@@ -116,7 +123,18 @@ public final class SurveyedMapBuilder {
 			keys[s] = sum;
 		}
 		return new SurveyedMap(kept(), sampleIds, survey, surveys, List.copyOf(floors), Set.copyOf(setAside), radios,
-				offsetsDb, Map.copyOf(siteIds), Map.copyOf(deviceIds), keys);
+				offsetsDb, Map.copyOf(siteIds), Map.copyOf(deviceIds), keys, ownReadingOfKey());
+	}
+
+	private long ownReadingOfKey() {
+		long key = readingOfKey;
+		for (Map.Entry<String, String> each : new TreeMap<>(countsAs).entrySet()) {
+			key = ContentKeys.join(key, ContentKeys.of(each.getKey() + '\n' + each.getValue()));
+		}
+		for (Map.Entry<String, LevelLine> each : new TreeMap<>(corrections).entrySet()) {
+			key = ContentKeys.join(key, ContentKeys.of(each.getKey() + '\n' + each.getValue()));
+		}
+		return key;
 	}
 
 	private RadioMap kept() {

@@ -72,7 +72,7 @@ public final class Units {
 		Set<Integer> surveys = new TreeSet<>();
 		Set<String> sites = new TreeSet<>();
 		Set<String> devices = new TreeSet<>();
-		long key = scope.ordinal();
+		long key = ContentKeys.join(part.readingOfKey(), scope.ordinal());
 		for (int s = 0; s < part.size(); s++) {
 			key = ContentKeys.join(key, part.contentKey(s));
 			key = ContentKeys.join(key, ContentKeys.of(part.sampleId(s)));

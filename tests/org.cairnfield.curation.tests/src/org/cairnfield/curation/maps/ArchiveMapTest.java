@@ -2,6 +2,7 @@ package org.cairnfield.curation.maps;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -137,7 +138,9 @@ class ArchiveMapTest {
 	void levelsOfADeviceFollowALine() {
 		Device second = archive.getDevices().stream().filter(device -> device.getName().endsWith("B")).findFirst().orElseThrow();
 		Command correct = new RemedyCommands(archive).command(new Remedy.CorrectDevice(second.getId(), second.getName(), new LevelLine(0.9, -2)));
+		long before = ArchiveMap.of(archive).surveyed().readingOfKey();
 		run(correct);
+		assertNotEquals(before, ArchiveMap.of(archive).surveyed().readingOfKey(), "what the rules remember of the map no longer holds");
 		assertEquals(List.of("0 01 -60", "0 02 -50", "1 03 -65"), readings(), "0.9 of -70, less 2");
 		correct.undo();
 		assertEquals("1 03 -70", readings().get(2));

@@ -41,6 +41,8 @@ class BumpTest {
 	void isMinorWhereTheMapIsAnother() {
 		assertEquals("1.5.0", bump(new ObjectChange("floor", "th/1", Way.ADDED, List.of())).version().toString());
 		assertEquals("1.5.0", bump(changed("access point", "reason")).version().toString());
+		assertEquals("1.5.0", bump(changed("site", "mapFrom")).version().toString());
+		assertEquals("1.4.3", bump(changed("site", "name")).version().toString());
 		assertEquals("1.5.0", bump(new ObjectChange("verdict", "v-1", Way.ADDED, List.of())).version().toString());
 		assertEquals("1.5.0", bump(changed("label", "label")).version().toString());
 		Bump samples = Bump.after(LAST, new ArchiveDiff(List.of(new SurveyDiff("th-spring", List.of(), 1, 0, 0)), List.of(), List.of()));

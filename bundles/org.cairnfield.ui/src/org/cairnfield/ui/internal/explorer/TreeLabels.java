@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
+import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.maps.Subjects;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Severity;
@@ -19,6 +20,8 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
+import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleCounts;
@@ -27,8 +30,8 @@ import org.cairnfield.ui.internal.labels.ModelImages;
 import org.cairnfield.ui.session.Findings;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
-import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.jface.viewers.StyledString.Styler;
+import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.jface.viewers.ViewerCell;
 import org.eclipse.swt.graphics.TextStyle;
 
@@ -113,6 +116,9 @@ final class TreeLabels extends StyledCellLabelProvider {
 		text.append(ModelText.name(object), aside ? SET_ASIDE : null);
 		if (object instanceof Device device && device.isCalibrated()) {
 			text.append(String.format(Locale.ROOT, "  %+.1f dB", device.getOffsetDb()), StyledString.COUNTER_STYLER);
+		}
+		if (object instanceof Survey survey && survey.getKind() == SurveyKind.TRAINING && !ArchiveMap.isOfTheMap(survey)) {
+			text.append("  not in the map", StyledString.QUALIFIER_STYLER);
 		}
 		OptionalInt samples = counts.of(object);
 		if (samples.isPresent()) {

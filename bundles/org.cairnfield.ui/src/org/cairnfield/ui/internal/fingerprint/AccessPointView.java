@@ -191,6 +191,8 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 			}
 			text.append(accessPoint.getChannel() > 0 ? "  channel " + accessPoint.getChannel() : "");
 			text.append(accessPoint.getGroup() == null ? "" : "  one radio with " + accessPoint.getGroup());
+			text.append(accessPoint.getCountsAs() == null ? "" : "\ncounts as " + ArchiveIndex.of(session.archive()).accessPoint(accessPoint.getCountsAs())
+					.map(AccessPoint::getAddress).orElse(accessPoint.getCountsAs()) + " in the map");
 			text.append(accessPoint.isKept() ? "" : "\nset aside: " + accessPoint.getReason());
 			for (Finding finding : session.findings().of(accessPoint)) {
 				text.append('\n').append(finding.severity().code()).append(": ").append(finding.message());
