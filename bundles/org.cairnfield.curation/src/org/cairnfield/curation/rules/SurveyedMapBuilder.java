@@ -143,24 +143,32 @@ public final class SurveyedMapBuilder {
 		}
 		RadioMapBuilder kept = new RadioMapBuilder();
 		map.accessPoints().forEach(kept::accessPoint);
-		int[] column = map.accessPoints().stream().map(address -> countsAs.getOrDefault(address, address))
-				.mapToInt(address -> setAside.contains(address) ? -1 : kept.accessPoint(address)).toArray();
-		for (int a = 0; a < column.length; a++) {
-			column[a] = setAside.contains(map.accessPoints().get(a)) ? -1 : column[a];
-		}
+		int[] column = columns(kept);
 		SortedMap<Integer, Integer> strongest = new TreeMap<>();
 		for (int s = 0; s < map.size(); s++) {
 			copyPlace(map, s, kept);
 			LevelLine line = map.device(s) == RadioMap.NO_DEVICE ? null : corrections.get(map.devices().get(map.device(s)));
 			strongest.clear();
 			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
-				if (column[map.accessPoint(k)] >= 0) {
-					strongest.merge(column[map.accessPoint(k)], line == null ? map.rssiDbm(k) : line.of(map.rssiDbm(k)), Math::max);
+				int accessPoint = column[map.accessPoint(k)];
+				int dbm = line == null ? map.rssiDbm(k) : line.of(map.rssiDbm(k));
+				if (accessPoint >= 0 && countsAs.isEmpty()) { // none meets another
+					kept.reading(accessPoint, dbm);
+				} else if (accessPoint >= 0) {
+					strongest.merge(accessPoint, dbm, Math::max);
 				}
 			}
 			strongest.forEach((accessPoint, dbm) -> kept.reading(accessPoint, dbm));
 		}
 		return kept.build();
+	}
+
+	/** Where the readings of each access point go; −1 for those of one that is set aside, or counts as such a one. */
+	private int[] columns(RadioMapBuilder kept) {
+		return map.accessPoints().stream().mapToInt(address -> {
+			String other = countsAs.getOrDefault(address, address);
+			return setAside.contains(address) || setAside.contains(other) ? -1 : kept.accessPoint(other);
+		}).toArray();
 	}
 
 	private static void copyPlace(RadioMap from, int sample, RadioMapBuilder to) {
