@@ -75,8 +75,8 @@ final class LevelModel {
 			double n = environment.loss().distanceCoefficient();
 			atOneMetreDbm = accessPoint.powerDbm()
 					- ItuIndoor.lossDb(n, 1, accessPoint.channel().centreMhz(), 0);
-			// By address and place: an access point hung elsewhere is shadowed anew, the others as before.
-			long own = Streams.key(shadowingKey, accessPoint.address().value());
+			// By address of the first one there, and place: an access point hung elsewhere is shadowed anew, the others as before.
+			long own = Streams.key(shadowingKey, accessPoint.shadowedAs().value());
 			own = Streams.key(own, accessPoint.level());
 			own = Streams.key(own, Double.doubleToLongBits(accessPoint.x()));
 			shadowKey = Streams.key(own, Double.doubleToLongBits(accessPoint.y()));

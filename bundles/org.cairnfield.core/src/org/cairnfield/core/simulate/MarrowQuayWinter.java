@@ -27,7 +27,7 @@ final class MarrowQuayWinter {
 				.forEach(address -> truth.add(new PlantedFault(FaultKind.VANISHED_ACCESS_POINT, "", "", address, "taken down over the winter")));
 		int next = autumn.accessPoints().size();
 		for (AccessPoint old : changed.subList(GONE, GONE + REPLACED)) {
-			AccessPoint fresh = new AccessPoint(AccessPointPlacing.address(next++), old.site(), old.level(), old.x(), old.y(), old.channel(), old.powerDbm());
+			AccessPoint fresh = old.replacedBy(AccessPointPlacing.address(next++));
 			hanging.set(hanging.indexOf(old), fresh);
 			truth.add(new PlantedFault(FaultKind.VANISHED_ACCESS_POINT, "", "", old.address().toString(), "replaced by " + fresh.address()));
 			truth.add(new PlantedFault(FaultKind.NEW_ACCESS_POINT, "", "", fresh.address().toString(), "replaces " + old.address()));
