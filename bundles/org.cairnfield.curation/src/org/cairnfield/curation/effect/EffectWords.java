@@ -19,10 +19,10 @@ final class EffectWords {
 		if (effect.accessPoints() > 0) {
 			touched.add(String.format(Locale.ROOT, "%,d access point%s", effect.accessPoints(), effect.accessPoints() == 1 ? "" : "s"));
 		}
-		if (effect.readings() != 0) {
+		if (effect.samples() == 0 && effect.readings() != 0) { // with samples their readings go as well
 			touched.add(String.format(Locale.ROOT, "%,d reading%s", Math.abs(effect.readings()), Math.abs(effect.readings()) == 1 ? "" : "s"));
 		}
-		String what = touched.isEmpty() ? "Touches no sample" : "Touches " + words(touched);
+		String what = touched.isEmpty() ? "Touches no sample" : "Touches " + String.join(" and ", touched);
 		if (!on.isKnown()) {
 			return what + "; no sample is left to measure the effect with.";
 		}
@@ -32,11 +32,6 @@ final class EffectWords {
 				on.errorBeforeMetres(), on.errorAfterMetres(), on.errorChange().low(), on.errorChange().high(),
 				100 * on.rightFloorBefore(), 100 * on.rightFloorAfter(), 100 * on.floorChange().low(), 100 * on.floorChange().high());
 		return String.format(Locale.ROOT, "%s. %s. On %,d held-out samples: %s.", what, verdict(on), on.questions(), figures);
-	}
-
-	private static String words(List<String> things) {
-		int last = things.size() - 1;
-		return last == 0 ? things.get(0) : String.join(", ", things.subList(0, last)) + " and " + things.get(last);
 	}
 
 	private static String verdict(MapEffect on) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -30,6 +31,7 @@ import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Scope;
 
 /**
@@ -46,6 +48,7 @@ public final class AgeRemedies {
 	private final SurveyedMap all;
 	private final int[] older;
 	private final int[] newer;
+	private final Set<String> elsewhere;
 
 	private AgeRemedies(Archive archive, Site site, LocalDate day, Workers workers) {
 		this.archive = archive;
@@ -53,6 +56,7 @@ public final class AgeRemedies {
 		this.day = day;
 		this.workers = workers;
 		all = ArchiveMap.of(archive, Scope.site(site.getId()), survey -> isNewer(survey) || isOlder(survey)).surveyed();
+		elsewhere = heardElsewhere();
 		Set<String> days = new HashSet<>(ids());
 		older = IntStream.range(0, all.size()).filter(s -> !days.contains(all.surveys().get(all.survey(s)).id())).toArray();
 		newer = IntStream.range(0, all.size()).filter(s -> days.contains(all.surveys().get(all.survey(s)).id())).toArray();
@@ -134,7 +138,6 @@ public final class AgeRemedies {
 			return proposed;
 		}
 		SiteChange change = SiteChange.between(then, now, SiteChange.SAME_PLACE_METRES);
-		Set<String> elsewhere = heardElsewhere();
 		List<String> vanished = addresses(change, elsewhere, Fate.VANISHED);
 		List<String> gone = addresses(change, elsewhere, Fate.VANISHED, Fate.REPLACED);
 		Map<String, String> successors = new TreeMap<>();
@@ -166,16 +169,13 @@ public final class AgeRemedies {
 
 	/** At other sites: what is set aside is so for the whole archive. */
 	private Set<String> heardElsewhere() {
-		Set<String> heard = new HashSet<>();
-		if (archive.getSites().size() > 1) {
-			RadioMap others = ArchiveMap.of(archive, Scope.ARCHIVE, survey -> survey.getSite() != site && ArchiveMap.isOfTheMap(survey)).map();
-			for (int s = 0; s < others.size(); s++) {
-				for (int k = others.firstReading(s); k < others.endReading(s); k++) {
-					heard.add(others.accessPoints().get(others.accessPoint(k)));
-				}
+		Set<String> ids = new HashSet<>();
+		for (Site other : archive.getSites()) {
+			if (other != site) {
+				other.getSurveys().stream().filter(ArchiveMap::isOfTheMap).forEach(survey -> ids.addAll(survey.table().accessPoints()));
 			}
 		}
-		return heard;
+		return archive.getAccessPoints().stream().filter(accessPoint -> ids.contains(accessPoint.getId())).map(ModelText::address).collect(Collectors.toSet());
 	}
 
 	/** Only where one device made the newer survey, and not the older ones. */
