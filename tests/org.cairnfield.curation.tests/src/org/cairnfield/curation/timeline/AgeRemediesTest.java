@@ -42,6 +42,8 @@ class AgeRemediesTest {
 
 	private static final Workers WORKERS = Workers.inline();
 	private static final LocalDate CHANGED = LocalDate.of(2020, 1, 15);
+	/** The months in which doing something would cost most, or is done; all of them where slow tests are wanted. */
+	private static final List<String> SOME = List.of("2019-03-25", "2019-07-03", "2019-12-11", "2020-01-15", "2020-02-19");
 	private static Archive twelve;
 
 	/**
@@ -114,7 +116,7 @@ class AgeRemediesTest {
 	/** The error that came with the change goes by seven tenths or more; no quiet month's gets worse by more than 3 %. */
 	@Test
 	void theRemedyTakesMostOfTheStaleErrorAwayAndCostsNothingInQuietMonths() {
-		List<Judged> all = days().stream().skip(1).map(AgeRemediesTest::judged).toList();
+		List<Judged> all = days().stream().skip(1).filter(day -> OpenSets.isSlowWanted() || SOME.contains(day.toString())).map(AgeRemediesTest::judged).toList();
 		all.forEach(each -> System.out.printf("%s: error %.2f m, with %s %.2f m%n", each.day, each.before,
 				each.plan.best().map(AgeRemedy::kind).map(AgeRemedyKind::word).orElse("nothing done"), each.after));
 		Judged changed = all.stream().filter(each -> each.day.equals(CHANGED)).findFirst().orElseThrow();
