@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.timeline.AgePlan;
 import org.cairnfield.curation.timeline.AgeRemedy;
+import org.cairnfield.curation.timeline.NextWalk;
 import org.cairnfield.curation.timeline.TimelineStudy;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.show.Marked;
@@ -31,18 +32,21 @@ final class RemedyPane {
 	private final Label says;
 	private final TableViewer table;
 	private final Button apply;
-	private final Button walk;
+	private final Button planWalk;
+	private final Button saveWalk;
+	private final Label walkSays;
+	private NextWalk walk;
 	private ArchiveSession session;
 	private AgePlan plan;
 	private boolean outdated;
 
 	RemedyPane(Composite parent) {
 		page = new Composite(parent, SWT.NONE);
-		GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(6, 4).applyTo(page);
-		says = Marked.line(page, "timeline.advice", 2);
+		GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(6, 4).applyTo(page);
+		says = Marked.line(page, "timeline.advice", 3);
 		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
 		Marked.id(table.getTable(), "timeline.remedies").setHeaderVisible(true);
-		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(SWT.DEFAULT, 60).applyTo(table.getTable());
+		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(SWT.DEFAULT, 60).applyTo(table.getTable());
 		column("Measured", 76, SWT.LEFT, each -> each.isGain() ? "✔ better" : each.change().low() > 0 ? "✖ worse" : "no gain");
 		column("Remedy", 200, SWT.LEFT, each -> each.kind().title());
 		column("Before", 62, SWT.RIGHT, each -> metres(each.before().metres()));
@@ -52,7 +56,9 @@ final class RemedyPane {
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		table.addSelectionChangedListener(event -> enable());
 		apply = Marked.button(page, "&Apply the remedy", "timeline.apply", this::apply);
-		walk = Marked.button(page, "Plan the next &walk …", "timeline.walk", () -> WalkSaving.ask(page.getShell(), session, plan.site()));
+		planWalk = Marked.button(page, "Plan the next &walk", "timeline.walk", this::planWalk);
+		saveWalk = Marked.button(page, "Save the wal&k …", "timeline.saveWalk", () -> WalkPlanning.save(page.getShell(), session, walk));
+		walkSays = Marked.line(page, "timeline.walkMessage", 3);
 	}
 
 	private void column(String title, int width, int alignment, Function<AgeRemedy, String> text) {
@@ -75,6 +81,8 @@ final class RemedyPane {
 		AgePlan next = study == null ? null : study.plan().orElse(null);
 		if (next != plan) {
 			plan = next;
+			walk = null;
+			Marked.say(walkSays, "");
 			table.setInput(plan == null ? List.of() : plan.remedies());
 			if (plan != null) {
 				plan.best().ifPresent(best -> table.setSelection(new StructuredSelection(best), true));
@@ -99,7 +107,20 @@ final class RemedyPane {
 
 	private void enable() {
 		apply.setEnabled(plan != null && !outdated && selected().isPresent() && session.readOnlyReason().isEmpty());
-		walk.setEnabled(plan != null);
+		planWalk.setEnabled(plan != null);
+		saveWalk.setEnabled(walk != null);
+	}
+
+	private void planWalk() {
+		AgePlan of = plan;
+		WalkPlanning.plan(session, plan.site(), planned -> {
+			if (plan == of && !page.isDisposed()) {
+				walk = planned;
+				Marked.say(walkSays, String.format(Locale.ROOT, "%d places, %.0f m, numbered on the plan: where the map is old, rested on what is gone, "
+						+ "contradicts its neighbours, or has no sample.", walk.places().size(), walk.metres()));
+				enable();
+			}
+		});
 	}
 
 	/** One step that can be undone. */

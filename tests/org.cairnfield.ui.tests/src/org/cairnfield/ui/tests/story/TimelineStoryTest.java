@@ -60,6 +60,12 @@ class TimelineStoryTest {
 		takeIn(List.of(Opening.demoFolder().resolveSibling("sh-next-spring.csv")), "648 samples would be taken in");
 		compare("Changed by 2032-04-05: ");
 		assertEquals("Sailmakers' Hall", Ui.ask(() -> Widgets.byId(Combo.class, "timeline.site").getText()), "the site that was surveyed most often");
+		Hand.click(Widgets.byId(Button.class, "timeline.walk"));
+		Label walk = Widgets.byId(Label.class, "timeline.walkMessage");
+		Ui.waitUntil("the walk is planned", () -> walk.getText().startsWith("40 places, "));
+		assertEquals(40, Ui.ask(() -> session.selection().marked().size()), "on the plan");
+		assertTrue(Ui.ask(() -> Widgets.byId(Button.class, "timeline.saveWalk").isEnabled()));
+		PictureOnFailure.take("next-walk");
 		applyWhatHelps(session);
 		Hand.choose(Widgets.byId(Combo.class, "timeline.site"), "Tide House");
 		Hand.click(Widgets.byId(Button.class, "timeline.compare"));
