@@ -37,7 +37,9 @@ final class IntakeCommand extends SurveyCommand {
 	@Override
 	void run(Workers workers) throws Exception {
 		requireNames(intakeArgs.map);
-		intakeArgs.reading.usualSite = intoArchive.onlySite();
+		if (intakeArgs.reading.site == null) { // the archive is opened for it
+			intakeArgs.reading.usualSite = intoArchive.onlySite();
+		}
 		List<Preview> previews = SurveyIntake.preview(intakeArgs.map, intakeArgs.reading.options());
 		if (!json) {
 			previews.forEach(p -> out().println(p.toText()));

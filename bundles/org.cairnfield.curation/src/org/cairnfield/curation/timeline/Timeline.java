@@ -31,7 +31,10 @@ public record Timeline(String site, List<TimelineStep> steps, List<String> undat
 
 	/** @param archive that nobody changes meanwhile */
 	public static Timeline of(Archive archive, Site site, Workers workers) {
-		SurveyMaps surveys = SurveyMaps.of(archive, site, SurveyKind.TRAINING);
+		return of(SurveyMaps.of(archive, site, SurveyKind.TRAINING), site, workers);
+	}
+
+	static Timeline of(SurveyMaps surveys, Site site, Workers workers) {
 		Map<String, RadioMap> maps = surveys.byId();
 		SortedMap<LocalDate, SortedMap<String, RadioMap>> dates = new TreeMap<>();
 		List<String> undated = new ArrayList<>();

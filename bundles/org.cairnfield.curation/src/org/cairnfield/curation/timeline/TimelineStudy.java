@@ -34,10 +34,11 @@ public record TimelineStudy(Timeline timeline, TimelineTable table, List<SurveyE
 	 */
 	public static TimelineStudy of(Archive archive, Site site, Map<String, Archive> releases, Workers workers) {
 		workers.progress().begin("comparing surveys", 4);
-		Timeline timeline = Timeline.of(archive, site, workers.quietly());
+		SurveyMaps surveys = SurveyMaps.of(archive, site, SurveyKind.TRAINING);
+		Timeline timeline = Timeline.of(surveys, site, workers.quietly());
 		workers.progress().advance(1);
-		TimelineTable table = TimelineTable.of(archive, site, timeline);
-		List<SurveyError> first = ofFirst(archive, site, timeline, workers.quietly());
+		TimelineTable table = TimelineTable.of(surveys, timeline);
+		List<SurveyError> first = ofFirst(surveys.byId(), timeline, workers.quietly());
 		workers.progress().advance(1);
 		List<AgeingRow> aged = new ArrayList<>();
 		new LinkedHashMap<>(releases).forEach((version, then) -> Ageing.of(version, then, archive, workers.quietly()).stream()
@@ -48,8 +49,7 @@ public record TimelineStudy(Timeline timeline, TimelineTable table, List<SurveyE
 		return new TimelineStudy(timeline, table, first, aged, plan);
 	}
 
-	private static List<SurveyError> ofFirst(Archive archive, Site site, Timeline timeline, Workers workers) {
-		Map<String, RadioMap> maps = SurveyMaps.of(archive, site, SurveyKind.TRAINING).byId();
+	private static List<SurveyError> ofFirst(Map<String, RadioMap> maps, Timeline timeline, Workers workers) {
 		List<SurveyError> errors = new ArrayList<>();
 		for (TimelineStep step : timeline.steps()) {
 			workers.checkCancelled();

@@ -13,9 +13,6 @@ import org.cairnfield.core.change.AccessPointFate;
 import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.stats.Median;
-import org.cairnfield.model.Archive;
-import org.cairnfield.model.Site;
-import org.cairnfield.model.SurveyKind;
 
 /**
  * All access points of a site over its surveys, those that changed first.
@@ -35,10 +32,10 @@ public record TimelineTable(List<String> surveys, List<AccessPointCourse> rows) 
 	/**
 	 * The table that goes with a timeline; takes time by the number of readings.
 	 *
-	 * @param archive that the timeline was made of
+	 * @param surveyed that the timeline was made of
 	 */
-	public static TimelineTable of(Archive archive, Site site, Timeline timeline) {
-		Map<String, RadioMap> maps = SurveyMaps.of(archive, site, SurveyKind.TRAINING).byId();
+	static TimelineTable of(SurveyMaps surveyed, Timeline timeline) {
+		Map<String, RadioMap> maps = surveyed.byId();
 		List<String> surveys = timeline.steps().stream().map(TimelineStep::survey).toList();
 		SortedMap<String, Heard> heard = new TreeMap<>();
 		List<Map<List<Long>, Integer>> visited = new ArrayList<>();

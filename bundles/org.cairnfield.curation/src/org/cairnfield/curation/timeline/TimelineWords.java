@@ -39,8 +39,8 @@ public final class TimelineWords {
 		}
 		Optional<TimelineStep> changed = steps.stream().filter(TimelineStep::isChanged).reduce((first, second) -> second);
 		if (changed.isEmpty()) {
-			return "No survey tells of a change: the surveys of " + steps.get(0).date() + " to " + steps.get(steps.size() - 1).date()
-					+ " hear the same access points at the same places.";
+			return "No survey tells of a change: from " + steps.get(0).date() + " to " + steps.get(steps.size() - 1).date()
+					+ " no more access points came and went than usual.";
 		}
 		TimelineStep step = changed.get();
 		double usual = steps.stream().filter(each -> each.date().isBefore(step.date()) && !each.isChanged() && each.error().isKnown())

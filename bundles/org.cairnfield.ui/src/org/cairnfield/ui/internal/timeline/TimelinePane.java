@@ -100,16 +100,13 @@ final class TimelinePane implements SessionListener {
 		return session == null ? List.of() : new ArrayList<>(session.archive().getSites());
 	}
 
+	/** The sites are others. */
 	private void forget() {
-		work.cancel();
-		study = null;
-		problem = "";
-		outdated = false;
 		Site before = chosen();
 		sites = found();
 		siteChoice.setItems(sites.stream().map(ArchiveMap::nameOf).toArray(String[]::new));
 		siteChoice.select(sites.isEmpty() ? -1 : Math.max(0, before == null ? mostSurveyed() : sites.indexOf(before)));
-		show();
+		siteChosen();
 	}
 
 	/** The site whose timeline tells most. */
