@@ -66,7 +66,7 @@ final class TimelineCommand extends ArchiveCommand {
 	}
 
 	private static Map<String, Object> json(String site, TimelineStep step) {
-		SiteChange change = step.change() == null ? new SiteChange(0, List.of()) : step.change();
+		SiteChange change = step.change() == null ? new SiteChange(0, List.of(), List.of()) : step.change();
 		Map<String, Object> replaced = new LinkedHashMap<>();
 		change.with(Fate.REPLACED).forEach(each -> replaced.put(each.address(), each.successor()));
 		boolean known = step.error().isKnown();

@@ -45,7 +45,7 @@ public record LevelFit(double slope, double shiftDb, double slopeLow, double slo
 	 */
 	public static Optional<LevelFit> of(RadioMap survey, RadioMap other, double metres) {
 		SharedPlaces places = SharedPlaces.of(other, survey, metres);
-		List<Point> points = points(Presence.of(other, survey, places), places.size());
+		List<Point> points = points(Presence.of(other, survey, places));
 		if (points.size() < FEWEST_POINTS) {
 			return Optional.empty();
 		}
@@ -57,12 +57,12 @@ public record LevelFit(double slope, double shiftDb, double slopeLow, double slo
 				points.size()));
 	}
 
-	private static List<Point> points(SortedMap<String, Presence> all, int places) {
+	private static List<Point> points(SortedMap<String, Presence> all) {
 		List<Point> points = new ArrayList<>();
 		for (Presence one : all.values()) {
-			for (int p = 0; p < places; p++) {
-				if (one.shareThen[p] >= Presence.STEADY && one.shareNow[p] >= Presence.STEADY && (one.levelThen[p] + one.levelNow[p]) / 2 >= WELL_DBM) {
-					points.add(new Point(p, one.levelNow[p], one.levelThen[p]));
+			for (int i = 0; i < one.size(); i++) {
+				if (one.isSteady(i, true) && one.isSteady(i, false) && (one.level(i, true) + one.level(i, false)) / 2 >= WELL_DBM) {
+					points.add(new Point(one.place(i), one.level(i, false), one.level(i, true)));
 				}
 			}
 		}

@@ -2,10 +2,8 @@ package org.cairnfield.core.change;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -19,19 +17,7 @@ import org.cairnfield.core.stats.Median;
  */
 final class Moves {
 
-	private static final double UNHEARD_DBM = -92;
-	/** A change counts where it was that strong at one of the two times: what is cut off below hides little then. */
-	private static final double WELL_DBM = -75;
-	private static final int FEWEST_CHANGES = 8;
 	private static final int FEWEST_SHIFTS = 30;
-	/** One access point of a site in a thousand sites is named by chance. */
-	private static final double ALPHA = 0.001;
-	private static final double LEAST_CHANGE_DB = 7;
-	private static final double TIMES_USUAL = 1.5;
-	private static final double LEAST_METRES = 8;
-	private static final double NEAR_LOUDEST_DB = 12;
-	/** One sample with a wrong floor must not decide where it is loudest. */
-	private static final int LOUD = 3;
 
 	private final SharedPlaces places;
 	private final double shiftDb;
@@ -41,24 +27,29 @@ final class Moves {
 		this.shiftDb = shiftDb;
 	}
 
-	/** @return addresses */
-	static Set<String> of(SortedMap<String, Presence> all, SharedPlaces places) {
+	/** @return by address */
+	static SortedMap<String, Move> of(SortedMap<String, Presence> all, SharedPlaces places) {
 		Moves moves = new Moves(places, shift(all.values()));
 		Map<String, double[]> changes = new TreeMap<>();
 		all.forEach((address, presence) -> {
-			if (presence.wasHeard() && presence.isHeard()) {
+			if (presence.stayed()) {
 				changes.put(address, moves.changes(presence));
 			}
 		});
 		double[] usual = changes.values().stream().flatMapToDouble(Arrays::stream).toArray();
-		long tested = changes.values().stream().filter(change -> change.length >= FEWEST_CHANGES).count();
-		Set<String> moved = new HashSet<>();
+		long tested = changes.values().stream().filter(change -> change.length >= ChangeLimits.FEWEST_CHANGES).count();
+		SortedMap<String, Move> moved = new TreeMap<>();
 		if (tested > 0) {
-			double least = Math.max(LEAST_CHANGE_DB, TIMES_USUAL * Median.of(usual));
+			double usualDb = Median.of(usual);
+			double least = Math.max(ChangeLimits.MOVED_DB, ChangeLimits.MOVED_TIMES_USUAL * usualDb);
 			changes.forEach((address, change) -> {
-				if (change.length >= FEWEST_CHANGES && Median.of(change) >= least && KolmogorovSmirnov.differ(change, usual, ALPHA / tested)
-						&& moves.isLoudestElsewhere(all.get(address))) {
-					moved.add(address);
+				if (change.length >= ChangeLimits.FEWEST_CHANGES && Median.of(change) >= least
+						&& KolmogorovSmirnov.differ(change, usual, ChangeLimits.MOVED_LEVEL / tested)) {
+					Move move = new Move(address, change.length, Median.of(change), usualDb, KolmogorovSmirnov.statistic(change, usual),
+							moves.loudest(all.get(address), true), moves.loudest(all.get(address), false));
+					if (move.floors() != 0 || move.metres() >= ChangeLimits.MOVED_METRES) {
+						moved.put(address, move);
+					}
 				}
 			});
 		}
@@ -68,52 +59,43 @@ final class Moves {
 	private static double shift(Iterable<Presence> all) {
 		List<Double> differences = new ArrayList<>();
 		for (Presence one : all) {
-			for (int p = 0; p < one.levelThen.length; p++) {
-				if ((one.levelThen[p] + one.levelNow[p]) / 2 >= WELL_DBM) { // false where one is not heard
-					differences.add(one.levelNow[p] - one.levelThen[p]);
+			for (int i = 0; i < one.size(); i++) {
+				if ((one.level(i, true) + one.level(i, false)) / 2 >= ChangeLimits.WELL_DBM) { // false where one is not heard
+					differences.add(one.level(i, false) - one.level(i, true));
 				}
 			}
 		}
 		return differences.size() < FEWEST_SHIFTS ? 0 : Median.of(differences.stream().mapToDouble(Double::doubleValue).toArray());
 	}
 
-	private double then(Presence one, int place) {
-		return Double.isNaN(one.levelThen[place]) ? UNHEARD_DBM : Math.max(UNHEARD_DBM, one.levelThen[place]);
-	}
-
 	/** As the device of then would have read it. */
-	private double now(Presence one, int place) {
-		return Double.isNaN(one.levelNow[place]) ? UNHEARD_DBM : Math.max(UNHEARD_DBM, one.levelNow[place] - shiftDb);
+	private double level(Presence one, int i, boolean then) {
+		double level = one.level(i, then) - (then ? 0 : shiftDb);
+		return Double.isNaN(level) ? ChangeLimits.UNHEARD_DBM : Math.max(ChangeLimits.UNHEARD_DBM, level);
 	}
 
 	private double[] changes(Presence one) {
-		double[] changes = new double[places.size()];
+		double[] changes = new double[one.size()];
 		int count = 0;
-		for (int p = 0; p < changes.length; p++) {
-			if (Math.max(then(one, p), now(one, p)) >= WELL_DBM) {
-				changes[count++] = Math.abs(now(one, p) - then(one, p));
+		for (int i = 0; i < changes.length; i++) {
+			if (Math.max(level(one, i, true), level(one, i, false)) >= ChangeLimits.WELL_DBM) {
+				changes[count++] = Math.abs(level(one, i, false) - level(one, i, true));
 			}
 		}
 		return Arrays.copyOf(changes, count);
 	}
 
-	private boolean isLoudestElsewhere(Presence one) {
-		double[] then = loudest(one, true);
-		double[] now = loudest(one, false);
-		return then[0] != now[0] || Math.hypot(now[1] - then[1], now[2] - then[2]) >= LEAST_METRES;
-	}
-
-	/** Floor, x and y: the centre of its loud places, by amplitude, on the floor where it is loudest. */
-	private double[] loudest(Presence one, boolean then) {
+	private Move.Loudest loudest(Presence one, boolean then) {
 		Map<Integer, List<Double>> byFloor = new TreeMap<>();
-		for (int p = 0; p < places.size(); p++) {
-			byFloor.computeIfAbsent(places.floor(p), floor -> new ArrayList<>()).add(then ? then(one, p) : now(one, p));
+		for (int i = 0; i < one.size(); i++) {
+			byFloor.computeIfAbsent(places.floor(one.place(i)), floor -> new ArrayList<>()).add(level(one, i, then));
 		}
 		int loud = 0;
 		double top = Double.NEGATIVE_INFINITY;
 		for (Map.Entry<Integer, List<Double>> floor : byFloor.entrySet()) {
 			List<Double> levels = floor.getValue().stream().sorted().toList();
-			double level = levels.get(Math.max(0, levels.size() - LOUD));
+			int at = levels.size() - ChangeLimits.LOUD_PLACES;
+			double level = at < 0 ? ChangeLimits.UNHEARD_DBM : levels.get(at);
 			if (level > top) {
 				top = level;
 				loud = floor.getKey();
@@ -122,15 +104,15 @@ final class Moves {
 		double sum = 0;
 		double x = 0;
 		double y = 0;
-		for (int p = 0; p < places.size(); p++) {
-			double level = then ? then(one, p) : now(one, p);
-			if (places.floor(p) == loud && level >= top - NEAR_LOUDEST_DB) {
+		for (int i = 0; i < one.size(); i++) {
+			double level = level(one, i, then);
+			if (places.floor(one.place(i)) == loud && level >= top - ChangeLimits.NEAR_LOUDEST_DB) {
 				double weight = Math.pow(10, level / 20);
 				sum += weight;
-				x += weight * places.x(p);
-				y += weight * places.y(p);
+				x += weight * places.x(one.place(i));
+				y += weight * places.y(one.place(i));
 			}
 		}
-		return new double[] { loud, x / sum, y / sum };
+		return new Move.Loudest(loud, x / sum, y / sum);
 	}
 }

@@ -6,64 +6,116 @@ import java.util.TreeMap;
 
 import org.cairnfield.core.map.RadioMap;
 
-/** At which places that two surveys share an access point was heard by each, and how strongly. */
+/**
+ * At which places that two surveys share an access point was heard by each, and how strongly. Only places where either heard it
+ * are held, in ascending order: what is asked of the i-th of them.
+ */
 final class Presence {
 
-	/** A place where at least so many samples hear it counts as one of its own. */
-	static final double STEADY = 0.5;
+	private static final int FIRST = 8;
 
-	/** By place: share of the samples that heard it, 0 … 1, in the earlier and the later survey. */
-	final double[] shareThen;
-	final double[] shareNow;
-	/** By place: mean level in dBm of the samples that heard it; NaN where none did. */
-	final double[] levelThen;
-	final double[] levelNow;
+	private int size;
+	private int[] place = new int[FIRST];
+	private double[] shareThen = new double[FIRST];
+	private double[] shareNow = new double[FIRST];
+	private double[] sumThen = new double[FIRST];
+	private double[] sumNow = new double[FIRST];
 
-	private Presence(int places) {
-		shareThen = new double[places];
-		shareNow = new double[places];
-		levelThen = new double[places];
-		levelNow = new double[places];
+	private Presence() {
 	}
 
 	/** By address, of all access points that either survey heard at a shared place. */
 	static SortedMap<String, Presence> of(RadioMap before, RadioMap after, SharedPlaces places) {
 		SortedMap<String, Presence> all = new TreeMap<>();
+		Presence[] then = new Presence[before.accessPointCount()];
+		Presence[] now = new Presence[after.accessPointCount()];
 		for (int p = 0; p < places.size(); p++) {
-			count(before, places.before(p), p, true, places.size(), all);
-			count(after, places.after(p), p, false, places.size(), all);
+			count(before, places.before(p), p, true, then, all);
+			count(after, places.after(p), p, false, now, all);
 		}
-		all.values().forEach(Presence::finish);
 		return all;
 	}
 
-	private static void count(RadioMap map, int[] samples, int place, boolean then, int places, SortedMap<String, Presence> all) {
+	/** @param known those met so far, by their index in the map */
+	private static void count(RadioMap map, int[] samples, int place, boolean then, Presence[] known, SortedMap<String, Presence> all) {
 		for (int sample : samples) {
 			for (int k = map.firstReading(sample); k < map.endReading(sample); k++) {
-				Presence one = all.computeIfAbsent(map.accessPoints().get(map.accessPoint(k)), address -> new Presence(places));
-				(then ? one.shareThen : one.shareNow)[place] += 1.0 / samples.length;
-				(then ? one.levelThen : one.levelNow)[place] += (double) map.rssiDbm(k) / samples.length;
+				int a = map.accessPoint(k);
+				if (known[a] == null) {
+					known[a] = all.computeIfAbsent(map.accessPoints().get(a), address -> new Presence());
+				}
+				known[a].heard(place, then, 1.0 / samples.length, (double) map.rssiDbm(k) / samples.length);
 			}
 		}
 	}
 
-	private void finish() {
-		for (int p = 0; p < shareThen.length; p++) {
-			levelThen[p] /= shareThen[p]; // 0 / 0 is NaN
-			levelNow[p] /= shareNow[p];
+	/** @param at a place that is the last one so far, or comes after it */
+	private void heard(int at, boolean then, double share, double level) {
+		if (size == 0 || place[size - 1] != at) {
+			if (size == place.length) {
+				grow();
+			}
+			place[size++] = at;
 		}
+		(then ? shareThen : shareNow)[size - 1] += share;
+		(then ? sumThen : sumNow)[size - 1] += level;
 	}
 
-	boolean wasHeard() {
-		return Arrays.stream(shareThen).anyMatch(share -> share > 0);
+	private void grow() {
+		int room = 2 * size;
+		place = Arrays.copyOf(place, room);
+		shareThen = Arrays.copyOf(shareThen, room);
+		shareNow = Arrays.copyOf(shareNow, room);
+		sumThen = Arrays.copyOf(sumThen, room);
+		sumNow = Arrays.copyOf(sumNow, room);
 	}
 
-	boolean isHeard() {
-		return Arrays.stream(shareNow).anyMatch(share -> share > 0);
+	/** How many places heard it in either survey. */
+	int size() {
+		return size;
 	}
 
-	/** How many places had half of their samples or more hear it. */
-	static int steadyPlaces(double[] shares) {
-		return (int) Arrays.stream(shares).filter(share -> share >= STEADY).count();
+	/** The i-th of them, by its number among all shared places. */
+	int place(int i) {
+		return place[i];
+	}
+
+	/** Share of the samples that heard it there, 0 … 1. @param then in the earlier survey; else in the later one */
+	double share(int i, boolean then) {
+		return (then ? shareThen : shareNow)[i];
+	}
+
+	/** Mean level in dBm of the samples that heard it there; NaN where none did. */
+	double level(int i, boolean then) {
+		return (then ? sumThen : sumNow)[i] / share(i, then); // 0 / 0 is NaN
+	}
+
+	/** Whether a survey heard it anywhere. */
+	boolean isHeard(boolean then) {
+		for (int i = 0; i < size; i++) {
+			if (share(i, then) > 0) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** Whether half of the samples of a place or more heard it, so that the place counts as one of its own. */
+	boolean isSteady(int i, boolean then) {
+		return share(i, then) >= ChangeLimits.STEADY;
+	}
+
+	/** At how many places it is steady. */
+	int steadyPlaces(boolean then) {
+		int steady = 0;
+		for (int i = 0; i < size; i++) {
+			steady += isSteady(i, then) ? 1 : 0;
+		}
+		return steady;
+	}
+
+	/** Whether both surveys heard it somewhere. */
+	boolean stayed() {
+		return isHeard(true) && isHeard(false);
 	}
 }

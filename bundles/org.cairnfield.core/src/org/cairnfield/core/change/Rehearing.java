@@ -9,12 +9,14 @@ import java.util.Collection;
  */
 final class Rehearing {
 
-	/** Lower ends of the classes of shares: none, then up to a tenth, a third, a half, nine tenths, all. */
-	private static final double[] FROM = { 0, 1e-9, 0.11, 0.31, 0.5, 0.71, 0.91 };
+	/** Lower ends of the classes of shares above none: up to a tenth, a third, a half, nine tenths, all. */
+	private static final double[] FROM = { 0, 0.11, 0.31, 0.5, 0.71, 0.91 };
 
 	private final double[] probability = new double[FROM.length];
+	private final boolean forwards;
 
-	private Rehearing() {
+	private Rehearing(boolean forwards) {
+		this.forwards = forwards;
 	}
 
 	/** @param forwards whether the later survey is to hear what the earlier one did; else the other way round */
@@ -22,16 +24,15 @@ final class Rehearing {
 		int[] places = new int[FROM.length];
 		int[] heard = new int[FROM.length];
 		for (Presence one : all) {
-			if (one.wasHeard() && one.isHeard()) {
-				double[] shares = forwards ? one.shareThen : one.shareNow;
-				double[] others = forwards ? one.shareNow : one.shareThen;
-				for (int p = 0; p < shares.length; p++) {
-					places[at(shares[p])]++;
-					heard[at(shares[p])] += others[p] > 0 ? 1 : 0;
+			for (int i = 0; i < one.size() && one.stayed(); i++) {
+				if (one.share(i, forwards) > 0) {
+					int c = at(one.share(i, forwards));
+					places[c]++;
+					heard[c] += one.share(i, !forwards) > 0 ? 1 : 0;
 				}
 			}
 		}
-		Rehearing found = new Rehearing();
+		Rehearing found = new Rehearing(forwards);
 		for (int c = 0; c < FROM.length; c++) {
 			found.probability[c] = (heard[c] + 0.5) / (places[c] + 1); // the estimate of Jeffreys' prior: never 0, never 1
 		}
@@ -46,13 +47,14 @@ final class Rehearing {
 		return c;
 	}
 
-	/** How likely it is that an access point which is still there is heard nowhere. @param shares of the other survey, by place */
-	double silence(double[] shares) {
+	/** How likely it is that one which is still there is heard nowhere; 1 for one that is heard. */
+	double silence(Presence one) {
 		double silence = 1;
-		for (double share : shares) {
-			if (share > 0) {
-				silence *= 1 - probability[at(share)];
+		for (int i = 0; i < one.size(); i++) {
+			if (one.share(i, !forwards) > 0) {
+				return 1;
 			}
+			silence *= 1 - probability[at(one.share(i, forwards))];
 		}
 		return silence;
 	}

@@ -19,6 +19,7 @@ import org.cairnfield.core.change.AccessPointFate;
 import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.change.LevelFit;
 import org.cairnfield.core.change.SharedPlaces;
+import org.cairnfield.core.change.ChangeLimits;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
@@ -133,11 +134,11 @@ public final class AgeRemedies {
 		}
 		RadioMap then = all.only(older).map();
 		RadioMap now = all.only(samples).map();
-		SharedPlaces places = SharedPlaces.of(then, now, SiteChange.SAME_PLACE_METRES);
+		SharedPlaces places = SharedPlaces.of(then, now, ChangeLimits.SAME_PLACE_METRES);
 		if (places.size() == 0) {
 			return proposed;
 		}
-		SiteChange change = SiteChange.between(then, now, SiteChange.SAME_PLACE_METRES);
+		SiteChange change = SiteChange.between(then, now, ChangeLimits.SAME_PLACE_METRES);
 		List<String> vanished = addresses(change, elsewhere, Fate.VANISHED);
 		List<String> gone = addresses(change, elsewhere, Fate.VANISHED, Fate.REPLACED);
 		Map<String, String> successors = new TreeMap<>();
@@ -186,7 +187,7 @@ public final class AgeRemedies {
 			return Optional.empty();
 		}
 		String device = all.device(samples[0]);
-		return LevelFit.of(now, then, SiteChange.SAME_PLACE_METRES).filter(fit -> fit.hasOffset() || fit.hasSlope())
+		return LevelFit.of(now, then, ChangeLimits.SAME_PLACE_METRES).filter(fit -> fit.hasOffset() || fit.hasSlope())
 				.map(fit -> new Remedy.CorrectDevice(all.deviceNamed(device).id(), device, new LevelLine(fit.slope(), fit.shiftDb())));
 	}
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.cairnfield.core.change.Fate;
+import org.cairnfield.core.change.ChangeLimits;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
@@ -58,7 +59,7 @@ public record MapAge(String site, LocalDate from, LocalDate until, LocalDate lat
 		}
 		RadioMap rest = map(archive, site, survey -> ArchiveMap.isOfTheMap(survey) && !latest.equals(survey.getDate()));
 		RadioMap now = map(archive, site, survey -> latest.equals(survey.getDate()));
-		SiteChange change = SiteChange.between(rest, now, SiteChange.SAME_PLACE_METRES);
+		SiteChange change = SiteChange.between(rest, now, ChangeLimits.SAME_PLACE_METRES);
 		return new MapAge(ArchiveMap.nameOf(site), from, until, latest, left, change.places() == 0 ? null : change, SurveyError.of(rest, now, workers));
 	}
 

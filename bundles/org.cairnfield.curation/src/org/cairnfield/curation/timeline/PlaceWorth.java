@@ -14,6 +14,7 @@ import java.util.Set;
 
 import org.cairnfield.core.change.AccessPointFate;
 import org.cairnfield.core.change.Fate;
+import org.cairnfield.core.change.ChangeLimits;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.geometry.Polygon;
@@ -68,7 +69,7 @@ final class PlaceWorth {
 		RadioMap now = map.where(s -> newest.isPresent() && date(s).equals(newest));
 		RadioMap then = map.where(s -> newest.isPresent() && !date(s).equals(newest));
 		if (now.size() > 0 && then.size() > 0) {
-			SiteChange.between(then, now, SiteChange.SAME_PLACE_METRES).with(Fate.VANISHED, Fate.REPLACED).stream().map(AccessPointFate::address)
+			SiteChange.between(then, now, ChangeLimits.SAME_PLACE_METRES).with(Fate.VANISHED, Fate.REPLACED).stream().map(AccessPointFate::address)
 					.forEach(addresses::add);
 		}
 		return addresses;

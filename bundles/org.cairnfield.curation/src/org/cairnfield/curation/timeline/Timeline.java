@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
+import org.cairnfield.core.change.ChangeLimits;
 import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
@@ -51,7 +52,7 @@ public record Timeline(String site, List<TimelineStep> steps, List<String> undat
 			RadioMap then = surveys.together(before.values());
 			for (Map.Entry<String, RadioMap> survey : date.getValue().entrySet()) {
 				workers.checkCancelled();
-				SiteChange change = SiteChange.between(then, survey.getValue(), SiteChange.SAME_PLACE_METRES);
+				SiteChange change = SiteChange.between(then, survey.getValue(), ChangeLimits.SAME_PLACE_METRES);
 				steps.add(new TimelineStep(survey.getKey(), date.getKey(), List.copyOf(before.keySet()), change.places() == 0 ? null : change,
 						SurveyError.of(then, survey.getValue(), workers)));
 			}

@@ -150,7 +150,7 @@ class SiteChangeTest {
 	void knowsNothingOfSurveysWithoutAPlaceInCommon() {
 		RadioMap before = new RadioMapBuilder().sample("Tide House", 0, 1, 1).reading("a", -50).build();
 		RadioMap after = new RadioMapBuilder().sample("Tide House", 1, 1, 1).reading("b", -50).build();
-		SiteChange change = SiteChange.between(before, after, SiteChange.SAME_PLACE_METRES);
+		SiteChange change = SiteChange.between(before, after, ChangeLimits.SAME_PLACE_METRES);
 		assertEquals(0, change.places());
 		assertEquals(List.of(), change.fates());
 		assertFalse(change.isChanged());
