@@ -7,6 +7,8 @@ public final class ChangeLimits {
 	public static final double SAME_PLACE_METRES = 2.5;
 	/** Of the access points said to be gone or new, so many may be wrong. */
 	public static final double FALSE_ONES = 0.01;
+	/** One counts as gone or new only if it was so loud, in dBm, at {@link #LOUD_PLACES}: what is fainter may be just too faint for another device. */
+	public static final double TOLD_DBM = -80;
 	/** A place where at least such a share of the samples hears an access point counts as one of its own. */
 	public static final double STEADY = 0.5;
 	/** An access point counts for whether a site has changed where it has so many places of its own. */

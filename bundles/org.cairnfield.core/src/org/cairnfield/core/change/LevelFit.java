@@ -14,7 +14,8 @@ import org.cairnfield.core.stats.Percentile;
 /**
  * The line that turns levels of one survey into those of another: slope times level plus shift, by the reduced major axis, since
  * both surveys err. Fitted to mean levels of what both heard well at the places that they share; points far off the line, such as
- * those of an access point that was moved, are left out.
+ * those of an access point that was moved, are left out. Where the slope cannot be told from 1, it is 1, and the shift the mean
+ * difference.
  *
  * @param slope     dB of the other survey for one of this one
  * @param shiftDb   added after that
@@ -52,9 +53,13 @@ public record LevelFit(double slope, double shiftDb, double slopeLow, double slo
 		points = near(points, line(points));
 		double[] line = line(points);
 		double[] slopes = slopes(points, places.size());
+		double low = Percentile.of(slopes, 2.5);
+		double high = Percentile.of(slopes, 97.5);
+		if (low <= 1 + LEAST_SLOPE && high >= 1 - LEAST_SLOPE) {
+			line = new double[] { 1, points.stream().mapToDouble(point -> point.to - point.from).average().orElse(0) };
+		}
 		double middle = Median.of(points.stream().mapToDouble(Point::from).toArray());
-		return Optional.of(new LevelFit(line[0], line[1], Percentile.of(slopes, 2.5), Percentile.of(slopes, 97.5), line[0] * middle + line[1] - middle,
-				points.size()));
+		return Optional.of(new LevelFit(line[0], line[1], low, high, line[0] * middle + line[1] - middle, points.size()));
 	}
 
 	private static List<Point> points(SortedMap<String, Presence> all) {
@@ -113,7 +118,7 @@ public record LevelFit(double slope, double shiftDb, double slopeLow, double slo
 
 	/** Whether the two read differently enough to correct one of them: by a slope. */
 	public boolean hasSlope() {
-		return slopeLow > 1 + LEAST_SLOPE || slopeHigh < 1 - LEAST_SLOPE;
+		return slope != 1;
 	}
 
 	/** Likewise by an offset, in the middle of the levels seen. */

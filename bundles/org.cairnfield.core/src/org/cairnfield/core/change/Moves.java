@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 import org.cairnfield.core.stats.KolmogorovSmirnov;
 import org.cairnfield.core.stats.Median;
@@ -43,7 +44,7 @@ final class Moves {
 			double usualDb = Median.of(usual);
 			double least = Math.max(ChangeLimits.MOVED_DB, ChangeLimits.MOVED_TIMES_USUAL * usualDb);
 			changes.forEach((address, change) -> {
-				if (change.length >= ChangeLimits.FEWEST_CHANGES && Median.of(change) >= least
+				if (change.length >= ChangeLimits.FEWEST_CHANGES && Median.of(change) >= least && moves.isHeardWell(all.get(address))
 						&& KolmogorovSmirnov.differ(change, usual, ChangeLimits.MOVED_LEVEL / tested)) {
 					Move move = new Move(address, change.length, Median.of(change), usualDb, KolmogorovSmirnov.statistic(change, usual),
 							moves.loudest(all.get(address), true), moves.loudest(all.get(address), false));
@@ -83,6 +84,18 @@ final class Moves {
 			}
 		}
 		return Arrays.copyOf(changes, count);
+	}
+
+	/** Whether each survey heard it well at some places, at different levels: one whose level is stuck tells nothing. */
+	private boolean isHeardWell(Presence one) {
+		for (boolean then : new boolean[] { true, false }) {
+			double[] levels = IntStream.range(0, one.size()).mapToDouble(i -> one.level(i, then)).filter(level -> !Double.isNaN(level)).toArray();
+			if (Arrays.stream(levels).filter(level -> level >= ChangeLimits.WELL_DBM).count() < ChangeLimits.LOUD_PLACES
+					|| Arrays.stream(levels).distinct().count() == 1) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	private Move.Loudest loudest(Presence one, boolean then) {

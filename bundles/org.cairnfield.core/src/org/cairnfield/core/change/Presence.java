@@ -114,6 +114,15 @@ final class Presence {
 		return steady;
 	}
 
+	/** Whether it was loud enough somewhere for its absence to tell anything. */
+	boolean isLoud(boolean then) {
+		int loud = 0;
+		for (int i = 0; i < size; i++) {
+			loud += level(i, then) >= ChangeLimits.TOLD_DBM ? 1 : 0; // not where it is NaN
+		}
+		return loud >= ChangeLimits.LOUD_PLACES;
+	}
+
 	/** Whether both surveys heard it somewhere. */
 	boolean stayed() {
 		return isHeard(true) && isHeard(false);

@@ -22,7 +22,7 @@ class ThresholdsTest {
 	private static final String RULES = "org.cairnfield.curation.internal.rules.";
 	/** What rules share, and work with numbers of its own. */
 	private static final List<String> SHARED = List.of("place.SwappedAxes", "place.FloorVotes", "place.PlainVotes", "place.Unlikeness", "place.Voters",
-			"accesspoint.Absences", "accesspoint.SeasonPair", "accesspoint.Walking", "reading.StrayReadings", "reading.LevelCounts",
+			"accesspoint.Absences", "accesspoint.SeasonChange", "accesspoint.Walking", "reading.StrayReadings", "reading.LevelCounts",
 			"evidence.PlacePairs", "evidence.DeviceDifferences", "evidence.Epochs", "evidence.SignalNeighbours", "evidence.Spots",
 			"evidence.Sequence");
 	/** Sizes of what is kept; no finding depends on them within reason. */

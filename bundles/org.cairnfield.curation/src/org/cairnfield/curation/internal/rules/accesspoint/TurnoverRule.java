@@ -1,16 +1,15 @@
 package org.cairnfield.curation.internal.rules.accesspoint;
 
-import static org.cairnfield.curation.rules.Reason.judged;
-import static org.cairnfield.curation.rules.Reason.onCampuses;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.cairnfield.core.change.AccessPointFate;
+import org.cairnfield.core.change.Fate;
+import org.cairnfield.core.change.SiteChange;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleOutcome;
-import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.RuleScope;
@@ -25,20 +24,13 @@ import org.cairnfield.curation.internal.rules.evidence.AccessPoints;
 import org.cairnfield.curation.internal.rules.evidence.Epochs;
 import org.cairnfield.model.values.Count;
 
-/** Access points that are gone, or new, since the last campaign at a site: heard well at one, not at all at the other. */
+/** Access points that are gone, or new, since the last campaign at a site, as the timeline tells them, see {@link SiteChange}. */
 public final class TurnoverRule extends DescribedRule {
-
-	public static final Parameter LEVEL = Parameter.number("heard-dbm", "level at which it was heard", -80, -100, -30, "dBm",
-			onCampuses("-70 finds the same, -90 has a precision of 0.18 for those gone"));
-	public static final Parameter PLACES = Parameter.count("fewest-places", "places heard at that level", 3, 1, 1000,
-			onCampuses("6 finds the same, 2 has a precision of 0.33 for new ones"));
-
-	private static final Threshold FEWEST_PAIRS = new Threshold("places surveyed both times", 20, judged("fewer do not show what is usual"));
 
 	private final boolean vanished;
 
 	private TurnoverRule(boolean vanished, String id, String title, String explanation) {
-		super(id, title, explanation, Severity.NOTE, Topic.ACCESS_POINT, RuleScope.SITE, LEVEL, PLACES);
+		super(id, title, explanation, Severity.NOTE, Topic.ACCESS_POINT, RuleScope.SITE);
 		this.vanished = vanished;
 	}
 
@@ -56,7 +48,7 @@ public final class TurnoverRule extends DescribedRule {
 
 	@Override
 	protected List<Threshold> fixed() {
-		return Threshold.all(List.of(FEWEST_PAIRS), SeasonPair.THRESHOLDS, Walking.THRESHOLDS);
+		return SeasonChange.THRESHOLDS;
 	}
 
 	@Override
@@ -66,44 +58,37 @@ public final class TurnoverRule extends DescribedRule {
 		if (last < 1) {
 			return RuleOutcome.notApplicable(input.unit() + " has no surveys of two dates weeks apart");
 		}
-		SeasonPair pair = SeasonPair.of(input, last);
-		if (pair.size() < FEWEST_PAIRS.count()) {
+		SiteChange change = SeasonChange.of(input, last);
+		if (change.places() < SeasonChange.FEWEST_PLACES.count()) {
 			return RuleOutcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at the last two dates");
 		}
-		List<String> names = new ArrayList<>();
-		List<Integer> found = new ArrayList<>();
 		Walking walking = Walking.of(input);
-		int[] places = pair.places(vanished, settings.of(LEVEL));
-		for (int a = 0; a < input.map().map().accessPointCount(); a++) {
-			boolean otherwise = vanished ? pair.isHeardNow(a) : pair.wasHeardThen(a);
-			if (places[a] >= settings.countOf(PLACES) && !otherwise && !walking.is(a)) {
-				names.add(input.map().map().accessPoints().get(a));
-				found.add(a);
-			}
-		}
-		return RuleOutcome.found(names.isEmpty() ? List.of() : List.of(finding(input, epochs, last, names, found, settings)));
+		List<AccessPointFate> found = (vanished ? change.with(Fate.VANISHED, Fate.REPLACED) : change.with(Fate.APPEARED)).stream()
+				.filter(fate -> !walking.is(input.map().map().accessPoints().indexOf(fate.address()))).toList();
+		return RuleOutcome.found(found.isEmpty() ? List.of() : List.of(finding(input, epochs, last, found)));
 	}
 
-	private Finding finding(RuleInput input, Epochs epochs, int last, List<String> names, List<Integer> found,
-			Settings settings) {
-		String message = String.format(Locale.ROOT, "%s of %s, heard at %s dBm or more at several places %s %s, %s %s: %s.",
-				Count.of(names.size(), "access point"), input.unit(), RuleWords.number(settings.of(LEVEL)),
+	private Finding finding(RuleInput input, Epochs epochs, int last, List<AccessPointFate> found) {
+		List<String> names = found.stream().map(AccessPointFate::address).toList();
+		long replaced = found.stream().filter(fate -> fate.fate() == Fate.REPLACED).count();
+		String message = String.format(Locale.ROOT, "%s of %s, heard %s %s, %s %s: %s.%s", Count.of(names.size(), "access point"), input.unit(),
 				vanished ? "until" : "from", vanished ? epochs.all().get(last - 1).last() : epochs.all().get(last).first(),
 				names.size() == 1 ? "was" : "were",
-				vanished ? "not heard since" : "not heard before, at places surveyed both times", RuleWords.list(names));
-		Finding.Builder finding = Finding.of(this).message(message)
-				.about(names.stream().sorted().map(Subject.OfAccessPoint::new).toList())
+				vanished ? "not heard since, at places surveyed both times" : "not heard before, at places surveyed both times", RuleWords.list(names),
+				replaced == 0 ? "" : " For " + replaced + " of them, another one is heard in the same place: see the timeline.");
+		Finding.Builder finding = Finding.of(this).message(message).about(names.stream().map(Subject.OfAccessPoint::new).toList())
 				.about(input.map().siteNamed(input.unit())).figure("access points", names.size(), "");
-		return vanished ? finding.remedy(dropped(input, found)).build() : finding.build();
+		return vanished ? finding.remedy(dropped(input, names)).build() : finding.build();
 	}
 
-	private static Remedy dropped(RuleInput input, List<Integer> found) {
+	private static Remedy dropped(RuleInput input, List<String> names) {
 		SurveyedMap map = input.map();
 		AccessPoints heard = AccessPoints.of(input);
 		List<Remedy.Reading> readings = new ArrayList<>();
-		for (int a : found) {
+		for (String name : names) {
+			int a = map.map().accessPoints().indexOf(name);
 			for (int i = 0; i < heard.heardBy(a); i++) {
-				readings.add(new Remedy.Reading(map.sampleId(heard.sample(a, i)), map.map().accessPoints().get(a)));
+				readings.add(new Remedy.Reading(map.sampleId(heard.sample(a, i)), name));
 			}
 		}
 		return new Remedy.DropReadings(readings, "gone since the last survey");
