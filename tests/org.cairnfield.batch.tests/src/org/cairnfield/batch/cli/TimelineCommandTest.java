@@ -50,7 +50,7 @@ class TimelineCommandTest {
 				changes.stream().filter(each -> each.get("changed").getAsBoolean()).map(each -> each.get("date").getAsString()).toList());
 		JsonObject september = on(changes, "2019-09-11");
 		Set<String> came = strings(september, "appeared");
-		assertTrue(came.size() > 150 && strings(september, "vanished").size() < 10, september::toString);
+		assertTrue(came.size() > 120 && strings(september, "vanished").size() < 10, september::toString);
 		Set<String> gone = strings(on(changes, "2019-10-09"), "vanished");
 		gone.retainAll(came);
 		assertTrue(gone.size() > 0.9 * came.size(), () -> gone.size() + " of " + came.size() + " are gone a month later");

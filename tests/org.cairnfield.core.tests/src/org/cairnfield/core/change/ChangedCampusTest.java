@@ -6,8 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
+import org.cairnfield.core.simulate.FaultKind;
+import org.cairnfield.core.simulate.MarrowQuay;
+import org.cairnfield.core.simulate.PlantedFault;
+import org.cairnfield.core.simulate.SimulatedArchive;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -43,5 +50,24 @@ class ChangedCampusTest {
 			assertEquals(shiftDb != 0, fit.hasOffset(), fit::toString);
 			assertEquals(-shiftDb, fit.middleDb(), 1, fit::toString);
 		}
+	}
+
+	/** The next spring lies half a grid off the autumn before it, and its device reads 5 dB more. */
+	@Test
+	void namesAllThatTheWinterDidToTheDemo() {
+		SimulatedArchive spring = MarrowQuay.later(MarrowQuay.DEFAULT_SEED);
+		Map<String, String> replaced = new TreeMap<>();
+		Set<String> gone = new TreeSet<>();
+		for (PlantedFault planted : spring.truth(FaultKind.VANISHED_ACCESS_POINT)) {
+			if (planted.detail().startsWith("replaced by ")) {
+				replaced.put(planted.accessPoint(), planted.detail().substring("replaced by ".length()));
+			} else {
+				gone.add(planted.accessPoint());
+			}
+		}
+		SiteChange change = SiteChange.between(MarrowQuay.clean(MarrowQuay.DEFAULT_SEED).survey("sh-autumn").map(), spring.surveys().get(0).map(),
+				ChangeLimits.SAME_PLACE_METRES);
+		assertEquals(gone, new TreeSet<>(addresses(change, Fate.VANISHED)));
+		assertEquals(replaced, new TreeMap<>(change.with(Fate.REPLACED).stream().collect(Collectors.toMap(AccessPointFate::address, AccessPointFate::successor))));
 	}
 }
