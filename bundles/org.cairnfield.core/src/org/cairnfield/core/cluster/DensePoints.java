@@ -24,7 +24,7 @@ public final class DensePoints extends ScannedPoints {
 		return (point, reach, found) -> {
 			for (int other = 0; other < points.length; other++) {
 				if (other != point) {
-					double d = between(points[point], points[other]);
+					double d = between(points[point], points[other], distance);
 					if (d <= reach) {
 						found.add(other, d);
 					}
@@ -33,7 +33,8 @@ public final class DensePoints extends ScannedPoints {
 		};
 	}
 
-	private double between(double[] a, double[] b) {
+	/** The distance of two points. */
+	static double between(double[] a, double[] b, Distance distance) {
 		double sum = 0;
 		if (distance == Distance.CITY_BLOCK) {
 			for (int c = 0; c < a.length; c++) {
@@ -45,5 +46,16 @@ public final class DensePoints extends ScannedPoints {
 			sum += (a[c] - b[c]) * (a[c] - b[c]);
 		}
 		return Math.sqrt(sum);
+	}
+
+	/** The mean of some of them, at least one. */
+	static double[] mean(double[][] points, int[] of) {
+		double[] mean = new double[points[of[0]].length];
+		for (int p : of) {
+			for (int c = 0; c < mean.length; c++) {
+				mean[c] += points[p][c] / of.length;
+			}
+		}
+		return mean;
 	}
 }

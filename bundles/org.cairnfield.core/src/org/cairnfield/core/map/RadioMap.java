@@ -189,6 +189,28 @@ public final class RadioMap implements Serializable {
 	}
 
 	/**
+	 * The same samples with the readings of some access points only. Numbers and names of all access points stay as they are.
+	 *
+	 * @param wanted for the index of an access point
+	 */
+	public RadioMap hearing(IntPredicate wanted) {
+		Columns some = columns.withoutReadings();
+		int readings = 0;
+		for (int row = 0; row < columns.size; row++) {
+			for (int k = columns.start[row]; k < columns.start[row + 1]; k++) {
+				if (wanted.test(columns.accessPoint[k])) {
+					some.accessPoint[readings] = columns.accessPoint[k];
+					some.rssi[readings++] = columns.rssi[k];
+				}
+			}
+			some.start[row + 1] = readings;
+		}
+		some.accessPoint = Arrays.copyOf(some.accessPoint, readings);
+		some.rssi = Arrays.copyOf(some.rssi, readings);
+		return new RadioMap(some, rows);
+	}
+
+	/**
 	 * The plane distance of two samples in metres, or positive infinity where they are on different floors
 	 * or sites.
 	 */
@@ -215,5 +237,24 @@ public final class RadioMap implements Serializable {
 		List<String> accessPoints;
 		List<String> sites;
 		List<String> devices;
+
+		/** Shares all but the readings, for which there is as much room. */
+		Columns withoutReadings() {
+			Columns other = new Columns();
+			other.size = size;
+			other.start = new int[start.length];
+			other.accessPoint = new int[accessPoint.length];
+			other.rssi = new byte[rssi.length];
+			other.x = x;
+			other.y = y;
+			other.floor = floor;
+			other.site = site;
+			other.device = device;
+			other.timeMillis = timeMillis;
+			other.accessPoints = accessPoints;
+			other.sites = sites;
+			other.devices = devices;
+			return other;
+		}
 	}
 }

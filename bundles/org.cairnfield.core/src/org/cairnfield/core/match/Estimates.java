@@ -53,7 +53,7 @@ public final class Estimates {
 					Nearest nearest = session.nearest(queries, q);
 					for (int v = 0; v < votings.size(); v++) {
 						votings.get(v).vote(matcher.signals().map(), nearest, out.get(v), q);
-						out.get(v).comparisons[q] = session.comparisons();
+						out.get(v).setComparisons(q, session.comparisons());
 					}
 				}
 			};
@@ -66,6 +66,10 @@ public final class Estimates {
 		floor[query] = onFloor;
 		x[query] = xMetres;
 		y[query] = yMetres;
+	}
+
+	void setComparisons(int query, int fingerprints) {
+		comparisons[query] = fingerprints;
 	}
 
 	public int size() {

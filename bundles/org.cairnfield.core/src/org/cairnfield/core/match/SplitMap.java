@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.KMeans;
+import org.cairnfield.core.cluster.OverlappingZones;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.task.Workers;
 
@@ -19,18 +20,21 @@ public final class SplitMap {
 	final int[][] cells;
 	final int[] pool;
 	final PackedCells packed;
+	/** By cell: the samples whose mean stands for it; its members unless zones overlap. */
+	private final int[][] centred;
 	final Centroids centroids;
 	/** Null for a search in one level. */
 	final Centroids groups;
 	final int[][] cellsOfGroup;
 
-	private SplitMap(Signals signals, int[] rank, int[][] cells, int[] pool, PackedCells packed, Centroids centroids,
-			Centroids groups, int[][] cellsOfGroup) {
+	private SplitMap(Signals signals, int[] rank, int[][] cells, int[] pool, PackedCells packed, int[][] centred,
+			Centroids centroids, Centroids groups, int[][] cellsOfGroup) {
 		this.signals = signals;
 		this.rank = rank;
 		this.cells = cells;
 		this.pool = pool;
 		this.packed = packed;
+		this.centred = centred;
 		this.centroids = centroids;
 		this.groups = groups;
 		this.cellsOfGroup = cellsOfGroup;
@@ -56,7 +60,23 @@ public final class SplitMap {
 		}
 		int[][] cells = clustering.members();
 		return new SplitMap(signals, Neighbours.rankByPlace(signals.map()), cells, pool.clone(),
-				new PackedCells(signals, cells, pool), Centroids.of(signals, cells, kind), null, null);
+				new PackedCells(signals, cells, pool), cells, Centroids.of(signals, cells, kind), null, null);
+	}
+
+	/**
+	 * Zones as cells, each with the mean of its own cluster for a centroid: a query searches the zone of its nearest cluster only.
+	 * Time and memory of the fine search grow with {@link OverlappingZones#zonesPerSample}.
+	 */
+	public static SplitMap of(Signals signals, OverlappingZones zones) {
+		int[][] cells = zones.members();
+		int[][] clusters = zones.clustering().members();
+		return new SplitMap(signals, Neighbours.rankByPlace(signals.map()), cells, new int[0], new PackedCells(signals, cells, new int[0]),
+				clusters, Centroids.of(signals, clusters, Centroids.Kind.MEAN), null, null);
+	}
+
+	/** Whether a sample may be in several cells. */
+	boolean overlaps() {
+		return centred != cells;
 	}
 
 	/**
@@ -64,8 +84,8 @@ public final class SplitMap {
 	 * see {@link Centroids#rounded}. Centroids are means.
 	 */
 	public SplitMap rounded(Signals others, int parts) {
-		Centroids exact = Centroids.of(others, cells, Centroids.Kind.MEAN);
-		return new SplitMap(others, Neighbours.rankByPlace(others.map()), cells, pool, new PackedCells(others, cells, pool),
+		Centroids exact = Centroids.of(others, centred, Centroids.Kind.MEAN);
+		return new SplitMap(others, Neighbours.rankByPlace(others.map()), cells, pool, new PackedCells(others, cells, pool), centred,
 				exact.rounded(parts), groups == null ? null : exact.grouped(cellsOfGroup).rounded(parts), cellsOfGroup);
 	}
 
@@ -105,7 +125,7 @@ public final class SplitMap {
 			return this;
 		}
 		int[][] inGroups = KMeans.cluster(KMeans.points(centroids), wanted, seed, workers).members();
-		return new SplitMap(signals, rank, cells, pool, packed, centroids, centroids.grouped(inGroups), inGroups);
+		return new SplitMap(signals, rank, cells, pool, packed, centred, centroids, centroids.grouped(inGroups), inGroups);
 	}
 
 	public Signals signals() {
@@ -122,7 +142,7 @@ public final class SplitMap {
 		return groups == null ? 0 : groups.size();
 	}
 
-	/** The number of samples in cells and pool. */
+	/** The number of samples in cells and pool; one in several zones counts in each. */
 	public int samples() {
 		return Arrays.stream(cells).mapToInt(c -> c.length).sum() + pool.length;
 	}

@@ -27,10 +27,14 @@ public final class SplitMatcher implements Matcher {
 	 * @param groupProbes groups entered; without meaning in one level
 	 * @param cellProbes  cells searched
 	 * @param relative    whether the coarse search goes by relative distances
+	 * @throws IllegalArgumentException for no probe, or several cells of a split whose zones overlap: a sample would vote twice
 	 */
 	public SplitMatcher(SplitMap split, int groupProbes, int cellProbes, boolean relative, Voting voting) {
 		if (groupProbes < 1 || cellProbes < 1) {
 			throw new IllegalArgumentException("at least one probe: " + groupProbes + ", " + cellProbes);
+		}
+		if (split.overlaps() && cellProbes > 1) {
+			throw new IllegalArgumentException("of overlapping zones a query searches one only, not " + cellProbes);
 		}
 		this.split = split;
 		this.groupProbes = groupProbes;

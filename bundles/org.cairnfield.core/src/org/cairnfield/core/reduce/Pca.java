@@ -2,9 +2,6 @@ package org.cairnfield.core.reduce;
 
 import java.io.Serializable;
 import java.util.Arrays;
-import java.util.stream.IntStream;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.EigenDecomposition;
 import org.cairnfield.core.task.Workers;
 
 /**
@@ -13,7 +10,7 @@ import org.cairnfield.core.task.Workers;
  * of falling variance; the loading of largest size in each is positive, so the same data give the same
  * signs.
  */
-public final class Pca implements Serializable {
+public final class Pca implements Reduction, Serializable {
 
 	/**
 	 * The most columns accepted. The time grows with their cube and more: half a second for 520, two for 1000,
@@ -100,21 +97,9 @@ public final class Pca implements Serializable {
 				matrix[i][j] /= scales[i] * scales[j];
 			}
 		}
-		EigenDecomposition found = new EigenDecomposition(new Array2DRowRealMatrix(matrix, false));
-		double[] unordered = found.getRealEigenvalues();
-		int[] order = IntStream.range(0, p).boxed()
-				.sorted((a, b) -> Double.compare(unordered[b], unordered[a])).mapToInt(i -> i).toArray();
-		this.eigenvalues = new double[p];
-		this.loadings = new double[p][p];
-		for (int c = 0; c < p; c++) {
-			// A variance is not negative; what is, is rounding.
-			eigenvalues[c] = Math.max(0, unordered[order[c]]);
-			double[] vector = found.getEigenvector(order[c]).toArray();
-			double sign = signOfLargest(vector);
-			for (int j = 0; j < p; j++) {
-				loadings[j][c] = sign * vector[j];
-			}
-		}
+		Eigenvectors found = Eigenvectors.of(matrix);
+		this.eigenvalues = found.values();
+		this.loadings = found.vectors();
 		this.zeroScores = new double[p];
 		for (int j = 0; j < p; j++) {
 			for (int c = 0; c < p; c++) {
@@ -123,23 +108,13 @@ public final class Pca implements Serializable {
 		}
 	}
 
-	private static double signOfLargest(double[] vector) {
-		double largest = 0;
-		for (double loading : vector) {
-			// Not by a hair: of two equal sizes the first decides, whatever rounding does to them.
-			if (Math.abs(loading) > Math.abs(largest) * (1 + 1e-9)) {
-				largest = loading;
-			}
-		}
-		return largest < 0 ? -1 : 1;
-	}
-
 	/** How columns were treated. */
 	public Scaling scaling() {
 		return scaling;
 	}
 
 	/** How many columns, and components. */
+	@Override
 	public int columns() {
 		return means.length;
 	}
@@ -183,6 +158,7 @@ public final class Pca implements Serializable {
 	}
 
 	/** The first {@code components} coordinates of a row among those analysed, or of any with the same columns. */
+	@Override
 	public double[] scores(SparseRows rows, int row, int components) {
 		double[] scores = Arrays.copyOf(zeroScores, components);
 		for (int k = rows.start(row), end = rows.end(row); k < end; k++) {

@@ -1,19 +1,28 @@
 package org.cairnfield.core.reduce;
 
+import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 
-/** The samples of a map as rows of a matrix with a column an access point, in the signals' values. */
+/** The samples of a map, or queries in its frame, as rows of a matrix with a column an access point, in the signals' values. */
 public final class SignalMatrix implements SparseRows {
 
 	private final Signals signals;
+	private final SignalRows rows;
 
+	/** The samples of the map. */
 	public SignalMatrix(Signals signals) {
+		this(signals, signals.rows());
+	}
+
+	/** @param rows of {@link Signals#align} */
+	public SignalMatrix(Signals signals, SignalRows rows) {
 		this.signals = signals;
+		this.rows = rows;
 	}
 
 	@Override
 	public int size() {
-		return signals.size();
+		return rows.size();
 	}
 
 	@Override
@@ -23,21 +32,21 @@ public final class SignalMatrix implements SparseRows {
 
 	@Override
 	public int start(int row) {
-		return signals.rows().start(row);
+		return rows.start(row);
 	}
 
 	@Override
 	public int end(int row) {
-		return signals.rows().end(row);
+		return rows.end(row);
 	}
 
 	@Override
 	public int column(int entry) {
-		return signals.rows().column(entry);
+		return rows.column(entry);
 	}
 
 	@Override
 	public double value(int entry) {
-		return signals.value(signals.rows().step(entry));
+		return signals.value(rows.step(entry));
 	}
 }

@@ -1,0 +1,225 @@
+package org.cairnfield.core.cluster;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.cairnfield.core.distance.Components;
+import org.cairnfield.core.distance.DistanceKernel;
+import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.stats.Draw;
+import org.cairnfield.core.task.Workers;
+
+/**
+ * Affinity propagation (B. J. Frey, D. Dueck, "Clustering by passing messages between data points", Science 315, 2007): samples
+ * choose some among them as exemplars, so that similarities to exemplars and the preferences of these add up to much. A sample's
+ * similarity to another is its distance, taken negative. The number of clusters follows from the preference. No sample is noise.
+ *
+ * <p>Samples out of earshot of each other are clustered apart; those that heard nothing are one cluster. Samples with equal
+ * readings are one point whose similarities count as often as there are samples (by an index, see {@link Signals#index()}), which
+ * leaves the sum to be maximised as it is. In the end each cluster chooses its exemplar again, by the sum of similarities to it,
+ * and all samples are assigned once more.
+ *
+ * <p>Deterministic: similarities of equal worth, with which messages may go in circles, are told apart by a millionth of their
+ * size, drawn by chance, the same in each run; of equally similar exemplars the first in the map is taken.
+ *
+ * <p>With n points of a component a round takes n² steps, and there are three n × n matrices of floats: 300 MB for 5,000. Where a
+ * component has more points than allowed, so many are drawn by seed as landmarks, and the others go to the nearest exemplar.
+ */
+public final class AffinityPropagation {
+
+	/** Floats of a matrix stay below what an array can hold. */
+	private static final int MOST_POINTS = 20_000;
+
+	/**
+	 * How it is done.
+	 *
+	 * @param preference   of each point for being an exemplar, in units of similarity, so below 0; NaN for the median of the
+	 *                     similarities of a component. The smaller, the fewer clusters
+	 * @param damping      the share of a message that stays from the round before, from 0.5 to below 1
+	 * @param steadyRounds rounds for which exemplars must stay the same
+	 * @param mostRounds   rounds after which it is given up
+	 * @param mostPoints   points of a component above which landmarks are drawn, 2 to 20,000
+	 * @param seed         draws landmarks
+	 */
+	public record Settings(double preference, double damping, int steadyRounds, int mostRounds, int mostPoints, long seed) {
+
+		/** @throws IllegalArgumentException for a number out of range */
+		public Settings {
+			if (!(damping >= 0.5 && damping < 1) || steadyRounds < 1 || mostRounds < 1 || mostPoints < 2 || mostPoints > MOST_POINTS) {
+				throw new IllegalArgumentException("damping must be from 0.5 to below 1, rounds at least 1, points 2 to " + MOST_POINTS + ": "
+						+ damping + ", " + steadyRounds + ", " + mostRounds + ", " + mostPoints);
+			}
+		}
+
+		/** Median preference, at most 5,000 points of a component. */
+		public static Settings usual(long seed) {
+			return new Settings(Double.NaN, 0.7, 15, 300, 5_000, seed);
+		}
+
+		public Settings withPreference(double other) {
+			return new Settings(other, damping, steadyRounds, mostRounds, mostPoints, seed);
+		}
+
+		public Settings withDamping(double other) {
+			return new Settings(preference, other, steadyRounds, mostRounds, mostPoints, seed);
+		}
+	}
+
+	/**
+	 * What was found.
+	 *
+	 * @param clustering clusters are numbered by their first sample
+	 * @param exemplars  a sample per cluster
+	 * @param converged  whether the exemplars of all components came to rest; where they did not, those of the last round are taken
+	 * @param rounds     of the component that took longest
+	 * @param landmarks  points drawn in components that have too many; 0 where none has
+	 */
+	public record Result(Clustering clustering, int[] exemplars, boolean converged, int rounds, int landmarks) {
+	}
+
+	private final Signals signals;
+	private final PointSet points;
+	private final Settings settings;
+	private final Workers workers;
+	/** By sample: the sample that is its exemplar. */
+	private final int[] exemplarOf;
+	private boolean converged = true;
+	private int rounds;
+	private int landmarks;
+
+	private AffinityPropagation(Signals signals, Settings settings, Workers workers) {
+		this.signals = signals;
+		this.settings = settings;
+		this.workers = workers;
+		points = PointSet.of(signals);
+		exemplarOf = new int[signals.size()];
+	}
+
+	/** Clusters the samples of a map. */
+	public static Result cluster(Signals signals, Settings settings, Workers workers) {
+		AffinityPropagation run = new AffinityPropagation(signals, settings, workers);
+		for (int[] within : run.withinEarshot()) {
+			run.clusterPoints(within);
+		}
+		return run.result();
+	}
+
+	/** Points by component, ascending by their first samples; all that heard nothing are together. */
+	private List<int[]> withinEarshot() {
+		Map<Integer, List<Integer>> byComponent = IntStream.range(0, points.size()).boxed()
+				.sorted(Comparator.comparing(this::first))
+				.collect(Collectors.groupingBy(p -> isSilent(p) ? -1 : signals.components().componentOf(first(p)), TreeMap::new, Collectors.toList()));
+		return byComponent.values().stream().map(list -> list.stream().mapToInt(p -> p).toArray()).toList();
+	}
+
+	private int first(int point) {
+		return points.sample(point, 0);
+	}
+
+	private boolean isSilent(int point) {
+		return signals.rows().magnitude(first(point)) == 0;
+	}
+
+	private void clusterPoints(int[] within) {
+		if (isSilent(within[0]) || within.length == 1) {
+			Arrays.stream(within).forEach(p -> assign(p, within[0]));
+			return;
+		}
+		int[] chosen = within;
+		if (within.length > settings.mostPoints()) {
+			chosen = Arrays.stream(Draw.some(settings.mostPoints(), within.length, settings.seed())).map(i -> within[i]).toArray();
+			landmarks += chosen.length;
+		}
+		MessagePassing.Outcome outcome = MessagePassing.run(similarities(chosen), chosen.length, settings, workers);
+		converged &= outcome.converged();
+		rounds = Math.max(rounds, outcome.rounds());
+		for (int i = 0; i < chosen.length; i++) {
+			assign(chosen[i], chosen[outcome.exemplarOf()[i]]);
+		}
+		if (chosen != within) {
+			int[] drawn = chosen;
+			assignToNearest(within, Arrays.stream(outcome.exemplarOf()).distinct().sorted().map(i -> drawn[i]).toArray());
+		}
+	}
+
+	private void assign(int point, int exemplar) {
+		for (int i = 0; i < points.weight(point); i++) {
+			exemplarOf[points.sample(point, i)] = first(exemplar);
+		}
+	}
+
+	private float[] similarities(int[] chosen) {
+		int n = chosen.length;
+		float[] similarity = new float[n * n];
+		Components components = signals.components();
+		int[] place = Arrays.stream(chosen).map(p -> components.placeOf(first(p))).toArray();
+		workers.progress().begin("similarities", n);
+		workers.forRanges(n, () -> {
+			DistanceKernel kernel = signals.kernel();
+			double[] distances = new double[components.largest()];
+			return (from, to) -> {
+				for (int i = from; i < to; i++) {
+					kernel.row(first(chosen[i]), distances);
+					for (int k = 0; k < n; k++) {
+						similarity[i * n + k] = (float) -distances[place[k]];
+					}
+				}
+			};
+		});
+		float preference = (float) (Double.isNaN(settings.preference()) ? median(similarity, n) : settings.preference());
+		for (int i = 0; i < n; i++) {
+			int weight = points.weight(chosen[i]);
+			for (int k = 0; k < n; k++) {
+				similarity[i * n + k] = i == k ? preference : weight * similarity[i * n + k];
+			}
+		}
+		return similarity;
+	}
+
+	/** Of the similarities of two different points. */
+	static double median(float[] similarity, int n) {
+		float[] pairs = new float[n * (n - 1) / 2];
+		int count = 0;
+		for (int i = 0; i < n; i++) {
+			System.arraycopy(similarity, i * n, pairs, count, i);
+			count += i;
+		}
+		Arrays.sort(pairs);
+		return (pairs[(count - 1) / 2] + pairs[count / 2]) / 2.0;
+	}
+
+	private void assignToNearest(int[] within, int[] exemplars) {
+		Components components = signals.components();
+		double[] distances = new double[components.largest()];
+		double[] least = new double[within.length];
+		Arrays.fill(least, Double.POSITIVE_INFINITY);
+		DistanceKernel kernel = signals.kernel();
+		workers.progress().begin("nearest exemplars", exemplars.length);
+		for (int e : exemplars) {
+			workers.checkCancelled();
+			kernel.row(first(e), distances);
+			for (int i = 0; i < within.length; i++) {
+				double d = distances[components.placeOf(first(within[i]))];
+				if (d < least[i]) {
+					least[i] = d;
+					assign(within[i], e);
+				}
+			}
+			workers.progress().advance(1);
+		}
+	}
+
+	private Result result() {
+		int[] numbered = KMeans.numberedByFirst(exemplarOf);
+		Clustering clustering = new Clustering(numbered, null);
+		int[] exemplars = new int[clustering.clusters()];
+		for (int s = 0; s < numbered.length; s++) {
+			exemplars[numbered[s]] = exemplarOf[s];
+		}
+		return new Result(clustering, exemplars, converged, rounds, landmarks);
+	}
+}

@@ -1,0 +1,27 @@
+package org.cairnfield.core.reduce;
+
+/**
+ * A way fitted to some rows to say a row in a few coordinates, the most telling first. Rows asked about need not be among those that
+ * it was fitted to, but have the same columns.
+ */
+public interface Reduction {
+
+	/** How many columns a row has. */
+	int columns();
+
+	/**
+	 * The first coordinates of a row.
+	 *
+	 * @param components how many, from 1 to {@link #columns}
+	 */
+	double[] scores(SparseRows rows, int row, int components);
+
+	/** The first coordinates of all rows. */
+	default double[][] scores(SparseRows rows, int components) {
+		double[][] scores = new double[rows.size()][];
+		for (int row = 0; row < scores.length; row++) {
+			scores[row] = scores(rows, row, components);
+		}
+		return scores;
+	}
+}
