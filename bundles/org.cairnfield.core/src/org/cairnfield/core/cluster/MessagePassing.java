@@ -86,6 +86,7 @@ final class MessagePassing {
 			round++;
 		}
 		workers.progress().advance(2L * n * (mostRounds - round)); // rounds that were not needed
+		workers.checkCancelled();
 		boolean converged = steady >= steadyRounds && !exemplars.isEmpty();
 		return new Outcome(refined(exemplars.isEmpty() ? likeliest() : exemplars), converged, round);
 	}

@@ -3,7 +3,6 @@ package org.cairnfield.core.cluster;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +11,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.AffinityPropagation.Result;
 import org.cairnfield.core.cluster.AffinityPropagation.Settings;
@@ -21,6 +21,8 @@ import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.map.ScatteredMap;
+import org.cairnfield.core.simulate.CampusSize;
+import org.cairnfield.core.simulate.RandomMap;
 import org.cairnfield.core.stats.AdjustedRand;
 import org.cairnfield.core.task.Threads;
 import org.cairnfield.core.task.Workers;
@@ -108,5 +110,144 @@ class AffinityPropagationTest {
 			assertArrayEquals(line[line.length - 1].chars().map(c -> c - 48).toArray(), found.clustering().labels(), String.join(" ", line));
 			assertTrue(found.converged());
 		}
+	}
+
+	/** Of the points of a map, what the exemplars found add up to, preferences among it. */
+	private static double sum(Signals signals, Result found, double preference) {
+		double[] distances = new double[signals.components().largest()];
+		double sum = found.exemplars().length * preference;
+		for (int s = 0; s < signals.size(); s++) {
+			int exemplar = found.exemplars()[found.clustering().label(s)];
+			signals.kernel().row(s, distances);
+			sum -= distances[signals.components().placeOf(exemplar)];
+		}
+		return sum;
+	}
+
+	/** Equal samples count as one of weight: what is maximised is as large as for samples that differ by a hair. */
+	@Test
+	void countsEqualSamplesAsOftenAsTheyAre() {
+		for (long seed = 1; seed <= 10; seed++) {
+			SplittableRandom random = new SplittableRandom(seed);
+			int[][] levels = random.ints(8).mapToObj(i -> random.ints(5, -80, -40).toArray()).toArray(int[][]::new);
+			int[] kinds = random.ints(60, 0, 8).map(kind -> kind * kind / 8).toArray();
+			RadioMapBuilder repeated = new RadioMapBuilder();
+			RadioMapBuilder slightlyDifferent = new RadioMapBuilder();
+			for (int s = 0; s < kinds.length; s++) {
+				repeated.sample("Tide House", 0, s, 0);
+				slightlyDifferent.sample("Tide House", 0, s, 0);
+				for (int a = 0; a < 5; a++) {
+					repeated.reading("AP " + a, levels[kinds[s]][a]);
+					slightlyDifferent.reading("AP " + a, levels[kinds[s]][a]);
+				}
+				slightlyDifferent.reading("another " + s, -99);
+				repeated.reading("another", -99);
+			}
+			Settings settings = USUAL.withPreference(-120).withDamping(0.8);
+			Signals signals = Signals.of(repeated.build());
+			Result weighted = AffinityPropagation.cluster(signals, settings, HERE);
+			Result apart = AffinityPropagation.cluster(Signals.of(slightlyDifferent.build()), settings, HERE);
+			assertTrue(weighted.converged());
+			double difference = sum(signals, weighted, -120) - sum(signals, apart, -120); // both by the distances of equal ones, 0
+			assertTrue(difference >= -1e-9, "seed " + seed + ": " + difference);
+		}
+	}
+
+	@ParameterizedTest
+	@EnumSource(Distance.class)
+	void clustersWhatIsOutOfEarshotApart(Distance kind) {
+		for (long seed = 1; seed <= 20; seed++) {
+			Signals signals = Signals.of(ScatteredMap.of(seed, 90), Representation.positive(), kind);
+			Result found = AffinityPropagation.cluster(signals, USUAL, HERE);
+			int[] label = found.clustering().labels();
+			assertArrayEquals(ClusteringAssert.numberedByFirst(label), label);
+			assertEquals(0, found.clustering().noise());
+			assertEquals(0, found.landmarks());
+			for (int s = 0; s < label.length; s++) {
+				int exemplar = found.exemplars()[label[s]];
+				assertEquals(label[s], label[exemplar]);
+				assertTrue(signals.rows().magnitude(s) == 0 ? signals.rows().magnitude(exemplar) == 0
+						: signals.components().componentOf(s) == signals.components().componentOf(exemplar));
+			}
+		}
+	}
+
+	@Test
+	void makesFewerClustersTheSmallerThePreference() {
+		Signals signals = Signals.of(ScatteredMap.of(5, 90));
+		int before = Integer.MAX_VALUE;
+		for (double preference : new double[] { -1, -20, -100, -1000 }) {
+			int now = AffinityPropagation.cluster(signals, USUAL.withPreference(preference).withDamping(0.8), HERE).clustering().clusters();
+			assertTrue(now < before, now + " after " + before);
+			before = now;
+		}
+	}
+
+	@Test
+	void drawsLandmarksWhereThereAreTooManyPoints() {
+		Signals signals = Signals.of(RandomMap.of(3, CampusSize.of(2, 2, 40).apart(), 600, HERE));
+		Settings few = new Settings(Double.NaN, 0.8, 15, 300, 100, 4);
+		Result found = AffinityPropagation.cluster(signals, few, HERE);
+		assertTrue(found.landmarks() >= 100 && found.landmarks() < 600, found.landmarks() + " landmarks");
+		assertArrayEquals(found.clustering().labels(), AffinityPropagation.cluster(signals, few, HERE).clustering().labels());
+		for (int s = 0; s < signals.size(); s++) {
+			int own = found.clustering().label(s);
+			double[] distances = new double[signals.components().largest()];
+			signals.kernel().row(s, distances);
+			int component = signals.components().componentOf(s);
+			double least = Arrays.stream(found.exemplars()).filter(e -> signals.components().componentOf(e) == component)
+					.mapToDouble(e -> distances[signals.components().placeOf(e)]).min().orElseThrow();
+			assertEquals(least, distances[signals.components().placeOf(found.exemplars()[own])]);
+		}
+	}
+
+	@Test
+	void isTheSameForAnyNumberOfThreads() {
+		Signals signals = Signals.of(ScatteredMap.of(3, 300));
+		int[] expected = AffinityPropagation.cluster(signals, USUAL, HERE).clustering().labels();
+		try (Threads threads = new Threads(3)) {
+			assertArrayEquals(expected, AffinityPropagation.cluster(signals, USUAL, threads.workers()).clustering().labels());
+		}
+	}
+
+	@Test
+	void saysWhereItDidNotComeToRest() {
+		Signals signals = Signals.of(ScatteredMap.of(3, 100));
+		Result found = AffinityPropagation.cluster(signals, new Settings(Double.NaN, 0.5, 15, 3, 5_000, 1), HERE);
+		assertFalse(found.converged());
+		assertEquals(3, found.rounds());
+		assertEquals(0, found.clustering().noise());
+	}
+
+	/** As the reference has it: where nothing tells points apart, the preference alone decides. */
+	@Test
+	void decidesByThePreferenceWhereAllSimilaritiesAreEqual() {
+		RadioMapBuilder builder = new RadioMapBuilder();
+		for (int s = 0; s < 4; s++) {
+			builder.sample("Tide House", 0, s, 0).reading("common", -50).reading("own " + s, -60);
+		}
+		Signals signals = Signals.of(builder.build());
+		assertEquals(4, AffinityPropagation.cluster(signals, USUAL, HERE).clustering().clusters());
+		assertEquals(1, AffinityPropagation.cluster(signals, USUAL.withPreference(-1000), HERE).clustering().clusters());
+	}
+
+	@Test
+	void takesNoSamplesAndOneAndSilentOnes() {
+		assertEquals(0, AffinityPropagation.cluster(Signals.of(new RadioMapBuilder().build()), USUAL, HERE).clustering().size());
+		RadioMap silent = new RadioMapBuilder().sample("Tide House", 0, 0, 0).sample("Tide House", 0, 1, 0)
+				.sample("Tide House", 0, 2, 0).reading("a", -50).build();
+		for (Distance kind : Distance.values()) {
+			Result found = AffinityPropagation.cluster(Signals.of(silent, Representation.positive(), kind), USUAL, HERE);
+			assertArrayEquals(new int[] { 0, 0, 1 }, found.clustering().labels());
+			assertTrue(found.converged());
+		}
+	}
+
+	@Test
+	void refusesWhatIsOutOfRange() {
+		assertThrows(IllegalArgumentException.class, () -> USUAL.withDamping(0.4));
+		assertThrows(IllegalArgumentException.class, () -> USUAL.withDamping(1));
+		assertThrows(IllegalArgumentException.class, () -> new Settings(-1, 0.5, 15, 0, 100, 1));
+		assertThrows(IllegalArgumentException.class, () -> new Settings(-1, 0.5, 15, 10, 50_000, 1));
 	}
 }

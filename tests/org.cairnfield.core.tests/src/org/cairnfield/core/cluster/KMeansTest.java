@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import org.cairnfield.core.cluster.KMeans.Start;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.distance.Signals;
@@ -142,5 +143,58 @@ class KMeansTest {
 		assertEquals(0, KMeans.cluster(all(nothing), 3, 1, HERE).size());
 		Signals one = line(-50);
 		assertThrows(IllegalArgumentException.class, () -> KMeans.cluster(all(one), 0, 1, HERE));
+	}
+
+	@ParameterizedTest
+	@ValueSource(longs = { 1, 2, 3, 4, 5, 6, 7, 8 })
+	void spreadCentresStartInEveryGroup(long seed) {
+		Signals far = line(-80, -80, -80, -80, -80, -80, -60, -60, -40);
+		assertArrayEquals(new int[] { 0, 0, 0, 0, 0, 0, 1, 1, 2 }, KMeans.cluster(all(far), 3, Start.SPREAD, seed, HERE).labels());
+	}
+
+	@Test
+	void spreadCentresAreNoMoreThanDistinctPoints() {
+		assertEquals(2, KMeans.cluster(all(line(-50, -50, -50, -60)), 4, Start.SPREAD, 1, HERE).clusters());
+	}
+
+	/** Arthur and Vassilvitskii 2007: a smaller sum of squares on average than centres drawn by chance. */
+	@Test
+	void spreadCentresLeaveSmallerSquares() {
+		double spread = 0;
+		double chance = 0;
+		for (long seed = 1; seed <= 40; seed++) {
+			Signals signals = Signals.of(ScatteredMap.of(seed, 90), Representation.positive(), Distance.EUCLIDEAN);
+			spread += squares(signals, KMeans.cluster(all(signals), 8, Start.SPREAD, seed, HERE));
+			chance += squares(signals, KMeans.cluster(all(signals), 8, Start.CHANCE, seed, HERE));
+		}
+		assertTrue(spread < 0.95 * chance, spread + " and " + chance);
+	}
+
+	/** Of rows that say all that the signals do, the clusters are those of the signals. */
+	@ParameterizedTest
+	@EnumSource(Distance.class)
+	void clustersFullRowsLikeSignals(Distance kind) {
+		for (long seed = 1; seed <= 10; seed++) {
+			Signals signals = Signals.of(ScatteredMap.of(seed, 60), Representation.positive(), kind);
+			double[][] rows = new double[60][signals.map().accessPointCount()];
+			for (int s = 0; s < 60; s++) {
+				for (int k = signals.rows().start(s); k < signals.rows().end(s); k++) {
+					rows[s][signals.rows().column(k)] = signals.value(signals.rows().step(k));
+				}
+			}
+			for (Start start : Start.values()) {
+				assertArrayEquals(KMeans.cluster(all(signals), 6, start, seed, HERE).labels(),
+						KMeans.cluster(KMeans.points(rows, kind), 6, start, seed, HERE).labels());
+			}
+		}
+	}
+
+	@Test
+	void spreadCentresAreTheSameForAnyNumberOfThreads() {
+		Signals signals = Signals.of(ScatteredMap.of(3, 300));
+		int[] expected = KMeans.cluster(all(signals), 12, Start.SPREAD, 5, HERE).labels();
+		try (Threads threads = new Threads(3)) {
+			assertArrayEquals(expected, KMeans.cluster(all(signals), 12, Start.SPREAD, 5, threads.workers()).labels());
+		}
 	}
 }

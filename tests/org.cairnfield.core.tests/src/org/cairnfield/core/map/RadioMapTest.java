@@ -134,4 +134,22 @@ class RadioMapTest {
 	private static int[] rows(RadioMap map) {
 		return IntStream.range(0, map.size()).map(map::row).toArray();
 	}
+
+	@Test
+	void hearsSomeAccessPointsOnly() {
+		RadioMap whole = ScatteredMap.of(6, 50);
+		for (RadioMap map : new RadioMap[] { whole, whole.where(s -> s % 3 != 0) }) {
+			RadioMap some = map.hearing(a -> a % 2 == 0);
+			assertEquals(map.size(), some.size());
+			assertEquals(map.accessPoints(), some.accessPoints());
+			for (int s = 0; s < map.size(); s++) {
+				assertEquals(map.row(s), some.row(s));
+				assertEquals(map.x(s), some.x(s));
+				assertEquals(map.site(s), some.site(s));
+				for (int a = 0; a < map.accessPointCount(); a++) {
+					assertEquals(a % 2 == 0 ? map.rssiDbm(s, a, 1) : 1, some.rssiDbm(s, a, 1));
+				}
+			}
+		}
+	}
 }

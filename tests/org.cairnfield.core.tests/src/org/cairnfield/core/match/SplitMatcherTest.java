@@ -10,6 +10,8 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
+import org.cairnfield.core.cluster.KMeans;
+import org.cairnfield.core.cluster.OverlappingZones;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.distance.SignalRows;
@@ -189,6 +191,56 @@ class SplitMatcherTest {
 		SplitMap split = SplitMap.of(signals, new Clustering(new int[] { 0, 1 }, null), Centroids.Kind.MEAN, false);
 		RadioMap asked = new RadioMapBuilder().sample("?", 0, 0, 0).build();
 		assertEquals(1, Estimates.of(new SplitMatcher(split, 1, 1, true, Voting.NEAREST), signals.align(asked), HERE).x(0));
+	}
+
+	private static OverlappingZones zones(Signals signals, double tau, long seed) {
+		KMeans.Points points = KMeans.points(signals, IntStream.range(0, signals.size()).toArray());
+		return OverlappingZones.of(points, KMeans.cluster(points, 8, KMeans.Start.SPREAD, seed, HERE), tau, HERE);
+	}
+
+	/** τ → ∞. */
+	@ParameterizedTest
+	@CsvSource({ "positive, CITY_BLOCK", "positive, EUCLIDEAN", "exponential, CITY_BLOCK" })
+	void equalsPlainMatchingWhereEveryZoneHasAllSamples(String representation, Distance kind) {
+		for (long seed = 1; seed <= 15; seed++) {
+			Case c = Case.of(seed, representation, kind);
+			OverlappingZones zones = zones(c.signals, Double.POSITIVE_INFINITY, seed);
+			Estimates plain = c.estimate(new PlainMatcher(new Neighbours(c.signals), Voting.THREE_WEIGHTED));
+			Estimates found = c.estimate(new SplitMatcher(SplitMap.of(c.signals, zones), 1, 1, false, Voting.THREE_WEIGHTED));
+			EstimatesTest.assertSame(c.signals.map(), plain, c.signals.map(), found);
+			assertEquals(zones.clustering().clusters() + SAMPLES, found.meanComparisons());
+		}
+	}
+
+	@Test
+	void searchesTheZoneOfTheNearestClusterOnly() {
+		for (long seed = 1; seed <= 15; seed++) {
+			Case c = Case.of(seed, "positive", Distance.CITY_BLOCK);
+			OverlappingZones zones = zones(c.signals, 0.4, seed);
+			Centroids centres = Centroids.of(c.signals, zones.clustering().members(), Centroids.Kind.MEAN);
+			SplitMap split = SplitMap.of(c.signals, zones);
+			Matcher.Session session = new SplitMatcher(split, 1, 1, false, Voting.THREE_WEIGHTED).session();
+			Neighbours.Search plain = new Neighbours(c.signals).search();
+			SignalRows queries = c.signals.align(c.asked);
+			for (int q = 0; q < queries.size(); q++) {
+				double[] d = new double[centres.size()];
+				centres.distances(queries, q, d);
+				int nearest = IntStream.range(0, d.length).reduce(0, (a, b) -> d[b] < d[a] ? b : a);
+				int[] zone = zones.members()[nearest];
+				Nearest all = plain.of(queries, q, SAMPLES);
+				int[] expected = IntStream.range(0, SAMPLES).map(all::sample).filter(s -> Arrays.binarySearch(zone, s) >= 0).limit(3).toArray();
+				Nearest found = session.nearest(queries, q);
+				assertArrayEquals(expected, IntStream.range(0, found.size()).map(found::sample).toArray());
+				assertEquals(centres.size() + zone.length, session.comparisons());
+			}
+		}
+	}
+
+	@Test
+	void refusesSeveralOfOverlappingZones() {
+		Signals signals = Case.of(1, "positive", Distance.CITY_BLOCK).signals;
+		SplitMap split = SplitMap.of(signals, zones(signals, 0.5, 1));
+		assertThrows(IllegalArgumentException.class, () -> new SplitMatcher(split, 1, 2, false, Voting.NEAREST));
 	}
 
 	@Test

@@ -9,6 +9,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.cairnfield.core.choose.AutomaticChoice;
+import org.cairnfield.core.cluster.AffinityPropagation;
 import org.cairnfield.core.cluster.Centroids;
 import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.Dbscan;
@@ -16,6 +17,7 @@ import org.cairnfield.core.cluster.KDistances;
 import org.cairnfield.core.cluster.KMeans;
 import org.cairnfield.core.cluster.LargeClusters;
 import org.cairnfield.core.cluster.NearestLabelled;
+import org.cairnfield.core.cluster.OverlappingZones;
 import org.cairnfield.core.cluster.Sweep;
 import org.cairnfield.core.correlate.NoiseCorrelation;
 import org.cairnfield.core.distance.Distance;
@@ -25,8 +27,14 @@ import org.cairnfield.core.map.ScatteredMap;
 import org.cairnfield.core.match.Estimates;
 import org.cairnfield.core.match.Neighbours;
 import org.cairnfield.core.match.PlainMatcher;
+import org.cairnfield.core.match.RegressedPositions;
 import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.core.match.Voting;
+import org.cairnfield.core.reduce.KernelReduction;
+import org.cairnfield.core.reduce.OrthogonalSearch;
+import org.cairnfield.core.reduce.PlaceOutputs;
+import org.cairnfield.core.reduce.Reduction;
+import org.cairnfield.core.reduce.SignalMatrix;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -40,12 +48,25 @@ class LongWorkTest {
 	private static final int[] ALL = IntStream.range(0, SAMPLES).toArray();
 	private static final Clustering CLUSTERING = Dbscan.cluster(SIGNALS, 12, 3, Workers.inline());
 
+	private static final Reduction REDUCTION = reduction(Workers.inline());
+
+	private static Reduction reduction(Workers workers) {
+		return KernelReduction.of(new SignalMatrix(SIGNALS), PlaceOutputs.of(SIGNALS.map()), KernelReduction.Settings.usual(1), workers);
+	}
+
 	enum Work {
 		DBSCAN(w -> Dbscan.cluster(SIGNALS, 20, 3, w)), //
 		K_DISTANCES(w -> KDistances.of(SIGNALS, w, 3)), //
 		SWEEP(w -> Sweep.run(SIGNALS, new double[] { 10, 20 }, new int[] { 3, 5 }, w)), //
 		NEAREST_LABELLED(w -> NearestLabelled.labels(SIGNALS, List.of(CLUSTERING), w)), //
 		K_MEANS(w -> KMeans.cluster(KMeans.points(SIGNALS, ALL), 10, 1, w)), //
+		K_MEANS_SPREAD(w -> KMeans.cluster(KMeans.points(SIGNALS, ALL), 10, KMeans.Start.SPREAD, 1, w)), //
+		ZONES(w -> OverlappingZones.of(KMeans.points(SIGNALS, ALL), CLUSTERING, 0.5, w)), //
+		AFFINITY(w -> AffinityPropagation.cluster(SIGNALS, AffinityPropagation.Settings.usual(1), w)), //
+		AFFINITY_BY_LANDMARKS(w -> AffinityPropagation.cluster(EUCLIDEAN, new AffinityPropagation.Settings(Double.NaN, 0.7, 15, 60, 40, 1), w)), //
+		ORTHOGONAL_SEARCH(w -> OrthogonalSearch.of(new SignalMatrix(SIGNALS), PlaceOutputs.of(SIGNALS.map()), 6, 1, w)), //
+		KERNEL_REDUCTION(w -> reduction(w)), //
+		REGRESSION(w -> RegressedPositions.of(SIGNALS, REDUCTION, 2, 200, 1, w).estimates(SIGNALS.rows(), w)), //
 		LARGE_CLUSTERS(w -> LargeClusters.cut(SIGNALS, new Clustering(new int[SAMPLES], null), 40, 1, w)), //
 		CORRELATION(w -> NoiseCorrelation.place(SIGNALS, CLUSTERING, w)), //
 		CORRELATION_RECOMPUTED(w -> NoiseCorrelation.place(EUCLIDEAN, CLUSTERING, w)), //
