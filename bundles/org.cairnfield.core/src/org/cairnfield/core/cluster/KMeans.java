@@ -2,7 +2,7 @@ package org.cairnfield.core.cluster;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
-import java.util.function.BiConsumer;
+import java.util.function.ObjIntConsumer;
 import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.task.Workers;
@@ -61,7 +61,7 @@ public final class KMeans {
 				int[][] ofSamples = new int[groups.length][];
 				Arrays.setAll(ofSamples, g -> Arrays.stream(groups[g]).map(p -> samples[p]).toArray());
 				Centroids means = Centroids.of(signals, ofSamples, Centroids.Kind.MEAN);
-				return centres(means.size(), (point, out) -> means.distances(signals.rows(), samples[point], out));
+				return centres(means.size(), (out, point) -> means.distances(signals.rows(), samples[point], out));
 			}
 		};
 	}
@@ -77,7 +77,7 @@ public final class KMeans {
 			@Override
 			public Centres means(int[][] groups) {
 				Centroids means = centroids.grouped(groups);
-				return centres(means.size(), (point, out) -> means.distances(centroids, point, out));
+				return centres(means.size(), (out, point) -> means.distances(centroids, point, out));
 			}
 		};
 	}
@@ -98,7 +98,7 @@ public final class KMeans {
 			public Centres means(int[][] groups) {
 				double[][] means = new double[groups.length][];
 				Arrays.setAll(means, g -> DensePoints.mean(rows, groups[g]));
-				return centres(means.length, (point, out) -> {
+				return centres(means.length, (out, point) -> {
 					for (int c = 0; c < means.length; c++) {
 						out[c] = DensePoints.between(rows[point], means[c], distance);
 					}
@@ -107,7 +107,7 @@ public final class KMeans {
 		};
 	}
 
-	private static Centres centres(int size, BiConsumer<Integer, double[]> distances) {
+	private static Centres centres(int size, ObjIntConsumer<double[]> distances) {
 		return new Centres() {
 			@Override
 			public int size() {
@@ -116,7 +116,7 @@ public final class KMeans {
 
 			@Override
 			public void distances(int point, double[] out) {
-				distances.accept(point, out);
+				distances.accept(out, point);
 			}
 		};
 	}

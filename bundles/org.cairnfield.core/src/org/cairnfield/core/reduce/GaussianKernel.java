@@ -69,15 +69,13 @@ final class GaussianKernel {
 		return Math.exp(-square / (2 * width * width));
 	}
 
-	/** The kernel of each square, in a matrix of its own. */
-	static double[][] of(double[][] squares, double width) {
-		double[][] kernel = new double[squares.length][squares.length];
-		for (int i = 0; i < squares.length; i++) {
-			for (int j = 0; j <= i; j++) {
-				kernel[i][j] = of(squares[i][j], width);
-				kernel[j][i] = kernel[i][j];
+	/** Makes the kernel of each square in its place. */
+	static double[][] inPlace(double[][] squares, double width) {
+		for (double[] row : squares) {
+			for (int j = 0; j < row.length; j++) {
+				row[j] = of(row[j], width);
 			}
 		}
-		return kernel;
+		return squares;
 	}
 }

@@ -83,8 +83,8 @@ public final class KernelReduction implements Reduction, Serializable {
 		double[][] squares = GaussianKernel.squares(rows, some);
 		double width = settings.inputScale() * GaussianKernel.medianDistance(squares);
 		double[][] outputSquares = GaussianKernel.squares(ofSome);
-		double[][] g = GaussianKernel.of(outputSquares, settings.outputScale() * GaussianKernel.medianDistance(outputSquares));
-		double[][] q = weights(GaussianKernel.of(squares, width), g, settings.ridge(), workers);
+		double[][] g = GaussianKernel.inPlace(outputSquares, settings.outputScale() * GaussianKernel.medianDistance(outputSquares));
+		double[][] q = weights(GaussianKernel.inPlace(squares, width), g, settings.ridge(), workers);
 		double[][] mean = between(rows, some, q, some.length * Math.pow(width, 4), workers);
 		return new KernelReduction(Eigenvectors.of(mean), some.length);
 	}

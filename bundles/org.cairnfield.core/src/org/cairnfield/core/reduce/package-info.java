@@ -1,2 +1,2 @@
-/** Fewer dimensions: principal components of fingerprints. */
+/** Fewer dimensions: principal components of fingerprints, directions and access points that explain places, regression on them. */
 package org.cairnfield.core.reduce;

@@ -12,9 +12,9 @@ import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.cairnfield.core.task.Threads;
 import org.cairnfield.core.task.Workers;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 
 /** Matrices against those of Commons Math. */
 class DenseTest {
@@ -75,8 +75,8 @@ class DenseTest {
 	void makesKernelsOfSparseAndFullRowsAlike() {
 		double[][] rows = random(40, 7, 5);
 		int[] some = { 3, 4, 9, 30, 39 };
-		double[][] found = GaussianKernel.of(GaussianKernel.squares(new DenseAsSparse(rows), some), 1.7);
-		double[][] full = GaussianKernel.of(GaussianKernel.squares(rows), 1.7);
+		double[][] found = GaussianKernel.inPlace(GaussianKernel.squares(new DenseAsSparse(rows), some), 1.7);
+		double[][] full = GaussianKernel.inPlace(GaussianKernel.squares(rows), 1.7);
 		for (int i = 0; i < some.length; i++) {
 			for (int j = 0; j < some.length; j++) {
 				double distance = new ArrayRealVector(rows[some[i]]).getDistance(new ArrayRealVector(rows[some[j]]));
