@@ -11,7 +11,7 @@ import org.cairnfield.core.task.Workers;
  */
 final class MessagePassing {
 
-	/** Similarities are changed by half this share of their size at most; a float has a tenth of it in its last bit. */
+	/** Similarities change by at most half this share of themselves. It is about eight times the precision of a float. */
 	private static final double TELLING_APART = 1e-6;
 
 	/**
@@ -38,7 +38,7 @@ final class MessagePassing {
 	}
 
 	/**
-	 * @param similarity of point i to point k at i·n + k; changed a little to tell equal ones apart
+	 * @param similarity of point i to point k at i·n + k; changed a little so that no two are equal
 	 * @param n          at least 2
 	 */
 	static Outcome run(float[] similarity, int n, AffinityPropagation.Settings settings, Workers workers) {

@@ -4,15 +4,15 @@ import java.util.Arrays;
 import org.cairnfield.core.task.Workers;
 
 /**
- * The clusters of k-means, widened to zones that overlap: a sample is in the zone of every cluster whose centre is at most
- * (1 + τ) times as far as the nearest one, and always in that of its own cluster. A query then searches the zone of its nearest
- * centre only and still finds neighbours from across the border. A common practice in fingerprint matching; no source.
+ * The clusters of k-means, widened to zones that overlap. A sample is in the zone of its own cluster and of every cluster whose centre
+ * is at most (1 + τ) times as far as the nearest one. A query then searches only the zone of its nearest centre, yet finds neighbours
+ * across the border. Common practice in fingerprint matching; no source.
  *
- * <p>τ = 0 gives the clusters themselves, where k-means has come to its end and no sample is equally near to two centres; an
- * infinite τ puts every sample into every zone, which is plain matching. In between a sample that lies on a centre stays in that
- * zone alone.
+ * <p>τ = 0 gives the clusters themselves, provided that k-means has converged and no sample is equally near to two centres. An
+ * infinite τ puts every sample into every zone, which amounts to plain matching. With any finite τ, a sample that lies exactly on a
+ * centre stays in that zone alone.
  *
- * <p>It takes n·k distances. Memory grows with the zones a sample is in.
+ * <p>Cost: n·k distances; memory grows with {@link #zonesPerSample}.
  */
 public final class OverlappingZones {
 

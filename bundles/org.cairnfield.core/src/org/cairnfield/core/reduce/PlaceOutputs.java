@@ -7,9 +7,9 @@ import java.util.function.IntToDoubleFunction;
 import org.cairnfield.core.map.RadioMap;
 
 /**
- * The places of samples as numbers that a method can be fitted to: x and y less the mean of their site, as frames of sites have
- * nothing to do with each other, floor, and for several sites a column each that tells its samples from all others. Columns have
- * mean 0; x, y and floor have variance 1, all columns of sites together too. What does not vary has no column.
+ * The places of samples as targets of a fit: x and y less the mean of their site (each site has a frame of its own), floor, and an
+ * indicator column for each of several sites. Columns have mean 0. x, y and floor have variance 1; the variances of all indicators add
+ * up to 1. A column that would not vary is left out.
  */
 public final class PlaceOutputs {
 

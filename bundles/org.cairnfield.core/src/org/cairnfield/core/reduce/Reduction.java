@@ -1,8 +1,8 @@
 package org.cairnfield.core.reduce;
 
 /**
- * A way fitted to some rows to say a row in a few coordinates, the most telling first. Rows asked about need not be among those that
- * it was fitted to, but have the same columns.
+ * Describes a row by a few coordinates, the most telling first. A reduction is fitted to some rows and then projects any row with the
+ * same columns, such as a query.
  */
 public interface Reduction {
 

@@ -124,7 +124,7 @@ class AffinityPropagationTest {
 		return sum;
 	}
 
-	/** Equal samples count as one of weight: what is maximised is as large as for samples that differ by a hair. */
+	/** The weighted points reach at least the sum that samples reach which differ by a hair; both are judged on the equal ones. */
 	@Test
 	void countsEqualSamplesAsOftenAsTheyAre() {
 		for (long seed = 1; seed <= 10; seed++) {
@@ -148,7 +148,7 @@ class AffinityPropagationTest {
 			Result weighted = AffinityPropagation.cluster(signals, settings, HERE);
 			Result apart = AffinityPropagation.cluster(Signals.of(slightlyDifferent.build()), settings, HERE);
 			assertTrue(weighted.converged());
-			double difference = sum(signals, weighted, -120) - sum(signals, apart, -120); // both by the distances of equal ones, 0
+			double difference = sum(signals, weighted, -120) - sum(signals, apart, -120);
 			assertTrue(difference >= -1e-9, "seed " + seed + ": " + difference);
 		}
 	}
