@@ -38,7 +38,7 @@ final class MessagePassing {
 	}
 
 	/**
-	 * @param similarity of point i to point k at i·n + k; changed a little so that no two are equal
+	 * @param similarity of point i to point k at i·n + k; changed by a trifle, see {@link #TELLING_APART}
 	 * @param n          at least 2
 	 */
 	static Outcome run(float[] similarity, int n, AffinityPropagation.Settings settings, Workers workers) {
