@@ -11,7 +11,8 @@ import org.cairnfield.ui.tests.story.Stage;
 /** What all three roles do: look around, undo, save. */
 final class EveryonesActs {
 
-	private static final String PERSPECTIVES = "org.cairnfield.ui.curate org.cairnfield.ui.review.perspective org.cairnfield.ui.release.perspective";
+	private static final String PERSPECTIVES = "org.cairnfield.ui.curate org.cairnfield.ui.review.perspective org.cairnfield.ui.release.perspective"
+			+ " org.cairnfield.ui.timeline.perspective";
 
 	private EveryonesActs() {
 	}

@@ -1,5 +1,7 @@
 package org.cairnfield.ui.tests.wander;
 
+import static java.util.Map.entry;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,10 +29,12 @@ import org.eclipse.ui.PlatformUI;
 final class Sight {
 
 	/** Where controls are whose names begin so. */
-	private static final Map<String, String> VIEWS = Map.of("explorer", "org.cairnfield.ui.explorer", "samples", "org.cairnfield.ui.samples",
-			"findings", "org.cairnfield.ui.findings", "history", "org.cairnfield.ui.history", "plan", "org.cairnfield.ui.plan.view",
-			"split", "org.cairnfield.ui.review.split", "review", "org.cairnfield.ui.review.queue", "gates", "org.cairnfield.ui.release.gates",
-			"releases", "org.cairnfield.ui.release.releases", "measures", "org.cairnfield.ui.release.measures");
+	private static final Map<String, String> VIEWS = Map.ofEntries(entry("explorer", "org.cairnfield.ui.explorer"),
+			entry("samples", "org.cairnfield.ui.samples"), entry("findings", "org.cairnfield.ui.findings"), entry("history", "org.cairnfield.ui.history"),
+			entry("plan", "org.cairnfield.ui.plan.view"), entry("split", "org.cairnfield.ui.review.split"),
+			entry("review", "org.cairnfield.ui.review.queue"), entry("gates", "org.cairnfield.ui.release.gates"),
+			entry("releases", "org.cairnfield.ui.release.releases"), entry("measures", "org.cairnfield.ui.release.measures"),
+			entry("timeline", "org.cairnfield.ui.timeline"));
 
 	private Sight() {
 	}

@@ -74,6 +74,14 @@ final class StewardActs {
 					Hand.fill(Sight.control(Control.class, "findings.reason"), dice.oneOf(REASONS));
 					Sight.push("findings.waive");
 				}),
+				new Act("compare surveys", 3, StewardActs::compareSurveys),
+				new Act("select an access point of the timeline", 2, dice -> {
+					Hand.click(Sight.control(Control.class, "timeline.courses"));
+					Hand.press(dice.oneOf("Home", "Down", "End"));
+				}),
+				new Act("select a remedy of age", 2, dice -> Hand.click(Sight.row("timeline.remedies", dice))),
+				new Act("apply a remedy of age", 2, dice -> Sight.push("timeline.apply")),
+				new Act("plan the next walk", 1, dice -> Sight.push("timeline.walk")),
 				new Act("make a save point", 3, dice -> {
 					Hand.fill(Sight.control(Control.class, "history.note"), dice.oneOf(REASONS));
 					Sight.push("history.make");
@@ -151,6 +159,14 @@ final class StewardActs {
 				control -> control.getData("org.cairnfield.id") instanceof String id && id.startsWith("samples.edit."));
 		Hand.fill(dice.oneOf(fields), dice.oneOf("12.5", "-3", "1e9", "x", "7,25"));
 		Hand.press(dice.oneOf("Return", "Return", "Tab", "Escape"));
+	}
+
+	/** As often as not it is still at it when the next thing is done. */
+	private static void compareSurveys(Dice dice) {
+		Combo site = Sight.control(Combo.class, "timeline.site");
+		Ui.run(site::setFocus);
+		Hand.press(dice.oneOf("Down", "Up"));
+		Sight.push("timeline.compare");
 	}
 
 	private void takeIn(Dice dice) throws Exception {
