@@ -3,7 +3,6 @@ package org.cairnfield.core.choose;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,13 +28,6 @@ public final class AutomaticChoice {
 	public static final int MIN_PTS = 3;
 	/** Shares of the k-distance curve at which ε is tried; beyond the half of it clusters of real maps run together. */
 	private static final double[] CURVE_SHARES = { 0.3, 0.5 };
-	/** Small maps are judged on several hold-outs, for they vary more and cost less. */
-	private static final int MOST_HOLD_OUTS = 4;
-	private static final int SAMPLES_IN_ALL = 12_000;
-	/** Held-out errors this close to the smallest are not told apart; the search that compares most samples is taken. */
-	private static final double TOLERANCE = 1.03;
-	/** Held-out comparisons may be this share of the budget: the whole map differs a little. */
-	private static final double CAUTION = 0.9;
 	/** k-distances of a few sites tell enough. */
 	private static final double CURVE_TIME = 0.2;
 
@@ -50,6 +42,10 @@ public final class AutomaticChoice {
 	 * @param sampleShare     of these the samples, centroids left out; reckoned as if groups were of one size
 	 */
 	public record Tried(double epsilon, int minPts, Search search, double meanErrorMetres, double comparisonShare, double sampleShare) {
+
+		private TrialScore score() {
+			return new TrialScore(meanErrorMetres, comparisonShare, sampleShare);
+		}
 	}
 
 	/**
@@ -180,19 +176,15 @@ public final class AutomaticChoice {
 				: Signals.ofPart(signals.map().view(parts.get(part)), signals.representation(), signals.distance(), signals.lowestRssiDbm());
 	}
 
-	private static int holdOuts(int samples) {
-		return Math.max(1, Math.min(MOST_HOLD_OUTS, SAMPLES_IN_ALL / Math.max(1, samples)));
-	}
-
 	private Choice among(List<Candidate> candidates) {
 		Totals totals = new Totals(signals.size());
 		int questions = 0;
 		List<String> sites = new ArrayList<>();
 		int holdOuts = 0;
 		int epsilons = 0;
-		workers.progress().begin("trying splits and searches", (long) candidates.size() * parts.stream().mapToInt(part -> holdOuts(part.length)).sum());
+		workers.progress().begin("trying splits and searches", (long) candidates.size() * parts.stream().mapToInt(part -> HeldOut.number(part.length)).sum());
 		for (int part = 0; part < parts.size(); part++) {
-			int count = holdOuts(parts.get(part).length);
+			int count = HeldOut.number(parts.get(part).length);
 			int asked = 0;
 			while (asked < count) {
 				Round round = round(part, asked, candidates);
@@ -259,16 +251,8 @@ public final class AutomaticChoice {
 		return own == candidate.epsilon || own == 0 ? thinned : candidate.epsilon * thinned / own;
 	}
 
-	/** First those within the budget and the tolerance, the one that compares most samples first; then by error. */
 	private List<Tried> ranked(List<Tried> tried) {
-		double allowed = Budget.share(signals.size()) * CAUTION;
-		double close = TOLERANCE * tried.stream().filter(t -> t.comparisonShare() <= allowed)
-				.mapToDouble(Tried::meanErrorMetres).min().orElse(Double.NEGATIVE_INFINITY);
-		List<Tried> ranked = new ArrayList<>(tried);
-		ranked.sort(Comparator.comparing((Tried t) -> t.comparisonShare() <= allowed ? 0 : t.comparisonShare())
-				.thenComparing(t -> t.meanErrorMetres() <= close ? 0 : t.meanErrorMetres())
-				.thenComparing(Tried::sampleShare, Comparator.reverseOrder()));
-		return List.copyOf(ranked);
+		return TrialScore.ranked(tried, Tried::score, signals.size());
 	}
 
 	/** The k-distance below which a share of the samples lies; of repeated scans, at 0, the first above. @param curve ascending */

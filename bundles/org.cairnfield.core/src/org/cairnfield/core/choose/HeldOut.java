@@ -3,6 +3,7 @@ package org.cairnfield.core.choose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.KDistances;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
@@ -13,10 +14,13 @@ import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.task.Workers;
 
 /** Part of the training samples as a map, blocks of the rest as questions with known answers. */
-final class HeldOut {
+public final class HeldOut {
 
 	private static final double SHARE = 0.2;
 	private static final int MOST_QUESTIONS = 2000;
+	/** Small maps are judged on several hold-outs, for they vary more and cost less. */
+	private static final int MOST_HOLD_OUTS = 4;
+	private static final int SAMPLES_IN_ALL = 12_000;
 
 	final Signals signals;
 	private final RadioMap questions;
@@ -27,6 +31,21 @@ final class HeldOut {
 		this.signals = signals;
 		this.questions = questions;
 		queries = signals.align(questions);
+	}
+
+	/** How many hold-outs a map of so many samples is judged on. */
+	static int number(int samples) {
+		return Math.max(1, Math.min(MOST_HOLD_OUTS, SAMPLES_IN_ALL / Math.max(1, samples)));
+	}
+
+	/**
+	 * As many hold-outs as the size of a map asks for, each with other blocks of positions.
+	 *
+	 * @param whole the training samples, in the representation and distance to be used
+	 */
+	public static List<HeldOut> several(Signals whole, long seed) {
+		PositionBlocks blocks = PositionBlocks.of(whole.map());
+		return IntStream.range(0, number(whole.size())).mapToObj(i -> of(whole, blocks, i, seed)).toList();
 	}
 
 	/**
@@ -70,23 +89,57 @@ final class HeldOut {
 		return curve;
 	}
 
+	/** The samples that are left, as a map. */
+	public Signals signals() {
+		return signals;
+	}
+
 	/** How many samples are asked about. */
-	int questions() {
+	public int questions() {
 		return questions.size();
+	}
+
+	/** The samples asked about. */
+	public RadioMap asked() {
+		return questions;
+	}
+
+	/** The same questions, or what of them is looked at, asked of other signals of the samples that are left. */
+	public HeldOut with(Signals others, RadioMap asked) {
+		return new HeldOut(others, asked);
+	}
+
+	/**
+	 * Mean plane error in metres and mean comparisons as a share of the map, of one matcher.
+	 *
+	 * @param matcher of {@link #signals}, or of others made of the same samples
+	 * @param cells   centroids that it compares, which are no samples
+	 */
+	public TrialScore score(Matcher matcher, double cells, Workers workers) {
+		return score(Estimates.of(matcher, aligned(matcher), workers), cells);
+	}
+
+	/** Likewise of estimates of the samples asked about. */
+	public TrialScore score(Estimates estimates, double cells) {
+		Score score = scored(estimates);
+		return new TrialScore(score.meanErrorMetres, score.comparisonShare, score.comparisonShare - cells / Math.max(1, signals.size()));
+	}
+
+	private SignalRows aligned(Matcher matcher) {
+		return matcher.signals() == signals ? queries : matcher.signals().align(questions);
 	}
 
 	/** Mean plane error in metres and mean comparisons as a share of the map, for each voting from one search. */
 	List<Score> scores(Matcher matcher, List<Voting> votings, Workers workers) {
-		List<Score> scores = new ArrayList<>();
-		for (Estimates e : Estimates.of(matcher, votings, queries, workers)) {
-			double sum = 0;
-			for (int q = 0; q < e.size(); q++) {
-				sum += Math.hypot(e.x(q) - questions.x(q), e.y(q) - questions.y(q));
-			}
-			scores.add(new Score(e.size() == 0 ? 0 : sum / e.size(),
-					e.meanComparisons() / Math.max(1, signals.size())));
+		return Estimates.of(matcher, votings, aligned(matcher), workers).stream().map(this::scored).toList();
+	}
+
+	private Score scored(Estimates e) {
+		double sum = 0;
+		for (int q = 0; q < e.size(); q++) {
+			sum += Math.hypot(e.x(q) - questions.x(q), e.y(q) - questions.y(q));
 		}
-		return scores;
+		return new Score(e.size() == 0 ? 0 : sum / e.size(), e.meanComparisons() / Math.max(1, signals.size()));
 	}
 
 	record Score(double meanErrorMetres, double comparisonShare) {

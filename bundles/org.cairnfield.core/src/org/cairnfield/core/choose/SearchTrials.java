@@ -16,7 +16,7 @@ import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.task.Workers;
 
 /** Tries all ways to search one split of a map from which samples are held out. */
-final class SearchTrials {
+public final class SearchTrials {
 
 	private static final List<Voting> VOTINGS = List.of(Voting.THREE_WEIGHTED, new Voting(5, true));
 	private static final Voting WIDEST = VOTINGS.get(VOTINGS.size() - 1);
@@ -43,17 +43,46 @@ final class SearchTrials {
 		Clustering clustering = placed(heldOut.signals, found, workers);
 		for (boolean large : new boolean[] { false, true }) {
 			Clustering cut = large ? LargeClusters.cut(heldOut.signals, clustering, LargeClusters.usualLimit(whole), seed, workers) : clustering;
-			SplitMap oneLevel = SplitMap.of(heldOut.signals, cut, Centroids.Kind.MEAN, false);
-			SplitMap twoLevels = oneLevel.inTwoLevels(seed, workers);
-			for (int[] probes : PROBES) {
-				Search search = new Search(large, probes[0], probes[1], true, WIDEST);
-				SplitMap searched = search.twoLevels() ? twoLevels : oneLevel;
-				CellCount count = CellCount.of(searched);
-				List<HeldOut.Score> scores = heldOut.scores(search.matcher(searched), VOTINGS, workers);
-				for (int v = 0; v < VOTINGS.size(); v++) {
-					outcomes.put(new Combination(named, search.with(probes[1], VOTINGS.get(v))),
-							new Totals.Outcome(scores.get(v).meanErrorMetres(), scores.get(v).comparisonShare(), count, heldOut.signals.size()));
-				}
+			outcomes(heldOut, SplitMap.of(heldOut.signals, cut, Centroids.Kind.MEAN, false), large, seed, workers)
+					.forEach((search, outcome) -> outcomes.put(new Combination(named, search), outcome));
+		}
+		return outcomes;
+	}
+
+	/**
+	 * Tries all ways to search a split, as it is and with large clusters cut.
+	 *
+	 * @param signals of the hold-out's map, or others made of the same samples
+	 * @param cells   of these
+	 * @param whole   samples of the whole map, by which it is said which clusters are large
+	 */
+	public static Map<Search, TrialScore> of(HeldOut heldOut, Signals signals, Clustering cells, int whole, long seed, Workers workers) {
+		Map<Search, TrialScore> scores = new LinkedHashMap<>();
+		for (boolean large : new boolean[] { false, true }) {
+			Clustering cut = large ? LargeClusters.cut(signals, cells, LargeClusters.usualLimit(whole), seed, workers) : cells;
+			scores.putAll(of(heldOut, SplitMap.of(signals, cut, Centroids.Kind.MEAN, false), large, seed, workers));
+		}
+		return scores;
+	}
+
+	/** Likewise a split that is made ready for a search in one level. @param cut whether large clusters were cut */
+	public static Map<Search, TrialScore> of(HeldOut heldOut, SplitMap oneLevel, boolean cut, long seed, Workers workers) {
+		Map<Search, TrialScore> scores = new LinkedHashMap<>();
+		outcomes(heldOut, oneLevel, cut, seed, workers).forEach((search, outcome) -> scores.put(search, outcome.score(search)));
+		return scores;
+	}
+
+	private static Map<Search, Totals.Outcome> outcomes(HeldOut heldOut, SplitMap oneLevel, boolean cut, long seed, Workers workers) {
+		Map<Search, Totals.Outcome> outcomes = new LinkedHashMap<>();
+		SplitMap twoLevels = oneLevel.inTwoLevels(seed, workers);
+		for (int[] probes : PROBES) {
+			Search search = new Search(cut, probes[0], probes[1], true, WIDEST);
+			SplitMap searched = search.twoLevels() ? twoLevels : oneLevel;
+			CellCount count = CellCount.of(searched);
+			List<HeldOut.Score> scores = heldOut.scores(search.matcher(searched), VOTINGS, workers);
+			for (int v = 0; v < VOTINGS.size(); v++) {
+				outcomes.put(search.with(probes[1], VOTINGS.get(v)),
+						new Totals.Outcome(scores.get(v).meanErrorMetres(), scores.get(v).comparisonShare(), count, heldOut.signals.size()));
 			}
 		}
 		return outcomes;

@@ -23,6 +23,11 @@ final class Totals {
 		private double samples(Search search, CellCount counted) {
 			return comparisonShare - counted.compared(search) / size;
 		}
+
+		/** As if groups were of one size. */
+		TrialScore score(Search search) {
+			return new TrialScore(meanErrorMetres, comparisonShare, samples(search, cells.even()));
+		}
 	}
 
 	private static final class Sums {
