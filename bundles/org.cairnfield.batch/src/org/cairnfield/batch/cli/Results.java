@@ -113,7 +113,7 @@ final class Results {
 		out.println();
 		out.println("chosen       " + run.measured().way(Measures.RELEASED).how());
 		out.println("             errors in the plane, percentiles by Hyndman-Fan type 6; compared: fingerprints per query;");
-		out.println("             time: wall time to plain, one thread, same run");
+		out.println("             time: processor time to plain, one thread, same run");
 	}
 
 	static Json split(Split split, SplitFacts facts) {

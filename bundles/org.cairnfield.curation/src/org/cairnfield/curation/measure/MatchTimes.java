@@ -1,5 +1,7 @@
 package org.cairnfield.curation.measure;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -8,24 +10,38 @@ import org.cairnfield.core.match.Matcher;
 import org.cairnfield.core.task.Workers;
 
 /**
- * Wall time of matching on the calling thread alone. Matchers take turns, so that a machine that speeds up
- * or slows down does so for all; the median of the rounds counts.
+ * Processor time of matching on the calling thread alone, which other programs do not lengthen. Matchers take turns, so that a
+ * machine that speeds up or slows down does so for all; the median of the rounds counts.
  */
-final class MatchTimes {
+public final class MatchTimes {
 
 	private static final int WARM_UP = 2;
 	private static final int ROUNDS = 5;
-	private static final int MOST_QUERIES = 500;
+	/** Queries of a round. */
+	public static final int MOST_QUERIES = 500;
 
 	/** One way of matching. */
-	record Subject(Matcher matcher, SignalRows queries) {
+	@FunctionalInterface
+	public interface Subject {
+		/** Matches queries, on this thread; fewer where there are not so many. */
+		void match(int queries);
 	}
 
 	private MatchTimes() {
 	}
 
+	/** A matcher asked about queries that are aligned to its map. */
+	public static Subject of(Matcher matcher, SignalRows queries) {
+		return most -> {
+			Matcher.Session session = matcher.session();
+			for (int q = 0; q < Math.min(most, queries.size()); q++) {
+				session.nearest(queries, q);
+			}
+		};
+	}
+
 	/** Time of each over that of one of them, by name. */
-	static Map<String, Double> ratios(Map<String, Subject> subjects, String to, Workers workers) {
+	public static Map<String, Double> ratios(Map<String, Subject> subjects, String to, Workers workers) {
 		Map<String, double[]> rounds = new LinkedHashMap<>();
 		workers.progress().begin("timing", WARM_UP + ROUNDS);
 		for (int round = -WARM_UP; round < ROUNDS; round++) {
@@ -45,12 +61,14 @@ final class MatchTimes {
 	}
 
 	private static double once(Subject subject) {
-		Matcher.Session session = subject.matcher.session();
-		int n = Math.min(MOST_QUERIES, subject.queries.size());
-		long begin = System.nanoTime();
-		for (int q = 0; q < n; q++) {
-			session.nearest(subject.queries, q);
-		}
-		return Math.max(1, System.nanoTime() - begin);
+		long begin = now();
+		subject.match(MOST_QUERIES);
+		return Math.max(1, now() - begin);
+	}
+
+	/** Nanoseconds of this thread; of the clock where the JVM cannot tell. */
+	private static long now() {
+		ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+		return threads.isCurrentThreadCpuTimeSupported() ? threads.getCurrentThreadCpuTime() : System.nanoTime();
 	}
 }

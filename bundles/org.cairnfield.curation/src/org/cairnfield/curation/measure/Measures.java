@@ -23,7 +23,7 @@ import org.cairnfield.model.values.Count;
  *
  * @param test samples asked for
  * @param ways in that order; the two of a split only where there is one; empty where there is no test sample, or no map
- * @param timeRatios wall time of each way, by name, to that of plain matching, on one thread and warm; empty unless asked for
+ * @param timeRatios processor time of each way, by name, to that of plain matching, on one thread and warm; empty unless asked for
  */
 public record Measures(int test, List<Way> ways, Map<String, Double> timeRatios) {
 
@@ -107,7 +107,7 @@ public record Measures(int test, List<Way> ways, Map<String, Double> timeRatios)
 		private TestRun run(String name, Matcher matcher, RadioMap asked) {
 			workers.checkCancelled();
 			SignalRows queries = matcher.signals().align(asked);
-			subjects.put(name, new MatchTimes.Subject(matcher, queries));
+			subjects.put(name, MatchTimes.of(matcher, queries));
 			return TestRun.of(matcher, queries, test, workers);
 		}
 	}

@@ -45,8 +45,11 @@ public record TestRun(Estimates estimates, PositionErrors errors, List<String> s
 
 	/** @param queries the test samples, aligned to the map that the matcher searches */
 	public static TestRun of(Matcher matcher, SignalRows queries, RadioMap test, Workers workers) {
-		Estimates estimates = Estimates.of(matcher, queries, workers);
-		RadioMap searched = matcher.signals().map();
+		return of(Estimates.of(matcher, queries, workers), matcher.signals().map(), test);
+	}
+
+	/** Of estimates. @param searched the map whose sites they number */
+	public static TestRun of(Estimates estimates, RadioMap searched, RadioMap test) {
 		return new TestRun(estimates, PositionErrors.of(estimates.positions(), truth(test, searched)), searched.sites());
 	}
 

@@ -27,8 +27,12 @@ public record Way(String name, String how, TestRun run, Interval mean, double ra
 	/** Of all that is drawn. */
 	private static final long SEED = 1;
 
-	/** @param plain the same for plain matching; null where this is it */
-	static Way of(String name, String how, TestRun run, double bytes, Way plain) {
+	/**
+	 * Sets a run beside plain matching.
+	 *
+	 * @param plain the same for plain matching; null where this is it
+	 */
+	public static Way of(String name, String how, TestRun run, double bytes, Way plain) {
 		double[] errors = run.errors().errorsMetres();
 		double[] of = plain == null ? errors : plain.errors().errorsMetres();
 		Interval ratio = errors.length == of.length && errors.length > 0 ? Bootstrap.seeded(SEED).ratioOfMeans(errors, of)
