@@ -1,9 +1,17 @@
 package org.cairnfield.curation.run;
 
+import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.cairnfield.core.choose.PositionBlocks;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.intake.SurveyTaking;
+import org.cairnfield.curation.maps.ArchiveMap;
+import org.cairnfield.curation.remedy.RemedyCommands;
+import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.RuleRun;
+import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelFactory;
@@ -23,6 +31,7 @@ public record FileArchive(Archive archive, Intake intake, SampleKey[] keys, int 
 
 	/** Held out where no test survey is given. */
 	public static final double HELD_OUT_SHARE = 0.2;
+	private static final String CLEANING = "few-readings";
 
 	/** All samples make the map. */
 	public static FileArchive of(Intake map) {
@@ -61,6 +70,14 @@ public record FileArchive(Archive archive, Intake intake, SampleKey[] keys, int 
 		return intake.sampleIds().stream().allMatch(Ids::isUsableForSample) ? intake
 				: new Intake(intake.map(), IntStream.rangeClosed(1, intake.map().size()).mapToObj(Integer::toString).toList(), intake.reports(),
 						intake.quarantines(), intake.notHeard(), intake.notes());
+	}
+
+	/** Sets samples aside that heard fewer access points than the rule of that name asks for; answers how many. */
+	public int setAsideFewReadings(Workers workers) {
+		List<Finding> found = RuleCheck.of(archive, new RuleRun(CleaningRules.registry().some(List.of(CLEANING))), workers).open();
+		RemedyCommands commands = new RemedyCommands(archive);
+		found.forEach(finding -> finding.remedy().ifPresent(commands::apply));
+		return training() - ArchiveMap.of(archive).map().size();
 	}
 
 	/** Samples of the map, test samples left out. */

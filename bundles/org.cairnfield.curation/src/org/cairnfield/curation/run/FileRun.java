@@ -4,7 +4,6 @@ import java.util.List;
 import org.cairnfield.core.choose.AutomaticChoice;
 import org.cairnfield.core.correlate.ProposalRule;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
 import org.cairnfield.curation.measure.PackRequest;
@@ -12,10 +11,6 @@ import org.cairnfield.curation.measure.ReleasedMap;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.propose.SetProposalsCommand;
 import org.cairnfield.curation.propose.SplitProposals;
-import org.cairnfield.curation.remedy.RemedyCommands;
-import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.curation.internal.rules.sample.FewReadingsRule;
 import org.cairnfield.curation.split.AddSplitsCommand;
 import org.cairnfield.curation.split.KDistanceCurve;
@@ -48,7 +43,6 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 		ReleasedMap released, Measures measured) {
 
 	private static final String NAME = "split";
-	private static final String CLEANING = "few-readings";
 
 	/** Splits and proposes; nothing is cleaned away, nothing measured. */
 	public static FileRun proposed(FileArchive files, SplitRequest request, ProposalRule rule, Workers workers) {
@@ -61,7 +55,7 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 	 * @throws UnfitSurveyException where too little is left to work with
 	 */
 	public static FileRun measured(FileArchive files, SplitRequest request, ProposalRule rule, Workers workers) {
-		int setAside = clean(files, workers);
+		int setAside = files.setAsideFewReadings(workers);
 		int left = files.training() - setAside;
 		if (left < 2) {
 			throw new UnfitSurveyException("a map needs two samples at least, and " + left + " of " + files.keys().length + " can be used: "
@@ -72,14 +66,6 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 		Measures measured = Measures.timed(run.released,
 				ArchiveMap.of(files.archive(), Scope.ARCHIVE, SurveyKind.TEST).map(), PackRequest.USUAL, workers);
 		return new FileRun(files, setAside, run.split, run.tried, run.onMap, run.study, run.proposals, run.released, measured);
-	}
-
-	private static int clean(FileArchive files, Workers workers) {
-		List<Finding> found = RuleCheck.of(files.archive(), new RuleRun(CleaningRules.registry().some(List.of(CLEANING))),
-				workers).open();
-		RemedyCommands commands = new RemedyCommands(files.archive());
-		found.forEach(finding -> finding.remedy().ifPresent(commands::apply));
-		return files.training() - ArchiveMap.of(files.archive()).map().size();
 	}
 
 	private static FileRun of(FileArchive files, int setAside, SplitRequest request, ProposalRule rule, Workers workers) {

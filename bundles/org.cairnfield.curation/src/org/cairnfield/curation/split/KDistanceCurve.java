@@ -16,8 +16,8 @@ public record KDistanceCurve(int minPts, double[] ascending, Optional<Kneedle.Kn
 
 	private static final double ELBOW_SENSITIVITY = 1;
 
-	/** @param ascending k-distances, infinite ones last */
-	static KDistanceCurve of(double[] ascending, int minPts) {
+	/** Of a map. @param ascending k-distances, infinite ones last */
+	public static KDistanceCurve of(double[] ascending, int minPts) {
 		int n = ascending.length;
 		while (n > 0 && Double.isInfinite(ascending[n - 1])) {
 			n--;
