@@ -21,11 +21,19 @@ final class ReportPage {
 
 	private final StringBuilder html = new StringBuilder();
 
+	/** Room for tables of many columns. */
+	private static final String WIDE = "body { max-width: 76rem; } table { font-size: .92em; } @media print { @page { size: landscape; } }\n";
+
 	ReportPage(String title) {
+		this(title, false);
+	}
+
+	/** @param wide whether its tables have many columns */
+	ReportPage(String title, boolean wide) {
 		html.append("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
 				.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
 				.append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n<title>")
-				.append(text(title)).append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n");
+				.append(text(title)).append("</title>\n<style>\n").append(STYLE).append(wide ? WIDE : "").append("</style>\n</head>\n<body>\n");
 	}
 
 	/** A text so that no character of it is taken for markup. */

@@ -21,7 +21,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RulesCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class, PeopleCommand.class,
 		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class, RenameCommand.class, PolicyCommand.class, GateCommand.class,
 		ReleaseCommand.class, ReleasesCommand.class, VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class, CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
-		TimelineCommand.class, AgeingCommand.class, RefreshCommand.class, WalkCommand.class, WatchCommand.class, PeriodCommand.class, AssignCommand.class, AssignmentsCommand.class, CommentCommand.class, CommentsCommand.class,
+		TimelineCommand.class, AgeingCommand.class, RefreshCommand.class, WalkCommand.class, WatchCommand.class, StudyCommand.class, PeriodCommand.class, AssignCommand.class, AssignmentsCommand.class, CommentCommand.class, CommentsCommand.class,
 		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
 		description = "Keep Wi-Fi radio maps: take in surveys, split a map, give noise back, measure the result.",
 		exitCodeListHeading = "%nExit codes:%n",

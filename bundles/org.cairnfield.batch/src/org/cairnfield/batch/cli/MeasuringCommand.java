@@ -78,7 +78,7 @@ abstract class MeasuringCommand extends SurveyCommand {
 	/** Keeps the results; answers the files written, all in one folder. */
 	abstract List<Path> write(FileRun run, Json result, Workers workers) throws Exception;
 
-	private static void requireCommonAccessPoint(RadioMap map, RadioMap test) throws NotEnoughException {
+	static void requireCommonAccessPoint(RadioMap map, RadioMap test) throws NotEnoughException {
 		if (Collections.disjoint(new HashSet<>(map.accessPoints()), test.accessPoints())) {
 			throw new NotEnoughException("map and test survey have no access point in common, so nothing can be measured: "
 					+ "the map has " + some(map) + ", the test survey " + some(test));

@@ -1,6 +1,7 @@
 package org.cairnfield.report.internal.picture;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cairnfield.core.cluster.Kneedle.Knee;
 import org.cairnfield.core.series.Curve;
@@ -62,5 +63,15 @@ public final class Pictures {
 	 */
 	public static String errorDistribution(List<ErrorCurve> curves, String source) {
 		return new ErrorDistributionPicture(curves).svg(source);
+	}
+
+	/** Methods by match time and error; at least one. */
+	public static String methods(List<MethodPoints> methods, String source) {
+		return new MethodPicture(methods).svg(source);
+	}
+
+	/** Sizes of clusters of several splits of each map, by name of the map; at least one map. */
+	public static String splitShapes(Map<String, List<SplitShape>> maps, String source) {
+		return new SplitShapesPicture(maps).svg(source);
 	}
 }

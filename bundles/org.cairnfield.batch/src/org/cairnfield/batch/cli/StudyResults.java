@@ -1,0 +1,110 @@
+package org.cairnfield.batch.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import org.cairnfield.core.stats.SignedRank;
+import org.cairnfield.curation.study.CommonPractice;
+import org.cairnfield.curation.study.StudyRow;
+import org.cairnfield.curation.study.StudyTable;
+
+/** A study as JSON and as tables; field names are a contract with scripts. */
+final class StudyResults {
+
+	private StudyResults() {
+	}
+
+	static Json json(StudyTable table) {
+		return new Json().put("seed", table.seed()).put("rows", table.rows().stream().map(row -> row(row).fields()).toList())
+				.put("averages", table.averages().stream().map(average -> average(average).fields()).toList()).put("best", table.best().orElse(null))
+				.put("commonPractice", table.maps().stream().flatMap(map -> List.of(CommonPractice.values()).stream().filter(p -> p.on(table, map).isPresent())
+						.map(p -> practice(table, map, p).fields())).toList());
+	}
+
+	private static Json row(StudyRow row) {
+		Json json = new Json().put("map", row.map()).put("method", row.method()).put("samples", row.samples()).put("testSamples", row.testSamples())
+				.put("heldOut", row.heldOut()).put("setAside", row.setAside());
+		StudyRow.Figures f = row.figures();
+		if (f != null) {
+			json.put("meanErrorM", f.meanErrorM()).put("meanLowM", f.meanLowM()).put("meanHighM", f.meanHighM()).put("medianErrorM", f.medianErrorM())
+					.put("p75M", f.p75M()).put("p95M", f.p95M()).put("floorHitRate", f.floorHitRate()).put("siteHitRate", f.siteHitRate())
+					.put("toPlain", f.toPlain()).put("toPlainLow", f.toPlainLow()).put("toPlainHigh", f.toPlainHigh()).put("toPlain3w", f.toPlain3w())
+					.put("toPlain3wLow", f.toPlain3wLow()).put("toPlain3wHigh", f.toPlain3wHigh()).put("comparisonsPerQuery", f.comparisonsPerQuery())
+					.put("comparisonShare", f.comparisonShare()).put("budgetShare", row.budgetShare()).put("withinBudget", row.isWithinBudget())
+					.put("bytesPerQuery", f.bytesPerQuery()).put("byteShare", f.byteShare()).put("how", row.how()).put("rmseM", f.rmseM()).put("p90M", f.p90M())
+					.put("ce50M", f.ce50M()).put("ce95M", f.ce95M()).put("matchTimeRatio", f.matchTimeRatio())
+					.put("matchTimeToPlain3w", f.matchTimeToPlain3w()).put("offlineS", row.offlineS()).put("choiceS", row.choiceS());
+			if (row.shape() != null) {
+				json.put("clusterSizes", row.shape().sizes()).put("noise", row.shape().noise());
+			}
+		}
+		return json.put("tried", row.tried().stream().map(tried -> tried(tried).fields()).toList()).put("skipped", row.skipped());
+	}
+
+	private static Json tried(StudyRow.Tried tried) {
+		return new Json().put("method", tried.method()).put("setting", tried.setting()).put("search", tried.search())
+				.put("heldOutErrorM", tried.meanErrorM()).put("heldOutComparisonShare", tried.comparisonShare());
+	}
+
+	private static Json average(StudyTable.Average a) {
+		return new Json().put("method", a.method()).put("maps", a.maps()).put("toPlain", mean(a.toPlain())).put("toPlain3w", mean(a.toPlain3w()))
+				.put("matchTimeRatio", mean(a.matchTime())).put("comparisonShare", a.comparisonShare()).put("byteShare", a.byteShare())
+				.put("floorHitRate", a.floorHitRate()).put("offlineS", a.offlineS()).put("meanRank", a.rank()).put("againstPlain", test(a.againstPlain()))
+				.put("againstPlain3w", test(a.against3w())).put("againstBest", test(a.againstBest()));
+	}
+
+	private static Json mean(StudyTable.Mean mean) {
+		return new Json().put("mean", mean.value()).put("low", mean.interval().low()).put("high", mean.interval().high());
+	}
+
+	private static Json test(SignedRank test) {
+		return new Json().put("pairs", test.pairs()).put("below", test.below()).put("above", test.above()).put("p", test.p());
+	}
+
+	private static Json practice(StudyTable table, String map, CommonPractice practice) {
+		double change = practice.on(table, map).orElseThrow();
+		return new Json().put("map", map).put("practice", practice.words()).put("source", "common practice, no source").put("change", change)
+				.put("verdict", practice.verdict(change).word());
+	}
+
+	static void print(StudyTable table, PrintWriter out) {
+		for (String map : table.maps()) {
+			List<StudyRow> rows = table.of(map);
+			StudyRow first = rows.get(0);
+			out.printf(Locale.ROOT, "%s: %d samples, %d %s, budget %.1f %% of plain matching's comparisons%n", map, first.samples(), first.testSamples(),
+					first.heldOut() ? "of its own positions held out" : "test samples", 100 * first.budgetShare());
+			ConsoleTable lines = new ConsoleTable("method", "mean m", "to plain", "95 % of ratio", "to plain-3w", "floor", "compared", "time", "offline s", "choice s");
+			for (StudyRow row : rows) {
+				StudyRow.Figures f = row.figures();
+				if (f == null) {
+					lines.row(row.method(), "–", "–", "–", "–", "–", "–", "–", "–", "–");
+				} else {
+					lines.row(row.method(), f("%.3f", f.meanErrorM()), f("%.3f", f.toPlain()), f("%.3f", f.toPlainLow()) + " … " + f("%.3f", f.toPlainHigh()),
+							f("%.3f", f.toPlain3w()), f("%.1f %%", 100 * f.floorHitRate()), f("%.1f %%", 100 * f.comparisonShare()),
+							f("%.3f", f.matchTimeRatio()), f("%.2f", row.offlineS()), f("%.1f", row.choiceS()));
+				}
+			}
+			lines.print(out);
+			rows.stream().filter(row -> row.method().equals("chosen") && row.isMeasured()).forEach(row -> out.println("chosen: " + row.how()));
+			rows.stream().filter(row -> !row.isMeasured()).forEach(row -> out.println(row.method() + " skipped: " + row.skipped()));
+			out.println();
+		}
+		ConsoleTable averages = new ConsoleTable("over maps", "maps", "to plain", "95 %", "to plain-3w", "95 %", "time", "compared", "rank", "p to plain", "p to plain-3w");
+		for (StudyTable.Average a : table.averages()) {
+			averages.row(a.method(), Integer.toString(a.maps()), f("%.3f", a.toPlain().value()), interval(a.toPlain()), f("%.3f", a.toPlain3w().value()),
+					interval(a.toPlain3w()), f("%.3f", a.matchTime().value()), f("%.1f %%", 100 * a.comparisonShare()), f("%.1f", a.rank()),
+					f("%.4f", a.againstPlain().p()), f("%.4f", a.against3w().p()));
+		}
+		averages.print(out);
+		out.println("p: Wilcoxon's signed-rank test of errors to plain, paired by map, not corrected for several tests; intervals by the bootstrap over maps");
+		out.println();
+	}
+
+	private static String interval(StudyTable.Mean mean) {
+		return f("%.3f", mean.interval().low()) + " … " + f("%.3f", mean.interval().high());
+	}
+
+	private static String f(String format, double value) {
+		return Double.isNaN(value) ? "–" : String.format(Locale.ROOT, format, value);
+	}
+}
