@@ -49,7 +49,8 @@ public record StudyTable(List<StudyRow> rows, List<Average> averages, Optional<S
 		}
 	}
 
-	static StudyTable of(List<StudyRow> rows, long seed) {
+	/** Of rows that are done so far. */
+	public static StudyTable of(List<StudyRow> rows, long seed) {
 		Map<String, Double> ranks = ranks(rows);
 		Map<String, List<StudyRow>> byMethod = rows.stream().filter(StudyRow::isMeasured)
 				.collect(Collectors.groupingBy(StudyRow::method, LinkedHashMap::new, Collectors.toList()));

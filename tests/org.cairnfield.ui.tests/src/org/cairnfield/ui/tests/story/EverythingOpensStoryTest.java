@@ -153,7 +153,8 @@ class EverythingOpensStoryTest {
 		Set<String> all = new TreeSet<>();
 		Set<String> chosen = new TreeSet<>();
 		Set<String> came = new TreeSet<>();
-		for (String perspective : List.of("org.cairnfield.ui.curate", "org.cairnfield.ui.timeline.perspective", "org.cairnfield.ui.review.perspective", "org.cairnfield.ui.release.perspective")) {
+		for (String perspective : List.of("org.cairnfield.ui.curate", "org.cairnfield.ui.timeline.perspective", "org.cairnfield.ui.review.perspective", "org.cairnfield.ui.release.perspective",
+				"org.cairnfield.ui.release.study.perspective")) {
 			Stage.perspective(perspective);
 			Menu bar = Ui.ask(() -> Stage.window().getMenuBar());
 			for (List<String> entry : Menus.entries(bar)) {
