@@ -726,13 +726,22 @@ public interface ModelPackage extends EPackage {
 	int SPLIT__PCA_SHARE = 6;
 
 	/**
+	 * The feature id for the '<em><b>Method</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SPLIT__METHOD = 7;
+
+	/**
 	 * The feature id for the '<em><b>Seed</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__SEED = 7;
+	int SPLIT__SEED = 8;
 
 	/**
 	 * The feature id for the '<em><b>Gate</b></em>' attribute.
@@ -741,7 +750,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__GATE = 8;
+	int SPLIT__GATE = 9;
 
 	/**
 	 * The feature id for the '<em><b>Threshold</b></em>' attribute.
@@ -750,7 +759,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__THRESHOLD = 9;
+	int SPLIT__THRESHOLD = 10;
 
 	/**
 	 * The feature id for the '<em><b>Search</b></em>' attribute.
@@ -759,7 +768,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__SEARCH = 10;
+	int SPLIT__SEARCH = 11;
 
 	/**
 	 * The feature id for the '<em><b>Search Reason</b></em>' attribute.
@@ -768,7 +777,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__SEARCH_REASON = 11;
+	int SPLIT__SEARCH_REASON = 12;
 
 	/**
 	 * The feature id for the '<em><b>In Release</b></em>' attribute.
@@ -777,7 +786,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__IN_RELEASE = 12;
+	int SPLIT__IN_RELEASE = 13;
 
 	/**
 	 * The feature id for the '<em><b>Clusters</b></em>' containment reference list.
@@ -786,7 +795,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__CLUSTERS = 13;
+	int SPLIT__CLUSTERS = 14;
 
 	/**
 	 * The feature id for the '<em><b>Labels</b></em>' attribute.
@@ -795,7 +804,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__LABELS = 14;
+	int SPLIT__LABELS = 15;
 
 	/**
 	 * The feature id for the '<em><b>Proposals</b></em>' attribute.
@@ -804,7 +813,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT__PROPOSALS = 15;
+	int SPLIT__PROPOSALS = 16;
 
 	/**
 	 * The number of structural features of the '<em>Split</em>' class.
@@ -813,7 +822,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int SPLIT_FEATURE_COUNT = 16;
+	int SPLIT_FEATURE_COUNT = 17;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.ClusterImpl <em>Cluster</em>}' class.
@@ -2213,6 +2222,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getSplit_PcaShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Split#getMethod <em>Method</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Method</em>'.
+	 * @see org.cairnfield.model.Split#getMethod()
+	 * @see #getSplit()
+	 * @generated
+	 */
+	EAttribute getSplit_Method();
 
 	/**
 	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Split#getSeed <em>Seed</em>}'.
@@ -3618,6 +3638,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute SPLIT__PCA_SHARE = eINSTANCE.getSplit_PcaShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Method</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SPLIT__METHOD = eINSTANCE.getSplit_Method();
 
 		/**
 		 * The meta object literal for the '<em><b>Seed</b></em>' attribute feature.

@@ -21,7 +21,7 @@ import org.eclipse.emf.ecore.EObject;
  * <!-- end-user-doc -->
  *
  * <!-- begin-model-doc -->
- * One clustering of the map, or of part of it, by DBSCAN.
+ * One clustering of the map, or of part of it, by DBSCAN or another method.
  * <!-- end-model-doc -->
  *
  * <p>
@@ -35,6 +35,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Split#getEpsilon <em>Epsilon</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getMinPts <em>Min Pts</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getPcaShare <em>Pca Share</em>}</li>
+ *   <li>{@link org.cairnfield.model.Split#getMethod <em>Method</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getSeed <em>Seed</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getGate <em>Gate</em>}</li>
  *   <li>{@link org.cairnfield.model.Split#getThreshold <em>Threshold</em>}</li>
@@ -229,6 +230,31 @@ public interface Split extends EObject {
 	 * @generated
 	 */
 	void setPcaShare(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Method</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How it was made where not by DBSCAN: the method and its setting, for a person; ε and minPts say nothing then. Unset: by DBSCAN.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Method</em>' attribute.
+	 * @see #setMethod(String)
+	 * @see org.cairnfield.model.ModelPackage#getSplit_Method()
+	 * @model annotation="urn:org.cairnfield:words label='Method'"
+	 * @generated
+	 */
+	String getMethod();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Split#getMethod <em>Method</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Method</em>' attribute.
+	 * @see #getMethod()
+	 * @generated
+	 */
+	void setMethod(String value);
 
 	/**
 	 * Returns the value of the '<em><b>Seed</b></em>' attribute.

@@ -225,14 +225,15 @@ public final class ReleaseReport {
 		List<List<String>> rows = new ArrayList<>();
 		for (Split split : archive.getSplits()) {
 			if (check.released().splits().contains(split.getId()) && split.getLabels() != null) {
-				rows.add(List.of(split.getId(), String.valueOf(split.getScope()), String.format(Locale.ROOT, "%.4g", split.getEpsilon()),
-						Integer.toString(split.getMinPts()), Integer.toString(split.getLabels().clusterSizes().length),
+				boolean dbscan = split.getMethod() == null;
+				rows.add(List.of(split.getId(), String.valueOf(split.getScope()), dbscan ? "DBSCAN" : split.getMethod(),
+						dbscan ? String.format(Locale.ROOT, "%.4g", split.getEpsilon()) : "–", dbscan ? Integer.toString(split.getMinPts()) : "–", Integer.toString(split.getLabels().clusterSizes().length),
 						Integer.toString(split.getLabels().size()), Integer.toString(split.getLabels().noise())));
 			}
 		}
 		if (!rows.isEmpty()) {
-			page.table("DBSCAN, minPts counts the sample itself",
-					List.of("Split", "Scope", "ε#", "minPts#", "Clusters#", "Samples#", "Noise#"), rows);
+			page.table("minPts counts the sample itself",
+					List.of("Split", "Scope", "Method", "ε#", "minPts#", "Clusters#", "Samples#", "Noise#"), rows);
 			page.picture(Pictures.clusterSizes(ClusterSizes.of(check.released().before(), check.released().labels()),
 					"Samples of each cluster before and after review."), 1, "Largest clusters before and after review");
 		}

@@ -117,8 +117,9 @@ final class Results {
 	}
 
 	static Json split(Split split, SplitFacts facts) {
-		return new Json().put("id", split.getId()).put("scope", split.getScope().toString()).put("epsilon", split.getEpsilon())
-				.put("minPts", split.getMinPts()).put("representation", split.getRepresentation()).put("distance", split.getDistance())
+		boolean dbscan = split.getMethod() == null;
+		return new Json().put("id", split.getId()).put("scope", split.getScope().toString()).put("method", dbscan ? "dbscan" : split.getMethod())
+				.put("epsilon", dbscan ? split.getEpsilon() : null).put("minPts", dbscan ? split.getMinPts() : null).put("representation", split.getRepresentation()).put("distance", split.getDistance())
 				.put("samples", facts.samples()).put("clusters", facts.clusters()).put("noise", facts.noise())
 				.put("noiseShare", facts.noiseShare()).put("largest", facts.largest())
 				.put("comparisonsPerQuery", facts.comparisonsPerQuery()).put("comparisonShare", facts.comparisonShare())
@@ -128,8 +129,9 @@ final class Results {
 	}
 
 	static void printSplit(Split split, SplitFacts facts, PrintWriter out) {
-		out.printf(Locale.ROOT, "split        %s (%s): %d samples, ε %.6g, minPts %d, %s, %s%n", split.getId(), split.getScope(),
-				facts.samples(), split.getEpsilon(), split.getMinPts(), split.getRepresentation(), split.getDistance());
+		String method = split.getMethod() != null ? split.getMethod() : String.format(Locale.ROOT, "ε %.6g, minPts %d", split.getEpsilon(), split.getMinPts());
+		out.printf(Locale.ROOT, "split        %s (%s): %d samples, %s, %s, %s%n", split.getId(), split.getScope(),
+				facts.samples(), method, split.getRepresentation(), split.getDistance());
 		out.println("             " + facts + "; from " + facts.basis());
 		printSearch(split, out);
 	}

@@ -18,15 +18,15 @@ import org.cairnfield.curation.split.SplitMaker;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitPlan;
 import org.cairnfield.curation.split.SplitRequest;
-import org.cairnfield.curation.split.SplitStudies;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
-@Command(name = "split", description = { "Split a map by DBSCAN. Every accepted sample takes part; nothing is cleaned away.",
+@Command(name = "split", description = { "Split a map by DBSCAN, or by --method. Every accepted sample takes part; nothing is cleaned away.",
 		"With --archive: of its training samples, kept under a name, as one save point." })
 final class SplitCommand extends SurveyCommand {
 
@@ -51,6 +51,9 @@ final class SplitCommand extends SurveyCommand {
 			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, OnDamage.REFUSE, archive -> keep(archive, plan, workers));
 			return;
 		}
+		if (archiveSplitArgs.method != null) {
+			throw new ParameterException(spec.commandLine(), "--method is for --archive; to see methods side by side on files, use \"study\"");
+		}
 		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
 		notes(intake, false);
 		FileRun run = FileRun.proposed(FileArchive.of(intake), request, splitArgs.rule(), workers);
@@ -67,7 +70,7 @@ final class SplitCommand extends SurveyCommand {
 
 	private void keep(OpenArchive archive, SplitPlan plan, Workers workers) throws Exception {
 		Archive model = archive.archive();
-		SplitMaker.Made made = new SplitMaker(new SplitStudies(1)).make(model, plan, workers);
+		SplitMaker.Made made = archiveSplitArgs.make(model, plan, workers);
 		made.notes().forEach(this::note);
 		AddSplitsCommand keep = new AddSplitsCommand(model, made.splits());
 		if (!keep.canExecute()) {

@@ -45,15 +45,28 @@ public final class SplitMaker {
 	 * @throws IllegalArgumentException for parameters out of range
 	 */
 	public Made make(Archive archive, SplitPlan plan, Workers workers) {
+		return each(archive, plan, (id, scope, made) -> one(archive, id, scope, plan.request(), made, workers));
+	}
+
+	/** Makes one split. */
+	@FunctionalInterface
+	public interface Making {
+
+		/** @throws UnfitSurveyException where the scope cannot be split */
+		void one(String id, Scope scope, Made made);
+	}
+
+	/** Makes a split of the scope of a plan, or one of each floor in it that can be split. */
+	public static Made each(Archive archive, SplitPlan plan, Making making) {
 		requireScope(archive, plan.scope());
 		Made made = new Made(new ArrayList<>(), new HashMap<>(), new ArrayList<>());
 		if (!plan.perFloor()) {
-			one(archive, plan.name(), plan.scope(), plan.request(), made, workers);
+			making.one(plan.name(), plan.scope(), made);
 			return made;
 		}
 		for (Scope floor : SplitScopes.floors(archive, plan.scope())) {
 			try {
-				one(archive, SplitNames.ofFloor(plan.name(), floor), floor, plan.request(), made, workers);
+				making.one(SplitNames.ofFloor(plan.name(), floor), floor, made);
 			} catch (UnfitSurveyException e) {
 				made.notes.add(floor + " is left out: " + e.getMessage());
 			}

@@ -38,7 +38,7 @@ record AffinityContender(double factor, long seed) implements Contender {
 		String landmarks = found.landmarks() == 0 ? "" : found.landmarks() + " landmarks, the others with the nearest exemplar";
 		String unsteady = found.converged() ? "" : "not at rest after " + found.rounds() + " rounds";
 		String note = landmarks + (landmarks.isEmpty() || unsteady.isEmpty() ? "" : ", ") + unsteady;
-		return Optional.of(new SplitSearchable(map, found.clustering(), asked -> asked, note));
+		return Optional.of(new SplitSearchable(map, found.clustering(), found.clustering(), asked -> asked, note));
 	}
 
 	/** Of samples in earshot of each other. */

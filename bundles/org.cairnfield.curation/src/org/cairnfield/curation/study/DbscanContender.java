@@ -130,7 +130,7 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 	public Optional<Searchable> build(Signals map, Shared shared, Workers workers) {
 		List<Place> places = shared.isKept() ? pcaShare == 0 ? PLACES : Place.FEW : List.of(place);
 		Map<Place, Clustering> found = shared.answer(map, List.of("dbscan", pcaShare), () -> Place.clusters(points(map, workers), places, workers));
-		return Optional.ofNullable(found.get(place)).map(clusters -> new SplitSearchable(map, noise.treated(map, clusters, workers)));
+		return Optional.ofNullable(found.get(place)).map(clusters -> new SplitSearchable(map, noise.treated(map, clusters, workers), clusters));
 	}
 
 	private PointSet points(Signals map, Workers workers) {

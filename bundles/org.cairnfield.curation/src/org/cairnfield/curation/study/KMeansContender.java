@@ -35,7 +35,8 @@ record KMeansContender(double factor, long seed) implements Contender {
 
 	@Override
 	public Optional<Searchable> build(Signals map, Shared shared, Workers workers) {
-		return Optional.of(new SplitSearchable(map, cells(map, shared, workers)));
+		Clustering cells = cells(map, shared, workers);
+		return Optional.of(new SplitSearchable(map, cells, cells));
 	}
 
 	Clustering cells(Signals map, Shared shared, Workers workers) {

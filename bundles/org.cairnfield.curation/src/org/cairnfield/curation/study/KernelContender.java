@@ -61,6 +61,11 @@ record KernelContender(int directions, Then then, long seed) implements Contende
 		}
 	}
 
+	/** Whether it splits the map, and does not only give positions. */
+	boolean isSplit() {
+		return !(then instanceof Process);
+	}
+
 	static List<Contender> all(long seed) {
 		List<Contender> all = new ArrayList<>();
 		for (int directions : DIRECTIONS) {
@@ -86,12 +91,13 @@ record KernelContender(int directions, Then then, long seed) implements Contende
 		}
 		double[][] scores = shared.answer(map, List.of("kernel scores", components), () -> reduction.scores(new SignalMatrix(map), components));
 		if (then instanceof Means means) {
-			return Optional.of(new SplitSearchable(map, KMeans.cluster(KMeans.points(scores, Distance.EUCLIDEAN), means.k.number(map.size()), KMeans.Start.SPREAD, seed, workers)));
+			Clustering cells = KMeans.cluster(KMeans.points(scores, Distance.EUCLIDEAN), means.k.number(map.size()), KMeans.Start.SPREAD, seed, workers);
+			return Optional.of(new SplitSearchable(map, cells, cells));
 		}
 		Place place = ((Dense) then).place;
 		Map<Place, Clustering> found = shared.answer(map, List.of("kernel dbscan", components),
 				() -> Place.clusters(new DensePoints(scores, Distance.EUCLIDEAN), shared.isKept() ? Place.FEW : List.of(place), workers));
-		return Optional.ofNullable(found.get(place)).map(clusters -> new SplitSearchable(map, Noise.CORRELATED.treated(map, clusters, workers)));
+		return Optional.ofNullable(found.get(place)).map(clusters -> new SplitSearchable(map, Noise.CORRELATED.treated(map, clusters, workers), clusters));
 	}
 
 	private KernelReduction reduction(Signals map, Workers workers) {

@@ -52,7 +52,7 @@ record OrthogonalContender(double share, Place place) implements Contender {
 				() -> Place.clusters(PointSet.of(reduced.signals), shared.isKept() ? Place.FEW : List.of(place), workers));
 		UnaryOperator<RadioMap> heard = asked -> asked.hearing(ap -> reduced.names.contains(asked.accessPoints().get(ap)));
 		return Optional.ofNullable(found.get(place)).map(clusters -> new SplitSearchable(reduced.signals,
-				Noise.CORRELATED.treated(reduced.signals, clusters, workers), heard, reduced.names.size() + " access points"));
+				Noise.CORRELATED.treated(reduced.signals, clusters, workers), clusters, heard, reduced.names.size() + " access points"));
 	}
 
 	/** What some access points say of the samples. */

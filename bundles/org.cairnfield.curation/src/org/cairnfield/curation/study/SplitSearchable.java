@@ -23,14 +23,15 @@ import org.cairnfield.curation.measure.PackCost;
  *
  * @param signals of the map, or of what the method leaves of its readings
  * @param cells   cluster of each sample; noise is left out of the search
+ * @param found   the same before noise was given back
  * @param heard   leaves of a query what the method looks at
  * @param note    for a person
  */
-record SplitSearchable(Signals signals, Clustering cells, UnaryOperator<RadioMap> heard, String note) implements Searchable {
+record SplitSearchable(Signals signals, Clustering cells, Clustering found, UnaryOperator<RadioMap> heard, String note) implements Searchable {
 
 	/** All readings are looked at. */
-	SplitSearchable(Signals signals, Clustering cells) {
-		this(signals, cells, UnaryOperator.identity(), "");
+	SplitSearchable(Signals signals, Clustering cells, Clustering found) {
+		this(signals, cells, found, UnaryOperator.identity(), "");
 	}
 
 	@Override

@@ -1014,7 +1014,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_Seed() {
+	public EAttribute getSplit_Method() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(7);
 	}
 
@@ -1024,7 +1024,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_Gate() {
+	public EAttribute getSplit_Seed() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(8);
 	}
 
@@ -1034,7 +1034,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_Threshold() {
+	public EAttribute getSplit_Gate() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(9);
 	}
 
@@ -1044,7 +1044,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_Search() {
+	public EAttribute getSplit_Threshold() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(10);
 	}
 
@@ -1054,7 +1054,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_SearchReason() {
+	public EAttribute getSplit_Search() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(11);
 	}
 
@@ -1064,7 +1064,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getSplit_InRelease() {
+	public EAttribute getSplit_SearchReason() {
 		return (EAttribute)splitEClass.getEStructuralFeatures().get(12);
 	}
 
@@ -1074,8 +1074,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EAttribute getSplit_InRelease() {
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getSplit_Clusters() {
-		return (EReference)splitEClass.getEStructuralFeatures().get(13);
+		return (EReference)splitEClass.getEStructuralFeatures().get(14);
 	}
 
 	/**
@@ -1085,7 +1095,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 */
 	@Override
 	public EAttribute getSplit_Labels() {
-		return (EAttribute)splitEClass.getEStructuralFeatures().get(14);
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(15);
 	}
 
 	/**
@@ -1095,7 +1105,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 */
 	@Override
 	public EAttribute getSplit_Proposals() {
-		return (EAttribute)splitEClass.getEStructuralFeatures().get(15);
+		return (EAttribute)splitEClass.getEStructuralFeatures().get(16);
 	}
 
 	/**
@@ -1850,6 +1860,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(splitEClass, SPLIT__EPSILON);
 		createEAttribute(splitEClass, SPLIT__MIN_PTS);
 		createEAttribute(splitEClass, SPLIT__PCA_SHARE);
+		createEAttribute(splitEClass, SPLIT__METHOD);
 		createEAttribute(splitEClass, SPLIT__SEED);
 		createEAttribute(splitEClass, SPLIT__GATE);
 		createEAttribute(splitEClass, SPLIT__THRESHOLD);
@@ -2218,6 +2229,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getSplit_Epsilon(), ecorePackage.getEDouble(), "epsilon", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_MinPts(), ecorePackage.getEInt(), "minPts", "1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_PcaShare(), ecorePackage.getEDoubleObject(), "pcaShare", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSplit_Method(), ecorePackage.getEString(), "method", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Seed(), ecorePackage.getELong(), "seed", null, 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Gate(), ecorePackage.getEDouble(), "gate", "0.1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSplit_Threshold(), ecorePackage.getEDouble(), "threshold", "0.1", 0, 1, Split.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2783,6 +2795,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Variance kept (share)"
+		   });
+		addAnnotation
+		  (getSplit_Method(),
+		   source,
+		   new String[] {
+			   "label", "Method"
 		   });
 		addAnnotation
 		  (getSplit_Seed(),

@@ -47,6 +47,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getEpsilon <em>Epsilon</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getMinPts <em>Min Pts</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getPcaShare <em>Pca Share</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.SplitImpl#getMethod <em>Method</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getSeed <em>Seed</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getGate <em>Gate</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.SplitImpl#getThreshold <em>Threshold</em>}</li>
@@ -200,6 +201,26 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 	 * @ordered
 	 */
 	protected Double pcaShare = PCA_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMethod() <em>Method</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMethod()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String METHOD_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMethod() <em>Method</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMethod()
+	 * @generated
+	 * @ordered
+	 */
+	protected String method = METHOD_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getSeed() <em>Seed</em>}' attribute.
@@ -557,6 +578,29 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 	 * @generated
 	 */
 	@Override
+	public String getMethod() {
+		return method;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMethod(String newMethod) {
+		String oldMethod = method;
+		method = newMethod;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.SPLIT__METHOD, oldMethod, method));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public long getSeed() {
 		return seed;
 	}
@@ -804,6 +848,8 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return getMinPts();
 			case ModelPackage.SPLIT__PCA_SHARE:
 				return getPcaShare();
+			case ModelPackage.SPLIT__METHOD:
+				return getMethod();
 			case ModelPackage.SPLIT__SEED:
 				return getSeed();
 			case ModelPackage.SPLIT__GATE:
@@ -855,6 +901,9 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return;
 			case ModelPackage.SPLIT__PCA_SHARE:
 				setPcaShare((Double)newValue);
+				return;
+			case ModelPackage.SPLIT__METHOD:
+				setMethod((String)newValue);
 				return;
 			case ModelPackage.SPLIT__SEED:
 				setSeed((Long)newValue);
@@ -917,6 +966,9 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 			case ModelPackage.SPLIT__PCA_SHARE:
 				setPcaShare(PCA_SHARE_EDEFAULT);
 				return;
+			case ModelPackage.SPLIT__METHOD:
+				setMethod(METHOD_EDEFAULT);
+				return;
 			case ModelPackage.SPLIT__SEED:
 				setSeed(SEED_EDEFAULT);
 				return;
@@ -970,6 +1022,8 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 				return minPts != MIN_PTS_EDEFAULT;
 			case ModelPackage.SPLIT__PCA_SHARE:
 				return PCA_SHARE_EDEFAULT == null ? pcaShare != null : !PCA_SHARE_EDEFAULT.equals(pcaShare);
+			case ModelPackage.SPLIT__METHOD:
+				return METHOD_EDEFAULT == null ? method != null : !METHOD_EDEFAULT.equals(method);
 			case ModelPackage.SPLIT__SEED:
 				return seed != SEED_EDEFAULT;
 			case ModelPackage.SPLIT__GATE:
@@ -1016,6 +1070,8 @@ public class SplitImpl extends MinimalEObjectImpl.Container implements Split {
 		result.append(minPts);
 		result.append(", pcaShare: ");
 		result.append(pcaShare);
+		result.append(", method: ");
+		result.append(method);
 		result.append(", seed: ");
 		result.append(seed);
 		result.append(", gate: ");

@@ -117,7 +117,7 @@ public final class Renaming {
 
 	private static List<Object> says(Split split) {
 		return List.of(split.getEpsilon(), split.getMinPts(), String.valueOf(split.getScope()), String.valueOf(split.getRepresentation()),
-				String.valueOf(split.getDistance()), String.valueOf(split.getPcaShare()), split.getGate(), split.getThreshold(), split.getLabels() == null ? 0 : split.getLabels(),
+				String.valueOf(split.getDistance()), String.valueOf(split.getPcaShare()), String.valueOf(split.getMethod()), split.getGate(), split.getThreshold(), split.getLabels() == null ? 0 : split.getLabels(),
 				split.getProposals() == null ? 0 : split.getProposals());
 	}
 

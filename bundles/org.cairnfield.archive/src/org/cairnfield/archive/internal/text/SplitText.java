@@ -66,6 +66,7 @@ public final class SplitText {
 		if (split.getPcaShare() != null) {
 			line.text(PARAMETER).tab().text("pcaShare").tab().decimal(split.getPcaShare()).finishLine();
 		}
+		parameter(line, "method", split.getMethod());
 		line.text(PARAMETER).tab().text("seed").tab().number(split.getSeed()).finishLine();
 		rule(line, "gate", split.getGate(), ModelPackage.Literals.SPLIT__GATE);
 		rule(line, "threshold", split.getThreshold(), ModelPackage.Literals.SPLIT__THRESHOLD);
@@ -189,6 +190,7 @@ public final class SplitText {
 			case "epsilon" -> split.setEpsilon(line.decimal(2));
 			case "minPts" -> split.setMinPts(line.intNumber(2));
 			case "pcaShare" -> split.setPcaShare(line.decimal(2));
+			case "method" -> split.setMethod(line.field(2));
 			case "seed" -> split.setSeed(line.number(2));
 			case "gate" -> split.setGate(line.decimal(2));
 			case "threshold" -> split.setThreshold(line.decimal(2));

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 
+import org.cairnfield.model.Split;
 import org.cairnfield.ui.charts.DotChart;
 import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.tests.robot.Batch;
@@ -74,6 +75,16 @@ class StudyStoryTest {
 		LineChart sizes = Widgets.byId(LineChart.class, "study.sizes");
 		assertTrue(Ui.ask(sizes::summary).contains("Samples"), "sizes of its clusters");
 		PictureOnFailure.take("study-of-one-map");
+		Button keep = Widgets.byId(Button.class, "study.keep");
+		Hand.click(methods, 9);
+		assertFalse(Ui.ask(keep::isEnabled), "a split by fewer access points is for the whole map");
+		Hand.click(methods, 6);
+		Hand.click(keep);
+		Ui.waitUntil("it is kept", () -> says.getText().startsWith("Kept k-means. "));
+		Split kept = Ui.ask(() -> Stage.session().archive().getSplits().get(0));
+		assertTrue(kept.getMethod().startsWith("k-means, k = "), kept.getMethod());
+		Hand.press("ctrl+z");
+		Ui.waitUntil("it is undone", () -> Stage.session().archive().getSplits().isEmpty());
 	}
 
 	private Path archive(String name, String site) {

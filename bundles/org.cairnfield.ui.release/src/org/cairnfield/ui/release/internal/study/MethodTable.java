@@ -12,6 +12,7 @@ import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
@@ -52,9 +53,25 @@ final class MethodTable {
 		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> text.apply((Line) element)));
 	}
 
+	/** Hears of another selection. */
+	void onSelected(Runnable listener) {
+		table.addSelectionChangedListener(event -> listener.run());
+	}
+
+	/** The method of the selected line. */
+	Optional<StudyMethod> selected() {
+		return Optional.ofNullable((Line) table.getStructuredSelection().getFirstElement()).map(Line::method);
+	}
+
 	/** @param map its name; null for the means over all */
 	void show(StudyTable study, String map) {
-		table.setInput(study == null ? List.of() : map == null ? means(study) : study.of(map).stream().map(MethodTable::line).toList());
+		List<Line> lines = study == null ? List.of() : map == null ? means(study) : study.of(map).stream().map(MethodTable::line).toList();
+		if (!lines.equals(table.getInput())) {
+			Optional<StudyMethod> before = selected();
+			table.setInput(lines);
+			lines.stream().filter(line -> before.filter(line.method::equals).isPresent()).findFirst()
+					.ifPresent(line -> table.setSelection(new StructuredSelection(line)));
+		}
 	}
 
 	private static List<Line> means(StudyTable study) {

@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.split.AddSplitsCommand;
+import org.cairnfield.curation.study.StudyMethod;
 import org.cairnfield.curation.study.StudyTable;
+import org.cairnfield.model.Archive;
 import org.cairnfield.report.files.StudyFiles;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -42,6 +45,7 @@ final class StudyPane implements SessionListener {
 	private final Button start;
 	private final Button cancel;
 	private final Button save;
+	private final Button keep;
 	private final Label says;
 	private final Combo mapChoice;
 	private final MethodTable methods;
@@ -51,20 +55,21 @@ final class StudyPane implements SessionListener {
 	private StudyTable study;
 	private boolean whole;
 	private String doing = "";
+	private String told = "";
 	private String problem = "";
 
 	StudyPane(Composite parent) {
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		Composite top = new Composite(page, SWT.NONE);
-		GridLayoutFactory.fillDefaults().numColumns(7).margins(6, 4).spacing(6, 4).applyTo(top);
+		GridLayoutFactory.fillDefaults().numColumns(8).margins(6, 4).spacing(6, 4).applyTo(top);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
 		new Label(top, SWT.NONE).setText("O&ther archives");
 		others = Marked.id(new Text(top, SWT.BORDER), "study.others");
 		others.setMessage("folders, with semicolons between them");
 		others.setToolTipText("Studied beside the archive on show; they are only read");
 		others.addListener(SWT.Modify, event -> show());
-		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).span(5, 1).applyTo(others);
+		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).span(6, 1).applyTo(others);
 		add = Marked.button(top, "A&dd …", "study.add", this::addArchive);
 		new Label(top, SWT.NONE).setText("Minutes for each method");
 		minutes = Marked.named(Marked.id(new Spinner(top, SWT.BORDER), "study.minutes"), "Minutes for each method on a map");
@@ -76,12 +81,14 @@ final class StudyPane implements SessionListener {
 		mapChoice = Marked.choice(top, "Sho&w", "study.map", this::show);
 		GridDataFactory.fillDefaults().hint(200, SWT.DEFAULT).applyTo(mapChoice);
 		save = Marked.button(top, "Save the &report …", "study.save", this::save);
-		says = Marked.line(top, "study.message", 7);
+		keep = Marked.button(top, "&Keep as a split", "study.keep", this::keep);
+		says = Marked.line(top, "study.message", 8);
 		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		methods = new MethodTable(sash);
 		charts = new StudyCharts(sash);
 		sash.setWeights(64, 36);
+		methods.onSelected(this::enableKeeping);
 		show();
 	}
 
@@ -92,6 +99,7 @@ final class StudyPane implements SessionListener {
 		study = null;
 		whole = false;
 		problem = "";
+		told = "";
 		show();
 	}
 
@@ -116,6 +124,7 @@ final class StudyPane implements SessionListener {
 				folders(), Duration.ofMinutes(minutes.getSelection()));
 		problem = "";
 		doing = "";
+		told = "";
 		whole = false;
 		work.start("Studying ways of splitting", workers -> next.run(this::begun, this::found, workers), table -> {
 			whole = true;
@@ -148,11 +157,35 @@ final class StudyPane implements SessionListener {
 	void saveTo(Path folder) {
 		try {
 			StudyFiles.write(folder, study);
-			doing = "Saved study.html and study.csv in " + folder + ".";
+			told = "Saved study.html and study.csv in " + folder + ".";
 			show();
 		} catch (Exception e) {
 			Problems.show("The report was not saved", e);
 		}
+	}
+
+	/** Of the archive on show, by the selected method; can be undone. */
+	private void keep() {
+		ArchiveSession of = session;
+		StudyMethod method = methods.selected().orElseThrow();
+		Archive still = ArchiveCopy.of(of.archive());
+		doing = "Making a split by " + method.code();
+		work.start("Keeping a split by " + method.code(), workers -> SplitKeeping.make(still, method, workers), made -> {
+			AddSplitsCommand add = new AddSplitsCommand(of.archive(), made.splits());
+			of.run(add);
+			told = "Kept " + made.splits().get(0).getId() + ". " + String.join(" ", made.notes());
+			show();
+		}, why -> {
+			problem = Problems.text(why);
+			show();
+		});
+	}
+
+	private void enableKeeping() {
+		Optional<StudyMethod> method = methods.selected();
+		Optional<String> whyNot = method.flatMap(SplitKeeping::whyNot);
+		keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && !work.isBusy() && method.isPresent() && whyNot.isEmpty());
+		keep.setToolTipText(whyNot.map(why -> "Not kept: " + why).orElse("Splits the archive on show by the selected method, in the setting that wins on held-out positions"));
 	}
 
 	private void show() {
@@ -171,6 +204,7 @@ final class StudyPane implements SessionListener {
 		String map = mapChoice.getSelectionIndex() <= 0 ? null : mapChoice.getText();
 		methods.show(study, map);
 		charts.show(study, map);
+		enableKeeping();
 		Marked.say(says, text(busy));
 	}
 
@@ -201,7 +235,7 @@ final class StudyPane implements SessionListener {
 		}
 		long skipped = study.skipped().size();
 		String best = study.best().map(method -> "Of the methods that split, searched as published, " + method + " comes first.").orElse("Nothing could be measured.");
-		return (doing.startsWith("Saved ") ? doing + " " : "") + best + (skipped == 0 ? "" : " " + skipped + " skipped: see How.");
+		return (told.isEmpty() ? "" : told + " ") + best + (skipped == 0 ? "" : " " + skipped + " skipped: see How.");
 	}
 
 	void setFocus() {

@@ -79,8 +79,8 @@ final class KeptPane implements DeskListener {
 		column("Split", 130, SWT.LEFT, Split::getId);
 		column("Next release", 92, SWT.CENTER, split -> SplitsInRelease.of(desk.session().archive()).contains(split) ? "✔" : "");
 		column("Of", 150, SWT.LEFT, this::scope);
-		column("ε", 60, SWT.RIGHT, split -> SplitWords.epsilon(split.getEpsilon(), ""));
-		column("minPts", 60, SWT.RIGHT, split -> String.valueOf(split.getMinPts()));
+		column("ε", 60, SWT.RIGHT, split -> split.getMethod() == null ? SplitWords.epsilon(split.getEpsilon(), "") : "–");
+		column("minPts", 60, SWT.RIGHT, split -> split.getMethod() == null ? String.valueOf(split.getMinPts()) : "–");
 		column("Clusters", 70, SWT.RIGHT, split -> String.valueOf(split.getClusters().size()));
 		column("Noise", 70, SWT.RIGHT, split -> SplitWords.percent(noiseShare(split)));
 		column("Proposals", 80, SWT.RIGHT, split -> String.valueOf(proposals(split)));
@@ -234,7 +234,8 @@ final class KeptPane implements DeskListener {
 		text.add(split.getId() + ": " + SplitWords.count(split.getClusters().size(), "cluster", "clusters") + ", "
 				+ SplitWords.percent(noiseShare(split)) + " noise (" + String.format(Locale.ROOT, "%,d of %,d", labels.noise(), labels.size())
 				+ " samples).");
-		text.add("DBSCAN with ε " + SplitWords.epsilon(split.getEpsilon(), "") + ", minPts " + split.getMinPts() + "; "
+		text.add((split.getMethod() != null ? "By " + split.getMethod()
+				: "DBSCAN with ε " + SplitWords.epsilon(split.getEpsilon(), "") + ", minPts " + split.getMinPts()) + "; "
 				+ split.getDistance() + " distance of " + split.getRepresentation() + " levels.");
 		text.add("Search: " + TriedSearches.words(split) + '.');
 		text.add(proposals(split) == 0 ? "It has no proposals."
