@@ -34,7 +34,7 @@ tell_stories() {
   } >"$folder/surefire.properties"
   launcher=$(echo "$root"/releng/product/target/products/org.cairnfield.workbench.product/linux/gtk/x86_64/plugins/org.eclipse.equinox.launcher_*.jar)
   (cd "$stories" && exec java -Dosgi.noShutdown=false -Dosgi.os=linux -Dosgi.ws=gtk -Dosgi.arch=x86_64 -Duser.home="$folder/home" \
-    -Dcairnfield.screenshots="$folder/screenshots" -Dosgi.clean=true -XX:TieredStopAtLevel=1 ${story_options-} -jar "$launcher" -data "$folder/data" \
+    -Dcairnfield.screenshots="$folder/screenshots" -Dosgi.clean=true -XX:TieredStopAtLevel=1 -XX:+UseSerialGC ${story_options-} -jar "$launcher" -data "$folder/data" \
     -install "$installed" -configuration "$folder/configuration" -application org.eclipse.tycho.surefire.osgibooter.uitest \
     -testproperties "$folder/surefire.properties" -testApplication org.cairnfield.ui.application \
     -product org.cairnfield.ui.product -nouithread) >"$folder/log" 2>&1 </dev/null &&
