@@ -4,6 +4,8 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.fault.DamagedException;
 import org.cairnfield.archive.fault.UnreachableException;
@@ -17,12 +19,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: reads the arguments, runs one command, turns what went wrong into a line and an exit code. */
-@Command(name = "cairnfield batch", subcommands = { RunCommand.class, IntakeCommand.class, SplitCommand.class,
-		ProposeCommand.class, MeasureCommand.class, CheckCommand.class, RulesCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class, PeopleCommand.class,
-		HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class, RenameCommand.class, PolicyCommand.class, GateCommand.class,
-		ReleaseCommand.class, ReleasesCommand.class, VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class, CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class, AutoComplete.GenerateCompletion.class,
-		TimelineCommand.class, AgeingCommand.class, RefreshCommand.class, WalkCommand.class, WatchCommand.class, StudyCommand.class, PeriodCommand.class, AssignCommand.class, AssignmentsCommand.class, CommentCommand.class, CommentsCommand.class,
-		CommandLine.HelpCommand.class }, mixinStandardHelpOptions = true, versionProvider = Version.class,
+@Command(name = "cairnfield batch", mixinStandardHelpOptions = true, versionProvider = Version.class,
 		description = "Keep Wi-Fi radio maps: take in surveys, split a map, give noise back, measure the result.",
 		exitCodeListHeading = "%nExit codes:%n",
 		exitCodeList = { "0:done", "2:the command line is wrong", "3:a file cannot be read or written, or holds no survey",
@@ -34,6 +31,20 @@ import picocli.CommandLine.UnmatchedArgumentException;
 		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
 				"can be personal data: local law decides." })
 public final class Main {
+
+	private static final List<Class<?>> COMMANDS = List.of(
+			RunCommand.class, IntakeCommand.class, SplitCommand.class, ProposeCommand.class, MeasureCommand.class,
+			CheckCommand.class, RulesCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class,
+			PeopleCommand.class, HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class,
+			RenameCommand.class, PolicyCommand.class, GateCommand.class, ReleaseCommand.class, ReleasesCommand.class,
+			VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class,
+			CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class,
+			AutoComplete.GenerateCompletion.class, TimelineCommand.class, AgeingCommand.class, RefreshCommand.class,
+			WalkCommand.class, WatchCommand.class, StudyCommand.class, PeriodCommand.class, AssignCommand.class, AssignmentsCommand.class,
+			CommentCommand.class, CommentsCommand.class, CommandLine.HelpCommand.class);
+
+	/** Those that have to know all of them. */
+	private static final Set<Class<?>> ABOUT_ALL = Set.of(AutoComplete.GenerateCompletion.class, CommandLine.HelpCommand.class);
 
 	/** What the JVM puts for bytes of an argument that the locale does not know. */
 	private static final char UNREADABLE = '\uFFFD';
@@ -62,7 +73,7 @@ public final class Main {
 					+ ") cannot hold; set one of UTF-8, for instance LC_ALL=C.UTF-8");
 			return ExitCode.USAGE;
 		}
-		CommandLine line = new CommandLine(new Main()).setOut(outWriter).setErr(errWriter)
+		CommandLine line = lineFor(args).setOut(outWriter).setErr(errWriter)
 				.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
 				.setCaseInsensitiveEnumValuesAllowed(true).setExecutionExceptionHandler((e, command, parsed) -> explain(e, errWriter))
 				.setParameterExceptionHandler((e, parsed) -> {
@@ -78,6 +89,16 @@ public final class Main {
 		int code = line.execute(args);
 		outWriter.flush();
 		return code;
+	}
+
+	/** Knows only the command that is meant, where one is: to look at the options of all takes longer than most of them do. */
+	private static CommandLine lineFor(String[] args) {
+		CommandLine line = new CommandLine(new Main());
+		String first = args.length == 0 ? "" : args[0];
+		List<Class<?>> meant = COMMANDS.stream().filter(command -> !ABOUT_ALL.contains(command))
+				.filter(command -> command.getAnnotation(Command.class).name().equals(first)).toList();
+		(meant.isEmpty() ? COMMANDS : meant).forEach(line::addSubcommand);
+		return line;
 	}
 
 	private static String wrong(ParameterException e) {
