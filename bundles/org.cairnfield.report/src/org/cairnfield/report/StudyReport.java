@@ -172,6 +172,7 @@ public final class StudyReport {
 						+ "what compares most samples is taken.",
 				"Methods are searched as published: the nearest cluster, and the nearest sample in it. Only the choice also tries cutting large clusters, two levels, "
 						+ "several cells and several voters, so it is the one to compare with plain-3w.",
+				"The choice takes only what a device pack holds: a Gaussian process has figures and is never chosen.",
 				"plain is the nearest sample of the cleaned map, plain-3w the three nearest, weighted 1/(d + 1). Errors are in the plane; all test samples count.",
 				"Match time is processor time on one thread, in turns, to that of plain matching. Bytes read are those of a device pack, mean a query. Offline seconds make "
 						+ "the map searchable once the setting is known. These depend on the machine; all else follows from the files and the seed."));

@@ -22,23 +22,10 @@ final class StudyResults {
 	}
 
 	private static Json row(StudyRow row) {
-		Json json = new Json().put("map", row.map()).put("method", row.method()).put("samples", row.samples()).put("testSamples", row.testSamples())
-				.put("heldOut", row.heldOut()).put("setAside", row.setAside());
-		StudyRow.Figures f = row.figures();
-		if (f != null) {
-			json.put("meanErrorM", f.meanErrorM()).put("meanLowM", f.meanLowM()).put("meanHighM", f.meanHighM()).put("medianErrorM", f.medianErrorM())
-					.put("p75M", f.p75M()).put("p95M", f.p95M()).put("floorHitRate", f.floorHitRate()).put("siteHitRate", f.siteHitRate())
-					.put("toPlain", f.toPlain()).put("toPlainLow", f.toPlainLow()).put("toPlainHigh", f.toPlainHigh()).put("toPlain3w", f.toPlain3w())
-					.put("toPlain3wLow", f.toPlain3wLow()).put("toPlain3wHigh", f.toPlain3wHigh()).put("comparisonsPerQuery", f.comparisonsPerQuery())
-					.put("comparisonShare", f.comparisonShare()).put("budgetShare", row.budgetShare()).put("withinBudget", row.isWithinBudget())
-					.put("bytesPerQuery", f.bytesPerQuery()).put("byteShare", f.byteShare()).put("how", row.how()).put("rmseM", f.rmseM()).put("p90M", f.p90M())
-					.put("ce50M", f.ce50M()).put("ce95M", f.ce95M()).put("matchTimeRatio", f.matchTimeRatio())
-					.put("matchTimeToPlain3w", f.matchTimeToPlain3w()).put("offlineS", row.offlineS()).put("choiceS", row.choiceS());
-			if (row.shape() != null) {
-				json.put("clusterSizes", row.shape().sizes()).put("noise", row.shape().noise());
-			}
-		}
-		return json.put("tried", row.tried().stream().map(tried -> tried(tried).fields()).toList()).put("skipped", row.skipped());
+		Json json = new Json();
+		row.fields().forEach(json::put);
+		json.put("clusterSizes", row.shape() == null ? null : row.shape().sizes());
+		return json.put("tried", row.tried().stream().map(tried -> tried(tried).fields()).toList());
 	}
 
 	private static Json tried(StudyRow.Tried tried) {

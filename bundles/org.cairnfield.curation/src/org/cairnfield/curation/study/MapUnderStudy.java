@@ -67,8 +67,8 @@ final class MapUnderStudy {
 		Contest contest = contest(method, workers);
 		Contest.Entry taken = taken(method, contest, workers);
 		List<StudyRow.Tried> tried = contest.published().stream().map(entry -> entry.tried(method)).toList();
-		return measured(method, taken.contender(), Search.PUBLISHED, taken.contender().setting(), tried, contest.all().get(0).tried(method),
-				contest.seconds(), workers);
+		return measured(method, taken.contender(), Search.PUBLISHED, taken.contender().setting(), tried,
+				contest.best().isEmpty() ? null : contest.best().get(0).tried(method), contest.seconds(), workers);
 	}
 
 	/** DBSCAN's three rows are of one split, whose setting is the best with correlated noise given back. */
@@ -99,7 +99,7 @@ final class MapUnderStudy {
 			double choiceSeconds, Workers workers) {
 		long begin = System.nanoTime();
 		Searchable built = contender.build(signals, Shared.NOTHING, workers).orElseThrow(() -> new UnfitSurveyException("no samples are close enough to each other to be a cluster"));
-		Searchable.Way ready = built.ready(search, seed, workers);
+		Searchable.Searched ready = built.ready(search, seed, workers);
 		double offlineSeconds = (System.nanoTime() - begin) / 1e9;
 		StudyRow.Figures figures = measure.of(method.code(), ready, ready::bytes, workers);
 		return new StudyRow(map.name(), method.code(), signals.size(), map.test().size(), map.isHeldOut(), map.setAside(), budgetShare(), figures,
@@ -113,7 +113,11 @@ final class MapUnderStudy {
 			if (heldOuts == null) {
 				heldOuts = HeldOut.several(signals, seed);
 			}
-			known = Contest.of(heldOuts, contenders(method), signals.size(), seed, shared, workers);
+			List<Contender> contenders = contenders(method);
+			if (contenders.isEmpty()) {
+				throw new UnfitSurveyException("the map has too few access points to choose from");
+			}
+			known = Contest.of(heldOuts, contenders, signals.size(), seed, shared, workers);
 			contests.put(method, known);
 		}
 		if (known.published().isEmpty()) {
@@ -131,7 +135,7 @@ final class MapUnderStudy {
 		case K_MEANS -> KMeansContender.all(signals.size(), seed);
 		case K_MEANS_OVERLAP -> ZonesContender.all(seed);
 		case AFFINITY -> AffinityContender.all(seed);
-		case ORTHOGONAL_SEARCH -> OrthogonalContender.all();
+		case ORTHOGONAL_SEARCH -> OrthogonalContender.all(signals.map().accessPointCount(), seed);
 		case KERNEL_REDUCTION -> KernelContender.all(seed);
 		default -> throw new IllegalArgumentException(method + " has no settings");
 		};

@@ -102,16 +102,16 @@ public final class MethodSplits {
 		List<Contender> contenders = switch (method) {
 			case K_MEANS -> KMeansContender.all(study.signals().size(), seed);
 			case AFFINITY -> AffinityContender.all(seed);
-			case KERNEL_REDUCTION -> KernelContender.all(seed).stream().filter(contender -> ((KernelContender) contender).isSplit()).toList();
+			case KERNEL_REDUCTION -> KernelContender.all(seed);
 			default -> throw new IllegalArgumentException(method + " is not kept: " + whyNot(method).orElse(""));
 		};
 		Contest contest = TimeLimit.of(plan.request().most())
 				.run(workers, within -> Contest.of(HeldOut.several(study.signals(), seed), contenders, study.signals().size(), seed, Shared.kept(), within))
 				.orElseThrow(() -> new UnfitSurveyException("too slow: not done in " + plan.request().most().toSeconds() + " s"));
-		if (contest.all().isEmpty()) {
+		if (contest.best().isEmpty()) {
 			throw new UnfitSurveyException("no samples are close enough to each other to be a cluster");
 		}
-		return new Found(method, contest.all().get(0), contest.all().size(), study);
+		return new Found(method, contest.best().get(0), contest.best().size(), study);
 	}
 
 	private static void keep(String id, Scope scope, SplitPlan plan, Found found, SplitMaker.Made made, Workers workers) {

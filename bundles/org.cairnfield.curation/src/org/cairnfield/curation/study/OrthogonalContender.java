@@ -1,16 +1,11 @@
 package org.cairnfield.curation.study;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import org.cairnfield.core.cluster.Clustering;
 import org.cairnfield.core.cluster.PointSet;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
@@ -18,41 +13,36 @@ import org.cairnfield.core.reduce.OrthogonalSearch;
 import org.cairnfield.core.reduce.PlaceOutputs;
 import org.cairnfield.core.reduce.SignalMatrix;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.study.DbscanContender.Noise;
-import org.cairnfield.curation.study.DbscanContender.Place;
 
 /**
- * The access points that tell most of the place, by orthogonal search; then DBSCAN on what they say, correlated noise given back.
+ * The access points that tell most of the place, by orthogonal search; then a split on what they say.
  *
- * @param share of the access points that are kept
- * @param place of ε
+ * @param accessPoints how many are kept
+ * @param of           how many there are
+ * @param then         how it is split
  */
-record OrthogonalContender(double share, Place place) implements Contender {
+record OrthogonalContender(int accessPoints, int of, Then then, long seed) implements Contender {
 
-	private static final double[] SHARES = { 0.125, 0.25, 0.5, 0.75 };
-	private static final int FEWEST = 4;
+	private static final double[] SHARES = { 0.25, 0.5, 0.75 };
+	private static final int FEWEST = 3;
 
-	static List<Contender> all() {
-		List<Contender> all = new ArrayList<>();
-		for (double share : SHARES) {
-			Place.FEW.forEach(place -> all.add(new OrthogonalContender(share, place)));
-		}
-		return all;
+	/** Of a map of so many access points; none where there are too few to choose from. */
+	static List<Contender> all(int of, long seed) {
+		return Arrays.stream(SHARES).mapToInt(share -> (int) Math.max(FEWEST, Math.round(share * of))).filter(wanted -> wanted < of).distinct().boxed()
+				.flatMap(wanted -> Then.splits(seed).stream().<Contender>map(then -> new OrthogonalContender(wanted, of, then, seed))).toList();
 	}
 
 	@Override
 	public String setting() {
-		return String.format(Locale.ROOT, "%.0f %% of the access points, %s", 100 * share, place);
+		return accessPoints + " of " + of + " access points, " + then.words();
 	}
 
 	@Override
 	public Optional<Searchable> build(Signals map, Shared shared, Workers workers) {
-		Reduced reduced = shared.answer(map, List.of("orthogonal", share), () -> reduced(map, shared, workers));
-		Map<Place, Clustering> found = shared.answer(map, List.of("orthogonal dbscan", share),
-				() -> Place.clusters(PointSet.of(reduced.signals), shared.isKept() ? Place.FEW : List.of(place), workers));
+		Reduced reduced = shared.answer(map, List.of("orthogonal", accessPoints), () -> reduced(map, shared, workers));
 		UnaryOperator<RadioMap> heard = asked -> asked.hearing(ap -> reduced.names.contains(asked.accessPoints().get(ap)));
-		return Optional.ofNullable(found.get(place)).map(clusters -> new SplitSearchable(reduced.signals,
-				Noise.CORRELATED.treated(reduced.signals, clusters, workers), clusters, heard, reduced.names.size() + " access points"));
+		return then.cells(new Then.Basis("access points", reduced.signals, PointSet.of(reduced.signals), KMeansContender.points(reduced.signals)), shared, workers)
+				.map(cells -> new SplitSearchable(reduced.signals, cells.all(), cells.found(), heard, ""));
 	}
 
 	/** What some access points say of the samples. */
@@ -61,13 +51,11 @@ record OrthogonalContender(double share, Place place) implements Contender {
 
 	private Reduced reduced(Signals map, Shared shared, Workers workers) {
 		RadioMap whole = map.map();
-		int most = Math.max(FEWEST, (int) Math.round(SHARES[SHARES.length - 1] * whole.accessPointCount()));
-		int wanted = Math.max(FEWEST, (int) Math.round(share * whole.accessPointCount()));
+		int most = shared.isKept() ? (int) Math.round(SHARES[SHARES.length - 1] * of) : accessPoints;
 		OrthogonalSearch search = shared.answer(map, List.of("orthogonal search"),
-				() -> OrthogonalSearch.of(new SignalMatrix(map), PlaceOutputs.of(whole), shared.isKept() ? most : wanted, 1, workers));
-		Set<Integer> columns = Arrays.stream(search.columns()).limit(wanted).boxed().collect(Collectors.toCollection(HashSet::new));
-		RadioMap some = whole.hearing(columns::contains);
-		return new Reduced(Signals.ofPart(some, map.representation(), map.distance(), map.lowestRssiDbm()),
+				() -> OrthogonalSearch.of(new SignalMatrix(map), PlaceOutputs.of(whole), Math.max(accessPoints, most), 1, workers));
+		Set<Integer> columns = Arrays.stream(search.columns()).limit(accessPoints).boxed().collect(Collectors.toSet());
+		return new Reduced(Signals.ofPart(whole.hearing(columns::contains), map.representation(), map.distance(), map.lowestRssiDbm()),
 				columns.stream().map(whole.accessPoints()::get).collect(Collectors.toSet()));
 	}
 }

@@ -25,7 +25,7 @@ record RegressedSearchable(Signals signals, RegressedPositions positions, int co
 	}
 
 	@Override
-	public Way ready(Search search, long seed, Workers workers) {
+	public Searched ready(Search search, long seed, Workers workers) {
 		return new Ready(signals, positions, components);
 	}
 
@@ -35,12 +35,17 @@ record RegressedSearchable(Signals signals, RegressedPositions positions, int co
 	}
 
 	@Override
+	public boolean isForDevices() {
+		return false;
+	}
+
+	@Override
 	public String note() {
-		return positions.landmarks() + " landmarks";
+		return positions.landmarks() + " landmarks; nothing is split, and no device pack holds it";
 	}
 
 	/** What is asked. */
-	private record Ready(Signals signals, RegressedPositions positions, int components) implements Way {
+	private record Ready(Signals signals, RegressedPositions positions, int components) implements Searched {
 
 		@Override
 		public TestRun run(RadioMap test, Workers workers) {

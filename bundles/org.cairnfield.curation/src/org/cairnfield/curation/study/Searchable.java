@@ -18,18 +18,23 @@ interface Searchable {
 	Map<Search, TrialScore> tried(HeldOut heldOut, int samples, long seed, Workers workers);
 
 	/** Made ready for one of these. */
-	Way ready(Search search, long seed, Workers workers);
+	Searched ready(Search search, long seed, Workers workers);
 
 	/** Sizes of the clusters; null where nothing is split. */
 	StudyRow.Shape shape();
+
+	/** Whether a device pack holds it, so that a release may have it. */
+	default boolean isForDevices() {
+		return true;
+	}
 
 	/** What a person should know of it; empty for nothing. */
 	default String note() {
 		return "";
 	}
 
-	/** A way of finding positions. */
-	interface Way extends StudyMeasure.Subject {
+	/** A map that is ready to be searched. */
+	interface Searched extends StudyMeasure.Subject {
 
 		/** Bytes that a device reads a query, mean. @param comparisons a query, mean */
 		double bytes(double comparisons);

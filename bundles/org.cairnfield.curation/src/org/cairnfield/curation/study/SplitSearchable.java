@@ -49,7 +49,7 @@ record SplitSearchable(Signals signals, Clustering cells, Clustering found, Unar
 	}
 
 	@Override
-	public Way ready(Search search, long seed, Workers workers) {
+	public Searched ready(Search search, long seed, Workers workers) {
 		return new Ready(split(search, seed, workers), search, heard);
 	}
 
@@ -64,7 +64,7 @@ record SplitSearchable(Signals signals, Clustering cells, Clustering found, Unar
 	}
 
 	/** A split and its search. */
-	record Ready(SplitMap split, Search search, UnaryOperator<RadioMap> heard) implements Way, StudyMeasure.Matching {
+	record Ready(SplitMap split, Search search, UnaryOperator<RadioMap> heard) implements Searched, StudyMeasure.Matching {
 
 		@Override
 		public Matcher matcher() {

@@ -1,6 +1,9 @@
 package org.cairnfield.curation.study;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.cairnfield.core.choose.TrialScore;
 
 /**
@@ -69,5 +72,53 @@ public record StudyRow(String map, String method, int samples, int testSamples, 
 	/** Whether it costs no more comparisons than a query may; plain matching never does. */
 	public boolean isWithinBudget() {
 		return isMeasured() && figures.comparisonShare <= budgetShare;
+	}
+
+	/** All that is one number or text, by the names that files have for them, in order; null where there is none. Names are a contract. */
+	public Map<String, Object> fields() {
+		Map<String, Object> fields = new LinkedHashMap<>();
+		fields.put("map", map);
+		fields.put("method", method);
+		fields.put("samples", samples);
+		fields.put("testSamples", testSamples);
+		fields.put("heldOut", heldOut);
+		fields.put("setAside", setAside);
+		figure(fields, "meanErrorM", Figures::meanErrorM);
+		figure(fields, "meanLowM", Figures::meanLowM);
+		figure(fields, "meanHighM", Figures::meanHighM);
+		figure(fields, "medianErrorM", Figures::medianErrorM);
+		figure(fields, "rmseM", Figures::rmseM);
+		figure(fields, "p75M", Figures::p75M);
+		figure(fields, "p90M", Figures::p90M);
+		figure(fields, "p95M", Figures::p95M);
+		figure(fields, "ce50M", Figures::ce50M);
+		figure(fields, "ce95M", Figures::ce95M);
+		figure(fields, "floorHitRate", Figures::floorHitRate);
+		figure(fields, "siteHitRate", Figures::siteHitRate);
+		figure(fields, "toPlain", Figures::toPlain);
+		figure(fields, "toPlainLow", Figures::toPlainLow);
+		figure(fields, "toPlainHigh", Figures::toPlainHigh);
+		figure(fields, "toPlain3w", Figures::toPlain3w);
+		figure(fields, "toPlain3wLow", Figures::toPlain3wLow);
+		figure(fields, "toPlain3wHigh", Figures::toPlain3wHigh);
+		figure(fields, "comparisonsPerQuery", Figures::comparisonsPerQuery);
+		figure(fields, "comparisonShare", Figures::comparisonShare);
+		fields.put("budgetShare", budgetShare);
+		fields.put("withinBudget", isMeasured() ? Boolean.valueOf(isWithinBudget()) : null);
+		figure(fields, "bytesPerQuery", Figures::bytesPerQuery);
+		figure(fields, "byteShare", Figures::byteShare);
+		figure(fields, "matchTimeRatio", Figures::matchTimeRatio);
+		figure(fields, "matchTimeToPlain3w", Figures::matchTimeToPlain3w);
+		figure(fields, "offlineS", f -> offlineS);
+		figure(fields, "choiceS", f -> choiceS);
+		fields.put("clusters", shape == null ? null : Integer.valueOf(shape.sizes().size()));
+		fields.put("noise", shape == null ? null : Integer.valueOf(shape.noise()));
+		fields.put("how", how);
+		fields.put("skipped", skipped);
+		return fields;
+	}
+
+	private void figure(Map<String, Object> fields, String name, ToDoubleFunction<Figures> of) {
+		fields.put(name, figures == null ? null : Double.valueOf(of.applyAsDouble(figures)));
 	}
 }

@@ -62,7 +62,7 @@ record ZonesContender(KMeansContender means, double tau) implements Contender {
 		}
 
 		@Override
-		public Way ready(Search search, long seed, Workers workers) {
+		public Searched ready(Search search, long seed, Workers workers) {
 			return new SplitSearchable.Ready(SplitMap.of(signals, zones), search, UnaryOperator.identity());
 		}
 

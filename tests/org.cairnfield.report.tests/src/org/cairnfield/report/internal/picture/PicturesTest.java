@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
@@ -208,5 +209,28 @@ class PicturesTest {
 		assertEquals(first, Svg.inGermany(picture));
 		assertNotEquals("", first);
 		assertTrue(first.length() < 200_000, "characters: " + first.length());
+	}
+
+	@Test
+	void methodsStandWhereTheirTimeAndErrorPutThem() throws Exception {
+		MethodPoints plain = new MethodPoints("plain", new double[] { 1, 1 }, new double[] { 1, 1 }, 1, 1, 1, 1);
+		MethodPoints fast = new MethodPoints("k-means", new double[] { 0.125, 0.25 }, new double[] { 1.5, 1.1 }, 0.2, 1.3, 1.1, 1.5);
+		Svg svg = new Svg(Pictures.methods(List.of(plain, fast), SOURCE));
+		List<String> texts = svg.texts();
+		assertTrue(texts.containsAll(List.of("plain", "k-means", "1/8", "1/4", "1/2", "1", "match time to plain matching", SOURCE)), texts::toString);
+		assertTrue(svg.description().contains("k-means: error 1.3, time 0.2"), svg::description);
+		assertTrue(svg.holdsItsTexts());
+		assertEquals(Pictures.methods(List.of(plain, fast), SOURCE), Pictures.methods(List.of(plain, fast), SOURCE));
+		assertThrows(IllegalArgumentException.class, () -> Pictures.methods(List.of(), SOURCE));
+	}
+
+	@Test
+	void shapesSayClustersLargestAndNoise() throws Exception {
+		Svg svg = new Svg(Pictures.splitShapes(Map.of("Tide House", List.of(new SplitShape("dbscan", List.of(50, 20, 5), 25), new SplitShape("k-means", List.of(100), 0),
+				new SplitShape("none", List.of(), 10))), SOURCE));
+		List<String> texts = svg.texts();
+		assertTrue(texts.containsAll(List.of("Tide House", "3 clusters, largest 50 %, noise 25 %", "1 cluster, largest 100 %, noise 0 %", "0 clusters, noise 100 %")), texts::toString);
+		assertTrue(svg.description().contains("dbscan 3 clusters"), svg::description);
+		assertTrue(svg.holdsItsTexts());
 	}
 }
