@@ -40,7 +40,7 @@ public final class Main {
 			VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class,
 			CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class,
 			AutoComplete.GenerateCompletion.class, TimelineCommand.class, AgeingCommand.class, RefreshCommand.class,
-			WalkCommand.class, WatchCommand.class, StudyCommand.class, PeriodCommand.class, AssignCommand.class, AssignmentsCommand.class,
+			WalkCommand.class, WatchCommand.class, StudyCommand.class, FewerCommand.class, PeriodCommand.class, AssignCommand.class, AssignmentsCommand.class,
 			CommentCommand.class, CommentsCommand.class, CommandLine.HelpCommand.class);
 
 	/** Those that have to know all of them. */

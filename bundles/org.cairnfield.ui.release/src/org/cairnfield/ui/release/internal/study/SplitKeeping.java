@@ -15,8 +15,6 @@ import org.cairnfield.model.values.Scope;
 /** Makes a split of the archive on show by a method of a study, in the setting that wins on held-out positions of all its map. */
 final class SplitKeeping {
 
-	private static final long SEED = 1;
-
 	private SplitKeeping() {
 	}
 
@@ -27,7 +25,7 @@ final class SplitKeeping {
 
 	/** @param archive a copy */
 	static SplitMaker.Made make(Archive archive, StudyMethod method, Workers workers) {
-		SplitPlan plan = new SplitPlan(SplitNames.free(archive, method.code()), Scope.ARCHIVE, false, SplitRequest.automatic(SEED));
+		SplitPlan plan = new SplitPlan(SplitNames.free(archive, method.code()), Scope.ARCHIVE, false, SplitRequest.automatic(StudyWork.SEED));
 		MethodSplits splits = new MethodSplits();
 		return method == StudyMethod.CHOSEN ? splits.best(archive, plan, workers) : splits.make(archive, plan, method, workers);
 	}

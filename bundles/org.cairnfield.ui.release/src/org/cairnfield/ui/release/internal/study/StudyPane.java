@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.split.AddSplitsCommand;
+import org.cairnfield.curation.study.FewerAccessPoints;
 import org.cairnfield.curation.study.StudyMethod;
 import org.cairnfield.curation.study.StudyTable;
 import org.cairnfield.model.Archive;
@@ -169,6 +171,10 @@ final class StudyPane implements SessionListener {
 		ArchiveSession of = session;
 		StudyMethod method = methods.selected().orElseThrow();
 		Archive still = ArchiveCopy.of(of.archive());
+		if (method == StudyMethod.ORTHOGONAL_SEARCH) {
+			setOthersAside(of, still);
+			return;
+		}
 		doing = "Making a split by " + method.code();
 		work.start("Keeping a split by " + method.code(), workers -> SplitKeeping.make(still, method, workers), made -> {
 			AddSplitsCommand add = new AddSplitsCommand(of.archive(), made.splits());
@@ -181,8 +187,30 @@ final class StudyPane implements SessionListener {
 		});
 	}
 
+	/** As few access points as make positions no worse; can be undone. */
+	private void setOthersAside(ArchiveSession of, Archive still) {
+		doing = "Measuring how few access points will do";
+		work.start(doing, workers -> FewerAccessPoints.of(still, StudyWork.SEED, workers), fewer -> {
+			Optional<FewerAccessPoints.Step> proposed = fewer.proposed();
+			proposed.ifPresent(step -> of.run(new RemedyCommands(of.archive()).command(step.remedy())));
+			told = proposed.map(step -> "Set " + step.others().size() + " access points aside. Before: " + fewer.steps().get(0) + ". Now: " + step + '.')
+					.orElse("Measured: no gain, all access points are needed.");
+			show();
+		}, why -> {
+			problem = Problems.text(why);
+			show();
+		});
+	}
+
 	private void enableKeeping() {
 		Optional<StudyMethod> method = methods.selected();
+		boolean fewer = method.filter(StudyMethod.ORTHOGONAL_SEARCH::equals).isPresent();
+		IfChanged.text(keep, fewer ? "Set the others &aside" : "&Keep as a split");
+		if (fewer) {
+			keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && !work.isBusy());
+			keep.setToolTipText("Sets access points of the archive on show aside as far as held-out positions get no worse; nothing is done where they do");
+			return;
+		}
 		Optional<String> whyNot = method.flatMap(SplitKeeping::whyNot);
 		keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && !work.isBusy() && method.isPresent() && whyNot.isEmpty());
 		keep.setToolTipText(whyNot.map(why -> "Not kept: " + why).orElse("Splits the archive on show by the selected method, in the setting that wins on held-out positions"));

@@ -34,7 +34,8 @@ import org.eclipse.swt.widgets.Display;
  */
 record StudyWork(String name, Archive archive, List<Path> others, Duration most) {
 
-	private static final long SEED = 1;
+	/** Of all that is drawn. */
+	static final long SEED = 1;
 
 	/** @param begun hears what is being done, and {@code done} what has been found so far, on the user interface thread */
 	StudyTable run(Consumer<String> begun, Consumer<StudyTable> done, Workers workers) throws Exception {
