@@ -53,7 +53,7 @@ class LargeMapStoryTest {
 
 	@Test
 	void answersAllTheTime() throws Exception {
-		Path archive = LargeArchive.make(folder, Integer.getInteger("cairnfield.samples", 20_000), 204);
+		Path archive = LargeArchive.make(folder, Integer.getInteger("cairnfield.samples", 20_000), 225);
 		StringBuilder figures = new StringBuilder("The three perspectives, shown for the first time, on the demo: ");
 		try (TurnWatch first = new TurnWatch()) {
 			watch = first;
@@ -192,7 +192,7 @@ class LargeMapStoryTest {
 		Text facts = Widgets.byId(Text.class, "split.facts");
 		Ui.waitUntil("a start is made", () -> facts.getText().contains("noise"));
 		String before = Ui.ask(facts::getText);
-		Hand.fill(epsilon, "190");
+		Hand.fill(epsilon, "215");
 		Hand.press("Return");
 		Ui.waitUntil("it is tried", () -> facts.isEnabled() && !facts.getText().equals(before) && facts.getText().contains("noise"));
 		watch.during("keeping a split");
