@@ -12,7 +12,7 @@ import org.cairnfield.ui.tests.story.Stage;
 final class EveryonesActs {
 
 	private static final String PERSPECTIVES = "org.cairnfield.ui.curate org.cairnfield.ui.review.perspective org.cairnfield.ui.release.perspective"
-			+ " org.cairnfield.ui.timeline.perspective";
+			+ " org.cairnfield.ui.timeline.perspective org.cairnfield.ui.release.study.perspective";
 
 	private EveryonesActs() {
 	}
