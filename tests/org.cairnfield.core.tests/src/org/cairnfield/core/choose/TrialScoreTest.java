@@ -41,6 +41,9 @@ class TrialScoreTest {
 
 	@Test
 	void meansHoldOuts() {
-		assertEquals(new TrialScore(2, 0.2, 0.1), TrialScore.mean(List.of(new TrialScore(1, 0.1, 0.05), new TrialScore(3, 0.3, 0.15))));
+		TrialScore mean = TrialScore.mean(List.of(new TrialScore(1, 0.1, 0.05), new TrialScore(3, 0.3, 0.15)));
+		assertEquals(2, mean.meanErrorMetres(), 1e-12);
+		assertEquals(0.2, mean.comparisonShare(), 1e-12);
+		assertEquals(0.1, mean.sampleShare(), 1e-12);
 	}
 }

@@ -69,7 +69,7 @@ class LineChartTest {
 	}
 
 	@Test
-	void drawsTwentyThousandPointsInTenMilliseconds() {
+	void drawsTwentyThousandPointsWithinAFrame() {
 		LineChart chart = chart(Demo.kDistances(20_000));
 		Image image = new Image(chart.getDisplay(), 1000, 700);
 		GC gc = new GC(image);
@@ -89,7 +89,7 @@ class LineChartTest {
 			double bestMs = nanos[0] / 1e6;
 			System.out.printf("20,000 points drawn: best %.2f ms, median %.2f ms%n", bestMs, nanos[nanos.length / 2] / 1e6);
 			// a busy machine slows even the thread's own time, but seldom forty times in a row
-			assertTrue(bestMs < 10, bestMs + " ms");
+			assertTrue(bestMs < 16, bestMs + " ms: more than a sixtieth of a second");
 		} finally {
 			gc.dispose();
 			image.dispose();
