@@ -11,13 +11,15 @@ import org.junit.jupiter.api.io.TempDir;
 /** A few kills; {@code tests/torture-releases} does more. */
 class ReleaseKillsTest {
 
+	private static final int KILLS = 3;
+
 	@TempDir
 	Path folder;
 
 	@Test
 	void leavesAReleaseThatIsSoundOrNoneWhenKilled() throws Exception {
-		ReleaseKills.Report report = ReleaseKills.run(folder, 5, 1);
-		assertEquals(5, report.there() + report.absent());
-		assertTrue(report.releases() >= 5, report::toString);
+		ReleaseKills.Report report = ReleaseKills.run(folder, KILLS, 1);
+		assertEquals(KILLS, report.there() + report.absent());
+		assertTrue(report.releases() >= KILLS, report::toString);
 	}
 }

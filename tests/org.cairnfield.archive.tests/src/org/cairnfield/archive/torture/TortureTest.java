@@ -13,15 +13,17 @@ import org.junit.jupiter.api.io.TempDir;
 /** A little of what {@code tests/torture} does a lot of. */
 class TortureTest {
 
+	private static final int KILLS = 8;
+
 	@TempDir
 	Path folder;
 
 	@Test
 	void survivesBeingKilled() throws Exception {
-		Kills.Report report = Kills.run(folder.resolve("archive"), 16, 1);
-		assertEquals(16, report.old() + report.fresh());
+		Kills.Report report = Kills.run(folder.resolve("archive"), KILLS, 1);
+		assertEquals(KILLS, report.old() + report.fresh());
 		assertTrue(report.duringSave() > 0, report::toString);
-		assertEquals(16, report.locksTakenOver(), "each killed process left its lock");
+		assertEquals(KILLS, report.locksTakenOver(), "each killed process left its lock");
 	}
 
 	@Test
