@@ -13,11 +13,14 @@ import org.cairnfield.ui.charts.DotChart;
 import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.tests.robot.Batch;
 import org.cairnfield.ui.tests.robot.Hand;
+import org.cairnfield.ui.tests.robot.Interruptions;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -75,6 +78,9 @@ class StudyStoryTest {
 		LineChart sizes = Widgets.byId(LineChart.class, "study.sizes");
 		assertTrue(Ui.ask(sizes::summary).contains("Samples"), "sizes of its clusters");
 		PictureOnFailure.take("study-of-one-map");
+		Button save = Widgets.byId(Button.class, "study.save");
+		assertTrue(Ui.ask(save::isEnabled));
+		Interruptions.escape(Stage.window(), () -> save.notifyListeners(SWT.Selection, new Event())); // the chooser of folders is the desktop's
 		Button keep = Widgets.byId(Button.class, "study.keep");
 		Hand.click(methods, 7);
 		assertFalse(Ui.ask(keep::isEnabled), "zones overlap, so a split cannot hold them");
