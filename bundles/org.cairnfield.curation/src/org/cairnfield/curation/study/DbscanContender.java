@@ -61,7 +61,7 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 			KDistances distances = KDistances.of(points, workers, Arrays.stream(minPts).flatMap(m -> IntStream.of(m - 1, m)).distinct().toArray());
 			Map<Place, Double> epsilons = new HashMap<>();
 			places.stream().filter(place -> place.minPts < points.samples()).forEach(place -> epsilons.put(place,
-					KDistanceCurve.of(distances.sorted(place.minPts), place.minPts).epsilonAt(place.curveShare)));
+					KDistanceCurve.of(apart(distances.sorted(place.minPts)), place.minPts).epsilonAt(place.curveShare)));
 			double[] grid = epsilons.values().stream().mapToDouble(e -> e).sorted().distinct().toArray();
 			for (Sweep.Cell cell : Sweep.run(points, grid, minPts, distances, workers)) {
 				epsilons.forEach((place, epsilon) -> {
@@ -71,6 +71,12 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 				});
 			}
 			return found;
+		}
+
+		/** Without the zeros of repeated scans, where there are others: among scans that repeat each other ε would be 0. */
+		private static double[] apart(double[] ascending) {
+			double[] apart = Arrays.stream(ascending).filter(distance -> distance > 0).toArray();
+			return apart.length == 0 ? ascending : apart;
 		}
 
 		@Override
