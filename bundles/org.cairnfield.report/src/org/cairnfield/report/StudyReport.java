@@ -102,7 +102,7 @@ public final class StudyReport {
 	}
 
 	private static String p(SignedRank test) {
-		return test.pairs() == 0 ? "–" : f("%.3f", test.p()) + (test.below() > test.above() ? " ↓" : test.below() < test.above() ? " ↑" : "");
+		return test.pairs() == 0 ? "–" : (test.p() < 0.0005 ? "< 0.001" : f("%.3f", test.p())) + (test.below() > test.above() ? " ↓" : test.below() < test.above() ? " ↑" : "");
 	}
 
 	private void practice() {

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 class StudyTest {
 
 	private static final CampusSize SIZE = CampusSize.of(1, 2, 30);
+	private static final int SAMPLES = 160;
 	private static final StudyMap FIRST = campus("first", 11, 60);
 	private static final StudyMap SECOND = campus("second", 12, 60);
 	private static final List<StudyMap> BOTH = List.of(FIRST, SECOND);
@@ -42,7 +43,7 @@ class StudyTest {
 	Path folder;
 
 	private static StudyMap campus(String name, long seed, int visit) {
-		return new StudyMap(name, RandomMap.of(seed, SIZE, 300, Workers.inline()), RandomMap.testOf(seed, SIZE, visit, Workers.inline()), false, 0);
+		return new StudyMap(name, RandomMap.of(seed, SIZE, SAMPLES, Workers.inline()), RandomMap.testOf(seed, SIZE, visit, Workers.inline()), false, 0);
 	}
 
 	/** Counts what is done, and cancels where it is told to. */
@@ -101,7 +102,7 @@ class StudyTest {
 				assertFalse(row.tried().isEmpty());
 			}
 			if (row.shape() != null && method != StudyMethod.CHOSEN) {
-				assertEquals(300, row.shape().noise() + row.shape().sizes().stream().mapToInt(Integer::intValue).sum(), method.code());
+				assertEquals(SAMPLES, row.shape().noise() + row.shape().sizes().stream().mapToInt(Integer::intValue).sum(), method.code());
 			}
 		}
 		assertEquals(1, rows.get("plain").figures().toPlain());

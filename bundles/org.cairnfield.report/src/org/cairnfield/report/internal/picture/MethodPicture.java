@@ -27,6 +27,8 @@ final class MethodPicture {
 	private static final int FAINT = 90;
 	private static final double SMALL = 0.6;
 	private static final double ROOM = 0.25;
+	/** Larger errors stand at the upper edge: one map on which a method fails would press all others together. */
+	private static final double LARGEST = 2;
 
 	private final List<MethodPoints> methods;
 
@@ -40,7 +42,7 @@ final class MethodPicture {
 	String svg(String source) {
 		Page measuring = new Page(0, "", "");
 		int rows = keyRows(measuring);
-		Page page = new Page(rows * KEY_ROW + 8 + Page.AXIS_NAME + HEIGHT, "Error and match time, both to plain matching", source);
+		Page page = new Page(rows * KEY_ROW + 8 + Page.AXIS_NAME + HEIGHT, "Error and match time, both to plain matching", source + beyond());
 		key(page, true);
 		page.skip(rows * KEY_ROW + 8);
 		page.axisName("mean error to plain matching");
@@ -98,7 +100,15 @@ final class MethodPicture {
 
 	private NumberAxis errors() {
 		double most = methods.stream().flatMapToDouble(m -> Arrays.stream(m.errors())).max().orElse(1);
-		return Axes.numbers(null, 1.05 * Math.max(1, most));
+		return Axes.numbers(null, Math.min(LARGEST, 1.05 * Math.max(1, most)));
+	}
+
+	/** Empty where all errors have their place. */
+	private String beyond() {
+		long points = methods.stream().flatMapToDouble(m -> Arrays.stream(m.errors())).filter(error -> error > LARGEST).count();
+		String means = methods.stream().filter(m -> m.meanError() > LARGEST).map(m -> m.method() + " " + PictureLook.figure(m.meanError())).collect(Collectors.joining(", "));
+		return points == 0 ? "" : " Errors above " + PictureLook.figure(LARGEST) + " stand at the upper edge: " + points + (points == 1 ? " map" : " maps")
+				+ (means.isEmpty() ? "." : ", and on average " + means + ".");
 	}
 
 	private void draw(Graphics2D graphics, XYPlot plot, Rectangle2D area) {
@@ -123,7 +133,7 @@ final class MethodPicture {
 	}
 
 	private static double y(XYPlot plot, Rectangle2D area, double error) {
-		return plot.getRangeAxis().valueToJava2D(error, area, RectangleEdge.LEFT);
+		return plot.getRangeAxis().valueToJava2D(Math.min(error, plot.getRangeAxis().getUpperBound()), area, RectangleEdge.LEFT);
 	}
 
 	private static void mark(Graphics2D graphics, int method, double x, double y, double size, int alpha) {

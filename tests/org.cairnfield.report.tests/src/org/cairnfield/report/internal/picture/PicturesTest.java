@@ -222,6 +222,9 @@ class PicturesTest {
 		assertTrue(svg.holdsItsTexts());
 		assertEquals(Pictures.methods(List.of(plain, fast), SOURCE), Pictures.methods(List.of(plain, fast), SOURCE));
 		assertThrows(IllegalArgumentException.class, () -> Pictures.methods(List.of(), SOURCE));
+		MethodPoints lost = new MethodPoints("dbscan", new double[] { 0.5, 0.5 }, new double[] { 1.2, 70 }, 0.5, 35.6, 1.2, 70);
+		List<String> beyond = new Svg(Pictures.methods(List.of(plain, lost), SOURCE)).texts();
+		assertTrue(String.join(" ", beyond).contains("Errors above 2 stand at the upper edge: 1 map, and on average dbscan 35.6."), beyond::toString);
 	}
 
 	@Test
