@@ -45,7 +45,9 @@ record StudyWork(String name, Archive archive, List<Path> others, Duration most)
 		}
 		for (Path other : others) {
 			try (OpenArchive open = new ArchiveStore().open(other, Mode.READ)) {
-				maps.add(StudyMap.of(other.getFileName().toString(), open.archive(), SEED));
+				String called = other.getFileName().toString();
+				boolean taken = maps.stream().anyMatch(map -> map.name().equals(called));
+				maps.add(StudyMap.of(taken ? other.toString() : called, open.archive(), SEED));
 			}
 		}
 		List<StudyRow> rows = new ArrayList<>();
