@@ -11,7 +11,6 @@ import java.util.Random;
 import java.util.Set;
 
 import org.cairnfield.core.map.RadioMap;
-import org.cairnfield.core.map.RadioMapBuilder;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.simulate.AccessPoint;
 import org.cairnfield.core.simulate.Campus;
@@ -60,7 +59,7 @@ record ChangedCampus(RadioMap spring, RadioMap autumn, Set<String> gone, Set<Str
 		}
 		RadioMap spring = walk(new Campus(all.name(), all.sites(), then), "spring", 0.3, seed);
 		RadioMap autumn = walk(new Campus(all.name(), all.sites(), now), "autumn", 0.8, seed);
-		return new ChangedCampus(spring, read(autumn, slope, shiftDb), addresses(gone), addresses(come), replaced, moved);
+		return new ChangedCampus(spring, LevelFitTest.read(autumn, slope, shiftDb), addresses(gone), addresses(come), replaced, moved);
 	}
 
 	private static AccessPoint elsewhere(AccessPoint old, Campus campus, Random random) {
@@ -79,21 +78,6 @@ record ChangedCampus(RadioMap spring, RadioMap autumn, Set<String> gone, Set<Str
 		SurveyPlan plan = SurveyPlan.of("s-" + season, season, Walk.corridorsAndGrid(2.2, 3, off), SurveyDevice.of("guide", 0),
 				Instant.parse("2031-04-07T08:00:00Z"));
 		return new Surveyor(campus, RadioEnvironment.museum(), seed).survey(0, plan, Workers.inline());
-	}
-
-	/** Below −95 dBm it hears nothing. */
-	private static RadioMap read(RadioMap map, double slope, double shiftDb) {
-		RadioMapBuilder copy = new RadioMapBuilder();
-		for (int s = 0; s < map.size(); s++) {
-			copy.sample(map.sites().get(map.site(s)), map.floor(s), map.x(s), map.y(s));
-			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
-				int level = (int) Math.round(slope * map.rssiDbm(k) + shiftDb);
-				if (level >= -95) {
-					copy.reading(map.accessPoints().get(map.accessPoint(k)), Math.min(-10, level));
-				}
-			}
-		}
-		return copy.build();
 	}
 
 	private static Set<String> addresses(Set<AccessPoint> some) {

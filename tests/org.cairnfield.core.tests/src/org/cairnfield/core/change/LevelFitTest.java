@@ -23,7 +23,7 @@ class LevelFitTest {
 	}
 
 	/** What a device reads; below −95 dBm it hears nothing. */
-	private static RadioMap read(RadioMap map, double slope, double shiftDb) {
+	static RadioMap read(RadioMap map, double slope, double shiftDb) {
 		RadioMapBuilder copy = new RadioMapBuilder();
 		for (int s = 0; s < map.size(); s++) {
 			copy.sample(map.sites().get(map.site(s)), map.floor(s), map.x(s), map.y(s));

@@ -56,13 +56,19 @@ class AgeRemediesTest {
 
 	@BeforeAll
 	static void takeIn() throws Exception {
+		twelve = twelveSurveys();
+	}
+
+	/** The open set as one archive; skips the test where the set is absent. */
+	static Archive twelveSurveys() throws Exception {
 		List<Path> files = OpenSets.files("twelve-surveys", ".csv");
 		Map<Path, String> digests = new HashMap<>();
 		for (Path file : files) {
 			digests.put(file, Sha256.of(file));
 		}
-		twelve = ModelFactory.eINSTANCE.createArchive();
-		SurveyTaking.of(twelve, SurveyIntake.read(files, IntakeOptions.GUESS, WORKERS), SurveyKind.TRAINING, digests).command().execute();
+		Archive archive = ModelFactory.eINSTANCE.createArchive();
+		SurveyTaking.of(archive, SurveyIntake.read(files, IntakeOptions.GUESS, WORKERS), SurveyKind.TRAINING, digests).command().execute();
+		return archive;
 	}
 
 	private static List<LocalDate> days() {

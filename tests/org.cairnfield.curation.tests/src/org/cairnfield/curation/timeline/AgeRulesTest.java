@@ -3,9 +3,7 @@ package org.cairnfield.curation.timeline;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,21 +15,14 @@ import org.cairnfield.core.change.AccessPointFate;
 import org.cairnfield.core.change.Fate;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.RuleCheck;
-import org.cairnfield.curation.intake.SurveyTaking;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
-import org.cairnfield.exchange.IntakeOptions;
-import org.cairnfield.exchange.SurveyIntake;
 import org.cairnfield.model.Archive;
-import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
-import org.cairnfield.model.SurveyKind;
-import org.cairnfield.model.values.Sha256;
-import org.cairnfield.testkit.OpenSets;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -45,19 +36,12 @@ class AgeRulesTest {
 	/** Access points of a quiet month at most, of some 150 that are steady; 29 in the change of January, in the autumn 134. */
 	private static final int QUIET = 17;
 
-	private static Archive twelve;
 	private static Timeline timeline;
 	private static final Map<LocalDate, Map<String, Set<String>>> FOUND = new TreeMap<>();
 
 	@BeforeAll
 	static void check() throws Exception {
-		List<Path> files = OpenSets.files("twelve-surveys", ".csv");
-		Map<Path, String> digests = new HashMap<>();
-		for (Path file : files) {
-			digests.put(file, Sha256.of(file));
-		}
-		twelve = ModelFactory.eINSTANCE.createArchive();
-		SurveyTaking.of(twelve, SurveyIntake.read(files, IntakeOptions.GUESS, WORKERS), SurveyKind.TRAINING, digests).command().execute();
+		Archive twelve = AgeRemediesTest.twelveSurveys();
 		timeline = Timeline.of(twelve, twelve.getSites().get(0), WORKERS);
 		RuleRun rules = new RuleRun(CleaningRules.registry().all().stream()
 				.filter(rule -> rule.id().endsWith("-access-point")).toList());
