@@ -12,6 +12,12 @@ final class Json {
 
 	private final Map<String, Object> fields = new LinkedHashMap<>();
 
+	static Json of(Map<String, Object> fields) {
+		Json json = new Json();
+		json.fields.putAll(fields);
+		return json;
+	}
+
 	Json put(String name, Object value) {
 		fields.put(name, value instanceof Double d && !Double.isFinite(d) ? null
 				: value instanceof Json json ? json.fields : value);

@@ -19,9 +19,9 @@ import org.cairnfield.curation.study.StudySettings;
 import org.cairnfield.curation.study.StudyTable;
 import org.cairnfield.exchange.Intake;
 import org.cairnfield.exchange.IntakeException;
-import org.cairnfield.exchange.TextFile;
 import org.cairnfield.report.files.OutputFolder;
 import org.cairnfield.report.files.StudyFiles;
+import org.cairnfield.report.files.StudyJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -86,11 +86,9 @@ final class StudyCommand extends SurveyCommand {
 		} catch (StudyFolderException e) {
 			throw (IntakeException) e.getCause();
 		}
-		Json result = StudyResults.json(table);
-		TextFile.write(out.resolve("study.json"), result + "\n");
 		StudyFiles.write(out, table);
 		if (json) {
-			printJson(result);
+			printJson(Json.of(StudyJson.of(table)));
 		} else {
 			StudyResults.print(table, out());
 			out().println("written to " + out + ": study.html, study.csv, study.json");

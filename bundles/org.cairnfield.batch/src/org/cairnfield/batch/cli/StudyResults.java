@@ -3,55 +3,13 @@ package org.cairnfield.batch.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import org.cairnfield.core.stats.SignedRank;
-import org.cairnfield.curation.study.CommonPractice;
 import org.cairnfield.curation.study.StudyRow;
 import org.cairnfield.curation.study.StudyTable;
 
-/** A study as JSON and as tables; field names are a contract with scripts. */
+/** A study as tables on a terminal. */
 final class StudyResults {
 
 	private StudyResults() {
-	}
-
-	static Json json(StudyTable table) {
-		return new Json().put("seed", table.seed()).put("rows", table.rows().stream().map(row -> row(row).fields()).toList())
-				.put("averages", table.averages().stream().map(average -> average(average).fields()).toList()).put("best", table.best().orElse(null))
-				.put("commonPractice", table.maps().stream().flatMap(map -> List.of(CommonPractice.values()).stream().filter(p -> p.on(table, map).isPresent())
-						.map(p -> practice(table, map, p).fields())).toList());
-	}
-
-	private static Json row(StudyRow row) {
-		Json json = new Json();
-		row.fields().forEach(json::put);
-		json.put("clusterSizes", row.shape() == null ? null : row.shape().sizes());
-		return json.put("tried", row.tried().stream().map(tried -> tried(tried).fields()).toList());
-	}
-
-	private static Json tried(StudyRow.Tried tried) {
-		return new Json().put("method", tried.method()).put("setting", tried.setting()).put("search", tried.search())
-				.put("heldOutErrorM", tried.meanErrorM()).put("heldOutComparisonShare", tried.comparisonShare());
-	}
-
-	private static Json average(StudyTable.Average a) {
-		return new Json().put("method", a.method()).put("maps", a.maps()).put("toPlain", mean(a.toPlain())).put("toPlain3w", mean(a.toPlain3w()))
-				.put("matchTimeRatio", mean(a.matchTime())).put("comparisonShare", a.comparisonShare()).put("byteShare", a.byteShare())
-				.put("floorHitRate", a.floorHitRate()).put("offlineS", a.offlineS()).put("meanRank", a.rank()).put("againstPlain", test(a.againstPlain()))
-				.put("againstPlain3w", test(a.against3w())).put("againstBest", test(a.againstBest()));
-	}
-
-	private static Json mean(StudyTable.Mean mean) {
-		return new Json().put("mean", mean.value()).put("low", mean.interval().low()).put("high", mean.interval().high());
-	}
-
-	private static Json test(SignedRank test) {
-		return new Json().put("pairs", test.pairs()).put("below", test.below()).put("above", test.above()).put("p", test.p());
-	}
-
-	private static Json practice(StudyTable table, String map, CommonPractice practice) {
-		double change = practice.on(table, map).orElseThrow();
-		return new Json().put("map", map).put("practice", practice.words()).put("source", "common practice, no source").put("change", change)
-				.put("verdict", practice.verdict(change).word());
 	}
 
 	static void print(StudyTable table, PrintWriter out) {

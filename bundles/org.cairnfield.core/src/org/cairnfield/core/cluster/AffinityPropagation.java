@@ -22,8 +22,7 @@ import org.cairnfield.core.task.Workers;
  * an {@link Signals#index() index}, samples with equal readings are one point, weighted by their number, which leaves the sum as it is.
  * In the end each cluster chooses its exemplar again, by the sum of similarities to it, and all samples are assigned once more.
  *
- * <p>Deterministic. Messages may oscillate where similarities are equal, so each is changed by up to half a millionth of itself, the
- * same way in each run. Of equally similar exemplars the first in the map wins.
+ * <p>Deterministic. Messages may oscillate where similarities are equal, so each is changed by a trifle, the same way in each run. Of equally similar exemplars the first in the map wins.
  *
  * <p>Cost for n points in a component: a few n² steps a round, and three n × n matrices of floats. 5,000 points took 20 to 30 s of
  * processor time and 350 MB. Where a component has more points than allowed, landmarks are drawn by seed, and the other points join
@@ -31,7 +30,7 @@ import org.cairnfield.core.task.Workers;
  */
 public final class AffinityPropagation {
 
-	/** Floats of a matrix stay below what an array can hold. */
+	/** Numbers of a matrix stay below what an array can hold. */
 	private static final int MOST_POINTS = 20_000;
 
 	/**
@@ -152,9 +151,9 @@ public final class AffinityPropagation {
 		}
 	}
 
-	private float[] similarities(int[] chosen) {
+	private double[] similarities(int[] chosen) {
 		int n = chosen.length;
-		float[] similarity = new float[n * n];
+		double[] similarity = new double[n * n];
 		Components components = signals.components();
 		int[] place = Arrays.stream(chosen).map(p -> components.placeOf(first(p))).toArray();
 		workers.progress().begin("similarities", n);
@@ -165,12 +164,12 @@ public final class AffinityPropagation {
 				for (int i = from; i < to; i++) {
 					kernel.row(first(chosen[i]), distances);
 					for (int k = 0; k < n; k++) {
-						similarity[i * n + k] = (float) -distances[place[k]];
+						similarity[i * n + k] = -distances[place[k]];
 					}
 				}
 			};
 		});
-		float preference = (float) (Double.isNaN(settings.preference()) ? median(similarity, n) : settings.preference());
+		double preference = Double.isNaN(settings.preference()) ? median(similarity, n) : settings.preference();
 		for (int i = 0; i < n; i++) {
 			int weight = points.weight(chosen[i]);
 			for (int k = 0; k < n; k++) {
@@ -181,8 +180,8 @@ public final class AffinityPropagation {
 	}
 
 	/** Of the similarities of two different points. */
-	static double median(float[] similarity, int n) {
-		float[] pairs = new float[n * (n - 1) / 2];
+	static double median(double[] similarity, int n) {
+		double[] pairs = new double[n * (n - 1) / 2];
 		int count = 0;
 		for (int i = 0; i < n; i++) {
 			System.arraycopy(similarity, i * n, pairs, count, i);

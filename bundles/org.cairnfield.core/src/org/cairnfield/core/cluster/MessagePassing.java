@@ -11,8 +11,8 @@ import org.cairnfield.core.task.Workers;
  */
 final class MessagePassing {
 
-	/** Similarities change by at most half this share of themselves. It is about eight times the precision of a float. */
-	private static final double TELLING_APART = 1e-6;
+	/** Similarities change by at most half this share of themselves, far below what any reading tells apart. */
+	private static final double TELLING_APART = 1e-12;
 
 	/**
 	 * @param exemplarOf by point
@@ -22,26 +22,26 @@ final class MessagePassing {
 	}
 
 	private final int n;
-	private final float[] similarity;
-	private final float[] responsibility;
-	private final float[] availability;
-	private final float damping;
+	private final double[] similarity;
+	private final double[] responsibility;
+	private final double[] availability;
+	private final double damping;
 	private final Workers workers;
 
-	private MessagePassing(int n, float[] similarity, double damping, Workers workers) {
+	private MessagePassing(int n, double[] similarity, double damping, Workers workers) {
 		this.n = n;
 		this.similarity = similarity;
-		this.damping = (float) damping;
+		this.damping = damping;
 		this.workers = workers;
-		responsibility = new float[similarity.length];
-		availability = new float[similarity.length];
+		responsibility = new double[similarity.length];
+		availability = new double[similarity.length];
 	}
 
 	/**
 	 * @param similarity of point i to point k at i·n + k; changed by a trifle, see {@link #TELLING_APART}
 	 * @param n          at least 2
 	 */
-	static Outcome run(float[] similarity, int n, AffinityPropagation.Settings settings, Workers workers) {
+	static Outcome run(double[] similarity, int n, AffinityPropagation.Settings settings, Workers workers) {
 		if (isFlat(similarity, n)) {
 			// Any choice is as good as any other: all points stand for themselves, or the first for all.
 			int[] exemplarOf = new int[n];
@@ -53,7 +53,7 @@ final class MessagePassing {
 	}
 
 	/** Whether all similarities are equal, and all preferences. */
-	private static boolean isFlat(float[] similarity, int n) {
+	private static boolean isFlat(double[] similarity, int n) {
 		for (int at = 0; at < similarity.length; at++) {
 			if (similarity[at] != similarity[at % (n + 1) == 0 ? 0 : 1]) {
 				return false;
@@ -62,10 +62,10 @@ final class MessagePassing {
 		return true;
 	}
 
-	private static void tellApart(float[] similarity, int n) {
+	private static void tellApart(double[] similarity, int n) {
 		SplittableRandom random = new SplittableRandom(n);
 		for (int at = 0; at < similarity.length; at++) {
-			similarity[at] = (float) (similarity[at] * (1 + TELLING_APART * (random.nextDouble() - 0.5)));
+			similarity[at] *= 1 + TELLING_APART * (random.nextDouble() - 0.5);
 		}
 	}
 
@@ -95,11 +95,11 @@ final class MessagePassing {
 	private void updateResponsibilities(int from, int to) {
 		for (int i = from; i < to; i++) {
 			int start = i * n;
-			float most = Float.NEGATIVE_INFINITY;
-			float second = Float.NEGATIVE_INFINITY;
+			double most = Double.NEGATIVE_INFINITY;
+			double second = Double.NEGATIVE_INFINITY;
 			int best = -1;
 			for (int at = start; at < start + n; at++) {
-				float sum = availability[at] + similarity[at];
+				double sum = availability[at] + similarity[at];
 				if (sum > most) {
 					second = most;
 					most = sum;
@@ -108,7 +108,7 @@ final class MessagePassing {
 					second = sum;
 				}
 			}
-			float ofBest = damped(responsibility[best], similarity[best] - second);
+			double ofBest = damped(responsibility[best], similarity[best] - second);
 			for (int at = start; at < start + n; at++) {
 				responsibility[at] = damped(responsibility[at], similarity[at] - most);
 			}
@@ -134,16 +134,16 @@ final class MessagePassing {
 			for (int k = from; k < to; k++) {
 				int at = i * n + k;
 				double others = i == k ? sums[k] : Math.min(0, responsibility[k * n + k] + sums[k] - Math.max(0, responsibility[at]));
-				availability[at] = damped(availability[at], (float) others);
+				availability[at] = damped(availability[at], others);
 			}
 		}
 	}
 
-	private float damped(float before, float now) {
+	private double damped(double before, double now) {
 		return damping * before + (1 - damping) * now;
 	}
 
-	private float evidence(int k) {
+	private double evidence(int k) {
 		return responsibility[k * n + k] + availability[k * n + k];
 	}
 

@@ -70,7 +70,7 @@ final class Table {
 		row("archive", "model core emf emf.xmi jgit");
 		row("exchange", "model core csv gson projection sqlite");
 		row("curation", "archive exchange model.edit model core emf emf.edit gson");
-		row("report", "curation archive exchange model.edit model core emf charts svg");
+		row("report", "curation archive exchange model.edit model core emf charts gson svg");
 		row("batch", "report curation archive exchange model.edit model core emf picocli gson application");
 		String below = "curation archive exchange model.edit model core emf emf.edit";
 		row("ui", "ui.charts " + below + " swt jface workbench application platform");

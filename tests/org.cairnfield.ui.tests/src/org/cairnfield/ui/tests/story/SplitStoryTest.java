@@ -37,6 +37,7 @@ import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Table;
@@ -246,6 +247,19 @@ class SplitStoryTest {
 		Hand.click(explorer, "Splits");
 		Hand.press("Right");
 		assertEquals("from-sweep  " + labels.size() + "  " + labels.noise() + " outliers", Ui.ask(Widgets.item(explorer, "from-sweep")::getText));
+	}
+
+	@Test
+	void keepsWhatTheBestMethodMakes() throws Exception {
+		chooseTheFloor("best");
+		Combo kind = Widgets.byId(Combo.class, "split.kind");
+		Hand.choose(kind, "one split, by the best method");
+		Split kept = keep("by-best");
+		Hand.choose(kind, "one split");
+		String said = Ui.ask(Widgets.byId(Label.class, "split.message")::getText);
+		Matcher errors = matched(Pattern.compile("held-out error by method: dbscan ([\\d.]+) m .*; k-means ([\\d.]+) m .*; affinity .*; kernel-reduction "), said);
+		boolean dbscan = Double.parseDouble(errors.group(1)) <= Double.parseDouble(errors.group(2));
+		assertTrue(dbscan || Ui.ask(kept::getMethod) != null, () -> "worse than k-means, and kept: " + said);
 	}
 
 	/** Some other minPts than at first, and noise enough for proposals. */

@@ -152,14 +152,14 @@ final class StudyPane implements SessionListener {
 	private void save() {
 		DirectoryDialog dialog = new DirectoryDialog(page.getShell(), SWT.SAVE);
 		dialog.setText("Save the report of the study");
-		dialog.setMessage("Choose a folder for study.html and study.csv.");
+		dialog.setMessage("Choose a folder for study.html, study.csv and study.json.");
 		Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::saveTo);
 	}
 
 	void saveTo(Path folder) {
 		try {
 			StudyFiles.write(folder, study);
-			told = "Saved study.html and study.csv in " + folder + ".";
+			told = "Saved study.html, study.csv and study.json in " + folder + ".";
 			show();
 		} catch (Exception e) {
 			Problems.show("The report was not saved", e);

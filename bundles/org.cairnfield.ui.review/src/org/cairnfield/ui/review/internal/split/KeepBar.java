@@ -18,6 +18,7 @@ import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.curation.split.SplitPlan;
 import org.cairnfield.curation.split.SplitStudy;
 import org.cairnfield.curation.split.Trial;
+import org.cairnfield.curation.study.MethodSplits;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.values.Scope;
@@ -150,10 +151,11 @@ final class KeepBar {
 				made = new Kept(List.of(SplitMaker.toModel(id, choice.scope(), study, trial, one.search(), SplitMaker.reason(among, one),
 						SplitWork.SEED)), new ArrayList<>());
 			} else {
-				boolean chosen = kind == SplitForm.Kind.PER_FLOOR_CHOSEN;
-				SplitMaker.Made all = maker.make(still, new SplitPlan(id, choice.scope(), true,
-						choice.request(chosen ? OptionalDouble.empty() : OptionalDouble.of(trial.epsilon()),
-								chosen ? OptionalInt.empty() : OptionalInt.of(trial.minPts())).within(most)), workers);
+				OptionalDouble epsilon = kind == SplitForm.Kind.PER_FLOOR ? OptionalDouble.of(trial.epsilon()) : OptionalDouble.empty();
+				OptionalInt minPts = kind == SplitForm.Kind.PER_FLOOR ? OptionalInt.of(trial.minPts()) : OptionalInt.empty();
+				boolean best = kind == SplitForm.Kind.BEST;
+				SplitPlan plan = new SplitPlan(id, choice.scope(), !best, choice.request(epsilon, minPts).within(most));
+				SplitMaker.Made all = best ? new MethodSplits().best(still, plan, workers) : maker.make(still, plan, workers);
 				made = new Kept(all.splits(), new ArrayList<>(all.notes()));
 			}
 			if (wantsProposals) {
@@ -169,7 +171,8 @@ final class KeepBar {
 				offered = SplitNames.free(session.archive(), wanted());
 				name.setText(offered);
 				message = "✔ Kept " + (done.splits().size() == 1 ? done.splits().get(0).getId() : done.splits().size() + " splits") + ". "
-						+ (done.notes().size() <= MOST_NOTES ? String.join(". ", done.notes()) : "Their figures are under Kept splits.");
+						+ (done.splits().size() == 1 ? String.join(". ", done.notes().subList(0, Math.min(MOST_NOTES, done.notes().size())))
+								: "Their figures are under Kept splits.");
 				kept.accept(done.splits().get(0).getId());
 			}
 			show();

@@ -1,5 +1,6 @@
 package org.cairnfield.ui.review.internal.split;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -20,14 +21,17 @@ import org.eclipse.swt.widgets.Text;
 /** The choices above the curve: what, measured how, minPts and ε. */
 final class SplitForm {
 
-	/** How many splits come of it. */
+	/** How many splits come of it; those of one come first. */
 	enum Kind {
-		ONE("one split"), PER_FLOOR("one per floor, this ε"), PER_FLOOR_CHOSEN("one per floor, ε chosen for each");
+		ONE("one split", true), BEST("one split, by the best method", true), PER_FLOOR("one per floor, this ε", false),
+		PER_FLOOR_CHOSEN("one per floor, ε chosen for each", false);
 
 		final String title;
+		private final boolean isOne;
 
-		Kind(String title) {
+		Kind(String title, boolean isOne) {
 			this.title = title;
+			this.isOne = isOne;
 		}
 	}
 
@@ -54,10 +58,7 @@ final class SplitForm {
 		GridDataFactory.fillDefaults().grab(false, true).hint(WIDTH, SWT.DEFAULT).applyTo(column);
 		scope = choice(column, "&Scope", "split.scope", this::choose);
 		kind = choice(column, "as", "split.kind", this::enable);
-		for (Kind each : Kind.values()) {
-			kind.add(each.title);
-		}
-		kind.select(0);
+		kind.setToolTipText("The best method is whichever of DBSCAN, k-means, affinity propagation and kernel reduction wins on held-out training positions");
 		representation = choice(column, "&Levels", "split.representation", this::choose);
 		representation.setItems(SplitRequest.representations().toArray(String[]::new));
 		representation.select(0);
@@ -173,13 +174,21 @@ final class SplitForm {
 	private void enable() {
 		boolean some = !entries.isEmpty();
 		scope.setEnabled(some);
-		kind.setEnabled(some && scope().level() == null);
-		if (some && scope().level() != null) {
-			kind.select(0);
-		}
+		kind.setEnabled(some);
+		listKinds(some && scope().level() != null);
 		suggest.setEnabled(work.study() != null);
 		epsilon.setEnabled(work.study() != null);
 		cancel.setVisible(work.isBusy());
+	}
+
+	/** A floor can only be one split. */
+	private void listKinds(boolean oneFloor) {
+		String[] titles = Arrays.stream(Kind.values()).filter(each -> !oneFloor || each.isOne).map(each -> each.title).toArray(String[]::new);
+		if (titles.length != kind.getItemCount()) {
+			int before = kind.getSelectionIndex();
+			kind.setItems(titles);
+			kind.select(before >= 0 && before < titles.length ? before : 0);
+		}
 	}
 
 	boolean setFocus() {
