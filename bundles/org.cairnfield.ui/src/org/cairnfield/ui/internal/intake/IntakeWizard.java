@@ -154,14 +154,15 @@ public final class IntakeWizard extends Wizard {
 
 	/** The dialog that it lives in. */
 	WizardDialog dialog(Shell parent) {
-		WizardDialog dialog = new WizardDialog(parent, this);
+		WizardDialog dialog = new IntakeDialog(parent, this);
 		dialog.setPageSize(900, 500);
 		dialog.addPageChangingListener(this::changing);
 		dialog.create();
 		dialog.getShell().setMinimumSize(640, 480);
 		if (getStartingPage() == layout) {
-			dialog.getShell().getDisplay().asyncExec(() -> {
-				if (!dialog.getShell().isDisposed()) {
+			Shell shell = dialog.getShell();
+			shell.getDisplay().asyncExec(() -> {
+				if (!shell.isDisposed()) {
 					layout.refresh(state.look(getContainer()));
 				}
 			});

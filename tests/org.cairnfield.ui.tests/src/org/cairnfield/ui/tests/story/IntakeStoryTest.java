@@ -6,15 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.ui.internal.intake.IntakeWizard;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.tests.robot.Hand;
+import org.cairnfield.ui.tests.robot.Interruptions;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
@@ -40,6 +44,8 @@ class IntakeStoryTest {
 			BS-3,2031-11-20T09:00:10Z,Wrist guide A,Boat Shed,0,five,1,-66,-71,-110
 			BS-4,2031-11-20T09:00:15Z,Wrist guide A,Boat Shed,1,7,1,-110,-69,-80
 			""";
+
+	private static final int ROWS = 600_000;
 
 	@TempDir
 	Path folder;
@@ -89,5 +95,17 @@ class IntakeStoryTest {
 		Hand.press("ctrl+z");
 		Ui.waitUntil("undo takes the survey out again", () -> taken(session).isEmpty());
 		Stage.save();
+	}
+
+	/** Escape comes while the file is read, which takes some seconds. */
+	@Test
+	void leavesWhileALargeFileIsRead() throws Exception {
+		List<String> lines = new ArrayList<>(List.of(WIDE.lines().findFirst().get()));
+		IntStream.range(0, ROWS).forEach(row -> lines.add("BS-" + row + ",2031-11-20T09:00:00Z,Wrist guide A,Boat Shed,0," + row % 50 + ",1,-61,-" + (40 + row % 50) + ",-70"));
+		Path file = Files.write(folder.resolve("large.csv"), lines);
+		Hand.activate(Stage.window());
+		List<String> seen = Interruptions.escape(Stage.window(), () -> IntakeWizard.open(Stage.window(), List.of(file)));
+		assertTrue(seen.stream().allMatch(text -> text.startsWith("Take in survey files")), () -> "nothing says that it cannot be closed: " + seen);
+		assertTrue(taken(Stage.session()).isEmpty());
 	}
 }

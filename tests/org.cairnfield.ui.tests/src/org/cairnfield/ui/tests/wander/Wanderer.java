@@ -57,6 +57,7 @@ final class Wanderer {
 
 	/** Wanders until a moment by {@link System#currentTimeMillis}. */
 	void until(long endMillis) throws Exception {
+		Dialogs.answerAll(dice); // a draft that was kept for later is offered at the start
 		while (System.currentTimeMillis() < endMillis) {
 			step();
 		}
