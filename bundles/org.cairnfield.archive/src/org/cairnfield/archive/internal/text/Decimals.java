@@ -13,6 +13,8 @@ final class Decimals {
 			1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
 	private static final double EXACT = 1L << 53;
 	private static final int MOST_DECIMALS = 9;
+	/** So many tell any two numbers apart. */
+	private static final int MOST_DIGITS = 17;
 
 	private Decimals() {
 	}
@@ -49,15 +51,18 @@ final class Decimals {
 		}
 	}
 
+	/** More digits are never further off; as a rule nearly all are needed where it comes to this. */
 	private static String shortest(double value) {
 		BigDecimal exact = new BigDecimal(value);
-		for (int digits = 1; digits < 17; digits++) {
-			BigDecimal rounded = exact.round(new MathContext(digits));
-			if (rounded.doubleValue() == value) {
-				return rounded.stripTrailingZeros().toString();
+		BigDecimal shortest = exact.round(new MathContext(MOST_DIGITS));
+		for (int digits = MOST_DIGITS - 1; digits > 0; digits--) {
+			BigDecimal shorter = exact.round(new MathContext(digits));
+			if (shorter.doubleValue() != value) {
+				break;
 			}
+			shortest = shorter;
 		}
-		return exact.round(new MathContext(17)).stripTrailingZeros().toString();
+		return shortest.stripTrailingZeros().toString();
 	}
 
 	/**
