@@ -135,7 +135,15 @@ public final class Wander {
 		if (!states.get(0).saved() && states.get(states.size() - 1).saved()) {
 			last.add(states.get(0).digest()); // it was brought back, and is offered again where that was undone
 		}
+		if (isUndoing(own)) { // the draft goes at once where all is undone, a moment before the diary has it
+			states.stream().filter(State::saved).reduce((one, next) -> next).ifPresent(state -> last.add(state.digest()));
+		}
 		return last;
+	}
+
+	private static boolean isUndoing(Path own) throws IOException {
+		List<String> steps = Files.readAllLines(own.resolve("steps"));
+		return !steps.isEmpty() && steps.get(steps.size() - 1).contains(" undo");
 	}
 
 	/** What was saved at the end of the day is what the disk has. */
