@@ -45,7 +45,8 @@ final class Notice {
 
 	/** Of libraries whose archives do not say it; their project descriptions on Maven Central do. */
 	private static final Map<String, String> SAID_ELSEWHERE = Map.of("com.ibm.icu", "Unicode-3.0", "picocli", "Apache-2.0", "slf4j.api", "MIT", "slf4j.nop", "MIT",
-			"wrapped.org.jfree.jfreechart", "LGPL-2.1-or-later");
+			"wrapped.org.jfree.jfreechart", "LGPL-2.1-or-later", "wrapped.org.commonmark.commonmark", "BSD-2-Clause",
+			"wrapped.org.commonmark.commonmark-ext-gfm-tables", "BSD-2-Clause");
 
 	private record Library(String id, String version, String name, String licence) {
 	}

@@ -9,7 +9,7 @@ if [ "$(locale charmap 2>/dev/null)" = ANSI_X3.4-1968 ]; then export LC_ALL=C.UT
 # What the sources of the workbench are, by content, so that a touched file or a switched branch and back builds nothing; without Git, so
 # that an unpacked archive works too.
 fingerprint() {
-  (cd "$root" && find bundles features releng pom.xml \( -name target -o -name bin -o -name '.?*' -o -name org.cairnfield.spark \) -prune -o -type f -print0 |
+  (cd "$root" && find bundles features releng $(ls -d docs/guide 2>/dev/null) pom.xml \( -name target -o -name bin -o -name '.?*' -o -name org.cairnfield.spark \) -prune -o -type f -print0 |
     LC_ALL=C sort -z | xargs -0 sha256sum | sha256sum | cut -c1-16)
 }
 

@@ -105,7 +105,7 @@ public final class SparkCommand implements Callable<Integer> {
 		return new CommandLine(new SparkCommand()).setOut(new PrintWriter(out, true)).setErr(errors)
 				.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF)).setExecutionExceptionHandler((e, command, parsed) -> {
 					errors.println("cairnfield: "
-							+ (e instanceof JobException ? e.getMessage() : "a fault of its own, please report it with what you ran: " + e));
+							+ (e instanceof JobException ? e.getMessage() : "an internal error, please report it with what you ran: " + e));
 					if (!(e instanceof JobException)) {
 						e.printStackTrace(errors);
 					}

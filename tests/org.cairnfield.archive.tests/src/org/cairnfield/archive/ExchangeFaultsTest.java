@@ -30,8 +30,10 @@ import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.SampleTableBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** What can go wrong with a remote and with what others send: nothing is lost, and a sentence says what to do. */
+@Isolated
 class ExchangeFaultsTest {
 
 	private static final String ANN = "A. Steward";

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A run of the laws on real archives; tests/exchange-laws does many. */
 class ExchangeLawTest {
 
-	private static final int THREE_ROUNDS = 5;
+	private static final int THREE_ROUNDS = 3;
 
 	@TempDir
 	Path folder;

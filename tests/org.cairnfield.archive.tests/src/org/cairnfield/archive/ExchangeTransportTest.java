@@ -25,8 +25,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** The exchange through real servers, with the credentials that Git has. */
+@Isolated
 class ExchangeTransportTest {
 
 	private static final String CONFIG = "cairnfield.git.config";

@@ -28,8 +28,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Who may sign for whom, and what the signatures say of who gave which verdict. All keys are made for the test. */
+@Isolated
 class PeopleTest {
 
 	private static final Person LEAD = Person.named("L. Lead");

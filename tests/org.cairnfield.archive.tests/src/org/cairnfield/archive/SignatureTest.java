@@ -23,8 +23,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Signatures by the programs and keys of the user's configuration of Git, which stands in a file of the test's. */
+@Isolated
 class SignatureTest {
 
 	private static final Person LEAD = new Person("L. Lead", "lead@example.org");

@@ -21,8 +21,10 @@ import org.cairnfield.model.Verdict;
 import org.cairnfield.model.values.SampleKey;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Signatures travel: what two people have signed apart is still theirs after an exchange, which its maker signs. */
+@Isolated
 class SignedExchangeTest {
 
 	private static final String LEAD = "L. Lead";

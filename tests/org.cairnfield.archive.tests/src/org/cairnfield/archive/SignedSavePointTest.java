@@ -18,8 +18,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Save points are signed where the user's Git signs commits, and the real Git accepts the signatures. */
+@Isolated
 class SignedSavePointTest {
 
 	private static final Person REVIEWER = new Person("R. Reviewer", "rr@example.org");

@@ -33,7 +33,7 @@ public final class ExitCode {
 	public static final int UNREACHABLE = 9;
 	/** Out of memory. */
 	public static final int MEMORY = 6;
-	/** A fault of Cairnfield's own. */
+	/** An internal error of Cairnfield. */
 	public static final int INTERNAL = 70;
 
 	private ExitCode() {

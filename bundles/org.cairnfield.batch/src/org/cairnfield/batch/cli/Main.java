@@ -27,7 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 				"7:an archive cannot be opened or changed", "8:an archive or its history is damaged",
 				"9:the remote cannot be reached or does not take what is sent", "10:done, the worst found is a warning",
 				"11:done, the worst found is an error", "12:a gate is not met, and nothing was released",
-				"13:a release, an exported file or the history is not what it was", "14:done, conflicts are to be decided", "15:done, the latest survey of a site contradicts its map", "70:a fault of Cairnfield's own" },
+				"13:a release, an exported file or the history is not what it was", "14:done, conflicts are to be decided", "15:done, the latest survey of a site contradicts its map", "70:an internal error of Cairnfield" },
 		footer = { "", "Positions are not for safety of life without independent validation; access point addresses",
 				"can be personal data: local law decides." })
 public final class Main {
@@ -40,7 +40,8 @@ public final class Main {
 			VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class,
 			CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class,
 			AutoComplete.GenerateCompletion.class, TimelineCommand.class, AgeingCommand.class, RefreshCommand.class,
-			WalkCommand.class, WatchCommand.class, StudyCommand.class, FewerCommand.class, PeriodCommand.class, AssignCommand.class, AssignmentsCommand.class,
+			WalkCommand.class, WatchCommand.class, StudyCommand.class, FewerCommand.class, PeriodCommand.class, SetCommand.class,
+			AssignCommand.class, AssignmentsCommand.class,
 			CommentCommand.class, CommentsCommand.class, CommandLine.HelpCommand.class);
 
 	/** Those that have to know all of them. */
@@ -122,7 +123,7 @@ public final class Main {
 			err.println("cairnfield: " + e.getMessage());
 			return e instanceof DamagedException ? ExitCode.DAMAGED : e instanceof UnreachableException ? ExitCode.UNREACHABLE : ExitCode.ARCHIVE;
 		}
-		err.println("cairnfield: a fault of its own, please report it with what you ran: " + e);
+		err.println("cairnfield: an internal error, please report it with what you ran: " + e);
 		e.printStackTrace(err);
 		return ExitCode.INTERNAL;
 	}

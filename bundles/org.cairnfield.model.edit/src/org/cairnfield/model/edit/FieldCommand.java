@@ -8,22 +8,22 @@ import java.util.Map;
 import java.util.Objects;
 
 import org.eclipse.emf.common.command.AbstractCommand;
-import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.EObject;
 
-/** Gives one attribute of some objects a value. It can be executed where at least one of them has another. */
+/** Gives one feature of some objects a value. It can be executed where at least one of them has another. */
 public abstract class FieldCommand extends AbstractCommand {
 
 	private final List<EObject> objects;
-	private final EAttribute attribute;
+	private final EStructuralFeature feature;
 	private final Object value;
 	/** Of the objects that change. */
 	private final Map<EObject, Object> before = new LinkedHashMap<>();
 
 	/** @param value null unsets it */
-	protected FieldCommand(Collection<? extends EObject> objects, EAttribute attribute, Object value) {
+	protected FieldCommand(Collection<? extends EObject> objects, EStructuralFeature feature, Object value) {
 		this.objects = new ArrayList<>(objects);
-		this.attribute = attribute;
+		this.feature = feature;
 		this.value = value;
 	}
 
@@ -39,8 +39,8 @@ public abstract class FieldCommand extends AbstractCommand {
 	private void find() {
 		before.clear();
 		for (EObject object : objects) {
-			if (!Objects.equals(object.eGet(attribute), value)) {
-				before.put(object, object.eGet(attribute));
+			if (!Objects.equals(object.eGet(feature), value)) {
+				before.put(object, object.eGet(feature));
 			}
 		}
 	}
@@ -53,12 +53,12 @@ public abstract class FieldCommand extends AbstractCommand {
 
 	@Override
 	public void undo() {
-		before.forEach((object, old) -> object.eSet(attribute, old));
+		before.forEach((object, old) -> object.eSet(feature, old));
 	}
 
 	@Override
 	public void redo() {
-		before.keySet().forEach(object -> object.eSet(attribute, value));
+		before.keySet().forEach(object -> object.eSet(feature, value));
 	}
 
 	@Override

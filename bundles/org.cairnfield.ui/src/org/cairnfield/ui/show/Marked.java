@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Label;
 /** Makes controls that tests and screen readers find. */
 public final class Marked {
 
-	private static final String ID = "org.cairnfield.id";
+	static final String ID = "org.cairnfield.id";
 
 	private Marked() {
 	}

@@ -39,6 +39,7 @@ final class Table {
 					"org.apache.batik.svggen"),
 			library("projection", "org.locationtech.proj4j", "org.locationtech.proj4j"),
 			library("sqlite", "org.xerial.sqlite-jdbc", "org.sqlite"),
+			library("markdown", "wrapped.org.commonmark.commonmark wrapped.org.commonmark.commonmark-ext-gfm-tables", "org.commonmark"),
 			library("picocli", "picocli", "picocli"),
 			library("gson", "com.google.gson", "com.google.gson"),
 			library("jgit", "org.eclipse.jgit", "org.eclipse.jgit"),
@@ -73,7 +74,7 @@ final class Table {
 		row("report", "curation archive exchange model.edit model core emf charts gson svg");
 		row("batch", "report curation archive exchange model.edit model core emf picocli gson application");
 		String below = "curation archive exchange model.edit model core emf emf.edit";
-		row("ui", "ui.charts " + below + " swt jface workbench application platform");
+		row("ui", "ui.charts " + below + " markdown swt jface workbench application platform");
 		row("ui.charts", "core swt jface platform");
 		row("ui.plan", "ui ui.charts " + below + " gef swt jface workbench platform");
 		row("ui.review", "ui ui.charts " + below + " swt jface workbench platform");

@@ -18,7 +18,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
-/** One command as a script would run it, and what came of it. Never a fault of its own, never a stack trace. */
+/** One command as a script would run it, and what came of it. Never an internal error, never a stack trace. */
 record Cli(String command, int code, String out, String err) {
 
 	static {

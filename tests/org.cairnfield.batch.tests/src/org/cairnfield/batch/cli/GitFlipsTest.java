@@ -20,8 +20,10 @@ import java.util.zip.Inflater;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Bits that are flipped in Git's files of a released archive: each is reported, or the object is shown to be the same. */
+@Isolated
 class GitFlipsTest {
 
 	/** One in three of the flips; all of them where the environment has CAIRNFIELD_EVERY_BYTE. */

@@ -21,8 +21,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** A lead names people and their keys, and {@code verify --people} tells whose signature stands under which verdict. */
+@Isolated
 class PeopleCommandTest {
 
 	private static final String PROPERTY = "cairnfield.git.config";

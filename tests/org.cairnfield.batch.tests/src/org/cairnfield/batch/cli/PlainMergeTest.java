@@ -20,8 +20,10 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** What commands do with an archive that several people have brought together with plain Git. */
+@Isolated
 class PlainMergeTest {
 
 	@TempDir

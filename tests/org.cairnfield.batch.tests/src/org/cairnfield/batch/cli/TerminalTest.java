@@ -14,8 +14,10 @@ import java.util.List;
 import org.cairnfield.archive.history.Person;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** What a terminal gets to see of texts that others wrote, and what the locale does to texts on their way in. */
+@Isolated
 class TerminalTest {
 
 	private static final String ESCAPE = "\u001b[31m";

@@ -16,7 +16,9 @@ import java.util.stream.StreamSupport;
 import org.cairnfield.testkit.OpenSets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
+@Isolated
 class TimelineCommandTest {
 
 	@TempDir

@@ -16,8 +16,10 @@ import org.cairnfield.archive.OpenArchive;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** What {@code verify} reports of a released archive that somebody changed with plain Git. */
+@Isolated
 class VerifyCommandTest {
 
 	@TempDir

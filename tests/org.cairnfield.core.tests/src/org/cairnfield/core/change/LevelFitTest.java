@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
@@ -18,8 +20,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Two halves of one simulated survey, of which one is read by another device: its line is found, and none where there is none. */
 class LevelFitTest {
 
+	private static final Map<Long, RadioMap> SIMULATED = new ConcurrentHashMap<>();
+
 	private static RadioMap simulated(long seed, int half) {
-		return RandomMap.of(seed, CampusSize.of(1, 2, 120), 1200, Workers.inline()).where(s -> s % 2 == half);
+		return SIMULATED.computeIfAbsent(seed, s -> RandomMap.of(s, CampusSize.of(1, 2, 120), 1200, Workers.inline())).where(s -> s % 2 == half);
 	}
 
 	/** What a device reads; below −95 dBm it hears nothing. */

@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Measured on the heap, so it sees whatever a sample or a reading drags along. */
+@Isolated
 class RadioMapMemoryTest {
 
 	private static final int SAMPLES = 1_000_000;

@@ -18,8 +18,10 @@ import org.cairnfield.core.task.Workers;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.parallel.Isolated;
 
 @Timeout(30)
+@Isolated
 class ThreadsTest {
 
 	@Test

@@ -68,7 +68,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		GridDataFactory.fillDefaults().grab(false, true).hint(SWT.DEFAULT, 60).applyTo(scroll);
 		Composite form = new Composite(scroll, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).applyTo(form);
-		label(form, "&What leaves");
+		label(form, "C&ontents");
 		what = new Combo(form, SWT.READ_ONLY);
 		what.setData("org.cairnfield.id", "export.what");
 		label(form, "In which form");

@@ -177,7 +177,7 @@ final class ReleaseDesk implements SessionListener {
 		ReleaseBook book = book();
 		problem = "";
 		Job[] own = new Job[1];
-		own[0] = Work.start("Asking the gates", workers -> book.ask(copy, PackRequest.USUAL, workers), result -> {
+		own[0] = Work.start("Checking the gates", workers -> book.ask(copy, PackRequest.USUAL, workers), result -> {
 			if (asking == own[0]) {
 				asking = null;
 				check = result;

@@ -89,7 +89,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		RowLayoutFactory.fillDefaults().wrap(true).applyTo(row);
 		GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(row);
 		compare = Forms.button(row, "&Compare", "releases.compare", this::compare);
-		open = Forms.button(row, "&Look at it", "releases.open", this::open);
+		open = Forms.button(row, "V&iew it", "releases.open", this::open);
 		restore = Forms.button(row, "&Restore", "releases.restore", this::restore);
 		verify = Forms.button(row, "&Verify all", "releases.verify", this::verify);
 		Forms.button(row, "Verify a &file …", "releases.verifyFile", this::verifyFile);
@@ -116,7 +116,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		List<ReleasedState> selected = selected();
 		verify.setEnabled(desk.session().filter(session -> session.open().hasHistory()).isPresent());
 		compare.setEnabled(selected.size() == 1 || selected.size() == 2);
-		open.setText(isPast() ? "Back to the &present" : "&Look at it");
+		open.setText(isPast() ? "Back to the &present" : "V&iew it");
 		open.setEnabled(isPast() || selected.size() == 1);
 		open.getParent().requestLayout();
 		restore.setEnabled(desk.mayChange() && selected.size() == 1);

@@ -157,7 +157,7 @@ final class FindingDetails {
 			return "The waiver covers nothing that the rules report now: what it was about has changed, or is mended.";
 		}
 		if (findings.isEmpty()) {
-			return session.findings().open().isEmpty() && !session.findings().isChecking() ? "Nothing is wrong that the rules know of."
+			return session.findings().open().isEmpty() && !session.findings().isChecking() ? "No open findings."
 					: "Select a finding to see why it matters and what can be done. Enter shows its place.";
 		}
 		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> "\n\nEffect: " + words).orElse("")

@@ -125,9 +125,9 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		Composite row = new Composite(parent, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
 		GridLayoutFactory.swtDefaults().numColumns(6).margins(6, 2).applyTo(row);
-		open = button(row, "&Look at this state", "history.open", this::openPast);
+		open = button(row, "&View this state", "history.open", this::openPast);
 		compare = button(row, "&Compare", "history.compare", this::compare);
-		undo = button(row, "&Take back its changes", "history.undo", this::undo);
+		undo = button(row, "Rever&t its changes", "history.undo", this::undo);
 		restore = button(row, "&Restore this state", "history.restore", this::restore);
 		compare.setToolTipText("Two save points with each other, or one with what is saved now");
 		remote = new RemoteLine(row, this::load, this::list);

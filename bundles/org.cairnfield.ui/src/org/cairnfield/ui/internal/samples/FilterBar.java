@@ -44,7 +44,7 @@ final class FilterBar extends Composite {
 		text.setData("org.cairnfield.id", "samples.filter");
 		text.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
 		Button words = new Button(this, SWT.TOGGLE);
-		words.setText("&Words");
+		words.setText("Filter &help");
 		words.setToolTipText("What can be written here");
 		words.setData("org.cairnfield.id", "samples.filter.words");
 		problem = line(SWT.WRAP);

@@ -268,7 +268,7 @@ public final class SamplesPanel extends Composite implements SessionListener {
 	private void tellStatus() {
 		int all = shown == null ? 0 : shown.rows().size();
 		if (session == null) {
-			status.setText("No archive is open. Open one from the File menu.");
+			status.setText("No archive is open. Open one from the Archive menu.");
 		} else if (all == 0) {
 			status.setText("No samples here. Choose a site, floor, survey or device in the archive, or take in survey files.");
 		} else {

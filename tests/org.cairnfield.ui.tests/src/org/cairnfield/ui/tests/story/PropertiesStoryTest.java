@@ -13,6 +13,7 @@ import org.cairnfield.model.Device;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.edit.SetSampleStateCommand;
 import org.cairnfield.model.values.Scope;
@@ -22,6 +23,9 @@ import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.custom.CCombo;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IPageLayout;
@@ -116,6 +120,44 @@ class PropertiesStoryTest {
 		waitFor("Level", "1");
 		Hand.click(archive, "Marrow Quay Museums");
 		waitFor("Name", "Marrow Quay Museums");
+	}
+
+	@Test
+	void changesNamesAndKindsByTypingAndTakesThemBack() throws Exception {
+		Survey survey = Ui.ask(() -> session.archive().getSites().get(0).getSurveys().get(0));
+		Device device = Ui.ask(() -> session.archive().getDevices().get(0));
+		String before = device.getName();
+		select(device);
+		waitFor("Name", before);
+		type("Name", "Wrist guide, left");
+		Ui.waitUntil("the device has the name", () -> "Wrist guide, left".equals(device.getName()));
+		waitFor("Name", "Wrist guide, left");
+		PictureOnFailure.take("properties-changed");
+		Hand.press("ctrl+z");
+		Ui.waitUntil("it has its old name again", () -> before.equals(device.getName()));
+		waitFor("Name", before);
+		Double offset = device.getOffsetDb();
+		type("RSSI offset (dB)", "77");
+		Hand.press("Escape");
+		assertEquals(offset, Ui.ask(device::getOffsetDb), "no device is so far off");
+		select(survey);
+		Ui.waitUntil("properties of the survey", () -> shown().containsKey("Kind"));
+		SurveyKind kind = survey.getKind();
+		Hand.click(Widgets.byId(Tree.class, "properties.tree"), "Kind");
+		Ui.waitUntil("the kinds can be chosen", () -> Display.getCurrent().getFocusControl() instanceof CCombo);
+		Hand.press(kind == SurveyKind.TRAINING ? "Down" : "Up");
+		Hand.press("Return");
+		Ui.waitUntil("the survey is of the other kind", () -> survey.getKind() != kind);
+		Hand.press("ctrl+z");
+		Ui.waitUntil("and of the old one", () -> survey.getKind() == kind);
+	}
+
+	private static void type(String name, String text) {
+		Hand.click(Widgets.byId(Tree.class, "properties.tree"), name);
+		Ui.waitUntil("it can be typed", () -> Display.getCurrent().getFocusControl() instanceof Text);
+		Hand.press("ctrl+a");
+		Hand.type(text);
+		Hand.press("Return");
 	}
 
 	@Test

@@ -67,7 +67,7 @@ public final class HotspotRule extends DescribedRule {
 			standard("channel 6, the middle of the 2.4 GHz band"));
 
 	public HotspotRule() {
-		super("hotspot", "A sender that walks",
+		super("hotspot", "Mobile access point",
 				"A hotspot in a pocket is at another place tomorrow; every sample that heard it is drawn to where it was.",
 				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.ARCHIVE, WELL, MISSED, LATER, LOUD, POWER, TOLERANCE, COMMON);
 	}

@@ -351,7 +351,7 @@ public final class PlanCanvas implements PlanGeometry {
 	/** What to say where nothing is to be seen; null where something is. */
 	String emptyText() {
 		if (session == null) {
-			return "No archive is open. Open one, or the demo, from the File menu.";
+			return "No archive is open. Open one, or the demo, from the Archive menu.";
 		} else if (scene.floor() == null) {
 			return "This archive has no floors yet. Take in survey files: their floors come with them.";
 		} else if (scene.shown() != null && scene.samples().size() == 0) {

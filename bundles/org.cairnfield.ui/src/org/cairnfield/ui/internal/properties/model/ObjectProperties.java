@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import org.cairnfield.curation.edit.Field;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -66,7 +67,7 @@ public final class ObjectProperties {
 		for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
 			if (isShown(feature)) {
 				boolean last = RECORDED.contains(feature.getName());
-				(last ? record : details).add(new Property(name(feature), value(feature), about(feature)));
+				(last ? record : details).add(new Property(name(feature), value(feature), about(feature), Field.of(object, feature).orElse(null)));
 			}
 		}
 	}

@@ -1,0 +1,68 @@
+package org.cairnfield.curation.edit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.cairnfield.core.radio.WifiBand;
+import org.cairnfield.model.ModelPackage.Literals;
+import org.eclipse.emf.common.util.Diagnostic;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.Diagnostician;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/** What an object must be like once a value is changed: the checks of the model, and those that take two values. */
+final class FieldRules {
+
+	private static final String INITIALS = "\\p{L}{1,4}";
+
+	private FieldRules() {
+	}
+
+	/** @throws UnfitValueException where something would be wrong that is not wrong now */
+	static void require(EObject object, EStructuralFeature feature, Object value) {
+		if (feature == Literals.ARCHIVE__NAME && value == null) {
+			throw new UnfitValueException("an archive needs a name");
+		}
+		if (feature == Literals.SURVEY__KIND && value == null) {
+			throw new UnfitValueException("a survey is for training or for testing");
+		}
+		if (feature == Literals.SURVEY__SURVEYOR && value != null && !value.toString().matches(INITIALS)) {
+			throw new UnfitValueException("'" + value + "' is not initials of at most four letters; names are not kept");
+		}
+		EObject changed = EcoreUtil.copy(object);
+		List<String> before = problems(changed);
+		changed.eSet(feature, value);
+		List<String> after = problems(changed);
+		after.removeAll(before);
+		if (!after.isEmpty()) {
+			throw new UnfitValueException(after.get(0).replaceAll("\\.$", ""));
+		}
+	}
+
+	private static List<String> problems(EObject object) {
+		List<String> found = new ArrayList<>();
+		collect(Diagnostician.INSTANCE.validate(object), found);
+		if (object.eClass() == Literals.SITE) {
+			LocalDate from = (LocalDate) object.eGet(Literals.SITE__MAP_FROM);
+			LocalDate until = (LocalDate) object.eGet(Literals.SITE__MAP_UNTIL);
+			if (from != null && until != null && until.isBefore(from)) {
+				found.add("a map from " + from + " cannot end on " + until);
+			}
+		} else if (object.eClass() == Literals.ACCESS_POINT && object.eGet(Literals.ACCESS_POINT__BAND) instanceof WifiBand band) {
+			int channel = (Integer) object.eGet(Literals.ACCESS_POINT__CHANNEL);
+			if (channel != 0 && (channel < band.first() || channel > band.last())) {
+				found.add("channel " + channel + " is not one of " + band.first() + " to " + band.last() + " of that band");
+			}
+		}
+		return found;
+	}
+
+	private static void collect(Diagnostic diagnostic, List<String> found) {
+		if (diagnostic.getSeverity() >= Diagnostic.WARNING && diagnostic.getChildren().isEmpty()) {
+			found.add(diagnostic.getMessage());
+		}
+		diagnostic.getChildren().forEach(child -> collect(child, found));
+	}
+}

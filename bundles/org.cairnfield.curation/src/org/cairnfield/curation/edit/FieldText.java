@@ -1,0 +1,89 @@
+package org.cairnfield.curation.edit;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.List;
+
+import org.cairnfield.core.radio.WifiBand;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.Device;
+import org.cairnfield.model.ModelPackage.Literals;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/** Values of one field as text, and back. */
+final class FieldText {
+
+	private final EObject object;
+	private final EStructuralFeature feature;
+
+	FieldText(EObject object, EStructuralFeature feature) {
+		this.object = object;
+		this.feature = feature;
+	}
+
+	String of(Object value) {
+		if (value == null || isUnknownChannel(value)) {
+			return "";
+		}
+		return value instanceof Device device ? device.getId() : value instanceof WifiBand band ? band(band) : EcoreUtil.convertToString(type(), value);
+	}
+
+	private static String band(WifiBand band) {
+		return band.name().substring("GHZ_".length()).replace('_', '.') + " GHz";
+	}
+
+	/** 0 says that the channel is not known. */
+	private boolean isUnknownChannel(Object value) {
+		return value instanceof Integer && value.equals(feature.getDefaultValue());
+	}
+
+	private EDataType type() {
+		return (EDataType) feature.getEType();
+	}
+
+	/** Of a list; empty for what is typed freely. */
+	List<String> choices() {
+		if (feature instanceof EReference) {
+			return devices().stream().map(Device::getId).toList();
+		} else if (feature.getEType() instanceof EEnum kinds) {
+			return kinds.getELiterals().stream().map(literal -> literal.getLiteral()).toList();
+		}
+		Object[] constants = type().getInstanceClass().getEnumConstants();
+		return constants == null ? List.of() : Arrays.stream(constants).map(this::of).toList();
+	}
+
+	private List<Device> devices() {
+		return EcoreUtil.getRootContainer(object) instanceof Archive archive ? archive.getDevices() : List.of();
+	}
+
+	/** @throws UnfitValueException for a text that is no such value */
+	Object parse(String typed) {
+		if (typed.isEmpty()) {
+			return feature.getDefaultValue();
+		}
+		if (!choices().isEmpty() && !choices().contains(typed)) {
+			throw new UnfitValueException("'" + typed + "' is none of " + String.join(", ", choices()));
+		}
+		if (feature instanceof EReference) {
+			return devices().stream().filter(device -> device.getId().equals(typed)).findFirst().orElseThrow();
+		} else if (feature.getEType() == Literals.WIFI_BAND) {
+			return Arrays.stream(WifiBand.values()).filter(band -> band(band).equals(typed)).findFirst().orElseThrow();
+		}
+		Class<?> type = type().getInstanceClass();
+		try {
+			return type == LocalDate.class ? LocalDate.parse(typed) : EcoreUtil.createFromString(type(), typed);
+		} catch (NumberFormatException e) {
+			throw new UnfitValueException("'" + typed + "' is no " + (type == int.class ? "whole " : "") + "number");
+		} catch (DateTimeParseException e) {
+			throw new UnfitValueException("'" + typed + "' is no day; write it as 2020-01-15");
+		} catch (IllegalArgumentException e) {
+			throw new UnfitValueException(e.getMessage());
+		}
+	}
+}

@@ -1,0 +1,57 @@
+package org.cairnfield.ui.internal.guide;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+
+import org.cairnfield.ui.problem.Problems;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.program.Program;
+import org.eclipse.swt.widgets.Shell;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.FrameworkUtil;
+
+/** The guide, opened in the browser of the desktop. */
+public final class Guide {
+
+	private static final String CONTENTS = "index";
+	/** Pages by views; what is not named is the steward's. */
+	private static final Map<String, String> PAGES = Map.of("org.cairnfield.ui.review", "reviewer", "org.cairnfield.ui.release", "lead",
+			"org.cairnfield.ui.start", "first-ten-minutes", "org.cairnfield.ui", "steward");
+
+	private static Path made;
+
+	private Guide() {
+	}
+
+	/** Name of the page about a view; the contents where there is none. */
+	public static String page(String view) {
+		return PAGES.entrySet().stream().filter(entry -> view.startsWith(entry.getKey())).max((one, other) -> one.getKey().length() - other.getKey().length())
+				.map(Map.Entry::getValue).orElse(CONTENTS);
+	}
+
+	/** Opens the page about a view. */
+	static void open(Shell parent, String view) {
+		try {
+			Path page = folder().resolve("guide").resolve(page(view) + ".html");
+			if (!Program.launch(page.toString())) {
+				MessageDialog.openInformation(parent, "Guide", "No browser was found on this desktop. The guide is in\n" + page);
+			}
+		} catch (IOException e) {
+			Problems.show("The guide could not be written", e);
+		}
+	}
+
+	/** Where the pages are, written at the first call. */
+	public static Path folder() throws IOException {
+		if (made == null) {
+			Bundle bundle = FrameworkUtil.getBundle(Guide.class);
+			Path folder = Files.createDirectories(Platform.getStateLocation(bundle).append("guide").toPath());
+			GuidePages.write(bundle, folder);
+			made = folder;
+		}
+		return made;
+	}
+}
