@@ -5,7 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.edit.Field;
+import org.cairnfield.curation.edit.Editable;
 import org.cairnfield.curation.edit.UnfitValueException;
 import org.eclipse.emf.ecore.EObject;
 import picocli.CommandLine.Command;
@@ -38,10 +38,10 @@ final class SetCommand extends ArchiveCommand {
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		EObject object = new ArchiveObjects(archive.archive()).named(named);
-		List<Field> fields = Field.of(object);
+		List<Editable> fields = Editable.of(object);
 		for (Change change : read(fields)) { // nothing is saved where one of them is refused
 			try {
-				change.field.change(change.text).execute();
+				change.field.set(change.text);
 			} catch (UnfitValueException e) {
 				throw new ParameterException(spec.commandLine(), change.field.name() + ": " + e.getMessage() + "; nothing was changed");
 			}
@@ -55,20 +55,20 @@ final class SetCommand extends ArchiveCommand {
 			printJson(new Json().put("object", named).put("values", values));
 			return;
 		}
-		for (Field field : fields) {
+		for (Editable field : fields) {
 			out().println(field.name() + "=" + field.text() + (field.choices().isEmpty() ? "" : "  (one of " + String.join(", ", field.choices()) + ")"));
 		}
 	}
 
-	private record Change(Field field, String text) {
+	private record Change(Editable field, String text) {
 	}
 
-	private List<Change> read(List<Field> fields) {
+	private List<Change> read(List<Editable> fields) {
 		List<Change> read = new ArrayList<>();
 		for (String change : changes) {
 			String name = change.substring(0, change.indexOf('='));
-			Field field = fields.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow(() -> new ParameterException(spec.commandLine(),
-					"nothing of " + named + " is called '" + name + "'; it has " + String.join(", ", fields.stream().map(Field::name).toList())));
+			Editable field = fields.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow(() -> new ParameterException(spec.commandLine(),
+					"nothing of " + named + " is called '" + name + "'; it has " + String.join(", ", fields.stream().map(Editable::name).toList())));
 			read.add(new Change(field, change.substring(name.length() + 1)));
 		}
 		return read;

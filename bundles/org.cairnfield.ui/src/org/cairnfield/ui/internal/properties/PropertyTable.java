@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-import org.cairnfield.curation.edit.Field;
+import org.cairnfield.curation.edit.Editable;
 import org.cairnfield.curation.edit.UnfitValueException;
 import org.cairnfield.ui.internal.properties.model.Property;
 import org.cairnfield.ui.session.ArchiveSession;
@@ -44,7 +44,7 @@ final class PropertyTable implements IPropertySource {
 	}
 
 	private static PropertyDescriptor editable(int id, Property property) {
-		Field field = property.field();
+		Editable field = property.field();
 		if (!field.choices().isEmpty()) {
 			return new ComboBoxPropertyDescriptor(id, property.name(), choices(field).toArray(String[]::new));
 		}
@@ -54,14 +54,14 @@ final class PropertyTable implements IPropertySource {
 	}
 
 	/** The first unsets it. */
-	private static List<String> choices(Field field) {
+	private static List<String> choices(Editable field) {
 		List<String> choices = new ArrayList<>(List.of(""));
 		choices.addAll(field.choices());
 		return choices;
 	}
 
 	/** Why a text cannot be taken; null where it can. */
-	private static String whyNot(Field field, String typed) {
+	private static String whyNot(Editable field, String typed) {
 		try {
 			field.change(typed);
 			return null;
@@ -78,7 +78,7 @@ final class PropertyTable implements IPropertySource {
 	@Override
 	public Object getPropertyValue(Object id) {
 		int row = (Integer) id;
-		Field field = row < properties.size() ? properties.get(row).field() : null;
+		Editable field = row < properties.size() ? properties.get(row).field() : null;
 		if (field == null || session().isEmpty()) {
 			return row < properties.size() ? properties.get(row).value() : Property.NONE;
 		}
@@ -102,7 +102,7 @@ final class PropertyTable implements IPropertySource {
 
 	@Override
 	public void setPropertyValue(Object id, Object value) {
-		Field field = properties.get((Integer) id).field();
+		Editable field = properties.get((Integer) id).field();
 		String typed = value instanceof Integer index ? index < 0 ? "" : choices(field).get(index) : (String) value;
 		session().filter(session -> whyNot(field, typed) == null).ifPresent(session -> session.run(field.change(typed)));
 	}

@@ -46,7 +46,7 @@ class GuidePagesTest {
 
 	@Test
 	void showTablesAndNoForeignMarkup() {
-		String page = GuidePages.html("# Keys\n\n| key | does |\n|---|---|\n| A | approve |\n\n<script>x</script> [more](lead.md)\n");
+		String page = GuidePages.html("# Keys\n\n| key | does |\n|---|---|\n| A | approve |\n\n<script>x</script>\n\n[more](lead.md)\n");
 		assertTrue(page.contains("<td>approve</td>") && page.contains("<title>Keys</title>") && page.contains("href=\"lead.html\""), page);
 		assertFalse(page.contains("<script>"), page);
 	}

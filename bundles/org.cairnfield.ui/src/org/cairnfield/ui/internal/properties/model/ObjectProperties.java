@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-import org.cairnfield.curation.edit.Field;
+import org.cairnfield.curation.edit.Editable;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
@@ -67,7 +67,7 @@ public final class ObjectProperties {
 		for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
 			if (isShown(feature)) {
 				boolean last = RECORDED.contains(feature.getName());
-				(last ? record : details).add(new Property(name(feature), value(feature), about(feature), Field.of(object, feature).orElse(null)));
+				(last ? record : details).add(new Property(name(feature), value(feature), about(feature), Editable.of(object, feature).orElse(null)));
 			}
 		}
 	}

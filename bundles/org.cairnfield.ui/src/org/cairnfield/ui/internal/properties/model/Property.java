@@ -2,7 +2,7 @@ package org.cairnfield.ui.internal.properties.model;
 
 import java.util.Objects;
 
-import org.cairnfield.curation.edit.Field;
+import org.cairnfield.curation.edit.Editable;
 
 /**
  * One line about an object.
@@ -12,7 +12,7 @@ import org.cairnfield.curation.edit.Field;
  * @param about an explanation; may be empty
  * @param field to change it; null where it is only to be read
  */
-public record Property(String name, String value, String about, Field field) {
+public record Property(String name, String value, String about, Editable field) {
 
 	/** Stands for a value that is not known or not set. */
 	public static final String NONE = "–";

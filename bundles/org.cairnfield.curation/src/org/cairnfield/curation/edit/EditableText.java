@@ -17,12 +17,12 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Values of one field as text, and back. */
-final class FieldText {
+final class EditableText {
 
 	private final EObject object;
 	private final EStructuralFeature feature;
 
-	FieldText(EObject object, EStructuralFeature feature) {
+	EditableText(EObject object, EStructuralFeature feature) {
 		this.object = object;
 		this.feature = feature;
 	}

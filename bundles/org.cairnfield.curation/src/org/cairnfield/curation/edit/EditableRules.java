@@ -13,11 +13,11 @@ import org.eclipse.emf.ecore.util.Diagnostician;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** What an object must be like once a value is changed: the checks of the model, and those that take two values. */
-final class FieldRules {
+final class EditableRules {
 
 	private static final String INITIALS = "\\p{L}{1,4}";
 
-	private FieldRules() {
+	private EditableRules() {
 	}
 
 	/** @throws UnfitValueException where something would be wrong that is not wrong now */

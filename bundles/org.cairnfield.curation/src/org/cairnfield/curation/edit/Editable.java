@@ -20,7 +20,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * A value of an object of an archive that a person may change. It is read and typed as text; an empty text unsets it. What other values
  * follow from, such as an id or an address, is no field; nor is what is measured, such as how a device is corrected in the map.
  */
-public final class Field {
+public final class Editable {
 
 	private static final Map<EClass, List<EStructuralFeature>> FIELDS = Map.ofEntries(
 			entry(Literals.ARCHIVE, List.of(Literals.ARCHIVE__NAME)),
@@ -33,21 +33,21 @@ public final class Field {
 
 	private final EObject object;
 	private final EStructuralFeature feature;
-	private final FieldText text;
+	private final EditableText text;
 
-	private Field(EObject object, EStructuralFeature feature) {
+	private Editable(EObject object, EStructuralFeature feature) {
 		this.object = object;
 		this.feature = feature;
-		text = new FieldText(object, feature);
+		text = new EditableText(object, feature);
 	}
 
 	/** The fields of an object, in the order in which they are shown; empty for what cannot be changed. */
-	public static List<Field> of(EObject object) {
-		return FIELDS.getOrDefault(object.eClass(), List.of()).stream().map(feature -> new Field(object, feature)).toList();
+	public static List<Editable> of(EObject object) {
+		return FIELDS.getOrDefault(object.eClass(), List.of()).stream().map(feature -> new Editable(object, feature)).toList();
 	}
 
 	/** The field of one feature; empty where it cannot be changed. */
-	public static Optional<Field> of(EObject object, EStructuralFeature feature) {
+	public static Optional<Editable> of(EObject object, EStructuralFeature feature) {
 		return of(object).stream().filter(field -> field.feature == feature).findFirst();
 	}
 
@@ -66,6 +66,11 @@ public final class Field {
 		return text.choices();
 	}
 
+	/** Gives it a value without a command, where nothing is to be undone. @throws UnfitValueException as {@link #change} */
+	public void set(String typed) {
+		change(typed).execute();
+	}
+
 	/**
 	 * The command that gives it a value. It cannot be executed where it has that value already.
 	 *
@@ -75,7 +80,7 @@ public final class Field {
 	public Command change(String typed) {
 		Object value = text.parse(typed.strip());
 		if (!Objects.equals(value, object.eGet(feature))) {
-			FieldRules.require(object, feature, value);
+			EditableRules.require(object, feature, value);
 		}
 		String label = "Change the " + name().replace('-', ' ') + " of " + ModelText.name(object);
 		return new FieldCommand(List.of(object), feature, value) {

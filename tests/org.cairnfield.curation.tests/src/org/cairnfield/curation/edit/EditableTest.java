@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class FieldTest {
+class EditableTest {
 
 	private Map<String, EObject> objects;
 
@@ -50,8 +50,8 @@ class FieldTest {
 		objects = Map.of("archive", archive, "site", site, "floor", floor, "device", device, "accessPoint", accessPoint, "survey", survey);
 	}
 
-	private Field field(String object, String name) {
-		return Field.of(objects.get(object)).stream().filter(field -> field.name().equals(name)).findFirst().orElseThrow();
+	private Editable field(String object, String name) {
+		return Editable.of(objects.get(object)).stream().filter(field -> field.name().equals(name)).findFirst().orElseThrow();
 	}
 
 	@ParameterizedTest
@@ -61,7 +61,7 @@ class FieldTest {
 			"accessPoint|channel|11", "accessPoint|group|radio 7", "survey|name|Autumn walk", "survey|date|2031-10-05", "survey|kind|test",
 			"survey|device|wrist-a", "survey|surveyor|MQ", "survey|protocol|three scans a stop" })
 	void isChangedAndTakenBack(String object, String name, String text) {
-		Field field = field(object, name);
+		Editable field = field(object, name);
 		String before = field.text();
 		Command change = field.change(text);
 		assertTrue(change.canExecute(), name);
@@ -87,7 +87,7 @@ class FieldTest {
 			"device|offset-db|77|offset", "accessPoint|band|60 GHz|none of 2.4 GHz, 5 GHz, 6 GHz",
 			"accessPoint|channel|1.5|whole number", "survey|kind|both|none of", "survey|device|phone|none of wrist-a", "survey|surveyor|Margaret|initials" })
 	void refusesWhatItCannotBe(String object, String name, String text, String why) {
-		Field field = field(object, name);
+		Editable field = field(object, name);
 		String before = field.text();
 		String said = assertThrows(UnfitValueException.class, () -> field.change(text == null ? "" : text)).getMessage();
 		assertTrue(said.toLowerCase().contains(why.toLowerCase()), said);
@@ -107,7 +107,7 @@ class FieldTest {
 
 	@Test
 	void whatOthersFollowFromIsNoField() {
-		assertEquals(List.of(), Field.of(objects.get("accessPoint")).stream().map(Field::name).filter(List.of("id", "address")::contains).toList());
-		assertEquals(List.of(), Field.of(ModelFactory.eINSTANCE.createVerdict()));
+		assertEquals(List.of(), Editable.of(objects.get("accessPoint")).stream().map(Editable::name).filter(List.of("id", "address")::contains).toList());
+		assertEquals(List.of(), Editable.of(ModelFactory.eINSTANCE.createVerdict()));
 	}
 }
