@@ -2,7 +2,10 @@ package org.cairnfield.ui.work;
 
 import java.util.function.Consumer;
 
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.jobs.IJobChangeListener;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
 
 /** Work of which only the newest counts: starting it anew cancels what runs, and what comes late is dropped. */
 public final class LatestWork {
@@ -39,6 +42,15 @@ public final class LatestWork {
 			}
 		});
 		job = own[0];
+		job.addJobChangeListener(IJobChangeListener.onDone(event -> {
+			if (event.getResult().matches(IStatus.CANCEL)) { // in the view of progress, perhaps
+				Display.getDefault().asyncExec(() -> {
+					if (job == own[0]) {
+						end();
+					}
+				});
+			}
+		}));
 		changed.run();
 	}
 

@@ -28,7 +28,9 @@ import org.cairnfield.ui.tests.robot.Batch;
 import org.cairnfield.ui.tests.robot.CleanLog;
 import org.cairnfield.ui.tests.robot.Interruptions;
 import org.cairnfield.ui.tests.robot.Ui;
+import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.jobs.Job;
 
 /** An archive in which as much as possible can be done, and a look at what comes of each thing that is tried. */
 final class EverythingStage {
@@ -109,11 +111,17 @@ final class EverythingStage {
 	/** Does it, leaves what comes up, and looks for errors. */
 	List<String> open(String what, Runnable action) {
 		List<String> seen = Interruptions.escape(Stage.window(), action);
+		cancelStudies();
 		Ui.waitUntilIdle();
 		List<IStatus> problems = CleanLog.take();
 		assertTrue(problems.isEmpty(), () -> what + " logs " + problems + stack(problems));
 		assertFalse(seen.stream().anyMatch(EverythingStage::isOfAnError), () -> what + " shows " + seen);
 		return seen;
+	}
+
+	/** A study of this archive takes minutes; its own story waits for a small one. */
+	private static void cancelStudies() {
+		Arrays.stream(Job.getJobManager().find(Work.FAMILY)).filter(job -> job.getName().startsWith("Studying")).forEach(Job::cancel);
 	}
 
 	private static String stack(List<IStatus> problems) {

@@ -140,11 +140,12 @@ class PropertiesStoryTest {
 		type("RSSI offset (dB)", "77");
 		Hand.press("Escape");
 		assertEquals(offset, Ui.ask(device::getOffsetDb), "no device is so far off");
+		Stage.show("org.cairnfield.ui.explorer"); // Properties follow the view that has the focus
 		select(survey);
 		Ui.waitUntil("properties of the survey", () -> shown().containsKey("Kind"));
 		SurveyKind kind = survey.getKind();
 		Hand.click(Widgets.byId(Tree.class, "properties.tree"), "Kind");
-		Ui.waitUntil("the kinds can be chosen", () -> Display.getCurrent().getFocusControl() instanceof CCombo);
+		Ui.waitUntil("the kinds can be chosen", () -> Display.getCurrent().getFocusControl() instanceof Text field && field.getParent() instanceof CCombo);
 		Hand.press(kind == SurveyKind.TRAINING ? "Down" : "Up");
 		Hand.press("Return");
 		Ui.waitUntil("the survey is of the other kind", () -> survey.getKind() != kind);
