@@ -22,10 +22,11 @@ import org.cairnfield.core.task.Workers;
  * an {@link Signals#index() index}, samples with equal readings are one point, weighted by their number, which leaves the sum as it is.
  * In the end each cluster chooses its exemplar again, by the sum of similarities to it, and all samples are assigned once more.
  *
- * <p>Deterministic. Messages may oscillate where similarities are equal, so each is changed by a trifle, the same way in each run. Of equally similar exemplars the first in the map wins.
+ * <p>Deterministic. Messages may oscillate where similarities are equal, so each is changed by a trifle, the same way in each run. Of
+ * equally similar exemplars the first in the map wins.
  *
- * <p>Cost for n points in a component: a few n² steps a round, and three n × n matrices of floats. 5,000 points took 20 to 30 s of
- * processor time and 350 MB. Where a component has more points than allowed, landmarks are drawn by seed, and the other points join
+ * <p>Cost for n points in a component: a few n² steps a round, and three n × n matrices of doubles: 600 MB for 5,000 points, which took 20
+ * to 30 s of processor time. Where a component has more points than allowed, landmarks are drawn by seed, and the other points join
  * the nearest exemplar.
  */
 public final class AffinityPropagation {
