@@ -30,7 +30,11 @@ final class Dialogs {
 		}
 		for (int i = 0; i < MOST && Sight.front() != Sight.window(); i++) { // as by the button of its frame
 			Shell front = Sight.front();
-			Ui.later(front::close);
+			Ui.later(() -> {
+				if (!front.isDisposed()) { // it may have gone by itself
+					front.close();
+				}
+			});
 			Ui.run(() -> { });
 			Ui.waitUntilIdle();
 		}

@@ -45,7 +45,7 @@ final class EveryonesActs {
 
 	private static void menu(Dice dice) {
 		Hand.activate(Sight.front());
-		Hand.pressInMenu(dice.oneOf("alt+a", "alt+e", "alt+w", "alt+h"));
+		Hand.pressInMenu(dice.oneOf("alt+a", "alt+e", "alt+c", "alt+r", "alt+l", "alt+w", "alt+h"));
 		for (int i = dice.below(4); i > 0; i--) {
 			Hand.pressInMenu("Down");
 		}

@@ -3,6 +3,9 @@ package org.cairnfield.ui.tests.wander;
 import java.util.List;
 
 import org.cairnfield.ui.tests.robot.Hand;
+import org.cairnfield.ui.tests.robot.Ui;
+import org.cairnfield.ui.tests.robot.Widgets;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 
 /** What the team lead does: measures, checks gates, releases, looks at releases, restores one. */
@@ -24,6 +27,15 @@ final class LeadActs {
 				new Act("prepare a release", 2, dice -> Sight.push("gates.prepare")),
 				new Act("sign a release", 2, dice -> Sight.push("gates.sign")),
 				new Act("select a release", 2, dice -> Hand.click(Sight.row("releases.table", dice))),
-				new Act("use a release", 2, dice -> Sight.push(dice.oneOf("releases.compare", "releases.open", "releases.verify", "releases.restore"))));
+				new Act("use a release", 2, dice -> Sight.push(dice.oneOf("releases.compare", "releases.open", "releases.verify", "releases.restore"))),
+				new Act("study and cancel it", 1, dice -> study()));
+	}
+
+	/** A whole study takes minutes. */
+	private static void study() {
+		Hand.clickWhileBusy(Sight.control(Button.class, "study.start"));
+		Button cancel = Widgets.byId(Button.class, "study.cancel");
+		Ui.waitUntil("the study runs", cancel::isVisible);
+		Hand.clickWhileBusy(cancel);
 	}
 }

@@ -34,7 +34,8 @@ final class Sight {
 			entry("plan", "org.cairnfield.ui.plan.view"), entry("split", "org.cairnfield.ui.review.split"),
 			entry("review", "org.cairnfield.ui.review.queue"), entry("gates", "org.cairnfield.ui.release.gates"),
 			entry("releases", "org.cairnfield.ui.release.releases"), entry("measures", "org.cairnfield.ui.release.measures"),
-			entry("timeline", "org.cairnfield.ui.timeline"));
+			entry("timeline", "org.cairnfield.ui.timeline"), entry("study", "org.cairnfield.ui.release.study"),
+			entry("properties", "org.eclipse.ui.views.PropertySheet"));
 
 	private Sight() {
 	}

@@ -23,6 +23,8 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Text;
 
 /** What the data steward does: looks at samples, moves them, sets them aside, applies remedies, takes surveys in. */
 final class StewardActs {
@@ -88,7 +90,18 @@ final class StewardActs {
 				}),
 				new Act("select a save point", 3, dice -> Hand.click(Sight.row("history.points", dice))),
 				new Act("use a save point", 3, dice -> Sight.push(dice.oneOf("history.compare", "history.open", "history.undo", "history.restore"))),
+				new Act("change a property", 3, StewardActs::changeAProperty),
 				new Act("take in a survey", 2, this::takeIn));
+	}
+
+	private static void changeAProperty(Dice dice) {
+		Hand.click(Sight.branch("properties.tree", dice));
+		if (!Ui.ask(() -> Display.getCurrent().getFocusControl() instanceof Text field && field.getEditable())) {
+			throw new NotNow("it is only to be read");
+		}
+		Hand.press("ctrl+a");
+		Hand.type(dice.oneOf("Lamp room", "3.5", "2031-10-05", "0,0 60,0 60,30 0,30", "nonsense"));
+		Hand.press(dice.onceIn(4) ? "Escape" : "Return");
 	}
 
 	private static void answerTheBar(Dice dice, String text) {
