@@ -1,8 +1,10 @@
 package org.cairnfield.ui.internal.explorer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
+import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.SampleCounts;
@@ -39,6 +41,9 @@ final class ArchiveTree implements ITreeContentProvider {
 			add(children, site, Group.Kind.SURVEYS);
 		} else if (parent instanceof Group group) {
 			children.addAll(group.members());
+			if (group.kind() == Group.Kind.ACCESS_POINTS) { // by what is shown of them
+				children.sort(Comparator.comparing(accessPoint -> ((AccessPoint) accessPoint).getAddress(), Comparator.nullsLast(new NaturalOrder())));
+			}
 		}
 		return children.toArray();
 	}

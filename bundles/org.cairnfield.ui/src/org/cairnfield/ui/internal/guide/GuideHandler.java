@@ -10,7 +10,7 @@ public final class GuideHandler extends AbstractHandler {
 
 	@Override
 	public Object execute(ExecutionEvent event) throws ExecutionException {
-		Guide.open(HandlerUtil.getActiveShellChecked(event), "");
+		UserGuide.open(HandlerUtil.getActiveShellChecked(event), "");
 		return null;
 	}
 }

@@ -11,7 +11,7 @@ public final class ViewGuideHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		String view = HandlerUtil.getActivePartId(event);
-		Guide.open(HandlerUtil.getActiveShellChecked(event), view == null ? "" : view);
+		UserGuide.open(HandlerUtil.getActiveShellChecked(event), view == null ? "" : view);
 		return null;
 	}
 }

@@ -53,10 +53,10 @@ class GuidePagesTest {
 
 	@Test
 	void areChosenByTheView() {
-		assertEquals("reviewer", Guide.page("org.cairnfield.ui.review.queue"));
-		assertEquals("lead", Guide.page("org.cairnfield.ui.release.gates"));
-		assertEquals("steward", Guide.page("org.cairnfield.ui.findings"));
-		assertEquals("first-ten-minutes", Guide.page("org.cairnfield.ui.start"));
-		assertEquals("index", Guide.page("org.eclipse.ui.views.ProgressView"));
+		assertEquals("reviewer", UserGuide.page("org.cairnfield.ui.review.queue"));
+		assertEquals("lead", UserGuide.page("org.cairnfield.ui.release.gates"));
+		assertEquals("steward", UserGuide.page("org.cairnfield.ui.findings"));
+		assertEquals("first-ten-minutes", UserGuide.page("org.cairnfield.ui.start"));
+		assertEquals("index", UserGuide.page("org.eclipse.ui.views.ProgressView"));
 	}
 }

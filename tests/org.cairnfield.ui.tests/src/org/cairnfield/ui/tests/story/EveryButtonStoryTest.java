@@ -14,6 +14,8 @@ import java.util.function.Consumer;
 
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
+import org.eclipse.core.runtime.IConfigurationElement;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Button;
@@ -79,8 +81,23 @@ class EveryButtonStoryTest {
 			}
 		}
 		assertTrue(pressed.size() > 30, pressed::toString);
+		Set<String> pushed = pushedByCommands();
+		assertTrue(pushed.size() > 30, pushed::toString);
+		pushed.removeAll(seen);
+		assertEquals(Set.of(), pushed, "commands push buttons that no view has");
 		seen.removeAll(pressed);
 		assertEquals(GREYED, seen);
+	}
+
+	private static Set<String> pushedByCommands() {
+		Set<String> names = new TreeSet<>();
+		for (IConfigurationElement handler : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.handlers")) {
+			String[] parts = String.valueOf(handler.getAttribute("class")).split("[:/]");
+			if (parts[0].endsWith(".PushHandler")) {
+				names.add(parts[2]);
+			}
+		}
+		return names;
 	}
 
 	private static void press(IViewDescriptor view, int tab, Set<String> seen, Set<String> pressed) {

@@ -61,6 +61,8 @@ class EverythingOpensStoryTest {
 	private static final String OURS = "org.cairnfield.";
 	/** Part of the platform for an introduction, which the product has not; no list of views offers it. */
 	private static final String INTRODUCTION = "org.eclipse.ui.internal.introview";
+	/** They push buttons, each of which {@link EveryButtonStoryTest} presses. */
+	private static final Set<String> PUSHING = Set.of("Curate", "Release");
 	/** It ends the workbench, which the stories of leaving do. */
 	private static final Set<String> ENDS = Set.of("Exit", "Quit");
 
@@ -159,7 +161,7 @@ class EverythingOpensStoryTest {
 			Menu bar = Ui.ask(() -> Stage.window().getMenuBar());
 			for (List<String> entry : Menus.entries(bar)) {
 				String last = entry.get(entry.size() - 1);
-				if (!ENDS.contains(last) && !chosen.contains(entry.toString())) {
+				if (!ENDS.contains(last) && !PUSHING.contains(entry.get(0)) && !chosen.contains(entry.toString())) {
 					all.add(entry.toString());
 					Stage.perspective(perspective);
 					stage.makePossible(last);

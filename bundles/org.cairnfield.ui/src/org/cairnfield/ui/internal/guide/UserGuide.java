@@ -14,7 +14,7 @@ import org.osgi.framework.Bundle;
 import org.osgi.framework.FrameworkUtil;
 
 /** The guide, opened in the browser of the desktop. */
-public final class Guide {
+public final class UserGuide {
 
 	private static final String CONTENTS = "index";
 	/** Pages by views; what is not named is the steward's. */
@@ -23,7 +23,7 @@ public final class Guide {
 
 	private static Path made;
 
-	private Guide() {
+	private UserGuide() {
 	}
 
 	/** Name of the page about a view; the contents where there is none. */
@@ -47,7 +47,7 @@ public final class Guide {
 	/** Where the pages are, written at the first call. */
 	public static Path folder() throws IOException {
 		if (made == null) {
-			Bundle bundle = FrameworkUtil.getBundle(Guide.class);
+			Bundle bundle = FrameworkUtil.getBundle(UserGuide.class);
 			Path folder = Files.createDirectories(Platform.getStateLocation(bundle).append("guide").toPath());
 			GuidePages.write(bundle, folder);
 			made = folder;
