@@ -7,6 +7,7 @@ import java.util.List;
 import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.model.ModelPackage.Literals;
 import org.eclipse.emf.common.util.Diagnostic;
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.Diagnostician;
@@ -31,7 +32,7 @@ final class EditableRules {
 		if (feature == Literals.SURVEY__SURVEYOR && value != null && !value.toString().matches(INITIALS)) {
 			throw new UnfitValueException("'" + value + "' is not initials of at most four letters; names are not kept");
 		}
-		EObject changed = EcoreUtil.copy(object);
+		EObject changed = alone(object);
 		List<String> before = problems(changed);
 		changed.eSet(feature, value);
 		List<String> after = problems(changed);
@@ -39,6 +40,17 @@ final class EditableRules {
 		if (!after.isEmpty()) {
 			throw new UnfitValueException(after.get(0).replaceAll("\\.$", ""));
 		}
+	}
+
+	/** A copy without what it contains, which may be much and is not changed: this is asked at every key. */
+	private static EObject alone(EObject object) {
+		EObject copy = EcoreUtil.create(object.eClass());
+		for (EAttribute each : object.eClass().getEAllAttributes()) {
+			if (each.isChangeable() && !each.isDerived() && !each.isMany()) {
+				copy.eSet(each, object.eGet(each));
+			}
+		}
+		return copy;
 	}
 
 	private static List<String> problems(EObject object) {
