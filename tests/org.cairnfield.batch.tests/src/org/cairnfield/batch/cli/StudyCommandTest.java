@@ -37,8 +37,8 @@ class StudyCommandTest {
 
 	@BeforeEach
 	void simulate() {
-		north = TestSurveys.plain(folder.resolve("north.csv"), TestSurveys.map(160));
-		south = TestSurveys.plain(folder.resolve("south.csv"), TestSurveys.map(120));
+		north = TestSurveys.plain(folder.resolve("north.csv"), TestSurveys.map(100));
+		south = TestSurveys.plain(folder.resolve("south.csv"), TestSurveys.map(80));
 		northTest = TestSurveys.plain(folder.resolve("north-test.csv"), TestSurveys.visit(40));
 		southTest = TestSurveys.plain(folder.resolve("south-test.csv"), TestSurveys.visit(20));
 	}

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 class StudyTest {
 
 	private static final CampusSize SIZE = CampusSize.of(1, 2, 30);
-	private static final int SAMPLES = 160;
+	private static final int SAMPLES = 100;
 	private static final StudyMap FIRST = campus("first", 11, 60);
 	private static final StudyMap SECOND = campus("second", 12, 60);
 	private static final List<StudyMap> BOTH = List.of(FIRST, SECOND);

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * All three at work on 20,000 samples, while somebody notes how long the window does not answer. Tells the longest turns of
+ * All three at work on 10,000 samples, or as many as are asked for, while somebody notes how long the window does not answer. Tells the longest turns of
  * the event loop ({@code tests/window-latency} shows them); fails only where one took so much of the processor that a person would think the program had stopped.
  */
 @ExtendWith(PictureOnFailure.class)
@@ -53,7 +53,7 @@ class LargeMapStoryTest {
 
 	@Test
 	void answersAllTheTime() throws Exception {
-		Path archive = LargeArchive.make(folder, Integer.getInteger("cairnfield.samples", 20_000), 225);
+		Path archive = LargeArchive.make(folder, Integer.getInteger("cairnfield.samples", 10_000), 225);
 		StringBuilder figures = new StringBuilder("The three perspectives, shown for the first time, on the demo: ");
 		try (TurnWatch first = new TurnWatch()) {
 			watch = first;
