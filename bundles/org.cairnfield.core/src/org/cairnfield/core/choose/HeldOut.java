@@ -9,6 +9,7 @@ import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.match.Estimates;
+import org.cairnfield.core.match.JointSearch;
 import org.cairnfield.core.match.Matcher;
 import org.cairnfield.core.match.Voting;
 import org.cairnfield.core.task.Workers;
@@ -116,7 +117,7 @@ public final class HeldOut {
 	 * @param cells   centroids that it compares, which are no samples
 	 */
 	public TrialScore score(Matcher matcher, double cells, Workers workers) {
-		return score(Estimates.of(matcher, aligned(matcher), workers), cells);
+		return score(Estimates.of(matcher, aligned(matcher.signals()), workers), cells);
 	}
 
 	/** Likewise of estimates of the samples asked about. */
@@ -125,13 +126,13 @@ public final class HeldOut {
 		return new TrialScore(score.meanErrorMetres, score.comparisonShare, score.comparisonShare - cells / Math.max(1, signals.size()));
 	}
 
-	private SignalRows aligned(Matcher matcher) {
-		return matcher.signals() == signals ? queries : matcher.signals().align(questions);
+	private SignalRows aligned(Signals searched) {
+		return searched == signals ? queries : searched.align(questions);
 	}
 
-	/** Mean plane error in metres and mean comparisons as a share of the map, for each voting from one search. */
-	List<Score> scores(Matcher matcher, List<Voting> votings, Workers workers) {
-		return Estimates.of(matcher, votings, aligned(matcher), workers).stream().map(this::scored).toList();
+	/** Mean plane error in metres and mean comparisons as a share of the map, by search, then by voting. */
+	List<List<Score>> scores(JointSearch searches, List<Voting> votings, Workers workers) {
+		return searches.estimates(votings, aligned(searches.signals()), workers).stream().map(each -> each.stream().map(this::scored).toList()).toList();
 	}
 
 	private Score scored(Estimates e) {

@@ -1,5 +1,6 @@
 package org.cairnfield.core.choose;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.cairnfield.core.cluster.LargeClusters;
 import org.cairnfield.core.correlate.NoiseCorrelation;
 import org.cairnfield.core.correlate.NoisePlacement;
 import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.match.JointSearch;
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.match.SplitMap;
 import org.cairnfield.core.match.Voting;
@@ -75,14 +77,14 @@ public final class SearchTrials {
 	private static Map<Search, Totals.Outcome> outcomes(HeldOut heldOut, SplitMap oneLevel, boolean cut, long seed, Workers workers) {
 		Map<Search, Totals.Outcome> outcomes = new LinkedHashMap<>();
 		SplitMap twoLevels = oneLevel.inTwoLevels(seed, workers);
-		for (int[] probes : PROBES) {
-			Search search = new Search(cut, probes[0], probes[1], true, WIDEST);
-			SplitMap searched = search.twoLevels() ? twoLevels : oneLevel;
-			CellCount count = CellCount.of(searched);
-			List<HeldOut.Score> scores = heldOut.scores(search.matcher(searched), VOTINGS, workers);
+		List<Search> searches = Arrays.stream(PROBES).map(probes -> new Search(cut, probes[0], probes[1], true, WIDEST)).toList();
+		List<List<HeldOut.Score>> scores = heldOut.scores(new JointSearch(twoLevels, searches, WIDEST.k()), VOTINGS, workers);
+		for (int s = 0; s < PROBES.length; s++) {
+			CellCount count = CellCount.of(searches.get(s).twoLevels() ? twoLevels : oneLevel);
 			for (int v = 0; v < VOTINGS.size(); v++) {
-				outcomes.put(search.with(probes[1], VOTINGS.get(v)),
-						new Totals.Outcome(scores.get(v).meanErrorMetres(), scores.get(v).comparisonShare(), count, heldOut.signals.size()));
+				HeldOut.Score score = scores.get(s).get(v);
+				outcomes.put(searches.get(s).with(PROBES[s][1], VOTINGS.get(v)),
+						new Totals.Outcome(score.meanErrorMetres(), score.comparisonShare(), count, heldOut.signals.size()));
 			}
 		}
 		return outcomes;

@@ -51,4 +51,9 @@ final class PackedCells {
 			}
 		}
 	}
+
+	/** Samples of a cell, or of the pool after the last one. */
+	int size(int cell) {
+		return cellStart[cell + 1] - cellStart[cell];
+	}
 }

@@ -1,8 +1,6 @@
 package org.cairnfield.core.match;
 
-import java.util.Arrays;
 import org.cairnfield.core.cluster.Centroids;
-import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 
@@ -59,97 +57,59 @@ public final class SplitMatcher implements Matcher {
 	}
 
 	private final class SplitSession implements Session {
-		private final Signals signals = split.signals;
-		private final Distance distance = signals.distance();
+		private final SplitQuery query = new SplitQuery(split, relative);
 		private final double[] coarse = new double[split.groups == null ? split.centroids.size() : split.groups.size()];
-		/** The query by access point; all 0 between calls. */
-		private final double[] query = new double[signals.map().accessPointCount()];
-		/** By access point: the overlap of the query's step there with any step; of "not heard" between calls. */
-		private final double[][] overlaps = new double[query.length][];
 		private final Nearest nearest = new Nearest(voting.k(), split.rank);
-		private final Nearest groups = new Nearest(groupProbes, inOrder(coarse.length));
-		private final Nearest cells = new Nearest(cellProbes, inOrder(split.cells.length));
+		private final Nearest groups = new Nearest(groupProbes, SplitQuery.inOrder(coarse.length));
+		private final Nearest cells = new Nearest(cellProbes, SplitQuery.inOrder(split.cells.length));
 		private int comparisons;
-
-		SplitSession() {
-			Arrays.fill(overlaps, signals.overlaps(0));
-		}
-
-		private int[] inOrder(int n) {
-			int[] order = new int[n];
-			Arrays.setAll(order, i -> i);
-			return order;
-		}
 
 		@Override
 		public Nearest nearest(SignalRows queries, int row) {
-			for (int k = queries.start(row); k < queries.end(row); k++) {
-				query[queries.column(k)] = signals.value(queries.step(k));
-				overlaps[queries.column(k)] = signals.overlaps(queries.step(k));
-			}
-			double magnitude = queries.magnitude(row);
+			query.begin(queries, row);
 			comparisons = 0;
 			nearest.clear();
 			cells.clear();
-			findCells(queries, row, magnitude);
+			findCells(queries, row);
 			for (int i = 0; i < cells.size(); i++) {
-				search(cells.sample(i), magnitude);
+				search(cells.sample(i));
 			}
-			search(split.cells.length, magnitude);
-			for (int k = queries.start(row); k < queries.end(row); k++) {
-				query[queries.column(k)] = 0;
-				overlaps[queries.column(k)] = signals.overlaps(0);
-			}
+			search(split.cells.length);
+			query.end(queries, row);
 			return nearest;
 		}
 
-		private void findCells(SignalRows queries, int row, double magnitude) {
+		private void findCells(SignalRows queries, int row) {
 			if (split.groups == null) {
 				split.centroids.distances(queries, row, coarse);
 				comparisons += coarse.length;
-				offerAll(split.centroids, magnitude, cells);
+				offerAll(split.centroids, cells);
 				return;
 			}
 			split.groups.distances(queries, row, coarse);
 			comparisons += coarse.length;
 			groups.clear();
-			offerAll(split.groups, magnitude, groups);
+			offerAll(split.groups, groups);
 			for (int g = 0; g < groups.size(); g++) {
 				for (int cell : split.cellsOfGroup[groups.sample(g)]) {
-					cells.offer(cell, coarse(split.centroids, cell, magnitude, split.centroids.distance(cell, query, magnitude)));
+					cells.offer(cell, query.toCell(cell));
 					comparisons++;
 				}
 			}
 		}
 
-		private void offerAll(Centroids of, double magnitude, Nearest into) {
+		private void offerAll(Centroids of, Nearest into) {
 			for (int i = 0; i < coarse.length; i++) {
-				double d = coarse(of, i, magnitude, coarse[i]);
+				double d = query.coarse(of, i, coarse[i]);
 				if (d <= into.reach()) {
 					into.offer(i, d);
 				}
 			}
 		}
 
-		private double coarse(Centroids of, int centroid, double magnitude, double distance) {
-			double both = magnitude + of.magnitude(centroid);
-			return relative && both > 0 ? distance / both : distance;
-		}
-
-		private void search(int cell, double magnitude) {
-			PackedCells packed = split.packed;
-			int to = packed.cellStart[cell + 1];
-			for (int place = packed.cellStart[cell]; place < to; place++) {
-				double overlap = 0;
-				for (int k = packed.entryStart[place], end = packed.entryStart[place + 1]; k < end; k++) {
-					overlap += overlaps[packed.column[k]][packed.step[k]];
-				}
-				double d = distance.finish(magnitude + packed.magnitude[place] - 2 * overlap);
-				if (d <= nearest.reach()) {
-					nearest.offer(packed.sample[place], d);
-				}
-			}
-			comparisons += to - packed.cellStart[cell];
+		private void search(int cell) {
+			query.search(cell, nearest);
+			comparisons += split.packed.size(cell);
 		}
 
 		@Override
