@@ -1,6 +1,7 @@
 package org.cairnfield.ui.internal.app;
 
 import org.cairnfield.ui.internal.notice.NoticeBar;
+import org.cairnfield.ui.internal.tables.TableTools;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.ui.application.ActionBarAdvisor;
@@ -24,6 +25,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 
 	@Override
 	public void preWindowOpen() {
+		TableTools.install(getWindowConfigurer().getWindow().getWorkbench().getDisplay());
 		IWorkbenchWindowConfigurer configurer = getWindowConfigurer();
 		Rectangle screen = configurer.getWindow().getWorkbench().getDisplay().getPrimaryMonitor().getClientArea();
 		configurer.setInitialSize(new Point(Math.min(1500, screen.width), Math.min(950, screen.height)));

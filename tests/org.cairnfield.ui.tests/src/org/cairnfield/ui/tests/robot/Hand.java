@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -285,6 +287,16 @@ public final class Hand {
 	/** Presses a key while a menu is open, whose keys the program does not see. */
 	public static void pressInMenu(String key) {
 		Xdotool.run("key", key);
+		Ui.waitUntilIdle();
+	}
+
+	/** Names a file in a dialog of the desktop's own, whose keys the program does not see, and agrees. @param title of the dialog */
+	public static void nameFile(String title, Path file) {
+		command("search", "--sync", "--onlyvisible", "--name", title, "windowactivate", "--sync");
+		command("key", "ctrl+a");
+		command("type", "--delay", "8", "--", file.toString());
+		command("key", "Return");
+		Ui.waitUntil(file + " is there", () -> Files.exists(file));
 		Ui.waitUntilIdle();
 	}
 
