@@ -20,7 +20,7 @@ public final class FloorRaster {
 	private static final int SAMPLE_BITS = 26;
 	/** Part of the background mixed into a plan image. */
 	private static final double PALER = 0.35;
-	/** How much of the colour of an error covers a plan image. */
+	/** How much of the colour of a patch covers a plan image. */
 	private static final double HEAT = 0.8;
 
 	private final PlanPicture picture;
@@ -32,7 +32,7 @@ public final class FloorRaster {
 	private final int[] lookOf;
 	private final byte[] marks;
 	private final Ink ink;
-	private final ErrorLayer errors;
+	private final FloorLayer layer;
 	private final Map<Long, Sprite[]> sprites = new HashMap<>();
 	private int[] found = new int[256];
 	private int count;
@@ -41,10 +41,10 @@ public final class FloorRaster {
 	 * @param picture null for none
 	 * @param outline null for none
 	 * @param marks   bits of {@link SampleMark} a sample; kept, and may be changed between pieces
-	 * @param errors  null for none
+	 * @param layer   null for none
 	 */
 	public FloorRaster(PlanPicture picture, Outline outline, double[] x, double[] y, PointGrid grid, List<SampleLook> looks,
-			int[] lookOf, byte[] marks, Ink ink, ErrorLayer errors) {
+			int[] lookOf, byte[] marks, Ink ink, FloorLayer layer) {
 		this.picture = picture;
 		this.outline = outline;
 		this.x = x;
@@ -54,7 +54,7 @@ public final class FloorRaster {
 		this.lookOf = lookOf;
 		this.marks = marks;
 		this.ink = ink;
-		this.errors = errors;
+		this.layer = layer;
 	}
 
 	/** Radius of a sample's shape in points: grows with the scale, within limits. */
@@ -82,14 +82,14 @@ public final class FloorRaster {
 			picture.draw(pixels, side, column / pixelsPerMetre, -row / pixelsPerMetre, pixelsPerMetre, ink.background(), PALER,
 					ink.isDark());
 		}
-		if (errors != null) {
-			errors.drawPatches(pixels, side, column, row, pixelsPerMetre, picture == null ? 1 : HEAT);
+		if (layer != null) {
+			layer.drawPatches(pixels, side, column, row, pixelsPerMetre, picture == null ? 1 : HEAT);
 		}
 		if (outline != null) {
 			drawOutline(pixels, side, column, row, pixelsPerMetre, pixelsPerPoint);
 		}
-		if (errors != null) {
-			errors.drawArrows(pixels, side, column, row, pixelsPerMetre, pixelsPerPoint);
+		if (layer != null) {
+			layer.drawArrows(pixels, side, column, row, pixelsPerMetre, pixelsPerPoint);
 		}
 		double reach = reachPoints(pixelsPerMetre / pixelsPerPoint) * pixelsPerPoint;
 		Bounds bounds = Bounds.between((column - reach) / pixelsPerMetre, -(row - reach) / pixelsPerMetre,

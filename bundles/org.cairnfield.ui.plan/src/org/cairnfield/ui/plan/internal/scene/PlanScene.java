@@ -22,11 +22,12 @@ import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.PointGrid;
 import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
-import org.cairnfield.ui.plan.internal.raster.ErrorLayer;
+import org.cairnfield.ui.plan.internal.raster.FloorLayer;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.raster.PlanPicture;
 import org.cairnfield.ui.plan.internal.raster.SampleMark;
+import org.cairnfield.ui.plan.internal.surface.FloorSurface;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.scope.Companion;
 import org.cairnfield.ui.scope.CompanionRole;
@@ -59,6 +60,7 @@ public final class PlanScene {
 	private BitSet found = new BitSet();
 	private PlanPicture picture;
 	private List<EstimatedPlace> places = List.of();
+	private FloorSurface surface;
 
 	public PlanScene(Ink ink, SampleColouring colouring) {
 		this.ink = ink;
@@ -70,6 +72,7 @@ public final class PlanScene {
 		session = of;
 		floor = shown;
 		picture = null;
+		surface = null;
 		places = List.of();
 		readSamples();
 	}
@@ -232,6 +235,16 @@ public final class PlanScene {
 		return picture;
 	}
 
+	/** Shows a surface below the samples, or none (null). */
+	public void surface(FloorSurface other) {
+		surface = other;
+	}
+
+	/** What is shown below the samples; null for none. */
+	public FloorSurface surface() {
+		return surface;
+	}
+
 	/** Shows places of access points; those of other floors are left out. */
 	public void places(List<EstimatedPlace> all) {
 		places = floor == null ? List.of() : all.stream().filter(place -> place.floorLevel() == floor.getLevel()).toList();
@@ -307,21 +320,21 @@ public final class PlanScene {
 		Outline outline = floor == null ? null : floor.getOutline();
 		return new FloorRaster(picture, outline, xMetres, yMetres, grid,
 				colours == null ? List.of() : colours.looks(), colours == null ? new int[0] : colours.lookOf(), marks, ink,
-				errors == null ? null : errorLayer());
+				errors != null ? errorLayer() : surface == null ? null : surface.layer(background(), outlined()));
 	}
 
-	private ErrorLayer errorLayer() {
+	private FloorLayer errorLayer() {
 		Bounds inside = outlined();
-		List<ErrorLayer.Patch> squares = errors.heat().stream().map(square -> {
+		List<FloorLayer.Patch> squares = errors.heat().stream().map(square -> {
 			Bounds whole = new Bounds(square.leftMetres(), square.bottomMetres(), square.leftMetres() + square.sideMetres(),
 					square.bottomMetres() + square.sideMetres());
-			return new ErrorLayer.Patch(inside.isEmpty() ? whole : whole.within(inside),
+			return new FloorLayer.Patch(inside.isEmpty() ? whole : whole.within(inside),
 					ErrorColours.heat(square.meanMetres(), errors.topMetres(), background()));
 		}).toList();
-		List<ErrorLayer.Arrow> arrows = errors.placed().placed().stream()
+		List<FloorLayer.Arrow> arrows = errors.placed().placed().stream()
 				.filter(each -> each.landing() == Landing.RIGHT_FLOOR || each.landing() == Landing.OTHER_FLOOR)
-				.map(each -> new ErrorLayer.Arrow(each.xMetres(), each.yMetres(), each.putXMetres(), each.putYMetres(), !each.isRight())).toList();
-		return new ErrorLayer(squares, arrows, ink.line());
+				.map(each -> new FloorLayer.Arrow(each.xMetres(), each.yMetres(), each.putXMetres(), each.putYMetres(), !each.isRight())).toList();
+		return new FloorLayer(squares, arrows, ink.line());
 	}
 
 	/** What a person wants to see: outline and samples, or the image where there is neither. */

@@ -36,6 +36,7 @@ final class LegendStrip extends Canvas {
 	}
 
 	private PlanLegend legend = new PlanLegend("", List.of(), null);
+	private PlanLegend below;
 	private boolean marks;
 
 	LegendStrip(Composite parent) {
@@ -51,9 +52,14 @@ final class LegendStrip extends Canvas {
 		});
 	}
 
-	/** @param withMarks whether there are samples to explain marks of @return whether another height suits it better */
-	boolean show(PlanLegend other, boolean withMarks) {
+	/**
+	 * @param surface   what colours below the samples mean; null for none
+	 * @param withMarks whether there are samples to explain marks of
+	 * @return whether another height suits it better
+	 */
+	boolean show(PlanLegend other, PlanLegend surface, boolean withMarks) {
 		legend = other;
+		below = surface;
 		marks = withMarks;
 		redraw();
 		return computeSize(getSize().x, SWT.DEFAULT, true).y != getSize().y;
@@ -61,12 +67,16 @@ final class LegendStrip extends Canvas {
 
 	/** The legend in words. */
 	String text() {
-		StringBuilder text = new StringBuilder(legend.title());
-		if (legend.ramp() != null) {
-			text.append(": from ").append(ShownNumbers.text(legend.ramp().low(), 0)).append(" to ")
-					.append(ShownNumbers.text(legend.ramp().high(), 0, legend.ramp().unit()));
+		return below == null || below.title().isEmpty() ? words(legend) : words(legend) + ". " + words(below);
+	}
+
+	private static String words(PlanLegend of) {
+		StringBuilder text = new StringBuilder(of.title());
+		if (of.ramp() != null) {
+			text.append(": from ").append(ShownNumbers.text(of.ramp().low(), 0)).append(" to ")
+					.append(ShownNumbers.text(of.ramp().high(), 0, of.ramp().unit()));
 		}
-		legend.entries().forEach(entry -> text.append("; ").append(entry.text()));
+		of.entries().forEach(entry -> text.append("; ").append(entry.text()));
 		return text.toString();
 	}
 
@@ -99,21 +109,27 @@ final class LegendStrip extends Canvas {
 
 	private List<Piece> pieces(GC gc) {
 		List<Piece> pieces = new ArrayList<>();
-		if (!legend.title().isEmpty()) {
-			pieces.add(text(gc, legend.title() + (legend.ramp() != null || !legend.entries().isEmpty() ? ":" : "")));
-		}
-		if (legend.ramp() != null) {
-			pieces.add(ramp(gc, legend.ramp()));
-		}
-		for (PlanLegend.Entry entry : legend.entries()) {
-			pieces.add(symbol(gc, entry.text(),
-					(g, x, y) -> paintLook(g, entry.look(), x + SYMBOL / 2, y)));
+		add(pieces, gc, legend);
+		if (below != null) {
+			add(pieces, gc, below);
 		}
 		if (marks) {
 			pieces.add(symbol(gc, "finding", this::paintFinding));
 			pieces.add(symbol(gc, "set aside", this::paintSetAside));
 		}
 		return pieces;
+	}
+
+	private void add(List<Piece> pieces, GC gc, PlanLegend of) {
+		if (!of.title().isEmpty()) {
+			pieces.add(text(gc, of.title() + (of.ramp() != null || !of.entries().isEmpty() ? ":" : "")));
+		}
+		if (of.ramp() != null) {
+			pieces.add(ramp(gc, of.ramp()));
+		}
+		for (PlanLegend.Entry entry : of.entries()) {
+			pieces.add(symbol(gc, entry.text(), (g, x, y) -> paintLook(g, entry.look(), x + SYMBOL / 2, y)));
+		}
 	}
 
 	private Piece text(GC gc, String text) {

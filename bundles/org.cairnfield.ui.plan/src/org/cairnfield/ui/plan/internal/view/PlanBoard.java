@@ -5,6 +5,7 @@ import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
+import org.cairnfield.ui.plan.internal.surface.FloorSurface;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -71,8 +72,15 @@ final class PlanBoard {
 		writeCaption();
 	}
 
+	/** Shows a surface below the samples, or none (null). */
+	void showSurface(FloorSurface surface) {
+		plan.scene().surface(surface);
+		plan.drawAgain();
+		writeCaption();
+	}
+
 	private void writeCaption() {
-		String text = plan.scene().errors() == null ? "" : plan.scene().errors().summary();
+		String text = plan.scene().errors() != null ? plan.scene().errors().summary() : plan.scene().surface() == null ? "" : plan.scene().surface().words();
 		if (!text.equals(caption.getText())) {
 			caption.setText(text);
 			((GridData) caption.getLayoutData()).exclude = text.isEmpty();

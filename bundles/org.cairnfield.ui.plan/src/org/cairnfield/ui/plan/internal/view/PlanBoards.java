@@ -9,6 +9,7 @@ import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
 import org.cairnfield.ui.plan.internal.errors.FloorErrors;
+import org.cairnfield.ui.plan.internal.surface.FloorSurface;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -32,9 +33,19 @@ final class PlanBoards {
 		boards.add(new PlanBoard(area, ink, colouring, ""));
 	}
 
+	/** All of them. */
+	Composite area() {
+		return area;
+	}
+
 	/** The plan that is always there. */
 	PlanCanvas first() {
 		return boards.get(0).plan();
+	}
+
+	/** Shows a surface below the samples of the map, or none (null). */
+	void showSurface(FloorSurface surface) {
+		boards.get(0).showSurface(surface);
 	}
 
 	/** Those that are to be kept up to date. */

@@ -17,8 +17,9 @@ public final class PlanHandler extends AbstractHandler implements IExecutableExt
 	private static final double STEP = 1.4;
 	private static final Map<String, Consumer<PlanPane>> COMMANDS = Map.of("fit", pane -> pane.plan().look().fit(), "fitSelection",
 			pane -> pane.plan().look().fitSelection(), "zoomIn", pane -> pane.plan().look().zoom(STEP), "zoomOut",
-			pane -> pane.plan().look().zoom(1 / STEP), "placeImage", PlanPane::placeImage,
-			"errorMap", PlanPane::turnErrorMap);
+			pane -> pane.plan().look().zoom(1 / STEP), "placeImage", PlanPane::placeImage, "errorMap", PlanPane::turnErrorMap, "picture",
+			pane -> PlanPrint.save(pane, pane.plan().canvas().getShell()), "copy", pane -> PlanPrint.copy(pane, pane.plan().canvas().getShell()), "print",
+			pane -> PlanPrint.print(pane, pane.plan().canvas().getShell()));
 
 	private Consumer<PlanPane> command;
 

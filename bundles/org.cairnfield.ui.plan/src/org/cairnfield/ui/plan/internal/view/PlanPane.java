@@ -25,6 +25,7 @@ import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.cairnfield.ui.plan.internal.scene.Elsewhere;
 import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
+import org.cairnfield.ui.plan.internal.surface.FloorSurface;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
@@ -34,6 +35,7 @@ import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -55,6 +57,7 @@ public final class PlanPane {
 	private final List<SampleColouring> colourings;
 	private final Combo floors;
 	private final Combo colours;
+	private final SurfaceChoice surfaces;
 	private final Button places;
 	private final ErrorBar errorBar;
 	private final ElsewhereLine elsewhere;
@@ -88,6 +91,11 @@ public final class PlanPane {
 		elsewhere = new ElsewhereLine(pane, this::goTo);
 		boards = new PlanBoards(pane, ink(parent.getDisplay()), this.colourings.get(0));
 		plan = boards.first();
+		surfaces = new SurfaceChoice(row, plan.scene(), surface -> {
+			boards.showSurface(surface);
+			showLegend();
+		});
+		surfaces.control().moveAbove(places);
 		reading = new Label(pane, SWT.NONE);
 		reading.setData("org.cairnfield.id", "plan.reading");
 		GridData readingData = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
@@ -207,8 +215,16 @@ public final class PlanPane {
 		colours.select(on ? colourings.size() : colourings.indexOf(plan.scene().colouring()));
 		inRow(colours.getParent(), !on);
 		inRow(places, !on);
+		inRow(surfaces.control(), !on);
+		surfaces.read(session);
 		showLegend();
 		showReading();
+	}
+
+	/** What is seen, with a title above and the legend below; for the caller to dispose of. */
+	Image picture() {
+		String title = plan.scene().floor() == null ? "" : ModelText.name(session.archive()) + ": " + floorName(plan.scene().floor());
+		return PlanPrint.picture(pane.getDisplay(), title, List.of(boards.area(), legend));
 	}
 
 	/** Lets a person lay a plan image on the floor. */
@@ -258,13 +274,15 @@ public final class PlanPane {
 	private void showFloor() {
 		listFloors();
 		boards.shown().forEach(board -> board.showFloor(session));
+		surfaces.read(session);
 		showLegend();
 	}
 
 	private void showLegend() {
 		boolean some = plan.scene().samples().size() > 0;
+		FloorSurface surface = plan.scene().surface();
 		if (legend.show(some && plan.scene().colours() != null ? legendNow() : new PlanLegend("", List.of(), null),
-				some && plan.scene().errors() == null)) {
+				surface == null ? null : surface.legend(background()), some && plan.scene().errors() == null)) {
 			pane.layout(true);
 		}
 	}
@@ -272,7 +290,11 @@ public final class PlanPane {
 	/** One for both of two error maps. */
 	private PlanLegend legendNow() {
 		List<FloorErrors> errors = boards.errors();
-		return errors.isEmpty() ? plan.scene().colours().legend() : ErrorColours.legend(errors, Colours.of(plan.scene().ink().background()).getRGB());
+		return errors.isEmpty() ? plan.scene().colours().legend() : ErrorColours.legend(errors, background());
+	}
+
+	private RGB background() {
+		return Colours.of(plan.scene().ink().background()).getRGB();
 	}
 
 	private void showElsewhere() {
@@ -320,6 +342,9 @@ public final class PlanPane {
 			}
 			if (before.accessPoint() != now.accessPoint()) {
 				boards.shown().forEach(board -> board.plan().placesChanged());
+				if (surfaces.isOfAnAccessPoint()) {
+					surfaces.read(session);
+				}
 			}
 			if (plan.scene().colouring().changesWith(before, now)) {
 				colourAgain();
@@ -336,6 +361,7 @@ public final class PlanPane {
 			errorBar.outdate();
 			if (plan.scene().site() != null && surveys.stream().anyMatch(each -> each.getSite() == plan.scene().site())) {
 				boards.shown().forEach(board -> board.readAgain(session));
+				surfaces.read(session);
 				showLegend();
 			}
 		}
@@ -345,6 +371,7 @@ public final class PlanPane {
 			errorBar.outdate();
 			listFloors();
 			boards.shown().forEach(board -> board.readAgain(session));
+			surfaces.read(session);
 			showLegend();
 		}
 

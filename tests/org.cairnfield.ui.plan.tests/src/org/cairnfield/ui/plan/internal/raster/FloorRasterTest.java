@@ -202,14 +202,14 @@ class FloorRasterTest {
 		assertEquals(-placement.yMetres(60.5, 40.5) * SCALE, sumRow / dark, 0.6);
 	}
 
-	private static FloorRaster errors(ErrorLayer layer) {
+	private static FloorRaster errors(FloorLayer layer) {
 		return new FloorRaster(null, null, new double[0], new double[0], new PointGrid(new double[0], new double[0]), List.of(), new int[0],
 				new byte[0], INK, layer);
 	}
 
 	@Test
 	void laysTheColourOfAnErrorOverItsPartOfTheFloor() {
-		int[] pixels = draw(errors(new ErrorLayer(List.of(new ErrorLayer.Patch(new Bounds(1, -3, 3, -2), BLUE)), List.of(), LINE)), 0, 0);
+		int[] pixels = draw(errors(new FloorLayer(List.of(new FloorLayer.Patch(new Bounds(1, -3, 3, -2), BLUE)), List.of(), LINE)), 0, 0);
 		assertEquals(40 * 20, count(pixels, BLUE), "2 m × 1 m");
 		assertEquals(BLUE, at(pixels, 20, 40));
 		assertEquals(BLUE, at(pixels, 59, 59));
@@ -231,8 +231,8 @@ class FloorRasterTest {
 		assertTrue(gaps > 20 && gaps < 50, gaps + " of 72 pixels free: dashed to another floor");
 	}
 
-	private static ErrorLayer arrow(boolean dashed) {
-		return new ErrorLayer(List.of(), List.of(new ErrorLayer.Arrow(1, -3.02, 5, -3.02, dashed)), LINE);
+	private static FloorLayer arrow(boolean dashed) {
+		return new FloorLayer(List.of(), List.of(new FloorLayer.Arrow(1, -3.02, 5, -3.02, dashed)), LINE);
 	}
 
 	private static long inColumns(int[] pixels, int from, int to) {
@@ -241,8 +241,8 @@ class FloorRasterTest {
 
 	@Test
 	void drawsPiecesOfAnErrorMapThatAgreeWhereTheyMeet() {
-		FloorRaster raster = errors(new ErrorLayer(List.of(new ErrorLayer.Patch(new Bounds(1, -9, 9, -2), BLUE)),
-				List.of(new ErrorLayer.Arrow(1, -1, 11, -8, true), new ErrorLayer.Arrow(9, -9, 6.4, -6.4, false)), LINE));
+		FloorRaster raster = errors(new FloorLayer(List.of(new FloorLayer.Patch(new Bounds(1, -9, 9, -2), BLUE)),
+				List.of(new FloorLayer.Arrow(1, -1, 11, -8, true), new FloorLayer.Arrow(9, -9, 6.4, -6.4, false)), LINE));
 		int[] whole = new int[4 * SIDE * SIDE];
 		raster.draw(whole, 2 * SIDE, 0, 0, SCALE, 1);
 		for (int piece = 0; piece < 4; piece++) {

@@ -4,8 +4,8 @@ import java.util.List;
 
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 
-/** Errors on a floor: patches below the samples, arrows from where each was taken to where it was put. */
-public final class ErrorLayer {
+/** Something on a floor besides its samples: patches below them, arrows over the patches. */
+public final class FloorLayer {
 
 	private static final double HEAD_POINTS = 6;
 	/** Half the opening of an arrow's head. */
@@ -26,7 +26,7 @@ public final class ErrorLayer {
 	private final int line;
 
 	/** @param line 0xRRGGBB of the arrows */
-	public ErrorLayer(List<Patch> patches, List<Arrow> arrows, int line) {
+	public FloorLayer(List<Patch> patches, List<Arrow> arrows, int line) {
 		this.patches = List.copyOf(patches);
 		this.arrows = List.copyOf(arrows);
 		this.line = line;
