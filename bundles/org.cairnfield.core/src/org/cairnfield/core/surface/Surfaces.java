@@ -32,7 +32,7 @@ public final class Surfaces {
 	 * @param x metres @param y metres
 	 */
 	public static Surface density(double[] x, double[] y, Workers workers) {
-		Places places = new Places(x, y);
+		KnownPlaces places = new KnownPlaces(x, y);
 		int[] samples = new int[places.size()];
 		for (int place : places.placeOf) {
 			samples[place]++;
@@ -54,17 +54,17 @@ public final class Surfaces {
 	 * @param dBm level of each sample, NaN where it is not heard
 	 */
 	public static Surface level(double[] x, double[] y, double[] dBm, Workers workers) {
-		Places places = new Places(x, y);
+		KnownPlaces places = new KnownPlaces(x, y);
 		double[] levels = levels(places, dBm);
 		double reach = reach(places);
 		return filled(places, reach, error(places, levels, reach), workers, (atX, atY) -> level(places, levels, reach, atX, atY, -1));
 	}
 
-	private static double reach(Places places) {
+	private static double reach(KnownPlaces places) {
 		return Math.max(LEAST_REACH_METRES, SPACINGS * places.spacing);
 	}
 
-	private static double[] levels(Places places, double[] dBm) {
+	private static double[] levels(KnownPlaces places, double[] dBm) {
 		int[] order = new int[dBm.length];
 		int[] start = new int[places.size() + 1];
 		for (int place : places.placeOf) {
@@ -86,7 +86,7 @@ public final class Surfaces {
 	}
 
 	/** @param leftOut a place that has no say, −1 for none */
-	private static double level(Places places, double[] levels, double reach, double atX, double atY, int leftOut) {
+	private static double level(KnownPlaces places, double[] levels, double reach, double atX, double atY, int leftOut) {
 		int[] near = new int[MOST_PLACES];
 		double[] distance = new double[MOST_PLACES];
 		int[] found = new int[1];
@@ -124,7 +124,7 @@ public final class Surfaces {
 		return d < other || d == other && place < otherPlace;
 	}
 
-	private static double error(Places places, double[] levels, double reach) {
+	private static double error(KnownPlaces places, double[] levels, double reach) {
 		int step = Math.max(1, places.size() / MOST_LEFT_OUT);
 		double sum = 0;
 		int told = 0;
@@ -138,7 +138,7 @@ public final class Surfaces {
 		return told == 0 ? Double.NaN : sum / told;
 	}
 
-	private static Surface filled(Places places, double reach, double error, Workers workers, DoubleBinaryOperator valueAt) {
+	private static Surface filled(KnownPlaces places, double reach, double error, Workers workers, DoubleBinaryOperator valueAt) {
 		if (places.size() == 0) {
 			return new Surface(0, 0, 1, 0, 0, new double[0], reach, error);
 		}

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.function.IntConsumer;
 import org.cairnfield.core.stats.Median;
 
-/** Places where something is known, each once, found by where they are. */
-final class Places {
+/** KnownPlaces where something is known, each once, found by where they are. */
+final class KnownPlaces {
 
 	/** So many tell how far apart they are. */
 	private static final int SPACING_OF = 1000;
@@ -25,7 +25,7 @@ final class Places {
 	final double spacing;
 
 	/** @param x metres @param y metres */
-	Places(double[] x, double[] y) {
+	KnownPlaces(double[] x, double[] y) {
 		Map<At, Integer> numbers = new LinkedHashMap<>();
 		placeOf = new int[x.length];
 		for (int i = 0; i < x.length; i++) {
