@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.function.IntConsumer;
 import org.cairnfield.core.stats.Median;
 
-/** KnownPlaces where something is known, each once, found by where they are. */
+/** Places where something is known, each once, found by where they are. */
 final class KnownPlaces {
 
 	/** So many tell how far apart they are. */
