@@ -19,12 +19,14 @@ public final class CuratePerspective implements IPerspectiveFactory {
 		bottom.addView(ViewIds.HISTORY);
 		bottom.addView(ViewIds.CONFLICTS);
 		bottom.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
+		bottom.addPlaceholder(ViewIds.ERROR_LOG);
 		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.19f, area);
 		left.addView(ViewIds.EXPLORER);
 		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.75f, area);
 		right.addView(ViewIds.FINGERPRINT);
 		right.addView(ViewIds.ACCESS_POINT);
 		right.addView(IPageLayout.ID_PROP_SHEET);
+		right.addPlaceholder(ViewIds.FIRST_STEPS);
 		IFolderLayout samples = layout.createFolder("samples", IPageLayout.BOTTOM, 0.64f, area);
 		samples.addView(ViewIds.SAMPLES);
 		IFolderLayout centre = layout.createFolder("centre", IPageLayout.TOP, 0.64f, area);

@@ -8,6 +8,9 @@ import org.eclipse.ui.IPageLayout;
 public final class ViewIds {
 
 	public static final String START = "org.cairnfield.ui.start";
+	public static final String FIRST_STEPS = "org.cairnfield.ui.firstSteps";
+	/** The platform's view of what was logged. */
+	public static final String ERROR_LOG = "org.eclipse.pde.runtime.LogView";
 	public static final String EXPLORER = "org.cairnfield.ui.explorer";
 	public static final String SAMPLES = "org.cairnfield.ui.samples";
 	public static final String FINDINGS = "org.cairnfield.ui.findings";
@@ -20,7 +23,7 @@ public final class ViewIds {
 	public static final String PLAN = "org.cairnfield.ui.plan.view";
 
 	static final List<String> ALL = List.of(EXPLORER, PLAN, SAMPLES, FINGERPRINT, ACCESS_POINT, FINDINGS, HISTORY, CONFLICTS, TIMELINE,
-			IPageLayout.ID_PROP_SHEET, IPageLayout.ID_PROGRESS_VIEW, START);
+			IPageLayout.ID_PROP_SHEET, IPageLayout.ID_PROGRESS_VIEW, ERROR_LOG, FIRST_STEPS, START);
 
 	private ViewIds() {
 	}

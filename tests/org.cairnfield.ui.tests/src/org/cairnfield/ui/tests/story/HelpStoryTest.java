@@ -1,22 +1,20 @@
 package org.cairnfield.ui.tests.story;
 
 import java.nio.file.Path;
-import java.util.Map;
 
+import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
-import org.eclipse.core.commands.ParameterizedCommand;
-import org.eclipse.core.commands.common.CommandException;
+import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IViewPart;
-import org.eclipse.ui.PlatformUI;
-import org.eclipse.ui.commands.ICommandService;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
@@ -30,7 +28,6 @@ import org.junit.jupiter.api.io.TempDir;
 class HelpStoryTest {
 
 	private static final String LOG = "org.eclipse.pde.runtime.LogView";
-	private static final String SHEET = "org.eclipse.ui.cheatsheets.views.CheatSheetView";
 
 	@TempDir
 	static Path folder;
@@ -46,25 +43,20 @@ class HelpStoryTest {
 		ReviewStage.goBack();
 	}
 
-	private static void run(String command, String parameter, String value) {
-		Ui.run(() -> {
-			try {
-				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(ParameterizedCommand.generateCommand(
-						PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(command), Map.of(parameter, value)), null);
-			} catch (CommandException e) {
-				throw new AssertionError(command, e);
-			}
-		});
-		Ui.waitUntilIdle();
-	}
-
 	@Test
 	void showsTheFirstStepsBesideTheWork() throws Exception {
-		run("org.eclipse.ui.cheatsheets.openCheatSheet", "cheatSheetId", "org.cairnfield.ui.firstTenMinutes");
-		IViewPart sheet = Stage.view(SHEET);
-		Ui.waitUntil("its steps are shown", () -> says(Stage.window(), "Apply its remedy") && says(Stage.window(), "See what the winter changed"));
-		PictureOnFailure.take("first-ten-minutes");
-		Ui.run(() -> sheet.getSite().getPage().hideView(sheet));
+		IViewPart steps = Stage.view("org.cairnfield.ui.firstSteps");
+		PictureOnFailure.take("first-steps");
+		for (int step : new int[] { 2, 6 }) { // findings and plan come up; the others are the commands of buttons and menus
+			Stage.view("org.cairnfield.ui.firstSteps");
+			Hand.activate(Stage.window());
+			Link link = Widgets.byId(Link.class, "steps." + step);
+			Ui.run(() -> ((ScrolledComposite) link.getParent().getParent()).showControl(link));
+			Hand.click(() -> link.toDisplay(8, link.getSize().y / 2));
+			String shown = step == 2 ? "org.cairnfield.ui.findings" : "org.cairnfield.ui.plan.view";
+			Ui.waitUntil(shown + " has the focus", () -> shown.equals(steps.getSite().getPage().getActivePart().getSite().getId()));
+		}
+		Ui.run(() -> steps.getSite().getPage().hideView(steps));
 	}
 
 	@Test
@@ -73,24 +65,6 @@ class HelpStoryTest {
 		Platform.getLog(HelpStoryTest.class).log(new Status(IStatus.INFO, "org.cairnfield.ui.tests", "a line of the story"));
 		Ui.waitUntil("the line is listed", () -> isListed(Stage.window(), "a line of the story"));
 		Ui.run(() -> log.getSite().getPage().hideView(log));
-	}
-
-	/** Whether any control in sight has this text; those of forms are known by their method only. */
-	private static boolean says(Composite in, String text) {
-		for (Control child : in.getChildren()) {
-			if (child.isVisible() && (text.equals(textOf(child)) || child instanceof Composite below && says(below, text))) {
-				return true;
-			}
-		}
-		return false;
-	}
-
-	private static Object textOf(Control control) {
-		try {
-			return control.getClass().getMethod("getText").invoke(control);
-		} catch (ReflectiveOperationException e) {
-			return null;
-		}
 	}
 
 	private static boolean isListed(Composite in, String text) {
