@@ -104,9 +104,9 @@ pack() {
     *) unix_start "$folder" "$options" cairnfield.sh ;;
   esac
   if [[ $system == win32* ]]; then
-    (cd "$out/$system" && zip -q -r -X "$(archive_of "$system")" "$name")
+    (cd "$out/$system" && zip -q -1 -r -X "$(archive_of "$system")" "$name")
   else
-    tar -C "$out/$system" --owner=0 --group=0 --numeric-owner --sort=name -czf "$(archive_of "$system")" "$name"
+    tar -C "$out/$system" -I "gzip -1" --owner=0 --group=0 --numeric-owner --sort=name -cf "$(archive_of "$system")" "$name"
   fi
   rm -rf "${out:?}/$system"
 }

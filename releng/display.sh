@@ -1,4 +1,5 @@
-# Sourced: private_display starts a display of its own for tests, with a window manager, and ends both when the script ends.
+# Sourced: private_display starts a display of its own for tests, of the size in $screen if that is set, with a window manager, and
+# ends both when the script ends.
 
 # Packages that the workbench itself needs; the library has other names in other releases of Debian.
 need_toolkit() {
@@ -10,7 +11,7 @@ private_display() {
   local folder
   folder=$(mktemp -d)
   # the server picks a free number itself, so that one that is there already is never used by mistake
-  Xvfb -displayfd 3 -screen 0 1600x1000x24 -nolisten tcp 3>"$folder/number" 2>"$folder/log" 9>&- &
+  Xvfb -displayfd 3 -screen 0 "${screen:-1600x1000}x24" -nolisten tcp 3>"$folder/number" 2>"$folder/log" 9>&- &
   display_processes=$!
   trap 'kill $display_processes 2>/dev/null || true; rm -rf "'"$folder"'"' EXIT
   for _ in $(seq 100); do

@@ -32,6 +32,7 @@ import org.cairnfield.model.SurveyKind;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -166,7 +167,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		DirectoryDialog dialog = new DirectoryDialog(export.getShell());
 		dialog.setText("Export");
 		dialog.setMessage("Choose the folder that it goes to.");
-		String folder = dialog.open();
+		String folder = Chooser.open(dialog, "export");
 		if (folder != null) {
 			write(Path.of(folder));
 		}

@@ -24,6 +24,7 @@ import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.save.Restore;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.show.CommentBox;
 import org.cairnfield.ui.show.DiffTree;
 import org.cairnfield.ui.work.Work;
@@ -153,7 +154,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	private void verifyFile() {
 		FileDialog dialog = new FileDialog(about.getShell(), SWT.OPEN);
 		dialog.setText("Verify what was exported");
-		String file = dialog.open();
+		String file = Chooser.open(dialog, "export");
 		if (file != null) {
 			verify("Verifying " + Path.of(file).getFileName(), workers -> List.of(Verification.ofExport(Path.of(file))));
 		}
@@ -235,7 +236,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		dialog.setText("Report");
 		dialog.setFileName("report.html");
 		dialog.setOverwrite(true);
-		String file = dialog.open();
+		String file = Chooser.open(dialog, "export");
 		if (file != null) {
 			write(Path.of(file));
 		}

@@ -2,6 +2,7 @@ package org.cairnfield.ui.internal.exchange;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -92,7 +93,7 @@ abstract class RemoteDialog extends Dialog {
 		button.addListener(SWT.Selection, event -> {
 			DirectoryDialog chooser = new DirectoryDialog(getShell(), SWT.OPEN);
 			chooser.setText(title);
-			String folder = chooser.open();
+			String folder = Chooser.open(chooser, "archive");
 			if (folder != null) {
 				field.setText(folder);
 			}

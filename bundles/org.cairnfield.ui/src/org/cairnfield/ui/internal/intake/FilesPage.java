@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+import org.cairnfield.ui.show.Chooser;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.DropTarget;
@@ -79,7 +80,7 @@ final class FilesPage extends IntakePage {
 		dialog.setText("Survey files");
 		dialog.setFilterExtensions(new String[] { "*.csv;*.tsv;*.txt;*.gz", "*" });
 		dialog.setFilterNames(new String[] { "Tables (csv, tsv, txt, gz)", "All files" });
-		if (dialog.open() != null) {
+		if (Chooser.open(dialog, "surveys") != null) {
 			List<Path> chosen = new ArrayList<>();
 			for (String name : dialog.getFileNames()) {
 				chosen.add(Path.of(dialog.getFilterPath(), name));

@@ -13,6 +13,7 @@ import org.cairnfield.exchange.FileReport;
 import org.cairnfield.exchange.Quarantine;
 import org.cairnfield.exchange.QuarantinedRow;
 import org.cairnfield.model.values.Count;
+import org.cairnfield.ui.show.Chooser;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -74,7 +75,7 @@ final class OutcomePage extends IntakePage {
 		Button browse = new Button(keeping, SWT.PUSH);
 		browse.setText("F&older …");
 		browse.addListener(SWT.Selection, e -> {
-			String chosen = new DirectoryDialog(getShell()).open();
+			String chosen = Chooser.open(new DirectoryDialog(getShell()), "surveys");
 			if (chosen != null) {
 				folder.setText(chosen);
 			}

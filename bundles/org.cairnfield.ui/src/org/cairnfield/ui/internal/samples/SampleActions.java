@@ -21,6 +21,7 @@ import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.swt.SWT;
@@ -115,7 +116,7 @@ public final class SampleActions {
 		dialog.setFilterExtensions(new String[] { "*.csv" });
 		dialog.setFileName("samples.csv");
 		dialog.setOverwrite(true);
-		String chosen = dialog.open();
+		String chosen = Chooser.open(dialog, "table");
 		if (chosen != null) {
 			export(indices, Path.of(chosen));
 		}

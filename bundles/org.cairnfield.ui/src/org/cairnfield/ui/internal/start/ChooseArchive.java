@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.start;
 import java.nio.file.Path;
 
 import org.cairnfield.ui.internal.open.Opening;
+import org.cairnfield.ui.show.Chooser;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -33,6 +34,6 @@ public final class ChooseArchive {
 		DirectoryDialog dialog = new DirectoryDialog(shell, SWT.OPEN);
 		dialog.setText(title);
 		dialog.setMessage(message);
-		return dialog.open();
+		return Chooser.open(dialog, "archive");
 	}
 }

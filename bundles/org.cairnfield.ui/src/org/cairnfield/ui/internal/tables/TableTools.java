@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.show.Chooser;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
@@ -116,7 +117,7 @@ public final class TableTools {
 		dialog.setFilterExtensions(new String[] { "*.csv" });
 		dialog.setFileName(String.valueOf(table.getData(ID)).replaceAll("\\.(table|tree)$", "") + ".csv");
 		dialog.setOverwrite(true);
-		String chosen = dialog.open();
+		String chosen = Chooser.open(dialog, "table");
 		if (chosen != null) {
 			try {
 				TableText.of(table, false).write(Path.of(chosen));

@@ -18,6 +18,7 @@ import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.scope.MarkedPlace;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
@@ -64,7 +65,7 @@ final class WalkPlanning {
 		dialog.setFilterNames(onEarth ? new String[] { "Points that a phone can show (GeoJSON)", "Table (CSV)" } : new String[] { "Table (CSV)" });
 		dialog.setFileName(site.getId() + "-walk" + (onEarth ? ".geojson" : ".csv"));
 		dialog.setOverwrite(true);
-		String chosen = dialog.open();
+		String chosen = Chooser.open(dialog, "walk");
 		if (chosen != null) {
 			Archive still = ArchiveCopy.of(session.archive());
 			Work.start("Saving the walk of " + ArchiveMap.nameOf(site), workers -> {

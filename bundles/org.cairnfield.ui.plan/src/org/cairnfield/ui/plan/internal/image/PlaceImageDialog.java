@@ -13,6 +13,7 @@ import org.cairnfield.model.values.Placement;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.internal.image.ControlPoints.Entry;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.show.Chooser;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.viewers.ArrayContentProvider;
@@ -202,7 +203,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		dialog.setText("Choose an image of " + ModelText.name(floor));
 		dialog.setFilterExtensions(new String[] { "*.png;*.jpg;*.jpeg;*.gif;*.bmp;*.tif;*.tiff", "*" });
 		dialog.setFilterNames(new String[] { "Images", "All files" });
-		String chosen = dialog.open();
+		String chosen = Chooser.open(dialog, "plan-image");
 		if (chosen != null && show(Path.of(chosen), chosen)) {
 			file = Path.of(chosen);
 			points.clear();

@@ -3,6 +3,7 @@ package org.cairnfield.ui.plan.internal.view;
 import java.util.List;
 
 import org.cairnfield.ui.problem.Problems;
+import org.cairnfield.ui.show.Chooser;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTError;
@@ -71,7 +72,7 @@ final class PlanPrint {
 		dialog.setFilterExtensions(new String[] { "*.png" });
 		dialog.setFileName("plan.png");
 		dialog.setOverwrite(true);
-		String file = dialog.open();
+		String file = Chooser.open(dialog, "picture");
 		if (file != null) {
 			Image picture = pane.picture();
 			try {

@@ -18,6 +18,7 @@ import org.cairnfield.report.files.StudyFiles;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
+import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.show.IfChanged;
 import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.LatestWork;
@@ -109,7 +110,7 @@ final class StudyPane implements SessionListener {
 		DirectoryDialog dialog = new DirectoryDialog(page.getShell(), SWT.OPEN);
 		dialog.setText("Study another archive too");
 		dialog.setMessage("Choose the folder of an archive. It is only read.");
-		String chosen = dialog.open();
+		String chosen = Chooser.open(dialog, "archive");
 		if (chosen != null) {
 			others.setText(others.getText().isBlank() ? chosen : others.getText() + "; " + chosen);
 		}
@@ -153,7 +154,7 @@ final class StudyPane implements SessionListener {
 		DirectoryDialog dialog = new DirectoryDialog(page.getShell(), SWT.SAVE);
 		dialog.setText("Save the report of the study");
 		dialog.setMessage("Choose a folder for study.html, study.csv and study.json.");
-		Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::saveTo);
+		Optional.ofNullable(Chooser.open(dialog, "study")).map(Path::of).ifPresent(this::saveTo);
 	}
 
 	void saveTo(Path folder) {

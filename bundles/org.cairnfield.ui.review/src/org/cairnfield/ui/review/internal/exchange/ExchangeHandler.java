@@ -6,6 +6,7 @@ import java.util.function.BiConsumer;
 
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.save.Damaged;
+import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.show.DialogParent;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -70,6 +71,6 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 		dialog.setFilterExtensions(new String[] { "*.csv" });
 		dialog.setFileName(name);
 		dialog.setOverwrite(true);
-		return dialog.open();
+		return Chooser.open(dialog, "verdicts");
 	}
 }
