@@ -181,12 +181,12 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 			return "Measuring and checking …";
 		} else if (check.isEmpty()) {
 			return !desk.problem().isEmpty() ? desk.problem() : prepared().isPresent()
-					? prepared().get().version() + " was prepared by " + prepared().get().preparedBy() + ": sign it, or check the gates and prepare it anew."
+					? prepared().get().version() + " was prepared by " + prepared().get().preparedBy() + ": sign it as " + Preferences.person().name() + ", or check the gates and prepare it anew."
 					: "The content has changed since the gates were asked, or they never were.";
 		}
 		if (prepared().isPresent()) {
 			return prepared().get().version() + " is prepared by " + prepared().get().preparedBy() + "; "
-					+ (gatesWantAnother() ? "another person signs." : "sign it to release it.");
+					+ (gatesWantAnother() ? "another person signs." : "sign it as " + Preferences.person().name() + " to release it.");
 		}
 		int holding = check.get().holding().size();
 		return holding == 0 ? "All gates are open." : holding + (holding == 1 ? " gate holds" : " gates hold") + " the release back.";

@@ -1,5 +1,6 @@
 package org.cairnfield.ui.release.internal;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -9,8 +10,11 @@ import java.util.List;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.history.History;
+import org.cairnfield.archive.history.PastState;
 import org.cairnfield.curation.maps.ArchiveCopy;
+import org.cairnfield.curation.measure.PackRequest;
 import org.cairnfield.curation.release.GateCheck;
+import org.cairnfield.curation.release.GateSet;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.release.ReleaseManifest;
 import org.cairnfield.report.ReleaseReport;
@@ -99,7 +103,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		open.setToolTipText("Shows the release in all views, to read; the same button leads back");
 		restore.setToolTipText("Makes the release the working state, by a new save point; nothing is lost");
 		verify.setToolTipText("Computes the digests of all releases again");
-		report.setToolTipText("One page for those who decide, of the content as the gates saw it");
+		report.setToolTipText("One page for those who decide: of the release selected, or else of the content as the gates saw it");
 	}
 
 	@SuppressWarnings("unchecked")
@@ -121,7 +125,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		open.setEnabled(isPast() || selected.size() == 1);
 		open.getParent().requestLayout();
 		restore.setEnabled(desk.mayChange() && selected.size() == 1);
-		report.setEnabled(desk.check().isPresent());
+		report.setEnabled(desk.check().isPresent() || selected.size() == 1);
 		comments.show(desk.session().orElse(null), selected.size() == 1 ? new CommentSubject.OfRelease(selected.get(0).version().toString()) : null, false);
 		if (selected.size() == 1) {
 			say(describe(selected.get(0).manifest()));
@@ -238,8 +242,26 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		dialog.setOverwrite(true);
 		String file = Chooser.open(dialog, "export");
 		if (file != null) {
-			write(Path.of(file));
+			if (selected().size() == 1) {
+				write(Path.of(file), selected().get(0));
+			} else {
+				write(Path.of(file));
+			}
 		}
+	}
+
+	private void write(Path file, ReleasedState release) {
+		ReleaseBook book = desk.book();
+		List<Damage> damages = Damaged.damages(desk.session().orElseThrow());
+		Work.start("Writing the report", workers -> {
+			PastState then = book.openReadOnly(release.version().toString());
+			if (!then.damages().isEmpty()) {
+				throw new IOException("Release " + release.version() + " is damaged: " + then.damages().get(0));
+			}
+			GateCheck check = GateCheck.of(then.archive(), GateSet.parse(release.manifest().gateSet()), null,
+					PackRequest.like(release.manifest().settings()), workers);
+			return Files.writeString(file, ReleaseReport.html(then.archive(), release.manifest(), check, release.manifest().digest(), book.steps(release), damages));
+		}, done -> say("The report is in " + file), problem -> say(Problems.text(problem)));
 	}
 
 	private void write(Path file) {

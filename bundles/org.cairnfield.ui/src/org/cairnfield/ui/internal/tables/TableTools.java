@@ -68,6 +68,7 @@ public final class TableTools {
 	}
 
 	private static void prepare(Control control) {
+		new CutText(control);
 		ColumnChoice columns = new ColumnChoice(control, (String) control.getData(ID));
 		columns.restore();
 		if (control.getMenu() == null) {

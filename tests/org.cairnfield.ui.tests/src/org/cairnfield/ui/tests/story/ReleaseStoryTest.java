@@ -67,6 +67,13 @@ class ReleaseStoryTest {
 		Text about = Widgets.byId(Text.class, "releases.about");
 		Ui.waitUntil("it is verified", () -> about.getText().contains("✔ ") && !about.getText().contains("✖"));
 		assertTrue(Files.exists(archive.resolve("releases/1.0.0.json")));
+		Hand.click(releases, 0);
+		Path page = folder.resolve("report.html");
+		Hand.clickWhileBusy(Widgets.byId(Button.class, "releases.report"));
+		Hand.nameFile("Report", page);
+		Ui.waitUntil("the report of the release is written", () -> about.getText().startsWith("The report is in "));
+		String html = Files.readString(page);
+		assertTrue(html.contains("1.0.0") && html.contains(digest.substring(0, 12)), "it is of the release");
 	}
 
 	/** Lets every gate through that holds the release back, for one reason. */

@@ -129,6 +129,19 @@ class TablesStoryTest {
 	}
 
 	@Test
+	void saysATextThatIsCut() {
+		Table table = history();
+		int column = 3;
+		Ui.run(() -> table.getColumn(column).setWidth(60));
+		Hand.activate(Stage.window());
+		Hand.click(() -> table.toDisplay(table.getItem(0).getBounds(column).x + 20, table.getItem(0).getBounds(column).y + 8));
+		Ui.waitUntil("it is said in full", () -> table.getItem(0).getText(column).equals(table.getToolTipText()));
+		Hand.click(table, 0);
+		Ui.waitUntil("what is whole is not said again", () -> table.getToolTipText() == null);
+		Ui.run(() -> table.getColumn(column).setWidth(380));
+	}
+
+	@Test
 	void hidesAColumnUntilItIsWantedAgain() {
 		Table table = history();
 		String column = Ui.ask(() -> table.getColumn(1).getText());
