@@ -99,8 +99,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(why);
 		Composite texts = row(page, 2);
 		((GridLayout) texts.getLayout()).makeColumnsEqualWidth = true;
-		new Label(texts, SWT.NONE).setText("What changed since the last release");
-		new Label(texts, SWT.NONE).setText("N&otes on the release, in your own words");
+		heading(texts, "What changed since the last release");
+		heading(texts, "N&otes on the release, in your own words");
 		changes = text(texts, SWT.READ_ONLY, "gates.changes");
 		notes = text(texts, SWT.NONE, "gates.notes");
 		notes.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
@@ -114,6 +114,12 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		sign = Forms.button(release, "&Sign", "gates.sign", this::sign);
 		prepare.setToolTipText("Writes the manifest; it can still be thrown away");
 		sign.setToolTipText("Freezes what was prepared as a tag of the history");
+	}
+
+	private static void heading(Composite parent, String words) {
+		Label heading = new Label(parent, SWT.WRAP);
+		heading.setText(words);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.END).applyTo(heading);
 	}
 
 	private static Text text(Composite parent, int style, String id) {

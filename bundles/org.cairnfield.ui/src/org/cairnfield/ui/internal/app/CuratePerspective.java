@@ -1,5 +1,6 @@
 package org.cairnfield.ui.internal.app;
 
+import org.cairnfield.ui.show.SmallScreen;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -14,8 +15,12 @@ public final class CuratePerspective implements IPerspectiveFactory {
 	public void createInitialLayout(IPageLayout layout) {
 		layout.setEditorAreaVisible(false);
 		String area = layout.getEditorArea();
-		IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, 0.71f, area);
+		boolean small = SmallScreen.isThere();
+		IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, small ? 0.6f : 0.71f, area);
 		bottom.addView(ViewIds.FINDINGS);
+		if (small) { // behind the findings, so that there is room for the plan
+			bottom.addView(ViewIds.SAMPLES);
+		}
 		bottom.addView(ViewIds.HISTORY);
 		bottom.addView(ViewIds.CONFLICTS);
 		bottom.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
@@ -27,8 +32,9 @@ public final class CuratePerspective implements IPerspectiveFactory {
 		right.addView(ViewIds.ACCESS_POINT);
 		right.addView(IPageLayout.ID_PROP_SHEET);
 		right.addPlaceholder(ViewIds.FIRST_STEPS);
-		IFolderLayout samples = layout.createFolder("samples", IPageLayout.BOTTOM, 0.64f, area);
-		samples.addView(ViewIds.SAMPLES);
+		if (!small) {
+			layout.createFolder("samples", IPageLayout.BOTTOM, 0.64f, area).addView(ViewIds.SAMPLES);
+		}
 		IFolderLayout centre = layout.createFolder("centre", IPageLayout.TOP, 0.64f, area);
 		centre.addView(ViewIds.PLAN);
 		centre.addPlaceholder(ViewIds.START);

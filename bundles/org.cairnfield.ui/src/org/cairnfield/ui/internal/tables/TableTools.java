@@ -38,6 +38,8 @@ public final class TableTools {
 	private static final String PREPARED = "org.cairnfield.table.prepared";
 	private static final String TRACKED = "org.cairnfield.table.tracked";
 	private static final String SAMPLES = "samples.table";
+	/** Its lines say more when the pointer rests on them, and must not be covered while they are judged. */
+	private static final String QUEUE = "review.queue";
 
 	private TableTools() {
 	}
@@ -68,7 +70,9 @@ public final class TableTools {
 	}
 
 	private static void prepare(Control control) {
-		new CutText(control);
+		if (!control.getData(ID).equals(QUEUE)) {
+			new CutText(control);
+		}
 		ColumnChoice columns = new ColumnChoice(control, (String) control.getData(ID));
 		columns.restore();
 		if (control.getMenu() == null) {

@@ -37,6 +37,8 @@ public final class Hand {
 	private static final int LOOKS = 100;
 	private static final Duration AIMING = Duration.ofSeconds(20);
 
+	private static final int PIXELS_PER_POINT = Integer.parseInt(System.getenv().getOrDefault("GDK_SCALE", "1"));
+
 	private Hand() {
 	}
 
@@ -79,7 +81,7 @@ public final class Hand {
 		for (int looks = 0; !Ui.ask(() -> isIn(control, Display.getCurrent().getCursorControl())); looks++) {
 			assertTrue(looks < LOOKS, "it can be reached");
 			Point at = Ui.ask(() -> control.toDisplay(control.getSize().x / 2, control.getSize().y / 2));
-			Xdotool.run("mousemove", text(at.x), text(at.y));
+			Xdotool.run("mousemove", pixels(at.x), pixels(at.y));
 			Ui.pause();
 		}
 		Xdotool.run("click", "1");
@@ -202,7 +204,7 @@ public final class Hand {
 	private static void move(Point to, BooleanSupplier isSeen) {
 		if (!Ui.ask(() -> Display.getCurrent().getCursorLocation()).equals(to)) {
 			Ui.run(Seen::byTheProgram);
-			Xdotool.run("mousemove", text(to.x), text(to.y));
+			Xdotool.run("mousemove", pixels(to.x), pixels(to.y));
 			Ui.waitAWhile(isSeen);
 		}
 	}
@@ -313,8 +315,9 @@ public final class Hand {
 		Ui.waitUntil("the window is active", () -> Display.getCurrent().getActiveShell() == shell);
 	}
 
-	private static String text(int number) {
-		return Integer.toString(number);
+	/** The display counts in pixels; at 200 % there are two of them to a point. */
+	private static String pixels(int points) {
+		return Integer.toString(points * PIXELS_PER_POINT);
 	}
 
 	/** A program of its own, since a text may hold blanks and quotes. */

@@ -62,15 +62,14 @@ public final class SurfaceQuestion {
 		double highest = Double.isNaN(surface.highest()) ? 1 : surface.highest();
 		double step = Math.pow(10, Math.floor(Math.log10(highest)));
 		return new FloorSurface(surface, "Samples on 100 m²", 0, Math.ceil(highest / step) * step, "or more", true,
-				"Sample density: samples of the map within " + metres(surface) + ", as so many on 100 m². Blank where there is none.");
+				"Sample density: samples of the map within " + metres(surface) + "; blank where there is none.");
 	}
 
 	private FloorSurface level(Surface surface) {
 		if (Double.isNaN(surface.highest())) {
 			return FloorSurface.none("RSSI of " + name + ": no place of the map on this floor hears it.");
 		}
-		String words = "RSSI of " + name + " between the samples of the map: nearest places by 1/d², up to " + metres(surface)
-				+ " away; blank where none is that near or most do not hear it."
+		String words = "RSSI of " + name + " by 1/d² from the nearest places, up to " + metres(surface) + "; blank where it is not known."
 				+ (Double.isNaN(surface.error()) ? "" : " Mean error at a place that is left out: " + ShownNumbers.text(surface.error(), 1, "dB") + ".");
 		return new FloorSurface(surface, "Surface, RSSI of " + name, LOW_DBM, HIGH_DBM, "dBm", false, words);
 	}

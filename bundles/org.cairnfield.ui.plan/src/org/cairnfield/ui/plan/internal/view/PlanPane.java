@@ -80,6 +80,7 @@ public final class PlanPane {
 		rowLayout.center = true;
 		rowLayout.spacing = 14;
 		row.setLayout(rowLayout);
+		NarrowRow.watch(row);
 		floors = combo(row, "&Floor:", "plan.floor");
 		colours = combo(row, "&Colour by:", "plan.colourBy");
 		places = new Button(row, SWT.CHECK);

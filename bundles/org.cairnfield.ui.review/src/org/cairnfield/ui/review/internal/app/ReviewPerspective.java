@@ -1,5 +1,6 @@
 package org.cairnfield.ui.review.internal.app;
 
+import org.cairnfield.ui.show.SmallScreen;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -25,16 +26,21 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 	public void createInitialLayout(IPageLayout layout) {
 		layout.setEditorAreaVisible(false);
 		String area = layout.getEditorArea();
-		IFolderLayout keys = layout.createFolder("keys", IPageLayout.BOTTOM, 0.83f, area);
+		boolean small = SmallScreen.isThere();
+		IFolderLayout keys = layout.createFolder("keys", IPageLayout.BOTTOM, small ? 0.8f : 0.83f, area);
 		keys.addView(VERDICT);
 		keys.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
-		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.465f, area);
+		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, small ? 0.43f : 0.465f, area);
 		left.addView(QUEUE);
 		left.addPlaceholder(EXPLORER);
 		left.addPlaceholder(CONFLICTS);
-		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.65f, area);
-		right.addView(EVIDENCE);
-		IFolderLayout pair = layout.createFolder("pair", IPageLayout.BOTTOM, 0.66f, area);
+		if (!small) {
+			layout.createFolder("right", IPageLayout.RIGHT, 0.65f, area).addView(EVIDENCE);
+		}
+		IFolderLayout pair = layout.createFolder("pair", IPageLayout.BOTTOM, small ? 0.56f : 0.66f, area);
+		if (small) { // in the place of the pair, so that there is room for the plan
+			pair.addView(EVIDENCE);
+		}
 		pair.addView(PAIR);
 		pair.addView(MEASURE);
 		pair.addPlaceholder(SAMPLES);
