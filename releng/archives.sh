@@ -139,7 +139,7 @@ start() {
   mkdir -p "$folder/home"
   tar -C "$folder" -xzf "$(archive_of "${systems[0]}")"
   HOME="$folder/home" TMPDIR="$folder" "$folder/$name/cairnfield.sh" batch --version >"$folder/version"
-  grep -q 'Cairnfield' "$folder/version" || { echo "batch says: $(cat "$folder/version")" >&2; return 1; }
+  grep -q '^Cairnfield 0' "$folder/version" || { echo "batch says: $(cat "$folder/version")" >&2; return 1; }
   HOME="$folder/home" setsid "$folder/$name/cairnfield.sh" >"$folder/log" 2>&1 </dev/null &
   window=$!
   for _ in $(seq 120); do
