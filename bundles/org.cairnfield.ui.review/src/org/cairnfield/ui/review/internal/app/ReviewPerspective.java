@@ -27,7 +27,7 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 		layout.setEditorAreaVisible(false);
 		String area = layout.getEditorArea();
 		boolean small = SmallScreen.isThere();
-		IFolderLayout keys = layout.createFolder("keys", IPageLayout.BOTTOM, small ? 0.8f : 0.83f, area);
+		IFolderLayout keys = layout.createFolder("keys", IPageLayout.BOTTOM, small ? 0.81f : 0.83f, area);
 		keys.addView(VERDICT);
 		keys.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, small ? 0.43f : 0.465f, area);
@@ -37,7 +37,7 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 		if (!small) {
 			layout.createFolder("right", IPageLayout.RIGHT, 0.65f, area).addView(EVIDENCE);
 		}
-		IFolderLayout pair = layout.createFolder("pair", IPageLayout.BOTTOM, small ? 0.56f : 0.66f, area);
+		IFolderLayout pair = layout.createFolder("pair", IPageLayout.BOTTOM, 0.66f, area);
 		if (small) { // in the place of the pair, so that there is room for the plan
 			pair.addView(EVIDENCE);
 		}

@@ -3,6 +3,7 @@ package org.cairnfield.ui.review.internal.split;
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.split.Trial;
 import org.cairnfield.ui.show.Marked;
+import org.cairnfield.ui.show.SmallScreen;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
@@ -14,6 +15,8 @@ import org.eclipse.swt.widgets.Text;
 final class TrialFacts {
 
 	private static final int LINES = 7;
+	/** On a small screen, with the rest to be scrolled to. */
+	private static final int FEW_LINES = 3;
 
 	private final SplitWork work;
 	private final Label title;
@@ -26,10 +29,10 @@ final class TrialFacts {
 		this.work = work;
 		title = Marked.line(parent, "split.trial.title", 1);
 		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-		facts = Marked.named(Marked.id(new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.facts"), "Facts of the trial split");
+		facts = Marked.named(Marked.id(new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | (SmallScreen.isThere() ? SWT.V_SCROLL : SWT.NONE)), "split.facts"), "Facts of the trial split");
 		facts.setBackground(parent.getBackground());
 		// of one height, lest the curve above moves under the hand that drags ε
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, LINES * facts.getLineHeight()).applyTo(facts);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, (SmallScreen.isThere() ? FEW_LINES : LINES) * facts.getLineHeight()).applyTo(facts);
 		work.onChange(this::show);
 		show();
 	}
