@@ -17,20 +17,25 @@ toolkit_version() {
   grep -o '<artifactId>org.eclipse.swt</artifactId><version>[^<]*' "$root/releng/platform/org.cairnfield.target.target" | sed 's/.*>//'
 }
 
-# The toolkit's own part of a system, in target/archives/parts.
+# The toolkit's own parts of the other systems, in target/archives/parts, by one Maven for all.
 fetch_parts() {
   local system version log="$out/fetch.log"
   version=$(toolkit_version)
+  [ "$(ls "$out/parts" | wc -l)" -lt 3 ] || return 0
   find_maven
-  for system in "${systems[@]:1}"; do
-    [ ! -e "$out/parts/org.eclipse.swt.$system-$version.jar" ] || continue
-    progress "fetching the toolkit of $system"
-    (cd "$out" && "$mvn" -q -B -ntp ${MAVEN_ARGS:-} org.apache.maven.plugins:maven-dependency-plugin:3.8.1:copy -Dtransitive=false \
-      -Dartifact="org.eclipse.platform:org.eclipse.swt.$system:$version:jar" -DoutputDirectory="$out/parts") >"$log" 2>&1 </dev/null || {
-      cat "$log" >&2
-      return 1
-    }
-  done
+  progress "fetching the toolkits of other systems"
+  {
+    echo '<project xmlns="http://maven.apache.org/POM/4.0.0"><modelVersion>4.0.0</modelVersion><groupId>org.cairnfield</groupId><artifactId>parts</artifactId><version>1</version><dependencies>'
+    for system in "${systems[@]:1}"; do
+      echo "<dependency><groupId>org.eclipse.platform</groupId><artifactId>org.eclipse.swt.$system</artifactId><version>$version</version></dependency>"
+    done
+    echo '</dependencies></project>'
+  } >"$out/parts.xml"
+  "$mvn" -q -B -ntp -f "$out/parts.xml" ${MAVEN_ARGS:-} org.apache.maven.plugins:maven-dependency-plugin:3.8.1:copy-dependencies -DexcludeTransitive=true \
+    -DoutputDirectory="$out/parts" >"$log" 2>&1 </dev/null || {
+    cat "$log" >&2
+    return 1
+  }
 }
 
 archive_of() { # as people call the systems

@@ -29,6 +29,9 @@ class RepackTest {
 	private static final Person PERSON = Person.named("M.Q.");
 
 	private final ArchiveStore store = new ArchiveStore();
+	/** A digest takes as long as the save point itself. */
+	private static final int DIGEST_EACH = 5;
+	/** By save point; of most of them empty. */
 	private final SortedMap<String, String> digests = new TreeMap<>();
 
 	@TempDir
@@ -50,7 +53,8 @@ class RepackTest {
 		for (int i = 0; i < points; i++) {
 			Survey survey = SampleArchives.survey(open.archive(), "survey-0");
 			survey.getSamples().setTable(survey.table().edit().position(digests.size() * 37, digests.size(), -1).done());
-			digests.put(open.savePoint(PERSON, null).orElseThrow().id(), open.digest());
+			String id = open.savePoint(PERSON, null).orElseThrow().id();
+			digests.put(id, digests.size() % DIGEST_EACH == 0 || i == points - 1 ? open.digest() : "");
 		}
 	}
 
@@ -81,7 +85,8 @@ class RepackTest {
 			assertEquals(List.of(), open.damages());
 			assertEquals(List.of(), history.check().problems());
 			for (SavePoint point : history.list(1_000)) {
-				assertEquals(digests.get(point.id()), history.open(point).digest());
+				String digest = digests.get(point.id());
+				assertEquals(digest, digest.isEmpty() ? "" : history.open(point).digest());
 			}
 			assertEquals(digests.size(), history.list(1_000).size());
 		}

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.archive.history.FieldChange;
@@ -18,8 +19,9 @@ import org.cairnfield.model.values.SampleKey;
  * A line of the tree of changes, with those beneath it.
  *
  * @param sample that it is about, or null
+ * @param change of that sample, or null
  */
-record DiffNode(String text, SampleKey sample, List<DiffNode> children) {
+record DiffNode(String text, SampleKey sample, SampleChange change, List<DiffNode> children) {
 
 	/** The changes as a tree: first what they come to, then each survey's samples, then all other things by kind. */
 	static List<DiffNode> of(ArchiveDiff diff) {
@@ -30,22 +32,27 @@ record DiffNode(String text, SampleKey sample, List<DiffNode> children) {
 		for (SurveyDiff survey : diff.surveys()) {
 			List<DiffNode> samples = new ArrayList<>();
 			survey.samples().forEach(sample -> samples.add(
-					new DiffNode(sample.id() + "  " + describe(sample), new SampleKey(survey.survey(), sample.id()), List.of())));
-			roots.add(new DiffNode("Survey " + survey.survey() + ": " + counts(survey), null, samples));
+					new DiffNode(sample.id() + "  " + describe(sample), new SampleKey(survey.survey(), sample.id()), sample, List.of())));
+			roots.add(new DiffNode("Survey " + survey.survey() + ": " + counts(survey), null, null, samples));
 		}
 		Map<String, List<DiffNode>> kinds = new LinkedHashMap<>();
 		for (ObjectChange change : diff.objects()) {
 			List<DiffNode> fields = change.fields().stream().map(FieldChange::toString).map(DiffNode::leaf).toList();
 			kinds.computeIfAbsent(change.what() + ' ' + way(change.way()), k -> new ArrayList<>())
-					.add(new DiffNode(change.id(), null, fields));
+					.add(new DiffNode(change.id(), null, null, fields));
 		}
-		kinds.forEach((kind, nodes) -> roots.add(new DiffNode(nodes.size() + " × " + kind, null, nodes)));
+		kinds.forEach((kind, nodes) -> roots.add(new DiffNode(nodes.size() + " × " + kind, null, null, nodes)));
 		diff.notes().forEach(note -> roots.add(leaf(note)));
 		return roots;
 	}
 
+	/** Those of samples, here and beneath. */
+	Stream<DiffNode> ofSamples() {
+		return Stream.concat(sample == null ? Stream.empty() : Stream.of(this), children.stream().flatMap(DiffNode::ofSamples));
+	}
+
 	private static DiffNode leaf(String text) {
-		return new DiffNode(text, null, List.of());
+		return new DiffNode(text, null, null, List.of());
 	}
 
 	private static String way(ObjectChange.Way way) {

@@ -1,5 +1,7 @@
 package org.cairnfield.ui.show;
 
+import java.util.List;
+
 import org.cairnfield.archive.history.ArchiveDiff;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -11,9 +13,11 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Text;
 
-/** Shows what differs between two states, as a tree of changes; a double click on a sample shows it on the plan. */
+/** Shows what differs between two states, as a tree of changes; a double click on a sample shows it on the plan, the context menu all that are selected. */
 public final class DiffTree {
 
 	private static final int LINES = 3;
@@ -29,11 +33,15 @@ public final class DiffTree {
 		heading = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
 		heading.setData("org.cairnfield.id", id + ".heading");
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, heading.computeSize(100, LINES * heading.getLineHeight()).y).applyTo(heading);
-		tree = new TreeViewer(page, SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
+		tree = new TreeViewer(page, SWT.BORDER | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		tree.getTree().setData("org.cairnfield.id", id + ".changes");
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.getControl());
 		tree.setContentProvider(new Content());
 		tree.setLabelProvider(LabelProvider.createTextProvider(node -> ((DiffNode) node).text()));
+		tree.getTree().setMenu(new Menu(tree.getTree()));
+		MenuItem onPlan = new MenuItem(tree.getTree().getMenu(), SWT.PUSH);
+		onPlan.setText("Show on the &plan");
+		onPlan.addListener(SWT.Selection, event -> showOnPlan());
 		tree.addDoubleClickListener(event -> open((DiffNode) tree.getStructuredSelection().getFirstElement()));
 	}
 
@@ -48,6 +56,14 @@ public final class DiffTree {
 		} else if (node != null) {
 			tree.setExpandedState(node, !tree.getExpandedState(node));
 		}
+	}
+
+	/** The changes of the lines selected, or of all. */
+	@SuppressWarnings("unchecked")
+	private void showOnPlan() {
+		List<DiffNode> selected = tree.getStructuredSelection().toList();
+		List<DiffNode> asked = !selected.isEmpty() ? selected : tree.getInput() == null ? List.of() : (List<DiffNode>) tree.getInput();
+		Sessions.workbench().current().ifPresent(session -> ChangesOnPlan.show(session, asked.stream().flatMap(DiffNode::ofSamples).distinct().toList()));
 	}
 
 	/** A line in place of a comparison. */

@@ -26,12 +26,17 @@ public final class OnPlan {
 	public static boolean show(ArchiveSession session, SampleKey sample) {
 		return ArchiveIndex.of(session.archive()).sample(sample).map(ref -> {
 			session.select(session.selection().withScope(ref.survey()).withSamples(List.of(ref)));
-			try {
-				PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PLAN, null, IWorkbenchPage.VIEW_VISIBLE);
-			} catch (PartInitException e) {
-				Problems.show("The plan cannot be shown", e);
-			}
+			bringUp();
 			return true;
 		}).orElse(false);
+	}
+
+	/** Brings the plan up, without the focus. */
+	static void bringUp() {
+		try {
+			PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PLAN, null, IWorkbenchPage.VIEW_VISIBLE);
+		} catch (PartInitException e) {
+			Problems.show("The plan cannot be shown", e);
+		}
 	}
 }
