@@ -49,6 +49,7 @@ public final class FirstStepsView extends ViewPart {
 	}
 
 	private void run(String command) {
+		getViewSite().getActionBars().getStatusLineManager().setMessage(null);
 		try {
 			getSite().getService(IHandlerService.class).executeCommand(getSite().getService(ICommandService.class).deserialize(command), null);
 		} catch (NotDefinedException e) {

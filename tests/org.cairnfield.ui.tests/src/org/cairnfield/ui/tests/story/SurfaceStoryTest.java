@@ -19,8 +19,11 @@ import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.tests.robot.Widgets;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.ImageTransfer;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Order;
@@ -72,6 +75,9 @@ class SurfaceStoryTest {
 		ImageData picture = new ImageData(file.toString());
 		assertTrue(picture.width > 400 && picture.height > 200, picture.width + " × " + picture.height);
 		assertTrue(colours(picture) > 50, "a picture of " + colours(picture) + " colours");
+		Ui.run(Stage.view("org.cairnfield.ui.plan.view")::setFocus);
+		Hand.press("ctrl+c");
+		assertEquals(picture.width, Ui.ask(SurfaceStoryTest::copied).width, "the same picture is on the clipboard");
 		Hand.choose(surface, "none");
 		Ui.waitUntil("it is gone", () -> caption.getText().isEmpty());
 		assertFalse(Ui.ask(caption::getVisible));
@@ -94,6 +100,15 @@ class SurfaceStoryTest {
 
 	private static AccessPoint accessPoint(ArchiveSession session, String id) {
 		return session.archive().getAccessPoints().stream().filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
+	}
+
+	private static ImageData copied() {
+		Clipboard clipboard = new Clipboard(Display.getCurrent());
+		try {
+			return (ImageData) clipboard.getContents(ImageTransfer.getInstance());
+		} finally {
+			clipboard.dispose();
+		}
 	}
 
 	private static long colours(ImageData picture) {

@@ -15,9 +15,10 @@ import org.eclipse.swt.graphics.RGB;
 /** How strongly the chosen access point is heard. */
 public final class ByRssi implements SampleColouring {
 
-	// the same on every floor and for every access point, so that they can be compared
-	private static final int LOW_DBM = -95;
-	private static final int HIGH_DBM = -35;
+	/** Level of the first colour: the same on every floor and for every access point, so that they can be compared. */
+	public static final int LOW_DBM = -95;
+	/** Level of the last colour. */
+	public static final int HIGH_DBM = -35;
 
 	@Override
 	public String name() {

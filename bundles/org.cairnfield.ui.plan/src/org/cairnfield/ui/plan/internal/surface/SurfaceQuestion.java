@@ -11,15 +11,13 @@ import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.cairnfield.ui.plan.internal.colour.ByRssi;
 
 /**
  * What a surface of a floor is made of, taken on the thread of the archive; answered on any. Samples that are set aside, and those
  * of test surveys, are not in the map and have no say.
  */
 public final class SurfaceQuestion {
-
-	private static final int LOW_DBM = -95;
-	private static final int HIGH_DBM = -35;
 
 	private final double[] x;
 	private final double[] y;
@@ -71,7 +69,7 @@ public final class SurfaceQuestion {
 		}
 		String words = "RSSI of " + name + " by 1/d² from the nearest places, up to " + metres(surface) + "; blank where it is not known."
 				+ (Double.isNaN(surface.error()) ? "" : " Mean error at a place that is left out: " + ShownNumbers.text(surface.error(), 1, "dB") + ".");
-		return new FloorSurface(surface, "Surface, RSSI of " + name, LOW_DBM, HIGH_DBM, "dBm", false, words);
+		return new FloorSurface(surface, "Surface, RSSI of " + name, ByRssi.LOW_DBM, ByRssi.HIGH_DBM, "dBm", false, words);
 	}
 
 	private static String metres(Surface surface) {
