@@ -89,6 +89,7 @@ public final class Quarantine {
 		Path target = folder.resolve(fileName());
 		try {
 			AtomicFile.write(target, out -> {
+				@SuppressWarnings("resource") // out is closed where it was opened
 				CSVPrinter csv = new CSVPrinter(out, CSVFormat.RFC4180);
 				csv.printRecord("line", "reason", "record");
 				for (QuarantinedRow row : rows) {

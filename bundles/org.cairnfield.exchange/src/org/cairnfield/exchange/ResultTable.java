@@ -29,6 +29,7 @@ public final class ResultTable {
 	public static void write(Path file, List<String> header, Stream<List<?>> rows) throws IntakeException {
 		try {
 			AtomicFile.write(file, out -> {
+				@SuppressWarnings("resource") // out is closed where it was opened
 				CSVPrinter csv = new CSVPrinter(out, FORMAT);
 				csv.printRecord(header);
 				for (List<?> row : (Iterable<List<?>>) rows::iterator) {

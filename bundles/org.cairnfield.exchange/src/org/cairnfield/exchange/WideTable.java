@@ -50,6 +50,7 @@ public final class WideTable {
 	/** As {@link #write(Path, RadioMap, List)}, to a writer that stays open. */
 	public static void write(Writer out, RadioMap map, List<String> ids) throws IOException {
 		require(map, ids);
+		@SuppressWarnings("resource") // out is the caller's to close
 		CSVPrinter csv = new CSVPrinter(out, CSVFormat.RFC4180);
 		for (String name : HEAD) {
 			csv.print(name);

@@ -39,7 +39,7 @@ class DraftTroubleTest {
 		return fixture.open();
 	}
 
-	private void refuses(OpenArchive open, Draft draft, String... words) throws IOException {
+	private void refuses(OpenArchive open, Draft draft, String... words) {
 		String before = ModelText.of(open.archive());
 		String message = assertThrows(ArchiveException.class, () -> open.drafts().apply(draft)).getMessage();
 		for (String word : words) {

@@ -65,9 +65,10 @@ final class HttpMeeting implements AutoCloseable {
 		out.writeString("# service=" + service + '\n');
 		out.end();
 		if (service.equals("git-upload-pack")) {
-			UploadPack pack = new UploadPack(repository);
-			pack.setBiDirectionalPipe(false);
-			pack.sendAdvertisedRefs(new PacketLineOutRefAdvertiser(out));
+			try (UploadPack pack = new UploadPack(repository)) {
+				pack.setBiDirectionalPipe(false);
+				pack.sendAdvertisedRefs(new PacketLineOutRefAdvertiser(out));
+			}
 		} else {
 			ReceivePack pack = new ReceivePack(repository);
 			pack.setBiDirectionalPipe(false);
@@ -82,9 +83,10 @@ final class HttpMeeting implements AutoCloseable {
 		try (InputStream in = zipped ? new GZIPInputStream(exchange.getRequestBody()) : exchange.getRequestBody();
 				OutputStream out = exchange.getResponseBody()) {
 			if (service.equals("git-upload-pack")) {
-				UploadPack pack = new UploadPack(repository);
-				pack.setBiDirectionalPipe(false);
-				pack.upload(in, out, null);
+				try (UploadPack pack = new UploadPack(repository)) {
+					pack.setBiDirectionalPipe(false);
+					pack.upload(in, out, null);
+				}
 			} else {
 				ReceivePack pack = new ReceivePack(repository);
 				pack.setBiDirectionalPipe(false);

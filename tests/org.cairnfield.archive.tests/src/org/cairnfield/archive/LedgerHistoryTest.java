@@ -51,7 +51,7 @@ class LedgerHistoryTest {
 		open.close();
 	}
 
-	private void git(String... arguments) throws IOException {
+	private void git(String... arguments) {
 		List<String> command = new ArrayList<>(List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*"));
 		command.addAll(List.of(arguments));
 		try {

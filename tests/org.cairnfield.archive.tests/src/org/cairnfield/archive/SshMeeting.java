@@ -41,7 +41,9 @@ final class SshMeeting implements AutoCloseable {
 				int code = 0;
 				try (Repository repository = new FileRepositoryBuilder().setGitDir(bare.toFile()).build()) {
 					if (getCommand().startsWith("git-upload-pack ")) {
-						new UploadPack(repository).upload(getInputStream(), getOutputStream(), getErrorStream());
+						try (UploadPack pack = new UploadPack(repository)) {
+							pack.upload(getInputStream(), getOutputStream(), getErrorStream());
+						}
 					} else {
 						new ReceivePack(repository).receive(getInputStream(), getOutputStream(), getErrorStream());
 					}

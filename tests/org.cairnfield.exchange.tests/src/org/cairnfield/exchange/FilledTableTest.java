@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -48,7 +47,7 @@ class FilledTableTest {
 	}
 
 	@Test
-	void saysWhereATableIsNone() throws IOException {
+	void saysWhereATableIsNone() {
 		assertTrue(assertThrows(IntakeException.class, () -> read("a\n1\n")).getMessage().contains("line 1: there is no column 'b'"));
 		assertTrue(assertThrows(IntakeException.class, () -> read("a,b\n1,2,3\n")).getMessage().contains("line 2: the row has 3 fields"));
 		assertTrue(assertThrows(IntakeException.class, () -> read("")).getMessage().contains("empty"));

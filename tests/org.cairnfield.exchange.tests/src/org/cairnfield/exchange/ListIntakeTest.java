@@ -36,14 +36,14 @@ class ListIntakeTest {
 		second = Files.createDirectories(temp.resolve("Lantern Store").resolve("2024-09-01"));
 	}
 
-	private static Path[] survey(Path folder, String levels) throws IOException {
+	private static Path[] survey(Path folder, String levels) {
 		return new Path[] { file(folder, "rssis.csv", levels), file(folder, "coordinates.csv", "1.5,2,1.00\n3,4,1.00\n5,6,1.00\n"),
 				file(folder, "timestamps.csv", "20240301100000250\n20240301100001250\n20240301100002250\n"),
 				file(folder, "channels.csv", "lamp:6,stair:36\nlamp:6\nstair:40,crane:11,lamp:1,stair:40\n") };
 	}
 
 	@Test
-	void joinsListsCoordinatesTimesAndChannelsOfOneFolder() throws IntakeException, IOException {
+	void joinsListsCoordinatesTimesAndChannelsOfOneFolder() throws IntakeException {
 		Intake in = read(survey(first, LEVELS));
 		assertEquals(3, in.map().size());
 		assertEquals(0, in.quarantined());
@@ -56,7 +56,7 @@ class ListIntakeTest {
 	}
 
 	@Test
-	void takesSurveysOfManyFoldersAtOnce() throws IntakeException, IOException {
+	void takesSurveysOfManyFoldersAtOnce() throws IntakeException {
 		Path[] a = survey(first, LEVELS);
 		Path[] b = survey(second, "crane:-50\ncrane:-51\ncrane:-52\n");
 		Intake in = read(a[0], b[0], a[1], b[1], a[2], b[2], b[3], a[3]);
@@ -67,21 +67,21 @@ class ListIntakeTest {
 	}
 
 	@Test
-	void readsNamesWithColons() throws IntakeException, IOException {
+	void readsNamesWithColons() throws IntakeException {
 		Intake in = read(survey(first, "02:4a:9f:00:00:10:-61,02:4a:9f:00:00:11:-70\n02:4a:9f:00:00:11:-72\n02:4a:9f:00:00:10:-66\n"));
 		assertEquals(List.of("02:4a:9f:00:00:10", "02:4a:9f:00:00:11"), in.map().accessPoints());
 		assertEquals(-72, in.map().rssiDbm(in.map().firstReading(1)));
 	}
 
 	@Test
-	void takesTheStrongestLevelWhereARowNamesAnAccessPointTwice() throws IntakeException, IOException {
+	void takesTheStrongestLevelWhereARowNamesAnAccessPointTwice() throws IntakeException {
 		Intake in = read(survey(first, "lamp:-61,lamp:-55,lamp:-70\nlamp:-63\nlamp:-60\n"));
 		assertEquals("Lantern Store 1 (1.5, 2.0) lamp:-55", sample(in.map(), 0));
 		assertTrue(notes(in, "2 readings name an access point that their row has already"));
 	}
 
 	@Test
-	void quarantinesRowsThatAreNoLists() throws IntakeException, IOException {
+	void quarantinesRowsThatAreNoLists() throws IntakeException {
 		StringBuilder levels = new StringBuilder();
 		StringBuilder coordinates = new StringBuilder();
 		for (int i = 0; i < 30; i++) {

@@ -112,7 +112,7 @@ public final class History implements AutoCloseable {
 	 * States that were released, in the order of the names of their tags. Tags that are not annotated or cannot be read are
 	 * none; {@link HistoryCheck#tagTroubles} has them.
 	 */
-	public List<ReleaseTag> releases() throws IOException {
+	public List<ReleaseTag> releases() {
 		return git.tags().stream().map(ReleaseTag::of).toList();
 	}
 

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.cairnfield.core.cluster.Kneedle;
 import org.cairnfield.core.measure.PositionErrors;
 import org.cairnfield.core.stats.Kappa;
 import org.cairnfield.core.task.Workers;

@@ -82,11 +82,11 @@ public final class Editable {
 		if (!Objects.equals(value, object.eGet(feature))) {
 			EditableRules.require(object, feature, value);
 		}
-		String label = "Change the " + name().replace('-', ' ') + " of " + ModelText.name(object);
+		String change = "Change the " + name().replace('-', ' ') + " of " + ModelText.name(object);
 		return new FieldCommand(List.of(object), feature, value) {
 			@Override
 			protected String label(int changing) {
-				return label;
+				return change;
 			}
 		};
 	}

@@ -3,10 +3,6 @@ package org.cairnfield.curation.propose;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import org.cairnfield.core.distance.Distance;
-import org.cairnfield.core.simulate.Place;
-import org.cairnfield.model.values.Readings;
-import org.cairnfield.model.values.Sample;
 import org.cairnfield.model.values.SampleKey;
 
 /** In which order a reviewer meets the noise samples. Ties go by sample, so that an order is always the same. */

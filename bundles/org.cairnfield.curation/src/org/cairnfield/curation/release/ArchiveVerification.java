@@ -57,7 +57,7 @@ public final class ArchiveVerification {
 	}
 
 	/** The releases of a history, the highest version first. */
-	public static List<ReleaseTag> releases(History history) throws IOException {
+	public static List<ReleaseTag> releases(History history) {
 		return history.releases().stream().filter(t -> SemanticVersion.is(t.version()))
 				.sorted(Comparator.comparing((ReleaseTag t) -> SemanticVersion.parse(t.version())).reversed()).toList();
 	}

@@ -1,7 +1,6 @@
 package org.cairnfield.curation.review;
 
 import java.util.function.Function;
-import org.cairnfield.curation.propose.Band;
 
 /** By what the queue is divided under headings. */
 public enum QueueGrouping {

@@ -11,7 +11,6 @@ import org.cairnfield.curation.decide.Review;
 import org.cairnfield.curation.decide.ReviewRefused;
 import org.cairnfield.curation.decide.Ruling;
 import org.cairnfield.curation.decide.Standing;
-import org.cairnfield.curation.propose.Band;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.values.SampleKey;

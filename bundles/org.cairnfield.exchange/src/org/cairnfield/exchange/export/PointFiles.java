@@ -59,6 +59,7 @@ public final class PointFiles {
 	}
 
 	private static void geoJson(Writer out, String title, List<MarkedPoint> points, Map<String, SiteProjection> projections) throws IOException {
+		@SuppressWarnings("resource") // out is closed where it was opened
 		JsonWriter json = new JsonWriter(out);
 		json.beginObject().name("type").value("FeatureCollection").name("name").value(title).name("features").beginArray();
 		int order = 0;

@@ -101,7 +101,7 @@ class DamagedArchiveTest {
 	}
 
 	@Test
-	void isNeverChangedWhateverIsAsked() throws IOException {
+	void isNeverChangedWhateverIsAsked() {
 		List<Path> before = SmallArchive.files(archive);
 		Path more = TestSurveys.wide(folder.resolve("more.csv"), TestSurveys.visit(30), "M");
 		for (List<Object> command : List.<List<Object>>of(List.of("remedy", "--rule", "exact-duplicate", "--despite-damage"),

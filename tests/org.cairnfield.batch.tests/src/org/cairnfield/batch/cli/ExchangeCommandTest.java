@@ -27,7 +27,7 @@ class ExchangeCommandTest {
 	private Path meeting;
 
 	@BeforeEach
-	void meet() throws IOException {
+	void meet() {
 		ann = folder.resolve("ann");
 		ben = folder.resolve("ben");
 		meeting = folder.resolve("meeting.git");
@@ -115,7 +115,7 @@ class ExchangeCommandTest {
 	}
 
 	@Test
-	void fetchingOnlySendsNothing() throws IOException {
+	void fetchingOnlySendsNothing() {
 		rename(ann, "west", ANN);
 		exchange(ann, ANN, ExitCode.OK);
 		JsonObject fetched = exchange(ben, BEN, ExitCode.OK, "--fetch-only");
@@ -135,7 +135,7 @@ class ExchangeCommandTest {
 	}
 
 	@Test
-	void anArchiveWithoutARemoteSaysSo() throws IOException {
+	void anArchiveWithoutARemoteSaysSo() {
 		Path alone = folder.resolve("alone");
 		Cli.ok("intake", "-q", "--map", folder.resolve("spring.csv"), "--archive", alone, "--person", ANN);
 		assertTrue(Cli.run("exchange", "--archive", alone).ended(ExitCode.ARCHIVE).err().contains("not connected to a remote"));

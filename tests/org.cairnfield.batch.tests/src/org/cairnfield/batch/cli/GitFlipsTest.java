@@ -72,7 +72,7 @@ class GitFlipsTest {
 		reporter.publishEntry(counts.toString());
 	}
 
-	private String loose(String name) throws IOException {
+	private String loose(String name) {
 		String id = ReleasedArchive.git(archive, "rev-parse", name);
 		return "objects/" + id.substring(0, 2) + '/' + id.substring(2);
 	}

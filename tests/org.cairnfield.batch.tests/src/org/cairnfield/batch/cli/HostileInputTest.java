@@ -208,7 +208,7 @@ class HostileInputTest {
 
 	@ParameterizedTest
 	@CsvSource({"x,2", "y,3", "floor,4", "building,5"})
-	void asksWhichOfTwoColumnsOfOneNameIsMeant(String name, int second) throws IOException {
+	void asksWhichOfTwoColumnsOfOneNameIsMeant(String name, int second) {
 		List<String> header = new ArrayList<>(List.of("x", "y", "floor", "building", "A", "B"));
 		header.add(second - 1, name);
 		Path file = TestSurveys.text(folder.resolve("twice.csv"), String.join(",", header) + "\n" + "1,-2,-3,-4,-5,-50,-60\n".repeat(4));
@@ -228,7 +228,7 @@ class HostileInputTest {
 	}
 
 	@Test
-	void refusesANameOfAnAccessPointThatNothingCanKeep() throws IOException {
+	void refusesANameOfAnAccessPointThatNothingCanKeep() {
 		Path file = TestSurveys.text(folder.resolve("long.csv"), "x,y,floor,building," + "A".repeat(5000) + ",B\n1,2,0,Quay,-50,-60\n2,2,0,Quay,-50,-61\n");
 		for (List<Object> more : List.<List<Object>>of(List.of(), List.of("--wide", folder.resolve("w.csv")), List.of("--archive", folder.resolve("a")))) {
 			Cli.run("intake", "-q", "--map", file, more).ended(ExitCode.INPUT).says("column 5", "5,000 characters", "#5=ignored");

@@ -68,7 +68,7 @@ class MutatedFilesTest {
 		}
 	}
 
-	private Path released() throws IOException {
+	private Path released() {
 		Path archive = SmallArchive.make(folder, 60);
 		Cli.run("gate", "--init", "-q", "--archive", archive);
 		List<Object> release = new ArrayList<>(List.of("release", "-q", "--archive", archive, "--person", "L. Lead"));

@@ -35,7 +35,7 @@ class PlainMergeTest {
 		archive = ReleasedArchive.make(folder);
 	}
 
-	private String git(String... arguments) throws IOException {
+	private String git(String... arguments) {
 		return ReleasedArchive.git(archive, arguments);
 	}
 

@@ -136,7 +136,7 @@ class ReleaseStoryTest {
 	}
 
 	@Test
-	void saysWhatIsWrongWithTheCommandLine() throws IOException {
+	void saysWhatIsWrongWithTheCommandLine() {
 		archive = folder.resolve("none");
 		Cli.run("verify").ended(ExitCode.USAGE);
 		Cli.run("verify", folder.resolve("gone.csv")).ended(ExitCode.NOT_SOUND);

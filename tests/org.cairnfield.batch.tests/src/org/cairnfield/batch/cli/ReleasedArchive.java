@@ -72,7 +72,7 @@ final class ReleasedArchive {
 	}
 
 	/** What plain Git says; skips the test where there is none. */
-	static String git(Path archive, String... arguments) throws IOException {
+	static String git(Path archive, String... arguments) {
 		List<String> command = new ArrayList<>(List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*",
 				"-c", "protocol.file.allow=always", "-C", archive.toString()));
 		command.addAll(List.of(arguments));

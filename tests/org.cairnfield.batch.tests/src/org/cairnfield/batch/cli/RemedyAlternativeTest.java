@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +23,7 @@ class RemedyAlternativeTest {
 
 	/** Forty places in a row; at every fourth a scan is handed out twice, and once more at the next place. */
 	@BeforeEach
-	void takeIn() throws IOException {
+	void takeIn() {
 		StringBuilder rows = new StringBuilder("x,y,floor,building,A,B,C,D,E,F\n");
 		for (int i = 0; i < 40; i++) {
 			String scan = String.format(",2,0,Quay,%d,%d,%d,%d,%d,%d\n", -40 - i, -80 + i, -50 - i % 7, -60 - i % 11, -70 + i / 2, -55 - i % 5);

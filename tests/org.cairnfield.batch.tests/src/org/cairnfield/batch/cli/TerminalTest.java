@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -82,7 +81,7 @@ class TerminalTest {
 
 	/** What a JVM makes of "Zoë" in a locale that knows ASCII only. */
 	@Test
-	void refusesNamesThatTheLocaleHasBroken() throws IOException {
+	void refusesNamesThatTheLocaleHasBroken() {
 		String broken = "Zo\uFFFD\uFFFD";
 		Path survey = TestSurveys.wide(folder.resolve("survey.csv"), TestSurveys.map(30), "S");
 		Cli.run("intake", "--map", survey, "--archive", folder.resolve("a"), "--person", broken).ended(ExitCode.USAGE).says("LC_ALL=C.UTF-8");

@@ -32,7 +32,7 @@ class VerifyCommandTest {
 		Cli.ok("verify", "--archive", archive);
 	}
 
-	private void git(String... arguments) throws IOException {
+	private void git(String... arguments) {
 		ReleasedArchive.git(archive, arguments);
 	}
 
@@ -44,7 +44,7 @@ class VerifyCommandTest {
 	}
 
 	@Test
-	void reportsACloneWithoutTags() throws IOException {
+	void reportsACloneWithoutTags() {
 		Path clone = folder.resolve("clone");
 		git("clone", "-q", "--no-tags", archive.toString(), clone.toString());
 		reports(clone, "release 1.0.0, signed by L. Lead, has no tag");
@@ -56,7 +56,7 @@ class VerifyCommandTest {
 	}
 
 	@Test
-	void reportsATagThatIsGoneEvenWhereTheManifestWentWithIt() throws IOException {
+	void reportsATagThatIsGoneEvenWhereTheManifestWentWithIt() {
 		git("tag", "-d", "1.0.0");
 		git("rm", "-q", "releases/1.0.0.json");
 		git("commit", "-qm", "tidy up");
@@ -95,14 +95,14 @@ class VerifyCommandTest {
 	}
 
 	@Test
-	void reportsAReleaseThatNoBranchHas() throws IOException {
+	void reportsAReleaseThatNoBranchHas() {
 		git("update-ref", "refs/heads/main", "main~1");
 		git("reset", "-q", "--hard");
 		reports(archive, "is on no branch");
 	}
 
 	@Test
-	void reportsAReleaseWhoseOneBeforeIsMissing() throws IOException {
+	void reportsAReleaseWhoseOneBeforeIsMissing() {
 		Cli.ok("locate", "-q", "--archive", archive, "--site", "Tide House", "--latitude", "40", "--longitude", "-40", "--bearing", "3");
 		Cli.ok("release", "-q", "--archive", archive, "--person", "L. Lead", "--override", "error-to-plain=x", "--override", "floor-hit-rate=x",
 				"--override", "cost-to-plain=x", "--override", "error-to-last=x");
@@ -112,7 +112,7 @@ class VerifyCommandTest {
 	}
 
 	@Test
-	void reportsAnArchiveThatWasPutBackBehindAReleaseSeenHere() throws IOException {
+	void reportsAnArchiveThatWasPutBackBehindAReleaseSeenHere() {
 		Path copy = folder.resolve("copy");
 		git("clone", "-q", archive.toString(), copy.toString());
 		ReleasedArchive.git(copy, "tag", "-d", "1.0.0");

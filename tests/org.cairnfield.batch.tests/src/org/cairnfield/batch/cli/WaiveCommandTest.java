@@ -27,7 +27,7 @@ class WaiveCommandTest {
 
 	/** Each survey has samples of one reading, which is one finding, and a sample that comes twice, which is another. */
 	@BeforeEach
-	void takeIn() throws IOException {
+	void takeIn() {
 		List<Path> surveys = new ArrayList<>();
 		for (int i = 0; i < FINDINGS; i++) {
 			StringBuilder rows = new StringBuilder("x,y,floor,building,A,B,C,D,E,F\n");

@@ -14,7 +14,6 @@ import org.cairnfield.core.distance.Representation;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.map.RadioMapBuilder;
-import org.cairnfield.core.task.Threads;
 import org.cairnfield.core.task.Workers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

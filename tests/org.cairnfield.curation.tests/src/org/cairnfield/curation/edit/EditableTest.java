@@ -16,6 +16,7 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.edit.ModelText;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EObject;
 import org.junit.jupiter.api.BeforeEach;
@@ -52,6 +53,11 @@ class EditableTest {
 
 	private Editable field(String object, String name) {
 		return Editable.of(objects.get(object)).stream().filter(field -> field.name().equals(name)).findFirst().orElseThrow();
+	}
+
+	@Test
+	void saysWhatWouldBeUndone() {
+		assertEquals("Change the height metres of " + ModelText.name(objects.get("floor")), field("floor", "height-metres").change("3.5").getLabel());
 	}
 
 	@ParameterizedTest

@@ -1,7 +1,6 @@
 package org.cairnfield.curation.effect;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.cairnfield.core.choose.PositionBlocks;

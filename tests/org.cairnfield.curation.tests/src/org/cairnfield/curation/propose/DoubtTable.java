@@ -15,7 +15,6 @@ import org.cairnfield.core.simulate.PlantedFault;
 import org.cairnfield.core.simulate.SimulatedArchive;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.effect.MeasuredSet;
-import org.cairnfield.curation.rules.SimulatedSurveys;
 import org.cairnfield.curation.rules.SurveyedMap;
 import org.junit.jupiter.api.Test;
 

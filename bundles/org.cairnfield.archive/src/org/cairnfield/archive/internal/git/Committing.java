@@ -57,7 +57,7 @@ final class Committing {
 	 */
 	RevCommit commit(RevCommit head, RevCommit other, SortedMap<String, Path> files, String message, PersonIdent person, Signer signer)
 			throws IOException {
-		GitLocks locks = new GitLocks(root, repository);
+		GitLocks locks = new GitLocks(root);
 		locks.announce();
 		try (ObjectInserter inserter = repository.newObjectInserter()) {
 			SortedMap<String, DirCacheEntry> own = store(files, inserter);

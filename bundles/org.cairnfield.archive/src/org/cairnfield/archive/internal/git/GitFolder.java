@@ -197,7 +197,7 @@ public final class GitFolder implements AutoCloseable {
 	}
 
 	/** The annotated tags on commits, in the order of their names. */
-	public List<Tag> tags() throws IOException {
+	public List<Tag> tags() {
 		return new Tags(root, repository).all();
 	}
 

@@ -20,11 +20,9 @@ import org.eclipse.jgit.lib.Repository;
 final class GitLocks {
 
 	private final Path note;
-	private final Repository repository;
 
-	GitLocks(Path root, Repository repository) throws IOException {
+	GitLocks(Path root) throws IOException {
 		this.note = note(root);
-		this.repository = repository;
 	}
 
 	private static Path note(Path root) throws IOException {

@@ -80,7 +80,7 @@ public final class GitRemote {
 				wanted.add(new RefSpec('+' + Constants.R_HEADS + branch + ':' + OWN + "incoming"));
 			}
 			Callable<FetchResult> fetching = () -> transport.fetch(new Monitor(progress), wanted);
-			FetchResult result = new GitLocks(root, repository).during(() -> CancellableWait.on(progress, fetching));
+			FetchResult result = new GitLocks(root).during(() -> CancellableWait.on(progress, fetching));
 			SortedMap<String, String> tags = new TreeMap<>();
 			String tip = null;
 			for (Ref ref : result.getAdvertisedRefs()) {
@@ -121,14 +121,14 @@ public final class GitRemote {
 		RefUpdate update = repository.updateRef(tracking(branch));
 		update.setNewObjectId(ObjectId.fromString(tip));
 		update.setForceUpdate(true);
-		new GitLocks(root, repository).during(update::update);
+		new GitLocks(root).during(update::update);
 	}
 
 	/** Forgets what the remote had. */
 	void forget(String branch) throws IOException {
 		RefUpdate update = repository.updateRef(tracking(branch));
 		update.setForceUpdate(true);
-		new GitLocks(root, repository).during(update::delete);
+		new GitLocks(root).during(update::delete);
 	}
 
 	private static String tracking(String branch) {

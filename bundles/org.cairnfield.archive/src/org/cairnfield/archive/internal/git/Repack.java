@@ -91,7 +91,7 @@ final class Repack {
 		config.setInt("pack", null, "window", 5);
 		config.setString("gc", null, "pruneExpire", "2.weeks.ago");
 		config.setString("gc", null, "prunePackExpire", "now"); // what the new pack lacks of an old one becomes files again
-		new GitLocks(root, repository).during(() -> {
+		new GitLocks(root).during(() -> {
 			try (Git git = Git.wrap(repository)) {
 				return git.gc().setProgressMonitor(new Limit(progress)).call();
 			} catch (GitAPIException | RuntimeException e) {

@@ -43,7 +43,7 @@ public final class TagExchange {
 		}
 	}
 
-	private List<Tag> differing() throws IOException {
+	private List<Tag> differing() {
 		return new Tags(root, repository).all().stream().filter(tag -> theirs.containsKey(tag.name()) && !theirs.get(tag.name()).equals(tag.id())).toList();
 	}
 
@@ -53,7 +53,7 @@ public final class TagExchange {
 	 * @return what people should know of it
 	 */
 	public List<String> adopt() throws IOException {
-		return new GitLocks(root, repository).during(this::adoptAll);
+		return new GitLocks(root).during(this::adoptAll);
 	}
 
 	private List<String> adoptAll() throws IOException {

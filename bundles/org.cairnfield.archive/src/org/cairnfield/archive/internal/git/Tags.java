@@ -41,7 +41,7 @@ final class Tags {
 	}
 
 	/** All annotated tags on commits, in the order of their names; others are passed over, {@link #troubles} has them. */
-	List<Tag> all() throws IOException {
+	List<Tag> all() {
 		List<Tag> tags = new ArrayList<>();
 		for (String name : names()) {
 			try {
@@ -149,7 +149,7 @@ final class Tags {
 		tag.setMessage(message.endsWith("\n") ? message : message + '\n');
 		tag.setEncoding(StandardCharsets.UTF_8);
 		tag.setGpgSignature(Signer.ofTags(UserGit.of(root)).sign(tag.build(), time));
-		GitLocks locks = new GitLocks(root, repository);
+		GitLocks locks = new GitLocks(root);
 		locks.announce();
 		try (ObjectInserter inserter = repository.newObjectInserter()) {
 			ObjectId id = inserter.insert(tag);

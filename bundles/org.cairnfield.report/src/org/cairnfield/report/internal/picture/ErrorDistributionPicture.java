@@ -8,7 +8,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.cairnfield.core.measure.Horizontal;
 import org.cairnfield.core.series.Series;
 import org.cairnfield.core.stats.Percentile;
 import org.jfree.chart.axis.NumberAxis;

@@ -8,7 +8,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.Objects;
 import java.util.Optional;
 import org.cairnfield.core.cluster.Kneedle.Knee;
-import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.series.Series;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;

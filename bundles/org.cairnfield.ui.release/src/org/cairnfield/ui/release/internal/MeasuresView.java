@@ -5,12 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import org.cairnfield.core.simulate.Floor;
-import org.cairnfield.core.simulate.Site;
-import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
-import org.cairnfield.ui.charts.Fingerprints;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;

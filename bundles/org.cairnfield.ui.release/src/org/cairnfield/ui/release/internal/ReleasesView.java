@@ -22,7 +22,6 @@ import org.cairnfield.curation.release.ReleasedState;
 import org.cairnfield.curation.release.Verification;
 import org.cairnfield.curation.team.CommentSubject;
 import org.cairnfield.model.Archive;
-import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.save.Restore;

@@ -16,7 +16,6 @@ import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Device;
-import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;

@@ -133,7 +133,7 @@ class ArchiveMergeTest {
 	}
 
 	@Test
-	void nothingIsDroppedThatNoSideHasTakenAway() throws IOException {
+	void nothingIsDroppedThatNoSideHasTakenAway() {
 		int conflicts = 0;
 		for (int run = 0; run < RUNS; run++) {
 			Archive base = archive(run);

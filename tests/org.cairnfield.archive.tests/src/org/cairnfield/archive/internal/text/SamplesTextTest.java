@@ -182,6 +182,7 @@ class SamplesTextTest {
 	@Test
 	void refusesALineThatWouldFillTheMemory() throws IOException {
 		byte[] start = Lines.ascii(HEADER + "\n" + COLUMNS + "\n");
+		@SuppressWarnings("resource") // of bytes in memory
 		InputStream endless = new SequenceInputStream(new ByteArrayInputStream(start), new InputStream() {
 			@Override
 			public int read() {

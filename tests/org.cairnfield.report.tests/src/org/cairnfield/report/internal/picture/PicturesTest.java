@@ -16,7 +16,6 @@ import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Kneedle;
 import org.cairnfield.core.cluster.Kneedle.Knee;
 import org.cairnfield.core.cluster.Kneedle.Shape;
-import org.cairnfield.core.distance.Distance;
 import org.cairnfield.core.series.Curve;
 import org.cairnfield.core.series.Series;
 import org.junit.jupiter.api.BeforeAll;

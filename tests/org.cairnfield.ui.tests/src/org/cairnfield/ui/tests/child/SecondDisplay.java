@@ -15,6 +15,7 @@ final class SecondDisplay implements AutoCloseable {
 	SecondDisplay() throws IOException {
 		server = new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1600x1000x24", "-nolisten", "tcp")
 				.redirectError(ProcessBuilder.Redirect.DISCARD).start();
+		@SuppressWarnings("resource") // goes with the process
 		String number = new BufferedReader(new InputStreamReader(server.getInputStream())).readLine(); // once it can be used
 		if (number == null) {
 			throw new IOException("Xvfb does not start");

@@ -7,12 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 
-import org.cairnfield.core.simulate.Floor;
 import org.cairnfield.curation.decide.Outcome;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.Standings;
 import org.cairnfield.curation.maps.ArchiveCopy;
-import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.split.SplitOnMap;
 import org.cairnfield.model.Decision;

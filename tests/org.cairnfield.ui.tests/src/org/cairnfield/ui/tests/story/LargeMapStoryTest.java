@@ -19,7 +19,6 @@ import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -118,7 +117,7 @@ class LargeMapStoryTest {
 		Hand.drag(() -> round(plan.toDisplay(sample).orElseThrow()));
 		Ui.waitUntil("the lasso has some", () -> session.selection().samples().size() > 1);
 		Hand.press("ctrl+d");
-		Hand.fill((Combo) Widgets.byId(Control.class, "samples.bar.field"), "painted wall");
+		Hand.fill(Widgets.byId(Control.class, "samples.bar.field"), "painted wall");
 		Hand.press("Return");
 		Stage.waitUntilChecked();
 		waitForTheDraft();

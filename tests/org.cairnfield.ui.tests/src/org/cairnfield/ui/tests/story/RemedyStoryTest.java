@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 
-import org.cairnfield.core.simulate.Floor;
-import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.SampleRef;

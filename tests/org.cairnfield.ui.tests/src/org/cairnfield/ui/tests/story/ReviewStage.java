@@ -15,7 +15,6 @@ import java.util.stream.IntStream;
 
 import org.cairnfield.core.match.Search;
 import org.cairnfield.core.task.Workers;
-import org.cairnfield.curation.decide.Home;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.decide.SetReviewPolicyCommand;
 import org.cairnfield.curation.maps.ArchiveCopy;

@@ -67,7 +67,6 @@ public final class ContradictorySamplesRule extends DescribedRule {
 
 	@Override
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
-		SurveyedMap map = input.map();
 		Sequence sequence = Sequence.of(input);
 		boolean timed = false;
 		for (int t = 0; t < sequence.tracks(); t++) {

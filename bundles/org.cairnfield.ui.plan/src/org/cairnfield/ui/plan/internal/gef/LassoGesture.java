@@ -1,6 +1,5 @@
 package org.cairnfield.ui.plan.internal.gef;
 
-import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.ui.plan.internal.geometry.Lasso;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.Shape;
@@ -35,7 +34,6 @@ final class LassoGesture extends Gesture {
 
 	@Override
 	void dragged() {
-		SampleRows samples = plan.scene().samples();
 		plan.choice().selectArea(lasso.inside(plan.scene().grid(), plan.scene().xMetres(), plan.scene().yMetres(), plan.camera()), toggles(),
 				adds());
 	}

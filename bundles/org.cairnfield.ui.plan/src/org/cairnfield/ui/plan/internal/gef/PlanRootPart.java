@@ -66,6 +66,7 @@ final class PlanRootPart extends SimpleRootEditPart implements LayerManager {
 	}
 
 	@Override
+	@SuppressWarnings("unchecked") // its registry is a raw map
 	protected void register() {
 		super.register();
 		getViewer().getEditPartRegistry().put(LayerManager.ID, this);

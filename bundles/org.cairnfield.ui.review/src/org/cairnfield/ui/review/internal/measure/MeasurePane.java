@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.function.Function;
 
 import org.cairnfield.core.stats.Interval;
-import org.cairnfield.core.stats.Median;
 import org.cairnfield.curation.decide.ReviewPolicy;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;

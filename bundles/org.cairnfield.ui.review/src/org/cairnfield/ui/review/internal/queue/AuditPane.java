@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import org.cairnfield.core.stats.Wilson;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.AuditPlan;
 import org.cairnfield.curation.decide.Standings;

@@ -4,16 +4,9 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-import org.cairnfield.core.distance.Distance;
-import org.cairnfield.core.match.Nearest;
-import org.cairnfield.core.simulate.Floor;
-import org.cairnfield.core.simulate.Place;
-import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.QueueOrder;
 import org.cairnfield.curation.review.QueueRow;
 import org.cairnfield.curation.review.ReviewStandings;
-import org.cairnfield.model.values.Readings;
-import org.cairnfield.model.values.Sample;
 import org.eclipse.swt.SWT;
 
 /** What the queue says of a sample. */

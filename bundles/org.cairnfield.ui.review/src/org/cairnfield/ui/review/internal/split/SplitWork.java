@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 import org.cairnfield.core.choose.AutomaticChoice;
-import org.cairnfield.core.cluster.Sweep;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.split.KDistanceCurve;

@@ -14,7 +14,6 @@ import java.util.Set;
 import org.cairnfield.curation.decide.LedgerEntry;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
-import org.cairnfield.curation.propose.Advice;
 import org.cairnfield.curation.propose.AdviceRates;
 import org.cairnfield.curation.propose.Effect;
 import org.cairnfield.curation.propose.Evidence;
