@@ -36,7 +36,7 @@ public final class Main {
 			RunCommand.class, IntakeCommand.class, SplitCommand.class, ProposeCommand.class, MeasureCommand.class,
 			CheckCommand.class, RulesCommand.class, RemedyCommand.class, WaiveCommand.class, VerdictsCommand.class,
 			PeopleCommand.class, HistoryCommand.class, CompareCommand.class, RestoreCommand.class, LocateCommand.class,
-			RenameCommand.class, PolicyCommand.class, GateCommand.class, ReleaseCommand.class, ReleasesCommand.class,
+			FloorsCommand.class, RenameCommand.class, PolicyCommand.class, GateCommand.class, ReleaseCommand.class, ReleasesCommand.class,
 			VerifyCommand.class, ExportCommand.class, ReportCommand.class, WaiversCommand.class, ConnectCommand.class,
 			CopyCommand.class, ExchangeCommand.class, ConflictsCommand.class, SimulateCommand.class,
 			AutoComplete.GenerateCompletion.class, TimelineCommand.class, AgeingCommand.class, RefreshCommand.class,

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 
+import org.cairnfield.curation.floors.PlanFiles;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.values.Placement;
@@ -34,16 +35,16 @@ public final class ImagePlacing {
 			return;
 		}
 		Site site = (Site) floor.eContainer();
-		String name = (site.getId() + "-" + floor.getLevel()).toLowerCase(Locale.ROOT);
-		Work.start("Copying the plan image", workers -> copy(file, name, session),
+		String id = site.getId();
+		int level = floor.getLevel();
+		Work.start("Copying the plan image", workers -> copy(file, id, level, session),
 				image -> session.run(PlanImageCommand.of(floor, image, placement)));
 	}
 
-	/** The content is in the name, so that an image which undo may need is never overwritten. */
-	static String copy(Path file, String name, ArchiveSession session) throws IOException {
+	private static String copy(Path file, String siteId, int level, ArchiveSession session) throws IOException {
 		String plain = file.getFileName().toString();
 		String ending = plain.substring(plain.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-		String image = "plans/" + name + "-" + Sha256.of(file).substring(0, 10) + "." + ending;
+		String image = PlanFiles.name(siteId, level, Sha256.of(file), ending);
 		Path target = session.open().resolve(image);
 		Files.createDirectories(target.getParent());
 		Files.copy(file, target, StandardCopyOption.REPLACE_EXISTING);

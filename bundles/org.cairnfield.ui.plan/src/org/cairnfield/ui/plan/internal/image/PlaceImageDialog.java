@@ -201,7 +201,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 	private void choose() {
 		FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
 		dialog.setText("Choose an image of " + ModelText.name(floor));
-		dialog.setFilterExtensions(new String[] { "*.png;*.jpg;*.jpeg;*.gif;*.bmp;*.tif;*.tiff", "*" });
+		dialog.setFilterExtensions(new String[] { "*.png;*.jpg;*.jpeg;*.gif;*.bmp;*.tif;*.tiff;*.svg", "*" });
 		dialog.setFilterNames(new String[] { "Images", "All files" });
 		String chosen = Chooser.open(dialog, "plan-image");
 		if (chosen != null && show(Path.of(chosen), chosen)) {

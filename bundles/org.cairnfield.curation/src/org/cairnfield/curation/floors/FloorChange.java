@@ -1,0 +1,97 @@
+package org.cairnfield.curation.floors;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+
+import org.cairnfield.exchange.floors.DrawnAs;
+import org.cairnfield.exchange.floors.MappedLevel;
+import org.cairnfield.model.values.Count;
+import org.cairnfield.model.values.Outline;
+import org.cairnfield.model.values.Placement;
+
+/**
+ * What becomes of a floor. Immutable, and knows no model.
+ *
+ * @param level  of the floor in the site
+ * @param name   of the floor, or the one that it gets
+ * @param isNew  whether the site has no such floor yet
+ * @param source what the file tells of it
+ * @param before what the floor has now
+ * @param after  what it gets
+ * @param svg    the plan image as a document; null where there is nothing to draw
+ * @param seen   how the samples on the floor lie to the outline that it gets
+ */
+public record FloorChange(int level, String name, boolean isNew, MappedLevel source, Drawn before, Drawn after, String svg, Fit seen) {
+
+	/** Outline and image of a floor; each null where it has none. */
+	public record Drawn(Outline outline, String image, Placement placement) {
+
+		static final Drawn NOTHING = new Drawn(null, null, null);
+	}
+
+	/**
+	 * Samples and an outline.
+	 *
+	 * @param samples  that are not set aside
+	 * @param outside  how many of them lie outside of it; 0 without an outline
+	 * @param farthest of these from it, in metres
+	 */
+	public record Fit(int samples, int outside, double farthest) {
+	}
+
+	/** Whether the floor is not as it is to be already. */
+	public boolean isChange() {
+		return isNew || !before.equals(after);
+	}
+
+	/** The floor in words. */
+	public String title() {
+		return "floor " + level + " (" + name + ')';
+	}
+
+	/** What becomes of the floor itself, in a few words. */
+	public String whatText() {
+		return isNew ? "made" : isChange() ? "changed" : "stays as it is";
+	}
+
+	/** The outline, and the one before. */
+	public String outlineText() {
+		if (Objects.equals(before.outline(), after.outline())) {
+			return after.outline() == null ? "none" : text(after.outline()) + ", as before";
+		}
+		return text(after.outline()) + (before.outline() == null ? "" : " (before " + text(before.outline()) + ')');
+	}
+
+	private static String text(Outline outline) {
+		return Count.of(outline.size(), "corner") + String.format(Locale.ROOT, ", %,.0f m²", outline.areaSquareMetres());
+	}
+
+	/** The plan image. */
+	public String imageText() {
+		if (svg == null) {
+			return before.image() == null ? "none" : "stays";
+		}
+		List<String> drawn = new ArrayList<>();
+		for (DrawnAs as : DrawnAs.values()) {
+			if (source.count(as) > 0) {
+				drawn.add(Count.of(source.count(as), as.one(), as == DrawnAs.VOID ? "openings to below" : as.one() + 's'));
+			}
+		}
+		String what = drawn.isEmpty() ? "outline only" : String.join(", ", drawn);
+		return what + (Objects.equals(before.image(), after.image()) ? ", as before" : before.image() == null ? "" : " (replaces an image)");
+	}
+
+	/** The samples on the floor. */
+	public String samplesText() {
+		if (seen.samples() == 0) {
+			return "none";
+		}
+		if (after.outline() == null) {
+			return Count.of(seen.samples(), "sample");
+		}
+		return seen.outside() == 0 ? (seen.samples() == 1 ? "1, inside" : String.format(Locale.ROOT, "%,d, all inside", seen.samples()))
+				: String.format(Locale.ROOT, "%,d of %,d outside, up to %,.1f m", seen.outside(), seen.samples(), seen.farthest());
+	}
+}
