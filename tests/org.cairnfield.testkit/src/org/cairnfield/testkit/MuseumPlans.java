@@ -138,8 +138,8 @@ public final class MuseumPlans {
 	}
 
 	private void unit(Wing wing, String level, String category, double u0, double v0, double u1, double v1) {
-		feature("unit", area(wing, u0, v0, u1, v1), "\"category\":\"" + category + "\",\"restriction\":null,\"accessibility\":null,\"name\":null,\"alt_name\":null,\"level_id\":\""
-				+ level + "\",\"display_point\":null");
+		feature("unit", area(wing, u0, v0, u1, v1), "\"category\":\"" + category + "\",\"restriction\":null,\"accessibility\":null,\"name\":null,\"alt_name\":null,"
+				+ "\"level_id\":\"" + level + "\",\"display_point\":null");
 	}
 
 	private String area(Wing wing, double u0, double v0, double u1, double v1) {

@@ -17,8 +17,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(name = "floors", description = { "Take in floor plans of a site, as one save point: an IMDF archive (OGC 20-094), zipped or as a folder, or a GeoJSON file "
-		+ "(RFC 7946) of polygons per floor.", "Levels become outlines of floors, rooms, walls and doors their plan images. Floors that the site does not have are made; "
-		+ "those that the file does not have stay as they are." })
+		+ "(RFC 7946) of polygons per floor.",
+		"Levels become outlines of floors, rooms, walls and doors their plan images. Floors that the site does not have are made; those that the file does not "
+				+ "have stay as they are." })
 final class FloorsCommand extends ArchiveCommand {
 
 	@Parameters(index = "0", paramLabel = "FILE", description = "An IMDF archive, its folder, or a GeoJSON file.")
@@ -27,13 +28,14 @@ final class FloorsCommand extends ArchiveCommand {
 	@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site; the id where several have the name.")
 	String siteName;
 
-	@Option(names = "--building", paramLabel = "NAME", description = "The building of the file that is the site; needed where the file has several and none is called like the site.")
+	@Option(names = "--building", paramLabel = "NAME", description = "The building of the file that is the site; needed where the file has several and none is "
+			+ "called like the site.")
 	String building;
 
-	@Option(names = "--shift", paramLabel = "N", description = "Added to ordinals of the file, where floors of the archive are counted from another one; 0 unless given.")
+	@Option(names = "--shift", paramLabel = "N", description = "Added to ordinals of the file, where floors of the archive are counted otherwise; 0 unless given.")
 	int shift;
 
-	@Option(names = "--place", description = "Where nobody has said where on Earth the site lies, let the file say it: the y axis points north; look at it afterwards.")
+	@Option(names = "--place", description = "Where nobody has said where on Earth the site lies, let the file say it: the y axis points north; look at it then.")
 	boolean place;
 
 	@Option(names = "--dry-run", description = "Only say what would change.")

@@ -48,7 +48,13 @@ public record FloorChange(int level, String name, boolean isNew, MappedLevel sou
 
 	/** The floor in words. */
 	public String title() {
-		return "floor " + level + " (" + name + ')';
+		return title(level, name);
+	}
+
+	/** Likewise of any floor; a name that only repeats the number is left out. */
+	static String title(int level, String name) {
+		String number = "floor " + level;
+		return number.equalsIgnoreCase(name) ? number : number + " (" + name + ')';
 	}
 
 	/** What becomes of the floor itself, in a few words. */
@@ -76,11 +82,11 @@ public record FloorChange(int level, String name, boolean isNew, MappedLevel sou
 		List<String> drawn = new ArrayList<>();
 		for (DrawnAs as : DrawnAs.values()) {
 			if (source.count(as) > 0) {
-				drawn.add(Count.of(source.count(as), as.one(), as == DrawnAs.VOID ? "openings to below" : as.one() + 's'));
+				drawn.add(Count.of(source.count(as), as.one()));
 			}
 		}
-		String what = drawn.isEmpty() ? "outline only" : String.join(", ", drawn);
-		return what + (Objects.equals(before.image(), after.image()) ? ", as before" : before.image() == null ? "" : " (replaces an image)");
+		return (Objects.equals(before.image(), after.image()) ? "as before: " : before.image() == null ? "new: " : "replaced: ")
+				+ (drawn.isEmpty() ? "outline only" : String.join(", ", drawn));
 	}
 
 	/** The samples on the floor. */

@@ -20,7 +20,7 @@ final class FloorNotes {
 	static void add(Site site, List<FloorChange> changes, SiteSamples samples, List<String> notes) {
 		Set<Integer> told = changes.stream().map(FloorChange::level).collect(Collectors.toSet());
 		site.getFloors().stream().filter(floor -> !told.contains(floor.getLevel()))
-				.forEach(floor -> notes.add("floor " + floor.getLevel() + " (" + ModelText.name(floor) + ") is not in the file, and stays as it is"));
+				.forEach(floor -> notes.add(FloorChange.title(floor.getLevel(), ModelText.name(floor)) + " is not in the file, and stays as it is"));
 		for (FloorChange change : changes) {
 			if (change.isNew()) {
 				notes.add("the site has no floor " + change.level() + " yet: it is made, without samples until a survey has some");

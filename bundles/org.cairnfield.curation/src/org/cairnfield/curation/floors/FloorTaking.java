@@ -55,7 +55,7 @@ public final class FloorTaking {
 	 */
 	public static FloorTaking of(Archive archive, String siteId, MappedFloors floors, FloorWish wish) throws IntakeException {
 		Site site = ArchiveIndex.of(archive).site(siteId).orElseThrow();
-		List<String> notes = new ArrayList<>(floors.notes());
+		List<String> notes = new ArrayList<>();
 		List<MappedLevel> levels = LevelChoice.of(floors, ModelText.name(site), wish, notes);
 		SiteSamples samples = new SiteSamples(site);
 		Georeference known = site.getGeoreference();
@@ -69,6 +69,7 @@ public final class FloorTaking {
 			changes.add(change(site, floors, level, level.ordinal() + wish.shift(), where, naming, samples));
 		}
 		FloorNotes.add(site, changes, samples, notes);
+		notes.addAll(floors.notes());
 		return new FloorTaking(siteId, known == null ? where : null, changes, notes);
 	}
 
@@ -85,7 +86,8 @@ public final class FloorTaking {
 					? "its origin at the south-western corner of the plans" : "the middle of its samples in the middle of the plans: a guess that wants checking"));
 			return placed;
 		} catch (IllegalArgumentException e) {
-			throw new IntakeException(floors.file(), 0, "the site cannot be placed by the file: " + e.getMessage(), "Say where the site lies, and look at the coordinates of the file");
+			throw new IntakeException(floors.file(), 0, "the site cannot be placed by the file: " + e.getMessage(),
+					"Say where the site lies, and look at the coordinates of the file");
 		}
 	}
 
@@ -170,7 +172,8 @@ public final class FloorTaking {
 			}
 		} catch (IOException e) {
 			written.forEach(file -> file.toFile().delete());
-			throw new IntakeException(archive.folder(), 0, "a plan image could not be written: " + e.getMessage(), "Make room on the disk, or get the right to write there");
+			throw new IntakeException(archive.folder(), 0, "a plan image could not be written: " + e.getMessage(),
+					"Make room on the disk, or get the right to write there");
 		}
 	}
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.floors.MappedFloors;
@@ -23,10 +24,16 @@ final class LevelChoice {
 		Optional<String> building = building(floors, siteName, wish);
 		boolean indoors = floors.levels().stream().anyMatch(level -> !level.isOutdoor());
 		SortedMap<Integer, List<MappedLevel>> byOrdinal = new TreeMap<>();
+		SortedSet<String> others = new TreeSet<>(floors.buildings());
+		building.ifPresent(others::remove);
+		if (!others.isEmpty()) {
+			notes.add("the file has levels of " + String.join(", ", others) + " too, which are left out");
+		}
 		for (MappedLevel level : floors.levels()) {
 			if (building.isPresent() && !level.buildings().isEmpty() && !level.buildings().contains(building.get())) {
-				notes.add(title(level) + " is left out: it belongs to " + String.join(" and ", level.buildings()));
-			} else if (level.buildings().isEmpty() && (level.isOutdoor() && indoors || floors.buildings().size() > 1)) {
+				continue;
+			}
+			if (level.buildings().isEmpty() && (level.isOutdoor() && indoors || floors.buildings().size() > 1)) {
 				notes.add(title(level) + " is left out: it belongs to no building");
 			} else {
 				byOrdinal.computeIfAbsent(level.ordinal(), ordinal -> new ArrayList<>()).add(level);
@@ -56,8 +63,9 @@ final class LevelChoice {
 		}
 		Optional<String> found = all.stream().filter(name -> name.equalsIgnoreCase(wanted)).findFirst();
 		if (found.isEmpty()) {
-			throw new IntakeException(floors.file(), 0, all.isEmpty() ? "its levels name no building" : "it has levels of "
-					+ String.join(", ", all) + ", and none of them is called '" + wanted + "'", all.isEmpty() ? "Name no building" : "Say which of them is the site (\"--building\" in batch)");
+			throw all.isEmpty() ? new IntakeException(floors.file(), 0, "its levels name no building", "Name no building")
+					: new IntakeException(floors.file(), 0, "it has levels of " + String.join(", ", all) + ", and none of them is called '" + wanted + "'",
+							"Say which of them is the site (\"--building\" in batch)");
 		}
 		return found;
 	}
@@ -67,8 +75,8 @@ final class LevelChoice {
 		MappedLevel first = same.get(0);
 		int parts = same.stream().mapToInt(level -> level.extent().size()).sum();
 		if (parts > 1) {
-			notes.add((same.size() > 1 ? same.size() + " levels of ordinal " + first.ordinal() + " become one floor, and" : title(first) + " consists of " + parts + " areas, and")
-					+ " the outline goes around all of them: correct it where that is too wide");
+			String what = same.size() > 1 ? same.size() + " levels of ordinal " + first.ordinal() + " become one floor" : title(first) + " consists of " + parts + " areas";
+			notes.add(what + ", and the outline goes around all of them: correct it where that is too wide");
 		}
 		long holes = same.stream().flatMap(level -> level.extent().stream()).mapToInt(polygon -> polygon.size() - 1).sum();
 		if (holes > 0) {

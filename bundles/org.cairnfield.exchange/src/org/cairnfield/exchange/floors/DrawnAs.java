@@ -10,7 +10,7 @@ public enum DrawnAs {
 	/** Any other room. */
 	ROOM("room"),
 	/** A hole in the floor. */
-	VOID("opening to below"),
+	VOID("void"),
 	/** Furniture, and the like. */
 	FIXTURE("fixture"),
 	/** A wall or column by its area or its line. */

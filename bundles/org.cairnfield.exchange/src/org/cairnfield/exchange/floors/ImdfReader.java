@@ -94,7 +94,8 @@ final class ImdfReader {
 
 	private Level level(MapFeature feature, Map<String, String> buildings) throws IntakeException {
 		requireType(feature, "level");
-		int ordinal = feature.level("ordinal").orElseThrow(() -> feature.refused("its \"ordinal\" is not a whole number", "Give each level its place in the stack, 0 for the ground floor"));
+		int ordinal = feature.level("ordinal").orElseThrow(
+				() -> feature.refused("its \"ordinal\" is not a whole number", "Give each level its place in the stack, 0 for the ground floor"));
 		boolean isOutdoor = feature.property("outdoor").filter(JsonElement::isJsonPrimitive).map(JsonElement::getAsBoolean).orElse(false);
 		List<String> in = feature.texts("building_ids").stream().map(id -> buildings.getOrDefault(id, id)).toList();
 		try {

@@ -8,7 +8,10 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 
-/** Polygons and lines of features (RFC 7946 section 3.1). Heights are left out; either winding is taken, as section 3.1.6 asks. */
+/**
+ * Polygons and lines of features (RFC 7946 section 3.1). Heights are left out. Rings of either winding are taken, as section 3.1.6 asks,
+ * and made such as it has them: outer ones counter-clockwise, holes clockwise.
+ */
 final class MapGeometry {
 
 	private static final String WRITE_ANEW = "Write it as RFC 7946 section 3.1 defines it";
@@ -70,12 +73,32 @@ final class MapGeometry {
 	private static List<double[][]> rings(JsonArray array) throws UnfitShapeException {
 		List<double[][]> rings = new ArrayList<>();
 		for (JsonElement each : array) {
-			rings.add(ring(line(each)));
+			rings.add(wound(ring(line(each)), rings.isEmpty()));
 		}
 		if (rings.isEmpty()) {
 			throw new UnfitShapeException("a polygon has no ring", WRITE_ANEW);
 		}
 		return rings;
+	}
+
+	private static double[][] wound(double[][] ring, boolean counterClockwise) {
+		if (twiceArea(ring) > 0 == counterClockwise) {
+			return ring;
+		}
+		double[][] turned = new double[ring.length][];
+		for (int i = 0; i < ring.length; i++) {
+			turned[i] = ring[(ring.length - i) % ring.length];
+		}
+		return turned;
+	}
+
+	/** In square degrees, above 0 where the ring runs counter-clockwise. */
+	static double twiceArea(double[][] ring) {
+		double twice = 0;
+		for (int i = 1; i < ring.length - 1; i++) {
+			twice += (ring[i][0] - ring[0][0]) * (ring[i + 1][1] - ring[0][1]) - (ring[i + 1][0] - ring[0][0]) * (ring[i][1] - ring[0][1]);
+		}
+		return twice;
 	}
 
 	/** Section 3.1.6: four positions or more, of which the last is the first; doubled ones are left out. */

@@ -69,6 +69,8 @@ final class MapSource implements AutoCloseable {
 				source.openFolder();
 			} else if (!Files.exists(file)) {
 				throw new IntakeException(file, 0, "there is no such file or folder", "Check the name");
+			} else if (!Files.isRegularFile(file)) { // reading a pipe might never end
+				throw new IntakeException(file, 0, "this is neither a file nor a folder", "Name an IMDF archive, its folder, or a GeoJSON file");
 			} else if (isZip(file)) {
 				source = new MapSource(file, true);
 				source.openZip();

@@ -19,7 +19,7 @@ final class RingCheck {
 				throw new UnfitShapeException("its outline has " + ring.length + " corners, more than " + MOST_CORNERS, "Simplify the outline");
 			}
 			requireSimple(ring);
-			if (twiceArea(ring) == 0) {
+			if (MapGeometry.twiceArea(ring) == 0) {
 				throw new UnfitShapeException("its outline encloses nothing", "Draw it anew");
 			}
 		}
@@ -50,13 +50,5 @@ final class RingCheck {
 	/** On which side of the line from a to b the point lies: −1, 0 or 1. */
 	private static double side(double[] a, double[] b, double[] p) {
 		return Math.signum((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]));
-	}
-
-	private static double twiceArea(double[][] ring) {
-		double twice = 0;
-		for (int i = 1; i < ring.length - 1; i++) {
-			twice += (ring[i][0] - ring[0][0]) * (ring[i + 1][1] - ring[0][1]) - (ring[i + 1][0] - ring[0][0]) * (ring[i][1] - ring[0][1]);
-		}
-		return twice;
 	}
 }

@@ -75,27 +75,26 @@ public record SvgPlan(String text, double metresPerPixel, double xMetres, double
 		}
 	}
 
+	/** All of one look in one path, since readers of SVG limit the number of elements; holes run the other way around. */
 	private static void group(StringBuilder svg, List<PlacedLevel.Placed> shapes, String fill, String stroke, double width) {
 		for (boolean closed : new boolean[] { true, false }) { // a line has no inside
 			List<PlacedLevel.Placed> some = shapes.stream().filter(shape -> shape.isClosed() == closed).toList();
 			if (!some.isEmpty()) {
-				svg.append("<g fill=\"").append(closed ? fill : "none").append("\" fill-rule=\"evenodd\" stroke=\"").append(stroke).append("\" stroke-width=\"")
-						.append(number(width)).append("\" stroke-linejoin=\"round\">\n");
+				svg.append("<path fill=\"").append(closed ? fill : "none").append("\" fill-rule=\"nonzero\" stroke=\"").append(stroke)
+						.append("\" stroke-width=\"").append(number(width)).append("\" stroke-linejoin=\"round\" d=\"");
 				some.forEach(shape -> path(svg, shape));
-				svg.append("</g>\n");
+				svg.append("\"/>\n");
 			}
 		}
 	}
 
 	private static void path(StringBuilder svg, PlacedLevel.Placed shape) {
-		svg.append("<path d=\"");
 		for (double[][] path : shape.paths()) {
 			for (int i = 0; i < path.length; i++) {
 				svg.append(i == 0 ? 'M' : 'L').append(number(path[i][0])).append(' ').append(number(-path[i][1]));
 			}
 			svg.append(shape.isClosed() ? "Z" : "");
 		}
-		svg.append("\"/>\n");
 	}
 
 	/** To a tenth of a millimetre, as short as can be. */

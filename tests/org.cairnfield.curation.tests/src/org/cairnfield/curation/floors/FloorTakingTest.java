@@ -79,7 +79,8 @@ class FloorTakingTest {
 	}
 
 	private static String outline(String type, String coordinates, int level) {
-		return "{\"type\":\"Feature\",\"geometry\":{\"type\":\"" + type + "\",\"coordinates\":" + coordinates + "},\"properties\":{\"kind\":\"outline\",\"level\":" + level + "}}";
+		return "{\"type\":\"Feature\",\"geometry\":{\"type\":\"" + type + "\",\"coordinates\":" + coordinates + "},\"properties\":{\"kind\":\"outline\",\"level\":"
+				+ level + "}}";
 	}
 
 	private FloorTaking taking(MappedFloors floors, FloorWish wish) throws IntakeException {
@@ -103,9 +104,12 @@ class FloorTakingTest {
 		assertEquals(1, site.getFloors().size(), "nothing is done yet");
 		assertEquals(List.of("changed", "made"), taking.changes().stream().map(FloorChange::whatText).toList());
 		assertEquals("4 corners, 1,092 m² (before 4 corners, 600 m²)", taking.changes().get(0).outlineText());
-		assertEquals("1 walkway, 10 rooms, 4 fixtures, 10 doors", taking.changes().get(0).imageText());
+		assertEquals("new: 1 walkway, 10 rooms, 4 fixtures, 10 doors", taking.changes().get(0).imageText());
 		assertEquals("3 of 30 outside, up to 5.0 m", taking.changes().get(0).samplesText(), "the corridor is longer than the house");
 		assertEquals("none", taking.changes().get(1).samplesText());
+		assertEquals(List.of("the file has levels of Lantern Store, Sailmakers' Hall too, which are left out", "level 0 (Quay) is left out: it belongs to no building",
+				"floor 0: 3 of 30 samples lie outside of the outline, up to 5.0 m",
+				"the site has no floor 1 yet: it is made, without samples until a survey has some"), taking.notes());
 		taking.write(open);
 		stack.execute(taking.command(open.archive()));
 		assertEquals("Take in floor plans of Tide House, 2 floors", stack.getMostRecentCommand().getLabel());
@@ -146,7 +150,7 @@ class FloorTakingTest {
 		assertFalse(same.isChange());
 		assertFalse(same.command(open.archive()).canExecute());
 		FloorTaking other = taking(geoJson("rebuilt.geojson", outline("Polygon", '[' + ring(0, 0, 50, 26) + ']', 0)), FloorWish.NONE);
-		assertEquals("outline only (replaces an image)", other.changes().get(0).imageText());
+		assertEquals("replaced: outline only", other.changes().get(0).imageText());
 		assertEquals(List.of("floor 1 (Gallery 1) is not in the file, and stays as it is"), other.notes());
 		other.write(open);
 		stack.execute(other.command(open.archive()));
@@ -201,7 +205,8 @@ class FloorTakingTest {
 	@Test
 	void warnsWhereThePlansAreNotThoseOfTheSamples() throws Exception {
 		FloorTaking yonder = taking(museums(new SiteFrame.Anchor(40.005, -40, 30)), FloorWish.NONE);
-		assertTrue(yonder.notes().stream().anyMatch(note -> note.matches("floor 0 .* lies 5\\d\\d m from the samples of the site: is it the right site.*")), yonder.notes()::toString);
+		assertTrue(yonder.notes().stream().anyMatch(note -> note.matches("floor 0 lies 5\\d\\d m from the samples of the site: is it the right site.*")),
+				yonder.notes()::toString);
 		IntakeException e = assertThrows(IntakeException.class, () -> taking(museums(new SiteFrame.Anchor(52, 13, 0)), FloorWish.NONE));
 		assertTrue(e.getMessage().contains("cannot be on this site") && e.getMessage().contains(" km from"), e::getMessage);
 	}
@@ -209,8 +214,8 @@ class FloorTakingTest {
 	/** A level of two areas, one with a hole: the outline goes around all of it, and that is said. */
 	@Test
 	void saysWhatAnOutlineCannotShow() throws Exception {
-		FloorTaking taking = taking(geoJson("parts.geojson", outline("MultiPolygon", "[[" + ring(0, 0, 20, 10) + ',' + ring(5, 5, 6, 6) + "],[" + ring(40, 0, 60, 10) + "]]", 0)),
-				FloorWish.NONE);
+		String parts = "[[" + ring(0, 0, 20, 10) + ',' + ring(5, 5, 6, 6) + "],[" + ring(40, 0, 60, 10) + "]]";
+		FloorTaking taking = taking(geoJson("parts.geojson", outline("MultiPolygon", parts, 0)), FloorWish.NONE);
 		Outline outline = taking.changes().get(0).after().outline();
 		assertEquals(600, outline.areaSquareMetres(), 0.1);
 		assertEquals(2, taking.notes().size(), taking.notes()::toString);

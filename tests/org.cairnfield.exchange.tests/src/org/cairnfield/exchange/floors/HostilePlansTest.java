@@ -93,7 +93,7 @@ class HostilePlansTest {
 
 	@Test
 	void refusesRingsThatBoundNothing() throws IOException {
-		refused(level(PlanTexts.SQUARE.replace(",[11,48]]]", "]]")), "level.geojson: feature L0: a ring is open", "11.0, 48.001", "Repeat the first position");
+		refused(level(PlanTexts.SQUARE.replace(",[11,48]]]", "]]")), "level.geojson: feature L0: a ring is open", "11.0, 48.001", "Repeat the first");
 		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[11.001,48.001],[11.001,48],[11,48.001],[11,48]]]}"), "feature L0", "crosses itself",
 				"in order, once around");
 		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[11.001,48],[11,48]]]}"), "feature L0", "2 corners");
@@ -112,12 +112,14 @@ class HostilePlansTest {
 	void refusesLevelsWithoutWhatTheStandardRequires() throws IOException {
 		Map<String, String> texts = PlanTexts.archive(PlanTexts.SQUARE);
 		String good = texts.get("level.geojson");
-		for (String[] each : new String[][] { { "\"id\":\"L0\",", "", "feature number 1", "no \"id\"" }, { "\"level\"", "\"floor\"", "feature L0", "\"feature_type\" is floor" },
-				{ "\"ordinal\":0", "\"ordinal\":0.5", "feature L0", "\"ordinal\"" }, { "\"ordinal\":0,", "", "feature L0", "\"ordinal\"" },
-				{ "\"ordinal\":0", "\"ordinal\":99999", "feature L0", "\"ordinal\"" }, { "\"ordinal\":0", "\"ordinal\":1e999999999", "feature L0", "\"ordinal\"" } }) {
-			texts.put("level.geojson", good.replace(each[0], each[1]));
-			refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson", each[2], each[3]);
+		for (String ordinal : new String[] { "\"ordinal\":0.5,", "", "\"ordinal\":99999,", "\"ordinal\":1e999999999,", "\"ordinal\":[0],", "\"ordinal\":null," }) {
+			texts.put("level.geojson", good.replace("\"ordinal\":0,", ordinal));
+			refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: feature L0", "\"ordinal\"");
 		}
+		texts.put("level.geojson", good.replace("\"id\":\"L0\",", ""));
+		refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: feature number 1", "no \"id\"");
+		texts.put("level.geojson", good.replace("\"level\"", "\"floor\""));
+		refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: feature L0", "\"feature_type\" is floor");
 		texts.put("level.geojson", PlanTexts.collection());
 		refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: there are no levels");
 		texts.put("level.geojson", good.replaceFirst("\\[(\\{.*\\})\\]\\}$", "[$1,$1]}"));

@@ -31,17 +31,18 @@ class PlainReaderTest {
 		assertEquals(2, level.ordinal());
 		assertEquals(2, level.extent().get(0).size());
 		assertEquals(4, level.extent().get(0).get(1).length, "the first position is not repeated");
-		assertArrayEquals(new double[] { 100.2, 0.8 }, level.extent().get(0).get(1)[3]);
+		assertArrayEquals(new double[] { 100.2, 0.8 }, level.extent().get(0).get(1)[3], "as it is written, since it runs clockwise");
 		assertEquals("Attic", level.name());
 	}
 
-	/** RFC 7946 section 3.1.6: other windings should not be rejected. Heights (section 3.1.1) are left out. */
+	/** RFC 7946 section 3.1.6: other windings should not be rejected; they are turned around, the first position staying. Heights (section 3.1.1) are left out. */
 	@Test
 	void takesRingsOfEitherWindingAndPositionsWithHeights() throws Exception {
 		String clockwise = "{\"type\":\"Polygon\",\"coordinates\":[[[11,48,3.5],[11,48.001,3.5],[11.001,48.001,3.5],[11.001,48,3.5],[11,48,3.5]]]}";
 		MappedLevel level = read(PlanTexts.feature(clockwise, "\"floor\":\"-1\"")).levels().get(0);
 		assertEquals(-1, level.ordinal());
-		assertArrayEquals(new double[] { 11.001, 48.001 }, level.extent().get(0).get(0)[2]);
+		double[][] ring = level.extent().get(0).get(0);
+		assertArrayEquals(new double[][] { { 11, 48 }, { 11.001, 48 }, { 11.001, 48.001 }, { 11, 48.001 } }, ring);
 	}
 
 	@Test

@@ -1,10 +1,6 @@
 package org.cairnfield.ui.internal.explorer;
 
-import java.util.Optional;
-
-import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
-import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.LocateSiteCommand;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Georeference;
@@ -13,7 +9,6 @@ import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.show.DialogParent;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
@@ -25,7 +20,7 @@ public final class LocateSiteHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) {
 		Shell shell = DialogParent.shell();
-		Sessions.workbench().current().ifPresent(session -> site(session).ifPresentOrElse(site -> ask(shell, session, site),
+		Sessions.workbench().current().ifPresent(session -> SelectedSite.of(session).ifPresentOrElse(site -> ask(shell, session, site),
 				() -> MessageDialog.openInformation(shell, "Place on Earth", "Select a site in the archive's tree first.")));
 		return null;
 	}
@@ -51,18 +46,5 @@ public final class LocateSiteHandler extends AbstractHandler {
 		} catch (IllegalArgumentException e) {
 			return "Three numbers are wanted, such as 12.5 -30.25 0: " + e.getMessage();
 		}
-	}
-
-	/** That of the scope, or the only one. */
-	private static Optional<Site> site(ArchiveSession session) {
-		EObject scope = session.selection().scope();
-		if (scope instanceof Site site) {
-			return Optional.of(site);
-		} else if (scope instanceof Floor floor) {
-			return Optional.of((Site) floor.eContainer());
-		} else if (scope instanceof Survey survey) {
-			return Optional.of(survey.getSite());
-		}
-		return session.archive().getSites().size() == 1 ? Optional.of(session.archive().getSites().get(0)) : Optional.empty();
 	}
 }
