@@ -62,10 +62,7 @@ final class FloorsCommand extends ArchiveCommand {
 					+ "; plan image: " + change.imageText() + "; samples: " + change.samplesText()));
 		}
 		if (!dryRun) {
-			if (taking.isChange()) {
-				taking.write(archive);
-				taking.command(archive.archive()).execute();
-			}
+			taking.apply(archive);
 			record(archive);
 		}
 	}

@@ -177,6 +177,14 @@ public final class FloorTaking {
 		}
 	}
 
+	/** Writes the images and makes the change, for who keeps no steps to undo; does nothing where nothing would change. */
+	public void apply(OpenArchive archive) throws IntakeException {
+		if (isChange()) {
+			write(archive);
+			command(archive.archive()).execute();
+		}
+	}
+
 	/** Makes the change in an archive that has the site, as one step; it cannot be executed where nothing would change. */
 	public ChangeCommand command(Archive archive) {
 		Site site = ArchiveIndex.of(archive).site(siteId).orElseThrow();
