@@ -81,9 +81,12 @@ final class FloorsDialog extends TableDialog {
 		file = new Text(page, SWT.BORDER | SWT.SINGLE);
 		named(file, "file");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(file);
-		file.addListener(SWT.Modify, event -> reading.postpone());
+		file.addListener(SWT.Modify, event -> {
+			preview.read(""); // what another file would do is not to be taken for this one
+			reading.postpone();
+		});
 		push(page, "Fil&e …", "browse", this::chooseFile);
-		push(page, "F&older …", "folder", this::chooseFolder);
+		push(page, "Fol&der …", "folder", this::chooseFolder);
 		Combo of = combo(page, "&Site:", "site");
 		sites.forEach(each -> of.add(ModelText.name(each)));
 		of.select(sites.indexOf(site));
@@ -101,7 +104,7 @@ final class FloorsDialog extends TableDialog {
 		shift.addListener(SWT.Selection, event -> compare());
 		new Label(page, SWT.NONE);
 		place = new Button(page, SWT.CHECK);
-		place.setText("Let the file say &where on Earth the site lies");
+		place.setText("Let the file say w&here on Earth the site lies");
 		named(place, "place");
 		GridDataFactory.fillDefaults().span(3, 1).applyTo(place);
 		place.addListener(SWT.Selection, event -> compare());
