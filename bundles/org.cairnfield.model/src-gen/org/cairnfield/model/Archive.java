@@ -34,6 +34,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Archive#getConflicts <em>Conflicts</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getComments <em>Comments</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getAssignments <em>Assignments</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getRuleSettings <em>Rule Settings</em>}</li>
  * </ul>
  *
  * @see org.cairnfield.model.ModelPackage#getArchive()
@@ -261,6 +262,22 @@ public interface Archive extends EObject {
 	 * @generated
 	 */
 	EList<Assignment> getAssignments();
+
+	/**
+	 * Returns the value of the '<em><b>Rule Settings</b></em>' containment reference list.
+	 * The list contents are of type {@link org.cairnfield.model.RuleSetting}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What cleaning rules are told otherwise than usual.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Rule Settings</em>' containment reference list.
+	 * @see org.cairnfield.model.ModelPackage#getArchive_RuleSettings()
+	 * @model containment="true"
+	 *        annotation="urn:org.cairnfield:words label='Rule settings'"
+	 * @generated
+	 */
+	EList<RuleSetting> getRuleSettings();
 
 	/**
 	 * <!-- begin-user-doc -->

@@ -166,6 +166,15 @@ public interface ModelFactory extends EFactory {
 	Assignment createAssignment();
 
 	/**
+	 * Returns a new object of class '<em>Rule Setting</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Rule Setting</em>'.
+	 * @generated
+	 */
+	RuleSetting createRuleSetting();
+
+	/**
 	 * Returns the package supported by this factory.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

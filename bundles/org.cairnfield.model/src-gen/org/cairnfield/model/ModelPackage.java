@@ -179,13 +179,22 @@ public interface ModelPackage extends EPackage {
 	int ARCHIVE__ASSIGNMENTS = 11;
 
 	/**
+	 * The feature id for the '<em><b>Rule Settings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARCHIVE__RULE_SETTINGS = 12;
+
+	/**
 	 * The number of structural features of the '<em>Archive</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE_FEATURE_COUNT = 12;
+	int ARCHIVE_FEATURE_COUNT = 13;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.SiteImpl <em>Site</em>}' class.
@@ -1355,6 +1364,61 @@ public interface ModelPackage extends EPackage {
 	int ASSIGNMENT_FEATURE_COUNT = 6;
 
 	/**
+	 * The meta object id for the '{@link org.cairnfield.model.impl.RuleSettingImpl <em>Rule Setting</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.cairnfield.model.impl.RuleSettingImpl
+	 * @see org.cairnfield.model.impl.ModelPackageImpl#getRuleSetting()
+	 * @generated
+	 */
+	int RULE_SETTING = 16;
+
+	/**
+	 * The feature id for the '<em><b>Rule</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SETTING__RULE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Parameter</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SETTING__PARAMETER = 1;
+
+	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SETTING__VALUE = 2;
+
+	/**
+	 * The feature id for the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SETTING__REASON = 3;
+
+	/**
+	 * The number of structural features of the '<em>Rule Setting</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RULE_SETTING_FEATURE_COUNT = 4;
+
+	/**
 	 * The meta object id for the '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1362,7 +1426,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSurveyKind()
 	 * @generated
 	 */
-	int SURVEY_KIND = 16;
+	int SURVEY_KIND = 17;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.Decision <em>Decision</em>}' enum.
@@ -1372,7 +1436,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDecision()
 	 * @generated
 	 */
-	int DECISION = 17;
+	int DECISION = 18;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.Round <em>Round</em>}' enum.
@@ -1382,7 +1446,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getRound()
 	 * @generated
 	 */
-	int ROUND = 18;
+	int ROUND = 19;
 
 	/**
 	 * The meta object id for the '<em>Sample Table</em>' data type.
@@ -1392,7 +1456,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleTable()
 	 * @generated
 	 */
-	int SAMPLE_TABLE = 19;
+	int SAMPLE_TABLE = 20;
 
 	/**
 	 * The meta object id for the '<em>Labels</em>' data type.
@@ -1402,7 +1466,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getLabels()
 	 * @generated
 	 */
-	int LABELS = 20;
+	int LABELS = 21;
 
 	/**
 	 * The meta object id for the '<em>Proposals</em>' data type.
@@ -1412,7 +1476,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getProposals()
 	 * @generated
 	 */
-	int PROPOSALS = 21;
+	int PROPOSALS = 22;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -1422,7 +1486,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 22;
+	int OUTLINE = 23;
 
 	/**
 	 * The meta object id for the '<em>Placement</em>' data type.
@@ -1432,7 +1496,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getPlacement()
 	 * @generated
 	 */
-	int PLACEMENT = 23;
+	int PLACEMENT = 24;
 
 	/**
 	 * The meta object id for the '<em>Georeference</em>' data type.
@@ -1442,7 +1506,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getGeoreference()
 	 * @generated
 	 */
-	int GEOREFERENCE = 24;
+	int GEOREFERENCE = 25;
 
 	/**
 	 * The meta object id for the '<em>Scope</em>' data type.
@@ -1452,7 +1516,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getScope()
 	 * @generated
 	 */
-	int SCOPE = 25;
+	int SCOPE = 26;
 
 	/**
 	 * The meta object id for the '<em>Search</em>' data type.
@@ -1462,7 +1526,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSearch()
 	 * @generated
 	 */
-	int SEARCH = 26;
+	int SEARCH = 27;
 
 	/**
 	 * The meta object id for the '<em>Sample Key</em>' data type.
@@ -1472,7 +1536,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleKey()
 	 * @generated
 	 */
-	int SAMPLE_KEY = 27;
+	int SAMPLE_KEY = 28;
 
 	/**
 	 * The meta object id for the '<em>Wifi Band</em>' data type.
@@ -1482,7 +1546,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getWifiBand()
 	 * @generated
 	 */
-	int WIFI_BAND = 28;
+	int WIFI_BAND = 29;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1492,7 +1556,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 29;
+	int DATE = 30;
 
 	/**
 	 * The meta object id for the '<em>Time</em>' data type.
@@ -1502,7 +1566,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getTime()
 	 * @generated
 	 */
-	int TIME = 30;
+	int TIME = 31;
 
 
 	/**
@@ -1646,6 +1710,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getArchive_Assignments();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Archive#getRuleSettings <em>Rule Settings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Rule Settings</em>'.
+	 * @see org.cairnfield.model.Archive#getRuleSettings()
+	 * @see #getArchive()
+	 * @generated
+	 */
+	EReference getArchive_RuleSettings();
 
 	/**
 	 * Returns the meta object for class '{@link org.cairnfield.model.Site <em>Site</em>}'.
@@ -2876,6 +2951,60 @@ public interface ModelPackage extends EPackage {
 	EAttribute getAssignment_Time();
 
 	/**
+	 * Returns the meta object for class '{@link org.cairnfield.model.RuleSetting <em>Rule Setting</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Rule Setting</em>'.
+	 * @see org.cairnfield.model.RuleSetting
+	 * @generated
+	 */
+	EClass getRuleSetting();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.RuleSetting#getRule <em>Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rule</em>'.
+	 * @see org.cairnfield.model.RuleSetting#getRule()
+	 * @see #getRuleSetting()
+	 * @generated
+	 */
+	EAttribute getRuleSetting_Rule();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.RuleSetting#getParameter <em>Parameter</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Parameter</em>'.
+	 * @see org.cairnfield.model.RuleSetting#getParameter()
+	 * @see #getRuleSetting()
+	 * @generated
+	 */
+	EAttribute getRuleSetting_Parameter();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.RuleSetting#getValue <em>Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Value</em>'.
+	 * @see org.cairnfield.model.RuleSetting#getValue()
+	 * @see #getRuleSetting()
+	 * @generated
+	 */
+	EAttribute getRuleSetting_Value();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.RuleSetting#getReason <em>Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reason</em>'.
+	 * @see org.cairnfield.model.RuleSetting#getReason()
+	 * @see #getRuleSetting()
+	 * @generated
+	 */
+	EAttribute getRuleSetting_Reason();
+
+	/**
 	 * Returns the meta object for enum '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3200,6 +3329,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EReference ARCHIVE__ASSIGNMENTS = eINSTANCE.getArchive_Assignments();
+
+		/**
+		 * The meta object literal for the '<em><b>Rule Settings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ARCHIVE__RULE_SETTINGS = eINSTANCE.getArchive_RuleSettings();
 
 		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.impl.SiteImpl <em>Site</em>}' class.
@@ -4134,6 +4271,48 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute ASSIGNMENT__TIME = eINSTANCE.getAssignment_Time();
+
+		/**
+		 * The meta object literal for the '{@link org.cairnfield.model.impl.RuleSettingImpl <em>Rule Setting</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.cairnfield.model.impl.RuleSettingImpl
+		 * @see org.cairnfield.model.impl.ModelPackageImpl#getRuleSetting()
+		 * @generated
+		 */
+		EClass RULE_SETTING = eINSTANCE.getRuleSetting();
+
+		/**
+		 * The meta object literal for the '<em><b>Rule</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RULE_SETTING__RULE = eINSTANCE.getRuleSetting_Rule();
+
+		/**
+		 * The meta object literal for the '<em><b>Parameter</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RULE_SETTING__PARAMETER = eINSTANCE.getRuleSetting_Parameter();
+
+		/**
+		 * The meta object literal for the '<em><b>Value</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RULE_SETTING__VALUE = eINSTANCE.getRuleSetting_Value();
+
+		/**
+		 * The meta object literal for the '<em><b>Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RULE_SETTING__REASON = eINSTANCE.getRuleSetting_Reason();
 
 		/**
 		 * The meta object literal for the '{@link org.cairnfield.model.SurveyKind <em>Survey Kind</em>}' enum.

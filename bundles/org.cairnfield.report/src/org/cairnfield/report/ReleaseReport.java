@@ -11,6 +11,10 @@ import java.util.TreeMap;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.map.RadioMap;
+import org.cairnfield.core.measure.Horizontal;
+import org.cairnfield.core.simulate.Floor;
+import org.cairnfield.core.stats.Median;
+import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.decide.Agreement;
 import org.cairnfield.curation.decide.ReasonCode;
 import org.cairnfield.curation.decide.ReviewPolicy;
@@ -183,6 +187,11 @@ public final class ReleaseReport {
 				r -> new int[2])[0]++);
 		check.check().waived().forEach(f -> findings.computeIfAbsent(f.rule() + " (" + f.severity().name().toLowerCase(Locale.ROOT) + ")",
 				r -> new int[2])[1]++);
+		List<String> told = manifest == null ? RuleSettings.of(archive).rules().words() : manifest.rules();
+		if (!told.isEmpty()) {
+			page.paragraph("The rules are told otherwise than usual:");
+			page.list(told);
+		}
 		if (findings.isEmpty()) {
 			page.paragraph("The rules find nothing.");
 		} else {

@@ -35,6 +35,7 @@ public final class ModelText {
 		archive.getAccessPoints().forEach(accessPoint -> text.add("access point " + accessPoint.getId(), accessPoint));
 		archive.getDevices().forEach(device -> text.add("device " + device.getId(), device));
 		archive.getWaivers().forEach(waiver -> text.add("waiver " + waiver.getContentKey() + waiver.getReason(), waiver));
+		archive.getRuleSettings().forEach(setting -> text.add("rule setting " + setting.getRule() + ' ' + setting.getParameter(), setting));
 		archive.getSites().forEach(text::addSite);
 		archive.getSplits().forEach(text::addSplit);
 		archive.getLedgers().forEach(text::addLedger);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
+import java.util.stream.Collectors;
 import org.cairnfield.model.values.Count;
 
 /**
@@ -16,6 +17,8 @@ import org.cairnfield.model.values.Count;
  * @param notes   what could not be compared, and files that are not of the archive's own making
  */
 public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, List<String> notes) {
+
+	private static final int SETTINGS_NAMED = 3;
 
 	public ArchiveDiff {
 		surveys = List.copyOf(surveys);
@@ -38,12 +41,12 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 		return objects.stream().filter(change -> change.what().equals(what) && change.way() == way).count();
 	}
 
-	/** The counts by kind, each in words: "41 samples added", "3 access points changed". */
+	/** The counts by kind, each in words: "41 samples added", "3 access points changed"; what rules are told by name. */
 	public List<String> summary() {
 		List<String> lines = new ArrayList<>();
 		addSamples(lines, surveys);
 		Map<String, Long> counts = new TreeMap<>();
-		for (ObjectChange change : objects) {
+		for (ObjectChange change : objects.stream().filter(each -> !isOfRules(each)).toList()) {
 			counts.merge(change.what() + ' ' + change.way().ordinal(), 1L, Long::sum);
 		}
 		counts.forEach((key, count) -> {
@@ -51,8 +54,26 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 			ObjectChange.Way way = ObjectChange.Way.values()[Integer.parseInt(key.substring(blank + 1))];
 			lines.add(Count.of(count, key.substring(0, blank)) + ' ' + DifferenceWords.of(way));
 		});
+		addRuleSettings(lines, objects.stream().filter(ArchiveDiff::isOfRules).toList());
 		lines.addAll(notes);
 		return lines;
+	}
+
+	private static boolean isOfRules(ObjectChange change) {
+		return change.what().equals("rule setting");
+	}
+
+	/** Few, and what they are decides what is found, so they are named. */
+	private static void addRuleSettings(List<String> lines, List<ObjectChange> changes) {
+		if (!changes.isEmpty()) {
+			int more = changes.size() - SETTINGS_NAMED;
+			lines.add("rule settings changed: " + changes.stream().limit(SETTINGS_NAMED).map(ArchiveDiff::words).collect(Collectors.joining(", "))
+					+ (more > 0 ? " and " + more + " more" : ""));
+		}
+	}
+
+	private static String words(ObjectChange change) {
+		return change.way() == ObjectChange.Way.REMOVED ? change.id().replaceFirst(" = .*", " as usual again") : change.id().replaceFirst("(= [^:]*): .*", "$1");
 	}
 
 	/** The counts of one survey, in words. */

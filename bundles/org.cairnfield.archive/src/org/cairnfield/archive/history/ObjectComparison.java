@@ -16,8 +16,10 @@ import org.cairnfield.model.Comment;
 import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.RuleSetting;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Waiver;
+import org.cairnfield.model.conflict.Place;
 import org.cairnfield.model.conflict.Unit;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -96,6 +98,9 @@ final class ObjectComparison {
 		if (object instanceof Waiver waiver) {
 			return waiver.getRule() + " " + waiver.getContentKey();
 		}
+		if (object instanceof RuleSetting) {
+			return Place.key(object);
+		}
 		if (object instanceof Conflict conflict) {
 			return Unit.of(conflict).toString();
 		}
@@ -109,6 +114,9 @@ final class ObjectComparison {
 	private static String shown(EObject object) {
 		if (object instanceof Comment comment) {
 			return id(object) + " by " + comment.getPerson() + " on " + comment.getSubject() + ": " + comment.getText();
+		}
+		if (object instanceof RuleSetting setting) {
+			return id(object) + " = " + setting.getValue() + (setting.getReason() == null ? "" : ": " + setting.getReason());
 		}
 		if (object instanceof Assignment assignment) {
 			return id(object) + ": " + assignment.getShare() + " of split " + assignment.getSplit() + " to " + assignment.getReviewer();

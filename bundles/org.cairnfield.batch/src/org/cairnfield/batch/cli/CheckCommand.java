@@ -9,11 +9,11 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.RuleCheck;
+import org.cairnfield.curation.check.RulesAsTold;
 import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Rule;
-import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
 import picocli.CommandLine.Command;
@@ -25,7 +25,7 @@ import picocli.CommandLine.ParameterException;
 final class CheckCommand extends ArchiveCommand {
 
 	@Mixin
-	RuleArgs ruleArgs;
+	AskedRuleArgs ruleArgs;
 
 	@Option(names = "--most", paramLabel = "N", defaultValue = "5", description = "Findings listed of each rule; default ${DEFAULT-VALUE}. --json lists all.")
 	int most;
@@ -35,6 +35,7 @@ final class CheckCommand extends ArchiveCommand {
 		if (most < 0) {
 			throw new ParameterException(spec.commandLine(), "--most must be a number from 0 up, not " + most);
 		}
+		ruleArgs.check(spec);
 	}
 
 	@Override
@@ -44,12 +45,12 @@ final class CheckCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		List<Rule> rules = ruleArgs.rules(spec);
-		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(rules), workers);
+		RulesAsTold told = ruleArgs.asked(archive, this);
+		RuleCheck check = RuleCheck.of(archive.archive(), told.run(), workers);
 		if (json) {
-			printJson(json(check, rules));
+			printJson(AskedRuleArgs.into(json(check, told.run().rules()), told));
 		} else {
-			print(check, rules);
+			print(check, told);
 		}
 		reportBroken(check);
 		endWith(check.worst().map(CheckCommand::exitCode).orElse(ExitCode.OK));
@@ -63,10 +64,10 @@ final class CheckCommand extends ArchiveCommand {
 		};
 	}
 
-	private void print(RuleCheck check, List<Rule> rules) {
+	private void print(RuleCheck check, RulesAsTold told) {
 		Map<String, List<Finding>> byRule = new TreeMap<>();
 		check.open().forEach(f -> byRule.computeIfAbsent(f.rule(), r -> new ArrayList<>()).add(f));
-		for (Rule rule : rules) {
+		for (Rule rule : told.run().rules()) {
 			List<Finding> findings = byRule.getOrDefault(rule.id(), List.of());
 			long waived = check.waived().stream().filter(f -> f.rule().equals(rule.id())).count();
 			if (findings.isEmpty() && waived == 0) {
@@ -83,6 +84,7 @@ final class CheckCommand extends ArchiveCommand {
 			}
 		}
 		out().println();
+		AskedRuleArgs.print(told, this);
 		out().println(count(check, Severity.ERROR) + " errors, " + count(check, Severity.WARNING) + " warnings, "
 				+ count(check, Severity.NOTE) + " notes, " + check.waived().size() + " waived, in "
 				+ check.map().surveyed().size() + " samples");

@@ -9,9 +9,11 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.RuleCheck;
+import org.cairnfield.curation.check.RuleSettings;
+import org.cairnfield.curation.check.RulesAsTold;
 import org.cairnfield.curation.release.ReleaseBook;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.RuleRun;
+import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.curation.team.CommentBook;
 import org.cairnfield.curation.team.CommentSubject;
@@ -88,13 +90,14 @@ final class CommentCommand extends ArchiveCommand {
 	}
 
 	private void requireFinding(OpenArchive archive, CommentSubject.OfFinding of, Workers workers) throws ArchiveException {
-		RuleRun run;
+		List<Rule> rules;
 		try {
-			run = new RuleRun(CleaningRules.registry().some(List.of(of.rule())));
+			rules = CleaningRules.registry().some(List.of(of.rule()));
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), e.getMessage());
 		}
-		RuleCheck check = RuleCheck.of(archive.archive(), run, workers);
+		RuleCheck check = RuleCheck.of(archive.archive(),
+				RulesAsTold.of(rules, RuleSettings.of(archive.archive()), RuleSettings.USUAL, true).run(), workers);
 		reportBroken(check);
 		if (check.findings().stream().map(Finding::contentKey).noneMatch(of.key()::equals)) {
 			throw new ArchiveException("no finding of " + of.rule() + " has the key " + of.key(),

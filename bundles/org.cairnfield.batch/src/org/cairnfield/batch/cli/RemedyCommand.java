@@ -10,6 +10,7 @@ import org.cairnfield.archive.Mode;
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.RuleCheck;
+import org.cairnfield.curation.check.RulesAsTold;
 import org.cairnfield.curation.effect.HoldOuts;
 import org.cairnfield.curation.effect.RemedyEffect;
 import org.cairnfield.curation.remedy.RemedyCommands;
@@ -17,7 +18,6 @@ import org.cairnfield.curation.rules.Alternative;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Rule;
-import org.cairnfield.curation.rules.RuleRun;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,7 +27,7 @@ import picocli.CommandLine.ParameterException;
 final class RemedyCommand extends ArchiveCommand {
 
 	@Mixin
-	RuleArgs ruleArgs;
+	AskedRuleArgs ruleArgs;
 
 	@Option(names = "--alternative", paramLabel = "NAME", description = "Which remedy, where a rule has several; without it the first. \"check --json\" lists them, --dry-run says what each does.")
 	String alternative;
@@ -45,6 +45,7 @@ final class RemedyCommand extends ArchiveCommand {
 		if (ruleArgs.ids.isEmpty()) {
 			throw new ParameterException(spec.commandLine(), "name the rules whose remedies are meant, with --rule");
 		}
+		ruleArgs.check(spec);
 		checkAlternative(ruleArgs.rules(spec));
 	}
 
@@ -60,8 +61,12 @@ final class RemedyCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
+		RulesAsTold told = ruleArgs.asked(archive, this);
+		RuleCheck check = RuleCheck.of(archive.archive(), told.run(), workers);
 		reportBroken(check);
+		if (!json) {
+			AskedRuleArgs.print(told, this);
+		}
 		RemedyCommands commands = new RemedyCommands(archive.archive());
 		List<Finding> offering = check.open().stream().filter(finding -> finding.remedy().isPresent()).map(finding -> finding.choosing(alternative)).toList();
 		if (dryRun) {

@@ -9,12 +9,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 /** Which cleaning rules. */
-final class RuleArgs {
+class RuleArgs {
 
 	@Option(names = "--rule", paramLabel = "ID", description = "Only this rule; may be repeated. Without it, all.")
 	List<String> ids = List.of();
 
-	List<Rule> rules(CommandSpec spec) {
+	final List<Rule> rules(CommandSpec spec) {
 		RuleRegistry registry = CleaningRules.registry();
 		try {
 			return ids.isEmpty() ? registry.all() : registry.some(ids);

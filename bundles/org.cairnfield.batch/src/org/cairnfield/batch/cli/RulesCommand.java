@@ -1,41 +1,149 @@
 package org.cairnfield.batch.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
+import org.cairnfield.archive.Mode;
+import org.cairnfield.archive.OpenArchive;
+import org.cairnfield.archive.history.Person;
+import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.check.RuleSettings;
+import org.cairnfield.curation.check.RulesAsTold;
+import org.cairnfield.curation.check.SetRuleSettingsCommand;
 import org.cairnfield.curation.rules.Alternative;
+import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Rule;
+import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.rules.Threshold;
+import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.ParameterException;
 
-@Command(name = "rules", mixinStandardHelpOptions = true,
-		description = "List the rules: what each looks for, its remedies where there are several, and the numbers it goes by, each with unit and reason.")
-final class RulesCommand implements Callable<Integer> {
-
-	@Spec
-	CommandSpec spec;
+@Command(name = "rules", description = {
+		"List the rules: what each looks for, its remedies where there are several, and the numbers it goes by, each with unit and reason.",
+		"With --archive, also what the archive tells them otherwise; with --set, --off or --reset that is changed, as one save point, and holds for everybody." })
+final class RulesCommand extends SurveyCommand {
 
 	@Mixin
 	RuleArgs ruleArgs;
 
-	@Option(names = "--json", description = "One JSON object on standard output.")
-	boolean json;
+	@Option(names = "--archive", paramLabel = "DIR", description = "Folder of the archive that keeps the settings.")
+	Path folder;
+
+	@Option(names = "--set", paramLabel = "RULE.NUMBER=VALUE", description = "Keep a number with the archive, such as few-readings.fewest-readings=4; may be repeated.")
+	List<String> set = List.of();
+
+	@Option(names = "--off", paramLabel = "RULE", description = "The rule is not asked of this archive; needs --reason, may be repeated.")
+	List<String> off = List.of();
+
+	@Option(names = "--reset", paramLabel = "NAME", description = "Back to usual: a number, by RULE.NUMBER, or all of a rule, which is asked again, by RULE; may be repeated.")
+	List<String> reset = List.of();
+
+	@Option(names = "--reset-all", description = "All rules as usual.")
+	boolean resetAll;
+
+	@Option(names = "--reason", paramLabel = "TEXT", description = "Why; kept with what is set.")
+	String reason;
+
+	@Option(names = "--person", converter = PersonArgument.class, paramLabel = "NAME", description = "Who makes the change; otherwise the user of this machine.")
+	Person person;
+
+	@Option(names = "--note", paramLabel = "TEXT", description = "For the history.")
+	String note;
+
+	@Mixin
+	DamageArgs damageArgs;
+
+	private boolean changes() {
+		return !set.isEmpty() || !off.isEmpty() || !reset.isEmpty() || resetAll;
+	}
 
 	@Override
-	public Integer call() {
+	void run(Workers workers) throws Exception {
 		List<Rule> rules = ruleArgs.rules(spec);
-		PrintWriter out = spec.commandLine().getOut();
-		if (json) {
-			out.println(new Json().put("rules", rules.stream().map(rule -> json(rule).fields()).toList()));
-		} else {
-			rules.forEach(rule -> print(rule, out));
+		if (folder == null) {
+			if (changes()) {
+				throw wrong("name the archive that is to keep the settings, with --archive");
+			}
+			list(rules, new Json());
+			return;
 		}
-		return ExitCode.OK;
+		change(RuleSettings.USUAL, false);
+		Mode mode = changes() ? Mode.EDIT : Mode.READ;
+		ArchiveWork.run(this, folder, mode, damageArgs.on(mode), archive -> run(archive, rules));
+	}
+
+	private void run(OpenArchive archive, List<Rule> rules) throws Exception {
+		if (changes()) {
+			SetRuleSettingsCommand command = new SetRuleSettingsCommand(archive.archive(), change(RuleSettings.of(archive.archive()), true));
+			if (command.canExecute()) {
+				command.execute();
+			}
+			String told = ArchiveWork.record(archive, person, note);
+			if (!json) {
+				out().println(told);
+			}
+		}
+		RulesAsTold told = RulesAsTold.of(rules, RuleSettings.of(archive.archive()), RuleSettings.USUAL, false);
+		told.problems().forEach(this::note);
+		Json settings = AskedRuleArgs.into(new Json(), told);
+		if (!changes() || json) {
+			list(rules, settings);
+		}
+		if (!json) {
+			AskedRuleArgs.print(told, this);
+			if (told.told().isEmpty()) {
+				out().println("every rule is as usual");
+			}
+		}
+	}
+
+	/** @param known whether these are what the archive keeps, so that what is to be reset has to be there or known */
+	private RuleSettings change(RuleSettings before, boolean known) {
+		RuleSettings changed = resetAll ? RuleSettings.USUAL : before;
+		try {
+			for (String name : reset) {
+				changed = known ? reset(changed, before, name) : changed;
+			}
+			for (String text : set) {
+				RuleSettings now = changed;
+				changed = AskedRuleArgs.read(spec, text, (rule, parameter, value) -> now.with(rule, parameter, value, reason));
+			}
+			for (String rule : off) {
+				changed = changed.off(CleaningRules.registry().rule(rule), reason);
+			}
+		} catch (IllegalArgumentException e) {
+			throw wrong(e.getMessage());
+		}
+		return changed;
+	}
+
+	/** What this version does not know can be reset too, where the archive has it. */
+	private static RuleSettings reset(RuleSettings now, RuleSettings before, String name) {
+		int point = name.indexOf('.');
+		String rule = point < 0 ? name : name.substring(0, point);
+		if (before.all().stream().noneMatch(one -> one.name().equals(name) || point < 0 && rule.equals(one.rule()))) {
+			Rule one = CleaningRules.registry().rule(rule);
+			if (point >= 0) {
+				one.parameter(name.substring(point + 1));
+			}
+		}
+		return point < 0 ? now.without(rule) : now.without(rule, name.substring(point + 1));
+	}
+
+	private ParameterException wrong(String message) {
+		return new ParameterException(spec.commandLine(), message);
+	}
+
+	private void list(List<Rule> rules, Json settings) {
+		if (json) {
+			printJson(settings.put("rules", rules.stream().map(rule -> json(rule).fields()).toList()));
+		} else {
+			rules.forEach(rule -> print(rule, out()));
+		}
 	}
 
 	private static void print(Rule rule, PrintWriter out) {
@@ -44,10 +152,15 @@ final class RulesCommand implements Callable<Integer> {
 		for (Alternative way : rule.alternatives()) {
 			out.println("  --alternative " + way.name() + ": " + way.title());
 		}
-		for (Threshold threshold : rule.thresholds()) {
-			out.println("  " + threshold.words());
+		List<Threshold> thresholds = rule.thresholds();
+		for (int i = 0; i < thresholds.size(); i++) { // the numbers that can be set come first
+			out.println("  " + thresholds.get(i).words() + (i < rule.parameters().size() ? "  [" + range(rule, rule.parameters().get(i)) + "]" : ""));
 		}
 		out.println();
+	}
+
+	private static String range(Rule rule, Parameter parameter) {
+		return RuleSettings.name(rule.id(), parameter.id()) + ", " + RuleWords.number(parameter.lowest()) + " to " + RuleWords.number(parameter.highest());
 	}
 
 	/** A rule as commands write it. */
@@ -55,6 +168,8 @@ final class RulesCommand implements Callable<Integer> {
 		return new Json().put("id", rule.id()).put("title", rule.title()).put("severity", severity(rule)).put("explanation", rule.explanation())
 				.put("alternatives", rule.alternatives().stream()
 						.map(way -> new Json().put("name", way.name()).put("title", way.title()).fields()).toList())
+				.put("parameters", rule.parameters().stream().map(each -> new Json().put("id", each.id()).put("title", each.title()).put("usual", each.usual())
+						.put("lowest", each.lowest()).put("highest", each.highest()).put("unit", each.unit()).put("whole", each.whole()).fields()).toList())
 				.put("thresholds", rule.thresholds().stream().map(each -> new Json().put("title", each.title()).put("value", each.value())
 						.put("unit", each.unit()).put("basis", each.reason().kind().words()).put("reason", each.reason().text()).fields()).toList());
 	}

@@ -10,7 +10,6 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.Waiver;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,7 +22,7 @@ final class WaiveCommand extends ArchiveCommand {
 	private static final int SHORTEST_KEY = 4;
 
 	@Mixin
-	RuleArgs ruleArgs;
+	AskedRuleArgs ruleArgs;
 
 	@Option(names = "--finding", paramLabel = "KEY", description = "Only this finding: its key as \"check\" prints it, or the beginning of one; may be repeated. Without it, all open findings of the rules.")
 	List<String> keys = List.of();
@@ -53,12 +52,12 @@ final class WaiveCommand extends ArchiveCommand {
 						+ key + "'");
 			}
 		}
-		ruleArgs.rules(spec);
+		ruleArgs.check(spec);
 	}
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(ruleArgs.rules(spec)), workers);
+		RuleCheck check = RuleCheck.of(archive.archive(), ruleArgs.asked(archive, this).run(), workers);
 		reportBroken(check);
 		Map<String, Finding> wanted = wanted(check);
 		List<Map<String, Object>> told = new ArrayList<>();

@@ -7,8 +7,7 @@ import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.KeptWaiver;
-import org.cairnfield.curation.rules.RuleRun;
-import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.cairnfield.curation.check.RuleSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -27,7 +26,7 @@ final class WaiversCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		RuleCheck check = RuleCheck.of(archive.archive(), new RuleRun(CleaningRules.registry().all()), workers);
+		RuleCheck check = RuleCheck.of(archive.archive(), RuleSettings.of(archive.archive()).rules().run(), workers);
 		reportBroken(check);
 		List<KeptWaiver> all = KeptWaiver.of(archive.archive(), check.findings());
 		List<KeptWaiver> listed = withdraw.isEmpty() ? all : named(all);

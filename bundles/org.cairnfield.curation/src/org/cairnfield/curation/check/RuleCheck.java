@@ -46,12 +46,13 @@ public record RuleCheck(ArchiveMap map, RunResult result, SelfTests tests, List<
 	}
 
 	/**
-	 * The same, but only what this program has not computed lately, for this archive or another, is computed.
+	 * By the rules as the archive tells them, but only what this program has not computed lately, for this archive or another,
+	 * is computed.
 	 *
 	 * @throws java.util.concurrent.CancellationException when cancelled
 	 */
-	public static RuleCheck remembering(Archive archive, RuleRun rules, Workers workers) {
-		return of(archive, rules, MEMORY, workers);
+	public static RuleCheck remembering(Archive archive, Workers workers) {
+		return of(archive, RuleSettings.of(archive).rules().run(), MEMORY, workers);
 	}
 
 	static RuleCheck of(Archive archive, RuleRun rules, RuleMemory memory, Workers workers) {

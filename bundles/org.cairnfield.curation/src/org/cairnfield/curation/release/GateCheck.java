@@ -9,6 +9,8 @@ import java.util.TreeSet;
 
 import org.cairnfield.core.task.Workers;
 import org.cairnfield.curation.check.RuleCheck;
+import org.cairnfield.curation.check.RuleSettings;
+import org.cairnfield.curation.check.RulesAsTold;
 import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
@@ -18,9 +20,7 @@ import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.TestRun;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.Severity;
-import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.curation.timeline.AgeRemedies;
 import org.cairnfield.curation.timeline.MapAge;
 import org.cairnfield.exchange.pack.PackSettings;
@@ -63,7 +63,7 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		ReleasedMap released = ReleasedMap.of(archive, gates.policy(archive));
 		Measures measures = Measures.of(released, ReleasedMap.test(archive), request, workers);
 		PackSettings settings = request.settings(released);
-		RuleCheck check = RuleCheck.remembering(archive, new RuleRun(CleaningRules.registry().all()), workers);
+		RuleCheck check = RuleCheck.remembering(archive, workers);
 		Map<Gate, GateResult> results = new EnumMap<>(Gate.class);
 		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check, MapAge.of(archive, workers.quietly()));
 		gates.bounds().forEach((gate, bound) -> {
@@ -75,7 +75,7 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 
 	private GateResult ask(Gate gate, double bound, Archive archive, Last last, Workers workers) {
 		return switch (gate) {
-		case FINDINGS -> findings(bound);
+		case FINDINGS -> findings(bound, RuleSettings.of(archive).rules());
 		case PROPOSALS -> new GateResult(gate, released.open(), bound, states(), null);
 		case SECOND_REVIEW -> new GateResult(gate, released.awaiting(), bound, gates.policy(archive).secondBands().isEmpty()
 				? "the archive asks for no second reviewer" : "bands " + String.join(", ", new TreeSet<>(gates.policy(archive).secondBands())), null);
@@ -92,13 +92,14 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		};
 	}
 
-	private GateResult findings(double bound) {
+	private GateResult findings(double bound, RulesAsTold told) {
 		List<Finding> errors = check.open().stream().filter(f -> f.severity() == Severity.ERROR).toList();
 		List<String> rules = errors.stream().map(Finding::rule).distinct().sorted().toList();
 		return new GateResult(Gate.FINDINGS, errors.size() + check.result().failed().size(), bound,
 				check.map().surveyed().size() + " samples checked, " + check.waived().size() + " findings waived"
 						+ (rules.isEmpty() ? "" : "; errors by " + String.join(", ", rules))
-						+ (check.result().failed().isEmpty() ? "" : "; " + check.result().failed().size() + " rules broke"),
+						+ (check.result().failed().isEmpty() ? "" : "; " + check.result().failed().size() + " rules broke")
+						+ (told.told().isEmpty() ? "" : "; " + String.join("; ", told.words())),
 				null);
 	}
 

@@ -58,6 +58,7 @@ final class ManifestJson {
 			json.endArray();
 			list(json, "changes", m.changes());
 			list(json, "ages", m.ages());
+			list(json, "rules", m.rules());
 			json.name("notes").value(m.notes()).name("preparedBy").value(m.preparedBy()).name("preparedAt").value(m.preparedAt());
 			json.name("signedBy").value(m.signedBy()).name("signedAt").value(m.signedAt()).endObject();
 		} catch (IOException e) {
@@ -112,12 +113,17 @@ final class ManifestJson {
 			PackSettings settings = new PackSettings(pack.get("levelStepDb").getAsInt(), search(pack));
 			return new ReleaseManifest(string(o, "version"), string(o, "archive"), string(o, "digest"), string(o, "previous"),
 					strings(o, "bump"), counts, strings(o, "splits"), settings, files, all(o.getAsJsonArray("gates"), ManifestJson::gate),
-					string(o, "gateSet"), all(o.getAsJsonArray("measures"), ManifestJson::measured), strings(o, "changes"), o.has("ages") ? strings(o, "ages") : List.of(), // those of before had none
-					string(o, "notes"), string(o, "preparedBy"), string(o, "preparedAt"), string(o, "signedBy"), string(o, "signedAt"));
+					string(o, "gateSet"), all(o.getAsJsonArray("measures"), ManifestJson::measured), strings(o, "changes"), later(o, "ages"),
+					later(o, "rules"), string(o, "notes"), string(o, "preparedBy"), string(o, "preparedAt"), string(o, "signedBy"), string(o, "signedAt"));
 		} catch (JsonParseException | IllegalStateException | NullPointerException | UnsupportedOperationException
 				| ClassCastException | NumberFormatException e) {
 			throw new IllegalArgumentException("no manifest of a release: " + e.getMessage(), e);
 		}
+	}
+
+	/** Manifests that were written before it was told have none. */
+	private static List<String> later(JsonObject o, String name) {
+		return o.has(name) ? strings(o, name) : List.of();
 	}
 
 	/** Manifests that were written before a split had a search name its parts. */

@@ -28,6 +28,7 @@ import org.cairnfield.archive.history.ReleaseTag;
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.core.map.RadioMap;
 import org.cairnfield.core.task.Workers;
+import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.maps.ArchiveMap;
 import org.cairnfield.curation.measure.Measures;
@@ -271,7 +272,7 @@ public final class ReleaseBook {
 					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check), check.released().splits(), check.settings(),
 					otherFiles(history, history.last()), check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
 					check.gates().toString(), check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
-					changes == null ? List.of() : changes.summary(), check.ages().stream().map(MapAge::words).toList(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
+					changes == null ? List.of() : changes.summary(), check.ages().stream().map(MapAge::words).toList(), RuleSettings.of(open.archive()).rules().words(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
 			open.putAboutReleases(chosen + ".json", ManifestJson.write(manifest), person);
 			return manifest;
 		}

@@ -23,6 +23,7 @@ import org.cairnfield.exchange.pack.PackSettings;
  * @param measures   by way of matching
  * @param changes    since the version before, in words
  * @param ages       how old the map of each site is and what its latest survey says, in words
+ * @param rules      what the cleaning rules were told otherwise than usual, in words
  * @param notes      in a person's words, or empty
  * @param preparedBy a name
  * @param preparedAt RFC 3339, UTC
@@ -31,8 +32,8 @@ import org.cairnfield.exchange.pack.PackSettings;
  */
 public record ReleaseManifest(String version, String archive, String digest, String previous, List<String> bump,
 		Map<String, Long> counts, List<String> splits, PackSettings settings, Map<String, String> files, List<AskedGate> gates,
-		String gateSet, List<Measured> measures, List<String> changes, List<String> ages, String notes, String preparedBy, String preparedAt,
-		String signedBy, String signedAt) {
+		String gateSet, List<Measured> measures, List<String> changes, List<String> ages, List<String> rules, String notes, String preparedBy,
+		String preparedAt, String signedBy, String signedAt) {
 
 	/** Name of the format and its version. */
 	public static final String FORMAT = "cairnfield release 1";
@@ -74,13 +75,13 @@ public record ReleaseManifest(String version, String archive, String digest, Str
 	/** The same, signed. */
 	public ReleaseManifest signed(String person, String time) {
 		return new ReleaseManifest(version, archive, digest, previous, bump, counts, splits, settings, files, gates, gateSet, measures,
-				changes, ages, notes, preparedBy, preparedAt, person, time);
+				changes, ages, rules, notes, preparedBy, preparedAt, person, time);
 	}
 
 	/** The same with other notes. */
 	public ReleaseManifest withNotes(String text) {
 		return new ReleaseManifest(version, archive, digest, previous, bump, counts, splits, settings, files, gates, gateSet, measures,
-				changes, ages, text, preparedBy, preparedAt, signedBy, signedAt);
+				changes, ages, rules, text, preparedBy, preparedAt, signedBy, signedAt);
 	}
 
 	/** Message of the tag: version, changes, what was overridden, notes. */
@@ -98,6 +99,10 @@ public record ReleaseManifest(String version, String archive, String digest, Str
 		if (!ages.isEmpty()) {
 			text.append('\n');
 			ages.forEach(age -> text.append("- ").append(age).append('\n'));
+		}
+		if (!rules.isEmpty()) {
+			text.append('\n');
+			rules.forEach(rule -> text.append("- rule setting ").append(rule).append('\n'));
 		}
 		if (!notes.isBlank()) {
 			text.append('\n').append(notes.strip()).append('\n');

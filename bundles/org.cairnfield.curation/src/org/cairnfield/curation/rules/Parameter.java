@@ -49,8 +49,8 @@ public record Parameter(String id, String title, double usual, double lowest, do
 		return new Threshold(title, usual, unit, reason);
 	}
 
-	/** @throws IllegalArgumentException in words for the person who set it */
-	double checked(double value) {
+	/** The value itself. @throws IllegalArgumentException in words for the person who set it, where it is out of range */
+	public double checked(double value) {
 		if (!(value >= lowest && value <= highest)) {
 			throw new IllegalArgumentException(String.format(Locale.ROOT, "%s must be within %s … %s%s, was %s", id,
 					RuleWords.number(lowest), RuleWords.number(highest), unit.isEmpty() ? "" : " " + unit, RuleWords.number(value)));

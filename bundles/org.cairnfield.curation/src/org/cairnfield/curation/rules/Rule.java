@@ -30,6 +30,13 @@ public interface Rule {
 		return List.of();
 	}
 
+	/** One of these by its id. @throws IllegalArgumentException naming the choices */
+	default Parameter parameter(String id) {
+		return parameters().stream().filter(parameter -> parameter.id().equals(id)).findFirst()
+				.orElseThrow(() -> new IllegalArgumentException("rule " + id() + " has no parameter " + id + "; it has "
+						+ parameters().stream().map(Parameter::id).toList()));
+	}
+
 	/** The numbers that it goes by: usual values of its parameters first, then those that cannot be set. */
 	default List<Threshold> thresholds() {
 		return parameters().stream().map(Parameter::threshold).toList();

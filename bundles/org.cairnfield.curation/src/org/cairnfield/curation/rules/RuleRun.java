@@ -104,6 +104,11 @@ public final class RuleRun {
 		return tasks;
 	}
 
+	/** Those that are run, by id. */
+	public List<Rule> rules() {
+		return rules;
+	}
+
 	/** One of the rules that are run; @throws java.util.NoSuchElementException for another */
 	public Rule rule(String id) {
 		return rules.stream().filter(rule -> rule.id().equals(id)).findFirst().orElseThrow();

@@ -39,6 +39,11 @@ public final class RuleWords {
 				: Double.toString(value);
 	}
 
+	/** A number with its unit, where it has one: {@code 3}, {@code 2.5 m/s}. */
+	public static String measure(double value, String unit) {
+		return number(value) + (unit.isEmpty() ? "" : ' ' + unit);
+	}
+
 	/** The first few by name, the rest by number: {@code a, b and 7 more}. */
 	public static String list(Collection<String> names) {
 		List<String> all = new ArrayList<>(names);

@@ -28,13 +28,7 @@ public final class Settings {
 	 * @throws IllegalArgumentException where the rule has no such parameter or the value is out of its range
 	 */
 	public Settings with(Rule rule, String parameterId, double value) {
-		for (Parameter parameter : rule.parameters()) {
-			if (parameter.id().equals(parameterId)) {
-				return with(parameter, value);
-			}
-		}
-		throw new IllegalArgumentException("rule " + rule.id() + " has no parameter " + parameterId + "; it has "
-				+ rule.parameters().stream().map(Parameter::id).toList());
+		return with(rule.parameter(parameterId), value);
 	}
 
 	/** The value of a parameter. */

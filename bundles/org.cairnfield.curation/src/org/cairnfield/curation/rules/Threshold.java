@@ -36,6 +36,6 @@ public record Threshold(String title, double value, String unit, Reason reason) 
 
 	/** For people: {@code places in a row: 3 (judgement, not measured: …)}. */
 	public String words() {
-		return title + ": " + RuleWords.number(value) + (unit.isEmpty() ? "" : " " + unit) + " (" + reason + ")";
+		return title + ": " + RuleWords.measure(value, unit) + " (" + reason + ")";
 	}
 }

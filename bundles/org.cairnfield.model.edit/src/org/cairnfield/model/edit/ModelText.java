@@ -12,6 +12,7 @@ import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Ledger;
+import org.cairnfield.model.RuleSetting;
 import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
@@ -19,6 +20,7 @@ import org.cairnfield.model.Survey;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.Waiver;
 import org.cairnfield.model.check.SiblingNames;
+import org.cairnfield.model.conflict.Place;
 import org.cairnfield.model.util.ModelSwitch;
 import org.eclipse.emf.ecore.EObject;
 
@@ -111,6 +113,11 @@ public final class ModelText {
 		@Override
 		public String caseAssignment(Assignment assignment) {
 			return assignment.getShare() + " to " + assignment.getReviewer();
+		}
+
+		@Override
+		public String caseRuleSetting(RuleSetting setting) {
+			return Place.key(setting) + ": " + setting.getValue();
 		}
 	};
 

@@ -13,6 +13,7 @@ import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.RuleSetting;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Waiver;
@@ -54,6 +55,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getConflicts <em>Conflicts</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getComments <em>Comments</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getAssignments <em>Assignments</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getRuleSettings <em>Rule Settings</em>}</li>
  * </ul>
  *
  * @generated
@@ -208,6 +210,16 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 	 * @ordered
 	 */
 	protected EList<Assignment> assignments;
+
+	/**
+	 * The cached value of the '{@link #getRuleSettings() <em>Rule Settings</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRuleSettings()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<RuleSetting> ruleSettings;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -420,6 +432,19 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 	 * @generated
 	 */
 	@Override
+	public EList<RuleSetting> getRuleSettings() {
+		if (ruleSettings == null) {
+			ruleSettings = new EObjectContainmentEList<RuleSetting>(RuleSetting.class, this, ModelPackage.ARCHIVE__RULE_SETTINGS);
+		}
+		return ruleSettings;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public boolean idsAreUnique(final DiagnosticChain diagnostics, final Map<Object, Object> context) {
 		return ArchiveCheck.idsAreUnique(this, diagnostics);
 	}
@@ -460,6 +485,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return ((InternalEList<?>)getComments()).basicRemove(otherEnd, msgs);
 			case ModelPackage.ARCHIVE__ASSIGNMENTS:
 				return ((InternalEList<?>)getAssignments()).basicRemove(otherEnd, msgs);
+			case ModelPackage.ARCHIVE__RULE_SETTINGS:
+				return ((InternalEList<?>)getRuleSettings()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -496,6 +523,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return getComments();
 			case ModelPackage.ARCHIVE__ASSIGNMENTS:
 				return getAssignments();
+			case ModelPackage.ARCHIVE__RULE_SETTINGS:
+				return getRuleSettings();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -554,6 +583,10 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				getAssignments().clear();
 				getAssignments().addAll((Collection<? extends Assignment>)newValue);
 				return;
+			case ModelPackage.ARCHIVE__RULE_SETTINGS:
+				getRuleSettings().clear();
+				getRuleSettings().addAll((Collection<? extends RuleSetting>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -602,6 +635,9 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 			case ModelPackage.ARCHIVE__ASSIGNMENTS:
 				getAssignments().clear();
 				return;
+			case ModelPackage.ARCHIVE__RULE_SETTINGS:
+				getRuleSettings().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -638,6 +674,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return comments != null && !comments.isEmpty();
 			case ModelPackage.ARCHIVE__ASSIGNMENTS:
 				return assignments != null && !assignments.isEmpty();
+			case ModelPackage.ARCHIVE__RULE_SETTINGS:
+				return ruleSettings != null && !ruleSettings.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

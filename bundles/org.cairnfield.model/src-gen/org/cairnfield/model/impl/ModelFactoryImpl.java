@@ -86,6 +86,7 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 			case ModelPackage.CLAIM: return createClaim();
 			case ModelPackage.COMMENT: return createComment();
 			case ModelPackage.ASSIGNMENT: return createAssignment();
+			case ModelPackage.RULE_SETTING: return createRuleSetting();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -339,6 +340,17 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	public Assignment createAssignment() {
 		AssignmentImpl assignment = new AssignmentImpl();
 		return assignment;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RuleSetting createRuleSetting() {
+		RuleSettingImpl ruleSetting = new RuleSettingImpl();
+		return ruleSetting;
 	}
 
 	/**

@@ -23,6 +23,7 @@ import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Round;
+import org.cairnfield.model.RuleSetting;
 import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
@@ -172,6 +173,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EClass assignmentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass ruleSettingEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -476,6 +484,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	@Override
 	public EReference getArchive_Assignments() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_RuleSettings() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(12);
 	}
 
 	/**
@@ -1614,6 +1632,56 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EClass getRuleSetting() {
+		return ruleSettingEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRuleSetting_Rule() {
+		return (EAttribute)ruleSettingEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRuleSetting_Parameter() {
+		return (EAttribute)ruleSettingEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRuleSetting_Value() {
+		return (EAttribute)ruleSettingEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRuleSetting_Reason() {
+		return (EAttribute)ruleSettingEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getSurveyKind() {
 		return surveyKindEEnum;
 	}
@@ -1800,6 +1868,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEReference(archiveEClass, ARCHIVE__CONFLICTS);
 		createEReference(archiveEClass, ARCHIVE__COMMENTS);
 		createEReference(archiveEClass, ARCHIVE__ASSIGNMENTS);
+		createEReference(archiveEClass, ARCHIVE__RULE_SETTINGS);
 
 		siteEClass = createEClass(SITE);
 		createEAttribute(siteEClass, SITE__ID);
@@ -1929,6 +1998,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(assignmentEClass, ASSIGNMENT__PERSON);
 		createEAttribute(assignmentEClass, ASSIGNMENT__TIME);
 
+		ruleSettingEClass = createEClass(RULE_SETTING);
+		createEAttribute(ruleSettingEClass, RULE_SETTING__RULE);
+		createEAttribute(ruleSettingEClass, RULE_SETTING__PARAMETER);
+		createEAttribute(ruleSettingEClass, RULE_SETTING__VALUE);
+		createEAttribute(ruleSettingEClass, RULE_SETTING__REASON);
+
 		// Create enums
 		surveyKindEEnum = createEEnum(SURVEY_KIND);
 		decisionEEnum = createEEnum(DECISION);
@@ -1992,6 +2067,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEReference(getArchive_Conflicts(), this.getConflict(), null, "conflicts", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Comments(), this.getComment(), null, "comments", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Assignments(), this.getAssignment(), null, "assignments", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getArchive_RuleSettings(), this.getRuleSetting(), null, "ruleSettings", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		EOperation op = addEOperation(archiveEClass, ecorePackage.getEBoolean(), "idsAreUnique", 0, 1, IS_UNIQUE, IS_ORDERED);
 		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
@@ -2352,6 +2428,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getAssignment_Person(), ecorePackage.getEString(), "person", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAssignment_Time(), this.getTime(), "time", null, 0, 1, Assignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(ruleSettingEClass, RuleSetting.class, "RuleSetting", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRuleSetting_Rule(), ecorePackage.getEString(), "rule", null, 0, 1, RuleSetting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRuleSetting_Parameter(), ecorePackage.getEString(), "parameter", null, 0, 1, RuleSetting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRuleSetting_Value(), ecorePackage.getEString(), "value", null, 0, 1, RuleSetting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRuleSetting_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, RuleSetting.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		// Initialize enums and add enum literals
 		initEEnum(surveyKindEEnum, SurveyKind.class, "SurveyKind");
 		addEEnumLiteral(surveyKindEEnum, SurveyKind.TRAINING);
@@ -2477,6 +2559,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Assignments"
+		   });
+		addAnnotation
+		  (getArchive_RuleSettings(),
+		   source,
+		   new String[] {
+			   "label", "Rule settings"
 		   });
 		addAnnotation
 		  (siteEClass,
@@ -3155,6 +3243,36 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Time (UTC)"
+		   });
+		addAnnotation
+		  (ruleSettingEClass,
+		   source,
+		   new String[] {
+			   "label", "Rule setting"
+		   });
+		addAnnotation
+		  (getRuleSetting_Rule(),
+		   source,
+		   new String[] {
+			   "label", "Rule"
+		   });
+		addAnnotation
+		  (getRuleSetting_Parameter(),
+		   source,
+		   new String[] {
+			   "label", "Parameter"
+		   });
+		addAnnotation
+		  (getRuleSetting_Value(),
+		   source,
+		   new String[] {
+			   "label", "Value"
+		   });
+		addAnnotation
+		  (getRuleSetting_Reason(),
+		   source,
+		   new String[] {
+			   "label", "Reason"
 		   });
 	}
 

@@ -333,6 +333,8 @@ public class ModelValidator extends EObjectValidator {
 				return validateComment((Comment)value, diagnostics, context);
 			case ModelPackage.ASSIGNMENT:
 				return validateAssignment((Assignment)value, diagnostics, context);
+			case ModelPackage.RULE_SETTING:
+				return validateRuleSetting((RuleSetting)value, diagnostics, context);
 			case ModelPackage.SURVEY_KIND:
 				return validateSurveyKind((SurveyKind)value, diagnostics, context);
 			case ModelPackage.DECISION:
@@ -875,6 +877,15 @@ public class ModelValidator extends EObjectValidator {
 	 */
 	public boolean validateAssignment(Assignment assignment, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return validate_EveryDefaultConstraint(assignment, diagnostics, context);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateRuleSetting(RuleSetting ruleSetting, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return validate_EveryDefaultConstraint(ruleSetting, diagnostics, context);
 	}
 
 	/**

@@ -4,6 +4,7 @@ import java.util.Locale;
 
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
+import org.cairnfield.model.RuleSetting;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.Waiver;
 import org.eclipse.emf.ecore.EObject;
@@ -36,13 +37,17 @@ public final class Place {
 		return survey + '/' + SAMPLE + sample;
 	}
 
-	/** What tells an object from others of its kind within the same container; a waiver is what it says. */
+	/** What tells an object from others of its kind within the same container; a waiver is what it says, a rule setting
+	 * what it sets: {@code few-readings.fewest-readings}, or the rule alone. */
 	public static String key(EObject object) {
 		if (object instanceof Floor floor) {
 			return Integer.toString(floor.getLevel());
 		}
 		if (object instanceof Waiver waiver) {
 			return String.join(" ", waiver.getRule(), waiver.getContentKey(), waiver.getPerson(), String.valueOf(waiver.getTime()), waiver.getReason());
+		}
+		if (object instanceof RuleSetting setting) {
+			return setting.getRule() + (setting.getParameter() == null ? "" : '.' + setting.getParameter());
 		}
 		return EcoreUtil.getID(object);
 	}

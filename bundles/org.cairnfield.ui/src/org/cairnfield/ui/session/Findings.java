@@ -12,10 +12,8 @@ import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.KeptWaiver;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.rules.Finding;
-import org.cairnfield.curation.rules.RuleRun;
 import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.rules.Subject;
-import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.edit.ModelText;
@@ -36,7 +34,6 @@ public final class Findings {
 	private static final int PATIENCE_MILLIS = 300;
 
 	private final ArchiveSession session;
-	private final RuleRun rules = new RuleRun(CleaningRules.registry().all());
 	private RuleCheck last;
 	private Map<String, List<Finding>> bySample = Map.of();
 	private Map<String, List<Finding>> byAddress = Map.of();
@@ -58,7 +55,7 @@ public final class Findings {
 		}
 		Archive still = ArchiveCopy.of(session.archive());
 		Job[] own = new Job[1];
-		own[0] = Work.start("Checking the archive", workers -> RuleCheck.remembering(still, rules, workers),
+		own[0] = Work.start("Checking the archive", workers -> RuleCheck.remembering(still, workers),
 				result -> accept(own[0], result), problem -> fail(own[0], problem));
 		job = own[0];
 		session.tell(SessionListener::findingsChanged);

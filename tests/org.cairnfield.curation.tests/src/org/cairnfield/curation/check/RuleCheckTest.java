@@ -19,6 +19,8 @@ import org.cairnfield.curation.internal.rules.place.WrongFloorRule;
 import org.cairnfield.curation.internal.selftest.SelfTests;
 import org.cairnfield.curation.rules.DescribedRule;
 import org.cairnfield.curation.rules.Finding;
+import org.cairnfield.curation.rules.Parameter;
+import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.RuleInput;
 import org.cairnfield.curation.rules.RuleOutcome;
 import org.cairnfield.curation.rules.RuleResult;
@@ -108,6 +110,38 @@ class RuleCheckTest {
 			assertEquals(0, waived.result().computed());
 			assertEquals(List.of(finding), waived.waived());
 		}
+	}
+
+	/** A waiver is bound to content, and not to the number by which the content was found. */
+	@Test
+	void keepsWaiversWhereANumberOfTheRuleChanges() throws Exception {
+		try (OpenArchive open = DemoArchive.create(new ArchiveStore(), folder.resolve("demo"), Workers.inline())) {
+			Archive archive = open.archive();
+			Rule rule = CleaningRules.registry().rule("level-out-of-range");
+			Parameter highest = rule.parameter("highest-dbm");
+			Finding finding = of(archive, rule.id()).open().get(0);
+			archive.getWaivers().add(RuleCheck.toModel(Waiver.of(finding, "beside the mast", "J.K.", Instant.EPOCH)));
+			assertEquals(List.of(), of(archive, rule.id()).open());
+
+			new SetRuleSettingsCommand(archive, RuleSettings.USUAL.with(rule, highest, 0, "masts")).execute();
+			assertEquals(List.of(), of(archive, rule.id()).findings(), "nothing is found, and nothing to cover");
+			assertEquals("nothing that the rules report now", KeptWaiver.of(archive, List.of()).get(0).about());
+
+			new SetRuleSettingsCommand(archive, RuleSettings.USUAL.with(rule, highest, highest.usual() - 10, "stricter")).execute();
+			RuleCheck strict = of(archive, rule.id());
+			assertTrue(strict.open().stream().anyMatch(more -> more.subjects().size() > finding.subjects().size()), "more than was waived shows again");
+
+			new SetRuleSettingsCommand(archive, RuleSettings.USUAL).execute();
+			assertEquals(List.of(finding), of(archive, rule.id()).waived(), "the waiver covers again what it did");
+			new SetRuleSettingsCommand(archive, RuleSettings.USUAL.off(rule, "a mast")).execute();
+			assertEquals(List.of(), of(archive, rule.id()).findings());
+		}
+	}
+
+	private static RuleCheck of(Archive archive, String rule) {
+		RuleCheck all = RuleCheck.remembering(archive, Workers.inline());
+		return new RuleCheck(all.map(), all.result(), all.tests(), all.open().stream().filter(f -> f.rule().equals(rule)).toList(),
+				all.waived().stream().filter(f -> f.rule().equals(rule)).toList());
 	}
 
 	@Test

@@ -17,6 +17,7 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.ModelPackage;
+import org.cairnfield.model.RuleSetting;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
@@ -100,6 +101,8 @@ final class StructureCopy extends EcoreUtil.Copier {
 		}
 		sort(archive.getComments(), Comparator.comparing(Comment::getId, TEXT));
 		sort(archive.getAssignments(), Comparator.comparing(Assignment::getId, TEXT));
+		sort(archive.getRuleSettings(), Comparator.comparing(RuleSetting::getRule, TEXT).thenComparing(RuleSetting::getParameter, TEXT)
+				.thenComparing(RuleSetting::getValue, TEXT).thenComparing(RuleSetting::getReason, TEXT));
 		// these two are references by now, told apart by what they refer to
 		sort(archive.getSplits(), Comparator.comparing(StructureCopy::proxyUri));
 		sort(archive.getLedgers(), Comparator.comparing(StructureCopy::proxyUri));

@@ -45,6 +45,7 @@ class ArchiveMergeTest {
 	static Archive archive(long seed) {
 		Archive archive = ModelFactory.eINSTANCE.createArchive();
 		SampleArchives.fill(archive, seed, 3, 5);
+		archive.getRuleSettings().add(RandomWork.setting("fastest", "4", null));
 		return archive;
 	}
 
@@ -128,6 +129,7 @@ class ArchiveMergeTest {
 		SortedSet<String> ids = new TreeSet<>();
 		archive.getLedgers().forEach(ledger -> ledger.getVerdicts().forEach(verdict -> ids.add("verdict " + verdict.getId())));
 		archive.getWaivers().forEach(waiver -> ids.add("waiver " + waiver.getRule() + waiver.getContentKey()));
+		archive.getRuleSettings().forEach(setting -> ids.add("setting " + Place.key(setting)));
 		archive.getSites().forEach(site -> site.getSurveys().forEach(survey -> ids.add("survey " + survey.getId())));
 		return ids;
 	}

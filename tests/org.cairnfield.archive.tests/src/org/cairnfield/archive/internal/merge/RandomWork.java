@@ -2,12 +2,14 @@ package org.cairnfield.archive.internal.merge;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
 import org.cairnfield.model.ModelFactory;
+import org.cairnfield.model.RuleSetting;
 import org.cairnfield.model.Samples;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
@@ -40,6 +42,9 @@ public final class RandomWork {
 		RandomWork work = new RandomWork(archive, person, random);
 		for (int n = 1 + random.nextInt(6); n > 0; n--) {
 			work.one();
+		}
+		if (random.nextInt(3) == 0) {
+			work.tellTheRules();
 		}
 	}
 
@@ -85,6 +90,26 @@ public final class RandomWork {
 		}
 		default -> give();
 		}
+	}
+
+	/** Sets a number of a rule or whether it is asked, or sets it back. */
+	private void tellTheRules() {
+		String parameter = random.nextInt(4) == 0 ? null : "fastest";
+		archive.getRuleSettings().removeIf(setting -> Objects.equals(setting.getParameter(), parameter));
+		if (random.nextInt(3) > 0) {
+			archive.getRuleSettings().add(setting(parameter, parameter == null ? "off" : Integer.toString(random.nextInt(3)),
+					random.nextBoolean() ? null : "by " + person));
+		}
+	}
+
+	/** Of the rule jump. */
+	static RuleSetting setting(String parameter, String value, String reason) {
+		RuleSetting setting = ModelFactory.eINSTANCE.createRuleSetting();
+		setting.setRule("jump");
+		setting.setParameter(parameter);
+		setting.setValue(value);
+		setting.setReason(reason);
+		return setting;
 	}
 
 	private Instant time() {
