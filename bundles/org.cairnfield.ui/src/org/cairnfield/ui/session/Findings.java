@@ -10,6 +10,7 @@ import java.util.Optional;
 
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.KeptWaiver;
+import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.maps.ArchiveCopy;
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Severity;
@@ -129,7 +130,13 @@ public final class Findings {
 			return isChecking() ? "The rules are looking for the first time …" : "The rules have not looked";
 		}
 		return count(Severity.ERROR, "error") + ", " + count(Severity.WARNING, "warning") + ", " + count(Severity.NOTE, "note") + ", "
-				+ last.waived().size() + " waived" + (isChecking() ? " – checking again …" : "");
+				+ last.waived().size() + " waived" + notAsked() + (isChecking() ? " – checking again …" : "");
+	}
+
+	/** Who sees few findings must see why. */
+	private String notAsked() {
+		long off = RuleSettings.of(session.archive()).rules().told().stream().filter(told -> told.parameter() == null).count();
+		return off == 0 ? "" : ", " + Count.of(off, "rule") + " not asked";
 	}
 
 	private String count(Severity severity, String what) {

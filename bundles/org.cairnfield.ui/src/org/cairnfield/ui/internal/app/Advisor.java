@@ -1,6 +1,7 @@
 package org.cairnfield.ui.internal.app;
 
 import org.cairnfield.ui.internal.conflicts.ConflictNotices;
+import org.cairnfield.ui.internal.rules.RuleNotices;
 import org.cairnfield.ui.internal.draft.DraftKeeper;
 import org.cairnfield.ui.internal.notice.StateNotices;
 import org.cairnfield.ui.internal.open.DiskWatch;
@@ -73,6 +74,7 @@ final class Advisor extends WorkbenchAdvisor {
 		new DraftKeeper();
 		new StateNotices();
 		new ConflictNotices();
+		new RuleNotices();
 		new DiskWatch();
 		PlatformUI.getWorkbench().getDisplay().asyncExec(WindowReady::opened);
 		if (!opens) {

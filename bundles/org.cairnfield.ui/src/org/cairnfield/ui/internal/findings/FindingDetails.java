@@ -9,6 +9,7 @@ import java.util.Map;
 
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.Judgement;
+import org.cairnfield.curation.check.RuleSettings;
 import org.cairnfield.curation.remedy.RemedyCommands;
 import org.cairnfield.curation.rules.Figure;
 import org.cairnfield.curation.rules.Finding;
@@ -161,7 +162,7 @@ final class FindingDetails {
 					: "Select a finding to see why it matters and what can be done. Enter shows its place.";
 		}
 		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> "\n\nEffect: " + words).orElse("")
-				+ (findings.size() == 1 ? thresholds(findings.get(0)) : "");
+				+ (findings.size() == 1 ? thresholds(findings.get(0)) + told(findings.get(0)) : "");
 	}
 
 	private String one(Finding finding) {
@@ -190,6 +191,13 @@ final class FindingDetails {
 			all.append(all.isEmpty() ? "\n\nThresholds of the rule:" : "").append("\n  ").append(each.words());
 		}
 		return all.toString();
+	}
+
+	/** What the archive tells the rule otherwise. */
+	private String told(Finding finding) {
+		List<String> words = RuleSettings.of(session.archive()).rules().told().stream().filter(told -> told.rule().id().equals(finding.rule()))
+				.map(told -> "\n  " + told.words()).toList();
+		return words.isEmpty() ? "" : "\n\nOtherwise than usual:" + String.join("", words);
 	}
 
 	/** What all of them say together: nothing of it is about one alone. */

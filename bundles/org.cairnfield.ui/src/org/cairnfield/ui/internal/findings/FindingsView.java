@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 import org.cairnfield.curation.rules.Finding;
@@ -14,6 +15,7 @@ import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
@@ -94,6 +96,9 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		details = new FindingDetails(sash);
 		sash.setWeights(60, 40);
 		getSite().setSelectionProvider(viewer);
+		MenuManager menu = new MenuManager();
+		viewer.getTree().setMenu(menu.createContextMenu(viewer.getTree()));
+		getSite().registerContextMenu(menu, viewer);
 		Sessions.workbench().add(this);
 	}
 
@@ -133,6 +138,11 @@ public final class FindingsView extends ViewPart implements SessionListener {
 			}
 		}
 		return findings.stream().distinct().toList();
+	}
+
+	/** Id of the rule that has found what is selected first; empty where nothing is. */
+	public Optional<String> selectedRule() {
+		return selected().stream().findFirst().map(Finding::rule);
 	}
 
 	private List<Waiver> selectedWaivers() {
