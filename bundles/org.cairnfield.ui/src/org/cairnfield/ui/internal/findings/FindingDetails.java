@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 
 import org.cairnfield.curation.check.RuleCheck;
 import org.cairnfield.curation.check.Judgement;
@@ -51,13 +52,16 @@ final class FindingDetails {
 	private final Text reason;
 	private final Button waive;
 	private final CommentBox comments;
+	private final Consumer<String> told;
 	private ArchiveSession session;
 	private List<Finding> findings = List.of();
 	private List<RemedyChoice> choices = List.of();
 	private List<org.cairnfield.model.Waiver> waivers = List.of();
 	private final EffectReader effect = new EffectReader(this::refresh);
 
-	FindingDetails(Composite parent) {
+	/** @param told hears in words of what was done */
+	FindingDetails(Composite parent, Consumer<String> told) {
+		this.told = told;
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(COLUMNS).applyTo(page);
 		text = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
@@ -229,7 +233,7 @@ final class FindingDetails {
 		RemedyCommands commands = new RemedyCommands(session.archive());
 		List<Remedy> remedies = chosen();
 		if (remedies.size() == 1) {
-			session.run(commands.command(remedies.get(0)));
+			run(commands.command(remedies.get(0)));
 			return;
 		}
 		CompoundCommand all = new CompoundCommand(0, "Remedy " + remedies.size() + " findings") {
@@ -248,7 +252,16 @@ final class FindingDetails {
 				}
 			}
 		};
-		session.run(all);
+		run(all);
+	}
+
+	/** @return whether there was anything to change */
+	private boolean run(Command command) {
+		boolean done = session.run(command);
+		if (done) {
+			told.accept("Done: " + command.getLabel() + ". Undo takes it back.");
+		}
+		return done;
 	}
 
 	private void waive() {
@@ -256,7 +269,7 @@ final class FindingDetails {
 			return;
 		}
 		if (!waivers.isEmpty()) {
-			session.run(new WithdrawWaiversCommand(session.archive(), waivers));
+			run(new WithdrawWaiversCommand(session.archive(), waivers));
 			return;
 		}
 		String why = reason.getText().strip();
@@ -264,7 +277,7 @@ final class FindingDetails {
 		for (Finding finding : findings) {
 			given.add(RuleCheck.toModel(Waiver.of(finding, why, Preferences.person().name(), Instant.now())));
 		}
-		if (session.run(new AddWaiversCommand(session.archive(), given))) {
+		if (run(new AddWaiversCommand(session.archive(), given))) {
 			reason.setText("");
 		}
 	}

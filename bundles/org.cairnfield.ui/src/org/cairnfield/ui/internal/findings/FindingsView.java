@@ -93,7 +93,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		createTree(sash);
-		details = new FindingDetails(sash);
+		details = new FindingDetails(sash, done -> getViewSite().getActionBars().getStatusLineManager().setMessage(done));
 		sash.setWeights(60, 40);
 		getSite().setSelectionProvider(viewer);
 		MenuManager menu = new MenuManager();
@@ -171,7 +171,31 @@ public final class FindingsView extends ViewPart implements SessionListener {
 
 	@Override
 	public void findingsChanged() {
+		int place = place();
 		show();
+		if (place >= 0 && viewer.getStructuredSelection().isEmpty()) {
+			selectNext(place);
+		}
+	}
+
+	/** Of the first finding that is selected, among all that are listed; negative where none is. */
+	private int place() {
+		return viewer.getStructuredSelection().getFirstElement() instanceof Finding finding
+				? paths().stream().map(TreePath::getLastSegment).toList().indexOf(finding) : -1;
+	}
+
+	/** Whoever has remedied or waived a finding goes on with what has come into its place. */
+	private void selectNext(int place) {
+		List<TreePath> paths = paths();
+		if (!paths.isEmpty()) {
+			viewer.setSelection(new TreeSelection(paths.get(Math.min(place, paths.size() - 1))), true);
+		}
+	}
+
+	@SuppressWarnings("unchecked")
+	private List<TreePath> paths() {
+		return ((List<Heading>) viewer.getInput()).stream()
+				.flatMap(heading -> heading.findings.stream().map(finding -> new TreePath(new Object[] { heading, finding }))).toList();
 	}
 
 	@Override

@@ -50,6 +50,9 @@ class WaiverStoryTest {
 		Hand.click(waive);
 		Ui.waitUntil("it is waived", () -> session.findings().open().size() == open - 1 && session.findings().waivers().size() == 1);
 		Stage.waitUntilChecked();
+		assertEquals(1, Ui.ask(findings::getSelectionCount), "the next finding");
+		assertTrue(Ui.ask(() -> findings.getSelection()[0].getParentItem() != null));
+		PictureOnFailure.take("waived");
 
 		Combo grouping = Widgets.byId(Combo.class, "findings.grouping");
 		Hand.choose(grouping, "what is waived");
