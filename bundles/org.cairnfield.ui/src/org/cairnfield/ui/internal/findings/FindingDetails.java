@@ -52,15 +52,15 @@ final class FindingDetails {
 	private final Text reason;
 	private final Button waive;
 	private final CommentBox comments;
-	private final Consumer<String> told;
+	private final Consumer<Command> told;
 	private ArchiveSession session;
 	private List<Finding> findings = List.of();
 	private List<RemedyChoice> choices = List.of();
 	private List<org.cairnfield.model.Waiver> waivers = List.of();
 	private final EffectReader effect = new EffectReader(this::refresh);
 
-	/** @param told hears in words of what was done */
-	FindingDetails(Composite parent, Consumer<String> told) {
+	/** @param told hears of what was done */
+	FindingDetails(Composite parent, Consumer<Command> told) {
 		this.told = told;
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(COLUMNS).applyTo(page);
@@ -259,7 +259,7 @@ final class FindingDetails {
 	private boolean run(Command command) {
 		boolean done = session.run(command);
 		if (done) {
-			told.accept("Done: " + command.getLabel() + ". Undo takes it back.");
+			told.accept(command);
 		}
 		return done;
 	}

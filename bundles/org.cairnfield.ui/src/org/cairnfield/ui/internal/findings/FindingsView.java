@@ -15,6 +15,7 @@ import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -67,6 +68,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	private FindingDetails details;
 	private ArchiveSession session;
 	private boolean fresh;
+	private Command done;
 
 	@Override
 	public void createPartControl(Composite parent) {
@@ -93,7 +95,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		createTree(sash);
-		details = new FindingDetails(sash, done -> getViewSite().getActionBars().getStatusLineManager().setMessage(done));
+		details = new FindingDetails(sash, this::say);
 		sash.setWeights(60, 40);
 		getSite().setSelectionProvider(viewer);
 		MenuManager menu = new MenuManager();
@@ -162,9 +164,23 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		}
 	}
 
+	/** Says what was done, as long as it is the last thing that was. @param command null for nothing */
+	private void say(Command command) {
+		done = command;
+		getViewSite().getActionBars().getStatusLineManager().setMessage(command == null ? null : "Done: " + command.getLabel() + ". Undo takes it back.");
+	}
+
+	@Override
+	public void stateChanged() {
+		if (done != null && session.commands().getUndoCommand() != done) {
+			say(null);
+		}
+	}
+
 	@Override
 	public void sessionChanged(ArchiveSession now) {
 		session = now;
+		say(null);
 		fresh = true;
 		show();
 	}

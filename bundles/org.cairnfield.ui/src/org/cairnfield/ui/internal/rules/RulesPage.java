@@ -54,22 +54,26 @@ public final class RulesPage extends PreferencePage implements IWorkbenchPrefere
 	@Override
 	protected Control createContents(Composite parent) {
 		Optional<ArchiveSession> session = session();
-		String readOnly = session.isEmpty() ? "No archive is open." : session.get().readOnlyReason().map(reason -> "Read-only: " + reason + ".").orElse(null);
+		boolean mayChange = session.isPresent() && session.get().readOnlyReason().isEmpty();
 		drafts = new RuleDrafts(session.map(each -> RuleSettings.of(each.archive())).orElse(RuleSettings.USUAL));
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().applyTo(page);
 		Label kept = new Label(page, SWT.WRAP);
 		kept.setData("org.cairnfield.id", "rules.kept");
-		kept.setText((readOnly == null ? "" : readOnly + " ") + session.map(each -> "The archive " + ModelText.name(each.archive())
-				+ " keeps this: everybody who opens it finds the same, and so do gates and batch commands.").orElse("An archive keeps what its rules are told."));
+		kept.setText(session.map(RulesPage::words).orElse("No archive is open: an archive keeps what its rules are told."));
 		GridDataFactory.fillDefaults().grab(true, false).hint(300, SWT.DEFAULT).applyTo(kept);
 		SashForm parts = new SashForm(page, SWT.VERTICAL | SWT.SMOOTH);
-		GridDataFactory.fillDefaults().grab(true, true).hint(560, 420).applyTo(parts);
+		GridDataFactory.fillDefaults().grab(true, true).hint(560, 360).applyTo(parts);
 		tree = new RuleTree(parts, () -> drafts, this::show);
-		pane = new RulePane(parts, readOnly == null, this::changed);
+		pane = new RulePane(parts, mayChange, this::changed);
 		parts.setWeights(45, 55);
 		tree.select(wanted == null ? CleaningRules.registry().all().get(0).id() : wanted);
 		return page;
+	}
+
+	private static String words(ArchiveSession session) {
+		return session.readOnlyReason().map(reason -> "Read-only: " + reason + ".").orElse("The archive " + ModelText.name(session.archive())
+				+ " keeps this: everybody who opens it finds the same, and so do gates and batch commands.");
 	}
 
 	private void show(Rule rule) {
