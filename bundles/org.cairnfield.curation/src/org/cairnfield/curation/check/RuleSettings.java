@@ -97,9 +97,13 @@ public final class RuleSettings {
 				.map(One::of).toList());
 	}
 
-	/** Just these, even where they are as usual: for one run. */
+	/** Just these, even where they are as usual: for one run. Of two of one number the later holds. */
 	public static RuleSettings just(List<One> some) {
-		return new RuleSettings(some);
+		RuleSettings all = USUAL;
+		for (One one : some) {
+			all = all.with(one);
+		}
+		return all;
 	}
 
 	/** What a setting is called. @param parameter null for the rule itself */

@@ -272,7 +272,8 @@ public final class ReleaseBook {
 					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check), check.released().splits(), check.settings(),
 					otherFiles(history, history.last()), check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
 					check.gates().toString(), check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
-					changes == null ? List.of() : changes.summary(), check.ages().stream().map(MapAge::words).toList(), RuleSettings.of(open.archive()).rules().words(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
+					changes == null ? List.of() : changes.summary(), check.ages().stream().map(MapAge::words).toList(),
+					RuleSettings.of(open.archive()).rules().words(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
 			open.putAboutReleases(chosen + ".json", ManifestJson.write(manifest), person);
 			return manifest;
 		}

@@ -35,11 +35,17 @@ public final class RulesPage extends PreferencePage implements IWorkbenchPrefere
 
 	@Override
 	public void init(IWorkbench workbench) {
-		// nothing to prepare
+		if (!mayChange()) {
+			noDefaultAndApplyButton();
+		}
 	}
 
 	private static Optional<ArchiveSession> session() {
 		return Sessions.workbench().current();
+	}
+
+	private static boolean mayChange() {
+		return session().filter(each -> each.readOnlyReason().isEmpty()).isPresent();
 	}
 
 	/** @param data id of the rule to open at */
@@ -54,7 +60,6 @@ public final class RulesPage extends PreferencePage implements IWorkbenchPrefere
 	@Override
 	protected Control createContents(Composite parent) {
 		Optional<ArchiveSession> session = session();
-		boolean mayChange = session.isPresent() && session.get().readOnlyReason().isEmpty();
 		drafts = new RuleDrafts(session.map(each -> RuleSettings.of(each.archive())).orElse(RuleSettings.USUAL));
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().applyTo(page);
@@ -63,9 +68,9 @@ public final class RulesPage extends PreferencePage implements IWorkbenchPrefere
 		kept.setText(session.map(RulesPage::words).orElse("No archive is open: an archive keeps what its rules are told."));
 		GridDataFactory.fillDefaults().grab(true, false).hint(300, SWT.DEFAULT).applyTo(kept);
 		SashForm parts = new SashForm(page, SWT.VERTICAL | SWT.SMOOTH);
-		GridDataFactory.fillDefaults().grab(true, true).hint(560, 360).applyTo(parts);
+		GridDataFactory.fillDefaults().grab(true, true).hint(560, 420).applyTo(parts);
 		tree = new RuleTree(parts, () -> drafts, this::show);
-		pane = new RulePane(parts, mayChange, this::changed);
+		pane = new RulePane(parts, mayChange(), this::changed);
 		parts.setWeights(45, 55);
 		tree.select(wanted == null ? CleaningRules.registry().all().get(0).id() : wanted);
 		return page;
@@ -91,11 +96,9 @@ public final class RulesPage extends PreferencePage implements IWorkbenchPrefere
 
 	@Override
 	protected void performDefaults() {
-		if (session().filter(each -> each.readOnlyReason().isEmpty()).isPresent()) {
-			drafts.resetAll();
-			tree.again();
-			changed();
-		}
+		drafts.resetAll();
+		tree.again();
+		changed();
 		super.performDefaults();
 	}
 

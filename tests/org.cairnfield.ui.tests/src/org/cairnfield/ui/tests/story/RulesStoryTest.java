@@ -54,10 +54,10 @@ class RulesStoryTest {
 	}
 
 	/** By the menu of the finding, opened and gone through by keys. */
-	private static Shell openAtTheFinding() throws Exception {
+	private static Shell openAt(String finding) throws Exception {
 		Hand.activate(Stage.window());
 		Tree findings = Widgets.byId(Tree.class, "findings.tree");
-		Hand.click(findings, "1 reading of ls-spring above");
+		Hand.click(findings, finding);
 		Hand.press("shift+F10");
 		Hand.pressInMenu("g");
 		return Widgets.shell("Preferences");
@@ -83,7 +83,7 @@ class RulesStoryTest {
 		Stage.waitUntilChecked();
 		assertEquals(1, Ui.ask(() -> found(session)));
 
-		Shell preferences = openAtTheFinding();
+		Shell preferences = openAt("1 reading of ls-spring above");
 		Text highest = Widgets.byId(Text.class, HIGHEST);
 		assertEquals("-25", Ui.ask(highest::getText));
 		tabTo(highest);
@@ -117,11 +117,7 @@ class RulesStoryTest {
 	}
 
 	private static void doesNotAskARule(ArchiveSession session) throws Exception {
-		Ui.later(() -> Stage.commandHere("org.cairnfield.ui.ruleSettings"));
-		Shell preferences = Widgets.shell("Preferences");
-		Hand.activate(preferences);
-		Tree rules = Widgets.byId(Tree.class, "rules.tree");
-		Hand.click(rules, "A device that reads too high");
+		Shell preferences = openAt("Wrist guide B reads");
 		Hand.press("alt+a");
 		Ui.waitUntil("a reason is wanted", () -> !Widgets.button("Apply and Close").isEnabled());
 		tabTo(Widgets.byId(Text.class, "rules.why"));
