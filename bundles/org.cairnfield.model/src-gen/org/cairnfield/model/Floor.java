@@ -206,7 +206,7 @@ public interface Floor extends EObject {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * An outline that is set has three corners or more and encloses an area.
+	 * An outline that is set has three corners or more, encloses an area and does not cross itself.
 	 * <!-- end-model-doc -->
 	 * @model
 	 * @generated

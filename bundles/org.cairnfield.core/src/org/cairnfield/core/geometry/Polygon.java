@@ -1,6 +1,7 @@
 package org.cairnfield.core.geometry;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A closed outline, as a rule in metres of a floor's frame; corners in order, the first not repeated. It may be drawn either way
@@ -109,6 +110,69 @@ public final class Polygon {
 			y[i] = ys[hull[i]];
 		}
 		return new Polygon(x, y);
+	}
+
+	/**
+	 * A convex outline with room around places: that around squares, along the axes, whose middles the places are. So every place is
+	 * at least the margin away from the outline, and places on one line have one too.
+	 *
+	 * @param marginMetres half the side of the squares; 0 or more
+	 * @return null without a place, or for places on one line without a margin
+	 */
+	public static Polygon around(double[] xs, double[] ys, double marginMetres) {
+		Polygon tight = around(xs, ys);
+		double[] x = tight == null ? xs : tight.xMetres;
+		double[] y = tight == null ? ys : tight.yMetres;
+		double[] wideX = new double[4 * x.length];
+		double[] wideY = new double[4 * x.length];
+		for (int i = 0; i < wideX.length; i++) {
+			wideX[i] = x[i / 4] + (i % 2 == 0 ? -marginMetres : marginMetres);
+			wideY[i] = y[i / 4] + (i % 4 < 2 ? -marginMetres : marginMetres);
+		}
+		return around(wideX, wideY);
+	}
+
+	/** Whether two sides meet anywhere but in the corner that they share; corners drawn twice in a row count once. */
+	public boolean crossesItself() {
+		int[] corners = IntStream.range(0, size()).filter(i -> {
+			int before = i == 0 ? size() - 1 : i - 1;
+			return xMetres[i] != xMetres[before] || yMetres[i] != yMetres[before];
+		}).toArray();
+		int n = corners.length;
+		for (int i = 0; i < n; i++) {
+			for (int j = i + 1; j < n; j++) {
+				int end = corners[(i + 1) % n];
+				int otherEnd = corners[(j + 1) % n];
+				boolean crosses = j == i + 1 ? isFold(corners[i], end, otherEnd)
+						: otherEnd == corners[i] ? isFold(corners[j], otherEnd, end) : meet(corners[i], end, corners[j], otherEnd);
+				if (crosses) {
+					return true;
+				}
+			}
+		}
+		return false;
+	}
+
+	/** Whether the side from b to c runs back over that from a to b. */
+	private boolean isFold(int a, int b, int c) {
+		return cross(xMetres, yMetres, a, b, c) == 0
+				&& (xMetres[b] - xMetres[a]) * (xMetres[c] - xMetres[b]) + (yMetres[b] - yMetres[a]) * (yMetres[c] - yMetres[b]) < 0;
+	}
+
+	/** Whether the sides from a to b and from c to d have a place in common. */
+	private boolean meet(int a, int b, int c, int d) {
+		double toC = Math.signum(cross(xMetres, yMetres, a, b, c));
+		double toD = Math.signum(cross(xMetres, yMetres, a, b, d));
+		double toA = Math.signum(cross(xMetres, yMetres, c, d, a));
+		double toB = Math.signum(cross(xMetres, yMetres, c, d, b));
+		return toC * toD < 0 && toA * toB < 0 || toC == 0 && isBetween(a, b, c) || toD == 0 && isBetween(a, b, d) || toA == 0 && isBetween(c, d, a)
+				|| toB == 0 && isBetween(c, d, b);
+	}
+
+	/** Whether a corner on the line through two others lies between them. */
+	private boolean isBetween(int a, int b, int on) {
+		return Math.min(xMetres[a], xMetres[b]) <= xMetres[on] && xMetres[on] <= Math.max(xMetres[a], xMetres[b])
+				&& Math.min(yMetres[a], yMetres[b]) <= yMetres[on] && yMetres[on] <= Math.max(yMetres[a], yMetres[b]);
 	}
 
 	private static double cross(double[] xs, double[] ys, int a, int b, int c) {

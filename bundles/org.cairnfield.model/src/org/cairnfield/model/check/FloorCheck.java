@@ -32,7 +32,9 @@ public final class FloorCheck {
 		return require(outline.size() >= 3, diagnostics, floor,
 				"The outline of " + where(floor) + " has " + outline.size() + " corners: draw at least three, or unset it")
 				&& require(outline.areaSquareMetres() > 0, diagnostics, floor,
-						"The outline of " + where(floor) + " encloses no area: draw it anew, or unset it");
+						"The outline of " + where(floor) + " encloses no area: draw it anew, or unset it")
+				&& require(!outline.polygon().crossesItself(), diagnostics, floor,
+						"The outline of " + where(floor) + " crosses or touches itself: move or remove a corner");
 	}
 
 	/** @see Floor#heightIsPlausible */

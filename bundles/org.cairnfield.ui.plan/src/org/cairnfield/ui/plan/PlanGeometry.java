@@ -17,6 +17,9 @@ public interface PlanGeometry {
 	/** Likewise, on the display. */
 	Optional<Point> toDisplay(SampleRef sample);
 
+	/** Where a place of the floor on show is on the display, in the points of the display. */
+	Point toDisplay(double xMetres, double yMetres);
+
 	/** Whether nothing waits to be drawn. */
 	boolean isDrawn();
 }

@@ -58,6 +58,7 @@ public final class Saving {
 
 	/** Likewise for what takes long, shows how far it is and can be cancelled; false where it was. */
 	public static boolean inName(ArchiveSession session, String name, LongStep step) {
+		session.settle();
 		Person person = Preferences.person();
 		Optional<String> other = savedBy(session).filter(saver -> !saver.equals(person.name()));
 		boolean done = whileBusy(name, progress -> step.run(person, progress));

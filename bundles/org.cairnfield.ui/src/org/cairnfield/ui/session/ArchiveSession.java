@@ -149,6 +149,11 @@ public final class ArchiveSession {
 		return comments;
 	}
 
+	/** Before it is saved or left: edits that are half done become changes. */
+	public void settle() {
+		tell(SessionListener::settle);
+	}
+
 	/** What was done so far is on disk. */
 	public void saved() {
 		commands.saveIsDone();

@@ -12,6 +12,10 @@ public interface SessionListener {
 	default void sessionChanged(ArchiveSession session) {
 	}
 
+	/** The archive is about to be saved or left: who holds an edit that is half done makes it a change now, if it can be one. */
+	default void settle() {
+	}
+
 	/** The person looks at something else. */
 	default void selectionChanged(ArchiveSelection before, ArchiveSelection now) {
 	}

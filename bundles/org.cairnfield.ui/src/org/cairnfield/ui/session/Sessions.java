@@ -54,6 +54,7 @@ public final class Sessions {
 	/** Shows a past state of the archive on show in place of the present one, which stays open. */
 	public void showPast(PastState state) {
 		if (shown != null) {
+			shown.settle();
 			present = shown.past().isEmpty() ? shown : present;
 			show(ArchiveSession.of(shown.open(), state));
 		}

@@ -65,6 +65,8 @@ class SetCommandTest {
 	void refusesAndChangesNothing() {
 		int before = savePoints();
 		Cli.run("set", "--archive", archive, "site:" + site, "name=Tide House", "georeference=north").ended(ExitCode.USAGE).says("nothing was changed");
+		Cli.run("set", "--archive", archive, "floor:" + site + "/0", "outline=0,0 9,7 9,0 0,4").ended(ExitCode.USAGE).says("crosses or touches itself")
+				.says("nothing was changed");
 		Cli.run("set", "--archive", archive, "site:" + site, "colour=red").ended(ExitCode.USAGE).says("map-from");
 		Cli.run("set", "--archive", archive, "site:" + site, "name").ended(ExitCode.USAGE).says("NAME=TEXT");
 		Cli.run("set", "--archive", archive, "site:nowhere").ended(ExitCode.ARCHIVE).says("its sites are");

@@ -78,6 +78,7 @@ public class ConstraintsTest {
 				breach("Floor.levelIsInRange", "40000", f -> f.site.getFloors().add(Fixture.floor(40_000))),
 				breach("Floor.outlineIsAnArea", "2 corners", f -> f.ground.setOutline(Outline.parse("0,0 1,1"))),
 				breach("Floor.outlineIsAnArea", "no area", f -> f.ground.setOutline(Outline.parse("0,0 1,1 2,2"))),
+				breach("Floor.outlineIsAnArea", "crosses or touches itself", f -> f.ground.setOutline(Outline.parse("0,0 9,7 9,0 0,4"))),
 				breach("Floor.heightIsPlausible", "0.0 m", f -> f.ground.setHeightMetres(0.0)),
 				breach("Floor.heightIsPlausible", "NaN m", f -> f.ground.setHeightMetres(Double.NaN)),
 				breach("Floor.planImageStaysInside", "../../etc", f -> f.ground.setPlanImage("plans/../../etc/x.png")),

@@ -48,6 +48,7 @@ public final class Leaving {
 		if (Saving.isBusy()) {
 			return false;
 		}
+		present.ifPresent(ArchiveSession::settle);
 		return present.isEmpty() || !present.get().isModified() || ask(shell, present.get());
 	}
 

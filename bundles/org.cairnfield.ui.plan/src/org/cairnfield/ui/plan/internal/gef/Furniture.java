@@ -4,6 +4,7 @@ import org.cairnfield.model.Site;
 import org.cairnfield.ui.plan.internal.geometry.ScaleBar;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.raster.Ink;
+import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.scope.MarkedPlace;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.FigureUtilities;
@@ -70,8 +71,9 @@ final class Furniture extends Figure {
 	@Override
 	protected void paintFigure(Graphics graphics) {
 		graphics.setAntialias(SWT.ON);
-		if (plan.emptyText() != null) {
-			paintEmpty(graphics, plan.emptyText());
+		String empty = emptyText();
+		if (empty != null) {
+			paintEmpty(graphics, empty);
 		}
 		if (plan.scene().floor() == null) {
 			return;
@@ -159,6 +161,21 @@ final class Furniture extends Figure {
 		graphics.setAlpha(215);
 		graphics.fillRoundRectangle(new Rectangle(x, y, width, height), 6, 6);
 		graphics.setAlpha(255);
+	}
+
+	/** What to say where nothing is to be seen; null where something is. */
+	private String emptyText() {
+		PlanScene scene = plan.scene();
+		if (plan.session() == null) {
+			return "No archive is open. Open one, or the demo, from the Archive menu.";
+		} else if (scene.floor() == null) {
+			return "This archive has no floors yet. Take in survey files: their floors come with them.";
+		} else if (scene.shown() != null && scene.samples().size() == 0) {
+			return scene.errors() == null ? scene.shown().empty() : "No test sample was taken on this floor.";
+		} else if (scene.samples().size() == 0) {
+			return "No survey has samples on this floor.";
+		}
+		return null;
 	}
 
 	private void paintEmpty(Graphics graphics, String text) {

@@ -44,6 +44,7 @@ public final class PlanCanvas implements PlanGeometry {
 	private final List<Runnable> watchers = new ArrayList<>();
 	private final PlanChoice choice;
 	private final PlanLook look;
+	private final OutlineEditor outline;
 	private PlanCanvas twin;
 	private ArchiveSession session;
 	private PlanMode mode = PlanMode.SELECT;
@@ -77,6 +78,8 @@ public final class PlanCanvas implements PlanGeometry {
 		viewer.setContents(part);
 		furniture = new Furniture(this);
 		root.furnish(furniture);
+		outline = new OutlineEditor(this);
+		root.furnish(outline.figure());
 		new PlanKeys(this, canvas);
 		new PlanPointer(this, canvas);
 		look = new PlanLook(this);
@@ -123,12 +126,16 @@ public final class PlanCanvas implements PlanGeometry {
 		return look;
 	}
 
+	/** Draws the outline of the floor, or changes it. */
+	public OutlineEditor outline() {
+		return outline;
+	}
+
 	/** Lets two of the same floor be seen from the same place, and what one points at be marked on both; null: each for itself again. */
 	public void twin(PlanCanvas other) {
 		twin = other;
 	}
 
-	/** The other one that follows; null for none. */
 	PlanCanvas twin() {
 		return twin;
 	}
@@ -152,6 +159,10 @@ public final class PlanCanvas implements PlanGeometry {
 
 	/** Another archive or floor is to be seen. */
 	public void showFloor(ArchiveSession of) {
+		if (session == of) {
+			outline.leave();
+		}
+		outline.giveUp();
 		session = of;
 		commands.session(of);
 		choice.session(of);
@@ -166,6 +177,7 @@ public final class PlanCanvas implements PlanGeometry {
 
 	/** Samples, structure or the look have changed; the view stays. */
 	public void readAgain() {
+		outline.check();
 		scene.readSamples();
 		if (hover >= scene.samples().size() || focus >= scene.samples().size()) {
 			hover = -1;
@@ -233,6 +245,7 @@ public final class PlanCanvas implements PlanGeometry {
 	}
 
 	public void mode(PlanMode other) {
+		outline.leave();
 		mode = other;
 	}
 
@@ -241,10 +254,12 @@ public final class PlanCanvas implements PlanGeometry {
 	}
 
 	DragTracker gesture(int button) {
-		if (button == 2 || button == 1 && (spaceDown || mode == PlanMode.PAN)) {
+		if (button == 2 || button == 1 && (spaceDown || mode == PlanMode.PAN && !outline.isOn())) {
 			return new PanGesture(this);
 		} else if (button != 1) {
 			return null;
+		} else if (outline.isOn()) {
+			return new OutlineGesture(this);
 		}
 		return mode == PlanMode.LASSO ? new LassoGesture(this) : new BandGesture(this);
 	}
@@ -252,12 +267,12 @@ public final class PlanCanvas implements PlanGeometry {
 	/** What is done over a selected sample other than dragging it; null for nothing else. */
 	DragTracker gestureOverSample(Request request) {
 		int button = request instanceof SelectionRequest selection ? selection.getLastButtonPressed() : 1;
-		return button != 1 || spaceDown || mode != PlanMode.SELECT ? gesture(button) : null;
+		return button != 1 || spaceDown || mode != PlanMode.SELECT || outline.isOn() ? gesture(button) : null;
 	}
 
 	DragTracker gestureOverPlace(Request request, EstimatedPlace place) {
 		int button = request instanceof SelectionRequest selection ? selection.getLastButtonPressed() : 1;
-		return button != 1 || spaceDown || mode == PlanMode.PAN ? gesture(button) : new ChooseGesture(this, place);
+		return button != 1 || spaceDown || mode == PlanMode.PAN || outline.isOn() ? gesture(button) : new ChooseGesture(this, place);
 	}
 
 	void click(int column, int row, boolean toggles, boolean adds) {
@@ -344,35 +359,28 @@ public final class PlanCanvas implements PlanGeometry {
 		return found instanceof PlacePart place ? Optional.of(place.place()) : Optional.empty();
 	}
 
-	ArchiveSession session() {
+	public ArchiveSession session() {
 		return session;
-	}
-
-	/** What to say where nothing is to be seen; null where something is. */
-	String emptyText() {
-		if (session == null) {
-			return "No archive is open. Open one, or the demo, from the Archive menu.";
-		} else if (scene.floor() == null) {
-			return "This archive has no floors yet. Take in survey files: their floors come with them.";
-		} else if (scene.shown() != null && scene.samples().size() == 0) {
-			return scene.errors() == null ? scene.shown().empty() : "No test sample was taken on this floor.";
-		} else if (scene.samples().size() == 0) {
-			return "No survey has samples on this floor.";
-		}
-		return null;
 	}
 
 	@Override
 	public Optional<Point> toCanvas(SampleRef sample) {
 		int index = scene.samples().indexOf(sample);
-		return index < 0 ? Optional.empty()
-				: Optional.of(new Point((int) Math.round(camera().column(scene.xMetres()[index])),
-						(int) Math.round(camera().row(scene.yMetres()[index]))));
+		return index < 0 ? Optional.empty() : Optional.of(pixel(scene.xMetres()[index], scene.yMetres()[index]));
 	}
 
 	@Override
 	public Optional<Point> toDisplay(SampleRef sample) {
 		return toCanvas(sample).map(canvas()::toDisplay);
+	}
+
+	@Override
+	public Point toDisplay(double xMetres, double yMetres) {
+		return canvas().toDisplay(pixel(xMetres, yMetres));
+	}
+
+	private Point pixel(double xMetres, double yMetres) {
+		return new Point((int) Math.round(camera().column(xMetres)), (int) Math.round(camera().row(yMetres)));
 	}
 
 	@Override

@@ -18,9 +18,11 @@ final class PlanKeys {
 	private static final int SHIFT_PIXELS = 60;
 
 	private final PlanCanvas plan;
+	private final OutlineKeys outline;
 
 	PlanKeys(PlanCanvas plan, Canvas canvas) {
 		this.plan = plan;
+		outline = new OutlineKeys(plan);
 		canvas.addListener(SWT.KeyDown, this::down);
 		canvas.addListener(SWT.KeyUp, event -> {
 			if (event.character == ' ') {
@@ -28,11 +30,16 @@ final class PlanKeys {
 			}
 		});
 		canvas.addListener(SWT.FocusOut, event -> plan.spaceDown(false));
-		canvas.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT
-				|| event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
+		canvas.addListener(SWT.Traverse, event -> {
+			int tab = event.detail == SWT.TRAVERSE_TAB_NEXT ? 1 : event.detail == SWT.TRAVERSE_TAB_PREVIOUS ? -1 : 0;
+			event.doit = tab != 0 && !(plan.outline().isOn() && outline.tab(tab));
+		});
 	}
 
 	private void down(Event event) {
+		if (plan.outline().isOn() && outline.down(event)) {
+			return;
+		}
 		boolean ctrl = (event.stateMask & SWT.MOD1) != 0;
 		boolean shift = (event.stateMask & SWT.SHIFT) != 0;
 		switch (event.keyCode) {

@@ -99,4 +99,12 @@ public final class PlanLook {
 		from(plan.camera().showing((wanted.left() + wanted.right()) / 2, (wanted.bottom() + wanted.top()) / 2, area.width / 2.0,
 				area.height / 2.0));
 	}
+
+	/** Brings a place into the middle, unless it is seen. */
+	void bringIntoSight(double xMetres, double yMetres) {
+		Rectangle area = plan.canvas().getClientArea();
+		if (!plan.camera().visible(area.width, area.height).contains(xMetres, yMetres)) {
+			from(plan.camera().showing(xMetres, yMetres, area.width / 2.0, area.height / 2.0));
+		}
+	}
 }

@@ -34,6 +34,11 @@ final class PlanPointer {
 		if ((event.stateMask & SWT.BUTTON_MASK) != 0) {
 			return;
 		}
+		if (plan.outline().isOn()) {
+			plan.outline().pointAt(event.x, event.y, (event.stateMask & SWT.SHIFT) != 0);
+			tip(null);
+			return;
+		}
 		int sample = plan.sampleAt(event.x, event.y);
 		plan.hover(sample);
 		tip(sample >= 0 ? sampleText(sample) : plan.placeAt(event.x, event.y).map(this::placeText).orElse(null));

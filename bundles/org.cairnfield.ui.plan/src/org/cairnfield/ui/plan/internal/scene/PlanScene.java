@@ -61,6 +61,7 @@ public final class PlanScene {
 	private PlanPicture picture;
 	private List<EstimatedPlace> places = List.of();
 	private FloorSurface surface;
+	private boolean outlineHidden;
 
 	public PlanScene(Ink ink, SampleColouring colouring) {
 		this.ink = ink;
@@ -240,6 +241,11 @@ public final class PlanScene {
 		surface = other;
 	}
 
+	/** Leaves the outline out while it is drawn anew, or shows it again. */
+	public void hideOutline(boolean hidden) {
+		outlineHidden = hidden;
+	}
+
 	/** What is shown below the samples; null for none. */
 	public FloorSurface surface() {
 		return surface;
@@ -317,7 +323,7 @@ public final class PlanScene {
 
 	/** Draws what is shown now. */
 	public FloorRaster raster() {
-		Outline outline = floor == null ? null : floor.getOutline();
+		Outline outline = floor == null || outlineHidden ? null : floor.getOutline();
 		return new FloorRaster(picture, outline, xMetres, yMetres, grid,
 				colours == null ? List.of() : colours.looks(), colours == null ? new int[0] : colours.lookOf(), marks, ink,
 				errors != null ? errorLayer() : surface == null ? null : surface.layer(background(), outlined()));

@@ -25,9 +25,11 @@ public final class ModeHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		String wanted = event.getParameter(RadioState.PARAMETER_ID);
-		if (wanted != null && !HandlerUtil.matchesRadioState(event) && PlanHandler.plan(event) instanceof PlanView view) {
+		if (wanted != null && PlanHandler.plan(event) instanceof PlanView view) {
 			view.pane().mode(PlanMode.valueOf(wanted));
-			HandlerUtil.updateRadioState(event.getCommand(), wanted);
+			if (!HandlerUtil.matchesRadioState(event)) {
+				HandlerUtil.updateRadioState(event.getCommand(), wanted);
+			}
 		}
 		return null;
 	}

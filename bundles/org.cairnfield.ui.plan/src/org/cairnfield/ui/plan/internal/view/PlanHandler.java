@@ -1,5 +1,7 @@
 package org.cairnfield.ui.plan.internal.view;
 
+import static java.util.Map.entry;
+
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -9,17 +11,20 @@ import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
 import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 /** The commands of the plan; which one a handler is for stands after the class name in plugin.xml. */
 public final class PlanHandler extends AbstractHandler implements IExecutableExtension {
 
 	private static final double STEP = 1.4;
-	private static final Map<String, Consumer<PlanPane>> COMMANDS = Map.of("fit", pane -> pane.plan().look().fit(), "fitSelection",
-			pane -> pane.plan().look().fitSelection(), "zoomIn", pane -> pane.plan().look().zoom(STEP), "zoomOut",
-			pane -> pane.plan().look().zoom(1 / STEP), "placeImage", PlanPane::placeImage, "errorMap", PlanPane::turnErrorMap, "picture",
-			pane -> PlanPrint.save(pane, pane.plan().canvas().getShell()), "copy", pane -> PlanPrint.copy(pane, pane.plan().canvas().getShell()), "print",
-			pane -> PlanPrint.print(pane, pane.plan().canvas().getShell()));
+	private static final Map<String, Consumer<PlanPane>> COMMANDS = Map.ofEntries(entry("fit", pane -> pane.plan().look().fit()),
+			entry("fitSelection", pane -> pane.plan().look().fitSelection()), entry("zoomIn", pane -> pane.plan().look().zoom(STEP)),
+			entry("zoomOut", pane -> pane.plan().look().zoom(1 / STEP)), entry("placeImage", PlanPane::placeImage),
+			entry("editOutline", PlanPane::editOutline), entry("outlineFromSamples", PlanPane::outlineFromSamples),
+			entry("errorMap", PlanPane::turnErrorMap), entry("picture", pane -> PlanPrint.save(pane, pane.plan().canvas().getShell())),
+			entry("copy", pane -> PlanPrint.copy(pane, pane.plan().canvas().getShell())),
+			entry("print", pane -> PlanPrint.print(pane, pane.plan().canvas().getShell())));
 
 	private Consumer<PlanPane> command;
 
@@ -36,10 +41,13 @@ public final class PlanHandler extends AbstractHandler implements IExecutableExt
 		return null;
 	}
 
-	/** The active plan, or the one of the window. */
-	static IWorkbenchPart plan(ExecutionEvent event) {
+	/** The active plan, or the one of the window, which is brought up. */
+	static IWorkbenchPart plan(ExecutionEvent event) throws ExecutionException {
 		IWorkbenchPart active = HandlerUtil.getActivePart(event);
-		return active instanceof PlanView ? active
-				: HandlerUtil.getActiveWorkbenchWindow(event).getActivePage().findView(PlanView.ID);
+		try {
+			return active instanceof PlanView ? active : HandlerUtil.getActiveWorkbenchWindowChecked(event).getActivePage().showView(PlanView.ID);
+		} catch (PartInitException e) {
+			throw new ExecutionException(e.getMessage(), e);
+		}
 	}
 }

@@ -5,14 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.charts.colour.Contrast;
-import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.internal.colour.ErrorColours;
@@ -24,16 +22,12 @@ import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.cairnfield.ui.plan.internal.scene.Elsewhere;
 import org.cairnfield.ui.plan.internal.errors.FloorErrors;
-import org.cairnfield.ui.plan.internal.scene.SampleText;
 import org.cairnfield.ui.plan.internal.surface.FloorSurface;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.ACC;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.RGB;
@@ -61,9 +55,10 @@ public final class PlanPane {
 	private final Button places;
 	private final ErrorBar errorBar;
 	private final ElsewhereLine elsewhere;
+	private final OutlineBar outlineBar;
 	private final PlanBoards boards;
 	private final PlanCanvas plan;
-	private final Label reading;
+	private final ReadingLine reading;
 	private final LegendStrip legend;
 	private final SessionListener listener = new Listener();
 	private List<Floor> floorList = List.of();
@@ -92,17 +87,13 @@ public final class PlanPane {
 		elsewhere = new ElsewhereLine(pane, this::goTo);
 		boards = new PlanBoards(pane, ink(parent.getDisplay()), this.colourings.get(0));
 		plan = boards.first();
+		outlineBar = new OutlineBar(pane, plan);
 		surfaces = new SurfaceChoice(row, plan.scene(), surface -> {
 			boards.showSurface(surface);
 			showLegend();
 		});
 		surfaces.control().moveAbove(places);
-		reading = new Label(pane, SWT.NONE);
-		reading.setData("org.cairnfield.id", "plan.reading");
-		GridData readingData = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
-		readingData.horizontalIndent = 8;
-		readingData.verticalIndent = 2;
-		reading.setLayoutData(readingData);
+		reading = new ReadingLine(pane, plan, boards::errors);
 		legend = new LegendStrip(pane);
 		legend.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false));
 		this.colourings.forEach(each -> colours.add(each.name()));
@@ -118,8 +109,6 @@ public final class PlanPane {
 			}
 		});
 		places.addListener(SWT.Selection, event -> plan.showPlaces(places.getSelection()));
-		plan.watch(this::showReading);
-		name();
 		Sessions.workbench().add(listener);
 		pane.addListener(SWT.Dispose, event -> Sessions.workbench().remove(listener));
 	}
@@ -158,16 +147,6 @@ public final class PlanPane {
 		int text = Colours.rgb(display.getSystemColor(SWT.COLOR_LIST_FOREGROUND));
 		RGB accent = Contrast.rim(display.getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB(), background.getRGB());
 		return new Ink(Colours.rgb(background), Rgb.between(Colours.rgb(background), text, 0.85), Colours.rgb(new Color(accent)));
-	}
-
-	private void name() {
-		plan.canvas().getAccessible().addAccessibleListener(new AccessibleAdapter() {
-			@Override
-			public void getName(AccessibleEvent event) {
-				event.result = "Floor plan. " + (plan.scene().floor() == null ? "" : floorName(plan.scene().floor()) + ", "
-						+ plan.scene().samples().size() + " samples. ") + reading.getText();
-			}
-		});
 	}
 
 	/** The plan itself. */
@@ -219,13 +198,29 @@ public final class PlanPane {
 		inRow(surfaces.control(), !on);
 		surfaces.read(session);
 		showLegend();
-		showReading();
+		reading.show();
 	}
 
 	/** What is seen, with a title above and the legend below; for the caller to dispose of. */
 	Image picture() {
 		String title = plan.scene().floor() == null ? "" : ModelText.name(session.archive()) + ": " + floorName(plan.scene().floor());
 		return PlanPrint.picture(pane.getDisplay(), title, List.of(boards.area(), legend));
+	}
+
+	/** Lets a person draw the outline of the floor, or keeps what is drawn. */
+	void editOutline() {
+		errorBar.turn(false);
+		if (plan.outline().isOn()) {
+			plan.outline().keep();
+		} else {
+			plan.outline().begin();
+		}
+	}
+
+	/** Asks how far from the samples the outline of the floor is to lie, and makes it. */
+	void outlineFromSamples() {
+		errorBar.turn(false);
+		outlineBar.fromSamples();
 	}
 
 	/** Lets a person lay a plan image on the floor. */
@@ -247,7 +242,7 @@ public final class PlanPane {
 		plan.look().fitSelection();
 	}
 
-	private static String floorName(Floor floor) {
+	static String floorName(Floor floor) {
 		Site site = (Site) floor.eContainer();
 		return ModelText.name(site) + ", " + ModelText.name(floor);
 	}
@@ -302,29 +297,6 @@ public final class PlanPane {
 		elsewhere.show(session == null ? List.of() : Elsewhere.of(session.selection()));
 	}
 
-	private void showReading() {
-		int sample = plan.read();
-		String text = sample < 0 ? summary() : plan.scene().errors() == null ? SampleText.line(plan.scene().samples(), sample) : errorsOf(sample);
-		if (!text.equals(reading.getText())) {
-			reading.setText(text);
-			plan.canvas().getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
-		}
-	}
-
-	private String errorsOf(int sample) {
-		return plan.scene().samples().table(sample).id(plan.scene().samples().row(sample)) + "   " + boards.errors().stream()
-				.map(each -> each.words(sample)).collect(Collectors.joining(";   "));
-	}
-
-	private String summary() {
-		int all = plan.scene().samples().size();
-		int selected = plan.scene().selected().cardinality();
-		boolean isErrorMap = plan.scene().errors() != null;
-		return all == 0 ? "" : ShownNumbers.text(all, 0) + (isErrorMap ? " test samples" : " samples")
-				+ (isErrorMap ? ": arrows lead from where each was taken to where it was put" : "")
-				+ (selected == 0 ? "" : ", " + ShownNumbers.text(selected, 0) + " selected");
-	}
-
 	private final class Listener implements SessionListener {
 
 		@Override
@@ -354,7 +326,7 @@ public final class PlanPane {
 				boards.shown().forEach(board -> board.plan().selectionChanged());
 			}
 			showElsewhere();
-			showReading();
+			reading.show();
 		}
 
 		@Override
@@ -365,6 +337,11 @@ public final class PlanPane {
 				surfaces.read(session);
 				showLegend();
 			}
+		}
+
+		@Override
+		public void settle() {
+			plan.outline().keep();
 		}
 
 		@Override

@@ -27,6 +27,7 @@ public final class PlanView extends ViewPart implements PlanGeometry {
 		String colourBy = Preferences.get(COLOUR_BY, "");
 		pane.colourings().stream().filter(colouring -> colouring.name().equals(colourBy)).findFirst().ifPresent(pane::colourBy);
 		pane.mode(ModeHandler.chosen(getSite()));
+		new OutlineUndo(getSite(), pane.plan().outline());
 		MenuManager menu = new MenuManager();
 		pane.plan().canvas().setMenu(menu.createContextMenu(pane.plan().canvas()));
 		SessionSelection.provide(getSite(), pane.plan().canvas());
@@ -56,6 +57,11 @@ public final class PlanView extends ViewPart implements PlanGeometry {
 	@Override
 	public Optional<Point> toDisplay(SampleRef sample) {
 		return pane.plan().toDisplay(sample);
+	}
+
+	@Override
+	public Point toDisplay(double xMetres, double yMetres) {
+		return pane.plan().toDisplay(xMetres, yMetres);
 	}
 
 	@Override
