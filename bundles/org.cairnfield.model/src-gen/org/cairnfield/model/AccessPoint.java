@@ -8,6 +8,8 @@ import java.util.Map;
 
 import org.cairnfield.core.radio.WifiBand;
 
+import org.cairnfield.model.values.KnownPlace;
+
 import org.eclipse.emf.common.util.DiagnosticChain;
 
 import org.eclipse.emf.ecore.EObject;
@@ -32,6 +34,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.AccessPoint#getFirstHeard <em>First Heard</em>}</li>
  *   <li>{@link org.cairnfield.model.AccessPoint#getLastHeard <em>Last Heard</em>}</li>
  *   <li>{@link org.cairnfield.model.AccessPoint#getGroup <em>Group</em>}</li>
+ *   <li>{@link org.cairnfield.model.AccessPoint#getPlace <em>Place</em>}</li>
  *   <li>{@link org.cairnfield.model.AccessPoint#getCountsAs <em>Counts As</em>}</li>
  *   <li>{@link org.cairnfield.model.AccessPoint#getReason <em>Reason</em>}</li>
  * </ul>
@@ -223,6 +226,32 @@ public interface AccessPoint extends EObject {
 	void setGroup(String value);
 
 	/**
+	 * Returns the value of the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Where somebody knows that it is mounted, as site/level x,y in metres; unset: nobody said so. Nothing is computed from it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Place</em>' attribute.
+	 * @see #setPlace(KnownPlace)
+	 * @see org.cairnfield.model.ModelPackage#getAccessPoint_Place()
+	 * @model dataType="org.cairnfield.model.KnownPlace"
+	 *        annotation="urn:org.cairnfield:words label='Known place'"
+	 * @generated
+	 */
+	KnownPlace getPlace();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.AccessPoint#getPlace <em>Place</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Place</em>' attribute.
+	 * @see #getPlace()
+	 * @generated
+	 */
+	void setPlace(KnownPlace value);
+
+	/**
 	 * Returns the value of the '<em><b>Counts As</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -326,5 +355,16 @@ public interface AccessPoint extends EObject {
 	 * @generated
 	 */
 	boolean heardInOrder(DiagnosticChain diagnostics, Map<Object, Object> context);
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * A place that is set is on a floor that the archive has.
+	 * <!-- end-model-doc -->
+	 * @model
+	 * @generated
+	 */
+	boolean placeIsOnAFloor(DiagnosticChain diagnostics, Map<Object, Object> context);
 
 } // AccessPoint

@@ -425,13 +425,22 @@ public interface ModelPackage extends EPackage {
 	int ACCESS_POINT__GROUP = 6;
 
 	/**
+	 * The feature id for the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCESS_POINT__PLACE = 7;
+
+	/**
 	 * The feature id for the '<em><b>Counts As</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ACCESS_POINT__COUNTS_AS = 7;
+	int ACCESS_POINT__COUNTS_AS = 8;
 
 	/**
 	 * The feature id for the '<em><b>Reason</b></em>' attribute.
@@ -440,7 +449,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ACCESS_POINT__REASON = 8;
+	int ACCESS_POINT__REASON = 9;
 
 	/**
 	 * The number of structural features of the '<em>Access Point</em>' class.
@@ -449,7 +458,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ACCESS_POINT_FEATURE_COUNT = 9;
+	int ACCESS_POINT_FEATURE_COUNT = 10;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.DeviceImpl <em>Device</em>}' class.
@@ -1499,6 +1508,16 @@ public interface ModelPackage extends EPackage {
 	int PLACEMENT = 24;
 
 	/**
+	 * The meta object id for the '<em>Known Place</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.cairnfield.model.values.KnownPlace
+	 * @see org.cairnfield.model.impl.ModelPackageImpl#getKnownPlace()
+	 * @generated
+	 */
+	int KNOWN_PLACE = 24;
+
+	/**
 	 * The meta object id for the '<em>Georeference</em>' data type.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1971,6 +1990,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getAccessPoint_Group();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.AccessPoint#getPlace <em>Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Place</em>'.
+	 * @see org.cairnfield.model.AccessPoint#getPlace()
+	 * @see #getAccessPoint()
+	 * @generated
+	 */
+	EAttribute getAccessPoint_Place();
 
 	/**
 	 * Returns the meta object for the attribute '{@link org.cairnfield.model.AccessPoint#getCountsAs <em>Counts As</em>}'.
@@ -3105,6 +3135,20 @@ public interface ModelPackage extends EPackage {
 	EDataType getPlacement();
 
 	/**
+	 * Returns the meta object for data type '{@link org.cairnfield.model.values.KnownPlace <em>Known Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * A place on a floor: site/level x,y in metres.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Known Place</em>'.
+	 * @see org.cairnfield.model.values.KnownPlace
+	 * @model instanceClass="org.cairnfield.model.values.KnownPlace"
+	 * @generated
+	 */
+	EDataType getKnownPlace();
+
+	/**
 	 * Returns the meta object for data type '{@link org.cairnfield.model.values.Georeference <em>Georeference</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3527,6 +3571,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute ACCESS_POINT__GROUP = eINSTANCE.getAccessPoint_Group();
+
+		/**
+		 * The meta object literal for the '<em><b>Place</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCESS_POINT__PLACE = eINSTANCE.getAccessPoint_Place();
 
 		/**
 		 * The meta object literal for the '<em><b>Counts As</b></em>' attribute feature.
@@ -4393,6 +4445,16 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType PLACEMENT = eINSTANCE.getPlacement();
+
+		/**
+		 * The meta object literal for the '<em>Known Place</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.cairnfield.model.values.KnownPlace
+		 * @see org.cairnfield.model.impl.ModelPackageImpl#getKnownPlace()
+		 * @generated
+		 */
+		EDataType KNOWN_PLACE = eINSTANCE.getKnownPlace();
 
 		/**
 		 * The meta object literal for the '<em>Georeference</em>' data type.

@@ -28,6 +28,7 @@ import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.Waiver;
 import org.cairnfield.model.values.Georeference;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.LabelsBuilder;
 import org.cairnfield.model.values.Outline;
@@ -110,6 +111,7 @@ public final class SampleArchives {
 		accessPoint.setChannel(random.nextInt(14));
 		accessPoint.setFirstHeard(LocalDate.ofEpochDay(20_000 + random.nextInt(500)));
 		accessPoint.setGroup(random.nextBoolean() ? null : text());
+		accessPoint.setPlace(i % 3 > 0 ? null : new KnownPlace(i % 2 == 0 ? "th" : "Sail.Hall_2", i % 3 - 1, i, -2.5 * i));
 		accessPoint.setReason(random.nextInt(5) > 0 ? null : text());
 		return accessPoint;
 	}

@@ -26,7 +26,8 @@ public final class Editable {
 			entry(Literals.ARCHIVE, List.of(Literals.ARCHIVE__NAME)),
 			entry(Literals.SITE, List.of(Literals.SITE__NAME, Literals.SITE__GEOREFERENCE, Literals.SITE__MAP_FROM, Literals.SITE__MAP_UNTIL)),
 			entry(Literals.FLOOR, List.of(Literals.FLOOR__NAME, Literals.FLOOR__OUTLINE, Literals.FLOOR__HEIGHT_METRES)),
-			entry(Literals.ACCESS_POINT, List.of(Literals.ACCESS_POINT__BAND, Literals.ACCESS_POINT__CHANNEL, Literals.ACCESS_POINT__GROUP)),
+			entry(Literals.ACCESS_POINT, List.of(Literals.ACCESS_POINT__BAND, Literals.ACCESS_POINT__CHANNEL, Literals.ACCESS_POINT__GROUP,
+					Literals.ACCESS_POINT__PLACE)),
 			entry(Literals.DEVICE, List.of(Literals.DEVICE__NAME, Literals.DEVICE__OFFSET_DB)),
 			entry(Literals.SURVEY, List.of(Literals.SURVEY__NAME, Literals.SURVEY__DATE, Literals.SURVEY__KIND, Literals.SURVEY__DEVICE,
 					Literals.SURVEY__SURVEYOR, Literals.SURVEY__PROTOCOL)));

@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.core.radio.WifiBand;
+import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelPackage.Literals;
+import org.cairnfield.model.check.AccessPointCheck;
+import org.cairnfield.model.values.KnownPlace;
 import org.eclipse.emf.common.util.Diagnostic;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -31,6 +34,9 @@ final class EditableRules {
 		}
 		if (feature == Literals.SURVEY__SURVEYOR && value != null && !value.toString().matches(INITIALS)) {
 			throw new UnfitValueException("'" + value + "' is not initials of at most four letters; names are not kept");
+		}
+		if (value instanceof KnownPlace place && EcoreUtil.getRootContainer(object) instanceof Archive archive && !AccessPointCheck.isOnAFloor(place, archive)) {
+			throw new UnfitValueException("no site '" + place.site() + "' of this archive has a floor " + place.level() + "; a site is meant by its id");
 		}
 		EObject changed = alone(object);
 		List<String> before = problems(changed);

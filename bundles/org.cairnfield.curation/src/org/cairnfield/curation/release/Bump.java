@@ -29,7 +29,7 @@ public record Bump(SemanticVersion version, Optional<SemanticVersion.Part> part,
 	/** Properties that say which surveys make the map. */
 	private static final Set<String> DAYS = Set.of("mapFrom", "mapUntil");
 	/** Properties that people read and no device does. */
-	private static final Set<String> TEXTS = Set.of("name", "surveyor", "protocol", "group", "planImage", "planPlacement", "outline",
+	private static final Set<String> TEXTS = Set.of("name", "surveyor", "protocol", "group", "place", "planImage", "planPlacement", "outline",
 			"heightMetres", "sourceFile", "sourceDigest", "firstHeard", "lastHeard", "text", "date");
 
 	/** @param last null before the first release */

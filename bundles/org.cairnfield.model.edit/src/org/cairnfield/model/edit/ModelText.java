@@ -1,6 +1,8 @@
 package org.cairnfield.model.edit;
 
 import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
 
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
@@ -22,6 +24,7 @@ import org.cairnfield.model.Waiver;
 import org.cairnfield.model.check.SiblingNames;
 import org.cairnfield.model.conflict.Place;
 import org.cairnfield.model.util.ModelSwitch;
+import org.cairnfield.model.values.KnownPlace;
 import org.eclipse.emf.ecore.EObject;
 
 /** Names of objects of the model, as people read them; see {@link SiblingNames}. */
@@ -132,6 +135,14 @@ public final class ModelText {
 	/** What maps and findings call an access point: its address or, where it has none, its id. */
 	public static String address(AccessPoint accessPoint) {
 		return or(accessPoint.getAddress(), accessPoint.getId());
+	}
+
+	/** A place in words, such as "Lantern Store, Floor 1, x 12.50 m, y 3.00 m". @param archive that names site and floor; null for ids */
+	public static String place(KnownPlace place, Archive archive) {
+		Optional<Site> site = archive == null ? Optional.empty() : ArchiveIndex.of(archive).site(place.site());
+		String floor = site.flatMap(of -> ArchiveIndex.floor(of, place.level())).map(ModelText::name).orElse("floor " + place.level());
+		return site.map(ModelText::name).orElse(place.site()) + ", " + floor
+				+ String.format(Locale.ROOT, ", x %.2f m, y %.2f m", place.xMetres(), place.yMetres());
 	}
 
 	private static String or(String text, String otherwise) {

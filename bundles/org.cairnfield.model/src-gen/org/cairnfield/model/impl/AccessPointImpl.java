@@ -13,6 +13,8 @@ import org.cairnfield.model.ModelPackage;
 
 import org.cairnfield.model.check.AccessPointCheck;
 
+import org.cairnfield.model.values.KnownPlace;
+
 import org.eclipse.emf.common.notify.Notification;
 
 import org.eclipse.emf.common.util.DiagnosticChain;
@@ -37,6 +39,7 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getFirstHeard <em>First Heard</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getLastHeard <em>Last Heard</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getGroup <em>Group</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getPlace <em>Place</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getCountsAs <em>Counts As</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.AccessPointImpl#getReason <em>Reason</em>}</li>
  * </ul>
@@ -183,6 +186,26 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 	 * @ordered
 	 */
 	protected String group = GROUP_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPlace() <em>Place</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlace()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final KnownPlace PLACE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPlace() <em>Place</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlace()
+	 * @generated
+	 * @ordered
+	 */
+	protected KnownPlace place = PLACE_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getCountsAs() <em>Counts As</em>}' attribute.
@@ -410,6 +433,29 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 	 * @generated
 	 */
 	@Override
+	public KnownPlace getPlace() {
+		return place;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPlace(KnownPlace newPlace) {
+		KnownPlace oldPlace = place;
+		place = newPlace;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ACCESS_POINT__PLACE, oldPlace, place));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public String getCountsAs() {
 		return countsAs;
 	}
@@ -506,6 +552,16 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 	 * @generated
 	 */
 	@Override
+	public boolean placeIsOnAFloor(final DiagnosticChain diagnostics, final Map<Object, Object> context) {
+		return AccessPointCheck.placeIsOnAFloor(this, diagnostics);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case ModelPackage.ACCESS_POINT__ID:
@@ -522,6 +578,8 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 				return getLastHeard();
 			case ModelPackage.ACCESS_POINT__GROUP:
 				return getGroup();
+			case ModelPackage.ACCESS_POINT__PLACE:
+				return getPlace();
 			case ModelPackage.ACCESS_POINT__COUNTS_AS:
 				return getCountsAs();
 			case ModelPackage.ACCESS_POINT__REASON:
@@ -558,6 +616,9 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 				return;
 			case ModelPackage.ACCESS_POINT__GROUP:
 				setGroup((String)newValue);
+				return;
+			case ModelPackage.ACCESS_POINT__PLACE:
+				setPlace((KnownPlace)newValue);
 				return;
 			case ModelPackage.ACCESS_POINT__COUNTS_AS:
 				setCountsAs((String)newValue);
@@ -598,6 +659,9 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 			case ModelPackage.ACCESS_POINT__GROUP:
 				setGroup(GROUP_EDEFAULT);
 				return;
+			case ModelPackage.ACCESS_POINT__PLACE:
+				setPlace(PLACE_EDEFAULT);
+				return;
 			case ModelPackage.ACCESS_POINT__COUNTS_AS:
 				setCountsAs(COUNTS_AS_EDEFAULT);
 				return;
@@ -630,6 +694,8 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 				return LAST_HEARD_EDEFAULT == null ? lastHeard != null : !LAST_HEARD_EDEFAULT.equals(lastHeard);
 			case ModelPackage.ACCESS_POINT__GROUP:
 				return GROUP_EDEFAULT == null ? group != null : !GROUP_EDEFAULT.equals(group);
+			case ModelPackage.ACCESS_POINT__PLACE:
+				return PLACE_EDEFAULT == null ? place != null : !PLACE_EDEFAULT.equals(place);
 			case ModelPackage.ACCESS_POINT__COUNTS_AS:
 				return COUNTS_AS_EDEFAULT == null ? countsAs != null : !COUNTS_AS_EDEFAULT.equals(countsAs);
 			case ModelPackage.ACCESS_POINT__REASON:
@@ -662,6 +728,8 @@ public class AccessPointImpl extends MinimalEObjectImpl.Container implements Acc
 		result.append(lastHeard);
 		result.append(", group: ");
 		result.append(group);
+		result.append(", place: ");
+		result.append(place);
 		result.append(", countsAs: ");
 		result.append(countsAs);
 		result.append(", reason: ");

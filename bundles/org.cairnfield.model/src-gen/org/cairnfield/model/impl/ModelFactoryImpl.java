@@ -12,6 +12,7 @@ import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.model.*;
 
 import org.cairnfield.model.values.Georeference;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.model.values.SampleKey;
@@ -110,6 +111,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return createOutlineFromString(eDataType, initialValue);
 			case ModelPackage.PLACEMENT:
 				return createPlacementFromString(eDataType, initialValue);
+			case ModelPackage.KNOWN_PLACE:
+				return createKnownPlaceFromString(eDataType, initialValue);
 			case ModelPackage.GEOREFERENCE:
 				return createGeoreferenceFromString(eDataType, initialValue);
 			case ModelPackage.SCOPE:
@@ -147,6 +150,8 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 				return convertOutlineToString(eDataType, instanceValue);
 			case ModelPackage.PLACEMENT:
 				return convertPlacementToString(eDataType, instanceValue);
+			case ModelPackage.KNOWN_PLACE:
+				return convertKnownPlaceToString(eDataType, instanceValue);
 			case ModelPackage.GEOREFERENCE:
 				return convertGeoreferenceToString(eDataType, instanceValue);
 			case ModelPackage.SCOPE:
@@ -483,6 +488,42 @@ public class ModelFactoryImpl extends EFactoryImpl implements ModelFactory {
 	 */
 	public String convertPlacementToString(EDataType eDataType, Object instanceValue) {
 		return convertPlacement((Placement)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public KnownPlace createKnownPlace(final String it) {
+		return it == null ? null : KnownPlace.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public KnownPlace createKnownPlaceFromString(EDataType eDataType, String initialValue) {
+		return createKnownPlace(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertKnownPlace(final KnownPlace it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertKnownPlaceToString(EDataType eDataType, Object instanceValue) {
+		return convertKnownPlace((KnownPlace)instanceValue);
 	}
 
 	/**

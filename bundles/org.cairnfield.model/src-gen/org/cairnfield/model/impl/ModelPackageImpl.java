@@ -35,6 +35,7 @@ import org.cairnfield.model.Waiver;
 import org.cairnfield.model.util.ModelValidator;
 
 import org.cairnfield.model.values.Georeference;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
@@ -236,6 +237,13 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	private EDataType placementEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType knownPlaceEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -732,7 +740,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAccessPoint_CountsAs() {
+	public EAttribute getAccessPoint_Place() {
 		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(7);
 	}
 
@@ -742,8 +750,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAccessPoint_Reason() {
+	public EAttribute getAccessPoint_CountsAs() {
 		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAccessPoint_Reason() {
+		return (EAttribute)accessPointEClass.getEStructuralFeatures().get(9);
 	}
 
 	/**
@@ -1762,6 +1780,16 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getKnownPlace() {
+		return knownPlaceEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getGeoreference() {
 		return georeferenceEDataType;
 	}
@@ -1895,6 +1923,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(accessPointEClass, ACCESS_POINT__FIRST_HEARD);
 		createEAttribute(accessPointEClass, ACCESS_POINT__LAST_HEARD);
 		createEAttribute(accessPointEClass, ACCESS_POINT__GROUP);
+		createEAttribute(accessPointEClass, ACCESS_POINT__PLACE);
 		createEAttribute(accessPointEClass, ACCESS_POINT__COUNTS_AS);
 		createEAttribute(accessPointEClass, ACCESS_POINT__REASON);
 
@@ -2015,6 +2044,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		proposalsEDataType = createEDataType(PROPOSALS);
 		outlineEDataType = createEDataType(OUTLINE);
 		placementEDataType = createEDataType(PLACEMENT);
+		knownPlaceEDataType = createEDataType(KNOWN_PLACE);
 		georeferenceEDataType = createEDataType(GEOREFERENCE);
 		scopeEDataType = createEDataType(SCOPE);
 		searchEDataType = createEDataType(SEARCH);
@@ -2166,6 +2196,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getAccessPoint_FirstHeard(), this.getDate(), "firstHeard", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAccessPoint_LastHeard(), this.getDate(), "lastHeard", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAccessPoint_Group(), ecorePackage.getEString(), "group", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAccessPoint_Place(), this.getKnownPlace(), "place", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAccessPoint_CountsAs(), ecorePackage.getEString(), "countsAs", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAccessPoint_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, AccessPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
@@ -2199,6 +2230,15 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
 
 		op = addEOperation(accessPointEClass, ecorePackage.getEBoolean(), "heardInOrder", 0, 1, IS_UNIQUE, IS_ORDERED);
+		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
+		g1 = createEGenericType(ecorePackage.getEMap());
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		g2 = createEGenericType(ecorePackage.getEJavaObject());
+		g1.getETypeArguments().add(g2);
+		addEParameter(op, g1, "context", 0, 1, IS_UNIQUE, IS_ORDERED);
+
+		op = addEOperation(accessPointEClass, ecorePackage.getEBoolean(), "placeIsOnAFloor", 0, 1, IS_UNIQUE, IS_ORDERED);
 		addEParameter(op, ecorePackage.getEDiagnosticChain(), "diagnostics", 0, 1, IS_UNIQUE, IS_ORDERED);
 		g1 = createEGenericType(ecorePackage.getEMap());
 		g2 = createEGenericType(ecorePackage.getEJavaObject());
@@ -2458,6 +2498,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEDataType(proposalsEDataType, Proposals.class, "Proposals", !IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(outlineEDataType, Outline.class, "Outline", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(placementEDataType, Placement.class, "Placement", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(knownPlaceEDataType, KnownPlace.class, "KnownPlace", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(georeferenceEDataType, Georeference.class, "Georeference", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(scopeEDataType, Scope.class, "Scope", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(searchEDataType, Search.class, "Search", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -2703,6 +2744,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Radio"
+		   });
+		addAnnotation
+		  (getAccessPoint_Place(),
+		   source,
+		   new String[] {
+			   "label", "Known place"
 		   });
 		addAnnotation
 		  (getAccessPoint_CountsAs(),

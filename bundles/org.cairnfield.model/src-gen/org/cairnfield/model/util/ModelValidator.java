@@ -14,6 +14,7 @@ import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.model.*;
 
 import org.cairnfield.model.values.Georeference;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
@@ -152,12 +153,20 @@ public class ModelValidator extends EObjectValidator {
 	public static final int ACCESS_POINT__HEARD_IN_ORDER = 12;
 
 	/**
+	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Place Is On AFloor' of 'Access Point'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static final int ACCESS_POINT__PLACE_IS_ON_AFLOOR = 13;
+
+	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Id Is Usable' of 'Device'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int DEVICE__ID_IS_USABLE = 13;
+	public static final int DEVICE__ID_IS_USABLE = 14;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Offset Is Plausible' of 'Device'.
@@ -165,7 +174,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int DEVICE__OFFSET_IS_PLAUSIBLE = 14;
+	public static final int DEVICE__OFFSET_IS_PLAUSIBLE = 15;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Id Is Usable' of 'Survey'.
@@ -173,7 +182,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int SURVEY__ID_IS_USABLE = 15;
+	public static final int SURVEY__ID_IS_USABLE = 16;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Surveyor Is Initials' of 'Survey'.
@@ -181,7 +190,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int SURVEY__SURVEYOR_IS_INITIALS = 16;
+	public static final int SURVEY__SURVEYOR_IS_INITIALS = 17;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Digest Is Sha256' of 'Survey'.
@@ -189,7 +198,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int SURVEY__DIGEST_IS_SHA256 = 17;
+	public static final int SURVEY__DIGEST_IS_SHA256 = 18;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Levels Are Known' of 'Survey'.
@@ -197,7 +206,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int SURVEY__LEVELS_ARE_KNOWN = 18;
+	public static final int SURVEY__LEVELS_ARE_KNOWN = 19;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Access Points Are Known' of 'Survey'.
@@ -205,7 +214,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int SURVEY__ACCESS_POINTS_ARE_KNOWN = 19;
+	public static final int SURVEY__ACCESS_POINTS_ARE_KNOWN = 20;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Id Is Usable' of 'Split'.
@@ -213,7 +222,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int SPLIT__ID_IS_USABLE = 20;
+	public static final int SPLIT__ID_IS_USABLE = 21;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Parameters Are In Range' of 'Split'.
@@ -221,7 +230,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int SPLIT__PARAMETERS_ARE_IN_RANGE = 21;
+	public static final int SPLIT__PARAMETERS_ARE_IN_RANGE = 22;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Id Is Usable' of 'Ledger'.
@@ -229,7 +238,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int LEDGER__ID_IS_USABLE = 22;
+	public static final int LEDGER__ID_IS_USABLE = 23;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Superseded' of 'Ledger'.
@@ -237,7 +246,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int LEDGER__SUPERSEDED = 23;
+	public static final int LEDGER__SUPERSEDED = 24;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Is Accounted For' of 'Verdict'.
@@ -245,7 +254,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int VERDICT__IS_ACCOUNTED_FOR = 24;
+	public static final int VERDICT__IS_ACCOUNTED_FOR = 25;
 
 	/**
 	 * The {@link org.eclipse.emf.common.util.Diagnostic#getCode() code} for constraint 'Is Accounted For' of 'Waiver'.
@@ -253,7 +262,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	public static final int WAIVER__IS_ACCOUNTED_FOR = 25;
+	public static final int WAIVER__IS_ACCOUNTED_FOR = 26;
 
 	/**
 	 * A constant with a fixed name that can be used as the base value for additional hand written constants.
@@ -261,7 +270,7 @@ public class ModelValidator extends EObjectValidator {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	private static final int GENERATED_DIAGNOSTIC_CODE_COUNT = 25;
+	private static final int GENERATED_DIAGNOSTIC_CODE_COUNT = 26;
 
 	/**
 	 * A constant with a fixed name that can be used as the base value for additional hand written constants in a derived class.
@@ -351,6 +360,8 @@ public class ModelValidator extends EObjectValidator {
 				return validateOutline((Outline)value, diagnostics, context);
 			case ModelPackage.PLACEMENT:
 				return validatePlacement((Placement)value, diagnostics, context);
+			case ModelPackage.KNOWN_PLACE:
+				return validateKnownPlace((KnownPlace)value, diagnostics, context);
 			case ModelPackage.GEOREFERENCE:
 				return validateGeoreference((Georeference)value, diagnostics, context);
 			case ModelPackage.SCOPE:
@@ -531,6 +542,7 @@ public class ModelValidator extends EObjectValidator {
 		if (result || diagnostics != null) result &= validateAccessPoint_addressIsOfOneRadio(accessPoint, diagnostics, context);
 		if (result || diagnostics != null) result &= validateAccessPoint_channelIsInBand(accessPoint, diagnostics, context);
 		if (result || diagnostics != null) result &= validateAccessPoint_heardInOrder(accessPoint, diagnostics, context);
+		if (result || diagnostics != null) result &= validateAccessPoint_placeIsOnAFloor(accessPoint, diagnostics, context);
 		return result;
 	}
 
@@ -572,6 +584,16 @@ public class ModelValidator extends EObjectValidator {
 	 */
 	public boolean validateAccessPoint_heardInOrder(AccessPoint accessPoint, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return accessPoint.heardInOrder(diagnostics, context);
+	}
+
+	/**
+	 * Validates the placeIsOnAFloor constraint of '<em>Access Point</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateAccessPoint_placeIsOnAFloor(AccessPoint accessPoint, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return accessPoint.placeIsOnAFloor(diagnostics, context);
 	}
 
 	/**
@@ -957,6 +979,15 @@ public class ModelValidator extends EObjectValidator {
 	 * @generated
 	 */
 	public boolean validatePlacement(Placement placement, DiagnosticChain diagnostics, Map<Object, Object> context) {
+		return true;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public boolean validateKnownPlace(KnownPlace knownPlace, DiagnosticChain diagnostics, Map<Object, Object> context) {
 		return true;
 	}
 

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.cairnfield.core.radio.MacAddress;
 import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.model.AccessPoint;
+import org.cairnfield.model.Archive;
+import org.cairnfield.model.values.KnownPlace;
 import org.eclipse.emf.common.util.DiagnosticChain;
 
 /** Constraints of an access point. */
@@ -53,6 +55,19 @@ public final class AccessPointCheck {
 				diagnostics, accessPoint,
 				"Access point " + accessPoint.getId() + " was last heard on " + accessPoint.getLastHeard() + ", before "
 						+ accessPoint.getFirstHeard() + " when it was first heard: correct the days");
+	}
+
+	/** @see AccessPoint#placeIsOnAFloor */
+	public static boolean placeIsOnAFloor(AccessPoint accessPoint, DiagnosticChain diagnostics) {
+		KnownPlace place = accessPoint.getPlace();
+		return require(place == null || !(accessPoint.eContainer() instanceof Archive archive) || isOnAFloor(place, archive), diagnostics, accessPoint,
+				"The place of access point " + accessPoint.getId() + ", " + place + ", is on no floor of the archive: set it again, or unset it");
+	}
+
+	/** Whether the archive has the floor that a place is on. */
+	public static boolean isOnAFloor(KnownPlace place, Archive archive) {
+		return archive.getSites().stream().filter(site -> place.site().equals(site.getId())).flatMap(site -> site.getFloors().stream())
+				.anyMatch(floor -> floor.getLevel() == place.level());
 	}
 
 	/** One text for all ways to write a MAC address; any other text as it is. */

@@ -52,6 +52,19 @@ class SetCommandTest {
 	}
 
 	@Test
+	void knowsWhereAnAccessPointIsMounted() throws IOException {
+		String accessPoint;
+		try (OpenArchive open = new ArchiveStore().open(archive, Mode.READ)) {
+			accessPoint = "access-point:" + open.archive().getAccessPoints().get(0).getAddress();
+		}
+		Cli.ok("set", "-q", "--archive", archive, accessPoint, "place=" + site + "/0 12.5,3");
+		assertEquals(site + "/0 12.5,3.0", values(accessPoint).get("place").getAsString());
+		Cli.run("set", "--archive", archive, accessPoint, "place=" + site + "/9 12.5,3").ended(ExitCode.USAGE).says("has a floor 9");
+		Cli.ok("set", "-q", "--archive", archive, accessPoint, "place=");
+		assertTrue(values(accessPoint).get("place").isJsonNull());
+	}
+
+	@Test
 	void makesASurveyOneForTesting() throws IOException {
 		String survey;
 		try (OpenArchive open = new ArchiveStore().open(archive, Mode.READ)) {

@@ -52,7 +52,8 @@ class BumpTest {
 
 	@Test
 	void isAPatchWhereOnlyTextsDifferOrNothingDoes() {
-		assertEquals("1.4.3", bump(changed("site", "name"), changed("survey", "surveyor"), changed("archive", "name")).version().toString());
+		assertEquals("1.4.3", bump(changed("site", "name"), changed("survey", "surveyor"), changed("archive", "name"),
+				changed("access point", "place")).version().toString());
 		assertEquals("1.4.3", bump().version().toString());
 		assertEquals(List.of("nothing differs"), bump().reasons());
 		assertEquals("1.4.3", bump(new ObjectChange("waiver", "w", Way.ADDED, List.of())).version().toString());

@@ -10,6 +10,7 @@ import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Device;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.SampleKey;
 import org.junit.jupiter.api.Test;
 
@@ -48,6 +49,13 @@ public class ArchiveIndexTest {
 		assertSame(first, index.address("00:00:5E:00:53:01").orElseThrow());
 		assertEquals(Optional.empty(), index.address("ap1"));
 		assertSame(surveys.archive.getAccessPoints().get(1), index.address("ap2").orElseThrow());
+	}
+
+	@Test
+	public void namesAPlaceByItsSiteAndFloor() {
+		String floor = ModelText.name(index.floor("tide-house", 3).orElseThrow());
+		assertEquals("Tide House, " + floor + ", x -1.50 m, y 22.00 m", ModelText.place(new KnownPlace("tide-house", 3, -1.5, 22), surveys.archive));
+		assertEquals("annex, floor 3, x 1.00 m, y 2.00 m", ModelText.place(new KnownPlace("annex", 3, 1, 2), surveys.archive));
 	}
 
 	@Test

@@ -17,6 +17,7 @@ import org.cairnfield.model.Fixture;
 import org.cairnfield.model.ModelFactory;
 import org.cairnfield.model.ModelPackage;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.common.util.Diagnostic;
@@ -98,6 +99,8 @@ public class ConstraintsTest {
 					f.accessPoint.setFirstHeard(f.survey.getDate());
 					f.accessPoint.setLastHeard(f.survey.getDate().minusDays(1));
 				}),
+				breach("AccessPoint.placeIsOnAFloor", "tide-house/2", f -> f.accessPoint.setPlace(new KnownPlace("tide-house", 2, 1, 1))),
+				breach("AccessPoint.placeIsOnAFloor", "nowhere/0", f -> f.accessPoint.setPlace(new KnownPlace("nowhere", 0, 1, 1))),
 				breach("Device.idIsUsable", "no id", f -> {
 					Device device = ModelFactory.eINSTANCE.createDevice();
 					f.archive.getDevices().add(device);

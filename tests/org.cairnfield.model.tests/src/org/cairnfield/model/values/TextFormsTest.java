@@ -28,6 +28,9 @@ public class TextFormsTest {
 		Outline outline = Outline.of(new double[] { 0, 40, 40 }, new double[] { 0, 0, 25.5 });
 		assertEquals(outline, Outline.parse(outline.toString()));
 		assertEquals("0.0,0.0 40.0,0.0 40.0,25.5", outline.toString());
+		KnownPlace place = new KnownPlace("lantern-store", -1, 12.5, -3);
+		assertEquals("lantern-store/-1 12.5,-3.0", place.toString());
+		assertEquals(place, KnownPlace.parse(" lantern-store/-1  12.5,-3 "));
 	}
 
 	@ParameterizedTest
@@ -40,6 +43,12 @@ public class TextFormsTest {
 	@ValueSource(strings = { "", "1 2", "91 0 0", "0 181 0", "0 0 361", "NaN 0 0", "a b c" })
 	public void refusesWhatIsNowhere(String text) {
 		assertThrows(IllegalArgumentException.class, () -> Georeference.parse(text));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "", "th", "th/1", "th/1 2", "th/1 2,x", "th/1 2,3,4", "th/1 2 3", "th/low 2,3", "th 2,3", "../1 2,3", "th//1 2,3", "th/1 NaN,3" })
+	public void refusesWhatIsNoKnownPlace(String text) {
+		assertThrows(IllegalArgumentException.class, () -> KnownPlace.parse(text));
 	}
 
 	@ParameterizedTest

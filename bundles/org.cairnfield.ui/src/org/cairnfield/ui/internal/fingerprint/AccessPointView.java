@@ -12,6 +12,7 @@ import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SetAccessPointStateCommand;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.charts.Bins;
@@ -191,6 +192,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 			}
 			text.append(accessPoint.getChannel() > 0 ? "  channel " + accessPoint.getChannel() : "");
 			text.append(accessPoint.getGroup() == null ? "" : "  one radio with " + accessPoint.getGroup());
+			text.append(accessPoint.getPlace() == null ? "" : "\nmounted at " + ModelText.place(accessPoint.getPlace(), session.archive()));
 			text.append(accessPoint.getCountsAs() == null ? "" : "\ncounts as " + ArchiveIndex.of(session.archive()).accessPoint(accessPoint.getCountsAs())
 					.map(AccessPoint::getAddress).orElse(accessPoint.getCountsAs()) + " in the map");
 			text.append(accessPoint.isKept() ? "" : "\nset aside: " + accessPoint.getReason());

@@ -23,6 +23,7 @@ import org.cairnfield.archive.SampleArchives;
 import org.cairnfield.archive.internal.resource.ArchiveFiles;
 import org.cairnfield.archive.internal.text.ArchiveLayout;
 import org.cairnfield.model.Archive;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.Claim;
 import org.cairnfield.model.Conflict;
 import org.cairnfield.model.Ledger;
@@ -228,6 +229,22 @@ class ArchiveMergeTest {
 		assertEquals(0, merged.archive().getConflicts().size());
 		assertEquals(List.of(7.0, 3.0, 4.0), List.of((double) survey(merged.archive()).table().floorLevel(2), survey(merged.archive()).table().xMetres(2),
 				survey(merged.archive()).table().yMetres(2)));
+	}
+
+	@Test
+	void asksWhereTwoKnowOneAccessPointAtTwoPlaces() {
+		Archive base = archive(1);
+		Archive mine = EcoreUtil.copy(base);
+		Archive theirs = EcoreUtil.copy(base);
+		mine.getAccessPoints().get(1).setPlace(KnownPlace.parse("th/0 1,2"));
+		theirs.getAccessPoints().get(1).setPlace(KnownPlace.parse("th/1 1,2"));
+		mine.getAccessPoints().get(2).setPlace(KnownPlace.parse("th/0 5,6"));
+		theirs.getAccessPoints().get(2).setChannel(7);
+		Archive merged = merge(base, mine, theirs).archive();
+		assertEquals(List.of("place"), merged.getConflicts().stream().map(Conflict::getUnit).toList());
+		assertEquals(List.of("th/0 1.0,2.0", "th/1 1.0,2.0"), merged.getConflicts().get(0).getClaims().stream().map(Claim::getValue).sorted().toList());
+		assertEquals(KnownPlace.parse("th/0 5,6"), merged.getAccessPoints().get(2).getPlace());
+		assertEquals(7, merged.getAccessPoints().get(2).getChannel());
 	}
 
 	@Test

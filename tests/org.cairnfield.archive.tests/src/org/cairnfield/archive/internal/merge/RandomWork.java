@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Random;
 
+import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Decision;
 import org.cairnfield.model.Ledger;
@@ -17,6 +18,7 @@ import org.cairnfield.model.Survey;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.Waiver;
 import org.cairnfield.model.check.LedgerOrder;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -67,7 +69,11 @@ public final class RandomWork {
 	private void one() {
 		switch (random.nextInt(11)) {
 		case 0 -> archive.setName("by " + person);
-		case 1 -> archive.getAccessPoints().get(random.nextInt(4)).setReason("hotspot, " + person);
+		case 1 -> {
+			AccessPoint accessPoint = archive.getAccessPoints().get(random.nextInt(4));
+			accessPoint.setReason("hotspot, " + person);
+			accessPoint.setPlace(new KnownPlace("th", 0, person.charAt(0), 2));
+		}
 		case 2 -> waive();
 		case 3 -> {
 			if (!archive.getWaivers().isEmpty()) {

@@ -1,21 +1,21 @@
 package org.cairnfield.ui.plan.internal.gef;
 
-import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
+import org.cairnfield.ui.plan.internal.model.ShownPlace;
 
 /** A click on the place of an access point chooses it. */
 final class ChooseGesture extends Gesture {
 
 	private final PlanCanvas plan;
-	private final EstimatedPlace place;
+	private final ShownPlace place;
 
-	ChooseGesture(PlanCanvas plan, EstimatedPlace place) {
+	ChooseGesture(PlanCanvas plan, ShownPlace place) {
 		this.plan = plan;
 		this.place = place;
 	}
 
 	@Override
 	void drag() {
-		// an estimate stays where it is
+		// it stays where it is
 	}
 
 	@Override

@@ -16,9 +16,11 @@ import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.plan.internal.geometry.Camera;
 import org.cairnfield.ui.plan.internal.outline.OutlineDraft;
 import org.cairnfield.ui.plan.internal.outline.OutlineShape;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.swt.widgets.Event;
 
 /** Draws the outline of the floor on show, or changes it. What is kept is one change of the archive; until then it is a draft. */
-public final class OutlineEditor {
+public final class OutlineEditor implements PlanTool {
 
 	/** How far from a handle the pointer may be, in points. */
 	private static final int REACH = 8;
@@ -27,6 +29,7 @@ public final class OutlineEditor {
 
 	private final PlanCanvas plan;
 	private final OutlineFigure figure;
+	private final OutlineKeys keys;
 	private final List<Runnable> watchers = new ArrayList<>();
 	private Floor floor;
 	private Outline before;
@@ -36,6 +39,7 @@ public final class OutlineEditor {
 	OutlineEditor(PlanCanvas plan) {
 		this.plan = plan;
 		figure = new OutlineFigure(plan);
+		keys = new OutlineKeys(plan, this);
 	}
 
 	OutlineFigure figure() {
@@ -67,6 +71,7 @@ public final class OutlineEditor {
 		if (!isOn() && plan.scene().floor() != null && !plan.isReadOnly()) {
 			floor = plan.scene().floor();
 			before = floor.getOutline();
+			plan.tools().leave();
 			draft = new OutlineDraft(OutlineShape.of(before));
 			figure.pointAt(null);
 			plan.hover(-1);
@@ -93,6 +98,7 @@ public final class OutlineEditor {
 	}
 
 	/** Forgets what was drawn. */
+	@Override
 	public void giveUp() {
 		if (isOn()) {
 			draft = null;
@@ -101,8 +107,9 @@ public final class OutlineEditor {
 		}
 	}
 
-	/** The person goes elsewhere: it is kept, or where it is no outline the window says so. */
-	void leave() {
+	/** Where it is no outline the window says so. */
+	@Override
+	public void leave() {
 		if (!keep()) {
 			Notices.workbench().say(new Notice("outline", Notice.Kind.WARNING, "The outline that was drawn on " + ModelText.name(floor) + " was not kept. "
 					+ problem, List.of(new Notice.Action("Dismiss", () -> Notices.workbench().remove("outline")))));
@@ -110,8 +117,9 @@ public final class OutlineEditor {
 		}
 	}
 
-	/** The archive has changed: where the floor has another outline now, that one is meant. */
-	void check() {
+	/** Where the floor has another outline now, that one is meant. */
+	@Override
+	public void check() {
 		if (isOn() && !Objects.equals(before, floor.getOutline())) {
 			giveUp();
 		}
@@ -164,8 +172,24 @@ public final class OutlineEditor {
 		tell();
 	}
 
-	/** The pointer is over the floor without a button; a ring that is not closed follows it. */
-	void pointAt(int column, int row, boolean isRight) {
+	@Override
+	public DragTracker gesture() {
+		return new OutlineGesture(plan);
+	}
+
+	@Override
+	public boolean down(Event event) {
+		return keys.down(event);
+	}
+
+	@Override
+	public boolean tab(int by) {
+		return keys.tab(by);
+	}
+
+	/** A ring that is not closed follows it. */
+	@Override
+	public void pointAt(int column, int row, boolean isRight) {
 		figure.pointAt(next(column, row, isRight));
 	}
 

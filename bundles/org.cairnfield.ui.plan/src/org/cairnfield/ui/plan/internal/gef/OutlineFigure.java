@@ -49,10 +49,10 @@ final class OutlineFigure extends Figure {
 
 	@Override
 	protected void paintFigure(Graphics graphics) {
-		if (!plan.outline().isOn()) {
+		if (!plan.tools().outline().isOn()) {
 			return;
 		}
-		OutlineShape shape = plan.outline().shape();
+		OutlineShape shape = plan.tools().outline().shape();
 		graphics.setAntialias(SWT.ON);
 		graphics.setForegroundColor(accent);
 		graphics.setBackgroundColor(accent);
@@ -85,7 +85,7 @@ final class OutlineFigure extends Figure {
 		graphics.setForegroundColor(accent);
 		graphics.setBackgroundColor(background);
 		for (int side = 0; side < shape.sides(); side++) {
-			if (plan.outline().hasHandle(side)) {
+			if (plan.tools().outline().hasHandle(side)) {
 				Point middle = pixel(shape.middleX(side), shape.middleY(side));
 				graphics.fillOval(middle.x - MIDDLE, middle.y - MIDDLE, 2 * MIDDLE, 2 * MIDDLE);
 				graphics.drawOval(middle.x - MIDDLE, middle.y - MIDDLE, 2 * MIDDLE, 2 * MIDDLE);

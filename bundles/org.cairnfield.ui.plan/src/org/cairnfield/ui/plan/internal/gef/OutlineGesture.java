@@ -17,7 +17,7 @@ final class OutlineGesture extends Gesture {
 
 	OutlineGesture(PlanCanvas plan) {
 		this.plan = plan;
-		editor = plan.outline();
+		editor = plan.tools().outline();
 	}
 
 	@Override

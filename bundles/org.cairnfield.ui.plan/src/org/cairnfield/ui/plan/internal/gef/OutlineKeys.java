@@ -17,9 +17,9 @@ final class OutlineKeys {
 	private final PlanCanvas plan;
 	private final OutlineEditor editor;
 
-	OutlineKeys(PlanCanvas plan) {
+	OutlineKeys(PlanCanvas plan, OutlineEditor editor) {
 		this.plan = plan;
-		editor = plan.outline();
+		this.editor = editor;
 	}
 
 	/** Whether the focus stays, since there is another corner to go to. */

@@ -13,7 +13,10 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 
-/** A triangle on its tip, as a mast is drawn, with the end of the address where there is room for it. */
+/**
+ * A place of an access point with the end of the address where there is room for it: a triangle on its tip where it seems to be, a square
+ * with a cross where it is known to be.
+ */
 final class PlaceFigure extends Figure {
 
 	private static final int HALF = 6;
@@ -22,13 +25,15 @@ final class PlaceFigure extends Figure {
 	private final Color line;
 	private final Color accent;
 	private final Color background;
+	private final boolean known;
 	private int column;
 	private int row;
 	private String text = "";
 	private boolean chosen;
 	private Rectangle labelled;
 
-	PlaceFigure(Ink ink) {
+	PlaceFigure(Ink ink, boolean known) {
+		this.known = known;
 		line = Colours.of(ink.line());
 		accent = Colours.of(ink.accent());
 		background = Colours.of(ink.background());
@@ -70,15 +75,28 @@ final class PlaceFigure extends Figure {
 		return Math.abs(x - column) <= HALF + 1 && Math.abs(y - row) <= HALF + 1;
 	}
 
+	/** The square with a cross, in the colours and the width set. */
+	static void paintKnown(Graphics graphics, int column, int row) {
+		int half = HALF - 1;
+		graphics.fillRectangle(column - half, row - half, 2 * half, 2 * half);
+		graphics.drawRectangle(column - half, row - half, 2 * half, 2 * half);
+		graphics.drawLine(column - half, row - half, column + half, row + half);
+		graphics.drawLine(column - half, row + half, column + half, row - half);
+	}
+
 	@Override
 	protected void paintFigure(Graphics graphics) {
-		int[] corners = { column - HALF, row - HALF, column + HALF, row - HALF, column, row + HALF };
 		graphics.setAntialias(SWT.ON);
-		graphics.setBackgroundColor(chosen ? accent : background);
+		graphics.setBackgroundColor(chosen && !known ? accent : background);
 		graphics.setForegroundColor(chosen ? accent : line);
-		graphics.fillPolygon(corners);
 		graphics.setLineWidth(chosen ? 2 : 1);
-		graphics.drawPolygon(corners);
+		if (known) {
+			paintKnown(graphics, column, row);
+		} else {
+			int[] corners = { column - HALF, row - HALF, column + HALF, row - HALF, column, row + HALF };
+			graphics.fillPolygon(corners);
+			graphics.drawPolygon(corners);
+		}
 		if (labelled != null) {
 			graphics.setAlpha(200);
 			graphics.setBackgroundColor(background);

@@ -4,7 +4,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
+import org.cairnfield.ui.plan.internal.model.MountedPlace;
+import org.cairnfield.ui.plan.internal.model.ShownPlace;
 import org.cairnfield.ui.plan.internal.scene.PlaceLabel;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -12,7 +13,7 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 
-/** Where an access point seems to be; a click chooses it. */
+/** Where an access point seems to be, or is known to be; a click chooses it. */
 final class PlacePart extends AbstractGraphicalEditPart {
 
 	private final PlanCanvas plan;
@@ -21,13 +22,13 @@ final class PlacePart extends AbstractGraphicalEditPart {
 		this.plan = plan;
 	}
 
-	EstimatedPlace place() {
-		return (EstimatedPlace) getModel();
+	ShownPlace place() {
+		return (ShownPlace) getModel();
 	}
 
 	@Override
 	protected IFigure createFigure() {
-		return new PlaceFigure(plan.scene().ink());
+		return new PlaceFigure(plan.scene().ink(), place() instanceof MountedPlace);
 	}
 
 	@Override
@@ -39,7 +40,7 @@ final class PlacePart extends AbstractGraphicalEditPart {
 				(int) Math.round(plan.camera().row(place().yMetres())), label, chosen);
 	}
 
-	/** What the triangle covers. */
+	/** What the triangle or square covers. */
 	Rectangle symbol() {
 		return ((PlaceFigure) getFigure()).symbol();
 	}
@@ -55,7 +56,7 @@ final class PlacePart extends AbstractGraphicalEditPart {
 
 	@Override
 	protected void createEditPolicies() {
-		// an estimate is not dragged
+		// it is not dragged
 	}
 
 	@Override

@@ -9,7 +9,7 @@ import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.plan.PlanGeometry;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.Camera;
-import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
+import org.cairnfield.ui.plan.internal.model.ShownPlace;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
@@ -44,7 +44,7 @@ public final class PlanCanvas implements PlanGeometry {
 	private final List<Runnable> watchers = new ArrayList<>();
 	private final PlanChoice choice;
 	private final PlanLook look;
-	private final OutlineEditor outline;
+	private final PlanTools tools;
 	private PlanCanvas twin;
 	private ArchiveSession session;
 	private PlanMode mode = PlanMode.SELECT;
@@ -78,8 +78,8 @@ public final class PlanCanvas implements PlanGeometry {
 		viewer.setContents(part);
 		furniture = new Furniture(this);
 		root.furnish(furniture);
-		outline = new OutlineEditor(this);
-		root.furnish(outline.figure());
+		tools = new PlanTools(this);
+		root.furnish(tools.figures());
 		new PlanKeys(this, canvas);
 		new PlanPointer(this, canvas);
 		look = new PlanLook(this);
@@ -126,9 +126,9 @@ public final class PlanCanvas implements PlanGeometry {
 		return look;
 	}
 
-	/** Draws the outline of the floor, or changes it. */
-	public OutlineEditor outline() {
-		return outline;
+	/** What can be set on it. */
+	public PlanTools tools() {
+		return tools;
 	}
 
 	/** Lets two of the same floor be seen from the same place, and what one points at be marked on both; null: each for itself again. */
@@ -160,9 +160,9 @@ public final class PlanCanvas implements PlanGeometry {
 	/** Another archive or floor is to be seen. */
 	public void showFloor(ArchiveSession of) {
 		if (session == of) {
-			outline.leave();
+			tools.leave();
 		}
-		outline.giveUp();
+		tools.giveUp();
 		session = of;
 		commands.session(of);
 		choice.session(of);
@@ -177,7 +177,7 @@ public final class PlanCanvas implements PlanGeometry {
 
 	/** Samples, structure or the look have changed; the view stays. */
 	public void readAgain() {
-		outline.check();
+		tools.check();
 		scene.readSamples();
 		if (hover >= scene.samples().size() || focus >= scene.samples().size()) {
 			hover = -1;
@@ -245,7 +245,7 @@ public final class PlanCanvas implements PlanGeometry {
 	}
 
 	public void mode(PlanMode other) {
-		outline.leave();
+		tools.leave();
 		mode = other;
 	}
 
@@ -254,12 +254,12 @@ public final class PlanCanvas implements PlanGeometry {
 	}
 
 	DragTracker gesture(int button) {
-		if (button == 2 || button == 1 && (spaceDown || mode == PlanMode.PAN && !outline.isOn())) {
+		if (button == 2 || button == 1 && (spaceDown || mode == PlanMode.PAN && tools.active() == null)) {
 			return new PanGesture(this);
 		} else if (button != 1) {
 			return null;
-		} else if (outline.isOn()) {
-			return new OutlineGesture(this);
+		} else if (tools.active() != null) {
+			return tools.active().gesture();
 		}
 		return mode == PlanMode.LASSO ? new LassoGesture(this) : new BandGesture(this);
 	}
@@ -267,12 +267,12 @@ public final class PlanCanvas implements PlanGeometry {
 	/** What is done over a selected sample other than dragging it; null for nothing else. */
 	DragTracker gestureOverSample(Request request) {
 		int button = request instanceof SelectionRequest selection ? selection.getLastButtonPressed() : 1;
-		return button != 1 || spaceDown || mode != PlanMode.SELECT || outline.isOn() ? gesture(button) : null;
+		return button != 1 || spaceDown || mode != PlanMode.SELECT || tools.active() != null ? gesture(button) : null;
 	}
 
-	DragTracker gestureOverPlace(Request request, EstimatedPlace place) {
+	DragTracker gestureOverPlace(Request request, ShownPlace place) {
 		int button = request instanceof SelectionRequest selection ? selection.getLastButtonPressed() : 1;
-		return button != 1 || spaceDown || mode == PlanMode.PAN || outline.isOn() ? gesture(button) : new ChooseGesture(this, place);
+		return button != 1 || spaceDown || mode == PlanMode.PAN || tools.active() != null ? gesture(button) : new ChooseGesture(this, place);
 	}
 
 	void click(int column, int row, boolean toggles, boolean adds) {
@@ -354,7 +354,7 @@ public final class PlanCanvas implements PlanGeometry {
 	}
 
 	/** The place of an access point at a pixel. */
-	Optional<EstimatedPlace> placeAt(int column, int row) {
+	Optional<ShownPlace> placeAt(int column, int row) {
 		EditPart found = viewer.findObjectAt(new org.eclipse.draw2d.geometry.Point(column, row));
 		return found instanceof PlacePart place ? Optional.of(place.place()) : Optional.empty();
 	}

@@ -18,11 +18,9 @@ final class PlanKeys {
 	private static final int SHIFT_PIXELS = 60;
 
 	private final PlanCanvas plan;
-	private final OutlineKeys outline;
 
 	PlanKeys(PlanCanvas plan, Canvas canvas) {
 		this.plan = plan;
-		outline = new OutlineKeys(plan);
 		canvas.addListener(SWT.KeyDown, this::down);
 		canvas.addListener(SWT.KeyUp, event -> {
 			if (event.character == ' ') {
@@ -32,12 +30,12 @@ final class PlanKeys {
 		canvas.addListener(SWT.FocusOut, event -> plan.spaceDown(false));
 		canvas.addListener(SWT.Traverse, event -> {
 			int tab = event.detail == SWT.TRAVERSE_TAB_NEXT ? 1 : event.detail == SWT.TRAVERSE_TAB_PREVIOUS ? -1 : 0;
-			event.doit = tab != 0 && !(plan.outline().isOn() && outline.tab(tab));
+			event.doit = tab != 0 && !(plan.tools().active() != null && plan.tools().active().tab(tab));
 		});
 	}
 
 	private void down(Event event) {
-		if (plan.outline().isOn() && outline.down(event)) {
+		if (plan.tools().active() != null && plan.tools().active().down(event)) {
 			return;
 		}
 		boolean ctrl = (event.stateMask & SWT.MOD1) != 0;

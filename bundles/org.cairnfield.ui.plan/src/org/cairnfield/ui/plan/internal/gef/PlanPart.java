@@ -44,6 +44,7 @@ final class PlanPart extends AbstractGraphicalEditPart {
 	protected List<?> getModelChildren() {
 		List<Object> children = new ArrayList<>();
 		if (plan.showsPlaces()) {
+			children.addAll(plan.scene().mounted());
 			children.addAll(plan.scene().places());
 		}
 		if (plan.scene().selected().cardinality() <= MOST_SAMPLE_PARTS) {

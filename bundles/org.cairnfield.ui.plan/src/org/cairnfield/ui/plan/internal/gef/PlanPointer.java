@@ -2,6 +2,7 @@ package org.cairnfield.ui.plan.internal.gef;
 
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
+import org.cairnfield.ui.plan.internal.model.ShownPlace;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
 import org.eclipse.swt.SWT;
@@ -34,8 +35,8 @@ final class PlanPointer {
 		if ((event.stateMask & SWT.BUTTON_MASK) != 0) {
 			return;
 		}
-		if (plan.outline().isOn()) {
-			plan.outline().pointAt(event.x, event.y, (event.stateMask & SWT.SHIFT) != 0);
+		if (plan.tools().active() != null) {
+			plan.tools().active().pointAt(event.x, event.y, (event.stateMask & SWT.SHIFT) != 0);
 			tip(null);
 			return;
 		}
@@ -56,9 +57,16 @@ final class PlanPointer {
 				plan.session().findings().of(scene.samples().ref(sample)));
 	}
 
-	private String placeText(EstimatedPlace place) {
-		return plan.choice().address(place.accessPoint()) + "\nabout x " + ShownNumbers.text(place.xMetres(), 1, "m") + ", y "
-				+ ShownNumbers.text(place.yMetres(), 1, "m") + "\nestimated from its " + place.readings()
-				+ " strongest readings, up to " + ShownNumbers.text(place.strongestDbm(), 0, "dBm");
+	private String placeText(ShownPlace place) {
+		String address = plan.choice().address(place.accessPoint());
+		if (!(place instanceof EstimatedPlace estimate)) {
+			return address + "\nmounted at x " + ShownNumbers.text(place.xMetres(), 2, "m") + ", y " + ShownNumbers.text(place.yMetres(), 2, "m");
+		}
+		String known = plan.scene().mounted().stream().filter(each -> each.accessPoint().equals(place.accessPoint())).findFirst()
+				.map(each -> "\n" + ShownNumbers.text(Math.hypot(each.xMetres() - place.xMetres(), each.yMetres() - place.yMetres()), 1, "m")
+						+ " from where it is mounted").orElse("");
+		return address + "\nabout x " + ShownNumbers.text(place.xMetres(), 1, "m") + ", y "
+				+ ShownNumbers.text(place.yMetres(), 1, "m") + "\nestimated from its " + estimate.readings()
+				+ " strongest readings, up to " + ShownNumbers.text(estimate.strongestDbm(), 0, "dBm") + known;
 	}
 }

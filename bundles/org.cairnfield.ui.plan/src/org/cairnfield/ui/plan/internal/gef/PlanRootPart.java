@@ -52,9 +52,11 @@ final class PlanRootPart extends SimpleRootEditPart implements LayerManager {
 		return layers.getLayer(key);
 	}
 
-	/** Shows a figure above all parts; it takes no events. */
-	void furnish(IFigure figure) {
-		layers.getLayer(FURNITURE_LAYER).add(figure);
+	/** Shows figures above all parts; they take no events. */
+	void furnish(IFigure... figures) {
+		for (IFigure figure : figures) {
+			layers.getLayer(FURNITURE_LAYER).add(figure);
+		}
 	}
 
 	Camera camera() {

@@ -11,5 +11,5 @@ package org.cairnfield.ui.plan.internal.model;
  * @param strongestDbm the strongest of them
  */
 public record EstimatedPlace(String accessPoint, int floorLevel, double xMetres, double yMetres, int readings,
-		int strongestDbm) {
+		int strongestDbm) implements ShownPlace {
 }

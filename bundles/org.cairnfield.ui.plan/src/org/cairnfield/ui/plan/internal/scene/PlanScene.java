@@ -22,6 +22,7 @@ import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.geometry.PointGrid;
 import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
+import org.cairnfield.ui.plan.internal.model.MountedPlace;
 import org.cairnfield.ui.plan.internal.raster.FloorLayer;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.raster.Ink;
@@ -60,6 +61,7 @@ public final class PlanScene {
 	private BitSet found = new BitSet();
 	private PlanPicture picture;
 	private List<EstimatedPlace> places = List.of();
+	private List<MountedPlace> mounted = List.of();
 	private FloorSurface surface;
 	private boolean outlineHidden;
 
@@ -78,8 +80,9 @@ public final class PlanScene {
 		readSamples();
 	}
 
-	/** Takes samples, colours, findings and selection anew. */
+	/** Takes samples, known places, colours, findings and selection anew. */
 	public void readSamples() {
+		mounted = floor == null ? List.of() : MountedPlace.on(floor, archive());
 		SampleRows all = floor == null ? SampleRows.NONE : SampleRows.of(floor);
 		errors = shown == null || shown.map() == null ? null : FloorErrors.of(shown, all);
 		samples = shown == null ? all : errors == null ? SampleRows.NONE : errors.samples();
@@ -259,6 +262,11 @@ public final class PlanScene {
 	/** Places on this floor. */
 	public List<EstimatedPlace> places() {
 		return places;
+	}
+
+	/** Places of access points on this floor that somebody knows. */
+	public List<MountedPlace> mounted() {
+		return mounted;
 	}
 
 	/** The floor; null for none. */

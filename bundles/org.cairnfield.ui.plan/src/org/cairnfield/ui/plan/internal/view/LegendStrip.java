@@ -38,6 +38,7 @@ final class LegendStrip extends Canvas {
 	private PlanLegend legend = new PlanLegend("", List.of(), null);
 	private PlanLegend below;
 	private boolean marks;
+	private boolean known;
 
 	LegendStrip(Composite parent) {
 		super(parent, SWT.DOUBLE_BUFFERED);
@@ -53,11 +54,13 @@ final class LegendStrip extends Canvas {
 	}
 
 	/**
-	 * @param surface   what colours below the samples mean; null for none
-	 * @param withMarks whether there are samples to explain marks of
+	 * @param surface       what colours below the samples mean; null for none
+	 * @param withMarks     whether there are samples to explain marks of
+	 * @param withKnown     whether places of access points are shown that are known, and are to be told from estimated ones
 	 * @return whether another height suits it better
 	 */
-	boolean show(PlanLegend other, PlanLegend surface, boolean withMarks) {
+	boolean show(PlanLegend other, PlanLegend surface, boolean withMarks, boolean withKnown) {
+		known = withKnown;
 		legend = other;
 		below = surface;
 		marks = withMarks;
@@ -67,7 +70,8 @@ final class LegendStrip extends Canvas {
 
 	/** The legend in words. */
 	String text() {
-		return below == null || below.title().isEmpty() ? words(legend) : words(legend) + ". " + words(below);
+		return (below == null || below.title().isEmpty() ? words(legend) : words(legend) + ". " + words(below))
+				+ (known ? "; squares with a cross: access points whose place is known" : "");
 	}
 
 	private static String words(PlanLegend of) {
@@ -116,6 +120,10 @@ final class LegendStrip extends Canvas {
 		if (marks) {
 			pieces.add(symbol(gc, "finding", this::paintFinding));
 			pieces.add(symbol(gc, "set aside", this::paintSetAside));
+		}
+		if (known) {
+			pieces.add(symbol(gc, "access point, estimated", this::paintEstimated));
+			pieces.add(symbol(gc, "access point, known place", this::paintKnown));
 		}
 		return pieces;
 	}
@@ -183,6 +191,18 @@ final class LegendStrip extends Canvas {
 		gc.setBackground(getForeground());
 		gc.drawOval(x + 1, middle - 3, 8, 8);
 		gc.fillPolygon(new int[] { x + 8, middle - 1, x + 16, middle - 1, x + 12, middle - 8 });
+	}
+
+	private void paintEstimated(GC gc, int x, int middle) {
+		gc.setForeground(getForeground());
+		gc.drawPolygon(new int[] { x + 2, middle - 6, x + 14, middle - 6, x + 8, middle + 6 });
+	}
+
+	private void paintKnown(GC gc, int x, int middle) {
+		gc.setForeground(getForeground());
+		gc.drawRectangle(x + 3, middle - 5, 10, 10);
+		gc.drawLine(x + 3, middle - 5, x + 13, middle + 5);
+		gc.drawLine(x + 3, middle + 5, x + 13, middle - 5);
 	}
 
 	private void paintSetAside(GC gc, int x, int middle) {

@@ -36,7 +36,7 @@ final class OutlineBar {
 
 	OutlineBar(Composite pane, PlanCanvas plan) {
 		this.plan = plan;
-		editor = plan.outline();
+		editor = plan.tools().outline();
 		bar = new Composite(pane, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(4).extendedMargins(8, 8, 2, 2).applyTo(bar);
 		GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(bar);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 
+import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
@@ -108,7 +109,10 @@ public final class PlanPane {
 				chosen.accept(plan.scene().colouring());
 			}
 		});
-		places.addListener(SWT.Selection, event -> plan.showPlaces(places.getSelection()));
+		places.addListener(SWT.Selection, event -> {
+			plan.showPlaces(places.getSelection());
+			showLegend();
+		});
 		Sessions.workbench().add(listener);
 		pane.addListener(SWT.Dispose, event -> Sessions.workbench().remove(listener));
 	}
@@ -210,10 +214,10 @@ public final class PlanPane {
 	/** Lets a person draw the outline of the floor, or keeps what is drawn. */
 	void editOutline() {
 		errorBar.turn(false);
-		if (plan.outline().isOn()) {
-			plan.outline().keep();
+		if (plan.tools().outline().isOn()) {
+			plan.tools().outline().keep();
 		} else {
-			plan.outline().begin();
+			plan.tools().outline().begin();
 		}
 	}
 
@@ -221,6 +225,14 @@ public final class PlanPane {
 	void outlineFromSamples() {
 		errorBar.turn(false);
 		outlineBar.fromSamples();
+	}
+
+	/** Lets a person click where an access point is mounted. */
+	void mount(AccessPoint accessPoint) {
+		errorBar.turn(false);
+		places.setSelection(true);
+		plan.showPlaces(true);
+		plan.tools().mount().begin(accessPoint);
 	}
 
 	/** Lets a person lay a plan image on the floor. */
@@ -278,7 +290,7 @@ public final class PlanPane {
 		boolean some = plan.scene().samples().size() > 0;
 		FloorSurface surface = plan.scene().surface();
 		if (legend.show(some && plan.scene().colours() != null ? legendNow() : new PlanLegend("", List.of(), null),
-				surface == null ? null : surface.legend(background()), some && plan.scene().errors() == null)) {
+				surface == null ? null : surface.legend(background()), some && plan.scene().errors() == null, plan.showsPlaces() && !plan.scene().mounted().isEmpty())) {
 			pane.layout(true);
 		}
 	}
@@ -341,7 +353,7 @@ public final class PlanPane {
 
 		@Override
 		public void settle() {
-			plan.outline().keep();
+			plan.tools().outline().keep();
 		}
 
 		@Override

@@ -27,7 +27,7 @@ public final class PlanView extends ViewPart implements PlanGeometry {
 		String colourBy = Preferences.get(COLOUR_BY, "");
 		pane.colourings().stream().filter(colouring -> colouring.name().equals(colourBy)).findFirst().ifPresent(pane::colourBy);
 		pane.mode(ModeHandler.chosen(getSite()));
-		new OutlineUndo(getSite(), pane.plan().outline());
+		new OutlineUndo(getSite(), pane.plan().tools().outline());
 		MenuManager menu = new MenuManager();
 		pane.plan().canvas().setMenu(menu.createContextMenu(pane.plan().canvas()));
 		SessionSelection.provide(getSite(), pane.plan().canvas());

@@ -34,7 +34,8 @@ final class ReadingLine {
 		data.verticalIndent = 2;
 		label.setLayoutData(data);
 		plan.watch(this::show);
-		plan.outline().watch(this::show);
+		plan.tools().outline().watch(this::show);
+		plan.tools().mount().watch(this::show);
 		plan.canvas().getAccessible().addAccessibleListener(new AccessibleAdapter() {
 			@Override
 			public void getName(AccessibleEvent event) {
@@ -54,8 +55,10 @@ final class ReadingLine {
 
 	private String text() {
 		int sample = plan.read();
-		if (plan.outline().isOn()) {
-			return "Outline: " + plan.outline().shape().words();
+		if (plan.tools().outline().isOn()) {
+			return "Outline: " + plan.tools().outline().shape().words();
+		} else if (plan.tools().mount().isOn()) {
+			return plan.tools().mount().words();
 		} else if (sample < 0) {
 			return summary();
 		}

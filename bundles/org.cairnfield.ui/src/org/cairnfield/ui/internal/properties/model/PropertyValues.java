@@ -14,6 +14,7 @@ import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.model.values.Georeference;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.model.values.Scope;
@@ -40,6 +41,8 @@ final class PropertyValues {
 		} else if (value instanceof Georeference place) {
 			return degrees(place.latitudeDegrees(), "N", "S") + ", " + degrees(place.longitudeDegrees(), "E", "W")
 					+ ", turned by " + number(place.bearingDegrees(), 1) + "°";
+		} else if (value instanceof KnownPlace place) {
+			return ModelText.place(place, archive);
 		} else if (value instanceof Scope scope) {
 			return scope(scope, archive);
 		} else if (value instanceof WifiBand band) {

@@ -29,6 +29,8 @@ import org.cairnfield.model.Survey;
 import org.cairnfield.model.Verdict;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Georeference;
+import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.values.KnownPlace;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.model.values.SampleTable;
@@ -67,6 +69,7 @@ public class PropertiesTest {
 		accessPoint.setId("ap1");
 		accessPoint.setAddress("02:00:5e:00:00:01");
 		accessPoint.setBand(WifiBand.GHZ_2_4);
+		accessPoint.setPlace(KnownPlace.parse("tide-house/-1 12.5,3"));
 		device.setId("wrist-a");
 		device.setName("Wrist guide A");
 		device.setOffsetDb(-2.5);
@@ -117,6 +120,7 @@ public class PropertiesTest {
 		assertEquals("1", of.get("Samples set aside"));
 		assertEquals("51.500000° N, 0.250000° W, turned by 12.0°", of(site).get("Place on Earth"));
 		assertEquals("2.4 GHz", of(accessPoint).get("Band"));
+		assertEquals("Tide House, " + ModelText.name(floor) + ", x 12.50 m, y 3.00 m", of(accessPoint).get("Known place"));
 		assertEquals(Property.NONE, of(accessPoint).get("Channel"), "0 means not known");
 		assertEquals("−2.5", of(device).get("RSSI offset (dB)"));
 	}
