@@ -25,6 +25,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.cairnfield.model.Archive#getName <em>Name</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getFormatVersion <em>Format Version</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getReviewPolicy <em>Review Policy</em>}</li>
+ *   <li>{@link org.cairnfield.model.Archive#getSiteOrder <em>Site Order</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getSites <em>Sites</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getAccessPoints <em>Access Points</em>}</li>
  *   <li>{@link org.cairnfield.model.Archive#getDevices <em>Devices</em>}</li>
@@ -118,6 +119,31 @@ public interface Archive extends EObject {
 	 * @generated
 	 */
 	void setReviewPolicy(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Site Order</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Ids of sites with blanks between them, in the order in which they are shown; those that it does not name come behind, by id. Nothing is computed from it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Site Order</em>' attribute.
+	 * @see #setSiteOrder(String)
+	 * @see org.cairnfield.model.ModelPackage#getArchive_SiteOrder()
+	 * @model annotation="urn:org.cairnfield:words label='Order of sites'"
+	 * @generated
+	 */
+	String getSiteOrder();
+
+	/**
+	 * Sets the value of the '{@link org.cairnfield.model.Archive#getSiteOrder <em>Site Order</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Site Order</em>' attribute.
+	 * @see #getSiteOrder()
+	 * @generated
+	 */
+	void setSiteOrder(String value);
 
 	/**
 	 * Returns the value of the '<em><b>Sites</b></em>' containment reference list.

@@ -98,13 +98,22 @@ public interface ModelPackage extends EPackage {
 	int ARCHIVE__REVIEW_POLICY = 2;
 
 	/**
+	 * The feature id for the '<em><b>Site Order</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARCHIVE__SITE_ORDER = 3;
+
+	/**
 	 * The feature id for the '<em><b>Sites</b></em>' containment reference list.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__SITES = 3;
+	int ARCHIVE__SITES = 4;
 
 	/**
 	 * The feature id for the '<em><b>Access Points</b></em>' containment reference list.
@@ -113,7 +122,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__ACCESS_POINTS = 4;
+	int ARCHIVE__ACCESS_POINTS = 5;
 
 	/**
 	 * The feature id for the '<em><b>Devices</b></em>' containment reference list.
@@ -122,7 +131,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__DEVICES = 5;
+	int ARCHIVE__DEVICES = 6;
 
 	/**
 	 * The feature id for the '<em><b>Waivers</b></em>' containment reference list.
@@ -131,7 +140,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__WAIVERS = 6;
+	int ARCHIVE__WAIVERS = 7;
 
 	/**
 	 * The feature id for the '<em><b>Splits</b></em>' containment reference list.
@@ -140,7 +149,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__SPLITS = 7;
+	int ARCHIVE__SPLITS = 8;
 
 	/**
 	 * The feature id for the '<em><b>Ledgers</b></em>' containment reference list.
@@ -149,7 +158,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__LEDGERS = 8;
+	int ARCHIVE__LEDGERS = 9;
 
 	/**
 	 * The feature id for the '<em><b>Conflicts</b></em>' containment reference list.
@@ -158,7 +167,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__CONFLICTS = 9;
+	int ARCHIVE__CONFLICTS = 10;
 
 	/**
 	 * The feature id for the '<em><b>Comments</b></em>' containment reference list.
@@ -167,7 +176,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__COMMENTS = 10;
+	int ARCHIVE__COMMENTS = 11;
 
 	/**
 	 * The feature id for the '<em><b>Assignments</b></em>' containment reference list.
@@ -176,7 +185,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__ASSIGNMENTS = 11;
+	int ARCHIVE__ASSIGNMENTS = 12;
 
 	/**
 	 * The feature id for the '<em><b>Rule Settings</b></em>' containment reference list.
@@ -185,7 +194,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE__RULE_SETTINGS = 12;
+	int ARCHIVE__RULE_SETTINGS = 13;
 
 	/**
 	 * The number of structural features of the '<em>Archive</em>' class.
@@ -194,7 +203,7 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int ARCHIVE_FEATURE_COUNT = 13;
+	int ARCHIVE_FEATURE_COUNT = 14;
 
 	/**
 	 * The meta object id for the '{@link org.cairnfield.model.impl.SiteImpl <em>Site</em>}' class.
@@ -1515,7 +1524,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getKnownPlace()
 	 * @generated
 	 */
-	int KNOWN_PLACE = 24;
+	int KNOWN_PLACE = 25;
 
 	/**
 	 * The meta object id for the '<em>Georeference</em>' data type.
@@ -1525,7 +1534,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getGeoreference()
 	 * @generated
 	 */
-	int GEOREFERENCE = 25;
+	int GEOREFERENCE = 26;
 
 	/**
 	 * The meta object id for the '<em>Scope</em>' data type.
@@ -1535,7 +1544,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getScope()
 	 * @generated
 	 */
-	int SCOPE = 26;
+	int SCOPE = 27;
 
 	/**
 	 * The meta object id for the '<em>Search</em>' data type.
@@ -1545,7 +1554,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSearch()
 	 * @generated
 	 */
-	int SEARCH = 27;
+	int SEARCH = 28;
 
 	/**
 	 * The meta object id for the '<em>Sample Key</em>' data type.
@@ -1555,7 +1564,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getSampleKey()
 	 * @generated
 	 */
-	int SAMPLE_KEY = 28;
+	int SAMPLE_KEY = 29;
 
 	/**
 	 * The meta object id for the '<em>Wifi Band</em>' data type.
@@ -1565,7 +1574,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getWifiBand()
 	 * @generated
 	 */
-	int WIFI_BAND = 29;
+	int WIFI_BAND = 30;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1575,7 +1584,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 30;
+	int DATE = 31;
 
 	/**
 	 * The meta object id for the '<em>Time</em>' data type.
@@ -1585,7 +1594,7 @@ public interface ModelPackage extends EPackage {
 	 * @see org.cairnfield.model.impl.ModelPackageImpl#getTime()
 	 * @generated
 	 */
-	int TIME = 31;
+	int TIME = 32;
 
 
 	/**
@@ -1630,6 +1639,17 @@ public interface ModelPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getArchive_ReviewPolicy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.cairnfield.model.Archive#getSiteOrder <em>Site Order</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Site Order</em>'.
+	 * @see org.cairnfield.model.Archive#getSiteOrder()
+	 * @see #getArchive()
+	 * @generated
+	 */
+	EAttribute getArchive_SiteOrder();
 
 	/**
 	 * Returns the meta object for the containment reference list '{@link org.cairnfield.model.Archive#getSites <em>Sites</em>}'.
@@ -3301,6 +3321,14 @@ public interface ModelPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute ARCHIVE__REVIEW_POLICY = eINSTANCE.getArchive_ReviewPolicy();
+
+		/**
+		 * The meta object literal for the '<em><b>Site Order</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARCHIVE__SITE_ORDER = eINSTANCE.getArchive_SiteOrder();
 
 		/**
 		 * The meta object literal for the '<em><b>Sites</b></em>' containment reference list feature.

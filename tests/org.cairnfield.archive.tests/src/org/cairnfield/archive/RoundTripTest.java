@@ -117,6 +117,7 @@ class RoundTripTest {
 			copier.copyReferences();
 			Archive target = copy.archive();
 			target.setName(again.getName());
+			target.setSiteOrder(again.getSiteOrder());
 			target.getSites().addAll(again.getSites());
 			target.getAccessPoints().addAll(again.getAccessPoints());
 			target.getDevices().addAll(again.getDevices());

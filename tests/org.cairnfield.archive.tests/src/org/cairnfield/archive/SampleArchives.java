@@ -82,6 +82,7 @@ public final class SampleArchives {
 		for (int i = 0; i < 2; i++) {
 			archive.getSites().add(site(i));
 		}
+		archive.setSiteOrder("th Sail.Hall_2");
 		List<SampleKey> keys = new ArrayList<>();
 		for (int i = 0; i < surveys; i++) {
 			Site site = archive.getSites().get(i % 2);

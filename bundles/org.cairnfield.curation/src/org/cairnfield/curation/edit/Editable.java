@@ -23,7 +23,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 public final class Editable {
 
 	private static final Map<EClass, List<EStructuralFeature>> FIELDS = Map.ofEntries(
-			entry(Literals.ARCHIVE, List.of(Literals.ARCHIVE__NAME)),
+			entry(Literals.ARCHIVE, List.of(Literals.ARCHIVE__NAME, Literals.ARCHIVE__SITE_ORDER)),
 			entry(Literals.SITE, List.of(Literals.SITE__NAME, Literals.SITE__GEOREFERENCE, Literals.SITE__MAP_FROM, Literals.SITE__MAP_UNTIL)),
 			entry(Literals.FLOOR, List.of(Literals.FLOOR__NAME, Literals.FLOOR__OUTLINE, Literals.FLOOR__HEIGHT_METRES)),
 			entry(Literals.ACCESS_POINT, List.of(Literals.ACCESS_POINT__BAND, Literals.ACCESS_POINT__CHANNEL, Literals.ACCESS_POINT__GROUP,

@@ -7,6 +7,7 @@ import java.util.List;
 import org.cairnfield.core.radio.WifiBand;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.ModelPackage.Literals;
+import org.cairnfield.model.Site;
 import org.cairnfield.model.check.AccessPointCheck;
 import org.cairnfield.model.values.KnownPlace;
 import org.eclipse.emf.common.util.Diagnostic;
@@ -29,6 +30,9 @@ final class EditableRules {
 		if (feature == Literals.ARCHIVE__NAME && value == null) {
 			throw new UnfitValueException("an archive needs a name");
 		}
+		if (feature == Literals.ARCHIVE__SITE_ORDER && value != null) {
+			requireSites((Archive) object, value.toString());
+		}
 		if (feature == Literals.SURVEY__KIND && value == null) {
 			throw new UnfitValueException("a survey is for training or for testing");
 		}
@@ -45,6 +49,18 @@ final class EditableRules {
 		after.removeAll(before);
 		if (!after.isEmpty()) {
 			throw new UnfitValueException(after.get(0).replaceAll("\\.$", ""));
+		}
+	}
+
+	private static void requireSites(Archive archive, String order) {
+		List<String> known = archive.getSites().stream().map(Site::getId).toList();
+		List<String> seen = new ArrayList<>();
+		for (String id : order.split("\\s+")) {
+			if (!known.contains(id) || seen.contains(id)) {
+				throw new UnfitValueException((seen.contains(id) ? "'" + id + "' is named twice" : "there is no site '" + id + "'")
+						+ "; name sites by their ids, of which there are " + String.join(", ", known));
+			}
+			seen.add(id);
 		}
 	}
 

@@ -46,6 +46,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getName <em>Name</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getFormatVersion <em>Format Version</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getReviewPolicy <em>Review Policy</em>}</li>
+ *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getSiteOrder <em>Site Order</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getSites <em>Sites</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getAccessPoints <em>Access Points</em>}</li>
  *   <li>{@link org.cairnfield.model.impl.ArchiveImpl#getDevices <em>Devices</em>}</li>
@@ -120,6 +121,26 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 	 * @ordered
 	 */
 	protected String reviewPolicy = REVIEW_POLICY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSiteOrder() <em>Site Order</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSiteOrder()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SITE_ORDER_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSiteOrder() <em>Site Order</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSiteOrder()
+	 * @generated
+	 * @ordered
+	 */
+	protected String siteOrder = SITE_ORDER_EDEFAULT;
 
 	/**
 	 * The cached value of the '{@link #getSites() <em>Sites</em>}' containment reference list.
@@ -307,6 +328,29 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 		reviewPolicy = newReviewPolicy;
 		if (eNotificationRequired())
 			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ARCHIVE__REVIEW_POLICY, oldReviewPolicy, reviewPolicy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSiteOrder() {
+		return siteOrder;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSiteOrder(String newSiteOrder) {
+		String oldSiteOrder = siteOrder;
+		siteOrder = newSiteOrder;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ModelPackage.ARCHIVE__SITE_ORDER, oldSiteOrder, siteOrder));
 	}
 
 	/**
@@ -505,6 +549,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return getFormatVersion();
 			case ModelPackage.ARCHIVE__REVIEW_POLICY:
 				return getReviewPolicy();
+			case ModelPackage.ARCHIVE__SITE_ORDER:
+				return getSiteOrder();
 			case ModelPackage.ARCHIVE__SITES:
 				return getSites();
 			case ModelPackage.ARCHIVE__ACCESS_POINTS:
@@ -546,6 +592,9 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return;
 			case ModelPackage.ARCHIVE__REVIEW_POLICY:
 				setReviewPolicy((String)newValue);
+				return;
+			case ModelPackage.ARCHIVE__SITE_ORDER:
+				setSiteOrder((String)newValue);
 				return;
 			case ModelPackage.ARCHIVE__SITES:
 				getSites().clear();
@@ -608,6 +657,9 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 			case ModelPackage.ARCHIVE__REVIEW_POLICY:
 				setReviewPolicy(REVIEW_POLICY_EDEFAULT);
 				return;
+			case ModelPackage.ARCHIVE__SITE_ORDER:
+				setSiteOrder(SITE_ORDER_EDEFAULT);
+				return;
 			case ModelPackage.ARCHIVE__SITES:
 				getSites().clear();
 				return;
@@ -656,6 +708,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 				return formatVersion != FORMAT_VERSION_EDEFAULT;
 			case ModelPackage.ARCHIVE__REVIEW_POLICY:
 				return REVIEW_POLICY_EDEFAULT == null ? reviewPolicy != null : !REVIEW_POLICY_EDEFAULT.equals(reviewPolicy);
+			case ModelPackage.ARCHIVE__SITE_ORDER:
+				return SITE_ORDER_EDEFAULT == null ? siteOrder != null : !SITE_ORDER_EDEFAULT.equals(siteOrder);
 			case ModelPackage.ARCHIVE__SITES:
 				return sites != null && !sites.isEmpty();
 			case ModelPackage.ARCHIVE__ACCESS_POINTS:
@@ -696,6 +750,8 @@ public class ArchiveImpl extends MinimalEObjectImpl.Container implements Archive
 		result.append(formatVersion);
 		result.append(", reviewPolicy: ");
 		result.append(reviewPolicy);
+		result.append(", siteOrder: ");
+		result.append(siteOrder);
 		result.append(')');
 		return result.toString();
 	}

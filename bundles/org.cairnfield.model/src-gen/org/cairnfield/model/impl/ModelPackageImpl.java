@@ -410,8 +410,8 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Sites() {
-		return (EReference)archiveEClass.getEStructuralFeatures().get(3);
+	public EAttribute getArchive_SiteOrder() {
+		return (EAttribute)archiveEClass.getEStructuralFeatures().get(3);
 	}
 
 	/**
@@ -420,7 +420,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_AccessPoints() {
+	public EReference getArchive_Sites() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(4);
 	}
 
@@ -430,7 +430,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Devices() {
+	public EReference getArchive_AccessPoints() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(5);
 	}
 
@@ -440,7 +440,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Waivers() {
+	public EReference getArchive_Devices() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(6);
 	}
 
@@ -450,7 +450,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Splits() {
+	public EReference getArchive_Waivers() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(7);
 	}
 
@@ -460,7 +460,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Ledgers() {
+	public EReference getArchive_Splits() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(8);
 	}
 
@@ -470,7 +470,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Conflicts() {
+	public EReference getArchive_Ledgers() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(9);
 	}
 
@@ -480,7 +480,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Comments() {
+	public EReference getArchive_Conflicts() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(10);
 	}
 
@@ -490,7 +490,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_Assignments() {
+	public EReference getArchive_Comments() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(11);
 	}
 
@@ -500,8 +500,18 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getArchive_RuleSettings() {
+	public EReference getArchive_Assignments() {
 		return (EReference)archiveEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getArchive_RuleSettings() {
+		return (EReference)archiveEClass.getEStructuralFeatures().get(13);
 	}
 
 	/**
@@ -1887,6 +1897,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		createEAttribute(archiveEClass, ARCHIVE__NAME);
 		createEAttribute(archiveEClass, ARCHIVE__FORMAT_VERSION);
 		createEAttribute(archiveEClass, ARCHIVE__REVIEW_POLICY);
+		createEAttribute(archiveEClass, ARCHIVE__SITE_ORDER);
 		createEReference(archiveEClass, ARCHIVE__SITES);
 		createEReference(archiveEClass, ARCHIVE__ACCESS_POINTS);
 		createEReference(archiveEClass, ARCHIVE__DEVICES);
@@ -2088,6 +2099,7 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		initEAttribute(getArchive_Name(), ecorePackage.getEString(), "name", null, 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getArchive_FormatVersion(), ecorePackage.getEInt(), "formatVersion", "1", 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getArchive_ReviewPolicy(), ecorePackage.getEString(), "reviewPolicy", null, 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArchive_SiteOrder(), ecorePackage.getEString(), "siteOrder", null, 0, 1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Sites(), this.getSite(), null, "sites", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_AccessPoints(), this.getAccessPoint(), null, "accessPoints", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArchive_Devices(), this.getDevice(), null, "devices", null, 0, -1, Archive.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2546,6 +2558,12 @@ public class ModelPackageImpl extends EPackageImpl implements ModelPackage {
 		   source,
 		   new String[] {
 			   "label", "Review policy"
+		   });
+		addAnnotation
+		  (getArchive_SiteOrder(),
+		   source,
+		   new String[] {
+			   "label", "Order of sites"
 		   });
 		addAnnotation
 		  (getArchive_Sites(),

@@ -10,6 +10,7 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
+import org.cairnfield.model.edit.SiteOrder;
 import org.eclipse.emf.ecore.EObject;
 
 /**
@@ -40,7 +41,7 @@ public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> sampl
 	}
 
 	private static Optional<Floor> firstFloor(Archive archive) {
-		return archive.getSites().stream().flatMap(site -> site.getFloors().stream()).findFirst();
+		return SiteOrder.of(archive).stream().flatMap(site -> site.getFloors().stream()).findFirst();
 	}
 
 	/** Another scope; the plan follows where the scope says a floor, and the selected samples stay. */

@@ -49,6 +49,8 @@ class SetCommandTest {
 		assertTrue(values("floor:" + site + "/0").get("height-metres").isJsonNull());
 		Cli.ok("set", "-q", "--archive", archive, "archive", "name=Quay");
 		assertEquals("Quay", values("archive").get("name").getAsString());
+		Cli.ok("set", "-q", "--archive", archive, "archive", "site-order=" + site);
+		assertEquals(site, values("archive").get("site-order").getAsString());
 	}
 
 	@Test

@@ -61,7 +61,7 @@ class EditableTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = { "archive|name|Quay", "site|name|Tide House", "site|georeference|52.5 -3.25 10.0", "site|map-from|2031-04-01",
+	@CsvSource(delimiter = '|', value = { "archive|name|Quay", "archive|site-order|tide-house", "site|name|Tide House", "site|georeference|52.5 -3.25 10.0", "site|map-from|2031-04-01",
 			"site|map-until|2031-05-01", "floor|name|Ground floor", "floor|outline|0.0,0.0 40.0,0.0 40.0,25.0", "floor|height-metres|3.5",
 			"device|name|Wrist guide A", "device|offset-db|-4.5", "accessPoint|band|2.4 GHz",
 			"accessPoint|channel|11", "accessPoint|group|radio 7", "accessPoint|place|tide-house/0 12.5,3.0",
@@ -89,7 +89,8 @@ class EditableTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = { "archive|name||needs a name", "site|georeference|91 0 0|latitude", "site|map-from|soon|2020-01-15",
+	@CsvSource(delimiter = '|', value = { "archive|name||needs a name", "archive|site-order|tide-house nowhere|there is no site 'nowhere'",
+			"archive|site-order|tide-house tide-house|named twice", "site|georeference|91 0 0|latitude", "site|map-from|soon|2020-01-15",
 			"floor|outline|0,0 4,4 here|a corner is x,y", "floor|outline|0,0 4,4|outline",
 			"floor|outline|0,0 9,7 9,0 0,4|crosses or touches itself", "floor|height-metres|high|no number", "floor|height-metres|-3|height",
 			"device|offset-db|77|offset", "accessPoint|band|60 GHz|none of 2.4 GHz, 5 GHz, 6 GHz",

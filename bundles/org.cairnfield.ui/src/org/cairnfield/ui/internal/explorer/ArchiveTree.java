@@ -7,6 +7,7 @@ import java.util.List;
 import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.edit.SiteOrder;
 import org.cairnfield.model.edit.SampleCounts;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.ITreeContentProvider;
@@ -29,7 +30,7 @@ final class ArchiveTree implements ITreeContentProvider {
 	public Object[] getChildren(Object parent) {
 		List<Object> children = new ArrayList<>();
 		if (parent instanceof Archive archive) {
-			children.addAll(archive.getSites());
+			children.addAll(SiteOrder.of(archive));
 			add(children, archive, Group.Kind.ACCESS_POINTS);
 			add(children, archive, Group.Kind.DEVICES);
 			add(children, archive, Group.Kind.SPLITS);

@@ -20,6 +20,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.dialogs.FilteredTree;
 import org.eclipse.ui.dialogs.PatternFilter;
+import org.eclipse.ui.contexts.IContextService;
 import org.eclipse.ui.part.ViewPart;
 
 /** The archive as a tree; what is selected here is the scope of all other parts. */
@@ -51,6 +52,7 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 		viewer.getTree().setMenu(menu.createContextMenu(viewer.getTree()));
 		getSite().registerContextMenu(menu, viewer);
 		getSite().setSelectionProvider(viewer);
+		getSite().getService(IContextService.class).activateContext("org.cairnfield.ui.explorer.context");
 		FileDrop.onto(viewer.getTree());
 		Sessions.workbench().add(this);
 	}

@@ -16,6 +16,7 @@ import org.cairnfield.exchange.IntakeOptions;
 import org.cairnfield.exchange.Preview;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.edit.SiteOrder;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -142,7 +143,7 @@ final class PlacePage extends IntakePage {
 		List<IntakeDraft.Entry> entries = chosen().stream().map(file -> state.draft().entry(file)).toList();
 		List<String> sites = new ArrayList<>(List.of(AS_FILE));
 		Set<Integer> levels = new TreeSet<>();
-		state.session().archive().getSites().forEach(each -> {
+		SiteOrder.of(state.session().archive()).forEach(each -> {
 			sites.add(ModelText.name(each));
 			each.getFloors().forEach(of -> levels.add(of.getLevel()));
 		});

@@ -13,6 +13,7 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.ArchiveIndex;
+import org.cairnfield.model.edit.SiteOrder;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
@@ -97,7 +98,7 @@ final class TimelinePane implements SessionListener {
 	}
 
 	private List<Site> found() {
-		return session == null ? List.of() : new ArrayList<>(session.archive().getSites());
+		return session == null ? List.of() : SiteOrder.of(session.archive());
 	}
 
 	/** The sites are others. */

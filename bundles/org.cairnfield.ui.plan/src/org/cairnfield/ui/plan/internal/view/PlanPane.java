@@ -11,6 +11,7 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.ModelText;
+import org.cairnfield.model.edit.SiteOrder;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
@@ -262,7 +263,7 @@ public final class PlanPane {
 	private void listFloors() {
 		List<Floor> now = new ArrayList<>();
 		if (session != null) {
-			session.archive().getSites().forEach(site -> now.addAll(site.getFloors()));
+			SiteOrder.of(session.archive()).forEach(site -> now.addAll(site.getFloors()));
 		}
 		floorList = now;
 		String[] names = now.stream().map(PlanPane::floorName).toArray(String[]::new);
