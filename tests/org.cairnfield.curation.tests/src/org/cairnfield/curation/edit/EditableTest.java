@@ -61,7 +61,8 @@ class EditableTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = { "archive|name|Quay", "archive|site-order|tide-house", "site|name|Tide House", "site|georeference|52.5 -3.25 10.0", "site|map-from|2031-04-01",
+	@CsvSource(delimiter = '|', value = { "archive|name|Quay", "archive|site-order|tide-house", "site|name|Tide House",
+			"site|georeference|52.5 -3.25 10.0", "site|map-from|2031-04-01",
 			"site|map-until|2031-05-01", "floor|name|Ground floor", "floor|outline|0.0,0.0 40.0,0.0 40.0,25.0", "floor|height-metres|3.5",
 			"device|name|Wrist guide A", "device|offset-db|-4.5", "accessPoint|band|2.4 GHz",
 			"accessPoint|channel|11", "accessPoint|group|radio 7", "accessPoint|place|tide-house/0 12.5,3.0",
@@ -95,7 +96,8 @@ class EditableTest {
 			"floor|outline|0,0 9,7 9,0 0,4|crosses or touches itself", "floor|height-metres|high|no number", "floor|height-metres|-3|height",
 			"device|offset-db|77|offset", "accessPoint|band|60 GHz|none of 2.4 GHz, 5 GHz, 6 GHz",
 			"accessPoint|channel|1.5|whole number", "accessPoint|place|tide-house/1 2,3|no site 'tide-house' of this archive has a floor 1",
-			"accessPoint|place|Tide House/0 2,3|SITE/LEVEL X,Y", "survey|kind|both|none of", "survey|device|phone|none of wrist-a", "survey|surveyor|Margaret|initials" })
+			"accessPoint|place|Tide House/0 2,3|SITE/LEVEL X,Y", "survey|kind|both|none of",
+			"survey|device|phone|none of wrist-a", "survey|surveyor|Margaret|initials" })
 	void refusesWhatItCannotBe(String object, String name, String text, String why) {
 		Editable field = field(object, name);
 		String before = field.text();

@@ -1,6 +1,5 @@
 package org.cairnfield.ui.internal.timeline;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 

@@ -3,6 +3,7 @@ package org.cairnfield.ui.plan.internal.view;
 import static java.util.Map.entry;
 
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 
 import org.eclipse.core.commands.AbstractHandler;
@@ -27,28 +28,37 @@ public final class PlanHandler extends AbstractHandler implements IExecutableExt
 			entry("copy", pane -> PlanPrint.copy(pane, pane.plan().canvas().getShell())),
 			entry("print", pane -> PlanPrint.print(pane, pane.plan().canvas().getShell())));
 
+	/** They go on by mouse and keys, so the plan is brought up. */
+	private static final Set<String> TOOLS = Set.of("editOutline", "outlineFromSamples", "setPlace");
+
 	private Consumer<PlanPane> command;
+	private boolean isTool;
 
 	@Override
 	public void setInitializationData(IConfigurationElement config, String property, Object data) {
 		command = COMMANDS.get(data);
+		isTool = TOOLS.contains(data);
 	}
 
 	@Override
 	public Object execute(ExecutionEvent event) throws ExecutionException {
+		try {
+			if (isTool) {
+				HandlerUtil.getActiveWorkbenchWindowChecked(event).getActivePage().showView(PlanView.ID);
+			}
+		} catch (PartInitException e) {
+			throw new ExecutionException(e.getMessage(), e);
+		}
 		if (command != null && plan(event) instanceof PlanView view) {
 			command.accept(view.pane());
 		}
 		return null;
 	}
 
-	/** The active plan, or the one of the window, which is brought up. */
-	static IWorkbenchPart plan(ExecutionEvent event) throws ExecutionException {
+	/** The active plan, or the one of the window. */
+	static IWorkbenchPart plan(ExecutionEvent event) {
 		IWorkbenchPart active = HandlerUtil.getActivePart(event);
-		try {
-			return active instanceof PlanView ? active : HandlerUtil.getActiveWorkbenchWindowChecked(event).getActivePage().showView(PlanView.ID);
-		} catch (PartInitException e) {
-			throw new ExecutionException(e.getMessage(), e);
-		}
+		return active instanceof PlanView ? active
+				: HandlerUtil.getActiveWorkbenchWindow(event).getActivePage().findView(PlanView.ID);
 	}
 }

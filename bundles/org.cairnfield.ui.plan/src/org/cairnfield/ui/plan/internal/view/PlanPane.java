@@ -291,7 +291,8 @@ public final class PlanPane {
 		boolean some = plan.scene().samples().size() > 0;
 		FloorSurface surface = plan.scene().surface();
 		if (legend.show(some && plan.scene().colours() != null ? legendNow() : new PlanLegend("", List.of(), null),
-				surface == null ? null : surface.legend(background()), some && plan.scene().errors() == null, plan.showsPlaces() && !plan.scene().mounted().isEmpty())) {
+				surface == null ? null : surface.legend(background()), some && plan.scene().errors() == null,
+				plan.showsPlaces() && !plan.scene().mounted().isEmpty())) {
 			pane.layout(true);
 		}
 	}
