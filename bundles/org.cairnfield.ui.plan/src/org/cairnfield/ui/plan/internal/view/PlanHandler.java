@@ -23,7 +23,7 @@ public final class PlanHandler extends AbstractHandler implements IExecutableExt
 			entry("fitSelection", pane -> pane.plan().look().fitSelection()), entry("zoomIn", pane -> pane.plan().look().zoom(STEP)),
 			entry("zoomOut", pane -> pane.plan().look().zoom(1 / STEP)), entry("placeImage", PlanPane::placeImage),
 			entry("editOutline", PlanPane::editOutline), entry("outlineFromSamples", PlanPane::outlineFromSamples),
-			entry("setPlace", KnownPlaces::set), entry("forgetPlace", KnownPlaces::forget),
+			entry("setPlace", MountCommands::set), entry("forgetPlace", MountCommands::forget),
 			entry("errorMap", PlanPane::turnErrorMap), entry("picture", pane -> PlanPrint.save(pane, pane.plan().canvas().getShell())),
 			entry("copy", pane -> PlanPrint.copy(pane, pane.plan().canvas().getShell())),
 			entry("print", pane -> PlanPrint.print(pane, pane.plan().canvas().getShell())));

@@ -11,11 +11,11 @@ import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.dialogs.MessageDialog;
 
 /** The commands about where the access point that is chosen is mounted. */
-final class KnownPlaces {
+final class MountCommands {
 
 	private static final String TITLE = "Place of an access point";
 
-	private KnownPlaces() {
+	private MountCommands() {
 	}
 
 	/** Lets a person click where it is mounted. */
