@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.IntConsumer;
 
+import org.cairnfield.ui.charts.colour.Palette;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.graphics.Color;
@@ -44,9 +45,7 @@ public abstract class Chart extends Canvas {
 		addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT
 				|| event.detail == SWT.TRAVERSE_TAB_PREVIOUS || event.detail == SWT.TRAVERSE_ESCAPE
 				|| event.detail == SWT.TRAVERSE_RETURN);
-		SpokenChart spoken = new SpokenChart(this);
-		getAccessible().addAccessibleListener(spoken.names);
-		getAccessible().addAccessibleControlListener(spoken.values);
+		Spoken.picture(this, this::getName, this::description, this::spokenValue);
 	}
 
 	/** What the chart is of, for assistive technology. */
@@ -104,6 +103,11 @@ public abstract class Chart extends Canvas {
 
 	/** What the chart shows as a whole, in a sentence or two. */
 	public abstract String summary();
+
+	/** The summary, or what to do where there is nothing to draw. */
+	final String description() {
+		return isEmpty() ? emptyText : summary();
+	}
 
 	/** The text of the chosen item; empty for none. */
 	public String spokenValue() {
@@ -172,8 +176,8 @@ public abstract class Chart extends Canvas {
 		redraw();
 	}
 
-	final Look look() {
-		return new Look(rgb(ownForeground, SWT.COLOR_LIST_FOREGROUND), rgb(ownBackground, SWT.COLOR_LIST_BACKGROUND));
+	final Palette look() {
+		return new Palette(rgb(ownForeground, SWT.COLOR_LIST_FOREGROUND), rgb(ownBackground, SWT.COLOR_LIST_BACKGROUND));
 	}
 
 	private RGB rgb(Color own, int system) {

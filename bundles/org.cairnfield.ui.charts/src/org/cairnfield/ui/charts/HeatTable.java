@@ -111,14 +111,14 @@ public final class HeatTable extends RowChart {
 
 	private void cell(Paper paper, double value, int x, int y, int wide, int high) {
 		if (Double.isNaN(value)) {
-			paper.stroke(paper.look.faint(), 1); // not visited: a stroke, so that it is no colour of the ramp
+			paper.stroke(paper.look.line(), 1); // not visited: a stroke, so that it is no colour of the ramp
 			paper.gc.drawLine(x + wide / 3, y + high / 2, x + 2 * wide / 3, y + high / 2);
 			return;
 		}
 		RGB fill = value == 0 ? paper.look.background() : colours.rgb(value);
 		paper.fill(fill);
 		paper.gc.fillRectangle(x, y, wide, high);
-		paper.stroke(value == 0 ? paper.look.faint() : Contrast.rim(fill, paper.look.background()), 1);
+		paper.stroke(value == 0 ? paper.look.line() : Contrast.rim(fill, paper.look.background()), 1);
 		paper.gc.drawRectangle(x, y, wide - 1, high - 1);
 	}
 

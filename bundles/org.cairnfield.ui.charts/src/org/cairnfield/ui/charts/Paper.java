@@ -5,6 +5,7 @@ import java.util.Comparator;
 
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.colour.Marker;
+import org.cairnfield.ui.charts.colour.Palette;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.FontMetrics;
@@ -23,13 +24,13 @@ final class Paper {
 	final GC gc;
 	final int width;
 	final int height;
-	final Look look;
+	final Palette look;
 	/** Height of a line of text. */
 	final int line;
 	/** Between things that belong together. */
 	final int gap;
 
-	Paper(GC gc, int width, int height, Look look) {
+	Paper(GC gc, int width, int height, Palette look) {
 		this.gc = gc;
 		this.width = width;
 		this.height = height;

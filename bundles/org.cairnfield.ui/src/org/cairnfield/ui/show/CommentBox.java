@@ -53,7 +53,7 @@ public final class CommentBox implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).exclude(true).applyTo(page);
 		page.setVisible(false);
 		list = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
-		list.setData("org.cairnfield.id", id + ".comments");
+		Marked.named(Marked.id(list, id + ".comments"), "Comments");
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(100, SWT.DEFAULT).exclude(true).applyTo(list);
 		list.setVisible(false);
 		field = new Text(page, SWT.BORDER | SWT.SINGLE);

@@ -31,10 +31,10 @@ public final class DiffTree {
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		heading = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
-		heading.setData("org.cairnfield.id", id + ".heading");
+		Marked.named(Marked.id(heading, id + ".heading"), "What is compared");
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, heading.computeSize(100, LINES * heading.getLineHeight()).y).applyTo(heading);
 		tree = new TreeViewer(page, SWT.BORDER | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
-		tree.getTree().setData("org.cairnfield.id", id + ".changes");
+		Marked.named(Marked.id(tree.getTree(), id + ".changes"), "Changes");
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.getControl());
 		tree.setContentProvider(new Content());
 		tree.setLabelProvider(LabelProvider.createTextProvider(node -> ((DiffNode) node).text()));

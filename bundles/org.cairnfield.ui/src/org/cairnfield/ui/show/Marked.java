@@ -4,6 +4,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -35,6 +36,11 @@ public final class Marked {
 		return control;
 	}
 
+	/** A label without its mnemonic and what ends it. */
+	public static String words(String label) {
+		return label.replace("&", "").replaceFirst("(:| …)$", "");
+	}
+
 	/** A button that does something. */
 	public static Button button(Composite parent, String text, String id, Runnable action) {
 		Button button = id(new Button(parent, SWT.PUSH), id);
@@ -63,6 +69,22 @@ public final class Marked {
 	public static void say(Label line, String text) {
 		IfChanged.text(line, text);
 		IfChanged.shown(line, !text.isEmpty());
+	}
+
+	/**
+	 * Gives the focus to the control that a view begins with, unless something in the view has it: the view may have become active
+	 * by a click into it, or by the tab key, which would lead past what does not keep the focus.
+	 */
+	public static void focus(Control first) {
+		Control view = first;
+		for (Control at = first; at.getParent() != null; at = at.getParent()) {
+			if (at.getParent() instanceof CTabFolder) {
+				view = at;
+			}
+		}
+		if (!holdsFocus(view)) {
+			first.setFocus();
+		}
 	}
 
 	/** Whether a control, or one inside it, has the focus; then nobody may take it away. */

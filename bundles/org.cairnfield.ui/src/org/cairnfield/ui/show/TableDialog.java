@@ -61,6 +61,7 @@ public abstract class TableDialog extends TitleAreaDialog {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(page);
 		GridLayoutFactory.swtDefaults().margins(10, 10).applyTo(page);
 		table = createTable(page, id + ".table");
+		Marked.named(table.control(), name);
 		GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 200).applyTo(table.control());
 		table.show(lines());
 		createBelow(page);

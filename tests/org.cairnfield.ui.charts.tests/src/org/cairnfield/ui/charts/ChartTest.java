@@ -9,8 +9,11 @@ import java.util.List;
 
 import org.cairnfield.ui.charts.scale.Axis;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleControlEvent;
+import org.eclipse.swt.accessibility.AccessibleControlListener;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.FontData;
@@ -123,14 +126,17 @@ class ChartTest {
 		Histogram chart = histogram();
 		chart.setName("Levels of AP 14");
 		chart.setChosen(0);
-		SpokenChart spoken = new SpokenChart(chart);
+		AccessibleListener names = Spoken.names(chart::getName, chart::description);
 		AccessibleEvent event = new AccessibleEvent(chart);
-		spoken.names.getName(event);
+		names.getName(event);
 		assertEquals("Levels of AP 14", event.result);
-		spoken.names.getDescription(event);
+		names.getDescription(event);
 		assertEquals("Readings over Level (dBm): 4 from \u221272\u00a0dBm to \u221264\u00a0dBm", event.result);
 		AccessibleControlEvent value = new AccessibleControlEvent(chart);
-		spoken.values.getValue(value);
+		AccessibleControlListener values = Spoken.values(chart::spokenValue);
+		values.getRole(value);
+		assertEquals(ACC.ROLE_GRAPHIC, value.detail);
+		values.getValue(value);
 		assertEquals("\u221272 to \u221270\u00a0dBm: 2 readings", value.result);
 	}
 

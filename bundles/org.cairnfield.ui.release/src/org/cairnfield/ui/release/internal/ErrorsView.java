@@ -8,6 +8,7 @@ import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
 import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.charts.scale.Axis;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.part.ViewPart;
@@ -38,7 +39,7 @@ public final class ErrorsView extends ViewPart implements ReleaseDesk.Listener {
 
 	@Override
 	public void setFocus() {
-		chart.setFocus();
+		Marked.focus(chart);
 	}
 
 	@Override

@@ -33,6 +33,7 @@ import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Damaged;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.show.Chooser;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -104,7 +105,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		scroll.setMinSize(form.computeSize(SWT.DEFAULT, SWT.DEFAULT));
 		caution = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
 		caution.setText(String.join("\n\n", Caution.general()));
-		caution.setData("org.cairnfield.id", "export.caution");
+		Marked.named(Marked.id(caution, "export.caution"), "Cautions");
 		GridDataFactory.fillDefaults().grab(true, true).hint(250, 100).applyTo(caution);
 		desk.add(this);
 	}
@@ -213,7 +214,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 
 	@Override
 	public void setFocus() {
-		what.setFocus();
+		Marked.focus(what);
 	}
 
 	@Override

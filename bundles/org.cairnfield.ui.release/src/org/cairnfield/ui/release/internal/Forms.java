@@ -2,6 +2,7 @@ package org.cairnfield.ui.release.internal;
 
 import java.util.function.Function;
 
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.TableViewer;
@@ -16,10 +17,9 @@ final class Forms {
 	private Forms() {
 	}
 
-	static TableViewer table(Composite parent, int style, String id) {
+	static TableViewer table(Composite parent, int style, String id, String name) {
 		TableViewer table = new TableViewer(parent, style | SWT.FULL_SELECTION | SWT.BORDER);
-		table.getTable().setHeaderVisible(true);
-		table.getTable().setData("org.cairnfield.id", id);
+		Marked.named(Marked.id(table.getTable(), id), name).setHeaderVisible(true);
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		return table;
 	}

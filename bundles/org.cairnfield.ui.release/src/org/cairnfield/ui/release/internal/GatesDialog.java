@@ -1,6 +1,7 @@
 package org.cairnfield.ui.release.internal;
 
 import org.cairnfield.curation.release.GateSet;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -41,7 +42,7 @@ final class GatesDialog extends TitleAreaDialog {
 		setMessage(HOW);
 		Composite area = (Composite) super.createDialogArea(parent);
 		text = new Text(area, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
-		text.setData("org.cairnfield.id", "gates.text");
+		Marked.named(Marked.id(text, "gates.text"), "The file of gates");
 		text.setFont(JFaceResources.getTextFont());
 		text.setText(gates.toString());
 		text.addListener(SWT.Modify, event -> check());

@@ -15,6 +15,7 @@ import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
@@ -70,7 +71,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 	}
 
 	private void createGates(Composite page) {
-		gates = Forms.table(page, SWT.SINGLE, "gates.table");
+		gates = Forms.table(page, SWT.SINGLE, "gates.table", "Gates");
 		GridDataFactory.fillDefaults().grab(true, true).hint(300, 120).applyTo(gates.getControl());
 		Forms.<GateResult>column(gates, "Gate", 340, SWT.LEFT, result -> result.gate().title());
 		Forms.<GateResult>column(gates, "Figure", 70, SWT.RIGHT, GateResult::shownFigure);
@@ -78,7 +79,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		Forms.<GateResult>column(gates, "Verdict", 110, SWT.LEFT, GateResult::verdict);
 		gates.addSelectionChangedListener(event -> enable());
 		evidence = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY);
-		evidence.setData("org.cairnfield.id", "gates.evidence");
+		Marked.named(Marked.id(evidence, "gates.evidence"), "Evidence for the gate");
 		GridDataFactory.fillDefaults().grab(true, false).hint(200, 3 * evidence.getLineHeight()).applyTo(evidence);
 		Composite let = row(page, 2);
 		reason = new Text(let, SWT.BORDER);
@@ -101,8 +102,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		((GridLayout) texts.getLayout()).makeColumnsEqualWidth = true;
 		heading(texts, "What changed since the last release");
 		heading(texts, "N&otes on the release, in your own words");
-		changes = text(texts, SWT.READ_ONLY, "gates.changes");
-		notes = text(texts, SWT.NONE, "gates.notes");
+		changes = text(texts, SWT.READ_ONLY, "gates.changes", "What changed since the last release");
+		notes = text(texts, SWT.NONE, "gates.notes", "Notes on the release");
 		notes.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
 		Composite release = row(page, 4);
 		new Label(release, SWT.NONE).setText("&Version");
@@ -122,9 +123,9 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.END).applyTo(heading);
 	}
 
-	private static Text text(Composite parent, int style, String id) {
+	private static Text text(Composite parent, int style, String id, String name) {
 		Text text = new Text(parent, SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER | style);
-		text.setData("org.cairnfield.id", id);
+		Marked.named(Marked.id(text, id), name);
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, 3 * text.getLineHeight()).applyTo(text);
 		return text;
 	}
@@ -250,7 +251,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 
 	@Override
 	public void setFocus() {
-		gates.getControl().setFocus();
+		Marked.focus(gates.getControl());
 	}
 
 	@Override

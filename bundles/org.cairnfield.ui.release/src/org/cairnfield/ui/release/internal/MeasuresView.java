@@ -7,6 +7,8 @@ import java.util.Optional;
 
 import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
+import org.cairnfield.ui.charts.Fingerprints;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
@@ -53,7 +55,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		tabs.setData("org.cairnfield.id", "measures.tabs");
 		GridDataFactory.fillDefaults().grab(true, true).span(4, 1).hint(300, 80).applyTo(tabs);
 		createWays(tabs);
-		floors = Forms.table(tabs, SWT.SINGLE, "measures.floors");
+		floors = Forms.table(tabs, SWT.SINGLE, "measures.floors", "Errors by floor");
 		tab(tabs, "By floor", floors.getTable());
 		worst = new WorstPane(tabs, desk);
 		tab(tabs, "Worst samples", worst.control());
@@ -68,7 +70,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 	}
 
 	private void createWays(CTabFolder tabs) {
-		ways = Forms.table(tabs, SWT.SINGLE, "measures.table");
+		ways = Forms.table(tabs, SWT.SINGLE, "measures.table", "Ways of matching");
 		tab(tabs, "Ways of matching", ways.getTable());
 		Forms.<Way>column(ways, "Way of matching", 142, SWT.LEFT, way -> way.name());
 		Forms.<Way>column(ways, "Mean error, m", 122, SWT.RIGHT, way -> metres(way.errors().meanMetres()));
@@ -174,7 +176,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 
 	@Override
 	public void setFocus() {
-		measure.setFocus();
+		Marked.focus(measure);
 	}
 
 	@Override

@@ -30,6 +30,7 @@ import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.show.CommentBox;
 import org.cairnfield.ui.show.DiffTree;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -65,7 +66,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	public void createPartControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().margins(6, 4).applyTo(page);
-		releases = Forms.table(page, SWT.MULTI, "releases.table");
+		releases = Forms.table(page, SWT.MULTI, "releases.table", "Releases");
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 100).applyTo(releases.getControl());
 		Forms.<ReleasedState>column(releases, "Release", 80, SWT.LEFT, release -> release.version().toString());
 		Forms.<ReleasedState>column(releases, "Signed by", 110, SWT.LEFT, release -> release.tag().person());
@@ -80,7 +81,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		said.setLayout(below);
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 160).applyTo(said);
 		about = new Text(said, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
-		about.setData("org.cairnfield.id", "releases.about");
+		Marked.named(Marked.id(about, "releases.about"), "About the release");
 		changes = new DiffTree(said, "releases");
 		below.topControl = about;
 		comments = new CommentBox(page, 1, "releases");
@@ -279,7 +280,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 
 	@Override
 	public void setFocus() {
-		releases.getControl().setFocus();
+		Marked.focus(releases.getControl());
 	}
 
 	@Override

@@ -37,7 +37,7 @@ final class WorstPane {
 		way.setData("org.cairnfield.id", "measures.worst.way");
 		way.addListener(SWT.Selection, event -> list());
 		look = Forms.button(page, "&Show on the plan", "measures.worst.show", this::look);
-		samples = Forms.table(page, SWT.SINGLE, "measures.worst");
+		samples = Forms.table(page, SWT.SINGLE, "measures.worst", "Worst samples");
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(300, 60).applyTo(samples.getControl());
 		Forms.<SideBySide.Placed>column(samples, "Test sample", 230, SWT.LEFT, placed -> placed.sample().toString());
 		Forms.<SideBySide.Placed>column(samples, "Taken at", 210, SWT.LEFT, placed -> placed.site() + ", floor " + placed.level());

@@ -17,6 +17,7 @@ import org.cairnfield.ui.internal.conflicts.model.ConflictValue;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.show.SessionSelection;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -55,13 +56,13 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(200, SWT.DEFAULT).applyTo(state);
 		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-		conflicts = table(sash, "conflicts.list");
+		conflicts = table(sash, "conflicts.list", "Conflicts");
 		column(conflicts, "Where", 300, ConflictRow::place);
 		column(conflicts, "What", 120, ConflictRow::unit);
 		column(conflicts, "Before", 150, ConflictRow::before);
 		column(conflicts, "Set to", 360, ConflictRow::claims);
 		conflicts.addSelectionChangedListener(event -> showValues());
-		values = table(sash, "conflicts.values");
+		values = table(sash, "conflicts.values", "Values of the conflict");
 		column(values, "Set by", 130, ConflictValue::who);
 		column(values, "Time", 130, (ConflictValue value) -> value.time() == null ? "" : TIME.format(value.time()));
 		column(values, "Value", 260, ConflictValue::words);
@@ -73,10 +74,10 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 		Sessions.workbench().add(this);
 	}
 
-	private static TableViewer table(Composite parent, String id) {
+	private static TableViewer table(Composite parent, String id, String name) {
 		Table table = new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
 		table.setHeaderVisible(true);
-		table.setData("org.cairnfield.id", id);
+		Marked.named(Marked.id(table, id), name);
 		TableViewer viewer = new TableViewer(table);
 		viewer.setContentProvider(ArrayContentProvider.getInstance());
 		return viewer;
@@ -182,7 +183,7 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 		if (selected() == null && !rows().isEmpty()) {
 			conflicts.setSelection(new StructuredSelection(rows().get(0)));
 		}
-		conflicts.getControl().setFocus();
+		Marked.focus(conflicts.getControl());
 	}
 
 	@Override

@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.exchange;
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.show.Chooser;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -88,7 +89,7 @@ abstract class RemoteDialog extends Dialog {
 		field.setData("org.cairnfield.id", id + '.' + name);
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(WIDTH / 2, SWT.DEFAULT).applyTo(field);
 		Button button = new Button(page, SWT.PUSH);
-		button.setText(browse);
+		Marked.named(button, Marked.words(browse) + " for: " + Marked.words(label)).setText(browse);
 		button.setData("org.cairnfield.id", id + '.' + name + ".browse");
 		button.addListener(SWT.Selection, event -> {
 			DirectoryDialog chooser = new DirectoryDialog(getShell(), SWT.OPEN);

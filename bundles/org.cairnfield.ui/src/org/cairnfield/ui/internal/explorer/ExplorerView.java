@@ -8,6 +8,7 @@ import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -41,7 +42,7 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
 		tree.setInitialText("Filter");
 		TreeViewer viewer = tree.getViewer();
-		viewer.getTree().setData("org.cairnfield.id", "explorer.tree");
+		Marked.named(Marked.id(viewer.getTree(), "explorer.tree"), "Archive");
 		viewer.setUseHashlookup(true);
 		viewer.setContentProvider(new ArchiveTree(labels.counts()));
 		viewer.setLabelProvider(labels);
@@ -120,7 +121,7 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 
 	@Override
 	public void setFocus() {
-		tree.getViewer().getControl().setFocus();
+		Marked.focus(tree.getViewer().getControl());
 	}
 
 	@Override

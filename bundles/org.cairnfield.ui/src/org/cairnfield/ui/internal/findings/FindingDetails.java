@@ -29,6 +29,7 @@ import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.show.CommentBox;
 import org.cairnfield.ui.show.IfChanged;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -65,7 +66,7 @@ final class FindingDetails {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(COLUMNS).applyTo(page);
 		text = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
-		text.setData("org.cairnfield.id", "findings.explanation");
+		Marked.named(Marked.id(text, "findings.explanation"), "About the finding");
 		GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(200, 60).applyTo(text);
 		way = new Combo(page, SWT.READ_ONLY);
 		way.setData("org.cairnfield.id", "findings.way");

@@ -15,6 +15,7 @@ import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -107,7 +108,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	private void createTree(Composite parent) {
 		Tree tree = new Tree(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
 		tree.setHeaderVisible(true);
-		tree.setData("org.cairnfield.id", "findings.tree");
+		Marked.named(Marked.id(tree, "findings.tree"), "Findings");
 		viewer = new TreeViewer(tree);
 		viewer.setUseHashlookup(true);
 		column("Finding", 480, element -> element instanceof Heading heading
@@ -283,7 +284,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 
 	@Override
 	public void setFocus() {
-		viewer.getControl().setFocus();
+		Marked.focus(viewer.getControl());
 	}
 
 	@Override

@@ -23,6 +23,7 @@ import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -55,7 +56,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		facts = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP);
-		facts.setData("org.cairnfield.id", "accessPoint.facts");
+		Marked.named(Marked.id(facts, "accessPoint.facts"), "About the access point");
 		GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(100, SWT.DEFAULT).applyTo(facts);
 		SashForm sash = new SashForm(page, SWT.VERTICAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
@@ -70,7 +71,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 	private void createPlaces(Composite parent) {
 		places = new TableViewer(parent, SWT.FULL_SELECTION | SWT.BORDER);
 		places.getTable().setHeaderVisible(true);
-		places.getTable().setData("org.cairnfield.id", "accessPoint.places");
+		Marked.named(Marked.id(places.getTable(), "accessPoint.places"), "Where it is heard");
 		places.setContentProvider(ArrayContentProvider.getInstance());
 		column("Survey", 110, Hearing.Place::survey);
 		column("Floor", 50, place -> Integer.toString(place.level()));
@@ -214,7 +215,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 
 	@Override
 	public void setFocus() {
-		places.getControl().setFocus();
+		Marked.focus(places.getControl());
 	}
 
 	@Override

@@ -25,6 +25,7 @@ import org.cairnfield.ui.scope.ShortAddresses;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -45,7 +46,7 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
 		facts = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP);
-		facts.setData("org.cairnfield.id", "fingerprint.facts");
+		Marked.named(Marked.id(facts, "fingerprint.facts"), "About the sample");
 		GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(100, SWT.DEFAULT).applyTo(facts);
 		bars = new PairedBars(page, SWT.NONE);
 		bars.setData("org.cairnfield.id", "fingerprint.bars");
@@ -157,7 +158,7 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 
 	@Override
 	public void setFocus() {
-		bars.setFocus();
+		Marked.focus(bars);
 	}
 
 	@Override

@@ -26,6 +26,7 @@ import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.show.DiffTree;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -97,7 +98,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 	private void createTable(Composite parent) {
 		Table table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
 		table.setHeaderVisible(true);
-		table.setData("org.cairnfield.id", "history.points");
+		Marked.named(Marked.id(table, "history.points"), "Save points");
 		points = new TableViewer(table);
 		points.setContentProvider(ArrayContentProvider.getInstance());
 		graph = new BranchColumn(points);
@@ -330,7 +331,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	@Override
 	public void setFocus() {
-		points.getControl().setFocus();
+		Marked.focus(points.getControl());
 	}
 
 	@Override

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 
 import org.cairnfield.ui.show.Chooser;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.DropTarget;
@@ -37,7 +38,7 @@ final class FilesPage extends IntakePage {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout(2, false));
 		list = new Table(page, SWT.MULTI | SWT.BORDER | SWT.FULL_SELECTION);
-		list.setData("org.cairnfield.id", "intake.files");
+		Marked.named(Marked.id(list, "intake.files"), "Survey files");
 		list.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 1, 3));
 		Button add = new Button(page, SWT.PUSH);
 		add.setText("&Add files …");

@@ -1,7 +1,10 @@
 package org.cairnfield.ui.internal.notice;
 
+import org.cairnfield.ui.charts.colour.Palette.Tint;
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.notice.Notice;
 import org.cairnfield.ui.notice.Notices;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -11,7 +14,6 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
@@ -76,7 +78,11 @@ public final class NoticeBar {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(6, 3).applyTo(line);
 		Label icon = new Label(line, SWT.NONE);
-		icon.setImage(JFaceResources.getImage(switch (notice.kind()) {
+		Marked.named(icon, switch (notice.kind()) {
+		case INFORMATION -> "Information";
+		case WARNING -> "Warning";
+		case ERROR -> "Error";
+		}).setImage(JFaceResources.getImage(switch (notice.kind()) {
 		case INFORMATION -> Dialog.DLG_IMG_MESSAGE_INFO;
 		case WARNING -> Dialog.DLG_IMG_MESSAGE_WARNING;
 		case ERROR -> Dialog.DLG_IMG_MESSAGE_ERROR;
@@ -86,23 +92,13 @@ public final class NoticeBar {
 		link.setText(text(notice));
 		link.addListener(SWT.Selection, event -> notice.actions().get(Integer.parseInt(event.text)).run().run());
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(link);
+		Palette palette = Palette.of(strip.getDisplay()).tinted(Tint.valueOf(notice.kind().name()));
 		for (Control control : new Control[] { line, icon, link }) {
 			control.setData("org.eclipse.e4.ui.css.disabled", true);
-			control.setBackground(background(notice.kind()));
-			control.setForeground(strip.getDisplay().getSystemColor(dark() ? SWT.COLOR_WHITE : SWT.COLOR_BLACK));
+			control.setBackground(new Color(palette.background()));
+			control.setForeground(new Color(palette.foreground()));
 		}
-	}
-
-	private static boolean dark() {
-		return Display.isSystemDarkTheme();
-	}
-
-	private static Color background(Notice.Kind kind) {
-		return switch (kind) {
-		case INFORMATION -> dark() ? new Color(32, 56, 84) : new Color(222, 236, 252);
-		case WARNING -> dark() ? new Color(84, 64, 16) : new Color(255, 243, 205);
-		case ERROR -> dark() ? new Color(92, 32, 32) : new Color(253, 224, 221);
-		};
+		link.setLinkForeground(new Color(palette.link(strip.getDisplay().getSystemColor(SWT.COLOR_LINK_FOREGROUND).getRGB())));
 	}
 
 	private static String text(Notice notice) {

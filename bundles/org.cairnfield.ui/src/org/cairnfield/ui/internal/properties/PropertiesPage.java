@@ -5,6 +5,7 @@ import java.util.Set;
 import org.cairnfield.model.Survey;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IStatusLineManager;
@@ -26,7 +27,7 @@ final class PropertiesPage extends PropertySheetPage implements SessionListener 
 	@Override
 	public void createControl(Composite parent) {
 		super.createControl(parent);
-		getControl().setData("org.cairnfield.id", "properties.tree");
+		Marked.named(Marked.id(getControl(), "properties.tree"), "Properties");
 		setSorter(new SourceOrder());
 		Sessions.workbench().add(this);
 	}

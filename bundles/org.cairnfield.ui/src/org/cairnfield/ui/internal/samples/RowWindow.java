@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntConsumer;
 
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -69,7 +70,7 @@ final class RowWindow extends Composite {
 		if (table.getVerticalBar() != null) {
 			table.getVerticalBar().setVisible(false);
 		}
-		slider = new Slider(this, SWT.VERTICAL);
+		slider = Marked.named(new Slider(this, SWT.VERTICAL), "Scroll the rows");
 		slider.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));
 		slider.addListener(SWT.Selection, e -> scrollTo(slider.getSelection()));
 		table.addListener(SWT.Resize, e -> resized());

@@ -4,11 +4,14 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
 
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.internal.samples.model.Arrangement;
 import org.cairnfield.ui.internal.samples.model.CellText;
 import org.cairnfield.ui.internal.samples.model.Picks;
 import org.cairnfield.ui.internal.samples.model.SampleColumn;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
@@ -43,7 +46,7 @@ final class SampleGrid implements RowWindow.Rows, RowWindow.Gestures {
 		this.picked = picked;
 		this.sort = sort;
 		window = new RowWindow(parent);
-		window.table().setData("org.cairnfield.id", "samples.table");
+		Marked.named(Marked.id(window.table(), "samples.table"), "Samples");
 		makeColumns();
 		window.open(this, this);
 	}
@@ -130,7 +133,7 @@ final class SampleGrid implements RowWindow.Rows, RowWindow.Gestures {
 		}
 		item.setText(texts);
 		boolean kept = arrangement.content().table(index).isKept(arrangement.content().rows().row(index));
-		item.setForeground(kept ? null : item.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));
+		item.setForeground(kept ? null : new Color(Palette.of(item.getDisplay()).muted()));
 	}
 
 	@Override

@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.samples;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.show.SessionSelection;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -89,6 +90,6 @@ public final class SamplesView extends ViewPart {
 
 	@Override
 	public void setFocus() {
-		panel.setFocus();
+		Marked.focus(panel);
 	}
 }

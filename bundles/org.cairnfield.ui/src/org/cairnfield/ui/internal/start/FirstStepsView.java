@@ -61,6 +61,6 @@ public final class FirstStepsView extends ViewPart {
 
 	@Override
 	public void setFocus() {
-		scrolled.setFocus();
+		Marked.focus(scrolled);
 	}
 }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import org.cairnfield.ui.internal.exchange.RemoteCopy;
 import org.cairnfield.ui.internal.open.Opening;
 import org.cairnfield.ui.internal.open.RecentArchives;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
@@ -59,6 +60,6 @@ public final class StartView extends ViewPart {
 
 	@Override
 	public void setFocus() {
-		page.setFocus();
+		Marked.focus(page);
 	}
 }

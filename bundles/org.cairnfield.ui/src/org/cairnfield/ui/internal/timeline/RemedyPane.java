@@ -45,7 +45,7 @@ final class RemedyPane {
 		GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(6, 4).applyTo(page);
 		says = Marked.line(page, "timeline.advice", 3);
 		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.id(table.getTable(), "timeline.remedies").setHeaderVisible(true);
+		Marked.named(Marked.id(table.getTable(), "timeline.remedies"), "What can be done about the map").setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(SWT.DEFAULT, 60).applyTo(table.getTable());
 		column("Measured", 76, SWT.LEFT, each -> each.isGain() ? "✔ better" : each.change().low() > 0 ? "✖ worse" : "no gain");
 		column("Remedy", 200, SWT.LEFT, each -> each.kind().title());

@@ -180,7 +180,7 @@ final class TimelinePane implements SessionListener {
 	}
 
 	void setFocus() {
-		compare.setFocus();
+		Marked.focus(compare);
 	}
 
 	void dispose() {

@@ -16,6 +16,7 @@ import java.util.function.BooleanSupplier;
 
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
@@ -45,11 +46,23 @@ public final class Hand {
 	/** Clicks the middle of a control, once it is no longer greyed out and lies under the pointer. */
 	public static void click(Control control) {
 		Ui.waitUntil("it can be clicked: " + Ui.ask(control::toString), control::isEnabled);
+		scrollTo(control);
 		click(() -> {
 			Rectangle bounds = control.getBounds();
 			return control.getParent() == null ? control.toDisplay(bounds.width / 2, bounds.height / 2)
 					: control.getParent().toDisplay(bounds.x + bounds.width / 2, bounds.y + bounds.height / 2);
 		}, () -> isIn(control, Display.getCurrent().getCursorControl()), control instanceof Button);
+	}
+
+	/** Brings a control into sight that lies in a page which scrolls, as a turn of the wheel does. */
+	private static void scrollTo(Control control) {
+		Ui.run(() -> {
+			for (Control each = control; each.getParent() != null; each = each.getParent()) {
+				if (each.getParent() instanceof ScrolledComposite page) {
+					page.showControl(control);
+				}
+			}
+		});
 	}
 
 	/** Clicks a row of a table, which may be filled again meanwhile; waits for the row. */
@@ -161,6 +174,7 @@ public final class Hand {
 
 	/** Clicks the tab with that title. */
 	public static void click(CTabFolder tabs, String title) {
+		scrollTo(tabs);
 		click(() -> {
 			for (CTabItem tab : tabs.getItems()) {
 				if (tab.getText().equals(title)) {
@@ -211,7 +225,13 @@ public final class Hand {
 
 	/** @return whether the program saw it */
 	private static boolean press() {
-		int before = Ui.ask(() -> Seen.byTheProgram().presses());
+		int before = Ui.ask(() -> {
+			Shell active = Display.getCurrent().getActiveShell();
+			if (active != null) {
+				ScreenReader.ask(active);
+			}
+			return Seen.byTheProgram().presses();
+		});
 		Xdotool.run("mousedown", "1");
 		boolean seen = Ui.waitAWhile(() -> Seen.byTheProgram().presses() > before);
 		Ui.waitForWork();

@@ -96,7 +96,9 @@ public final class Interruptions {
 			for (Shell shell : Display.getCurrent().getShells()) {
 				if (shell != window && shell.isVisible() && !shell.getText().isEmpty() && (shell.getStyle() & SWT.TOOL) == 0) {
 					some = true;
-					seen.add(words(shell));
+					if (seen.add(words(shell))) {
+						ScreenReader.ask(shell);
+					}
 				}
 			}
 			Shell active = Display.getCurrent().getActiveShell();

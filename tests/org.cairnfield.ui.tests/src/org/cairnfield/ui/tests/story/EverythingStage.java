@@ -27,6 +27,7 @@ import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.tests.robot.Batch;
 import org.cairnfield.ui.tests.robot.CleanLog;
 import org.cairnfield.ui.tests.robot.Interruptions;
+import org.cairnfield.ui.tests.robot.ScreenReader;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.IStatus;
@@ -113,6 +114,9 @@ final class EverythingStage {
 		List<String> seen = Interruptions.escape(Stage.window(), action);
 		cancelStudies();
 		Ui.waitUntilIdle();
+		Ui.run(() -> ScreenReader.ask(Stage.window()));
+		List<String> unsaid = ScreenReader.take();
+		assertTrue(unsaid.isEmpty(), () -> what + ": a screen reader cannot say " + unsaid);
 		List<IStatus> problems = CleanLog.take();
 		assertTrue(problems.isEmpty(), () -> what + " logs " + problems + stack(problems));
 		assertFalse(seen.stream().anyMatch(EverythingStage::isOfAnError), () -> what + " shows " + seen);

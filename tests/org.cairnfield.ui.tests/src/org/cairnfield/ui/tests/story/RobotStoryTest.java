@@ -1,18 +1,22 @@
 package org.cairnfield.ui.tests.story;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 
 import org.cairnfield.ui.tests.robot.Hand;
 import org.cairnfield.ui.tests.robot.PictureOnFailure;
+import org.cairnfield.ui.tests.robot.ScreenReader;
 import org.cairnfield.ui.tests.robot.Ui;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Order;
@@ -71,5 +75,23 @@ class RobotStoryTest {
 		Hand.drag(() -> canvas.toDisplay(target), 50, 30);
 		assertEquals(List.of(LATER), Ui.ask(() -> List.copyOf(pressed)));
 		assertEquals(List.of(new Point(LATER.x + 50, LATER.y + 30)), Ui.ask(() -> List.copyOf(released)));
+	}
+
+	@Test
+	void hearsWhatHasNoName() {
+		Ui.run(() -> {
+			canvas.setData("org.cairnfield.id", "robot.canvas");
+			new Text(shell, SWT.BORDER);
+			new Label(shell, SWT.NONE).setText("&Name:");
+			new Text(shell, SWT.BORDER).setSize(10, 10);
+			new Label(shell, SWT.NONE).setText("Name");
+			new Text(shell, SWT.BORDER).setSize(10, 10);
+			ScreenReader.ask(shell);
+		});
+		List<String> heard = ScreenReader.take();
+		assertEquals(3, heard.size(), heard::toString);
+		assertTrue(heard.get(0).contains("Canvas robot.canvas has no name"), heard::toString);
+		assertTrue(heard.get(1).contains("Text has no name"), heard::toString);
+		assertTrue(heard.get(2).contains("Text has the name of another one: Name"), heard::toString);
 	}
 }

@@ -12,6 +12,7 @@ import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
+import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.swt.graphics.RGB;
 
@@ -49,6 +50,6 @@ public final class ByHealth implements SampleColouring {
 	}
 
 	private static SampleLook look(Categorical colour, Marker marker, RGB background) {
-		return SampleLook.solid(Categories.rgb(colour.on(background)), marker);
+		return SampleLook.solid(Rgb.of(colour.on(background)), marker);
 	}
 }

@@ -10,9 +10,11 @@ import java.util.stream.IntStream;
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.colour.Marker;
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
+import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.eclipse.swt.graphics.RGB;
 
 /** Colours for kinds: eight at most, the rest together in grey. */
@@ -23,20 +25,15 @@ public final class Categories {
 	private Categories() {
 	}
 
-	/** 0xRRGGBB of a colour. */
-	public static int rgb(RGB colour) {
-		return colour.red << 16 | colour.green << 8 | colour.blue;
-	}
-
 	/** For what has no value of its own. */
 	public static int grey(RGB background) {
-		return rgb(Contrast.isDark(background) ? new RGB(150, 150, 150) : new RGB(140, 140, 140));
+		return Rgb.of(new Palette(Contrast.textOn(background), background).line());
 	}
 
 	/** One of the eight. */
 	public static SampleLook look(int index, RGB background) {
 		Categorical.Style style = Categorical.style(index);
-		return SampleLook.solid(rgb(style.colour().on(background)), style.marker());
+		return SampleLook.solid(Rgb.of(style.colour().on(background)), style.marker());
 	}
 
 	/**

@@ -33,7 +33,7 @@ public final class ErrorColours {
 
 	/** 0xRRGGBB of an error in the heat, as it comes out on the background. */
 	public static int heat(double metres, double topMetres, RGB background) {
-		return Rgb.between(Categories.rgb(background), Categories.rgb(ramp(background).rgb(metres / topMetres)), HEAT);
+		return Rgb.between(Rgb.of(background), Rgb.of(ramp(background).rgb(metres / topMetres)), HEAT);
 	}
 
 	/** The looks of the test samples, and what colours and shapes mean. */
@@ -54,7 +54,7 @@ public final class ErrorColours {
 	}
 
 	private static SampleLook look(Landing landing, double part, RGB background) {
-		int rgb = Categories.rgb(ramp(background).rgb(part));
+		int rgb = Rgb.of(ramp(background).rgb(part));
 		return switch (landing) {
 		case RIGHT_FLOOR -> SampleLook.solid(rgb, Marker.CIRCLE);
 		case OTHER_FLOOR -> SampleLook.solid(rgb, Marker.TRIANGLE);

@@ -10,6 +10,7 @@ import org.cairnfield.ui.charts.colour.Marker;
 import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
+import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.eclipse.swt.graphics.RGB;
 
 /** Colours for values: the higher, the more they stand out from the background. */
@@ -32,7 +33,7 @@ public final class Ramps {
 		List<SampleLook> looks = new ArrayList<>();
 		int[] colours = new int[STEPS];
 		for (int step = 0; step < STEPS; step++) {
-			colours[step] = Categories.rgb(ramp.rgb(step / (STEPS - 1.0)));
+			colours[step] = Rgb.of(ramp.rgb(step / (STEPS - 1.0)));
 			looks.add(SampleLook.solid(colours[step], Marker.CIRCLE));
 		}
 		SampleLook without = SampleLook.solid(Categories.grey(background), Marker.PLUS);

@@ -42,7 +42,7 @@ final class FloorTiles {
 
 	private final Canvas canvas;
 	private final Consumer<Rectangle> repaint;
-	private final Color background;
+	private Color background;
 	private final Soon drawing = new Soon(0, this::drawSome);
 	private final Soon drawingAfterZoom = new Soon(AFTER_ZOOM_MILLIS, this::drawSome);
 	private Map<Key, Tile> tiles = new HashMap<>();
@@ -67,6 +67,18 @@ final class FloorTiles {
 		raster = other;
 		tiles.values().forEach(tile -> tile.stale = true);
 		draw();
+	}
+
+	/** Draws something else on another background, all that is in sight at once. */
+	void wear(Color other, FloorRaster drawn) {
+		background = other;
+		raster = drawn;
+		release(behind);
+		release(tiles);
+		if (canvas.isVisible()) {
+			missing().forEach(this::draw);
+		}
+		repaint.accept(null);
 	}
 
 	/** Forgets all at once: another floor. */

@@ -24,18 +24,14 @@ final class Furniture extends Figure {
 	private static final int CROSS = 5;
 
 	private final PlanCanvas plan;
-	private final Color line;
-	private final Color accent;
-	private final Color background;
+	private Color line;
+	private Color accent;
+	private Color background;
 	private int hover = -1;
 	private int focus = -1;
 
 	Furniture(PlanCanvas plan) {
 		this.plan = plan;
-		Ink ink = plan.scene().ink();
-		line = Colours.of(ink.line());
-		accent = Colours.of(ink.accent());
-		background = Colours.of(ink.background());
 	}
 
 	/** Rings two samples; -1 for none. */
@@ -70,10 +66,18 @@ final class Furniture extends Figure {
 
 	@Override
 	protected void paintFigure(Graphics graphics) {
+		Ink ink = plan.scene().ink();
+		line = Colours.of(ink.line());
+		accent = Colours.of(ink.accent());
+		background = Colours.of(ink.background());
 		graphics.setAntialias(SWT.ON);
 		String empty = emptyText();
 		if (empty != null) {
 			paintEmpty(graphics, empty);
+		}
+		if (plan.showsFocus()) {
+			graphics.setForegroundColor(accent);
+			graphics.drawRectangle(bounds.x, bounds.y, bounds.width - 1, bounds.height - 1);
 		}
 		if (plan.scene().floor() == null) {
 			return;
@@ -164,7 +168,7 @@ final class Furniture extends Figure {
 	}
 
 	/** What to say where nothing is to be seen; null where something is. */
-	private String emptyText() {
+	String emptyText() {
 		PlanScene scene = plan.scene();
 		if (plan.session() == null) {
 			return "No archive is open. Open one, or the demo, from the Archive menu.";

@@ -3,6 +3,7 @@ package org.cairnfield.ui.plan.internal.gef;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.eclipse.draw2d.Figure;
@@ -22,9 +23,7 @@ final class PlaceFigure extends Figure {
 	private static final int HALF = 6;
 	private static final int GAP = 3;
 
-	private final Color line;
-	private final Color accent;
-	private final Color background;
+	private final Supplier<Ink> ink;
 	private final boolean known;
 	private int column;
 	private int row;
@@ -32,11 +31,9 @@ final class PlaceFigure extends Figure {
 	private boolean chosen;
 	private Rectangle labelled;
 
-	PlaceFigure(Ink ink, boolean known) {
+	PlaceFigure(Supplier<Ink> ink, boolean known) {
+		this.ink = ink;
 		this.known = known;
-		line = Colours.of(ink.line());
-		accent = Colours.of(ink.accent());
-		background = Colours.of(ink.background());
 	}
 
 	void show(int atColumn, int atRow, String label, boolean isChosen) {
@@ -86,6 +83,9 @@ final class PlaceFigure extends Figure {
 
 	@Override
 	protected void paintFigure(Graphics graphics) {
+		Color line = Colours.of(ink.get().line());
+		Color accent = Colours.of(ink.get().accent());
+		Color background = Colours.of(ink.get().background());
 		graphics.setAntialias(SWT.ON);
 		graphics.setBackgroundColor(chosen && !known ? accent : background);
 		graphics.setForegroundColor(chosen ? accent : line);

@@ -28,7 +28,7 @@ final class PlacePart extends AbstractGraphicalEditPart {
 
 	@Override
 	protected IFigure createFigure() {
-		return new PlaceFigure(plan.scene().ink(), place() instanceof MountedPlace);
+		return new PlaceFigure(plan.scene()::ink, place() instanceof MountedPlace);
 	}
 
 	@Override

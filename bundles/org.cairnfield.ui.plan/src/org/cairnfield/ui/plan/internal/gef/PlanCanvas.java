@@ -12,6 +12,7 @@ import org.cairnfield.ui.plan.internal.geometry.Camera;
 import org.cairnfield.ui.plan.internal.model.ShownPlace;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
+import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.gef.DragTracker;
@@ -50,6 +51,7 @@ public final class PlanCanvas implements PlanGeometry {
 	private PlanMode mode = PlanMode.SELECT;
 	private boolean places = true;
 	private boolean spaceDown;
+	private boolean onPaper;
 	private int hover = -1;
 	private int focus = -1;
 
@@ -111,6 +113,11 @@ public final class PlanCanvas implements PlanGeometry {
 
 	public Camera camera() {
 		return root.camera();
+	}
+
+	/** Whether the keyboard is here, and that is to be seen. */
+	boolean showsFocus() {
+		return canvas().isFocusControl() && !onPaper;
 	}
 
 	private void repaint(Rectangle area) {
@@ -191,6 +198,13 @@ public final class PlanCanvas implements PlanGeometry {
 	/** Colours or the image have changed. */
 	public void drawAgain() {
 		tiles.raster(scene.raster());
+	}
+
+	/** Draws in other colours, at once. @param paper whether without what is seen on a screen only */
+	public void wear(Ink ink, boolean paper) {
+		onPaper = paper;
+		scene.ink(ink);
+		tiles.wear(Colours.of(ink.background()), scene.raster());
 	}
 
 	/** Places of access points, or which one is chosen, have changed. */
@@ -361,6 +375,11 @@ public final class PlanCanvas implements PlanGeometry {
 
 	public ArchiveSession session() {
 		return session;
+	}
+
+	/** What to say where there is nothing to see, and what to do next; null where there is. */
+	public String emptyText() {
+		return furniture.emptyText();
 	}
 
 	@Override

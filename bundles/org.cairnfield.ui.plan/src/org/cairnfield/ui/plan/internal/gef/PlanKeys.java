@@ -27,7 +27,11 @@ final class PlanKeys {
 				plan.spaceDown(false);
 			}
 		});
-		canvas.addListener(SWT.FocusOut, event -> plan.spaceDown(false));
+		canvas.addListener(SWT.FocusIn, event -> canvas.redraw());
+		canvas.addListener(SWT.FocusOut, event -> {
+			plan.spaceDown(false);
+			canvas.redraw();
+		});
 		canvas.addListener(SWT.Traverse, event -> {
 			int tab = event.detail == SWT.TRAVERSE_TAB_NEXT ? 1 : event.detail == SWT.TRAVERSE_TAB_PREVIOUS ? -1 : 0;
 			event.doit = tab != 0 && !(plan.tools().active() != null && plan.tools().active().tab(tab));

@@ -1,10 +1,14 @@
 package org.cairnfield.ui.plan.internal.image;
 
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 
 import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.model.values.Placement;
+import org.cairnfield.ui.charts.Spoken;
+import org.cairnfield.ui.charts.colour.Palette;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
@@ -22,6 +26,7 @@ final class ImageBoard extends Canvas {
 	private static final int CLICK = 4;
 	private static final int ARM = 8;
 	private static final int MOST_DOTS = 2000;
+	private static final String EMPTY = "Choose an image file of the floor.";
 
 	private final ControlPoints points;
 	private final Outline outline;
@@ -45,6 +50,7 @@ final class ImageBoard extends Canvas {
 		this.clicked = clicked;
 		setData("org.cairnfield.id", "plan.image");
 		setBackground(getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+		Spoken.picture(this, () -> "Plan image", this::content, () -> chosen == null ? "" : words(chosen));
 		setCursor(getDisplay().getSystemCursor(SWT.CURSOR_CROSS));
 		addListener(SWT.Paint, event -> paint(event.gc));
 		addListener(SWT.Resize, event -> {
@@ -77,6 +83,14 @@ final class ImageBoard extends Canvas {
 	void choose(ControlPoints.Entry entry) {
 		chosen = entry;
 		redraw();
+	}
+
+	private String content() {
+		return image == null ? EMPTY : points.entries().isEmpty() ? "No point is marked" : points.entries().stream().map(this::words).collect(Collectors.joining("; "));
+	}
+
+	private String words(ControlPoints.Entry entry) {
+		return "point " + (points.entries().indexOf(entry) + 1) + " at column " + ShownNumbers.text(entry.column(), 1) + ", row " + ShownNumbers.text(entry.row(), 1);
 	}
 
 	private void fit() {
@@ -124,9 +138,8 @@ final class ImageBoard extends Canvas {
 
 	private void paint(GC gc) {
 		if (image == null) {
-			String text = "Choose an image file of the floor.";
-			Point size = gc.textExtent(text);
-			gc.drawText(text, (getClientArea().width - size.x) / 2, (getClientArea().height - size.y) / 2, true);
+			Point size = gc.textExtent(EMPTY);
+			gc.drawText(EMPTY, (getClientArea().width - size.x) / 2, (getClientArea().height - size.y) / 2, true);
 			return;
 		}
 		Rectangle size = image.getBounds();
@@ -141,7 +154,7 @@ final class ImageBoard extends Canvas {
 	}
 
 	private void paintFloor(GC gc, Placement placement) {
-		Color accent = getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION);
+		Color accent = new Color(Palette.PAPER.accent(getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB())); // images are mostly white
 		gc.setForeground(accent);
 		gc.setBackground(accent);
 		gc.setLineWidth(2);

@@ -14,6 +14,7 @@ import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.internal.image.ControlPoints.Entry;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.show.Chooser;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.viewers.ArrayContentProvider;
@@ -121,7 +122,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		table = new TableViewer(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
 		table.getTable().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
 		table.getTable().setHeaderVisible(true);
-		table.getTable().setData("org.cairnfield.id", "plan.controlPoints");
+		Marked.named(Marked.id(table.getTable(), "plan.controlPoints"), "Points of the image and where they lie");
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		column("Point", 50, entry -> Integer.toString(points.entries().indexOf(entry) + 1), null);
 		column("Pixel", 110, entry -> ShownNumbers.text(entry.column(), 1) + ", " + ShownNumbers.text(entry.row(), 1), null);

@@ -1,9 +1,21 @@
 package org.cairnfield.ui.plan.internal.raster;
 
+import org.eclipse.swt.graphics.RGB;
+
 /** Colours as 0xRRGGBB and 0xAARRGGBB. */
 public final class Rgb {
 
 	private Rgb() {
+	}
+
+	/** 0xRRGGBB of a colour. */
+	public static int of(RGB rgb) {
+		return rgb.red << 16 | rgb.green << 8 | rgb.blue;
+	}
+
+	/** The colour 0xRRGGBB. */
+	public static RGB rgb(int rgb) {
+		return new RGB(rgb >> 16 & 0xff, rgb >> 8 & 0xff, rgb & 0xff);
 	}
 
 	/** {@code part} of the way from one opaque colour to another, both 0xRRGGBB. */

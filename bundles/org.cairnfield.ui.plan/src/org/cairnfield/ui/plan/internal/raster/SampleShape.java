@@ -3,7 +3,6 @@ package org.cairnfield.ui.plan.internal.raster;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.plan.SampleLook;
 import org.cairnfield.ui.plan.SampleLook.Fill;
-import org.eclipse.swt.graphics.RGB;
 
 /**
  * What a sample looks like at each place round its middle: its shape in its colour with a rim that stands out from the
@@ -47,9 +46,7 @@ final class SampleShape {
 	}
 
 	private int dark(int rgb) {
-		RGB found = Contrast.rim(new RGB(rgb >> 16 & 0xff, rgb >> 8 & 0xff, rgb & 0xff),
-				new RGB(ink.background() >> 16 & 0xff, ink.background() >> 8 & 0xff, ink.background() & 0xff));
-		return found.red << 16 | found.green << 8 | found.blue;
+		return Rgb.of(Contrast.rim(Rgb.rgb(rgb), Rgb.rgb(ink.background())));
 	}
 
 	private boolean is(int bit) {

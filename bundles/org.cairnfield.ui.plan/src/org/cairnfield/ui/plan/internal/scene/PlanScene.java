@@ -14,6 +14,7 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Outline;
+import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.internal.colour.ErrorColours;
@@ -27,6 +28,7 @@ import org.cairnfield.ui.plan.internal.raster.FloorLayer;
 import org.cairnfield.ui.plan.internal.raster.FloorRaster;
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.raster.PlanPicture;
+import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.cairnfield.ui.plan.internal.raster.SampleMark;
 import org.cairnfield.ui.plan.internal.surface.FloorSurface;
 import org.cairnfield.ui.scope.ArchiveSelection;
@@ -42,7 +44,7 @@ public final class PlanScene {
 	/** Around what is to be seen, in metres. */
 	private static final double EDGE_METRES = 1;
 
-	private final Ink ink;
+	private Ink ink;
 	private ArchiveSession session;
 	private SampleColouring colouring;
 	private Floor floor;
@@ -125,14 +127,27 @@ public final class PlanScene {
 		colour();
 	}
 
+	/** How many samples there are, and how many of them are selected; empty for none. */
+	public String summary() {
+		int chosen = selected.cardinality();
+		return samples.size() == 0 ? "" : ShownNumbers.text(samples.size(), 0) + (errors == null ? " samples"
+				: " test samples: arrows lead from where each was taken to where it was put")
+				+ (chosen == 0 ? "" : ", " + ShownNumbers.text(chosen, 0) + " selected");
+	}
+
+	/** Colours what is not data in another way, and what is as it stands out from that. */
+	public void ink(Ink other) {
+		ink = other;
+		colour();
+	}
+
 	/** The choice of colours. */
 	public SampleColouring colouring() {
 		return colouring;
 	}
 
 	private RGB background() {
-		int rgb = ink.background();
-		return new RGB(rgb >> 16 & 0xff, rgb >> 8 & 0xff, rgb & 0xff);
+		return Rgb.rgb(ink.background());
 	}
 
 	/** Takes the selection anew. @return the samples that look other than before */

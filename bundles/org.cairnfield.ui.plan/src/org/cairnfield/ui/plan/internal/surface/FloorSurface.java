@@ -7,7 +7,6 @@ import org.cairnfield.core.surface.Surface;
 import org.cairnfield.ui.charts.colour.Continuous;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.plan.PlanLegend;
-import org.cairnfield.ui.plan.internal.colour.Categories;
 import org.cairnfield.ui.plan.internal.geometry.Bounds;
 import org.cairnfield.ui.plan.internal.raster.FloorLayer;
 import org.cairnfield.ui.plan.internal.raster.Rgb;
@@ -44,10 +43,10 @@ public record FloorSurface(Surface surface, String title, double low, double hig
 
 	private int rgb(int step, RGB background) {
 		if (grey) {
-			return Rgb.between(Categories.rgb(background), Contrast.isDark(background) ? 0xffffff : 0, LIGHTEST + (DARKEST - LIGHTEST) * step / (STEPS - 1));
+			return Rgb.between(Rgb.of(background), Contrast.isDark(background) ? 0xffffff : 0, LIGHTEST + (DARKEST - LIGHTEST) * step / (STEPS - 1));
 		}
 		Continuous ramp = Contrast.isDark(background) ? Continuous.rising() : Continuous.falling();
-		return Rgb.between(Categories.rgb(background), Categories.rgb(ramp.rgb(step / (STEPS - 1.0))), STRENGTH);
+		return Rgb.between(Rgb.of(background), Rgb.of(ramp.rgb(step / (STEPS - 1.0))), STRENGTH);
 	}
 
 	/** What its colours mean. */

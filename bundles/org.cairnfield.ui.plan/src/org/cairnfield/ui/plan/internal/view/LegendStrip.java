@@ -3,6 +3,7 @@ package org.cairnfield.ui.plan.internal.view;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.cairnfield.ui.charts.Spoken;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.PlanLegend;
@@ -10,8 +11,6 @@ import org.cairnfield.ui.plan.SampleLook;
 import org.cairnfield.ui.plan.SampleLook.Fill;
 import org.cairnfield.ui.plan.internal.gef.Colours;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
@@ -45,12 +44,7 @@ final class LegendStrip extends Canvas {
 		setData("org.cairnfield.id", "plan.legend");
 		addPaintListener(event -> flow(event.gc, getClientArea().width, true));
 		addListener(SWT.Resize, event -> redraw());
-		getAccessible().addAccessibleListener(new AccessibleAdapter() {
-			@Override
-			public void getName(AccessibleEvent event) {
-				event.result = text();
-			}
-		});
+		Spoken.picture(this, () -> "Legend of the plan", this::text, () -> "");
 	}
 
 	/**

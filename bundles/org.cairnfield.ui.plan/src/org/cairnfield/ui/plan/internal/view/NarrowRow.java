@@ -1,37 +1,54 @@
 package org.cairnfield.ui.plan.internal.view;
 
-import java.util.stream.Stream;
+import java.util.Arrays;
+import java.util.List;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 
-/** In a narrow view the lists of a row show only the beginning of what is chosen, so that they take fewer lines. */
+/** In a narrow view the lists of a row take half of it each at most, so that two of them stand in a line and show what is chosen. */
 final class NarrowRow {
 
-	/** Points of width, and of a list in a row that has less. */
-	private static final int NARROW = 700;
-	private static final int LIST = 70;
+	/** Points between the lists of a line, and around them. */
+	private static final int GAPS = 24;
+	/** Points of a list, however narrow the view. */
+	private static final int LEAST = 70;
 
 	private NarrowRow() {
 	}
 
 	/** @param row with lists behind their labels */
 	static void watch(Composite row) {
-		int[] last = { SWT.DEFAULT };
+		int[] last = { 0 };
 		row.addListener(SWT.Resize, event -> {
-			int wanted = row.getSize().x < NARROW ? LIST : SWT.DEFAULT;
-			if (wanted != last[0]) {
-				last[0] = wanted;
-				Stream.of(row.getChildren()).filter(Composite.class::isInstance).flatMap(pair -> Stream.of(((Composite) pair).getChildren()))
-						.filter(Combo.class::isInstance).forEach(combo -> combo.setLayoutData(GridDataFactory.swtDefaults().hint(wanted, SWT.DEFAULT).create()));
-				row.getDisplay().asyncExec(() -> { // the row is being laid out now
-					if (!row.isDisposed()) {
-						row.getParent().layout(true, true);
-					}
-				});
+			int width = row.getSize().x;
+			if (width == last[0]) {
+				return;
 			}
+			last[0] = width;
+			row.getDisplay().asyncExec(() -> { // the row is being laid out now
+				if (!row.isDisposed()) {
+					fit(row);
+				}
+			});
 		});
+	}
+
+	private static List<Combo> lists(Composite row) {
+		return Arrays.stream(row.getChildren()).filter(Composite.class::isInstance).flatMap(pair -> Arrays.stream(((Composite) pair).getChildren()))
+				.filter(Combo.class::isInstance).map(Combo.class::cast).toList();
+	}
+
+	/** Makes lists as wide as their items, but for what is more than half of the row. */
+	static void fit(Composite row) {
+		for (Combo list : lists(row)) {
+			int label = list.getParent().getChildren()[0].computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+			int most = Math.max(LEAST, row.getSize().x / 2 - GAPS - label);
+			int wanted = list.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= most ? SWT.DEFAULT : most;
+			list.setLayoutData(GridDataFactory.swtDefaults().hint(wanted, SWT.DEFAULT).create());
+		}
+		row.getParent().layout(true, true);
 	}
 }

@@ -1,14 +1,18 @@
 package org.cairnfield.ui.plan.internal.view;
 
+import org.cairnfield.ui.charts.Spoken;
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.raster.Ink;
 import org.cairnfield.ui.plan.internal.errors.ErrorsShown;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
+import org.cairnfield.ui.plan.internal.scene.SampleText;
 import org.cairnfield.ui.plan.internal.surface.FloorSurface;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -36,12 +40,19 @@ final class PlanBoard {
 		caption.setVisible(false);
 		plan = new PlanCanvas(page, new PlanScene(ink, colouring), "plan.canvas" + suffix);
 		plan.canvas().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+		Spoken.picture(plan.canvas(), () -> suffix.isEmpty() ? "Floor plan" : "Floor plan of the other way", this::content, this::reading);
 		backdrop = new FloorBackdrop(plan);
 		page.addListener(SWT.Dispose, event -> backdrop.cancel());
 	}
 
 	PlanCanvas plan() {
 		return plan;
+	}
+
+	void wear(Ink ink, Palette colours) {
+		caption.setForeground(colours == null ? null : new Color(colours.foreground()));
+		caption.setBackground(colours == null ? null : new Color(colours.background()));
+		plan.wear(ink, colours == Palette.PAPER);
 	}
 
 	/** Whether it is there at all. */
@@ -53,6 +64,25 @@ final class PlanBoard {
 		((GridData) page.getLayoutData()).exclude = !shown;
 		page.setVisible(shown);
 		page.requestLayout();
+	}
+
+	/** All that it shows, in words. */
+	private String content() {
+		String empty = plan.emptyText();
+		return empty != null ? empty : PlanPane.floorName(plan.scene().floor()) + ", " + plan.scene().summary()
+				+ (caption.getText().isEmpty() ? "" : ". " + caption.getText());
+	}
+
+	/** The sample at the pointer or the keyboard, in words. */
+	private String reading() {
+		PlanScene scene = plan.scene();
+		int sample = plan.read();
+		if (plan.tools().outline().isOn()) {
+			return plan.tools().outline().shape().words();
+		} else if (plan.tools().mount().isOn()) {
+			return plan.tools().mount().words();
+		}
+		return sample < 0 ? "" : scene.errors() == null ? SampleText.line(scene.samples(), sample) : scene.errors().words(sample);
 	}
 
 	void showFloor(ArchiveSession session) {

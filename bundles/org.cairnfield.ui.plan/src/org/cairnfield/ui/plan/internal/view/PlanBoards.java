@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.raster.Ink;
@@ -20,7 +21,7 @@ import org.eclipse.swt.widgets.Composite;
 final class PlanBoards {
 
 	private final Composite area;
-	private final Ink ink;
+	private Ink ink;
 	private final SampleColouring colouring;
 	private final List<PlanBoard> boards = new ArrayList<>();
 
@@ -36,6 +37,17 @@ final class PlanBoards {
 	/** All of them. */
 	Composite area() {
 		return area;
+	}
+
+	/** What is not data is drawn so. */
+	Ink ink() {
+		return ink;
+	}
+
+	/** Draws in other colours, at once. @param page of captions; null for that of the desktop */
+	void wear(Ink other, Palette page) {
+		ink = other;
+		boards.forEach(board -> board.wear(other, page));
 	}
 
 	/** The plan that is always there. */

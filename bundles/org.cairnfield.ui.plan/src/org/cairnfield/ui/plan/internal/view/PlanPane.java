@@ -13,6 +13,7 @@ import org.cairnfield.model.Survey;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SiteOrder;
 import org.cairnfield.ui.charts.colour.Contrast;
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.internal.colour.ErrorColours;
@@ -21,7 +22,6 @@ import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.gef.PlanMode;
 import org.cairnfield.ui.plan.internal.image.ImagePlacing;
 import org.cairnfield.ui.plan.internal.raster.Ink;
-import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.cairnfield.ui.plan.internal.scene.Elsewhere;
 import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.cairnfield.ui.plan.internal.surface.FloorSurface;
@@ -29,7 +29,9 @@ import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.RGB;
@@ -87,7 +89,7 @@ public final class PlanPane {
 		places.setData("org.cairnfield.id", "plan.accessPoints");
 		errorBar = new ErrorBar(row, pane, this::showErrors);
 		elsewhere = new ElsewhereLine(pane, this::goTo);
-		boards = new PlanBoards(pane, ink(parent.getDisplay()), this.colourings.get(0));
+		boards = new PlanBoards(pane, ink(Palette.of(parent.getDisplay())), this.colourings.get(0));
 		plan = boards.first();
 		outlineBar = new OutlineBar(pane, plan);
 		surfaces = new SurfaceChoice(row, plan.scene(), surface -> {
@@ -115,7 +117,13 @@ public final class PlanPane {
 			showLegend();
 		});
 		Sessions.workbench().add(listener);
-		pane.addListener(SWT.Dispose, event -> Sessions.workbench().remove(listener));
+		Display display = pane.getDisplay();
+		org.eclipse.swt.widgets.Listener theme = event -> themeChanged();
+		display.addListener(SWT.Settings, theme);
+		pane.addListener(SWT.Dispose, event -> {
+			Sessions.workbench().remove(listener);
+			display.removeListener(SWT.Settings, theme);
+		});
 	}
 
 	/** Without margins. */
@@ -147,11 +155,8 @@ public final class PlanPane {
 		control.requestLayout();
 	}
 
-	private static Ink ink(Display display) {
-		Color background = display.getSystemColor(SWT.COLOR_LIST_BACKGROUND);
-		int text = Colours.rgb(display.getSystemColor(SWT.COLOR_LIST_FOREGROUND));
-		RGB accent = Contrast.rim(display.getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB(), background.getRGB());
-		return new Ink(Colours.rgb(background), Rgb.between(Colours.rgb(background), text, 0.85), Colours.rgb(new Color(accent)));
+	private Ink ink(Palette palette) {
+		return Ink.of(palette, palette.accent(pane.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION).getRGB()));
 	}
 
 	/** The plan itself. */
@@ -160,7 +165,7 @@ public final class PlanPane {
 	}
 
 	public void setFocus() {
-		plan.canvas().setFocus();
+		Marked.focus(plan.canvas());
 	}
 
 	/** Colours samples in another way. */
@@ -206,8 +211,33 @@ public final class PlanPane {
 		reading.show();
 	}
 
-	/** What is seen, with a title above and the legend below; for the caller to dispose of. */
+	/** What is seen, on white, with a title above and the legend below; for the caller to dispose of. */
 	Image picture() {
+		wear(ink(Palette.PAPER), Palette.PAPER);
+		try {
+			return pictureNow();
+		} finally {
+			wear(ink(Palette.of(pane.getDisplay())), null);
+		}
+	}
+
+	/** The theme of the desktop may be another one now. */
+	private void themeChanged() {
+		Ink now = ink(Palette.of(pane.getDisplay()));
+		if (!now.equals(boards.ink())) {
+			wear(now, null);
+		}
+	}
+
+	/** @param page of the legend and of captions; null for that of the desktop */
+	private void wear(Ink ink, Palette page) {
+		boards.wear(ink, page);
+		legend.setForeground(page == null ? null : new Color(page.foreground()));
+		legend.setBackground(page == null ? null : new Color(page.background()));
+		showLegend();
+	}
+
+	private Image pictureNow() {
 		String title = plan.scene().floor() == null ? "" : ModelText.name(session.archive()) + ": " + floorName(plan.scene().floor());
 		return PlanPrint.picture(pane.getDisplay(), title, List.of(boards.area(), legend));
 	}
@@ -269,7 +299,7 @@ public final class PlanPane {
 		String[] names = now.stream().map(PlanPane::floorName).toArray(String[]::new);
 		if (!Arrays.equals(names, floors.getItems())) {
 			floors.setItems(names);
-			floors.requestLayout();
+			NarrowRow.fit(floors.getParent().getParent());
 		}
 		floors.setEnabled(!now.isEmpty());
 		int shown = session == null ? -1 : now.indexOf(session.selection().floor());

@@ -2,6 +2,7 @@ package org.cairnfield.ui.plan.internal.view;
 
 import java.util.List;
 
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.show.Chooser;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -11,6 +12,7 @@ import org.eclipse.swt.SWTException;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.ImageTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
@@ -44,8 +46,8 @@ final class PlanPrint {
 		int height = 2 * top + controls.stream().mapToInt(control -> control.getSize().y).sum();
 		Image all = new Image(display, width, height);
 		GC gc = new GC(all);
-		gc.setBackground(display.getSystemColor(SWT.COLOR_LIST_BACKGROUND));
-		gc.setForeground(display.getSystemColor(SWT.COLOR_LIST_FOREGROUND));
+		gc.setBackground(new Color(Palette.PAPER.background()));
+		gc.setForeground(new Color(Palette.PAPER.foreground()));
 		gc.fillRectangle(0, 0, width, height);
 		gc.drawText(title, EDGE, EDGE, true);
 		for (Control control : controls) {

@@ -30,7 +30,7 @@ final class MethodTable {
 
 	MethodTable(Composite parent) {
 		table = new TableViewer(parent, SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.id(table.getTable(), "study.methods").setHeaderVisible(true);
+		Marked.named(Marked.id(table.getTable(), "study.methods"), "Methods side by side").setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 100).applyTo(table.getTable());
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		column("Method", 138, SWT.LEFT, "", line -> line.method.code());

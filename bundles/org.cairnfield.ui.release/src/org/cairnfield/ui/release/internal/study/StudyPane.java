@@ -268,7 +268,7 @@ final class StudyPane implements SessionListener {
 	}
 
 	void setFocus() {
-		start.setFocus();
+		Marked.focus(start);
 	}
 
 	void dispose() {

@@ -14,6 +14,7 @@ import org.cairnfield.model.Site;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.SampleTable;
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.review.internal.desk.DeskListener;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.review.internal.desk.TypingGuard;
@@ -25,6 +26,7 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.widgets.Composite;
 
 /** Shows the evidence on the sample in hand: its homes as a table, the rest as text that can be read, searched and copied. */
@@ -133,7 +135,7 @@ final class EvidencePane implements DeskListener {
 			case TITLE, QUESTION -> range.font = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
 			case STRUCK -> {
 				range.strikeout = true;
-				range.foreground = text.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND);
+				range.foreground = new Color(Palette.of(text.getDisplay()).muted());
 			}
 			default -> {
 				return null;

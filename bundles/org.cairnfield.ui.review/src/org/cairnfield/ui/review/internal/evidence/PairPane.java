@@ -102,6 +102,6 @@ final class PairPane implements DeskListener {
 	}
 
 	void setFocus() {
-		bars.setFocus();
+		Marked.focus(bars);
 	}
 }

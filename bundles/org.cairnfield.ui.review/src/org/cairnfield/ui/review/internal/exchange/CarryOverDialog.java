@@ -71,7 +71,7 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		says = Marked.id(new Label(page, SWT.WRAP), "carry.message");
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(300, SWT.DEFAULT).indent(0, 4).applyTo(says);
 		left = new TextTable(page, "carry.left", new String[] { "Sample", "Verdict", "Why it stays behind" }, new int[] { 205, 90, 580 });
-		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(900, 260).applyTo(left.control());
+		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(900, 260).applyTo(Marked.named(left.control(), "Verdicts that stay behind"));
 		return page;
 	}
 

@@ -172,6 +172,6 @@ final class MeasurePane implements DeskListener {
 	}
 
 	void setFocus() {
-		measure.setFocus();
+		Marked.focus(measure);
 	}
 }

@@ -9,6 +9,7 @@ import org.cairnfield.curation.decide.ReviewState;
 import org.cairnfield.curation.decide.Standing;
 import org.cairnfield.curation.review.QueueList;
 import org.cairnfield.curation.review.QueueRow;
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.resource.JFaceResources;
@@ -29,7 +30,7 @@ final class QueueTable {
 
 	QueueTable(Composite parent, ReviewDesk desk) {
 		this.desk = desk;
-		table = Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), "review.queue");
+		table = Marked.named(Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), "review.queue"), "Noise samples to review");
 		table.setHeaderVisible(true);
 		for (QueueColumn each : QueueColumn.values()) {
 			TableColumn column = new TableColumn(table, each.alignment());
@@ -81,7 +82,7 @@ final class QueueTable {
 	}
 
 	private Color muted() {
-		return table.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND);
+		return new Color(Palette.of(table.getDisplay()).muted());
 	}
 
 	private void chosen() {
@@ -98,10 +99,10 @@ final class QueueTable {
 		}
 	}
 
-	/** The row under the mouse, in full. */
+	/** The row under the mouse in full, on its name only: a tip at the figures would cover the rows below, which are compared with it. */
 	private void tip(Event event) {
 		TableItem item = table.getItem(new Point(event.x, event.y));
-		int index = item == null ? -1 : table.indexOf(item);
+		int index = item == null || !item.getBounds(0).contains(event.x, event.y) ? -1 : table.indexOf(item);
 		String tip = null;
 		if (index >= 0 && index < lines().size() && !lines().get(index).isHeading()) {
 			QueueRow row = lines().get(index).row();

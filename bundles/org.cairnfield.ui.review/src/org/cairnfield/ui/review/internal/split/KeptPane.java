@@ -73,7 +73,7 @@ final class KeptPane implements DeskListener {
 		Composite left = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(4, 4).applyTo(left);
 		splits = new TableViewer(left, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.id(splits.getTable(), "split.kept");
+		Marked.named(Marked.id(splits.getTable(), "split.kept"), "Kept splits");
 		splits.getTable().setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(splits.getTable());
 		column("Split", 130, SWT.LEFT, Split::getId);

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
+import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.eclipse.swt.graphics.RGB;
 import org.junit.jupiter.api.Test;
 
@@ -66,7 +67,7 @@ class CategoriesTest {
 	void rampMakesHighValuesStandOutFromTheBackground() {
 		for (RGB background : List.of(WHITE, new RGB(30, 30, 30))) {
 			int[] ramp = Ramps.of("", 0, 1, "m", 0, i -> 0, "", background).legend().ramp().colours();
-			int of = Categories.rgb(background);
+			int of = Rgb.of(background);
 			assertTrue(difference(ramp[ramp.length - 1], of) > difference(ramp[0], of));
 		}
 	}
