@@ -277,6 +277,7 @@ class SplitStoryTest {
 	private void marksNoiseInTheTable(Split split) {
 		Ui.run(() -> session.select(session.selection().withScope(split)));
 		Stage.show("org.cairnfield.ui.samples");
+		Stage.command("org.eclipse.ui.window.maximizePart"); // a small screen has room for a row otherwise
 		Table table = Widgets.byId(Table.class, "samples.table");
 		Ui.waitUntil("samples of the split are listed", () -> table.getItemCount() > 3 && !role(table.getItem(0)).isEmpty());
 		Ui.run(() -> {
@@ -286,6 +287,7 @@ class SplitStoryTest {
 				assertEquals(labels.cluster(row) == Labels.NOISE, role(item).equals("noise"), item.getText(0));
 			}
 		});
+		Stage.command("org.eclipse.ui.window.maximizePart");
 	}
 
 	private static String role(TableItem item) {

@@ -17,7 +17,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -27,6 +29,8 @@ final class SplitPane implements SessionListener {
 
 	/** Points from which on two pictures fit side by side. */
 	private static final int WIDE = 620;
+	/** Lines of text as high as the page is at least; in a lower view it scrolls, so that the curve can be read and dragged. */
+	private static final int LEAST_LINES = 25;
 
 	private final SplitWork work = new SplitWork();
 	private final Composite page;
@@ -44,7 +48,15 @@ final class SplitPane implements SessionListener {
 		page.setLayout(stack);
 		empty = Marked.id(new Label(page, SWT.WRAP), "split.empty");
 		tabs = Marked.id(new CTabFolder(page, SWT.BOTTOM | SWT.FLAT), "split.tabs");
-		Composite trying = new Composite(tabs, SWT.NONE);
+		ScrolledComposite scrolled = new ScrolledComposite(tabs, SWT.V_SCROLL);
+		Composite trying = new Composite(scrolled, SWT.NONE);
+		scrolled.setContent(trying);
+		scrolled.setExpandHorizontal(true);
+		scrolled.setExpandVertical(true);
+		scrolled.setShowFocusedControl(true);
+		GC gc = new GC(trying);
+		scrolled.setMinHeight(LEAST_LINES * gc.getFontMetrics().getHeight());
+		gc.dispose();
 		GridLayoutFactory.fillDefaults().numColumns(2).spacing(0, 0).applyTo(trying);
 		form = new SplitForm(trying, work);
 		Composite right = new Composite(trying, SWT.NONE);
@@ -74,7 +86,7 @@ final class SplitPane implements SessionListener {
 			desk.choose(id);
 			kept.show();
 		});
-		tab(tabs, "Try a split", trying);
+		tab(tabs, "Try a split", scrolled);
 		tab(tabs, "Kept splits", kept.control());
 		tabs.setSelection(0);
 		page.addListener(SWT.Show, event -> refresh());
