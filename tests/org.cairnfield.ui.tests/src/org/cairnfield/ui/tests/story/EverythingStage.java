@@ -115,11 +115,11 @@ final class EverythingStage {
 		cancelStudies();
 		Ui.waitUntilIdle();
 		Ui.run(() -> ScreenReader.ask(Stage.window()));
-		List<String> unsaid = ScreenReader.take();
-		assertTrue(unsaid.isEmpty(), () -> what + ": a screen reader cannot say " + unsaid);
 		List<IStatus> problems = CleanLog.take();
 		assertTrue(problems.isEmpty(), () -> what + " logs " + problems + stack(problems));
 		assertFalse(seen.stream().anyMatch(EverythingStage::isOfAnError), () -> what + " shows " + seen);
+		List<String> unsaid = ScreenReader.take();
+		assertTrue(unsaid.isEmpty(), () -> what + ": a screen reader cannot say " + unsaid);
 		return seen;
 	}
 
