@@ -73,8 +73,8 @@ public record Palette(RGB foreground, RGB background) {
 		return Contrast.rim(ofDesktop, background);
 	}
 
-	/** The colour for words to click, made of that which the desktop has for them. */
-	public RGB link(RGB ofDesktop) {
+	/** The colour for words such as links and counts, made of that which the desktop has for them. */
+	public RGB readable(RGB ofDesktop) {
 		return Contrast.standingOut(ofDesktop, background, Contrast.TEXT);
 	}
 }

@@ -25,14 +25,19 @@ import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleCounts;
 import org.cairnfield.model.values.Count;
+import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.internal.labels.ModelImages;
 import org.cairnfield.ui.session.Findings;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.preference.JFacePreferences;
+import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.viewers.StyledCellLabelProvider;
 import org.eclipse.jface.viewers.StyledString.Styler;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.jface.viewers.ViewerCell;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.TextStyle;
+import org.eclipse.swt.widgets.Display;
 
 /** Names with counts of samples, of findings and of what a split calls noise: "Floor 1  388  3 errors". */
 final class TreeLabels extends StyledCellLabelProvider {
@@ -45,12 +50,26 @@ final class TreeLabels extends StyledCellLabelProvider {
 		}
 	};
 
+	private static final Styler COUNT = reads(JFacePreferences.COUNTER_COLOR);
+	private static final Styler FINDING = reads(JFacePreferences.DECORATIONS_COLOR);
+	private static final Styler QUALIFIER = reads(JFacePreferences.QUALIFIER_COLOR);
+
 	private final ModelImages images;
 	private final SampleCounts counts = new SampleCounts();
 	private Map<Object, int[]> findings = Map.of();
 
 	TreeLabels(ModelImages images) {
 		this.images = images;
+	}
+
+	/** In a colour of the platform, which is made to read under the theme of the desktop. */
+	private static Styler reads(String colour) {
+		return new Styler() {
+			@Override
+			public void applyStyles(TextStyle style) {
+				style.foreground = new Color(Palette.of(Display.getCurrent()).readable(JFaceResources.getColorRegistry().getRGB(colour)));
+			}
+		};
 	}
 
 	/** What the labels count by. */
@@ -102,26 +121,26 @@ final class TreeLabels extends StyledCellLabelProvider {
 		StyledString text = new StyledString();
 		if (element instanceof Group group) {
 			text.append(group.kind().title);
-			text.append("  " + group.members().size(), StyledString.COUNTER_STYLER);
+			text.append("  " + group.members().size(), COUNT);
 			return text;
 		}
 		if (element instanceof Strays strays) {
 			text.append(Strays.TITLE);
-			text.append("  " + counts.onNoFloor(strays.site()), StyledString.COUNTER_STYLER);
+			text.append("  " + counts.onNoFloor(strays.site()), COUNT);
 			return text;
 		}
 		EObject object = (EObject) element;
 		boolean aside = object instanceof AccessPoint accessPoint && !accessPoint.isKept();
 		text.append(ModelText.name(object), aside ? SET_ASIDE : null);
 		if (object instanceof Device device && device.isCalibrated()) {
-			text.append(String.format(Locale.ROOT, "  %+.1f dB", device.getOffsetDb()), StyledString.COUNTER_STYLER);
+			text.append(String.format(Locale.ROOT, "  %+.1f dB", device.getOffsetDb()), COUNT);
 		}
 		if (object instanceof Survey survey && survey.getKind() == SurveyKind.TRAINING && !ArchiveMap.isOfTheMap(survey)) {
-			text.append("  not in the map", StyledString.QUALIFIER_STYLER);
+			text.append("  not in the map", QUALIFIER);
 		}
 		OptionalInt samples = counts.of(object);
 		if (samples.isPresent()) {
-			text.append("  " + samples.getAsInt(), StyledString.COUNTER_STYLER);
+			text.append("  " + samples.getAsInt(), COUNT);
 		}
 		if (object instanceof Split split && split.getLabels() != null) {
 			append(text, split.getLabels().noise(), "outlier");
@@ -136,7 +155,7 @@ final class TreeLabels extends StyledCellLabelProvider {
 
 	private static void append(StyledString text, int count, String what) {
 		if (count > 0) {
-			text.append("  " + Count.of(count, what), StyledString.DECORATIONS_STYLER);
+			text.append("  " + Count.of(count, what), FINDING);
 		}
 	}
 

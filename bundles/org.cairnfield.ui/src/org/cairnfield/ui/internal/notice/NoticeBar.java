@@ -98,7 +98,7 @@ public final class NoticeBar {
 			control.setBackground(new Color(palette.background()));
 			control.setForeground(new Color(palette.foreground()));
 		}
-		link.setLinkForeground(new Color(palette.link(strip.getDisplay().getSystemColor(SWT.COLOR_LINK_FOREGROUND).getRGB())));
+		link.setLinkForeground(new Color(palette.readable(strip.getDisplay().getSystemColor(SWT.COLOR_LINK_FOREGROUND).getRGB())));
 	}
 
 	private static String text(Notice notice) {

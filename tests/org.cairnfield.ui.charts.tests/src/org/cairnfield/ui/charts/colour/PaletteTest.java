@@ -3,7 +3,13 @@ package org.cairnfield.ui.charts.colour;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import org.cairnfield.ui.charts.colour.Palette.Tint;
@@ -67,7 +73,7 @@ class PaletteTest {
 	void coloursOfTheDesktopAreMovedUntilTheyStandOut(Palette theme) {
 		for (RGB desktop : List.of(new RGB(53, 132, 228), new RGB(21, 83, 158), new RGB(27, 106, 203), new RGB(200, 220, 255), new RGB(20, 20, 60))) {
 			assertStandsOut(theme.accent(desktop), theme.background());
-			assertReads(theme.link(desktop), theme.background());
+			assertReads(theme.readable(desktop), theme.background());
 		}
 	}
 
@@ -78,8 +84,33 @@ class PaletteTest {
 			Palette strip = theme.tinted(tint);
 			assertEquals(theme.isDark(), strip.isDark());
 			assertReads(strip.foreground(), strip.background());
-			assertReads(strip.link(new RGB(27, 106, 203)), strip.background());
+			assertReads(strip.readable(new RGB(27, 106, 203)), strip.background());
 		}
+	}
+
+	/** They are the same under every theme: lists and tabs of Adwaita, light and dark. */
+	@Test
+	void iconsStandOutInLightAndDark() throws IOException {
+		Path root = Path.of("").toAbsolutePath();
+		while (!Files.isDirectory(root.resolve("bundles"))) {
+			root = root.getParent();
+		}
+		int colours = 0;
+		for (String folder : List.of("bundles/org.cairnfield.ui/icons/views", "bundles/org.cairnfield.model.edit/icons/model")) {
+			try (DirectoryStream<Path> icons = Files.newDirectoryStream(root.resolve(folder), "*.svg")) {
+				for (Path icon : icons) {
+					Matcher found = Pattern.compile("#(\\p{XDigit}{6})").matcher(Files.readString(icon));
+					while (found.find()) {
+						int rgb = Integer.parseInt(found.group(1), 16);
+						for (int grey : new int[] { 255, 0xf5, 0x33, 0x2d }) {
+							assertStandsOut(new RGB(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff), new RGB(grey, grey, grey));
+						}
+						colours++;
+					}
+				}
+			}
+		}
+		assertTrue(colours > 40, "colours of icons: " + colours);
 	}
 
 	private static void assertReads(RGB text, RGB background) {

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Composite;
 final class NarrowRow {
 
 	/** Points between the lists of a line, and around them. */
-	private static final int GAPS = 24;
+	private static final int GAPS = 44;
 	/** Points of a list, however narrow the view. */
 	private static final int LEAST = 70;
 

@@ -30,7 +30,7 @@ final class SplitPane implements SessionListener {
 	/** Points from which on two pictures fit side by side. */
 	private static final int WIDE = 620;
 	/** Lines of text as high as the page is at least; in a lower view it scrolls, so that the curve can be read and dragged. */
-	private static final int LEAST_LINES = 25;
+	private static final int LEAST_LINES = 20;
 
 	private final SplitWork work = new SplitWork();
 	private final Composite page;
