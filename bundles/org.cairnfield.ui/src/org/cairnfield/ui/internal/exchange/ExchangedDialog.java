@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.Exchanged;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.internal.exchange.model.ExchangeText;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.show.TableDialog;
 import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -47,7 +48,7 @@ final class ExchangedDialog extends TableDialog {
 	protected void createBelow(Composite page) {
 		if (!exchanged.notes().isEmpty()) {
 			Text notes = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
-			notes.setData("org.cairnfield.id", "exchanged.notes");
+			Marked.named(Marked.id(notes, "exchanged.notes"), "Notes on the exchange");
 			notes.setText(String.join("\n", exchanged.notes()));
 			GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, NOTE_LINES * notes.getLineHeight()).applyTo(notes);
 		}

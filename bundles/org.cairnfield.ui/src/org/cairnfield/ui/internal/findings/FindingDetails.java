@@ -69,7 +69,7 @@ final class FindingDetails {
 		Marked.named(Marked.id(text, "findings.explanation"), "About the finding");
 		GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(200, 60).applyTo(text);
 		way = new Combo(page, SWT.READ_ONLY);
-		way.setData("org.cairnfield.id", "findings.way");
+		Marked.named(Marked.id(way, "findings.way"), "Remedy");
 		way.setToolTipText("Which remedy");
 		way.addListener(SWT.Selection, event -> refresh());
 		// never wider than the text

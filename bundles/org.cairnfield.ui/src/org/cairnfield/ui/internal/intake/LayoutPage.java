@@ -14,6 +14,7 @@ import org.cairnfield.exchange.Guess;
 import org.cairnfield.exchange.IntakeOptions;
 import org.cairnfield.exchange.Layout;
 import org.cairnfield.exchange.Preview;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -57,7 +58,7 @@ final class LayoutPage extends IntakePage {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout(2, false));
 		files = new Table(page, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION);
-		files.setData("org.cairnfield.id", "intake.layout.files");
+		Marked.named(Marked.id(files, "intake.layout.files"), "Survey files");
 		GridData left = new GridData(SWT.FILL, SWT.FILL, false, false);
 		left.widthHint = 170;
 		left.heightHint = 100;
@@ -70,7 +71,7 @@ final class LayoutPage extends IntakePage {
 		preview = new Table(page, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION | SWT.H_SCROLL);
 		preview.setHeaderVisible(true);
 		preview.setLinesVisible(true);
-		preview.setData("org.cairnfield.id", "intake.preview");
+		Marked.named(Marked.id(preview, "intake.preview"), "First rows of the file");
 		GridData below = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
 		below.heightHint = 160;
 		preview.setLayoutData(below);

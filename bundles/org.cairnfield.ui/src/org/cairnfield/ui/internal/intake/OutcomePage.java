@@ -14,6 +14,7 @@ import org.cairnfield.exchange.Quarantine;
 import org.cairnfield.exchange.QuarantinedRow;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.show.Chooser;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -48,12 +49,12 @@ final class OutcomePage extends IntakePage {
 	public void createControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout());
-		taken = table(page, "intake.taken", 110, "file", "rows", "quarantined", "samples", "becomes", "site");
+		taken = table(page, "intake.taken", "What is taken in", 110, "file", "rows", "quarantined", "samples", "becomes", "site");
 		about = new Label(page, SWT.WRAP);
 		about.setData("org.cairnfield.id", "intake.outcome");
 		about.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
 		question = new SameNamesQuestion(page, this::answer);
-		quarantined = table(page, "intake.quarantined", 130, "file", "line", "reason", "what to do", "row");
+		quarantined = table(page, "intake.quarantined", "Rows in quarantine", 130, "file", "line", "reason", "what to do", "row");
 		detail = new Label(page, SWT.WRAP);
 		detail.setData("org.cairnfield.id", "intake.quarantined.detail");
 		GridData wide = new GridData(SWT.FILL, SWT.TOP, true, false);
@@ -84,9 +85,9 @@ final class OutcomePage extends IntakePage {
 		setControl(page);
 	}
 
-	private static Table table(Composite page, String id, int height, String... titles) {
+	private static Table table(Composite page, String id, String name, int height, String... titles) {
 		Table table = new Table(page, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION);
-		table.setData("org.cairnfield.id", id);
+		Marked.named(Marked.id(table, id), name);
 		table.setHeaderVisible(true);
 		table.setLinesVisible(true);
 		GridData data = new GridData(SWT.FILL, SWT.FILL, true, true);

@@ -17,6 +17,7 @@ import org.cairnfield.exchange.Preview;
 import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SiteOrder;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -50,7 +51,7 @@ final class PlacePage extends IntakePage {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout(3, false));
 		files = new Table(page, SWT.MULTI | SWT.BORDER | SWT.FULL_SELECTION);
-		files.setData("org.cairnfield.id", "intake.place.files");
+		Marked.named(Marked.id(files, "intake.place.files"), "Where each file goes");
 		files.setHeaderVisible(true);
 		files.setLinesVisible(true);
 		files.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));

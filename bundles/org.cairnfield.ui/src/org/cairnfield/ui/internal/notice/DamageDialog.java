@@ -3,6 +3,7 @@ package org.cairnfield.ui.internal.notice;
 import java.util.List;
 
 import org.cairnfield.archive.fault.Damage;
+import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.show.TableDialog;
 import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -58,7 +59,7 @@ public final class DamageDialog extends TableDialog {
 	@Override
 	protected void createBelow(Composite page) {
 		Text whole = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
-		whole.setData("org.cairnfield.id", "damage.whole");
+		Marked.named(Marked.id(whole, "damage.whole"), "The damage in full");
 		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 4 * whole.getLineHeight()).applyTo(whole);
 		Table table = table().control();
 		Runnable show = () -> {

@@ -5,9 +5,8 @@ import java.util.Locale;
 import java.util.Map;
 
 import org.cairnfield.ui.internal.samples.model.SampleColumn;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.TableEditor;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
@@ -63,12 +62,7 @@ final class RowEditor {
 		Text field = new Text(table, SWT.SINGLE | SWT.RIGHT | SWT.BORDER);
 		field.setText(item.getText(column.ordinal()));
 		field.setData("org.cairnfield.id", "samples.edit." + column.name().toLowerCase(Locale.ROOT));
-		field.getAccessible().addAccessibleListener(new AccessibleAdapter() {
-			@Override
-			public void getName(AccessibleEvent e) {
-				e.result = column.title() + " of " + item.getText(0);
-			}
-		});
+		Marked.named(field, column.title() + " of " + item.getText(0));
 		TableEditor place = new TableEditor(table);
 		place.grabHorizontal = true;
 		place.minimumWidth = 70;

@@ -61,7 +61,7 @@ final class MeasurePane implements DeskListener {
 		cancel = Marked.button(page, "Cancel", "measure.cancel", work::cancel);
 		says = Marked.line(page, "measure.message", 1);
 		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.id(table.getTable(), "measure.table").setHeaderVisible(true);
+		Marked.named(Marked.id(table.getTable(), "measure.table"), "Measures of the split").setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(table.getTable());
 		column("Matching", 150, SWT.LEFT, Way::name);
 		column("Mean error", 98, SWT.RIGHT, c -> metres(c.errors().meanMetres()));
