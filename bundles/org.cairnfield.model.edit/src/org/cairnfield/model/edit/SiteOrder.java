@@ -40,11 +40,11 @@ public final class SiteOrder {
 		}
 		Collections.swap(sites, at, at + by);
 		String order = sites.equals(byId(archive)) ? null : sites.stream().map(Site::getId).collect(Collectors.joining(" "));
-		String label = "Move " + ModelText.name(site) + (by < 0 ? " up" : " down");
+		String move = "Move " + ModelText.name(site) + (by < 0 ? " up" : " down");
 		return new FieldCommand(List.of(archive), Literals.ARCHIVE__SITE_ORDER, order) {
 			@Override
 			protected String label(int changing) {
-				return label;
+				return move;
 			}
 		};
 	}

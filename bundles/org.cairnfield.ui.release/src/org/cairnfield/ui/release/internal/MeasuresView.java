@@ -7,7 +7,6 @@ import java.util.Optional;
 
 import org.cairnfield.curation.measure.SideBySide;
 import org.cairnfield.curation.measure.Way;
-import org.cairnfield.ui.charts.Fingerprints;
 import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
