@@ -16,6 +16,7 @@ import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.show.Marked;
+import org.cairnfield.ui.show.SmallScreen;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
@@ -73,7 +74,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 	private void createGates(Composite page) {
 		gates = Forms.table(page, SWT.SINGLE, "gates.table", "Gates");
 		GridDataFactory.fillDefaults().grab(true, true).hint(300, 120).applyTo(gates.getControl());
-		Forms.<GateResult>column(gates, "Gate", 340, SWT.LEFT, result -> result.gate().title());
+		Forms.<GateResult>column(gates, "Gate", SmallScreen.isThere() ? 160 : 340, SWT.LEFT, result -> result.gate().title());
 		Forms.<GateResult>column(gates, "Figure", 70, SWT.RIGHT, GateResult::shownFigure);
 		Forms.<GateResult>column(gates, "Must be", 90, SWT.LEFT, GateResult::shownBound);
 		Forms.<GateResult>column(gates, "Verdict", 110, SWT.LEFT, GateResult::verdict);

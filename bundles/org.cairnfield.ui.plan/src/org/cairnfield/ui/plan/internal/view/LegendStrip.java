@@ -44,7 +44,7 @@ final class LegendStrip extends Canvas {
 		setData("org.cairnfield.id", "plan.legend");
 		addPaintListener(event -> flow(event.gc, getClientArea().width, true));
 		addListener(SWT.Resize, event -> redraw());
-		Spoken.picture(this, () -> "Legend of the plan", this::text, () -> "");
+		Spoken.picture(this, () -> "Legend of the plan", () -> text().isEmpty() ? "Nothing is coloured" : text(), () -> "");
 	}
 
 	/**
