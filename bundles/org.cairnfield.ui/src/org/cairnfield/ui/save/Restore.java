@@ -65,8 +65,8 @@ public final class Restore {
 
 	/** Takes back what one save point changed, likewise. */
 	public static void change(Shell shell, ArchiveSession session, SavePoint point) {
-		new Restore(session, "Take back " + point.shortId()).ask(shell, "What save point " + point.shortId() + " changed is taken back: "
-				+ point.summary() + ". What was changed since stays.", "&Take back", "Took back " + point.shortId(),
+		new Restore(session, "Revert " + point.shortId()).ask(shell, "What save point " + point.shortId() + " changed is reverted: "
+				+ point.summary() + ". What was changed since stays.", "&Revert", "Reverted " + point.shortId(),
 				(archive, person) -> Optional.of(archive.undo(point, person, null)));
 	}
 
@@ -128,10 +128,10 @@ public final class Restore {
 		};
 		boolean untouched = !present.get().isModified() && isLast(present.get(), made);
 		if (untouched) {
-			back.make("The state before is back", change);
+			back.make("The previous state is back", change);
 		} else {
 			back.ask(null, "The archive becomes what it was at save point " + before.substring(0, 8)
-					+ ". This undoes what was changed since.", "&Restore", "The state before is back", change);
+					+ ". This undoes what was changed since.", "&Restore", "The previous state is back", change);
 		}
 	}
 

@@ -84,7 +84,7 @@ public final class Findings {
 	private void fail(Job of, Exception problem) {
 		if (job == of) {
 			job = null;
-			Problems.log("The check broke off", problem);
+			Problems.log("The check did not finish", problem);
 			session.tell(SessionListener::findingsChanged);
 		}
 	}
@@ -127,7 +127,7 @@ public final class Findings {
 	/** The counts, in words. */
 	public String summary() {
 		if (last == null) {
-			return isChecking() ? "The rules are looking for the first time …" : "The rules have not looked";
+			return isChecking() ? "Checking for the first time …" : "Not checked yet";
 		}
 		return count(Severity.ERROR, "error") + ", " + count(Severity.WARNING, "warning") + ", " + count(Severity.NOTE, "note") + ", "
 				+ last.waived().size() + " waived" + notAsked() + (isChecking() ? " – checking again …" : "");

@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Text;
 /** Sets the gates of an archive in the text form that the archive keeps, and says at once what is wrong with it. */
 final class GatesDialog extends TitleAreaDialog {
 
-	private static final String HOW = "A line a gate, with its bound; a gate without a line is not asked. The archive keeps them, and every release tells which it met.";
+	private static final String HOW = "One gate a line, with its bound; a gate without a line is not checked. The archive keeps them, and every release tells which it met.";
 
 	private GateSet gates;
 	private Text text;

@@ -190,14 +190,14 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		} else if (check.isEmpty()) {
 			return !desk.problem().isEmpty() ? desk.problem() : prepared().isPresent()
 					? prepared().get().version() + " was prepared by " + prepared().get().preparedBy() + ": sign it as " + Preferences.person().name() + ", or check the gates and prepare it anew."
-					: "The content has changed since the gates were asked, or they never were.";
+					: "The content has changed since the gates were checked, or they never were.";
 		}
 		if (prepared().isPresent()) {
 			return prepared().get().version() + " is prepared by " + prepared().get().preparedBy() + "; "
 					+ (gatesWantAnother() ? "another person signs." : "sign it as " + Preferences.person().name() + " to release it.");
 		}
 		int holding = check.get().holding().size();
-		return holding == 0 ? "All gates are open." : holding + (holding == 1 ? " gate holds" : " gates hold") + " the release back.";
+		return holding == 0 ? "All gates are met." : holding + (holding == 1 ? " gate holds" : " gates hold") + " the release back.";
 	}
 
 	private void enable() {

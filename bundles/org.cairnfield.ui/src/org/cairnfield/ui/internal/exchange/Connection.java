@@ -70,7 +70,7 @@ public final class Connection implements SessionListener {
 	/** The archive was connected. */
 	void lookAgain() {
 		ArchiveSession of = session;
-		Work.start("Looking where the archive is exchanged", workers -> of.open().exchange().remote(), found -> {
+		Work.start("Looking up the remote", workers -> of.open().exchange().remote(), found -> {
 			if (of == session) {
 				remote = found.orElse(null);
 				problem = null;

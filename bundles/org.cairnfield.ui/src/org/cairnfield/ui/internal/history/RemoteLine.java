@@ -41,7 +41,7 @@ final class RemoteLine implements ConnectionListener {
 		text.setData("org.cairnfield.id", "history.remote");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(100, SWT.DEFAULT).applyTo(text);
 		look = new Button(parent, SWT.PUSH);
-		look.setText("Look at the &remote");
+		look.setText("Check the &remote");
 		look.setData("org.cairnfield.id", "history.look");
 		look.setToolTipText("Lists what would come in; the archive stays as it is");
 		look.addListener(SWT.Selection, event -> look());
@@ -58,7 +58,7 @@ final class RemoteLine implements ConnectionListener {
 
 	/** What an exchange would do with a save point. */
 	String word(SavePoint point) {
-		return seen == null ? "" : seen.received().contains(point) ? "comes in" : seen.sent().contains(point) ? "goes out" : "";
+		return seen == null ? "" : seen.received().contains(point) ? "incoming" : seen.sent().contains(point) ? "outgoing" : "";
 	}
 
 	@Override
@@ -101,7 +101,7 @@ final class RemoteLine implements ConnectionListener {
 		ArchiveSession at = Sessions.workbench().current().orElseThrow();
 		looking = true;
 		show();
-		Work.start("Looking at the remote", workers -> at.open().exchange().look(workers.progress()), found -> {
+		Work.start("Checking the remote", workers -> at.open().exchange().look(workers.progress()), found -> {
 			if (!text.isDisposed() && looking && at == Sessions.workbench().current().orElse(null)) {
 				looking = false;
 				seen = found;
@@ -112,7 +112,7 @@ final class RemoteLine implements ConnectionListener {
 			if (!text.isDisposed()) {
 				looking = false;
 				show();
-				Problems.show("The remote could not be looked at", problem);
+				Problems.show("The remote could not be checked", problem);
 			}
 		});
 	}

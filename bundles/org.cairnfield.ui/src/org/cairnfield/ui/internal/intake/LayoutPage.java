@@ -232,7 +232,7 @@ final class LayoutPage extends IntakePage {
 			TableColumn made = new TableColumn(preview, SWT.LEFT);
 			made.setText(each.name() + "  [" + each.role().word() + "]");
 			made.setToolTipText(each.role().word() + (each.evidence() == null ? "" : ": " + each.evidence())
-					+ ". Click to say otherwise.");
+					+ ". Click to change it.");
 			made.addListener(SWT.Selection, e -> chooseRole(each));
 		}
 		for (List<String> row : now.firstRows()) {

@@ -42,7 +42,7 @@ final class PlacePage extends IntakePage {
 	private IntakeChoice kind;
 
 	PlacePage(IntakeState state) {
-		super("place", "Where the surveys belong", "Say the site, floor and device where a file does not; select several files to say it for all of them.",
+		super("place", "Where the surveys belong", "Give the site, floor and device where a file does not; select several files to give them for all at once.",
 				state);
 	}
 

@@ -38,12 +38,12 @@ public final class DiskWatch implements SessionListener, IWindowListener {
 	public void windowActivated(IWorkbenchWindow window) {
 		ArchiveSession of = session;
 		if (of != null && of.past().isEmpty() && of.readOnlyReason().isPresent()) {
-			Work.start("Looking whether the archive was changed", workers -> of.open().isOutdated(), outdated -> {
+			Work.start("Checking whether the archive was changed", workers -> of.open().isOutdated(), outdated -> {
 				if (outdated && of == session) {
 					Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, "Another program has changed the archive since it was read.",
 							List.of(new Notice.Action("Read it again", () -> Opening.open(of.folder())))));
 				}
-			}, problem -> Problems.log("The archive could not be looked at", problem));
+			}, problem -> Problems.log("The archive could not be checked for changes", problem));
 		}
 	}
 

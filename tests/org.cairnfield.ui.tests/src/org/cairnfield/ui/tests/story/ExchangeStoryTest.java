@@ -155,7 +155,7 @@ class ExchangeStoryTest {
 		Hand.click(Widgets.byId(Button.class, "history.look"));
 		Label remote = Widgets.byId(Label.class, "history.remote");
 		Ui.waitUntil("it says how far they are apart", () -> remote.getText().contains("Ahead 0, behind 2."));
-		assertEquals(List.of(STEWARD, "comes in"), Ui.ask(() -> List.of(points.getItem(0).getText(2), points.getItem(0).getText(5))));
+		assertEquals(List.of(STEWARD, "incoming"), Ui.ask(() -> List.of(points.getItem(0).getText(2), points.getItem(0).getText(5))));
 		assertEquals(before, Ui.ask(() -> points.getItem(2).getText(4)), "what is here follows");
 		Hand.click(points, 0);
 		assertFalse(Ui.ask(Widgets.byId(Button.class, "history.restore")::isEnabled), "it is not here yet");

@@ -87,6 +87,6 @@ class ReleaseStoryTest {
 				Hand.click(Widgets.byId(Button.class, "gates.overrule"));
 			}
 		}
-		Ui.waitUntil("all gates are open", () -> state.getText().startsWith("All gates are open"));
+		Ui.waitUntil("all gates are open", () -> state.getText().startsWith("All gates are met"));
 	}
 }

@@ -35,7 +35,7 @@ final class Sight {
 			entry("review", "org.cairnfield.ui.review.queue"), entry("gates", "org.cairnfield.ui.release.gates"),
 			entry("releases", "org.cairnfield.ui.release.releases"), entry("measures", "org.cairnfield.ui.release.measures"),
 			entry("timeline", "org.cairnfield.ui.timeline"), entry("study", "org.cairnfield.ui.release.study"),
-			entry("properties", "org.eclipse.ui.views.PropertySheet"));
+			entry("properties", "org.eclipse.ui.views.PropertySheet"), entry("steps", "org.cairnfield.ui.firstSteps"));
 
 	private Sight() {
 	}

@@ -24,6 +24,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Text;
 
 /** What the data steward does: looks at samples, moves them, sets them aside, applies remedies, takes surveys in. */
@@ -91,6 +92,20 @@ final class StewardActs {
 				new Act("select a save point", 3, dice -> Hand.click(Sight.row("history.points", dice))),
 				new Act("use a save point", 3, dice -> Sight.push(dice.oneOf("history.compare", "history.open", "history.undo", "history.restore"))),
 				new Act("change a property", 3, StewardActs::changeAProperty),
+				new Act("choose what the plan shows", 3, dice -> {
+					Combo choice = Sight.control(Combo.class, dice.oneOf("plan.surface", "plan.colourBy"));
+					Ui.run(choice::setFocus);
+					Hand.press(dice.oneOf("Down", "Up", "End"));
+				}),
+				new Act("edit the outline of a floor", 2, StewardActs::editOutline),
+				new Act("make an outline from samples", 1, dice -> Sight.command("org.cairnfield.ui.plan.outlineFromSamples")),
+				new Act("say where an access point is", 2, dice -> {
+					Sight.command("org.cairnfield.ui.plan.setPlace");
+					clickOnThePlan(dice);
+				}),
+				new Act("forget where an access point is", 1, dice -> Sight.command("org.cairnfield.ui.plan.forgetPlace")),
+				new Act("move a site", 1, dice -> Sight.command("org.cairnfield.ui." + dice.oneOf("moveUp", "moveDown"))),
+				new Act("take a first step", 1, dice -> Hand.click(Sight.control(Link.class, "steps." + dice.between(2, 8)))),
 				new Act("take in a survey", 2, this::takeIn));
 	}
 
@@ -164,6 +179,18 @@ final class StewardActs {
 		}
 		Hand.drag(() -> way.stream().map(canvas::toDisplay).toList());
 		Stage.mode("SELECT");
+	}
+
+	/** Adds corners, moves one by the keys, and keeps it or gives it up. */
+	private static void editOutline(Dice dice) {
+		Sight.command("org.cairnfield.ui.plan.editOutline");
+		for (int i = dice.between(0, 4); i > 0; i--) {
+			clickOnThePlan(dice);
+		}
+		for (int i = dice.between(0, 3); i > 0; i--) {
+			Hand.press(dice.oneOf("Tab", "Right", "shift+Down", "Delete"));
+		}
+		Hand.press(dice.onceIn(3) ? "Escape" : "Return");
 	}
 
 	private static void editPosition(Dice dice) {

@@ -105,7 +105,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		Button remove = new Button(side, SWT.PUSH);
 		remove.setText("&Remove the point");
 		remove.addListener(SWT.Selection, event -> remove());
-		setTitle("Lay a plan image on " + ModelText.name(floor));
+		setTitle("Place a plan image on " + ModelText.name(floor));
 		showPresentImage();
 		return area;
 	}

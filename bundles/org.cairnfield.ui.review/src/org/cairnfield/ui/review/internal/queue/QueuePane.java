@@ -206,7 +206,7 @@ final class QueuePane implements DeskListener {
 			text = "Split " + desk.split().getId() + " has no proposals. Make them in the view Split, on the page of kept splits.";
 		} else if (desk.review().queue().list().lines().isEmpty()) {
 			text = isNothingMine() ? "No proposal of this split is assigned to " + desk.review().reviewer().person() + ". Menu Review, Assign proposals, lists who has what."
-					: "No line is so. Empty the filter, or show all.";
+					: "No line matches. Clear the filter, or show all.";
 		} else if (desk.review().evidence().isWaiting()) {
 			text = "The map has changed; evidence is being computed anew …";
 		}

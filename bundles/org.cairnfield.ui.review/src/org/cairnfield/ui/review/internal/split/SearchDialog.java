@@ -80,7 +80,7 @@ final class SearchDialog extends TitleAreaDialog {
 		plain = button(distances, SWT.RADIO, "&plain distance", "search.plain");
 		voters = number(page, "&k, the nearest samples that vote", "search.k");
 		weighted = button(page, SWT.CHECK, "&Weighted by 1/(d + 1)", "search.weighted");
-		new Label(page, SWT.NONE).setText("As &batch takes it: --search");
+		new Label(page, SWT.NONE).setText("For &batch: --search");
 		code = Marked.id(new Text(page, SWT.BORDER), "search.code");
 		GridDataFactory.fillDefaults().grab(true, false).hint(320, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(code);
 		words = Marked.id(new Label(page, SWT.WRAP), "search.words");
