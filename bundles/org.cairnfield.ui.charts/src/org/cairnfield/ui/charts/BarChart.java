@@ -11,6 +11,7 @@ import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.charts.scale.Scale;
 import org.cairnfield.ui.charts.scale.Ticks;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Composite;
 
 /** Lying bars from zero, a row for each place with one bar per group, such as cluster sizes before and after. */
@@ -60,7 +61,7 @@ public final class BarChart extends RowChart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : axis.heading() + ", " + String.join(", ", bars.groups()) + ": " + itemCount() + " places";
+		return isEmpty() ? "" : NLS.bind(Messages.BarChart_places, new Object[] { axis.heading(), String.join(", ", bars.groups()), itemCount() });
 	}
 
 	private int groups() {

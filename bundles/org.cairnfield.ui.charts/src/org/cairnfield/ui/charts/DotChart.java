@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.scale.Axis;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 
@@ -123,8 +124,7 @@ public final class DotChart extends Chart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : dots.size() + " dots: " + yAxis.heading() + " over " + xAxis.heading()
-				+ (limit == null ? "" : ", " + limit.label() + ' ' + xAxis.text(limit.value(), 1));
+		return isEmpty() ? "" : NLS.bind(Messages.DotChart_dotsOver, new Object[] { dots.size(), yAxis.heading(), xAxis.heading(), limit == null ? "" : ", " + limit.label() + ' ' + xAxis.text(limit.value(), 1) });
 	}
 
 	@Override

@@ -7,6 +7,7 @@ import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.charts.scale.Scale;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
@@ -64,7 +65,7 @@ public final class GridMap extends Chart {
 		double value = grid.value(item);
 		return xAxis.title() + ' ' + xAxis.text(grid.xs()[grid.column(item)], decimals(grid.xs(), xAxis)) + ", " + yAxis.title()
 				+ ' ' + yAxis.text(grid.ys()[grid.row(item)], decimals(grid.ys(), yAxis)) + ": "
-				+ (Double.isNaN(value) ? "no value" : valueAxis.title() + ' ' + valueAxis.text(value, decimals))
+				+ (Double.isNaN(value) ? Messages.GridMap_noValue : valueAxis.title() + ' ' + valueAxis.text(value, decimals))
 				+ (item == marked ? " (" + markedText + ')' : "");
 	}
 
@@ -75,8 +76,7 @@ public final class GridMap extends Chart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : valueAxis.heading() + " over " + xAxis.heading() + " and " + yAxis.heading() + ": "
-				+ grid.xs().length + " by " + grid.ys().length + " cells";
+		return isEmpty() ? "" : NLS.bind(Messages.GridMap_overAndByCells, new Object[] { valueAxis.heading(), xAxis.heading(), yAxis.heading(), grid.xs().length, grid.ys().length });
 	}
 
 	/** As few decimals as tell neighbours apart, three at most. */

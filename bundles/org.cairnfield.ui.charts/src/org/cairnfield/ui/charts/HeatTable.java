@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.ui.charts.colour.Continuous;
 import org.cairnfield.ui.charts.colour.Contrast;
 import org.cairnfield.ui.charts.scale.Axis;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Composite;
 
@@ -68,7 +69,7 @@ public final class HeatTable extends RowChart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : axis.heading() + " of " + rows.size() + " rows over " + columns.size() + " columns";
+		return isEmpty() ? "" : NLS.bind(Messages.HeatTable_ofRowsOverColumns, new Object[] { axis.heading(), rows.size(), columns.size() });
 	}
 
 	@Override

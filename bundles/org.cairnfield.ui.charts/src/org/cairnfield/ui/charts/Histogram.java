@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
@@ -42,8 +43,7 @@ public final class Histogram extends Chart {
 	@Override
 	public String itemText(int item) {
 		int decimals = decimals();
-		return ShownNumbers.text(bins.edge(item) * axis.factor(), decimals) + " to " + axis.text(bins.edge(item + 1), decimals) + ": "
-				+ ShownNumbers.text(bins.count(item), 0) + ' ' + counts.title().toLowerCase(Locale.ROOT);
+		return NLS.bind(Messages.Histogram_to, new Object[] { ShownNumbers.text(bins.edge(item) * axis.factor(), decimals), axis.text(bins.edge(item + 1), decimals), ShownNumbers.text(bins.count(item), 0), counts.title().toLowerCase(Locale.ROOT) });
 	}
 
 	private int decimals() {
@@ -63,8 +63,7 @@ public final class Histogram extends Chart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : counts.title() + " over " + axis.heading() + ": " + ShownNumbers.text(bins.total(), 0) + " from "
-				+ axis.text(bins.edge(0), decimals()) + " to " + axis.text(bins.edge(bins.size()), decimals());
+		return isEmpty() ? "" : NLS.bind(Messages.Histogram_overFromTo, new Object[] { counts.title(), axis.heading(), ShownNumbers.text(bins.total(), 0), axis.text(bins.edge(0), decimals()), axis.text(bins.edge(bins.size()), decimals()) });
 	}
 
 	@Override

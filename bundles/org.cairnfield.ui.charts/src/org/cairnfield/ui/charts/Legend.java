@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.colour.Continuous;
 import org.cairnfield.ui.charts.scale.Axis;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
@@ -100,7 +101,7 @@ public final class Legend extends Chart {
 
 	@Override
 	public String summary() {
-		return colours != null ? axis.heading() + ", " + axis.text(axis.low(), 1) + " to " + axis.text(axis.high(), 1)
+		return colours != null ? NLS.bind(Messages.Legend_to, new Object[] { axis.heading(), axis.text(axis.low(), 1), axis.text(axis.high(), 1) })
 				: entries.stream().map(Entry::text).collect(Collectors.joining(", "));
 	}
 

@@ -8,6 +8,7 @@ import java.util.StringJoiner;
 import org.cairnfield.core.series.Series;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.widgets.Composite;
@@ -126,7 +127,7 @@ public final class LineChart extends Chart {
 
 	@Override
 	public String summary() {
-		StringJoiner text = new StringJoiner(", ", yAxis.heading() + " over " + xAxis.heading() + ": ", "");
+		StringJoiner text = new StringJoiner(", ", NLS.bind(Messages.LineChart_over, yAxis.heading(), xAxis.heading()), "");
 		series.forEach(line -> text.add(line.name()));
 		return isEmpty() ? "" : text.toString();
 	}

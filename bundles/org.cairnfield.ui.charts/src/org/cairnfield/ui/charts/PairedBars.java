@@ -8,6 +8,7 @@ import org.cairnfield.ui.charts.colour.Categorical;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.charts.scale.Scale;
 import org.cairnfield.ui.charts.scale.Ticks;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Composite;
 
@@ -21,7 +22,7 @@ public final class PairedBars extends RowChart {
 	public static final double USUAL_FLOOR_DBM = -100;
 
 	private static final String UNIT = "dBm";
-	private static final String NOT_HEARD = "not heard";
+	private static final String NOT_HEARD = Messages.PairedBars_notHeard;
 
 	private Fingerprints data;
 	private Fingerprints shown;
@@ -90,9 +91,9 @@ public final class PairedBars extends RowChart {
 			return "";
 		}
 		int samples = shown.samples().size();
-		String heard = itemCount() + (itemCount() == 1 ? " access point" : " access points");
+		String heard = itemCount() + (itemCount() == 1 ? Messages.PairedBars_accessPoint : Messages.PairedBars_accessPoints);
 		return String.join(", ", shown.samples()) + ": " + heard
-				+ (samples == 1 ? "" : ", " + shown.shared() + " heard by more than one");
+				+ (samples == 1 ? "" : NLS.bind(Messages.PairedBars_heardByMoreThanOne, shown.shared()));
 	}
 
 	private static String level(double levelDbm) {

@@ -27,7 +27,7 @@ public final class Preferences {
 		try {
 			node().flush();
 		} catch (BackingStoreException e) {
-			Problems.log("Preferences could not be kept", e);
+			Problems.log(Messages.Preferences_preferencesCouldNotBeKept, e);
 		}
 	}
 

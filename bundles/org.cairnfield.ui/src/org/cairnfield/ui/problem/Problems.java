@@ -4,6 +4,7 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 
@@ -31,7 +32,7 @@ public final class Problems {
 	public static String text(Throwable problem) {
 		String message = problem.getMessage();
 		if (isUnexpected(problem)) {
-			return "Something went wrong that should not: " + problem + ". Nothing was changed by it; details are in the log.";
+			return NLS.bind(Messages.Problems_somethingWentWrongThatShould, problem);
 		}
 		return message == null || message.isBlank() ? problem.getClass().getSimpleName() : message;
 	}

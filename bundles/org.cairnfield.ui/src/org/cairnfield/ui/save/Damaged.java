@@ -5,6 +5,7 @@ import java.util.List;
 import org.cairnfield.archive.fault.Damage;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
 
 /** Of a damaged archive part of the map is missing: nothing that others will rely on is made of it unasked. */
@@ -27,7 +28,7 @@ public final class Damaged {
 	public static boolean isSound(Shell shell, ArchiveSession session, String what) {
 		List<Damage> damages = damages(session);
 		if (!damages.isEmpty()) {
-			MessageDialog.openError(shell, what, problem(damages) + "\n\nMend it first: restore a save point in History, or bring back the files.");
+			MessageDialog.openError(shell, what, NLS.bind(Messages.Damaged_mendItFirstRestoreA, problem(damages)));
 		}
 		return damages.isEmpty();
 	}
@@ -40,13 +41,10 @@ public final class Damaged {
 	 */
 	public static boolean mayGoOn(Shell shell, ArchiveSession session, String what) {
 		List<Damage> damages = damages(session);
-		return damages.isEmpty() || MessageDialog.open(MessageDialog.WARNING, shell, what, problem(damages)
-				+ "\n\nYou can mend it first: restore a save point in History, or bring back the files. If you go on, the result rests on what "
-				+ "can still be read, and what is written names the damage.", 0, "&Go on despite the damage", "Cancel") == 0;
+		return damages.isEmpty() || MessageDialog.open(MessageDialog.WARNING, shell, what, NLS.bind(Messages.Damaged_youCanMendItFirst, problem(damages)), 0, Messages.Damaged_goOnDespiteTheDamage, Messages.Damaged_cancel) == 0;
 	}
 
 	private static String problem(List<Damage> damages) {
-		return "The archive is damaged, and part of the map is missing: " + damages.get(0)
-				+ (damages.size() > 1 ? ", and " + (damages.size() - 1) + " more" : "") + ".";
+		return NLS.bind(Messages.Damaged_theArchiveIsDamagedAnd, damages.get(0), damages.size() > 1 ? NLS.bind(Messages.Damaged_andMore, damages.size() - 1) : "");
 	}
 }

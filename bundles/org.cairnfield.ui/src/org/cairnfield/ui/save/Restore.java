@@ -16,6 +16,7 @@ import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
 
 /** Brings back an earlier state by a new save point: says first what that does, and afterwards offers the way back. */
@@ -44,43 +45,40 @@ public final class Restore {
 	 * @param what name of the state, such as "release 1.0.0"
 	 */
 	public static void state(Shell shell, ArchiveSession session, SavePoint point, String what) {
-		Restore restore = new Restore(session, "Restore " + what);
+		Restore restore = new Restore(session, NLS.bind(Messages.Restore_restore, what));
 		if (!session.open().damages().isEmpty()) {
-			restore.ask(shell, "The archive becomes what it was at " + what + ". Damaged files are kept in the folder .cairnfield/damaged.",
-					"&Restore", "Restored " + what, (archive, person) -> archive.restore(point, person, null));
+			restore.ask(shell, NLS.bind(Messages.Restore_theArchiveBecomesWhatIt, what),
+					Messages.Restore_restore2, NLS.bind(Messages.Restore_restored, what), (archive, person) -> archive.restore(point, person, null));
 			return;
 		}
 		ArchiveDiff[] since = new ArchiveDiff[1];
-		if (Saving.whileBusy("Comparing", () -> {
+		if (Saving.whileBusy(Messages.Restore_comparing, () -> {
 			try (History history = session.open().history()) {
 				since[0] = history.compareWithSaved(point);
 			}
 		})) {
-			String changes = since[0].isEmpty() ? "What is saved is like that already." : "This undoes what was changed since: "
-					+ counts(since[0]) + ".";
-			restore.ask(shell, "The archive becomes what it was at " + what + ". " + changes + " Releases stay as they are.", "&Restore",
-					"Restored " + what, (archive, person) -> archive.restore(point, person, null));
+			String changes = since[0].isEmpty() ? Messages.Restore_whatIsSavedIsLike : NLS.bind(Messages.Restore_thisUndoesWhatWasChanged, counts(since[0]));
+			restore.ask(shell, NLS.bind(Messages.Restore_theArchiveBecomesWhatIt2, what, changes), Messages.Restore_restore2,
+					NLS.bind(Messages.Restore_restored, what), (archive, person) -> archive.restore(point, person, null));
 		}
 	}
 
 	/** Takes back what one save point changed, likewise. */
 	public static void change(Shell shell, ArchiveSession session, SavePoint point) {
-		new Restore(session, "Revert " + point.shortId()).ask(shell, "What save point " + point.shortId() + " changed is reverted: "
-				+ point.summary() + ". What was changed since stays.", "&Revert", "Reverted " + point.shortId(),
+		new Restore(session, NLS.bind(Messages.Restore_revert, point.shortId())).ask(shell, NLS.bind(Messages.Restore_whatSavePointChangedIs, point.shortId(), point.summary()), Messages.Restore_revert2, NLS.bind(Messages.Restore_reverted, point.shortId()),
 				(archive, person) -> Optional.of(archive.undo(point, person, null)));
 	}
 
 	private static String counts(ArchiveDiff diff) {
 		List<String> lines = new ArrayList<>(diff.summary());
 		int more = lines.size() - MOST_COUNTS;
-		return more <= 0 ? String.join(", ", lines) : String.join(", ", lines.subList(0, MOST_COUNTS)) + " and " + more + " more";
+		return more <= 0 ? String.join(", ", lines) : NLS.bind(Messages.Restore_andMore, String.join(", ", lines.subList(0, MOST_COUNTS)), more);
 	}
 
 	private void ask(Shell shell, String consequence, String button, String done, Change change) {
 		boolean unsaved = session.isModified();
-		String question = consequence + "\n\nA new save point records it; nothing of the history is lost."
-				+ (unsaved ? "\n\nThere are unsaved changes. They are saved first, as a save point of their own." : "");
-		if (MessageDialog.open(MessageDialog.QUESTION, shell, what, question, 0, unsaved ? "&Save and go on" : button, "Cancel") == 0) {
+		String question = NLS.bind(Messages.Restore_aNewSavePointRecords, consequence, unsaved ? Messages.Restore_thereAreUnsavedChangesThey : "");
+		if (MessageDialog.open(MessageDialog.QUESTION, shell, what, question, 0, unsaved ? Messages.Restore_saveAndGoOn : button, Messages.Restore_cancel) == 0) {
 			make(done, change);
 		}
 	}
@@ -102,14 +100,14 @@ public final class Restore {
 			return;
 		}
 		Sessions.workbench().showAgain(archive);
-		Notices.workbench().say(made[0] == null ? new Notice(NOTICE, Notice.Kind.INFORMATION, "The archive is like that already.",
+		Notices.workbench().say(made[0] == null ? new Notice(NOTICE, Notice.Kind.INFORMATION, Messages.Restore_theArchiveIsLikeThat,
 				List.of(dismiss()))
-				: new Notice(NOTICE, Notice.Kind.INFORMATION, done + " as save point " + made[0].shortId() + ".",
-						List.of(new Notice.Action("Undo", () -> goBack(made[0])), dismiss())));
+				: new Notice(NOTICE, Notice.Kind.INFORMATION, NLS.bind(Messages.Restore_asSavePoint, done, made[0].shortId()),
+						List.of(new Notice.Action(Messages.Restore_undo, () -> goBack(made[0])), dismiss())));
 	}
 
 	private static Notice.Action dismiss() {
-		return new Notice.Action("Dismiss", () -> Notices.workbench().remove(NOTICE));
+		return new Notice.Action(Messages.Restore_dismiss, () -> Notices.workbench().remove(NOTICE));
 	}
 
 	/** To the state right before a save point; asks only where there is something to be lost sight of. */
@@ -119,7 +117,7 @@ public final class Restore {
 			return;
 		}
 		Sessions.workbench().backToPresent();
-		Restore back = new Restore(present.get(), "Undo: " + what);
+		Restore back = new Restore(present.get(), NLS.bind(Messages.Restore_undo2, what));
 		String before = made.parents().get(0);
 		Change change = (archive, person) -> {
 			try (History history = archive.history()) {
@@ -128,10 +126,9 @@ public final class Restore {
 		};
 		boolean untouched = !present.get().isModified() && isLast(present.get(), made);
 		if (untouched) {
-			back.make("The previous state is back", change);
+			back.make(Messages.Restore_thePreviousStateIsBack, change);
 		} else {
-			back.ask(null, "The archive becomes what it was at save point " + before.substring(0, 8)
-					+ ". This undoes what was changed since.", "&Restore", "The previous state is back", change);
+			back.ask(null, NLS.bind(Messages.Restore_theArchiveBecomesWhatIt3, before.substring(0, 8)), Messages.Restore_restore2, Messages.Restore_thePreviousStateIsBack, change);
 		}
 	}
 

@@ -14,6 +14,7 @@ import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.work.Work;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.PlatformUI;
 
 /** What goes to disk at the person's word. */
@@ -32,7 +33,7 @@ public final class Saving {
 
 	/** Saves; false where it failed, which the person has been told. */
 	public static boolean save(ArchiveSession session) {
-		return inName(session, "Saving", person -> session.open().save(person));
+		return inName(session, Messages.Saving_saving, person -> session.open().save(person));
 	}
 
 	/** What saves, and names who did. */
@@ -78,9 +79,8 @@ public final class Saving {
 	}
 
 	private static void tellOf(String other) {
-		Notices.workbench().say(new Notice("recorded", Notice.Kind.INFORMATION, "What " + other
-				+ " had saved is a save point under that name now. Yours is recorded under your own.",
-				List.of(new Notice.Action("Dismiss", () -> Notices.workbench().remove("recorded")))));
+		Notices.workbench().say(new Notice("recorded", Notice.Kind.INFORMATION, NLS.bind(Messages.Saving_whatHadSavedIsA, other),
+				List.of(new Notice.Action(Messages.Saving_dismiss, () -> Notices.workbench().remove("recorded")))));
 	}
 
 	/** Does a step on another thread while the window takes no input. */

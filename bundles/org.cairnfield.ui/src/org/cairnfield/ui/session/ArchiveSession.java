@@ -24,6 +24,7 @@ import org.eclipse.emf.common.command.CommandStack;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EContentAdapter;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
 /**
@@ -74,7 +75,7 @@ public final class ArchiveSession {
 
 	/** Of a past state; nothing can be changed. */
 	public static ArchiveSession of(OpenArchive open, PastState past) {
-		String reason = "this is the state of save point " + past.savePoint().shortId() + ", " + past.savePoint().summary();
+		String reason = NLS.bind(Messages.ArchiveSession_thisIsTheStateOf, past.savePoint().shortId(), past.savePoint().summary());
 		return new ArchiveSession(open, past, reason, past.archive());
 	}
 

@@ -25,6 +25,7 @@ import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.work.Soon;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * What the rules say of the archive on show. They look again beside the user interface shortly after each change, at what has
@@ -56,7 +57,7 @@ public final class Findings {
 		}
 		Archive still = ArchiveCopy.of(session.archive());
 		Job[] own = new Job[1];
-		own[0] = Work.start("Checking the archive", workers -> RuleCheck.remembering(still, workers),
+		own[0] = Work.start(Messages.Findings_checkingTheArchive, workers -> RuleCheck.remembering(still, workers),
 				result -> accept(own[0], result), problem -> fail(own[0], problem));
 		job = own[0];
 		session.tell(SessionListener::findingsChanged);
@@ -84,7 +85,7 @@ public final class Findings {
 	private void fail(Job of, Exception problem) {
 		if (job == of) {
 			job = null;
-			Problems.log("The check did not finish", problem);
+			Problems.log(Messages.Findings_theCheckDidNotFinish, problem);
 			session.tell(SessionListener::findingsChanged);
 		}
 	}
@@ -127,16 +128,15 @@ public final class Findings {
 	/** The counts, in words. */
 	public String summary() {
 		if (last == null) {
-			return isChecking() ? "Checking for the first time …" : "Not checked yet";
+			return isChecking() ? Messages.Findings_checkingForTheFirstTime : Messages.Findings_notCheckedYet;
 		}
-		return count(Severity.ERROR, "error") + ", " + count(Severity.WARNING, "warning") + ", " + count(Severity.NOTE, "note") + ", "
-				+ last.waived().size() + " waived" + notAsked() + (isChecking() ? " – checking again …" : "");
+		return NLS.bind(Messages.Findings_waived, new Object[] { count(Severity.ERROR, "error"), count(Severity.WARNING, "warning"), count(Severity.NOTE, "note"), last.waived().size(), notAsked(), isChecking() ? Messages.Findings_checkingAgain : "" });
 	}
 
 	/** Who sees few findings must see why. */
 	private String notAsked() {
 		long off = RuleSettings.of(session.archive()).rules().told().stream().filter(told -> told.parameter() == null).count();
-		return off == 0 ? "" : ", " + Count.of(off, "rule") + " not asked";
+		return off == 0 ? "" : NLS.bind(Messages.Findings_notAsked, Count.of(off, "rule"));
 	}
 
 	private String count(Severity severity, String what) {

@@ -50,7 +50,7 @@ final class ChangesOnPlan {
 		}
 		return session.archive().getSites().stream().flatMap(site -> site.getSurveys().stream()).filter(survey -> survey.getId().equals(of.sample().survey())).findFirst()
 				.flatMap(survey -> floor(survey, before.floorLevel()))
-				.map(floor -> new MarkedPlace(floor, before.xMetres(), before.yMetres(), of.sample().sample() + (change.isRemoved() ? " was here, and is gone" : " was here")));
+				.map(floor -> new MarkedPlace(floor, before.xMetres(), before.yMetres(), of.sample().sample() + (change.isRemoved() ? Messages.ChangesOnPlan_wasHereAndIsGone : Messages.ChangesOnPlan_wasHere)));
 	}
 
 	private static Optional<Floor> floor(Survey survey, int level) {

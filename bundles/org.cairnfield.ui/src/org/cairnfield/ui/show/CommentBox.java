@@ -19,6 +19,7 @@ import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
@@ -53,7 +54,7 @@ public final class CommentBox implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).exclude(true).applyTo(page);
 		page.setVisible(false);
 		list = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
-		Marked.named(Marked.id(list, id + ".comments"), "Comments");
+		Marked.named(Marked.id(list, id + ".comments"), Messages.CommentBox_comments);
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(100, SWT.DEFAULT).exclude(true).applyTo(list);
 		list.setVisible(false);
 		field = new Text(page, SWT.BORDER | SWT.SINGLE);
@@ -63,8 +64,8 @@ public final class CommentBox implements SessionListener {
 		field.addListener(SWT.DefaultSelection, event -> add());
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(field);
 		add = new Button(page, SWT.PUSH);
-		add.setText("A&dd");
-		add.setToolTipText("Adds the comment, for everybody to read");
+		add.setText(Messages.CommentBox_add);
+		add.setToolTipText(Messages.CommentBox_addsTheCommentForEverybody);
 		add.setData("org.cairnfield.id", id + ".comment.add");
 		add.addListener(SWT.Selection, event -> add());
 		Sessions.workbench().add(this);
@@ -142,14 +143,13 @@ public final class CommentBox implements SessionListener {
 		String lines = seen.stream().map(comment -> comment.getPerson() + ", " + (comment.getTime() == null ? "" : TIME.format(comment.getTime())) + ": "
 				+ comment.getText()).collect(Collectors.joining("\n"));
 		int hidden = all.size() - seen.size();
-		return hidden == 0 ? lines : lines + (lines.isEmpty() ? "" : "\n") + (hidden == 1 ? "1 comment" : hidden + " comments")
-				+ " of others can be read after your second review.";
+		return hidden == 0 ? lines : NLS.bind(Messages.CommentBox_ofOthersCanBeRead, new Object[] { lines, lines.isEmpty() ? "" : "\n", hidden == 1 ? Messages.CommentBox_1Comment : NLS.bind(Messages.CommentBox_comments2, hidden) });
 	}
 
 	private void enable() {
 		boolean editable = session != null && session.readOnlyReason().isEmpty();
 		field.setEnabled(editable);
-		field.setMessage(editable ? "Comment" : "Read-only");
+		field.setMessage(editable ? Messages.CommentBox_comment : "Read-only");
 		add.setEnabled(editable && subject != null && !field.getText().isBlank());
 	}
 

@@ -14,6 +14,7 @@ import org.cairnfield.archive.history.SampleChange;
 import org.cairnfield.archive.history.SurveyDiff;
 import org.cairnfield.model.values.Sample;
 import org.cairnfield.model.values.SampleKey;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * A line of the tree of changes, with those beneath it.
@@ -27,13 +28,13 @@ record DiffNode(String text, SampleKey sample, SampleChange change, List<DiffNod
 	static List<DiffNode> of(ArchiveDiff diff) {
 		List<DiffNode> roots = new ArrayList<>();
 		if (diff.isEmpty()) {
-			return List.of(leaf("Nothing differs."));
+			return List.of(leaf(Messages.DiffNode_nothingDiffers));
 		}
 		for (SurveyDiff survey : diff.surveys()) {
 			List<DiffNode> samples = new ArrayList<>();
 			survey.samples().forEach(sample -> samples.add(
 					new DiffNode(sample.id() + "  " + describe(sample), new SampleKey(survey.survey(), sample.id()), sample, List.of())));
-			roots.add(new DiffNode("Survey " + survey.survey() + ": " + counts(survey), null, null, samples));
+			roots.add(new DiffNode(NLS.bind(Messages.DiffNode_survey, survey.survey(), counts(survey)), null, null, samples));
 		}
 		Map<String, List<DiffNode>> kinds = new LinkedHashMap<>();
 		for (ObjectChange change : diff.objects()) {
@@ -65,33 +66,33 @@ record DiffNode(String text, SampleKey sample, SampleChange change, List<DiffNod
 
 	private static String describe(SampleChange change) {
 		if (change.isAdded()) {
-			return "added at " + place(change.after());
+			return NLS.bind(Messages.DiffNode_addedAt, place(change.after()));
 		} else if (change.isRemoved()) {
-			return "removed, was at " + place(change.before());
+			return NLS.bind(Messages.DiffNode_removedWasAt, place(change.before()));
 		}
 		List<String> parts = new ArrayList<>();
 		if (change.isSetAside()) {
-			parts.add("set aside: " + change.after().reason());
+			parts.add(NLS.bind(Messages.DiffNode_setAside, change.after().reason()));
 		}
 		if (change.isTakenBack()) {
-			parts.add("taken back, was set aside: " + change.before().reason());
+			parts.add(NLS.bind(Messages.DiffNode_takenBackWasSetAside, change.before().reason()));
 		}
 		if (change.isReasonChanged()) {
-			parts.add("other reason: " + change.after().reason());
+			parts.add(NLS.bind(Messages.DiffNode_otherReason, change.after().reason()));
 		}
 		if (change.isMoved()) {
-			parts.add("moved from " + place(change.before()) + " to " + place(change.after()));
+			parts.add(NLS.bind(Messages.DiffNode_movedFromTo, place(change.before()), place(change.after())));
 		}
 		if (change.isRetimed()) {
-			parts.add("other time");
+			parts.add(Messages.DiffNode_otherTime);
 		}
 		if (change.hasOtherReadings()) {
-			parts.add(change.before().readings().size() + " readings before, " + change.after().readings().size() + " after, some other");
+			parts.add(NLS.bind(Messages.DiffNode_readingsBeforeAfterSomeOther, change.before().readings().size(), change.after().readings().size()));
 		}
 		return String.join("; ", parts);
 	}
 
 	private static String place(Sample sample) {
-		return String.format(Locale.ROOT, "%.2f m, %.2f m on floor %d", sample.xMetres(), sample.yMetres(), sample.floorLevel());
+		return String.format(Locale.ROOT, Messages.DiffNode_mMOnFloor, sample.xMetres(), sample.yMetres(), sample.floorLevel());
 	}
 }

@@ -31,16 +31,16 @@ public final class DiffTree {
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		heading = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
-		Marked.named(Marked.id(heading, id + ".heading"), "What is compared");
+		Marked.named(Marked.id(heading, id + ".heading"), Messages.DiffTree_whatIsCompared);
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, heading.computeSize(100, LINES * heading.getLineHeight()).y).applyTo(heading);
 		tree = new TreeViewer(page, SWT.BORDER | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
-		Marked.named(Marked.id(tree.getTree(), id + ".changes"), "Changes");
+		Marked.named(Marked.id(tree.getTree(), id + ".changes"), Messages.DiffTree_changes);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.getControl());
 		tree.setContentProvider(new Content());
 		tree.setLabelProvider(LabelProvider.createTextProvider(node -> ((DiffNode) node).text()));
 		tree.getTree().setMenu(new Menu(tree.getTree()));
 		MenuItem onPlan = new MenuItem(tree.getTree().getMenu(), SWT.PUSH);
-		onPlan.setText("Show on the &plan");
+		onPlan.setText(Messages.DiffTree_showOnThePlan);
 		onPlan.addListener(SWT.Selection, event -> showOnPlan());
 		tree.addDoubleClickListener(event -> open((DiffNode) tree.getStructuredSelection().getFirstElement()));
 	}

@@ -36,7 +36,7 @@ public final class OnPlan {
 		try {
 			PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PLAN, null, IWorkbenchPage.VIEW_VISIBLE);
 		} catch (PartInitException e) {
-			Problems.show("The plan cannot be shown", e);
+			Problems.show(Messages.OnPlan_thePlanCannotBeShown, e);
 		}
 	}
 }

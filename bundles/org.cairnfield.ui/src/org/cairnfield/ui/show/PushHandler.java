@@ -5,6 +5,7 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -38,7 +39,7 @@ public final class PushHandler extends AbstractHandler implements IExecutableExt
 			IViewPart shown = page.showView(view);
 			Button found = find(HandlerUtil.getActiveShellChecked(event));
 			if (found == null) {
-				throw new ExecutionException("the view " + view + " has no button " + button);
+				throw new ExecutionException(NLS.bind(Messages.PushHandler_theViewHasNoButton, view, button));
 			}
 			boolean can = found.isEnabled();
 			shown.getViewSite().getActionBars().getStatusLineManager().setMessage(can ? null : greyed(found));
@@ -53,7 +54,7 @@ public final class PushHandler extends AbstractHandler implements IExecutableExt
 
 	private static String greyed(Button button) {
 		String why = button.getToolTipText();
-		return "'" + button.getText().replace("&", "") + "' cannot be done now" + (why == null || why.isEmpty() ? "" : ": " + why);
+		return NLS.bind(Messages.PushHandler_cannotBeDoneNow, button.getText().replace("&", ""), why == null || why.isEmpty() ? "" : ": " + why);
 	}
 
 	private Button find(Control control) {

@@ -82,7 +82,7 @@ public abstract class TableDialog extends TitleAreaDialog {
 
 	/** A button that copies the lines. */
 	protected final void copyButton(Composite parent) {
-		button(parent, COPY, "C&opy the list", "copy", false);
+		button(parent, COPY, Messages.TableDialog_copyTheList, "copy", false);
 	}
 
 	@Override

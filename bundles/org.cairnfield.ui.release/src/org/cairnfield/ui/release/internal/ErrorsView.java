@@ -22,10 +22,10 @@ public final class ErrorsView extends ViewPart implements ReleaseDesk.Listener {
 	@Override
 	public void createPartControl(Composite parent) {
 		chart = new LineChart(parent, SWT.NONE);
-		chart.setName("Error distribution");
+		chart.setName(Messages.ErrorsView_errorDistribution);
 		chart.setData("org.cairnfield.id", "errors.chart");
-		chart.setEmptyText("Measure the map, or check the gates, to see how the errors are distributed.");
-		chart.setAxes(Axis.linear("Error", "m"), Axis.share("Share of test samples"));
+		chart.setEmptyText(Messages.ErrorsView_measureTheMapOrCheck);
+		chart.setAxes(Axis.linear(Messages.ErrorsView_error, "m"), Axis.share(Messages.ErrorsView_shareOfTestSamples));
 		chart.setStepped(true);
 		desk.add(this);
 	}

@@ -37,6 +37,7 @@ import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Button;
@@ -50,7 +51,7 @@ import org.eclipse.ui.part.ViewPart;
 /** What leaves the archive, in which form, and what must be minded before it does. */
 public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 
-	private static final String NOW = "the content as it is now";
+	private static final String NOW = Messages.ExportView_theContentAsItIs;
 
 	private final ReleaseDesk desk = ReleaseDesk.workbench();
 	private final Map<ExportFormat, Button> formats = new EnumMap<>(ExportFormat.class);
@@ -70,10 +71,10 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		GridDataFactory.fillDefaults().grab(false, true).hint(SWT.DEFAULT, 60).applyTo(scroll);
 		Composite form = new Composite(scroll, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).applyTo(form);
-		label(form, "C&ontents");
+		label(form, Messages.ExportView_contents);
 		what = new Combo(form, SWT.READ_ONLY);
 		what.setData("org.cairnfield.id", "export.what");
-		label(form, "In which form");
+		label(form, Messages.ExportView_inWhichForm);
 		Composite forms = new Composite(form, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(5).applyTo(forms);
 		for (ExportFormat format : ExportFormat.values()) {
@@ -81,23 +82,23 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 			button.setData("org.cairnfield.id", "export." + format);
 			formats.put(format, button);
 		}
-		label(form, "&Times");
+		label(form, Messages.ExportView_times);
 		times = new Combo(form, SWT.READ_ONLY);
 		for (TimeGrain grain : TimeGrain.values()) {
-			times.add(grain == TimeGrain.FULL ? "as recorded" : grain == TimeGrain.NONE ? "left out" : "to the " + grain.name().toLowerCase(Locale.ROOT));
+			times.add(grain == TimeGrain.FULL ? Messages.ExportView_asRecorded : grain == TimeGrain.NONE ? Messages.ExportView_leftOut : NLS.bind(Messages.ExportView_toThe, grain.name().toLowerCase(Locale.ROOT)));
 		}
 		times.select(0);
-		label(form, "&Key for pseudonyms");
+		label(form, Messages.ExportView_keyForPseudonyms);
 		key = new Text(form, SWT.BORDER | SWT.PASSWORD);
-		key.setMessage("at least " + Pseudonyms.LEAST_KEY_BYTES + " characters; addresses leave as they are without");
+		key.setMessage(NLS.bind(Messages.ExportView_atLeastCharactersAddressesLeave, Pseudonyms.LEAST_KEY_BYTES));
 		key.addListener(SWT.Modify, event -> enable());
 		GridDataFactory.fillDefaults().grab(true, false).hint(330, SWT.DEFAULT).applyTo(key);
 		label(form, "");
-		withoutLocal = check(form, "Without &locally administered addresses", true);
+		withoutLocal = check(form, Messages.ExportView_withoutLocallyAdministered, true);
 		label(form, "");
-		devices = check(form, "Names of &devices too", false);
+		devices = check(form, Messages.ExportView_namesOfDevicesToo, false);
 		label(form, "");
-		export = Forms.button(form, "&Export …", "export.do", this::ask);
+		export = Forms.button(form, Messages.ExportView_export, "export.do", this::ask);
 		scroll.setContent(form);
 		scroll.setExpandHorizontal(true);
 		scroll.setExpandVertical(true);
@@ -105,7 +106,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		scroll.setMinSize(form.computeSize(SWT.DEFAULT, SWT.DEFAULT));
 		caution = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
 		caution.setText(String.join("\n\n", Caution.general()));
-		Marked.named(Marked.id(caution, "export.caution"), "Cautions");
+		Marked.named(Marked.id(caution, "export.caution"), Messages.ExportView_cautions);
 		GridDataFactory.fillDefaults().grab(true, true).hint(250, 100).applyTo(caution);
 		desk.add(this);
 	}
@@ -123,11 +124,11 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 
 	private static String title(ExportFormat format) {
 		return switch (format) {
-		case WIDE -> "wide CSV";
-		case LONG -> "long CSV";
+		case WIDE -> Messages.ExportView_wideCsv;
+		case LONG -> Messages.ExportView_longCsv;
 		case GEOJSON -> "GeoJSON";
 		case GEOPACKAGE -> "GeoPackage";
-		case PACK -> "device pack";
+		case PACK -> Messages.ExportView_devicePack;
 		};
 	}
 
@@ -136,7 +137,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		int at = Math.max(0, what.getSelectionIndex());
 		what.removeAll();
 		what.add(NOW);
-		desk.releases().forEach(release -> what.add("release " + release.version()));
+		desk.releases().forEach(release -> what.add(NLS.bind(Messages.ExportView_release, release.version())));
 		what.select(Math.min(at, what.getItemCount() - 1));
 		what.getParent().layout();
 		enable();
@@ -158,16 +159,16 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 	}
 
 	private void ask() {
-		if (!Damaged.mayGoOn(export.getShell(), desk.session().orElseThrow(), "Export")) {
+		if (!Damaged.mayGoOn(export.getShell(), desk.session().orElseThrow(), Messages.ExportView_export2)) {
 			return;
 		}
 		if (chosen().isEmpty()) {
-			caution.setText("Choose at least one form.");
+			caution.setText(Messages.ExportView_chooseAtLeastOneForm);
 			return;
 		}
 		DirectoryDialog dialog = new DirectoryDialog(export.getShell());
-		dialog.setText("Export");
-		dialog.setMessage("Choose the folder that it goes to.");
+		dialog.setText(Messages.ExportView_export2);
+		dialog.setMessage(Messages.ExportView_chooseTheFolderThatIt);
 		String folder = Chooser.open(dialog, "export");
 		if (folder != null) {
 			write(Path.of(folder));
@@ -186,7 +187,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		Archive copy = ArchiveCopy.of(session.archive());
 		ReleaseBook book = desk.book();
 		List<Damage> damages = Damaged.damages(session);
-		Work.start("Exporting", workers -> {
+		Work.start(Messages.ExportView_exporting, workers -> {
 			if (release == null) {
 				return ArchiveExport.write(copy, new ArchiveExport.Source("", OpenArchive.digest(copy), Instant.now()), book.gates().policy(copy),
 						folder, request, damages, workers);
@@ -194,7 +195,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 			PastState then = book.openReadOnly(release.version().toString());
 			List<Damage> all = Stream.concat(damages.stream(), then.damages().stream()).toList();
 			if (damages.isEmpty() && !all.isEmpty()) { // which nobody has been asked about
-				throw new DamagedException("nothing was exported: release " + release.version() + " is damaged: " + all.get(0), "verify the releases",
+				throw new DamagedException(NLS.bind(Messages.ExportView_nothingWasExportedReleaseIs, release.version(), all.get(0)), Messages.ExportView_verifyTheReleases,
 						all);
 			}
 			return ArchiveExport.write(then.archive(), new ArchiveExport.Source(release.version().toString(), release.manifest().digest(),
@@ -206,9 +207,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		if (!caution.isDisposed()) {
 			List<String> paragraphs = new ArrayList<>(exported.notes());
 			paragraphs.addAll(Caution.general());
-			caution.setText("Written to " + exported.files().get(0).getParent() + ":\n  "
-					+ String.join("\n  ", exported.files().stream().map(file -> file.getFileName().toString()).toList()) + "\n\n"
-					+ String.join("\n\n", paragraphs));
+			caution.setText(NLS.bind(Messages.ExportView_writtenTo, new Object[] { exported.files().get(0).getParent(), String.join("\n  ", exported.files().stream().map(file -> file.getFileName().toString()).toList()), String.join("\n\n", paragraphs) }));
 		}
 	}
 

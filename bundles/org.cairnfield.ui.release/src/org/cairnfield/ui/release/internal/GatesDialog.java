@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Text;
 /** Sets the gates of an archive in the text form that the archive keeps, and says at once what is wrong with it. */
 final class GatesDialog extends TitleAreaDialog {
 
-	private static final String HOW = "One gate a line, with its bound; a gate without a line is not checked. The archive keeps them, and every release tells which it met.";
+	private static final String HOW = Messages.GatesDialog_oneGateALineWith;
 
 	private GateSet gates;
 	private Text text;
@@ -28,7 +28,7 @@ final class GatesDialog extends TitleAreaDialog {
 	@Override
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
-		shell.setText("Gates");
+		shell.setText(Messages.GatesDialog_gates);
 	}
 
 	@Override
@@ -38,11 +38,11 @@ final class GatesDialog extends TitleAreaDialog {
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
-		setTitle("What a release must meet");
+		setTitle(Messages.GatesDialog_whatAReleaseMustMeet);
 		setMessage(HOW);
 		Composite area = (Composite) super.createDialogArea(parent);
 		text = new Text(area, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
-		Marked.named(Marked.id(text, "gates.text"), "The file of gates");
+		Marked.named(Marked.id(text, "gates.text"), Messages.GatesDialog_theFileOfGates);
 		text.setFont(JFaceResources.getTextFont());
 		text.setText(gates.toString());
 		text.addListener(SWT.Modify, event -> check());

@@ -21,6 +21,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.window.Window;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
@@ -54,8 +55,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().margins(6, 4).applyTo(page);
 		Composite top = row(page, 3);
-		ask = Forms.button(top, "&Check gates", "gates.ask", desk::ask);
-		set = Forms.button(top, "S&et the gates …", "gates.set", this::setGates);
+		ask = Forms.button(top, Messages.GatesView_checkGates, "gates.ask", desk::ask);
+		set = Forms.button(top, Messages.GatesView_setTheGates, "gates.set", this::setGates);
 		state = new Label(top, SWT.NONE);
 		state.setData("org.cairnfield.id", "gates.state");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
@@ -72,23 +73,23 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 	}
 
 	private void createGates(Composite page) {
-		gates = Forms.table(page, SWT.SINGLE, "gates.table", "Gates");
+		gates = Forms.table(page, SWT.SINGLE, "gates.table", Messages.GatesView_gates);
 		GridDataFactory.fillDefaults().grab(true, true).hint(300, 120).applyTo(gates.getControl());
-		Forms.<GateResult>column(gates, "Gate", SmallScreen.isThere() ? 160 : 340, SWT.LEFT, result -> result.gate().title());
-		Forms.<GateResult>column(gates, "Figure", 70, SWT.RIGHT, GateResult::shownFigure);
-		Forms.<GateResult>column(gates, "Must be", 90, SWT.LEFT, GateResult::shownBound);
-		Forms.<GateResult>column(gates, "Verdict", 110, SWT.LEFT, GateResult::verdict);
+		Forms.<GateResult>column(gates, Messages.GatesView_gate, SmallScreen.isThere() ? 160 : 340, SWT.LEFT, result -> result.gate().title());
+		Forms.<GateResult>column(gates, Messages.GatesView_figure, 70, SWT.RIGHT, GateResult::shownFigure);
+		Forms.<GateResult>column(gates, Messages.GatesView_mustBe, 90, SWT.LEFT, GateResult::shownBound);
+		Forms.<GateResult>column(gates, Messages.GatesView_verdict, 110, SWT.LEFT, GateResult::verdict);
 		gates.addSelectionChangedListener(event -> enable());
 		evidence = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY);
-		Marked.named(Marked.id(evidence, "gates.evidence"), "Evidence for the gate");
+		Marked.named(Marked.id(evidence, "gates.evidence"), Messages.GatesView_evidenceForTheGate);
 		GridDataFactory.fillDefaults().grab(true, false).hint(200, 3 * evidence.getLineHeight()).applyTo(evidence);
 		Composite let = row(page, 2);
 		reason = new Text(let, SWT.BORDER);
 		reason.setData("org.cairnfield.id", "gates.reason");
-		reason.setMessage("Why this gate may be passed all the same; the release carries it for ever");
+		reason.setMessage(Messages.GatesView_whyThisGateMayBe);
 		reason.addListener(SWT.Modify, event -> enable());
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(reason);
-		overrule = Forms.button(let, "&Overrule", "gates.overrule", () -> {
+		overrule = Forms.button(let, Messages.GatesView_overrule, "gates.overrule", () -> {
 			String text = reason.getText().strip();
 			reason.setText("");
 			desk.overrule(selected().gate(), text);
@@ -101,21 +102,21 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(why);
 		Composite texts = row(page, 2);
 		((GridLayout) texts.getLayout()).makeColumnsEqualWidth = true;
-		heading(texts, "What changed since the last release");
-		heading(texts, "N&otes on the release, in your own words");
-		changes = text(texts, SWT.READ_ONLY, "gates.changes", "What changed since the last release");
-		notes = text(texts, SWT.NONE, "gates.notes", "Notes on the release");
+		heading(texts, Messages.GatesView_whatChangedSinceTheLast);
+		heading(texts, Messages.GatesView_notesOnTheReleaseIn);
+		changes = text(texts, SWT.READ_ONLY, "gates.changes", Messages.GatesView_whatChangedSinceTheLast);
+		notes = text(texts, SWT.NONE, "gates.notes", Messages.GatesView_notesOnTheRelease);
 		notes.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
 		Composite release = row(page, 4);
-		new Label(release, SWT.NONE).setText("&Version");
+		new Label(release, SWT.NONE).setText(Messages.GatesView_version);
 		version = new Text(release, SWT.BORDER);
 		version.setData("org.cairnfield.id", "gates.version");
 		version.addListener(SWT.Modify, event -> enable());
 		GridDataFactory.fillDefaults().hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(version);
-		prepare = Forms.button(release, "&Prepare", "gates.prepare", this::prepare);
-		sign = Forms.button(release, "&Sign", "gates.sign", this::sign);
-		prepare.setToolTipText("Writes the manifest; it can still be thrown away");
-		sign.setToolTipText("Freezes what was prepared as a tag of the history");
+		prepare = Forms.button(release, Messages.GatesView_prepare, "gates.prepare", this::prepare);
+		sign = Forms.button(release, Messages.GatesView_sign, "gates.sign", this::sign);
+		prepare.setToolTipText(Messages.GatesView_writesTheManifestItCan);
+		sign.setToolTipText(Messages.GatesView_freezesWhatWasPreparedAs);
 	}
 
 	private static void heading(Composite parent, String words) {
@@ -136,11 +137,11 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		ReleaseBook book = desk.book();
 		try {
 			GatesDialog dialog = new GatesDialog(ask.getShell(), book.gates());
-			if (dialog.open() == Window.OK && Saving.whileBusy("Setting the gates", () -> book.keep(dialog.gates(), Preferences.person()))) {
+			if (dialog.open() == Window.OK && Saving.whileBusy(Messages.GatesView_settingTheGates, () -> book.keep(dialog.gates(), Preferences.person()))) {
 				desk.forget();
 			}
 		} catch (IOException e) {
-			Problems.show("The gates cannot be read", e);
+			Problems.show(Messages.GatesView_theGatesCannotBeRead, e);
 		}
 	}
 
@@ -162,11 +163,10 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		gates.getTable().setSelection(at);
 		state.setText(words(check));
 		Optional<Bump> bump = desk.bump();
-		why.setText(bump.map(b -> b.version() + " is proposed: " + String.join("; ", b.reasons())).orElse(
-				"Make a save point first; a release is one."));
-		changes.setText(desk.releases().isEmpty() ? "The first release has everything."
-				: desk.releases().get(0).version() + " to what is saved: "
-						+ (desk.changes().isEmpty() ? "nothing" : String.join(", ", desk.changes())));
+		why.setText(bump.map(b -> NLS.bind(Messages.GatesView_isProposed, b.version(), String.join("; ", b.reasons()))).orElse(
+				Messages.GatesView_makeASavePointFirst));
+		changes.setText(desk.releases().isEmpty() ? Messages.GatesView_theFirstReleaseHasEverything
+				: NLS.bind(Messages.GatesView_toWhatIsSaved, desk.releases().get(0).version(), desk.changes().isEmpty() ? "nothing" : String.join(", ", desk.changes())));
 		offer(desk.prepared().stream().map(ReleaseManifest::version).findFirst().or(() -> bump.map(b -> b.version().toString())).orElse(""));
 		enable();
 		why.getParent().layout();
@@ -184,20 +184,19 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 
 	private String words(Optional<GateCheck> check) {
 		if (desk.session().isEmpty()) {
-			return "No archive is open.";
+			return Messages.GatesView_noArchiveIsOpen;
 		} else if (desk.isAsking()) {
-			return "Measuring and checking …";
+			return Messages.GatesView_measuringAndChecking;
 		} else if (check.isEmpty()) {
 			return !desk.problem().isEmpty() ? desk.problem() : prepared().isPresent()
-					? prepared().get().version() + " was prepared by " + prepared().get().preparedBy() + ": sign it as " + Preferences.person().name() + ", or check the gates and prepare it anew."
-					: "The content has changed since the gates were checked, or they never were.";
+					? NLS.bind(Messages.GatesView_wasPreparedBySignIt, new Object[] { prepared().get().version(), prepared().get().preparedBy(), Preferences.person().name() })
+					: Messages.GatesView_theContentHasChangedSince;
 		}
 		if (prepared().isPresent()) {
-			return prepared().get().version() + " is prepared by " + prepared().get().preparedBy() + "; "
-					+ (gatesWantAnother() ? "another person signs." : "sign it as " + Preferences.person().name() + " to release it.");
+			return NLS.bind(Messages.GatesView_isPreparedBy, new Object[] { prepared().get().version(), prepared().get().preparedBy(), gatesWantAnother() ? Messages.GatesView_anotherPersonSigns : NLS.bind(Messages.GatesView_signItAsToRelease, Preferences.person().name()) });
 		}
 		int holding = check.get().holding().size();
-		return holding == 0 ? "All gates are met." : holding + (holding == 1 ? " gate holds" : " gates hold") + " the release back.";
+		return holding == 0 ? Messages.GatesView_allGatesAreMet : NLS.bind(Messages.GatesView_theReleaseBack, holding, holding == 1 ? Messages.GatesView_gateHolds : Messages.GatesView_gatesHold);
 	}
 
 	private void enable() {
@@ -206,8 +205,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		boolean open = desk.check().filter(check -> check.holding().isEmpty()).isPresent();
 		ask.setEnabled(desk.session().isPresent() && !desk.isAsking());
 		set.setEnabled(mayChange);
-		evidence.setText(gate == null ? "Select a gate to see what its figure rests on." : gate.evidence()
-				+ (gate.overrule() == null ? "" : "\nOverruled by " + gate.overrule().person() + ": " + gate.overrule().reason()));
+		evidence.setText(gate == null ? Messages.GatesView_selectAGateToSee : gate.evidence()
+				+ (gate.overrule() == null ? "" : NLS.bind(Messages.GatesView_overruledBy, gate.overrule().person(), gate.overrule().reason())));
 		boolean holds = gate != null && gate.holds();
 		reason.setEnabled(mayChange && holds);
 		overrule.setEnabled(mayChange && holds && !reason.getText().isBlank());
@@ -228,7 +227,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		SemanticVersion wanted = SemanticVersion.parse(version.getText().strip());
 		String text = notes.getText().strip();
 		ReleaseManifest[] made = new ReleaseManifest[1];
-		if (Saving.inName(session, "Preparing " + wanted,
+		if (Saving.inName(session, NLS.bind(Messages.GatesView_preparing, wanted),
 				person -> made[0] = book.prepare(wanted, check, person, text))) {
 			desk.prepared(made[0]);
 		}
@@ -242,11 +241,11 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		ReleaseBook book = desk.book();
 		String signing = version.getText().strip();
 		Person person = Preferences.person();
-		if (Saving.whileBusy("Signing " + signing, () -> book.sign(signing, person, null))) {
+		if (Saving.whileBusy(NLS.bind(Messages.GatesView_signing, signing), () -> book.sign(signing, person, null))) {
 			version.setText("");
 			notes.setText("");
 			desk.signed();
-			state.setText(signing + " is released.");
+			state.setText(NLS.bind(Messages.GatesView_isReleased, signing));
 		}
 	}
 

@@ -11,6 +11,7 @@ import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
@@ -25,8 +26,8 @@ import org.eclipse.ui.part.ViewPart;
 /** How the map positions, by each way of matching and by earlier releases on the same test samples: in all, by floor, and where it is worst. */
 public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener {
 
-	private static final String NONE = "no earlier release";
-	private static final String ALL = "all releases";
+	private static final String NONE = Messages.MeasuresView_noEarlierRelease;
+	private static final String ALL = Messages.MeasuresView_allReleases;
 
 	private final ReleaseDesk desk = ReleaseDesk.workbench();
 	private Button measure;
@@ -41,11 +42,11 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 	public void createPartControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 4).applyTo(page);
-		measure = Forms.button(page, "&Measure", "measures.measure", () -> desk.measure(compared()));
-		new Label(page, SWT.NONE).setText("an&d with it");
+		measure = Forms.button(page, Messages.MeasuresView_measure, "measures.measure", () -> desk.measure(compared()));
+		new Label(page, SWT.NONE).setText(Messages.MeasuresView_andWithIt);
 		earlier = new Combo(page, SWT.READ_ONLY);
 		earlier.setData("org.cairnfield.id", "measures.earlier");
-		earlier.setToolTipText("Releases whose own maps are measured on the same test samples");
+		earlier.setToolTipText(Messages.MeasuresView_releasesWhoseOwnMapsAre);
 		earlier.addListener(SWT.Selection, event -> desk.measure(compared()));
 		from = new Label(page, SWT.NONE);
 		from.setData("org.cairnfield.id", "measures.from");
@@ -54,10 +55,10 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		tabs.setData("org.cairnfield.id", "measures.tabs");
 		GridDataFactory.fillDefaults().grab(true, true).span(4, 1).hint(300, 80).applyTo(tabs);
 		createWays(tabs);
-		floors = Forms.table(tabs, SWT.SINGLE, "measures.floors", "Errors by floor");
-		tab(tabs, "By floor", floors.getTable());
+		floors = Forms.table(tabs, SWT.SINGLE, "measures.floors", Messages.MeasuresView_errorsByFloor);
+		tab(tabs, Messages.MeasuresView_byFloor, floors.getTable());
 		worst = new WorstPane(tabs, desk);
-		tab(tabs, "Worst samples", worst.control());
+		tab(tabs, Messages.MeasuresView_worstSamples, worst.control());
 		tabs.setSelection(0);
 		desk.add(this);
 	}
@@ -69,26 +70,26 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 	}
 
 	private void createWays(CTabFolder tabs) {
-		ways = Forms.table(tabs, SWT.SINGLE, "measures.table", "Ways of matching");
-		tab(tabs, "Ways of matching", ways.getTable());
-		Forms.<Way>column(ways, "Way of matching", 142, SWT.LEFT, way -> way.name());
-		Forms.<Way>column(ways, "Mean error, m", 122, SWT.RIGHT, way -> metres(way.errors().meanMetres()));
-		Forms.<Way>column(ways, "95 % of mean, m", 136, SWT.RIGHT,
+		ways = Forms.table(tabs, SWT.SINGLE, "measures.table", Messages.MeasuresView_waysOfMatching);
+		tab(tabs, Messages.MeasuresView_waysOfMatching, ways.getTable());
+		Forms.<Way>column(ways, Messages.MeasuresView_wayOfMatching, 142, SWT.LEFT, way -> way.name());
+		Forms.<Way>column(ways, Messages.MeasuresView_meanErrorM, 122, SWT.RIGHT, way -> metres(way.errors().meanMetres()));
+		Forms.<Way>column(ways, Messages.MeasuresView_95OfMeanM, 136, SWT.RIGHT,
 				way -> metres(way.mean().low()) + " … " + metres(way.mean().high()));
-		Forms.<Way>column(ways, "To plain", 72, SWT.RIGHT, way -> ratio(way.ratio()));
-		Forms.<Way>column(ways, "95 % of ratio", 112, SWT.RIGHT,
+		Forms.<Way>column(ways, Messages.MeasuresView_toPlain, 72, SWT.RIGHT, way -> ratio(way.ratio()));
+		Forms.<Way>column(ways, Messages.MeasuresView_95OfRatio, 112, SWT.RIGHT,
 				way -> ratio(way.ratioInterval().low()) + " … " + ratio(way.ratioInterval().high()));
-		Forms.<Way>column(ways, "Median, m", 94, SWT.RIGHT, way -> metres(way.errors().medianMetres()));
+		Forms.<Way>column(ways, Messages.MeasuresView_medianM, 94, SWT.RIGHT, way -> metres(way.errors().medianMetres()));
 		Forms.<Way>column(ways, "75 %, m", 76, SWT.RIGHT, way -> metres(way.errors().p75Metres()));
 		Forms.<Way>column(ways, "95 %, m", 76, SWT.RIGHT, way -> metres(way.errors().p95Metres()));
-		Forms.<Way>column(ways, "Right floor", 90, SWT.RIGHT, way -> percent(way.errors().siteAndFloorHitRate()));
-		Forms.<Way>column(ways, "Compared", 90, SWT.RIGHT, way -> String.format(Locale.ROOT, "%,.0f", way.comparisons()));
-		Forms.<Way>column(ways, "Compared of plain", 136, SWT.RIGHT, way -> percent(way.comparisonShare()));
-		Forms.<Way>column(ways, "Bytes read", 98, SWT.RIGHT, way -> String.format(Locale.ROOT, "%,.0f", way.bytes()));
-		Forms.<Way>column(ways, "Read of plain", 106, SWT.RIGHT, way -> percent(way.byteShare()));
-		Forms.<Way>column(ways, "How", 420, SWT.LEFT, way -> way.how());
-		ways.getTable().getColumn(9).setToolTipText("Fingerprints compared for one position, centroids included, mean");
-		ways.getTable().getColumn(11).setToolTipText("Bytes of its pack that a device reads for one position, mean");
+		Forms.<Way>column(ways, Messages.MeasuresView_rightFloor, 90, SWT.RIGHT, way -> percent(way.errors().siteAndFloorHitRate()));
+		Forms.<Way>column(ways, Messages.MeasuresView_compared, 90, SWT.RIGHT, way -> String.format(Locale.ROOT, "%,.0f", way.comparisons()));
+		Forms.<Way>column(ways, Messages.MeasuresView_comparedOfPlain, 136, SWT.RIGHT, way -> percent(way.comparisonShare()));
+		Forms.<Way>column(ways, Messages.MeasuresView_bytesRead, 98, SWT.RIGHT, way -> String.format(Locale.ROOT, "%,.0f", way.bytes()));
+		Forms.<Way>column(ways, Messages.MeasuresView_readOfPlain, 106, SWT.RIGHT, way -> percent(way.byteShare()));
+		Forms.<Way>column(ways, Messages.MeasuresView_how, 420, SWT.LEFT, way -> way.how());
+		ways.getTable().getColumn(9).setToolTipText(Messages.MeasuresView_fingerprintsComparedForOnePosition);
+		ways.getTable().getColumn(11).setToolTipText(Messages.MeasuresView_bytesOfItsPackThat);
 	}
 
 	static String metres(double value) {
@@ -129,7 +130,7 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		List<String> items = new ArrayList<>(List.of(NONE));
 		if (!desk.releases().isEmpty()) {
 			items.add(ALL);
-			desk.releases().forEach(release -> items.add("release " + release.version()));
+			desk.releases().forEach(release -> items.add(NLS.bind(Messages.MeasuresView_release, release.version())));
 		}
 		if (!items.equals(List.of(earlier.getItems()))) {
 			String chosen = earlier.getText();
@@ -141,15 +142,15 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 
 	private String words(Optional<SideBySide> side) {
 		if (desk.isMeasuring() || desk.isAsking()) {
-			return "Matching the test samples …";
+			return Messages.MeasuresView_matchingTheTestSamples;
 		} else if (!desk.measuringProblem().isEmpty()) {
 			return desk.measuringProblem();
 		} else if (side.isEmpty()) {
-			return "Measure the map on the archive's test surveys, alone or beside earlier releases.";
+			return Messages.MeasuresView_measureTheMapOnThe;
 		} else if (side.get().ways().isEmpty()) {
-			return "There is no test survey, or no map. Take surveys in as test surveys to measure the map.";
+			return Messages.MeasuresView_thereIsNoTestSurvey;
 		}
-		return "On " + side.get().test().size() + " test samples, all on the same; errors in the plane.";
+		return NLS.bind(Messages.MeasuresView_onTestSamplesAllOn, side.get().test().size());
 	}
 
 	/** A column a way: mean error, 95 % of the errors, and share on the right floor. */
@@ -158,16 +159,16 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		for (TableColumn old : floors.getTable().getColumns()) {
 			old.dispose();
 		}
-		Forms.<SideBySide.OnFloor>column(floors, "Site", 150, SWT.LEFT, SideBySide.OnFloor::site);
-		Forms.<SideBySide.OnFloor>column(floors, "Floor", 55, SWT.RIGHT, floor -> String.valueOf(floor.level()));
-		Forms.<SideBySide.OnFloor>column(floors, "Test samples", 105, SWT.RIGHT, floor -> String.valueOf(floor.samples()));
+		Forms.<SideBySide.OnFloor>column(floors, Messages.MeasuresView_site, 150, SWT.LEFT, SideBySide.OnFloor::site);
+		Forms.<SideBySide.OnFloor>column(floors, Messages.MeasuresView_floor, 55, SWT.RIGHT, floor -> String.valueOf(floor.level()));
+		Forms.<SideBySide.OnFloor>column(floors, Messages.MeasuresView_testSamples, 105, SWT.RIGHT, floor -> String.valueOf(floor.samples()));
 		for (int c = 0; c < columns.size(); c++) {
 			int at = c;
 			Way way = columns.get(c);
 			Forms.<SideBySide.OnFloor>column(floors, way.name(), 185, SWT.RIGHT, floor -> metres(floor.ways().get(at).meanMetres()) + " m, "
 					+ metres(floor.ways().get(at).p95Metres()) + " m, " + percent(floor.ways().get(at).rightShare()));
 			floors.getTable().getColumn(3 + c)
-					.setToolTipText("Mean error, 95 % of the errors, and share put on the right floor of the right site: " + way.how());
+					.setToolTipText(NLS.bind(Messages.MeasuresView_meanError95OfThe, way.how()));
 		}
 		Forms.<SideBySide.OnFloor>column(floors, "", 10, SWT.LEFT, floor -> ""); // takes the room that is left
 		floors.setInput(side.map(SideBySide::floors).orElse(List.of()));

@@ -149,7 +149,7 @@ final class ReleaseDesk implements SessionListener {
 		ReleaseBook book = book();
 		record Read(List<ReleasedState> releases, Bump bump, List<String> changes, List<ReleaseManifest> prepared) {
 		}
-		Work.start("Reading the releases", workers -> new Read(book.list(), book.propose(), book.changes(), book.prepared()), read -> {
+		Work.start(Messages.ReleaseDesk_readingTheReleases, workers -> new Read(book.list(), book.propose(), book.changes(), book.prepared()), read -> {
 			if (of == session) {
 				releases = read.releases;
 				bump = read.bump;
@@ -170,14 +170,14 @@ final class ReleaseDesk implements SessionListener {
 	/** Checks the gates of the content as it is now. */
 	void ask() {
 		ArchiveSession of = session;
-		if (!Damaged.mayGoOn(null, of, "Gates")) {
+		if (!Damaged.mayGoOn(null, of, Messages.ReleaseDesk_gates)) {
 			return;
 		}
 		Archive copy = ArchiveCopy.of(of.archive());
 		ReleaseBook book = book();
 		problem = "";
 		Job[] own = new Job[1];
-		own[0] = Work.start("Checking the gates", workers -> book.ask(copy, PackRequest.USUAL, workers), result -> {
+		own[0] = Work.start(Messages.ReleaseDesk_checkingTheGates, workers -> book.ask(copy, PackRequest.USUAL, workers), result -> {
 			if (asking == own[0]) {
 				asking = null;
 				check = result;
@@ -200,7 +200,7 @@ final class ReleaseDesk implements SessionListener {
 	 * @param versions of the releases
 	 */
 	void measure(List<String> versions) {
-		if (Damaged.mayGoOn(null, session, "Measure")) {
+		if (Damaged.mayGoOn(null, session, Messages.ReleaseDesk_measure)) {
 			measureNow(versions);
 		}
 	}
@@ -214,7 +214,7 @@ final class ReleaseDesk implements SessionListener {
 		measuringProblem = "";
 		stop(measuring);
 		Job[] own = new Job[1];
-		own[0] = Work.start("Measuring the map", workers -> book.measure(copy, known, versions, PackRequest.USUAL, workers), result -> {
+		own[0] = Work.start(Messages.ReleaseDesk_measuringTheMap, workers -> book.measure(copy, known, versions, PackRequest.USUAL, workers), result -> {
 			if (measuring == own[0]) {
 				measuring = null;
 				side = result;

@@ -36,6 +36,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Button;
@@ -66,10 +67,10 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	public void createPartControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().margins(6, 4).applyTo(page);
-		releases = Forms.table(page, SWT.MULTI, "releases.table", "Releases");
+		releases = Forms.table(page, SWT.MULTI, "releases.table", Messages.ReleasesView_releases);
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 100).applyTo(releases.getControl());
-		Forms.<ReleasedState>column(releases, "Release", 80, SWT.LEFT, release -> release.version().toString());
-		Forms.<ReleasedState>column(releases, "Signed by", 110, SWT.LEFT, release -> release.tag().person());
+		Forms.<ReleasedState>column(releases, Messages.ReleasesView_release, 80, SWT.LEFT, release -> release.version().toString());
+		Forms.<ReleasedState>column(releases, Messages.ReleasesView_signedBy, 110, SWT.LEFT, release -> release.tag().person());
 		Forms.<ReleasedState>column(releases, "On", 100, SWT.LEFT, release -> DAY.format(release.tag().time()));
 		releases.addSelectionChangedListener(event -> show());
 		releases.addDoubleClickListener(event -> {
@@ -81,7 +82,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		said.setLayout(below);
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 160).applyTo(said);
 		about = new Text(said, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
-		Marked.named(Marked.id(about, "releases.about"), "About the release");
+		Marked.named(Marked.id(about, "releases.about"), Messages.ReleasesView_aboutTheRelease);
 		changes = new DiffTree(said, "releases");
 		below.topControl = about;
 		comments = new CommentBox(page, 1, "releases");
@@ -93,17 +94,17 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		Composite row = new Composite(page, SWT.NONE);
 		RowLayoutFactory.fillDefaults().wrap(true).applyTo(row);
 		GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(row);
-		compare = Forms.button(row, "&Compare", "releases.compare", this::compare);
-		open = Forms.button(row, "V&iew it", "releases.open", this::open);
-		restore = Forms.button(row, "&Restore", "releases.restore", this::restore);
-		verify = Forms.button(row, "&Verify all", "releases.verify", this::verify);
-		Forms.button(row, "Verify a &file …", "releases.verifyFile", this::verifyFile);
-		report = Forms.button(row, "Re&port …", "releases.report", this::report);
-		compare.setToolTipText("Two releases with each other, or one with what is saved now; a double click on a sample shows it on the plan");
-		open.setToolTipText("Shows the release in all views, to read; the same button leads back");
-		restore.setToolTipText("Makes the release the working state, by a new save point; nothing is lost");
-		verify.setToolTipText("Computes the digests of all releases again");
-		report.setToolTipText("One page for those who decide: of the release selected, or else of the content as the gates saw it");
+		compare = Forms.button(row, Messages.ReleasesView_compare, "releases.compare", this::compare);
+		open = Forms.button(row, Messages.ReleasesView_viewIt, "releases.open", this::open);
+		restore = Forms.button(row, Messages.ReleasesView_restore, "releases.restore", this::restore);
+		verify = Forms.button(row, Messages.ReleasesView_verifyAll, "releases.verify", this::verify);
+		Forms.button(row, Messages.ReleasesView_verifyAFile, "releases.verifyFile", this::verifyFile);
+		report = Forms.button(row, Messages.ReleasesView_report, "releases.report", this::report);
+		compare.setToolTipText(Messages.ReleasesView_twoReleasesWithEachOther);
+		open.setToolTipText(Messages.ReleasesView_showsTheReleaseInAll);
+		restore.setToolTipText(Messages.ReleasesView_makesTheReleaseTheWorking);
+		verify.setToolTipText(Messages.ReleasesView_computesTheDigestsOfAll);
+		report.setToolTipText(Messages.ReleasesView_onePageForThoseWho);
 	}
 
 	@SuppressWarnings("unchecked")
@@ -121,7 +122,7 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		List<ReleasedState> selected = selected();
 		verify.setEnabled(desk.session().filter(session -> session.open().hasHistory()).isPresent());
 		compare.setEnabled(selected.size() == 1 || selected.size() == 2);
-		open.setText(isPast() ? "Back to the &present" : "V&iew it");
+		open.setText(isPast() ? Messages.ReleasesView_backToThePresent : Messages.ReleasesView_viewIt);
 		open.setEnabled(isPast() || selected.size() == 1);
 		open.getParent().requestLayout();
 		restore.setEnabled(desk.mayChange() && selected.size() == 1);
@@ -130,47 +131,47 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		if (selected.size() == 1) {
 			say(describe(selected.get(0).manifest()));
 		} else if (desk.releases().isEmpty()) {
-			say("Nothing is released yet. Check the gates, prepare, and sign.");
+			say(Messages.ReleasesView_nothingIsReleasedYetCheck);
 		} else if (selected.isEmpty()) {
-			say("Select a release to see what it is, or two to compare them.");
+			say(Messages.ReleasesView_selectAReleaseToSee);
 		}
 	}
 
 	private static String describe(ReleaseManifest manifest) {
-		StringBuilder text = new StringBuilder("Release ").append(manifest.version()).append(", prepared by ")
-				.append(manifest.preparedBy()).append(", signed by ").append(manifest.signedBy()).append('\n');
+		StringBuilder text = new StringBuilder(Messages.ReleasesView_release2).append(manifest.version()).append(Messages.ReleasesView_preparedBy)
+				.append(manifest.preparedBy()).append(Messages.ReleasesView_signedBy2).append(manifest.signedBy()).append('\n');
 		manifest.bump().forEach(reason -> text.append(reason).append('\n'));
-		text.append(manifest.splits().isEmpty() ? "No split: devices compare with every sample"
-				: (manifest.splits().size() == 1 ? "Split: " : "Splits: ") + String.join(", ", manifest.splits())).append('\n');
+		text.append(manifest.splits().isEmpty() ? Messages.ReleasesView_noSplitDevicesCompareWith
+				: (manifest.splits().size() == 1 ? Messages.ReleasesView_split : Messages.ReleasesView_splits) + String.join(", ", manifest.splits())).append('\n');
 		text.append('\n').append(manifest.notes().isEmpty() ? "" : manifest.notes() + "\n\n");
 		manifest.changes().forEach(change -> text.append(change).append('\n'));
 		manifest.ages().forEach(age -> text.append(age).append('\n'));
-		manifest.gates().stream().filter(gate -> !gate.overruledBy().isEmpty()).forEach(gate -> text.append("Overruled by ")
+		manifest.gates().stream().filter(gate -> !gate.overruledBy().isEmpty()).forEach(gate -> text.append(Messages.ReleasesView_overruledBy)
 				.append(gate.overruledBy()).append(": ").append(gate.title()).append(" (").append(gate.reason()).append(")\n"));
-		return text.append("\nContent (SHA-256): ").append(manifest.digest()).toString();
+		return text.append(Messages.ReleasesView_contentSha256).append(manifest.digest()).toString();
 	}
 
 	private void verify() {
 		ReleaseBook book = desk.book();
-		verify("Verifying the releases", workers -> book.verify());
+		verify(Messages.ReleasesView_verifyingTheReleases, workers -> book.verify());
 	}
 
 	private void verifyFile() {
 		FileDialog dialog = new FileDialog(about.getShell(), SWT.OPEN);
-		dialog.setText("Verify what was exported");
+		dialog.setText(Messages.ReleasesView_verifyWhatWasExported);
 		String file = Chooser.open(dialog, "export");
 		if (file != null) {
-			verify("Verifying " + Path.of(file).getFileName(), workers -> List.of(Verification.ofExport(Path.of(file))));
+			verify(NLS.bind(Messages.ReleasesView_verifying, Path.of(file).getFileName()), workers -> List.of(Verification.ofExport(Path.of(file))));
 		}
 	}
 
 	private void verify(String name, Work.Task<List<Verification>> task) {
-		say("Verifying …");
+		say(Messages.ReleasesView_verifying2);
 		Work.start(name, task, found -> {
 			StringBuilder text = new StringBuilder();
 			for (Verification each : found) {
-				text.append(each.isSound() ? "✔ " : "✖ ").append(each.what()).append(each.isSound() ? " is what it was" : "")
-						.append(each.signature() == null ? "" : "; signature: " + each.signature()).append('\n');
+				text.append(each.isSound() ? "✔ " : "✖ ").append(each.what()).append(each.isSound() ? Messages.ReleasesView_isWhatItWas : "")
+						.append(each.signature() == null ? "" : NLS.bind(Messages.ReleasesView_signature, each.signature())).append('\n');
 				each.checks().stream().filter(check -> !check.isSound())
 						.forEach(check -> text.append("   ").append(check.what()).append(": ").append(check.problem()).append('\n'));
 				each.notes().forEach(note -> text.append("   ").append(note).append('\n'));
@@ -197,16 +198,16 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		List<ReleasedState> two = selected();
 		OpenArchive archive = desk.session().orElseThrow().open();
 		ReleasedState before = two.get(two.size() - 1); // the table has the latest first
-		String title = "From " + before.version() + " to " + (two.size() == 2 ? two.get(0).version().toString() : "what is saved now") + ": ";
-		say("Comparing …");
-		Work.start("Comparing", workers -> {
+		String title = NLS.bind(Messages.ReleasesView_fromTo, before.version(), two.size() == 2 ? two.get(0).version().toString() : Messages.ReleasesView_whatIsSavedNow);
+		say(Messages.ReleasesView_comparing);
+		Work.start(Messages.ReleasesView_comparing2, workers -> {
 			try (History history = archive.history()) {
 				return two.size() == 2 ? history.compare(before.tag().savePoint(), two.get(0).tag().savePoint())
 						: history.compareWithSaved(before.tag().savePoint());
 			}
 		}, diff -> {
 			if (!about.isDisposed()) {
-				changes.show(title + (diff.isEmpty() ? "nothing differs" : String.join(", ", diff.summary())), diff);
+				changes.show(title + (diff.isEmpty() ? Messages.ReleasesView_nothingDiffers : String.join(", ", diff.summary())), diff);
 				top(changes.control());
 			}
 		}, problem -> say(Problems.text(problem)));
@@ -222,22 +223,22 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		} else if (selected().size() == 1) {
 			ReleaseBook book = desk.book();
 			String version = selected().get(0).version().toString();
-			Work.start("Opening release " + version, workers -> book.openReadOnly(version), Sessions.workbench()::showPast,
+			Work.start(NLS.bind(Messages.ReleasesView_openingRelease, version), workers -> book.openReadOnly(version), Sessions.workbench()::showPast,
 					problem -> say(Problems.text(problem)));
 		}
 	}
 
 	private void restore() {
 		ReleasedState release = selected().get(0);
-		Restore.state(about.getShell(), desk.session().orElseThrow(), release.tag().savePoint(), "release " + release.version());
+		Restore.state(about.getShell(), desk.session().orElseThrow(), release.tag().savePoint(), NLS.bind(Messages.ReleasesView_release3, release.version()));
 	}
 
 	private void report() {
-		if (!Damaged.mayGoOn(about.getShell(), desk.session().orElseThrow(), "Report")) {
+		if (!Damaged.mayGoOn(about.getShell(), desk.session().orElseThrow(), Messages.ReleasesView_report2)) {
 			return;
 		}
 		FileDialog dialog = new FileDialog(about.getShell(), SWT.SAVE);
-		dialog.setText("Report");
+		dialog.setText(Messages.ReleasesView_report2);
 		dialog.setFileName("report.html");
 		dialog.setOverwrite(true);
 		String file = Chooser.open(dialog, "export");
@@ -253,15 +254,15 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	private void write(Path file, ReleasedState release) {
 		ReleaseBook book = desk.book();
 		List<Damage> damages = Damaged.damages(desk.session().orElseThrow());
-		Work.start("Writing the report", workers -> {
+		Work.start(Messages.ReleasesView_writingTheReport, workers -> {
 			PastState then = book.openReadOnly(release.version().toString());
 			if (!then.damages().isEmpty()) {
-				throw new IOException("Release " + release.version() + " is damaged: " + then.damages().get(0));
+				throw new IOException(NLS.bind(Messages.ReleasesView_releaseIsDamaged, release.version(), then.damages().get(0)));
 			}
 			GateCheck check = GateCheck.of(then.archive(), GateSet.parse(release.manifest().gateSet()), null,
 					PackRequest.like(release.manifest().settings()), workers);
 			return Files.writeString(file, ReleaseReport.html(then.archive(), release.manifest(), check, release.manifest().digest(), book.steps(release), damages));
-		}, done -> say("The report is in " + file), problem -> say(Problems.text(problem)));
+		}, done -> say(NLS.bind(Messages.ReleasesView_theReportIsIn, file)), problem -> say(Problems.text(problem)));
 	}
 
 	private void write(Path file) {
@@ -271,11 +272,11 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		Archive copy = ArchiveCopy.of(session.archive());
 		List<Damage> damages = Damaged.damages(session);
 		List<ReleaseManifest> manifests = desk.releases().stream().map(ReleasedState::manifest).toList();
-		Work.start("Writing the report", workers -> {
+		Work.start(Messages.ReleasesView_writingTheReport, workers -> {
 			String digest = OpenArchive.digest(copy);
 			ReleaseManifest same = manifests.stream().filter(manifest -> manifest.digest().equals(digest)).findFirst().orElse(null);
 			return Files.writeString(file, ReleaseReport.html(copy, same, check, digest, book.steps(null), damages));
-		}, done -> say("The report is in " + file), problem -> say(Problems.text(problem)));
+		}, done -> say(NLS.bind(Messages.ReleasesView_theReportIsIn, file)), problem -> say(Problems.text(problem)));
 	}
 
 	@Override

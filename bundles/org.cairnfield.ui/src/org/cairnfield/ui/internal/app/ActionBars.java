@@ -40,7 +40,7 @@ final class ActionBars extends ActionBarAdvisor {
 	@Override
 	protected void fillMenuBar(IMenuManager bar) {
 		IWorkbenchWindow window = getActionBarConfigurer().getWindowConfigurer().getWindow();
-		MenuManager file = new MenuManager("&Archive", IWorkbenchActionConstants.M_FILE);
+		MenuManager file = new MenuManager(Messages.ActionBars_archive, IWorkbenchActionConstants.M_FILE);
 		file.add(new GroupMarker("open"));
 		file.add(new Separator("take"));
 		file.add(new Separator("save"));
@@ -48,12 +48,12 @@ final class ActionBars extends ActionBarAdvisor {
 		file.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
 		file.add(new Separator());
 		file.add(getAction(ActionFactory.QUIT.getId()));
-		MenuManager edit = new MenuManager("&Edit", IWorkbenchActionConstants.M_EDIT);
+		MenuManager edit = new MenuManager(Messages.ActionBars_edit, IWorkbenchActionConstants.M_EDIT);
 		edit.add(new GroupMarker("undo"));
 		edit.add(new Separator("samples"));
 		edit.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
-		MenuManager view = new MenuManager("&Window", IWorkbenchActionConstants.M_WINDOW);
-		MenuManager parts = new MenuManager("Show &view", "showView");
+		MenuManager view = new MenuManager(Messages.ActionBars_window, IWorkbenchActionConstants.M_WINDOW);
+		MenuManager parts = new MenuManager(Messages.ActionBars_showView, "showView");
 		parts.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window));
 		view.add(parts);
 		view.add(getAction(ActionFactory.RESET_PERSPECTIVE.getId()));
@@ -63,7 +63,7 @@ final class ActionBars extends ActionBarAdvisor {
 		view.add(getAction(ActionFactory.PREVIOUS_PART.getId()));
 		view.add(new Separator());
 		view.add(getAction(ActionFactory.PREFERENCES.getId()));
-		MenuManager help = new MenuManager("&Help", IWorkbenchActionConstants.M_HELP);
+		MenuManager help = new MenuManager(Messages.ActionBars_help, IWorkbenchActionConstants.M_HELP);
 		help.add(new GroupMarker("learn"));
 		help.add(getAction(ActionFactory.ABOUT.getId()));
 		bar.add(file);

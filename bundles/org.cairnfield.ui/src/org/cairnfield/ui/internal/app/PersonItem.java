@@ -28,7 +28,7 @@ final class PersonItem extends ContributionItem {
 		link = new Link(middle, SWT.NONE);
 		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(false, true).applyTo(link);
 		link.setData("org.cairnfield.id", "status.person");
-		link.setToolTipText("Save points, waivers and verdicts carry this name. Click to change it.");
+		link.setToolTipText(Messages.PersonItem_savePointsWaiversAndVerdicts);
 		link.addListener(SWT.Selection, event -> PreferencesUtil.createPreferenceDialogOn(link.getShell(), PersonPage.ID, null, null).open());
 		IEclipsePreferences preferences = InstanceScope.INSTANCE.getNode(Preferences.NODE);
 		IEclipsePreferences.IPreferenceChangeListener changed = event -> {

@@ -58,9 +58,9 @@ final class WindowTitle implements SessionListener {
 				text.append(", ").append(ModelText.name(scope.eContainer()));
 			}
 		}
-		text.append(session.isModified() ? " – unsaved changes" : "");
-		text.append(session.readOnlyReason().isPresent() ? " – read-only" : "");
-		return text.append(" – Cairnfield").toString();
+		text.append(session.isModified() ? Messages.WindowTitle_unsavedChanges : "");
+		text.append(session.readOnlyReason().isPresent() ? Messages.WindowTitle_readOnly : "");
+		return text.append(Messages.WindowTitle_cairnfield).toString();
 	}
 
 	void dispose() {

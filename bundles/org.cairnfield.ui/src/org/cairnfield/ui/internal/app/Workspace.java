@@ -9,6 +9,7 @@ import org.cairnfield.ui.problem.Problems;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.service.datalocation.Location;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
@@ -41,7 +42,7 @@ final class Workspace {
 			return tell(display, usual, true) && takeAnother(location, home);
 		} catch (IOException e) {
 			// a file system without locks
-			Problems.log("The workspace could not be locked", e);
+			Problems.log(Messages.Workspace_theWorkspaceCouldNotBe, e);
 			return location.isSet() || unlocked(location);
 		}
 	}
@@ -71,11 +72,9 @@ final class Workspace {
 	private static boolean tell(Display display, Path folder, boolean another) {
 		Shell hidden = new Shell(display, SWT.NO_TRIM); // a dialog without a parent has no place in the list of windows
 		try {
-			String text = "Cairnfield is running already, and two programs cannot share their preferences and drafts in " + folder + ".\n\n"
-					+ (another ? "Go to the window that is open, or open a second one with preferences and drafts of its own. An archive that is "
-							+ "open in one is read-only in the other." : "Go to the window that is open, or start with another folder behind -data.");
-			return MessageDialog.open(another ? MessageDialog.QUESTION : MessageDialog.ERROR, hidden, "Cairnfield is running already", text, 0,
-					another ? new String[] { "&Open a second one", "Cancel" } : new String[] { "&Close" }) == 0 && another;
+			String text = NLS.bind(Messages.Workspace_cairnfieldIsRunningAlreadyAnd, folder, another ? Messages.Workspace_goToTheWindowThat : Messages.Workspace_goToTheWindowThat2);
+			return MessageDialog.open(another ? MessageDialog.QUESTION : MessageDialog.ERROR, hidden, Messages.Workspace_cairnfieldIsRunningAlready, text, 0,
+					another ? new String[] { Messages.Workspace_openASecondOne, Messages.Workspace_cancel } : new String[] { Messages.Workspace_close }) == 0 && another;
 		} finally {
 			hidden.dispose();
 		}

@@ -6,6 +6,7 @@ import org.cairnfield.ui.session.Sessions;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.emf.common.command.CommandStack;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.menus.UIElement;
 
@@ -23,7 +24,7 @@ public final class UndoHandler extends AbstractHandler implements IElementUpdate
 	public void updateElement(UIElement element, Map parameters) {
 		String what = Sessions.workbench().current().map(session -> session.commands().getUndoCommand())
 				.map(command -> ": " + command.getLabel()).orElse("");
-		element.setTooltip("Undo" + what);
-		element.setText("Undo" + what);
+		element.setTooltip(NLS.bind(Messages.UndoHandler_undo, what));
+		element.setText(NLS.bind(Messages.UndoHandler_undo, what));
 	}
 }

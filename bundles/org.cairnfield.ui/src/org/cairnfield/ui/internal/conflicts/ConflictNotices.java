@@ -11,6 +11,7 @@ import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 
@@ -48,9 +49,8 @@ public final class ConflictNotices implements SessionListener {
 		if (said == 0) {
 			Notices.workbench().remove(NOTICE);
 		} else {
-			Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, Count.of(said, "conflict")
-					+ " to decide: people set the same thing to different values. Until then the value from before holds.",
-					List.of(new Notice.Action("Show the conflicts", ConflictNotices::show))));
+			Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, NLS.bind(Messages.ConflictNotices_toDecidePeopleSetThe, Count.of(said, "conflict")),
+					List.of(new Notice.Action(Messages.ConflictNotices_showTheConflicts, ConflictNotices::show))));
 		}
 	}
 
@@ -58,7 +58,7 @@ public final class ConflictNotices implements SessionListener {
 		try {
 			PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(ViewIds.CONFLICTS);
 		} catch (PartInitException e) {
-			Problems.show("The conflicts cannot be shown", e);
+			Problems.show(Messages.ConflictNotices_theConflictsCannotBeShown, e);
 		}
 	}
 }

@@ -26,6 +26,7 @@ import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
@@ -38,8 +39,7 @@ import org.eclipse.ui.part.ViewPart;
 public final class ConflictsView extends ViewPart implements SessionListener {
 
 	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneId.systemDefault());
-	private static final String NONE = "No conflicts. They arise where two people set the same thing to different values and then exchange: "
-			+ "the value from before holds, and both are listed here to choose from.";
+	private static final String NONE = Messages.ConflictsView_noConflictsTheyAriseWhere;
 
 	private Label state;
 	private TableViewer conflicts;
@@ -56,16 +56,16 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(200, SWT.DEFAULT).applyTo(state);
 		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-		conflicts = table(sash, "conflicts.list", "Conflicts");
-		column(conflicts, "Where", 300, ConflictRow::place);
-		column(conflicts, "What", 120, ConflictRow::unit);
-		column(conflicts, "Before", 150, ConflictRow::before);
-		column(conflicts, "Set to", 360, ConflictRow::claims);
+		conflicts = table(sash, "conflicts.list", Messages.ConflictsView_conflicts);
+		column(conflicts, Messages.ConflictsView_where, 300, ConflictRow::place);
+		column(conflicts, Messages.ConflictsView_what, 120, ConflictRow::unit);
+		column(conflicts, Messages.ConflictsView_before, 150, ConflictRow::before);
+		column(conflicts, Messages.ConflictsView_setTo, 360, ConflictRow::claims);
 		conflicts.addSelectionChangedListener(event -> showValues());
-		values = table(sash, "conflicts.values", "Values of the conflict");
-		column(values, "Set by", 130, ConflictValue::who);
-		column(values, "Time", 130, (ConflictValue value) -> value.time() == null ? "" : TIME.format(value.time()));
-		column(values, "Value", 260, ConflictValue::words);
+		values = table(sash, "conflicts.values", Messages.ConflictsView_valuesOfTheConflict);
+		column(values, Messages.ConflictsView_setBy, 130, ConflictValue::who);
+		column(values, Messages.ConflictsView_time, 130, (ConflictValue value) -> value.time() == null ? "" : TIME.format(value.time()));
+		column(values, Messages.ConflictsView_value, 260, ConflictValue::words);
 		values.addSelectionChangedListener(event -> enable());
 		values.addDoubleClickListener(event -> keep()); // Return as well
 		sash.setWeights(60, 40);
@@ -96,9 +96,9 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
 		GridLayoutFactory.swtDefaults().margins(6, 2).applyTo(row);
 		keep = new Button(row, SWT.PUSH);
-		keep.setText("&Keep this value");
+		keep.setText(Messages.ConflictsView_keepThisValue);
 		keep.setData("org.cairnfield.id", "conflicts.keep");
-		keep.setToolTipText("Decides the conflict for the value that is selected on the right; you can undo it");
+		keep.setToolTipText(Messages.ConflictsView_decidesTheConflictForThe);
 		keep.addListener(SWT.Selection, event -> keep());
 		GridDataFactory.swtDefaults().align(SWT.END, SWT.CENTER).grab(true, false).applyTo(keep);
 	}
@@ -135,9 +135,9 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 		ConflictRow next = before == null ? null : rows.stream().filter(row -> row.conflict() == before.conflict()).findFirst()
 				.orElse(rows.isEmpty() ? null : rows.get(Math.min(at, rows.size() - 1)));
 		conflicts.setSelection(next == null ? StructuredSelection.EMPTY : new StructuredSelection(next));
-		state.setText(session == null ? "No archive is open." : rows.isEmpty() ? NONE
-				: session.readOnlyReason().map(reason -> "Nothing can be decided: " + reason + ".")
-						.orElse("Select a conflict on the left, then the value to keep on the right. All can be undone."));
+		state.setText(session == null ? Messages.ConflictsView_noArchiveIsOpen : rows.isEmpty() ? NONE
+				: session.readOnlyReason().map(reason -> NLS.bind(Messages.ConflictsView_nothingCanBeDecided, reason))
+						.orElse(Messages.ConflictsView_selectAConflictOnThe));
 		state.requestLayout();
 		showValues();
 	}

@@ -17,6 +17,7 @@ import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
 /**
@@ -56,9 +57,9 @@ public final class DraftKeeper implements SessionListener {
 	}
 
 	private static void tellOf(Exception e) {
-		Problems.log("The unsaved changes could not be kept in a draft", e);
+		Problems.log(Messages.DraftKeeper_theUnsavedChangesCouldNot, e);
 		Notices.workbench().say(new Notice(TROUBLE, Notice.Kind.WARNING,
-				"A crash would lose the unsaved changes: " + e.getMessage() + ". Save soon.", List.of()));
+				NLS.bind(Messages.DraftKeeper_aCrashWouldLoseThe, e.getMessage()), List.of()));
 	}
 
 	/** The person does not want what was not saved: deletes the drafts of it. */
@@ -66,7 +67,7 @@ public final class DraftKeeper implements SessionListener {
 		try {
 			session.open().drafts().discardUnsaved();
 		} catch (IOException e) {
-			Problems.log("The draft could not be deleted", e);
+			Problems.log(Messages.DraftKeeper_theDraftCouldNotBe, e);
 		}
 	}
 
@@ -117,7 +118,7 @@ public final class DraftKeeper implements SessionListener {
 		try {
 			session.open().drafts().discardOwn();
 		} catch (IOException e) {
-			Problems.log("The draft could not be deleted", e);
+			Problems.log(Messages.DraftKeeper_theDraftCouldNotBe, e);
 		}
 	}
 
@@ -144,7 +145,7 @@ public final class DraftKeeper implements SessionListener {
 	private void keepBeside(ArchiveSession of) {
 		Drafts drafts = of.open().drafts();
 		try {
-			drafts.unsaved(FOLDER, Preferences.person().name()).ifPresent(unsaved -> Work.quietly("Keeping unsaved changes", workers -> {
+			drafts.unsaved(FOLDER, Preferences.person().name()).ifPresent(unsaved -> Work.quietly(Messages.DraftKeeper_keepingUnsavedChanges, workers -> {
 				drafts.write(unsaved);
 				return unsaved;
 			}, kept -> Notices.workbench().remove(TROUBLE), problem -> {

@@ -13,6 +13,7 @@ import org.cairnfield.ui.prefs.Preferences;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.osgi.util.NLS;
 
 /** What an earlier session of an archive has left unsaved, and what can be done about it. */
 final class DraftOffer {
@@ -35,7 +36,7 @@ final class DraftOffer {
 		try {
 			return session.open().drafts().pending(DraftKeeper.folder()).stream().map(draft -> new DraftOffer(session, draft)).toList();
 		} catch (IOException e) {
-			Problems.log("Drafts could not be read", e);
+			Problems.log(Messages.DraftOffer_draftsCouldNotBeRead, e);
 			return List.of();
 		}
 	}
@@ -47,7 +48,7 @@ final class DraftOffer {
 
 	/** Who made the changes. */
 	String who() {
-		return !draft.person().isEmpty() ? draft.person() : draft.by().map(by -> by.user()).orElse("not known");
+		return !draft.person().isEmpty() ? draft.person() : draft.by().map(by -> by.user()).orElse(Messages.DraftOffer_notKnown);
 	}
 
 	/** What was changed, in counts. */
@@ -59,21 +60,20 @@ final class DraftOffer {
 				return e.getMessage();
 			}
 		}
-		return draft.paths().isEmpty() ? "not known" : draft.paths().size() + (draft.paths().size() == 1 ? " file" : " files");
+		return draft.paths().isEmpty() ? Messages.DraftOffer_notKnown : draft.paths().size() + (draft.paths().size() == 1 ? Messages.DraftOffer_file : Messages.DraftOffer_files);
 	}
 
 	/** Why it cannot be brought back just now, and what to do; empty if it can. */
 	String obstacle() {
 		if (session.readOnlyReason().isPresent()) {
-			return "It can be brought back once the archive can be changed.";
+			return Messages.DraftOffer_itCanBeBroughtBack;
 		} else if (session.isModified()) {
-			return "Save or undo your own changes first, then it can be brought back.";
+			return Messages.DraftOffer_saveOrUndoYourOwn;
 		}
 		return switch (draft.fit()) {
 		case FITS, SAVED -> "";
-		case OTHER_STATE -> "It cannot be brought back, as " + draft.reason()
-				+ ". Restore the save point that it was based on, and it can.";
-		case DAMAGED -> "It cannot be brought back: " + draft.reason() + ".";
+		case OTHER_STATE -> NLS.bind(Messages.DraftOffer_itCannotBeBroughtBack, draft.reason());
+		case DAMAGED -> NLS.bind(Messages.DraftOffer_itCannotBeBroughtBack2, draft.reason());
 		};
 	}
 
@@ -81,14 +81,14 @@ final class DraftOffer {
 	boolean bringBack() {
 		try {
 			DraftChange change = session.open().drafts().change(draft);
-			session.run(new ChangeCommand("Bring back unsaved work", change::apply, change::undo, change.affected()));
+			session.run(new ChangeCommand(Messages.DraftOffer_bringBackUnsavedWork, change::apply, change::undo, change.affected()));
 		} catch (IOException e) {
-			Problems.show("The changes could not be brought back", e);
+			Problems.show(Messages.DraftOffer_theChangesCouldNotBe, e);
 			return false;
 		}
 		Person person = Preferences.person();
-		if (isOfAnother() && Saving.whileBusy("Recording what " + draft.person() + " did", () -> session.open()
-				.savePointFor(Person.named(draft.person()), "Brought back by " + person.name()))) {
+		if (isOfAnother() && Saving.whileBusy(NLS.bind(Messages.DraftOffer_recordingWhatDid, draft.person()), () -> session.open()
+				.savePointFor(Person.named(draft.person()), NLS.bind(Messages.DraftOffer_broughtBackBy, person.name())))) {
 			session.saved();
 		}
 		return true;
@@ -105,7 +105,7 @@ final class DraftOffer {
 			session.open().drafts().discard(draft);
 			return true;
 		} catch (IOException e) {
-			Problems.show("The draft could not be deleted", e);
+			Problems.show(Messages.DraftOffer_theDraftCouldNotBe, e);
 			return false;
 		}
 	}

@@ -7,6 +7,7 @@ import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.show.DialogParent;
+import org.eclipse.osgi.util.NLS;
 
 /** Offers what earlier sessions left unsaved: in a dialog when the archive opens, then by a notice as long as any is left. */
 public final class Recovery {
@@ -44,10 +45,10 @@ public final class Recovery {
 			Notices.workbench().remove(NOTICE);
 			return;
 		}
-		String which = left.size() == 1 ? "Unsaved work of " + left.get(0).who() + " from " + left.get(0).when() + " is"
-				: left.size() + " pieces of unsaved work are";
-		Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, which + " kept for later.",
-				List.of(new Notice.Action("Bring back or delete …", Recovery::offerAgain))));
+		String which = left.size() == 1 ? NLS.bind(Messages.Recovery_unsavedWorkOfFromIs, left.get(0).who(), left.get(0).when())
+				: NLS.bind(Messages.Recovery_piecesOfUnsavedWorkAre, left.size());
+		Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, NLS.bind(Messages.Recovery_keptForLater, which),
+				List.of(new Notice.Action(Messages.Recovery_bringBackOrDelete, Recovery::offerAgain))));
 	}
 
 	private static void offerAgain() {

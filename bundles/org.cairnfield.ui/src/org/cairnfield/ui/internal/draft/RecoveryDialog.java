@@ -10,6 +10,7 @@ import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -27,20 +28,20 @@ final class RecoveryDialog extends TableDialog {
 	private Label about;
 
 	RecoveryDialog(Shell parent, ArchiveSession session, List<DraftOffer> offers) {
-		super(parent, "Unsaved work", "recovery");
+		super(parent, Messages.RecoveryDialog_unsavedWork, "recovery");
 		this.session = session;
 		this.offers = new ArrayList<>(offers);
 	}
 
 	@Override
 	protected void describe() {
-		setTitle("Unsaved work in " + ModelText.name(session.archive()));
-		setMessage("The program ended before these changes were saved. What you keep for later stays until you delete it.");
+		setTitle(NLS.bind(Messages.RecoveryDialog_unsavedWorkIn, ModelText.name(session.archive())));
+		setMessage(Messages.RecoveryDialog_theProgramEndedBeforeThese);
 	}
 
 	@Override
 	protected TextTable createTable(Composite parent, String tableId) {
-		TextTable table = new TextTable(parent, tableId, new String[] { "Last change", "By", "What" }, new int[] { 160, 140, 320 });
+		TextTable table = new TextTable(parent, tableId, new String[] { Messages.RecoveryDialog_lastChange, "By", Messages.RecoveryDialog_what }, new int[] { 160, 140, 320 });
 		table.control().addListener(SWT.Selection, event -> enable());
 		return table;
 	}
@@ -60,9 +61,9 @@ final class RecoveryDialog extends TableDialog {
 
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
-		button(parent, BRING_BACK, "&Bring back", "bringBack", true);
-		button(parent, IDialogConstants.CANCEL_ID, "&Keep for later", "keep", false);
-		button(parent, DELETE, "&Delete …", "delete", false);
+		button(parent, BRING_BACK, Messages.RecoveryDialog_bringBack, "bringBack", true);
+		button(parent, IDialogConstants.CANCEL_ID, Messages.RecoveryDialog_keepForLater, "keep", false);
+		button(parent, DELETE, Messages.RecoveryDialog_delete, "delete", false);
 		enable();
 	}
 
@@ -81,8 +82,8 @@ final class RecoveryDialog extends TableDialog {
 		back.setEnabled(offer != null && obstacle.isEmpty());
 		getButton(DELETE).setEnabled(offer != null);
 		about.setText(offer == null || !obstacle.isEmpty() ? obstacle : offer.isOfAnother()
-				? "Brought back, it becomes a save point under the name of " + offer.who() + "; you can undo it."
-				: "Brought back, it is unsaved as before; you can save it or undo it.");
+				? NLS.bind(Messages.RecoveryDialog_broughtBackItBecomesA, offer.who())
+				: Messages.RecoveryDialog_broughtBackItIsUnsaved);
 	}
 
 	@Override
@@ -99,8 +100,7 @@ final class RecoveryDialog extends TableDialog {
 	}
 
 	private void delete(DraftOffer offer) {
-		if (MessageDialog.open(MessageDialog.WARNING, getShell(), "Delete unsaved work", "Delete the changes of " + offer.when() + " by "
-				+ offer.who() + "? They cannot be brought back then.", SWT.NONE, "&Delete", "Cancel") == 0 && offer.discard()) {
+		if (MessageDialog.open(MessageDialog.WARNING, getShell(), Messages.RecoveryDialog_deleteUnsavedWork, NLS.bind(Messages.RecoveryDialog_deleteTheChangesOfBy, offer.when(), offer.who()), SWT.NONE, Messages.RecoveryDialog_delete2, Messages.RecoveryDialog_cancel) == 0 && offer.discard()) {
 			offers.remove(offer);
 			if (offers.isEmpty()) {
 				okPressed();

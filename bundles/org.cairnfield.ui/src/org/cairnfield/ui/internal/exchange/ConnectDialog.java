@@ -7,6 +7,7 @@ import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.remote.RemoteUrl;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
@@ -18,20 +19,20 @@ final class ConnectDialog extends RemoteDialog {
 	private Text url;
 
 	ConnectDialog(Shell parent, ArchiveSession session) {
-		super(parent, "Connect " + ModelText.name(session.archive()) + " to a remote", "connect", "&Connect");
+		super(parent, NLS.bind(Messages.ConnectDialog_connectToARemote, ModelText.name(session.archive())), "connect", Messages.ConnectDialog_connect);
 		this.session = session;
 	}
 
 	@Override
 	void createFields(Composite page) {
-		url = field(page, "&Folder or URL:", "url", "&Browse …");
-		url.setMessage("A shared folder, or ssh://, https:// …");
+		url = field(page, Messages.ConnectDialog_folderOrUrl, "url", Messages.ConnectDialog_browse);
+		url.setMessage(Messages.ConnectDialog_aSharedFolderOrSsh);
 		Connection.workbench().remote().ifPresent(remote -> url.setText(remote.text()));
 	}
 
 	@Override
 	String advice() {
-		return "A folder that does not exist yet becomes a bare repository of Git. Nothing is sent before you exchange.\n\n" + Exchange.CAUTION;
+		return NLS.bind(Messages.ConnectDialog_aFolderThatDoesNot, Exchange.CAUTION);
 	}
 
 	@Override

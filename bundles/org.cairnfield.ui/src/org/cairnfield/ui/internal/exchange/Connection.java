@@ -38,17 +38,17 @@ public final class Connection implements SessionListener {
 	/** Why there can be no exchange now, for a person; empty if there can. */
 	public Optional<String> obstacle() {
 		if (session == null) {
-			return Optional.of("no archive is open");
+			return Optional.of(Messages.Connection_noArchiveIsOpen);
 		} else if (session.past().isPresent()) {
-			return Optional.of("go back to the present state first");
+			return Optional.of(Messages.Connection_goBackToThePresent);
 		} else if (!session.open().damages().isEmpty()) {
-			return Optional.of("the archive is damaged");
+			return Optional.of(Messages.Connection_theArchiveIsDamaged);
 		} else if (session.readOnlyReason().isPresent()) {
-			return Optional.of("the archive is read-only");
+			return Optional.of(Messages.Connection_theArchiveIsReadOnly);
 		} else if (problem != null) {
 			return Optional.of(problem);
 		}
-		return remote == null ? Optional.of("connect the archive first") : Optional.empty();
+		return remote == null ? Optional.of(Messages.Connection_connectTheArchiveFirst) : Optional.empty();
 	}
 
 	@Override
@@ -70,7 +70,7 @@ public final class Connection implements SessionListener {
 	/** The archive was connected. */
 	void lookAgain() {
 		ArchiveSession of = session;
-		Work.start("Looking up the remote", workers -> of.open().exchange().remote(), found -> {
+		Work.start(Messages.Connection_lookingUpTheRemote, workers -> of.open().exchange().remote(), found -> {
 			if (of == session) {
 				remote = found.orElse(null);
 				problem = null;

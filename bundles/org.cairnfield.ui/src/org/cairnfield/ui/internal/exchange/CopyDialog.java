@@ -6,6 +6,7 @@ import java.nio.file.Path;
 
 import org.cairnfield.archive.fault.ArchiveException;
 import org.cairnfield.archive.remote.RemoteUrl;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -28,7 +29,7 @@ final class CopyDialog extends RemoteDialog {
 
 	/** @param before what was entered at the last try, or null; @param problem what came of it, or empty */
 	CopyDialog(Shell parent, Wish before, String problem) {
-		super(parent, "Copy an archive from a remote", "copy", "&Copy and open");
+		super(parent, Messages.CopyDialog_copyAnArchiveFromA, "copy", Messages.CopyDialog_copyAndOpen);
 		this.before = before;
 		this.problem = problem;
 	}
@@ -40,9 +41,9 @@ final class CopyDialog extends RemoteDialog {
 
 	@Override
 	void createFields(Composite page) {
-		url = field(page, "&Remote folder or URL:", "url", "&Browse …");
-		url.setMessage("A shared folder, or ssh://, https:// …");
-		folder = field(page, "&Into the folder:", "folder", "B&rowse …");
+		url = field(page, Messages.CopyDialog_remoteFolderOrUrl, "url", Messages.CopyDialog_browse);
+		url.setMessage(Messages.CopyDialog_aSharedFolderOrSsh);
+		folder = field(page, Messages.CopyDialog_intoTheFolder, "folder", Messages.CopyDialog_browse2);
 		url.addListener(SWT.Modify, event -> propose());
 		if (before != null) {
 			url.setText(before.url().text());
@@ -61,7 +62,7 @@ final class CopyDialog extends RemoteDialog {
 
 	@Override
 	String advice() {
-		return "The folder appears when the copy is complete; it must not exist yet, or be empty. The copy is connected to the remote.";
+		return Messages.CopyDialog_theFolderAppearsWhenThe;
 	}
 
 	@Override
@@ -90,7 +91,7 @@ final class CopyDialog extends RemoteDialog {
 		try {
 			return new Wish(RemoteUrl.parse(url.getText()), Path.of(folder.getText().strip()).toAbsolutePath());
 		} catch (InvalidPathException e) {
-			throw new ArchiveException("'" + folder.getText() + "' cannot be a folder", "name another one", e);
+			throw new ArchiveException(NLS.bind(Messages.CopyDialog_cannotBeAFolder, folder.getText()), Messages.CopyDialog_nameAnotherOne, e);
 		}
 	}
 }

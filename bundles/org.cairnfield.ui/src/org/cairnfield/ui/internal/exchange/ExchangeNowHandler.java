@@ -5,6 +5,7 @@ import java.util.Map;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.menus.UIElement;
 
@@ -22,6 +23,6 @@ public final class ExchangeNowHandler extends AbstractHandler implements IElemen
 	@Override
 	@SuppressWarnings("rawtypes")
 	public void updateElement(UIElement element, Map parameters) {
-		element.setText("&Exchange with others" + Connection.workbench().obstacle().map(reason -> ": " + reason).orElse(""));
+		element.setText(NLS.bind(Messages.ExchangeNowHandler_exchangeWithOthers, Connection.workbench().obstacle().map(reason -> ": " + reason).orElse("")));
 	}
 }

@@ -10,6 +10,7 @@ import org.cairnfield.ui.show.TableDialog;
 import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
@@ -23,15 +24,14 @@ final class ExchangedDialog extends TableDialog {
 	private final Exchanged exchanged;
 
 	ExchangedDialog(Shell parent, Exchanged exchanged) {
-		super(parent, "Exchange with others", "exchanged");
+		super(parent, Messages.ExchangedDialog_exchangeWithOthers, "exchanged");
 		this.exchanged = exchanged;
 	}
 
 	@Override
 	protected void describe() {
-		setTitle(Count.of(exchanged.received().size(), "save point") + " received, " + exchanged.sent().size() + " sent");
-		setMessage(exchanged.conflicts() == 0 ? "Nothing is left to decide." : Count.of(exchanged.conflicts(), "conflict")
-				+ " to decide: the view Conflicts lists what several people have set to different values.");
+		setTitle(NLS.bind(Messages.ExchangedDialog_receivedSent, Count.of(exchanged.received().size(), Messages.ExchangedDialog_savePoint), exchanged.sent().size()));
+		setMessage(exchanged.conflicts() == 0 ? Messages.ExchangedDialog_nothingIsLeftToDecide : NLS.bind(Messages.ExchangedDialog_toDecideTheViewConflicts, Count.of(exchanged.conflicts(), "conflict")));
 	}
 
 	@Override
@@ -48,7 +48,7 @@ final class ExchangedDialog extends TableDialog {
 	protected void createBelow(Composite page) {
 		if (!exchanged.notes().isEmpty()) {
 			Text notes = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
-			Marked.named(Marked.id(notes, "exchanged.notes"), "Notes on the exchange");
+			Marked.named(Marked.id(notes, "exchanged.notes"), Messages.ExchangedDialog_notesOnTheExchange);
 			notes.setText(String.join("\n", exchanged.notes()));
 			GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, NOTE_LINES * notes.getLineHeight()).applyTo(notes);
 		}

@@ -23,7 +23,7 @@ final class Exchanging {
 	static void run(ArchiveSession session) {
 		OpenArchive archive = session.open();
 		Exchanged[] exchanged = new Exchanged[1];
-		boolean done = Saving.inName(session, "Exchanging with others",
+		boolean done = Saving.inName(session, Messages.Exchanging_exchangingWithOthers,
 				(person, progress) -> exchanged[0] = archive.exchange().run(person, null, true, progress));
 		if (archive.archive() != session.archive()) { // read again, also where sending failed after that
 			Sessions.workbench().showAgain(archive);
@@ -41,9 +41,9 @@ final class Exchanging {
 	private static void show(Exchanged exchanged) {
 		List<Notice.Action> actions = new ArrayList<>();
 		if (!exchanged.received().isEmpty() || !exchanged.sent().isEmpty() || exchanged.notes().size() > 1) {
-			actions.add(new Notice.Action("Show", () -> new ExchangedDialog(null, exchanged).open()));
+			actions.add(new Notice.Action(Messages.Exchanging_show, () -> new ExchangedDialog(null, exchanged).open()));
 		}
-		actions.add(new Notice.Action("Dismiss", () -> Notices.workbench().remove(NOTICE)));
+		actions.add(new Notice.Action(Messages.Exchanging_dismiss, () -> Notices.workbench().remove(NOTICE)));
 		Notices.workbench().say(new Notice(NOTICE, exchanged.notes().isEmpty() ? Notice.Kind.INFORMATION : Notice.Kind.WARNING,
 				ExchangeText.done(exchanged), actions));
 	}

@@ -10,6 +10,7 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -89,7 +90,7 @@ abstract class RemoteDialog extends Dialog {
 		field.setData("org.cairnfield.id", id + '.' + name);
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(WIDTH / 2, SWT.DEFAULT).applyTo(field);
 		Button button = new Button(page, SWT.PUSH);
-		Marked.named(button, Marked.words(browse) + " for: " + Marked.words(label)).setText(browse);
+		Marked.named(button, NLS.bind(Messages.RemoteDialog_for, Marked.words(browse), Marked.words(label))).setText(browse);
 		button.setData("org.cairnfield.id", id + '.' + name + ".browse");
 		button.addListener(SWT.Selection, event -> {
 			DirectoryDialog chooser = new DirectoryDialog(getShell(), SWT.OPEN);

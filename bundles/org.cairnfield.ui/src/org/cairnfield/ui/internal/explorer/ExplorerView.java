@@ -40,9 +40,9 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 		labels = new TreeLabels(new ModelImages(page));
 		tree = new FilteredTree(page, SWT.H_SCROLL | SWT.V_SCROLL, new NameFilter(), true, true);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
-		tree.setInitialText("Filter");
+		tree.setInitialText(Messages.ExplorerView_filter);
 		TreeViewer viewer = tree.getViewer();
-		Marked.named(Marked.id(viewer.getTree(), "explorer.tree"), "Archive");
+		Marked.named(Marked.id(viewer.getTree(), "explorer.tree"), Messages.ExplorerView_archive);
 		viewer.setUseHashlookup(true);
 		viewer.setContentProvider(new ArchiveTree(labels.counts()));
 		viewer.setLabelProvider(labels);

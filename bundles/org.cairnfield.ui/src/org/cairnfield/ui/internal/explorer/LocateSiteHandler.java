@@ -12,6 +12,7 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
 
 /** Asks where on Earth the site of what is selected in the explorer lies, which exports in WGS 84 need. */
@@ -21,14 +22,13 @@ public final class LocateSiteHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) {
 		Shell shell = DialogParent.shell();
 		Sessions.workbench().current().ifPresent(session -> SelectedSite.of(session).ifPresentOrElse(site -> ask(shell, session, site),
-				() -> MessageDialog.openInformation(shell, "Place on Earth", "Select a site in the archive's tree first.")));
+				() -> MessageDialog.openInformation(shell, Messages.LocateSiteHandler_placeOnEarth, Messages.LocateSiteHandler_selectASiteInThe)));
 		return null;
 	}
 
 	private static void ask(Shell shell, ArchiveSession session, Site site) {
-		InputDialog dialog = new InputDialog(shell, "Place on Earth of " + ModelText.name(site),
-				"Latitude and longitude of the frame's origin (WGS 84), and the bearing of its y axis clockwise from north: three numbers in degrees, "
-						+ "with blanks between. Leave it empty where that is not known.",
+		InputDialog dialog = new InputDialog(shell, NLS.bind(Messages.LocateSiteHandler_placeOnEarthOf, ModelText.name(site)),
+				Messages.LocateSiteHandler_latitudeAndLongitudeOfThe,
 				site.getGeoreference() == null ? "" : site.getGeoreference().toString(), LocateSiteHandler::problem);
 		if (dialog.open() == Window.OK) {
 			session.run(new LocateSiteCommand(site, parse(dialog.getValue())));
@@ -44,7 +44,7 @@ public final class LocateSiteHandler extends AbstractHandler {
 			parse(text);
 			return null;
 		} catch (IllegalArgumentException e) {
-			return "Three numbers are wanted, such as 12.5 -30.25 0: " + e.getMessage();
+			return NLS.bind(Messages.LocateSiteHandler_threeNumbersAreWantedSuch, e.getMessage());
 		}
 	}
 }

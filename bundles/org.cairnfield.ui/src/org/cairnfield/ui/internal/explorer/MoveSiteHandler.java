@@ -26,8 +26,8 @@ public final class MoveSiteHandler extends AbstractHandler implements IExecutabl
 			if (session.selection().scope() instanceof Site site) {
 				session.run(SiteOrder.move(site, by));
 			} else {
-				MessageDialog.openInformation(DialogParent.shell(), "Order of sites",
-						"Select a site in the archive's tree first. Floors stand in the order of their levels, all else by name.");
+				MessageDialog.openInformation(DialogParent.shell(), Messages.MoveSiteHandler_orderOfSites,
+						Messages.MoveSiteHandler_selectASiteInThe);
 			}
 		});
 		return null;

@@ -15,7 +15,7 @@ import org.eclipse.core.runtime.Platform;
 /** The samples of a site that are on levels for which it has no floor. The tree lists them, for no floor shows them. */
 record Strays(Site site) implements IAdaptable {
 
-	static final String TITLE = "On no floor of the site";
+	static final String TITLE = Messages.Strays_onNoFloorOfThe;
 
 	List<SampleRef> samples() {
 		Set<Integer> known = new HashSet<>();

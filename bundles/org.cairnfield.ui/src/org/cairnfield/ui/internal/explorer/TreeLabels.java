@@ -133,10 +133,10 @@ final class TreeLabels extends StyledCellLabelProvider {
 		boolean aside = object instanceof AccessPoint accessPoint && !accessPoint.isKept();
 		text.append(ModelText.name(object), aside ? SET_ASIDE : null);
 		if (object instanceof Device device && device.isCalibrated()) {
-			text.append(String.format(Locale.ROOT, "  %+.1f dB", device.getOffsetDb()), COUNT);
+			text.append(String.format(Locale.ROOT, Messages.TreeLabels_db, device.getOffsetDb()), COUNT);
 		}
 		if (object instanceof Survey survey && survey.getKind() == SurveyKind.TRAINING && !ArchiveMap.isOfTheMap(survey)) {
-			text.append("  not in the map", QUALIFIER);
+			text.append(Messages.TreeLabels_notInTheMap, QUALIFIER);
 		}
 		OptionalInt samples = counts.of(object);
 		if (samples.isPresent()) {

@@ -14,6 +14,7 @@ import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.core.runtime.jobs.JobChangeAdapter;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 
 /**
@@ -74,7 +75,7 @@ final class EffectReader {
 		HoldOuts known = last != null && last.check == of ? last.holdOuts : null;
 		List<List<Remedy>> remedies = choices.stream().map(RemedyChoice::remedies).toList();
 		Job[] own = new Job[1];
-		own[0] = Work.start("Computing the effect of the remedy", workers -> {
+		own[0] = Work.start(Messages.EffectReader_computingTheEffectOfThe, workers -> {
 			HoldOuts holdOuts = known == null ? HoldOuts.of(of.map().surveyed(), of.findings(), workers) : known;
 			return new Read(of, holdOuts, holdOuts.effects(remedies, workers));
 		}, read -> accept(own[0], read), problem -> fail(own[0], problem));
@@ -100,14 +101,14 @@ final class EffectReader {
 
 	private void fail(Job of, Exception problem) {
 		if (job == of) {
-			Problems.log("The effect of a remedy could not be computed", problem);
-			end("The effect could not be computed: " + Problems.text(problem));
+			Problems.log(Messages.EffectReader_theEffectOfARemedy, problem);
+			end(NLS.bind(Messages.EffectReader_theEffectCouldNotBe, Problems.text(problem)));
 		}
 	}
 
 	private void cancelled(Job of) {
 		if (job == of) {
-			end("The effect was not computed: the computation was cancelled. Select the finding again to compute it.");
+			end(Messages.EffectReader_theEffectWasNotComputed);
 		}
 	}
 
@@ -127,7 +128,7 @@ final class EffectReader {
 	/** What is known of the choices last asked about, for a person; empty for none. */
 	Optional<String> words() {
 		if (wanted) {
-			return Optional.of("Computing the effect on held-out samples …");
+			return Optional.of(Messages.EffectReader_computingTheEffectOnHeld);
 		}
 		if (!trouble.isEmpty()) {
 			return Optional.of(trouble);

@@ -34,6 +34,7 @@ import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -66,26 +67,26 @@ final class FindingDetails {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(COLUMNS).applyTo(page);
 		text = new Text(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
-		Marked.named(Marked.id(text, "findings.explanation"), "About the finding");
+		Marked.named(Marked.id(text, "findings.explanation"), Messages.FindingDetails_aboutTheFinding);
 		GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(200, 60).applyTo(text);
 		way = new Combo(page, SWT.READ_ONLY);
-		Marked.named(Marked.id(way, "findings.way"), "Remedy");
-		way.setToolTipText("Which remedy");
+		Marked.named(Marked.id(way, "findings.way"), Messages.FindingDetails_remedy);
+		way.setToolTipText(Messages.FindingDetails_whichRemedy);
 		way.addListener(SWT.Selection, event -> refresh());
 		// never wider than the text
 		GridDataFactory.fillDefaults().grab(true, false).hint(0, SWT.DEFAULT).span(COLUMNS, 1).exclude(true).applyTo(way);
 		way.setVisible(false);
-		place = button(page, "Show the &place", "findings.place");
+		place = button(page, Messages.FindingDetails_showThePlace, "findings.place");
 		place.addListener(SWT.Selection, event -> session.select(FindingEvidence.of(session, findings.get(0))));
-		remedy = button(page, "Apply the &remedy", "findings.remedy");
+		remedy = button(page, Messages.FindingDetails_applyTheRemedy, "findings.remedy");
 		remedy.addListener(SWT.Selection, event -> applyRemedies());
 		reason = new Text(page, SWT.BORDER | SWT.SINGLE);
-		reason.setMessage("Why it is all right as it is");
+		reason.setMessage(Messages.FindingDetails_whyItIsAllRight);
 		reason.setData("org.cairnfield.id", "findings.reason");
 		reason.addListener(SWT.Modify, event -> enable());
 		reason.addListener(SWT.DefaultSelection, event -> waive());
 		GridDataFactory.fillDefaults().grab(true, false).indent(12, 0).applyTo(reason);
-		waive = button(page, "&Waive", "findings.waive");
+		waive = button(page, Messages.FindingDetails_waive, "findings.waive");
 		waive.addListener(SWT.Selection, event -> waive());
 		comments = new CommentBox(page, COLUMNS, "findings");
 		show(null, List.of(), List.of());
@@ -104,9 +105,9 @@ final class FindingDetails {
 		session = of;
 		findings = selected;
 		waivers = covering;
-		IfChanged.text(waive, waivers.isEmpty() ? "&Waive" : "&Withdraw the waiver");
+		IfChanged.text(waive, waivers.isEmpty() ? Messages.FindingDetails_waive : Messages.FindingDetails_withdrawTheWaiver);
 		long offered = offered();
-		IfChanged.text(remedy, offered > 1 ? "Apply " + offered + " &remedies" : "Apply the &remedy");
+		IfChanged.text(remedy, offered > 1 ? NLS.bind(Messages.FindingDetails_applyRemedies, offered) : Messages.FindingDetails_applyTheRemedy);
 		choose();
 		comments.show(session, findings.size() == 1 ? new CommentSubject.OfFinding(findings.get(0).rule(), findings.get(0).contentKey()) : null, false);
 		effect.read(session == null ? null : session.findings().last().orElse(null), choices);
@@ -160,19 +161,19 @@ final class FindingDetails {
 			return "";
 		}
 		if (findings.isEmpty() && !waivers.isEmpty()) {
-			return "The waiver covers nothing that the rules report now: what it was about has changed, or is mended.";
+			return Messages.FindingDetails_theWaiverCoversNothingThat;
 		}
 		if (findings.isEmpty()) {
-			return session.findings().open().isEmpty() && !session.findings().isChecking() ? "No open findings."
-					: "Select a finding to see why it matters and what can be done. Enter shows its place.";
+			return session.findings().open().isEmpty() && !session.findings().isChecking() ? Messages.FindingDetails_noOpenFindings
+					: Messages.FindingDetails_selectAFindingToSee;
 		}
-		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> "\n\nEffect: " + words).orElse("")
+		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> NLS.bind(Messages.FindingDetails_effect, words)).orElse("")
 				+ (findings.size() == 1 ? thresholds(findings.get(0)) + told(findings.get(0)) : "");
 	}
 
 	private String one(Finding finding) {
 		Rule rule = CleaningRules.registry().rule(finding.rule());
-		StringBuilder all = new StringBuilder(rule.title()).append(" (").append(word(finding.severity())).append(", rule ")
+		StringBuilder all = new StringBuilder(rule.title()).append(" (").append(word(finding.severity())).append(Messages.FindingDetails_rule)
 				.append(rule.id()).append(")\n").append(rule.explanation()).append("\n\n");
 		all.append(finding.message()).append('\n');
 		for (Figure figure : finding.evidence()) {
@@ -181,11 +182,11 @@ final class FindingDetails {
 		if (finding.precision().isPresent()) {
 			all.append('\n').append(Judgement.words(finding)).append('\n');
 		}
-		all.append("\nAbout: ").append(names(finding.subjects()));
+		all.append(Messages.FindingDetails_about).append(names(finding.subjects()));
 		if (!finding.related().isEmpty()) {
-			all.append("\nCompare: ").append(names(finding.related()));
+			all.append(Messages.FindingDetails_compare).append(names(finding.related()));
 		}
-		chosen().forEach(offer -> all.append("\n\nRemedy: ").append(offer.preview()));
+		chosen().forEach(offer -> all.append(Messages.FindingDetails_remedy2).append(offer.preview()));
 		return all.toString();
 	}
 
@@ -193,7 +194,7 @@ final class FindingDetails {
 	private static String thresholds(Finding finding) {
 		StringBuilder all = new StringBuilder();
 		for (Threshold each : CleaningRules.registry().rule(finding.rule()).thresholds()) {
-			all.append(all.isEmpty() ? "\n\nThresholds of the rule:" : "").append("\n  ").append(each.words());
+			all.append(all.isEmpty() ? Messages.FindingDetails_thresholdsOfTheRule : "").append("\n  ").append(each.words());
 		}
 		return all.toString();
 	}
@@ -202,17 +203,17 @@ final class FindingDetails {
 	private String told(Finding finding) {
 		List<String> words = RuleSettings.of(session.archive()).rules().told().stream().filter(told -> told.rule().id().equals(finding.rule()))
 				.map(told -> "\n  " + told.words()).toList();
-		return words.isEmpty() ? "" : "\n\nOtherwise than usual:" + String.join("", words);
+		return words.isEmpty() ? "" : NLS.bind(Messages.FindingDetails_otherwiseThanUsual, String.join("", words));
 	}
 
 	/** What all of them say together: nothing of it is about one alone. */
 	private String several() {
-		StringBuilder all = new StringBuilder(findings.size() + " findings are selected; " + offered() + " have a remedy.\n");
+		StringBuilder all = new StringBuilder(NLS.bind(Messages.FindingDetails_findingsAreSelectedHaveA, findings.size(), offered()));
 		Map<String, List<Finding>> byRule = new LinkedHashMap<>();
 		findings.forEach(finding -> byRule.computeIfAbsent(finding.rule(), rule -> new ArrayList<>()).add(finding));
 		byRule.forEach((id, some) -> {
 			Rule rule = CleaningRules.registry().rule(id);
-			all.append('\n').append(rule.title()).append(" (").append(word(some.get(0).severity())).append(", rule ").append(id).append("): ")
+			all.append('\n').append(rule.title()).append(" (").append(word(some.get(0).severity())).append(Messages.FindingDetails_rule).append(id).append("): ")
 					.append(Count.of(some.size(), "finding")).append('\n').append(rule.explanation()).append('\n');
 			some.stream().map(Judgement::words).filter(words -> !words.isEmpty()).distinct().limit(NAMED)
 					.forEach(words -> all.append(words).append('\n'));
@@ -222,7 +223,7 @@ final class FindingDetails {
 
 	private static String names(List<Subject> subjects) {
 		String names = String.join(", ", subjects.stream().limit(NAMED).map(Subject::label).toList());
-		return subjects.size() > NAMED ? names + " and " + (subjects.size() - NAMED) + " more" : names;
+		return subjects.size() > NAMED ? NLS.bind(Messages.FindingDetails_andMore, names, subjects.size() - NAMED) : names;
 	}
 
 	private static String number(double value) {
@@ -237,7 +238,7 @@ final class FindingDetails {
 			run(commands.command(remedies.get(0)));
 			return;
 		}
-		CompoundCommand all = new CompoundCommand(0, "Remedy " + remedies.size() + " findings") {
+		CompoundCommand all = new CompoundCommand(0, NLS.bind(Messages.FindingDetails_remedyFindings, remedies.size())) {
 			@Override
 			protected boolean prepare() {
 				return !remedies.isEmpty();

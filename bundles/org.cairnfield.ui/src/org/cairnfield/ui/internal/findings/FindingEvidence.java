@@ -44,7 +44,7 @@ final class FindingEvidence {
 	/** Where a subject is, in words. */
 	static String place(ArchiveIndex index, Subject subject) {
 		if (subject instanceof Subject.OfSample sample) {
-			return index.sample(sample.id()).flatMap(ArchiveIndex::floor).map(FindingEvidence::name).orElse("Elsewhere");
+			return index.sample(sample.id()).flatMap(ArchiveIndex::floor).map(FindingEvidence::name).orElse(Messages.FindingEvidence_elsewhere);
 		}
 		EObject object = Subjects.object(index, subject).orElse(null);
 		if (object instanceof Floor floor) {
@@ -53,7 +53,7 @@ final class FindingEvidence {
 		if (object != null && object.eContainer() instanceof Site site) {
 			return ModelText.name(site);
 		}
-		return object instanceof Site site ? ModelText.name(site) : "The whole archive";
+		return object instanceof Site site ? ModelText.name(site) : Messages.FindingEvidence_theWholeArchive;
 	}
 
 	private static String name(Floor floor) {

@@ -29,6 +29,7 @@ import org.eclipse.jface.viewers.TreePath;
 import org.eclipse.jface.viewers.TreeSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.TreeViewerColumn;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
@@ -42,7 +43,7 @@ import org.eclipse.ui.part.ViewPart;
 public final class FindingsView extends ViewPart implements SessionListener {
 
 	/** Behind the ways to group what is open. */
-	private static final String WAIVED = "what is waived";
+	private static final String WAIVED = Messages.FindingsView_whatIsWaived;
 
 	/**
 	 * A heading with its findings; two of one title are the same heading, so that it stays open over checks.
@@ -78,7 +79,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		Composite top = new Composite(page, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 2).applyTo(top);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
-		new Label(top, SWT.NONE).setText("&Group");
+		new Label(top, SWT.NONE).setText(Messages.FindingsView_group);
 		grouping = new Combo(top, SWT.READ_ONLY);
 		for (Grouping each : Grouping.values()) {
 			grouping.add(each.title);
@@ -88,7 +89,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		grouping.setData("org.cairnfield.id", "findings.grouping");
 		grouping.addListener(SWT.Selection, event -> show());
 		onlySelected = new Button(top, SWT.CHECK);
-		onlySelected.setText("Only of the selected &samples");
+		onlySelected.setText(Messages.FindingsView_onlyOfTheSelectedSamples);
 		onlySelected.addListener(SWT.Selection, event -> show());
 		counts = new Label(top, SWT.RIGHT);
 		counts.setData("org.cairnfield.id", "findings.counts");
@@ -108,15 +109,15 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	private void createTree(Composite parent) {
 		Tree tree = new Tree(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
 		tree.setHeaderVisible(true);
-		Marked.named(Marked.id(tree, "findings.tree"), "Findings");
+		Marked.named(Marked.id(tree, "findings.tree"), Messages.FindingsView_findings);
 		viewer = new TreeViewer(tree);
 		viewer.setUseHashlookup(true);
-		column("Finding", 480, element -> element instanceof Heading heading
+		column(Messages.FindingsView_finding, 480, element -> element instanceof Heading heading
 				? heading.title + "  (" + heading.findings.size() + ")" : ((Finding) element).message());
-		column("Severity", 80, element -> element instanceof Finding finding ? FindingDetails.word(finding.severity()) : "");
-		column("Right here", 80, element -> element instanceof Finding finding && finding.precision().isPresent()
+		column(Messages.FindingsView_severity, 80, element -> element instanceof Finding finding ? FindingDetails.word(finding.severity()) : "");
+		column(Messages.FindingsView_rightHere, 80, element -> element instanceof Finding finding && finding.precision().isPresent()
 				? String.format(Locale.ROOT, "%.0f %%", 100 * finding.precision().getAsDouble()) : "");
-		column("Remedy", 220, element -> element instanceof Finding finding
+		column(Messages.FindingsView_remedy, 220, element -> element instanceof Finding finding
 				? finding.remedy().map(remedy -> remedy.preview()).orElse("–") : "");
 		viewer.setContentProvider(new Content());
 		viewer.addSelectionChangedListener(event -> details.show(session, selected(), selectedWaivers()));
@@ -168,7 +169,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	/** Says what was done, as long as it is the last thing that was. @param command null for nothing */
 	private void say(Command command) {
 		done = command;
-		getViewSite().getActionBars().getStatusLineManager().setMessage(command == null ? null : "Done: " + command.getLabel() + ". Undo takes it back.");
+		getViewSite().getActionBars().getStatusLineManager().setMessage(command == null ? null : NLS.bind(Messages.FindingsView_doneUndoTakesItBack, command.getLabel()));
 	}
 
 	@Override
@@ -223,7 +224,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	}
 
 	private void show() {
-		counts.setText(session == null ? "No archive is open" : session.findings().summary());
+		counts.setText(session == null ? Messages.FindingsView_noArchiveIsOpen : session.findings().summary());
 		List<Heading> headings = grouping.getText().equals(WAIVED) ? waived() : open();
 		List<String> keys = keys();
 		TreePath[] open = viewer.getExpandedTreePaths();
@@ -261,7 +262,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	private List<String> keys() {
 		List<String> keys = new ArrayList<>();
 		for (Object element : viewer.getStructuredSelection()) {
-			keys.add(element instanceof Finding finding ? finding.contentKey() : "heading " + ((Heading) element).title);
+			keys.add(element instanceof Finding finding ? finding.contentKey() : NLS.bind(Messages.FindingsView_heading, ((Heading) element).title));
 		}
 		return keys;
 	}

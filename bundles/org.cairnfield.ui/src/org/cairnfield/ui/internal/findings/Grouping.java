@@ -15,24 +15,24 @@ import org.cairnfield.curation.rules.cleaning.CleaningRules;
 /** The ways to put findings into groups. */
 enum Grouping {
 
-	RULE("by rule") {
+	RULE(Messages.Grouping_byRule) {
 		@Override
 		Map<String, List<Finding>> groups(List<Finding> findings, Places places) {
 			RuleRegistry rules = CleaningRules.registry();
 			return group(new LinkedHashMap<>(), findings, finding -> rules.rule(finding.rule()).title());
 		}
 	},
-	SEVERITY("by severity") {
+	SEVERITY(Messages.Grouping_bySeverity) {
 		@Override
 		Map<String, List<Finding>> groups(List<Finding> findings, Places places) {
 			return group(new LinkedHashMap<>(), findings, finding -> switch (finding.severity()) {
-			case ERROR -> "Errors: positions suffer";
-			case WARNING -> "Warnings: likely wrong";
-			case NOTE -> "Notes: worth knowing";
+			case ERROR -> Messages.Grouping_errorsPositionsSuffer;
+			case WARNING -> Messages.Grouping_warningsLikelyWrong;
+			case NOTE -> Messages.Grouping_notesWorthKnowing;
 			});
 		}
 	},
-	FLOOR("by floor") {
+	FLOOR(Messages.Grouping_byFloor) {
 		@Override
 		Map<String, List<Finding>> groups(List<Finding> findings, Places places) {
 			return group(new TreeMap<>(), findings, finding -> places.of(finding.subjects().get(0)));

@@ -31,6 +31,7 @@ import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
@@ -56,14 +57,14 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		facts = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP);
-		Marked.named(Marked.id(facts, "accessPoint.facts"), "About the access point");
+		Marked.named(Marked.id(facts, "accessPoint.facts"), Messages.AccessPointView_aboutTheAccessPoint);
 		GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(100, SWT.DEFAULT).applyTo(facts);
 		SashForm sash = new SashForm(page, SWT.VERTICAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		createPlaces(sash);
 		levels = new Histogram(sash, SWT.NONE);
-		levels.setName("Levels of the access point");
-		levels.setEmptyText("No level to show.");
+		levels.setName(Messages.AccessPointView_levelsOfTheAccessPoint);
+		levels.setEmptyText(Messages.AccessPointView_noLevelToShow);
 		createState(page);
 		Sessions.workbench().add(this);
 	}
@@ -71,13 +72,13 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 	private void createPlaces(Composite parent) {
 		places = new TableViewer(parent, SWT.FULL_SELECTION | SWT.BORDER);
 		places.getTable().setHeaderVisible(true);
-		Marked.named(Marked.id(places.getTable(), "accessPoint.places"), "Where it is heard");
+		Marked.named(Marked.id(places.getTable(), "accessPoint.places"), Messages.AccessPointView_whereItIsHeard);
 		places.setContentProvider(ArrayContentProvider.getInstance());
-		column("Survey", 110, Hearing.Place::survey);
-		column("Floor", 50, place -> Integer.toString(place.level()));
-		column("Heard by", 85, place -> place.samples() + " of " + place.of());
-		column("Median, dBm", 90, place -> String.format(Locale.ROOT, "%.0f", place.medianDbm()));
-		column("Strongest, dBm", 110, place -> Integer.toString(place.strongestDbm()));
+		column(Messages.AccessPointView_survey, 110, Hearing.Place::survey);
+		column(Messages.AccessPointView_floor, 50, place -> Integer.toString(place.level()));
+		column(Messages.AccessPointView_heardBy, 85, place -> NLS.bind(Messages.AccessPointView_of, place.samples(), place.of()));
+		column(Messages.AccessPointView_medianDbm, 90, place -> String.format(Locale.ROOT, "%.0f", place.medianDbm()));
+		column(Messages.AccessPointView_strongestDbm, 110, place -> Integer.toString(place.strongestDbm()));
 		places.addDoubleClickListener(event -> showStrongest());
 	}
 
@@ -100,7 +101,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(6, 2).applyTo(row);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
 		reason = new Text(row, SWT.BORDER | SWT.SINGLE);
-		reason.setMessage("Why it should not be in the map");
+		reason.setMessage(Messages.AccessPointView_whyItShouldNotBe);
 		reason.setData("org.cairnfield.id", "accessPoint.reason");
 		reason.addListener(SWT.Modify, event -> enable());
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(reason);
@@ -125,7 +126,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 		AccessPoint accessPoint = shown();
 		boolean mayChange = accessPoint != null && session.readOnlyReason().isEmpty();
 		boolean kept = accessPoint == null || accessPoint.isKept();
-		state.setText(kept ? "&Set aside" : "&Back into the map");
+		state.setText(kept ? Messages.AccessPointView_setAside : Messages.AccessPointView_backIntoTheMap);
 		reason.setEnabled(mayChange && kept);
 		state.setEnabled(mayChange && (!kept || !reason.getText().isBlank()));
 		state.getParent().layout();
@@ -170,7 +171,7 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 		}
 		Archive still = ArchiveCopy.of(session.archive());
 		String id = accessPoint.getId();
-		Work.start("Looking where " + accessPoint.getAddress() + " is heard", workers -> Hearing.of(still, id), hearing -> {
+		Work.start(NLS.bind(Messages.AccessPointView_lookingWhereIsHeard, accessPoint.getAddress()), workers -> Hearing.of(still, id), hearing -> {
 			if (question == asked && !facts.isDisposed()) {
 				fill(hearing);
 			}
@@ -185,18 +186,18 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 	private void describe() {
 		AccessPoint accessPoint = shown();
 		if (accessPoint == null) {
-			facts.setText("Choose an access point in the Archive view, or a bar of a fingerprint.");
+			facts.setText(Messages.AccessPointView_chooseAnAccessPointIn);
 		} else {
 			StringBuilder text = new StringBuilder(accessPoint.getAddress());
 			if (accessPoint.getBand() != null) {
 				text.append("  ").append(band(accessPoint.getBand()));
 			}
-			text.append(accessPoint.getChannel() > 0 ? "  channel " + accessPoint.getChannel() : "");
-			text.append(accessPoint.getGroup() == null ? "" : "  one radio with " + accessPoint.getGroup());
-			text.append(accessPoint.getPlace() == null ? "" : "\nmounted at " + ModelText.place(accessPoint.getPlace(), session.archive()));
-			text.append(accessPoint.getCountsAs() == null ? "" : "\ncounts as " + ArchiveIndex.of(session.archive()).accessPoint(accessPoint.getCountsAs())
-					.map(AccessPoint::getAddress).orElse(accessPoint.getCountsAs()) + " in the map");
-			text.append(accessPoint.isKept() ? "" : "\nset aside: " + accessPoint.getReason());
+			text.append(accessPoint.getChannel() > 0 ? NLS.bind(Messages.AccessPointView_channel, accessPoint.getChannel()) : "");
+			text.append(accessPoint.getGroup() == null ? "" : NLS.bind(Messages.AccessPointView_oneRadioWith, accessPoint.getGroup()));
+			text.append(accessPoint.getPlace() == null ? "" : NLS.bind(Messages.AccessPointView_mountedAt, ModelText.place(accessPoint.getPlace(), session.archive())));
+			text.append(accessPoint.getCountsAs() == null ? "" : NLS.bind(Messages.AccessPointView_countsAsInTheMap, ArchiveIndex.of(session.archive()).accessPoint(accessPoint.getCountsAs())
+					.map(AccessPoint::getAddress).orElse(accessPoint.getCountsAs())));
+			text.append(accessPoint.isKept() ? "" : NLS.bind(Messages.AccessPointView_setAside2, accessPoint.getReason()));
 			for (Finding finding : session.findings().of(accessPoint)) {
 				text.append('\n').append(finding.severity().code()).append(": ").append(finding.message());
 			}
@@ -207,9 +208,9 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 
 	private static String band(WifiBand band) {
 		return switch (band) {
-		case GHZ_2_4 -> "2.4 GHz";
-		case GHZ_5 -> "5 GHz";
-		case GHZ_6 -> "6 GHz";
+		case GHZ_2_4 -> Messages.AccessPointView_24Ghz;
+		case GHZ_5 -> Messages.AccessPointView_5Ghz;
+		case GHZ_6 -> Messages.AccessPointView_6Ghz;
 		};
 	}
 

@@ -28,6 +28,7 @@ import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
@@ -46,12 +47,12 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
 		facts = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP);
-		Marked.named(Marked.id(facts, "fingerprint.facts"), "About the sample");
+		Marked.named(Marked.id(facts, "fingerprint.facts"), Messages.FingerprintView_aboutTheSample);
 		GridDataFactory.fillDefaults().grab(true, false).indent(6, 4).hint(100, SWT.DEFAULT).applyTo(facts);
 		bars = new PairedBars(page, SWT.NONE);
 		bars.setData("org.cairnfield.id", "fingerprint.bars");
-		bars.setName("Fingerprint");
-		bars.setEmptyText("Select one sample to see what it heard, or up to four to compare them.");
+		bars.setName(Messages.FingerprintView_fingerprint);
+		bars.setEmptyText(Messages.FingerprintView_selectOneSampleToSee);
 		bars.setOrder(Fingerprints.Order.SHARED_FIRST);
 		bars.onChosen(this::choose);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(bars);
@@ -142,10 +143,10 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 		for (SampleRef sample : samples) {
 			SampleTable table = sample.survey().table();
 			int row = sample.row();
-			text.append(String.format(Locale.ROOT, "%s  floor %d  x %.2f m  y %.2f m  %d heard", table.id(row), table.floorLevel(row),
+			text.append(String.format(Locale.ROOT, Messages.FingerprintView_floorXMYM, table.id(row), table.floorLevel(row),
 					table.xMetres(row), table.yMetres(row), table.heard(row)));
 			if (!table.isKept(row)) {
-				text.append("\n  set aside: ").append(table.reason(row));
+				text.append(Messages.FingerprintView_setAside).append(table.reason(row));
 			}
 			for (Finding finding : session.findings().of(sample)) {
 				text.append("\n  ").append(finding.severity().code()).append(": ").append(finding.rule());
@@ -153,7 +154,7 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 			text.append('\n');
 		}
 		int more = session == null ? 0 : (int) compared().count() - samples.size();
-		return more > 0 ? text + "and " + more + " more" : text.toString().stripTrailing();
+		return more > 0 ? NLS.bind(Messages.FingerprintView_andMore, text, more) : text.toString().stripTrailing();
 	}
 
 	@Override

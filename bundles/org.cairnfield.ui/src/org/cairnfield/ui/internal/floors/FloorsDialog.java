@@ -19,6 +19,7 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -39,7 +40,7 @@ final class FloorsDialog extends TableDialog {
 	/** A file is read once nothing more is typed. */
 	private static final int READ_MILLIS = 500;
 	private static final int MOST_SHIFT = 100;
-	private static final String BY_NAME = "the one called like the site, or the only one";
+	private static final String BY_NAME = Messages.FloorsDialog_theOneCalledLikeThe;
 
 	private final ArchiveSession session;
 	private final List<Site> sites;
@@ -54,7 +55,7 @@ final class FloorsDialog extends TableDialog {
 	private Text notes;
 
 	FloorsDialog(Shell parent, ArchiveSession session, Site site) {
-		super(parent, "Take in floor plans", ID);
+		super(parent, Messages.FloorsDialog_takeInFloorPlans, ID);
 		this.session = session;
 		this.sites = new ArrayList<>(session.archive().getSites());
 		this.site = site;
@@ -63,8 +64,8 @@ final class FloorsDialog extends TableDialog {
 
 	@Override
 	protected void describe() {
-		setTitle("Take in outlines and plan images of floors");
-		setMessage("Choose an IMDF archive or its folder, or a GeoJSON file of polygons per floor.");
+		setTitle(Messages.FloorsDialog_takeInOutlinesAndPlan);
+		setMessage(Messages.FloorsDialog_chooseAnImdfArchiveOr);
 	}
 
 	@Override
@@ -73,11 +74,11 @@ final class FloorsDialog extends TableDialog {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(fields);
 		GridLayoutFactory.fillDefaults().numColumns(4).applyTo(fields);
 		createFields(fields);
-		return new TextTable(parent, tableId, new String[] { "Floor", "The floor is", "Outline", "Samples", "Plan image" }, new int[] { 150, 90, 300, 190, 420 });
+		return new TextTable(parent, tableId, new String[] { Messages.FloorsDialog_floor, Messages.FloorsDialog_theFloorIs, Messages.FloorsDialog_outline, Messages.FloorsDialog_samples, Messages.FloorsDialog_planImage }, new int[] { 150, 90, 300, 190, 420 });
 	}
 
 	private void createFields(Composite page) {
-		new Label(page, SWT.NONE).setText("&File or folder:");
+		new Label(page, SWT.NONE).setText(Messages.FloorsDialog_fileOrFolder);
 		file = new Text(page, SWT.BORDER | SWT.SINGLE);
 		named(file, "file");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(file);
@@ -85,18 +86,18 @@ final class FloorsDialog extends TableDialog {
 			preview.read(""); // what another file would do is not to be taken for this one
 			reading.postpone();
 		});
-		push(page, "Fil&e …", "browse", this::chooseFile);
-		push(page, "Fol&der …", "folder", this::chooseFolder);
-		Combo of = combo(page, "&Site:", "site");
+		push(page, Messages.FloorsDialog_file, "browse", this::chooseFile);
+		push(page, Messages.FloorsDialog_folder, "folder", this::chooseFolder);
+		Combo of = combo(page, Messages.FloorsDialog_site, "site");
 		sites.forEach(each -> of.add(ModelText.name(each)));
 		of.select(sites.indexOf(site));
 		of.addListener(SWT.Selection, event -> {
 			site = sites.get(of.getSelectionIndex());
 			compare();
 		});
-		building = combo(page, "&Building of the file:", "building");
+		building = combo(page, Messages.FloorsDialog_buildingOfTheFile, "building");
 		building.addListener(SWT.Selection, event -> compare());
-		new Label(page, SWT.NONE).setText("&Add to its level numbers:");
+		new Label(page, SWT.NONE).setText(Messages.FloorsDialog_addToItsLevelNumbers);
 		shift = new Spinner(page, SWT.BORDER);
 		shift.setValues(0, -MOST_SHIFT, MOST_SHIFT, 0, 1, 1);
 		named(shift, "shift");
@@ -104,7 +105,7 @@ final class FloorsDialog extends TableDialog {
 		shift.addListener(SWT.Selection, event -> compare());
 		new Label(page, SWT.NONE);
 		place = new Button(page, SWT.CHECK);
-		place.setText("Let the file say w&here on Earth the site lies");
+		place.setText(Messages.FloorsDialog_letTheFileSayWhere);
 		named(place, "place");
 		GridDataFactory.fillDefaults().span(3, 1).applyTo(place);
 		place.addListener(SWT.Selection, event -> compare());
@@ -131,7 +132,7 @@ final class FloorsDialog extends TableDialog {
 
 	@Override
 	protected void createBelow(Composite page) {
-		new Label(page, SWT.NONE).setText("&What to know about it:");
+		new Label(page, SWT.NONE).setText(Messages.FloorsDialog_whatToKnowAboutIt);
 		notes = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
 		named(notes, "notes");
 		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 6 * notes.getLineHeight()).applyTo(notes);
@@ -140,22 +141,22 @@ final class FloorsDialog extends TableDialog {
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
 		copyButton(parent);
-		button(parent, IDialogConstants.OK_ID, "&Take in", "do", true);
+		button(parent, IDialogConstants.OK_ID, Messages.FloorsDialog_takeIn, "do", true);
 		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
 		refresh();
 	}
 
 	private void chooseFile() {
 		FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
-		dialog.setText("Choose an IMDF archive or a GeoJSON file");
+		dialog.setText(Messages.FloorsDialog_chooseAnImdfArchiveOr2);
 		dialog.setFilterExtensions(new String[] { "*.zip;*.geojson;*.json", "*" });
-		dialog.setFilterNames(new String[] { "IMDF archives and GeoJSON", "All files" });
+		dialog.setFilterNames(new String[] { Messages.FloorsDialog_imdfArchivesAndGeojson, Messages.FloorsDialog_allFiles });
 		choose(Chooser.open(dialog, PURPOSE));
 	}
 
 	private void chooseFolder() {
 		DirectoryDialog dialog = new DirectoryDialog(getShell(), SWT.OPEN);
-		dialog.setText("Choose the folder of an IMDF archive");
+		dialog.setText(Messages.FloorsDialog_chooseTheFolderOfAn);
 		choose(Chooser.open(dialog, PURPOSE));
 	}
 
@@ -203,13 +204,12 @@ final class FloorsDialog extends TableDialog {
 	}
 
 	private void say() {
-		setErrorMessage(session.readOnlyReason().map(reason -> "Nothing can be changed: " + reason).or(preview::problem).orElse(null));
+		setErrorMessage(session.readOnlyReason().map(reason -> NLS.bind(Messages.FloorsDialog_nothingCanBeChanged, reason)).or(preview::problem).orElse(null));
 		if (preview.isBusy()) {
-			setMessage("Reading …");
+			setMessage(Messages.FloorsDialog_reading);
 		} else if (preview.taking().isPresent()) {
 			FloorTaking taking = preview.taking().get();
-			setMessage(listed.format() + ", " + Count.of(taking.changes().size(), "floor") + " of " + ModelText.name(site) + ". "
-					+ (taking.isChange() ? "Taking them in is one step, which can be undone." : "All of it is so already."),
+			setMessage(NLS.bind(Messages.FloorsDialog_of, new Object[] { listed.format(), Count.of(taking.changes().size(), "floor"), ModelText.name(site), taking.isChange() ? Messages.FloorsDialog_takingThemInIsOne : Messages.FloorsDialog_allOfItIsSo }),
 					!taking.notes().isEmpty() ? IMessageProvider.INFORMATION : IMessageProvider.NONE);
 		} else {
 			describe();
@@ -226,7 +226,7 @@ final class FloorsDialog extends TableDialog {
 
 	@Override
 	protected void okPressed() {
-		preview.taking().ifPresent(taking -> Work.start("Writing the plan images", workers -> {
+		preview.taking().ifPresent(taking -> Work.start(Messages.FloorsDialog_writingThePlanImages, workers -> {
 			taking.write(session.open());
 			return taking;
 		}, written -> session.run(written.command(session.archive()))));

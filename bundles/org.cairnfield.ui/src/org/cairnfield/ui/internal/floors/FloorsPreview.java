@@ -13,6 +13,7 @@ import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
 
 /** Reads a file and works out what taking it in would do, beside the user interface; what was asked for last is what counts. */
 final class FloorsPreview {
@@ -40,10 +41,10 @@ final class FloorsPreview {
 			Path file = Path.of(text.strip());
 			if (!text.isBlank()) {
 				int mine = asked;
-				job = Work.start("Reading floor plans", workers -> MappedFloors.read(file), read -> answer(mine, () -> floors = read), e -> failed(mine, e));
+				job = Work.start(Messages.FloorsPreview_readingFloorPlans, workers -> MappedFloors.read(file), read -> answer(mine, () -> floors = read), e -> failed(mine, e));
 			}
 		} catch (InvalidPathException e) {
-			problem = "'" + text + "' cannot be a file.";
+			problem = NLS.bind(Messages.FloorsPreview_cannotBeAFile, text);
 		}
 		changed.run();
 	}
@@ -55,7 +56,7 @@ final class FloorsPreview {
 			Archive copy = ArchiveCopy.of(session.archive());
 			MappedFloors plans = floors;
 			int mine = asked;
-			job = Work.start("Comparing floor plans", workers -> FloorTaking.of(copy, siteId, plans, wish), compared -> answer(mine, () -> taking = compared),
+			job = Work.start(Messages.FloorsPreview_comparingFloorPlans, workers -> FloorTaking.of(copy, siteId, plans, wish), compared -> answer(mine, () -> taking = compared),
 					e -> failed(mine, e));
 		}
 	}

@@ -22,7 +22,7 @@ public final class TakeFloorsHandler extends AbstractHandler {
 
 	private static void open(Shell shell, ArchiveSession session) {
 		if (session.archive().getSites().isEmpty()) {
-			MessageDialog.openInformation(shell, "Take in floor plans", "Floors belong to a site: take in a survey of it first.");
+			MessageDialog.openInformation(shell, Messages.TakeFloorsHandler_takeInFloorPlans, Messages.TakeFloorsHandler_floorsBelongToASite);
 			return;
 		}
 		Site site = SelectedSite.of(session).orElse(session.archive().getSites().get(0));

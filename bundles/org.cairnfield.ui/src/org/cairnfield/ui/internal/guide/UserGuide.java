@@ -8,6 +8,7 @@ import java.util.Map;
 import org.cairnfield.ui.problem.Problems;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Shell;
 import org.osgi.framework.Bundle;
@@ -37,10 +38,10 @@ public final class UserGuide {
 		try {
 			Path page = folder().resolve("guide").resolve(page(view) + ".html");
 			if (!Program.launch(page.toString())) {
-				MessageDialog.openInformation(parent, "Guide", "No browser was found on this desktop. The guide is in\n" + page);
+				MessageDialog.openInformation(parent, Messages.UserGuide_guide, NLS.bind(Messages.UserGuide_noBrowserWasFoundOn, page));
 			}
 		} catch (IOException e) {
-			Problems.show("The guide could not be written", e);
+			Problems.show(Messages.UserGuide_theGuideCouldNotBe, e);
 		}
 	}
 

@@ -34,7 +34,7 @@ final class BranchColumn {
 		made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> ""));
 		column = made.getColumn();
 		column.setWidth(2 * MARGIN);
-		column.setToolTipText("Lines of work: they part where people worked at the same time and meet where an exchange brought both together");
+		column.setToolTipText(Messages.BranchColumn_linesOfWorkTheyPart);
 		table.addListener(SWT.PaintItem, this::paint);
 	}
 

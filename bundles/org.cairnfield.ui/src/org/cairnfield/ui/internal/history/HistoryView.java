@@ -34,6 +34,7 @@ import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
@@ -46,7 +47,7 @@ import org.eclipse.ui.part.ViewPart;
 public final class HistoryView extends ViewPart implements SessionListener {
 
 	private static final int MOST = 500;
-	private static final String WHAT = "What changed";
+	private static final String WHAT = Messages.HistoryView_whatChanged;
 	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneId.systemDefault());
 
 	/** What is done with the history on another thread. */
@@ -88,25 +89,25 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(6, 2).applyTo(row);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
 		note = new Text(row, SWT.BORDER | SWT.SINGLE);
-		note.setMessage("What was done, in your own words (may be left empty)");
+		note.setMessage(Messages.HistoryView_whatWasDoneInYour);
 		note.setData("org.cairnfield.id", "history.note");
 		note.addListener(SWT.DefaultSelection, event -> makeSavePoint());
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(note);
-		make = button(row, "&Make a save point", "history.make", this::makeSavePoint);
+		make = button(row, Messages.HistoryView_makeASavePoint, "history.make", this::makeSavePoint);
 	}
 
 	private void createTable(Composite parent) {
 		Table table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
 		table.setHeaderVisible(true);
-		Marked.named(Marked.id(table, "history.points"), "Save points");
+		Marked.named(Marked.id(table, "history.points"), Messages.HistoryView_savePoints);
 		points = new TableViewer(table);
 		points.setContentProvider(ArrayContentProvider.getInstance());
 		graph = new BranchColumn(points);
-		column("Time", 130, point -> TIME.format(point.time()));
-		column("Who", 110, SavePoint::person);
+		column(Messages.HistoryView_time, 130, point -> TIME.format(point.time()));
+		column(Messages.HistoryView_who, 110, SavePoint::person);
 		column(WHAT, 380, SavePoint::summary);
-		column("Save point", 90, SavePoint::shortId);
-		column("Exchange", 80, point -> remote.word(point));
+		column(Messages.HistoryView_savePoint, 90, SavePoint::shortId);
+		column(Messages.HistoryView_exchange, 80, point -> remote.word(point));
 		points.addSelectionChangedListener(event -> {
 			enable();
 			showChanges();
@@ -126,14 +127,14 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		Composite row = new Composite(parent, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
 		GridLayoutFactory.swtDefaults().numColumns(6).margins(6, 2).applyTo(row);
-		open = button(row, "&View this state", "history.open", this::openPast);
-		compare = button(row, "&Compare", "history.compare", this::compare);
-		undo = button(row, "Rever&t its changes", "history.undo", this::undo);
-		restore = button(row, "&Restore this state", "history.restore", this::restore);
-		compare.setToolTipText("Two save points with each other, or one with what is saved now");
+		open = button(row, Messages.HistoryView_viewThisState, "history.open", this::openPast);
+		compare = button(row, Messages.HistoryView_compare, "history.compare", this::compare);
+		undo = button(row, Messages.HistoryView_revertItsChanges, "history.undo", this::undo);
+		restore = button(row, Messages.HistoryView_restoreThisState, "history.restore", this::restore);
+		compare.setToolTipText(Messages.HistoryView_twoSavePointsWithEach);
 		remote = new RemoteLine(row, this::load, this::list);
-		undo.setToolTipText("By a new save point; what was changed since stays");
-		restore.setToolTipText("By a new save point; nothing of the history is lost");
+		undo.setToolTipText(Messages.HistoryView_byANewSavePoint);
+		restore.setToolTipText(Messages.HistoryView_byANewSavePoint2);
 	}
 
 	private static Button button(Composite parent, String text, String id, Runnable action) {
@@ -147,7 +148,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 	@Override
 	public void sessionChanged(ArchiveSession now) {
 		session = now;
-		changes.say("Select a save point to see what it changed.");
+		changes.say(Messages.HistoryView_selectASavePointTo);
 		load();
 	}
 
@@ -162,7 +163,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 			list();
 			return;
 		}
-		look("Reading the history", history -> history.savePoints(MOST), found -> {
+		look(Messages.HistoryView_readingTheHistory, history -> history.savePoints(MOST), found -> {
 			here = found;
 			list();
 		}, problem -> {
@@ -181,7 +182,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	/** What is not listed because it cannot be read, where the readable part ends. */
 	private static String breakText(Damage damage) {
-		return "✖ The history breaks off here: " + damage;
+		return NLS.bind(Messages.HistoryView_theHistoryBreaksOffHere, damage);
 	}
 
 	private void enable() {
@@ -241,7 +242,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	private void showChangesOf(SavePoint point) {
 		String[] signature = { "" };
-		compareBy("Changes of " + point.shortId(), history -> {
+		compareBy(NLS.bind(Messages.HistoryView_changesOf, point.shortId()), history -> {
 			signature[0] = signature(history, point);
 			return history.changesOf(point);
 		}, () -> message(point, signature[0]));
@@ -251,7 +252,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		try {
 			return SignatureText.of(point, history.check().signature(point));
 		} catch (IOException | RuntimeException e) { // what it changed can be shown all the same
-			return "The signature cannot be checked: " + Problems.text(e);
+			return NLS.bind(Messages.HistoryView_theSignatureCannotBeChecked, Problems.text(e));
 		}
 	}
 
@@ -262,9 +263,9 @@ public final class HistoryView extends ViewPart implements SessionListener {
 			return point.summary() + '\n' + signature + rest;
 		}
 		String parents = point.parents().stream().map(parent -> parent.substring(0, 8) + here.points().stream()
-				.filter(each -> each.id().equals(parent)).findFirst().map(each -> " by " + each.person()).orElse(""))
-				.collect(Collectors.joining(" and "));
-		return point.summary() + '\n' + signature + "\nBrings together " + parents + rest;
+				.filter(each -> each.id().equals(parent)).findFirst().map(each -> NLS.bind(Messages.HistoryView_by, each.person())).orElse(""))
+				.collect(Collectors.joining(Messages.HistoryView_and));
+		return NLS.bind(Messages.HistoryView_bringsTogether, new Object[] { point.summary(), signature, parents, rest });
 	}
 
 	private void compare() {
@@ -273,12 +274,12 @@ public final class HistoryView extends ViewPart implements SessionListener {
 			boolean ascending = selected.get(0).time().isBefore(selected.get(1).time());
 			SavePoint before = selected.get(ascending ? 0 : 1);
 			SavePoint after = selected.get(ascending ? 1 : 0);
-			compareBy("Comparing", history -> history.compare(before, after),
-					"From " + before.shortId() + " to " + after.shortId());
+			compareBy(Messages.HistoryView_comparing, history -> history.compare(before, after),
+					NLS.bind(Messages.HistoryView_fromTo, before.shortId(), after.shortId()));
 		} else {
 			SavePoint before = selected.get(0);
-			compareBy("Comparing", history -> history.compareWithSaved(before),
-					"From " + before.shortId() + " to what is saved now" + (session.isModified() ? " (unsaved changes are not in it)" : ""));
+			compareBy(Messages.HistoryView_comparing, history -> history.compareWithSaved(before),
+					NLS.bind(Messages.HistoryView_fromToWhatIsSaved, before.shortId(), session.isModified() ? Messages.HistoryView_unsavedChangesAreNotIn : ""));
 		}
 	}
 
@@ -289,7 +290,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 	/** @param heading asked for once it is there */
 	private void compareBy(String name, Look<ArchiveDiff> look, Supplier<String> heading) {
 		int question = ++asked;
-		changes.say("Comparing …");
+		changes.say(Messages.HistoryView_comparing2);
 		look(name, look, diff -> {
 			if (question == asked) {
 				changes.show(heading.get(), diff);
@@ -303,10 +304,10 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		}
 		String why = note.getText().isBlank() ? null : note.getText().strip();
 		Optional<?>[] made = { Optional.empty() };
-		if (Saving.inName(session, "Making a save point", person -> made[0] = session.open().savePoint(person, why))) {
+		if (Saving.inName(session, Messages.HistoryView_makingASavePoint, person -> made[0] = session.open().savePoint(person, why))) {
 			note.setText("");
 			if (made[0].isEmpty()) {
-				changes.say("Nothing has changed since the last save point.");
+				changes.say(Messages.HistoryView_nothingHasChangedSinceThe);
 			} else {
 				remote.forget();
 			}
@@ -316,8 +317,8 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	private void openPast() {
 		SavePoint point = selected().get(0);
-		look("Opening a past state", history -> history.open(point), (PastState state) -> Sessions.workbench().showPast(state),
-				problem -> Problems.show("The past state does not open", problem));
+		look(Messages.HistoryView_openingAPastState, history -> history.open(point), (PastState state) -> Sessions.workbench().showPast(state),
+				problem -> Problems.show(Messages.HistoryView_thePastStateDoesNot, problem));
 	}
 
 	private void undo() {
@@ -326,7 +327,7 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	private void restore() {
 		SavePoint point = selected().get(0);
-		Restore.state(points.getControl().getShell(), session, point, "save point " + point.shortId() + " of " + TIME.format(point.time()));
+		Restore.state(points.getControl().getShell(), session, point, NLS.bind(Messages.HistoryView_savePointOf, point.shortId(), TIME.format(point.time())));
 	}
 
 	@Override

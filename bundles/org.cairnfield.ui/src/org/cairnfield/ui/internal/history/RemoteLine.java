@@ -14,6 +14,7 @@ import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -41,9 +42,9 @@ final class RemoteLine implements ConnectionListener {
 		text.setData("org.cairnfield.id", "history.remote");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(100, SWT.DEFAULT).applyTo(text);
 		look = new Button(parent, SWT.PUSH);
-		look.setText("Check the &remote");
+		look.setText(Messages.RemoteLine_checkTheRemote);
 		look.setData("org.cairnfield.id", "history.look");
-		look.setToolTipText("Lists what would come in; the archive stays as it is");
+		look.setToolTipText(Messages.RemoteLine_listsWhatWouldComeIn);
 		look.addListener(SWT.Selection, event -> look());
 		Connection.workbench().add(this);
 		show();
@@ -86,22 +87,22 @@ final class RemoteLine implements ConnectionListener {
 	private void show() {
 		boolean possible = Connection.workbench().obstacle().isEmpty();
 		look.setEnabled(possible && !looking);
-		text.setText(Connection.workbench().remote().map(remote -> looking ? "Looking …" : seen == null ? "Connected to " + remote.text() : apart())
+		text.setText(Connection.workbench().remote().map(remote -> looking ? Messages.RemoteLine_looking : seen == null ? NLS.bind(Messages.RemoteLine_connectedTo, remote.text()) : apart())
 				.orElse("Connected to no remote").replace("&", "&&"));
 		text.setToolTipText(Connection.workbench().remote().map(remote -> text.getText() + "\n" + remote.text())
-				.orElse("Archive > Connect to a remote lets several people work on this archive"));
+				.orElse(Messages.RemoteLine_archiveConnectToARemote));
 	}
 
 	private String apart() {
 		boolean unsaved = Sessions.workbench().current().filter(ArchiveSession::isModified).isPresent();
-		return ExchangeText.apart(seen) + (unsaved ? " Unsaved changes are not counted." : "");
+		return ExchangeText.apart(seen) + (unsaved ? Messages.RemoteLine_unsavedChangesAreNotCounted : "");
 	}
 
 	private void look() {
 		ArchiveSession at = Sessions.workbench().current().orElseThrow();
 		looking = true;
 		show();
-		Work.start("Checking the remote", workers -> at.open().exchange().look(workers.progress()), found -> {
+		Work.start(Messages.RemoteLine_checkingTheRemote, workers -> at.open().exchange().look(workers.progress()), found -> {
 			if (!text.isDisposed() && looking && at == Sessions.workbench().current().orElse(null)) {
 				looking = false;
 				seen = found;
@@ -112,7 +113,7 @@ final class RemoteLine implements ConnectionListener {
 			if (!text.isDisposed()) {
 				looking = false;
 				show();
-				Problems.show("The remote could not be checked", problem);
+				Problems.show(Messages.RemoteLine_theRemoteCouldNotBe, problem);
 			}
 		});
 	}

@@ -7,6 +7,7 @@ import java.util.List;
 
 import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.show.Marked;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.DropTarget;
@@ -29,7 +30,7 @@ final class FilesPage extends IntakePage {
 	private Button remove;
 
 	FilesPage(IntakeState state) {
-		super("files", "Survey files", "Choose the files of a survey, or drop them here. Tables of text, plain or gzip; nothing is changed in them.",
+		super("files", Messages.FilesPage_surveyFiles, Messages.FilesPage_chooseTheFilesOfA,
 				state);
 	}
 
@@ -38,15 +39,15 @@ final class FilesPage extends IntakePage {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout(2, false));
 		list = new Table(page, SWT.MULTI | SWT.BORDER | SWT.FULL_SELECTION);
-		Marked.named(Marked.id(list, "intake.files"), "Survey files");
+		Marked.named(Marked.id(list, "intake.files"), Messages.FilesPage_surveyFiles);
 		list.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 1, 3));
 		Button add = new Button(page, SWT.PUSH);
-		add.setText("&Add files …");
+		add.setText(Messages.FilesPage_addFiles);
 		add.setData("org.cairnfield.id", "intake.add");
 		add.setLayoutData(new GridData(SWT.FILL, SWT.TOP, false, false));
 		add.addListener(SWT.Selection, e -> choose());
 		remove = new Button(page, SWT.PUSH);
-		remove.setText("&Remove");
+		remove.setText(Messages.FilesPage_remove);
 		remove.setData("org.cairnfield.id", "intake.remove");
 		remove.setLayoutData(new GridData(SWT.FILL, SWT.TOP, false, false));
 		remove.addListener(SWT.Selection, e -> remove());
@@ -78,9 +79,9 @@ final class FilesPage extends IntakePage {
 
 	private void choose() {
 		FileDialog dialog = new FileDialog(getShell(), SWT.OPEN | SWT.MULTI);
-		dialog.setText("Survey files");
+		dialog.setText(Messages.FilesPage_surveyFiles);
 		dialog.setFilterExtensions(new String[] { "*.csv;*.tsv;*.txt;*.gz", "*" });
-		dialog.setFilterNames(new String[] { "Tables (csv, tsv, txt, gz)", "All files" });
+		dialog.setFilterNames(new String[] { Messages.FilesPage_tablesCsvTsvTxtGz, Messages.FilesPage_allFiles });
 		if (Chooser.open(dialog, "surveys") != null) {
 			List<Path> chosen = new ArrayList<>();
 			for (String name : dialog.getFileNames()) {
@@ -108,7 +109,7 @@ final class FilesPage extends IntakePage {
 		list.removeAll();
 		for (Path file : state.files()) {
 			TableItem item = new TableItem(list, SWT.NONE);
-			item.setText(file.getFileName() + "   in " + file.getParent());
+			item.setText(NLS.bind(Messages.FilesPage_in, file.getFileName(), file.getParent()));
 			item.setData(file);
 		}
 		remove.setEnabled(false);

@@ -17,6 +17,7 @@ import org.eclipse.jface.dialogs.PageChangingEvent;
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.Wizard;
 import org.eclipse.jface.wizard.WizardDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
 
 /** Takes survey files into the archive on show: which, how they are understood, where they belong, what comes of them. */
@@ -36,7 +37,7 @@ public final class IntakeWizard extends Wizard {
 		layout = new LayoutPage(state);
 		place = new PlacePage(state);
 		outcome = new OutcomePage(state);
-		setWindowTitle("Take in survey files");
+		setWindowTitle(Messages.IntakeWizard_takeInSurveyFiles);
 		setNeedsProgressMonitor(true);
 		setHelpAvailable(false);
 	}
@@ -66,7 +67,7 @@ public final class IntakeWizard extends Wizard {
 		}
 		if (problem != null) {
 			event.doit = false;
-			from.say(problem.isEmpty() ? "Cancelled; nothing was read." : problem);
+			from.say(problem.isEmpty() ? Messages.IntakeWizard_cancelledNothingWasRead : problem);
 		}
 	}
 
@@ -91,12 +92,12 @@ public final class IntakeWizard extends Wizard {
 		}, written -> {
 		});
 		if (problem != null) {
-			outcome.say(problem.isEmpty() ? "Cancelled; nothing was taken in." : problem);
+			outcome.say(problem.isEmpty() ? Messages.IntakeWizard_cancelledNothingWasTakenIn : problem);
 			return false;
 		}
 		SurveyTaking taking = reading.taking();
 		if (!state.session().run(taking.command())) {
-			outcome.say("Nothing was taken in: " + state.session().readOnlyReason().orElse("there was nothing new") + ".");
+			outcome.say(NLS.bind(Messages.IntakeWizard_nothingWasTakenIn, state.session().readOnlyReason().orElse(Messages.IntakeWizard_thereWasNothingNew)));
 			return false;
 		}
 		show(taking);
@@ -107,22 +108,22 @@ public final class IntakeWizard extends Wizard {
 	/** The save point of the intake holds it alone: work before it gets one of its own. False: the person wants to stay. */
 	private boolean keepOtherWork() {
 		ArchiveSession session = state.session();
-		if (session.isModified() && MessageDialog.open(MessageDialog.QUESTION, getShell(), "Unsaved changes",
-				"There are unsaved changes. They become a save point of their own before the surveys are taken in.", 0, "&Save and take in",
-				"Cancel") != 0) {
+		if (session.isModified() && MessageDialog.open(MessageDialog.QUESTION, getShell(), Messages.IntakeWizard_unsavedChanges,
+				Messages.IntakeWizard_thereAreUnsavedChangesThey, 0, Messages.IntakeWizard_saveAndTakeIn,
+				Messages.IntakeWizard_cancel) != 0) {
 			return false;
 		}
-		return session.readOnlyReason().isPresent() || inName("Before an intake");
+		return session.readOnlyReason().isPresent() || inName(Messages.IntakeWizard_beforeAnIntake);
 	}
 
 	/** Makes what the surveys bring, as they are, a state that can be restored; it can still be undone. */
 	private void record(SurveyTaking taking) {
-		inName("Take in " + String.join(", ", taking.surveys().stream().map(survey -> survey.file().getFileName().toString()).distinct()
-				.toList()));
+		inName(NLS.bind(Messages.IntakeWizard_takeIn, String.join(", ", taking.surveys().stream().map(survey -> survey.file().getFileName().toString()).distinct()
+				.toList())));
 	}
 
 	private boolean inName(String note) {
-		return Saving.inName(state.session(), "Making a save point", person -> state.session().open().savePoint(person, note));
+		return Saving.inName(state.session(), Messages.IntakeWizard_makingASavePoint, person -> state.session().open().savePoint(person, note));
 	}
 
 	/** Goes to what is new. */

@@ -15,6 +15,7 @@ import org.cairnfield.exchange.IntakeOptions;
 import org.cairnfield.exchange.Layout;
 import org.cairnfield.exchange.Preview;
 import org.cairnfield.ui.show.Marked;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -49,7 +50,7 @@ final class LayoutPage extends IntakePage {
 	private String chosenColumn = "";
 
 	LayoutPage(IntakeState state) {
-		super("layout", "How the files are understood", "Each line says what was guessed and why. Correct what is wrong; the preview follows.",
+		super("layout", Messages.LayoutPage_howTheFilesAreUnderstood, Messages.LayoutPage_eachLineSaysWhatWas,
 				state);
 	}
 
@@ -58,7 +59,7 @@ final class LayoutPage extends IntakePage {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout(2, false));
 		files = new Table(page, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION);
-		Marked.named(Marked.id(files, "intake.layout.files"), "Survey files");
+		Marked.named(Marked.id(files, "intake.layout.files"), Messages.LayoutPage_surveyFiles);
 		GridData left = new GridData(SWT.FILL, SWT.FILL, false, false);
 		left.widthHint = 170;
 		left.heightHint = 100;
@@ -71,7 +72,7 @@ final class LayoutPage extends IntakePage {
 		preview = new Table(page, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION | SWT.H_SCROLL);
 		preview.setHeaderVisible(true);
 		preview.setLinesVisible(true);
-		Marked.named(Marked.id(preview, "intake.preview"), "First rows of the file");
+		Marked.named(Marked.id(preview, "intake.preview"), Messages.LayoutPage_firstRowsOfTheFile);
 		GridData below = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
 		below.heightHint = 160;
 		preview.setLayoutData(below);
@@ -90,31 +91,31 @@ final class LayoutPage extends IntakePage {
 		grid.marginHeight = 0;
 		form.setLayout(grid);
 		form.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-		layout = new IntakeChoice(form, "&Layout:", "intake.layout", false, text -> correct(o -> o.withLayout(Layout.valueOf(
+		layout = new IntakeChoice(form, Messages.LayoutPage_layout, "intake.layout", false, text -> correct(o -> o.withLayout(Layout.valueOf(
 				text.toUpperCase(Locale.ROOT)))));
-		separator = new IntakeChoice(form, "&Separator:", "intake.separator", true, text -> {
+		separator = new IntakeChoice(form, Messages.LayoutPage_separator, "intake.separator", true, text -> {
 			Character sign = Separators.of(text);
 			if (sign == null) {
-				say("'" + text + "' is no separator. Choose one, or write a single character.");
+				say(NLS.bind(Messages.LayoutPage_isNoSeparatorChooseOne, text));
 			} else {
 				correct(o -> o.withSeparator(sign));
 			}
 		});
-		decimal = new IntakeChoice(form, "&Decimal mark:", "intake.decimal", false,
+		decimal = new IntakeChoice(form, Messages.LayoutPage_decimalMark, "intake.decimal", false,
 				text -> correct(o -> o.withDecimalMark(text.equals("comma") ? ',' : '.')));
-		header = new IntakeChoice(form, "First row names &columns:", "intake.header", false,
+		header = new IntakeChoice(form, Messages.LayoutPage_firstRowNamesColumns, "intake.header", false,
 				text -> correct(o -> o.withHeader(text.equals("yes"))));
-		notHeard = new IntakeChoice(form, "Not &heard:", "intake.notHeard", true,
+		notHeard = new IntakeChoice(form, Messages.LayoutPage_notHeard, "intake.notHeard", true,
 				text -> correct(o -> o.withNotHeard(text.isEmpty() ? null : text)));
-		unit = new IntakeChoice(form, "&Metres to a unit of x, y:", "intake.unit", true, this::correctUnit);
-		column = new IntakeChoice(form, "C&olumn:", "intake.column", false, text -> {
+		unit = new IntakeChoice(form, Messages.LayoutPage_metresToAUnitOf, "intake.unit", true, this::correctUnit);
+		column = new IntakeChoice(form, Messages.LayoutPage_column, "intake.column", false, text -> {
 			chosenColumn = text;
 			fill();
 		});
-		role = new IntakeChoice(form, "… is for:", "intake.role", false,
+		role = new IntakeChoice(form, Messages.LayoutPage_isFor, "intake.role", false,
 				text -> correct(o -> o.withRole(columnKey(), ColumnRole.of(text))));
 		swap = new Button(form, SWT.CHECK);
-		swap.setText("S&wap x and y");
+		swap.setText(Messages.LayoutPage_swapXAndY);
 		swap.setData("org.cairnfield.id", "intake.swap");
 		swap.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false, 3, 1));
 		swap.addListener(SWT.Selection, e -> correct(o -> o.withSwapXY(swap.getSelection())));
@@ -125,7 +126,7 @@ final class LayoutPage extends IntakePage {
 			Double metres = text.isEmpty() || text.equals("as the header says") ? null : Double.valueOf(text.replace(',', '.'));
 			correct(o -> o.withMetresPerUnit(metres));
 		} catch (IllegalArgumentException e) {
-			say("'" + text + "' is no length. Write how many metres one unit of x and y is, such as 0.01 for centimetres.");
+			say(NLS.bind(Messages.LayoutPage_isNoLengthWriteHow, text));
 		}
 	}
 
@@ -141,7 +142,7 @@ final class LayoutPage extends IntakePage {
 	void refresh(String problem) {
 		refresh();
 		if (problem != null) {
-			say(problem.isEmpty() ? "Cancelled; the preview is as it was." : problem);
+			say(problem.isEmpty() ? Messages.LayoutPage_cancelledThePreviewIsAs : problem);
 		}
 	}
 
@@ -195,19 +196,18 @@ final class LayoutPage extends IntakePage {
 		fill(layout, List.of("wide", "long", "paired"), now, "layout",
 				now.layout() == null ? "" : now.layout().name().toLowerCase(Locale.ROOT));
 		fill(separator, Separators.NAMES, now, "separator", null);
-		fill(decimal, List.of("point", "comma"), now, "decimal mark", null);
+		fill(decimal, List.of("point", "comma"), now, Messages.LayoutPage_decimalMark2, null);
 		fill(header, List.of("yes", "no"), now, "header", null);
-		fill(notHeard, List.of("empty", "100", "-110"), now, "not heard", null);
-		unit.fill(List.of("as the header says", "1", "0.01", "0.001"),
-				said.metresPerUnit().map(metres -> metres.toString()).orElse("as the header says"),
-				said.metresPerUnit().isPresent() ? "as told" : "metres, where the header names no other unit");
+		fill(notHeard, List.of("empty", "100", "-110"), now, Messages.LayoutPage_notHeard2, null);
+		unit.fill(List.of(Messages.LayoutPage_asTheHeaderSays, "1", "0.01", "0.001"),
+				said.metresPerUnit().map(metres -> metres.toString()).orElse(Messages.LayoutPage_asTheHeaderSays),
+				said.metresPerUnit().isPresent() ? Messages.LayoutPage_asTold : Messages.LayoutPage_metresWhereTheHeaderNames);
 		swap.setSelection(said.swapXY());
 		List<String> names = now.columns().stream().map(LayoutPage::label).toList();
 		if (!names.contains(chosenColumn)) {
 			chosenColumn = names.isEmpty() ? "" : names.get(0);
 		}
-		column.fill(names, chosenColumn, now.columns().size() + " columns, " + now.columns(ColumnRole.SIGNAL).size()
-				+ " of them levels of access points");
+		column.fill(names, chosenColumn, NLS.bind(Messages.LayoutPage_columnsOfThemLevelsOf, now.columns().size(), now.columns(ColumnRole.SIGNAL).size()));
 		now.columns().stream().filter(c -> label(c).equals(chosenColumn)).findFirst()
 				.ifPresent(c -> role.fill(ROLES, c.role().word(), c.evidence() == null ? "" : c.evidence()));
 	}
@@ -231,8 +231,7 @@ final class LayoutPage extends IntakePage {
 		for (Column each : now.columns().subList(0, columns)) {
 			TableColumn made = new TableColumn(preview, SWT.LEFT);
 			made.setText(each.name() + "  [" + each.role().word() + "]");
-			made.setToolTipText(each.role().word() + (each.evidence() == null ? "" : ": " + each.evidence())
-					+ ". Click to change it.");
+			made.setToolTipText(NLS.bind(Messages.LayoutPage_clickToChangeIt, each.role().word(), each.evidence() == null ? "" : ": " + each.evidence()));
 			made.addListener(SWT.Selection, e -> chooseRole(each));
 		}
 		for (List<String> row : now.firstRows()) {
@@ -244,7 +243,7 @@ final class LayoutPage extends IntakePage {
 		Arrays.stream(preview.getColumns()).forEach(TableColumn::pack);
 		if (columns < now.columns().size()) {
 			TableColumn more = new TableColumn(preview, SWT.LEFT);
-			more.setText("… " + (now.columns().size() - columns) + " more columns");
+			more.setText(NLS.bind(Messages.LayoutPage_moreColumns, now.columns().size() - columns));
 			more.pack();
 		}
 	}

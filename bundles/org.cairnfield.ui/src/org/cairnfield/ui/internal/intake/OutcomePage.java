@@ -15,6 +15,7 @@ import org.cairnfield.exchange.QuarantinedRow;
 import org.cairnfield.model.values.Count;
 import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.show.Marked;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -42,19 +43,19 @@ final class OutcomePage extends IntakePage {
 	private Text folder;
 
 	OutcomePage(IntakeState state) {
-		super("outcome", "What comes of it", "Nothing is in the archive yet. Finish takes it in; that can be undone.", state);
+		super("outcome", Messages.OutcomePage_whatComesOfIt, Messages.OutcomePage_nothingIsInTheArchive, state);
 	}
 
 	@Override
 	public void createControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout());
-		taken = table(page, "intake.taken", "What is taken in", 110, "file", "rows", "quarantined", "samples", "becomes", "site");
+		taken = table(page, "intake.taken", Messages.OutcomePage_whatIsTakenIn, 110, "file", "rows", "quarantined", "samples", "becomes", "site");
 		about = new Label(page, SWT.WRAP);
 		about.setData("org.cairnfield.id", "intake.outcome");
 		about.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
 		question = new SameNamesQuestion(page, this::answer);
-		quarantined = table(page, "intake.quarantined", "Rows in quarantine", 130, "file", "line", "reason", "what to do", "row");
+		quarantined = table(page, "intake.quarantined", Messages.OutcomePage_rowsInQuarantine, 130, "file", "line", "reason", Messages.OutcomePage_whatToDo, "row");
 		detail = new Label(page, SWT.WRAP);
 		detail.setData("org.cairnfield.id", "intake.quarantined.detail");
 		GridData wide = new GridData(SWT.FILL, SWT.TOP, true, false);
@@ -67,14 +68,14 @@ final class OutcomePage extends IntakePage {
 		grid.marginWidth = 0;
 		keeping.setLayout(grid);
 		Label label = new Label(keeping, SWT.NONE);
-		label.setText("&Keep quarantined rows in:");
+		label.setText(Messages.OutcomePage_keepQuarantinedRowsIn);
 		folder = new Text(keeping, SWT.BORDER);
-		folder.setMessage("beside each survey file, as its name with .quarantine.csv");
+		folder.setMessage(Messages.OutcomePage_besideEachSurveyFileAs);
 		folder.setData("org.cairnfield.id", "intake.quarantineFolder");
 		folder.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
 		folder.addListener(SWT.Modify, e -> check());
 		Button browse = new Button(keeping, SWT.PUSH);
-		browse.setText("F&older …");
+		browse.setText(Messages.OutcomePage_folder);
 		browse.addListener(SWT.Selection, e -> {
 			String chosen = Chooser.open(new DirectoryDialog(getShell()), "surveys");
 			if (chosen != null) {
@@ -132,11 +133,9 @@ final class OutcomePage extends IntakePage {
 		});
 		long bad = reading.intake().quarantined();
 		int samples = reading.taking().surveys().stream().mapToInt(SurveyTaking.Taken::samples).sum();
-		about.setText(Count.of(samples, "sample") + " would be taken in; " + Count.of(bad, "row") + " would not, see below"
-				+ (bad > MOST_ROWS ? " (the first " + MOST_ROWS + ")" : "") + ". Not heard: " + reading.intake().notHeard() + ".");
+		about.setText(NLS.bind(Messages.OutcomePage_wouldBeTakenInWould, new Object[] { Count.of(samples, "sample"), Count.of(bad, "row"), bad > MOST_ROWS ? NLS.bind(Messages.OutcomePage_theFirst, MOST_ROWS) : "", reading.intake().notHeard() }));
 		if (bad == 0) {
-			about.setText(Count.of(samples, "sample") + " would be taken in, no row is wrong. Not heard: "
-					+ reading.intake().notHeard() + ".");
+			about.setText(NLS.bind(Messages.OutcomePage_wouldBeTakenInNo, Count.of(samples, "sample"), reading.intake().notHeard()));
 		}
 		about.requestLayout();
 		for (var control : List.of(quarantined, detail, keeping)) {
@@ -160,8 +159,7 @@ final class OutcomePage extends IntakePage {
 	}
 
 	private void detail() {
-		String text = quarantined.getSelectionCount() == 0 ? "" : "Line " + quarantined.getSelection()[0].getText(1) + ": "
-				+ quarantined.getSelection()[0].getText(2) + ". " + quarantined.getSelection()[0].getText(3);
+		String text = quarantined.getSelectionCount() == 0 ? "" : NLS.bind(Messages.OutcomePage_line, new Object[] { quarantined.getSelection()[0].getText(1), quarantined.getSelection()[0].getText(2), quarantined.getSelection()[0].getText(3) });
 		detail.setText(text.replace("&", "&&"));
 		detail.requestLayout();
 	}
@@ -173,12 +171,12 @@ final class OutcomePage extends IntakePage {
 		String rows = Long.toString(report.rowsRead());
 		String bad = Long.toString(report.quarantined());
 		if (known.isPresent()) {
-			row(file, rows, bad, "0", "nothing: its content is in the archive as survey " + known.get().surveyId(), "");
+			row(file, rows, bad, "0", NLS.bind(Messages.OutcomePage_nothingItsContentIsIn, known.get().surveyId()), "");
 		} else if (surveys.isEmpty()) {
-			row(file, rows, bad, "0", report.samples() == 0 && !report.part().equals("table") ? report.part() + " of its survey"
-					: "nothing: no row can be taken in", "");
+			row(file, rows, bad, "0", report.samples() == 0 && !report.part().equals("table") ? NLS.bind(Messages.OutcomePage_ofItsSurvey, report.part())
+					: Messages.OutcomePage_nothingNoRowCanBe, "");
 		}
-		surveys.forEach(t -> row(file, rows, bad, Integer.toString(t.samples()), "survey " + t.surveyId(), t.site()));
+		surveys.forEach(t -> row(file, rows, bad, Integer.toString(t.samples()), NLS.bind(Messages.OutcomePage_survey, t.surveyId()), t.site()));
 	}
 
 	private void row(String... cells) {
@@ -189,14 +187,14 @@ final class OutcomePage extends IntakePage {
 		IntakeState.Reading reading = state.reading();
 		String problem = null;
 		if (reading != null && !reading.taking().command().canExecute()) {
-			problem = reading.taking().known().isEmpty() ? "No row can be taken in. Go back and correct how the files are understood."
-					: "The archive has all of this already. Go back and choose other files, or cancel.";
+			problem = reading.taking().known().isEmpty() ? Messages.OutcomePage_noRowCanBeTaken
+					: Messages.OutcomePage_theArchiveHasAllOf;
 		} else if (state.session().readOnlyReason().isPresent()) {
-			problem = "The archive cannot be changed: " + state.session().readOnlyReason().get() + ".";
+			problem = NLS.bind(Messages.OutcomePage_theArchiveCannotBeChanged, state.session().readOnlyReason().get());
 		} else if (reading != null && reading.awaitsAnswer()) {
-			problem = "Say whether names that are used at several sites are one sender each.";
+			problem = Messages.OutcomePage_sayWhetherNamesThatAre;
 		} else if (quarantineFolder().isPresent() && !Files.isDirectory(quarantineFolder().get())) {
-			problem = "There is no folder " + quarantineFolder().get() + ". Choose one, or leave it empty.";
+			problem = NLS.bind(Messages.OutcomePage_thereIsNoFolderChoose, quarantineFolder().get());
 		}
 		say(problem);
 		setPageComplete(problem == null && reading != null);

@@ -18,6 +18,7 @@ import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SiteOrder;
 import org.cairnfield.ui.show.Marked;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -30,9 +31,9 @@ import org.eclipse.swt.widgets.TableItem;
 /** Where the samples belong, as far as the files do not say. */
 final class PlacePage extends IntakePage {
 
-	private static final String AS_FILE = "as the file says";
-	private static final String MAP = "training: makes the map";
-	private static final String MEASURE = "test: measures the map";
+	private static final String AS_FILE = Messages.PlacePage_asTheFileSays;
+	private static final String MAP = Messages.PlacePage_trainingMakesTheMap;
+	private static final String MEASURE = Messages.PlacePage_testMeasuresTheMap;
 	private static final int MOST_FLOOR = 999;
 
 	private Table files;
@@ -42,7 +43,7 @@ final class PlacePage extends IntakePage {
 	private IntakeChoice kind;
 
 	PlacePage(IntakeState state) {
-		super("place", "Where the surveys belong", "Give the site, floor and device where a file does not; select several files to give them for all at once.",
+		super("place", Messages.PlacePage_whereTheSurveysBelong, Messages.PlacePage_giveTheSiteFloorAnd,
 				state);
 	}
 
@@ -51,22 +52,22 @@ final class PlacePage extends IntakePage {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout(3, false));
 		files = new Table(page, SWT.MULTI | SWT.BORDER | SWT.FULL_SELECTION);
-		Marked.named(Marked.id(files, "intake.place.files"), "Where each file goes");
+		Marked.named(Marked.id(files, "intake.place.files"), Messages.PlacePage_whereEachFileGoes);
 		files.setHeaderVisible(true);
 		files.setLinesVisible(true);
 		files.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));
-		for (String title : List.of("file", "site", "floor", "device", "survey for")) {
+		for (String title : List.of("file", "site", "floor", "device", Messages.PlacePage_surveyFor)) {
 			new TableColumn(files, SWT.LEFT).setText(title);
 		}
 		files.addListener(SWT.Selection, e -> fillForm());
 		Label about = new Label(page, SWT.NONE);
-		about.setText("For the files selected:");
+		about.setText(Messages.PlacePage_forTheFilesSelected);
 		about.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false, 3, 1));
-		site = new IntakeChoice(page, "&Site:", "intake.site", true,
+		site = new IntakeChoice(page, Messages.PlacePage_site, "intake.site", true,
 				text -> say(o -> o.withSite(isUnsaid(text) ? null : text)));
-		floor = new IntakeChoice(page, "F&loor (level):", "intake.floor", true, this::sayFloor);
-		device = new IntakeChoice(page, "&Device:", "intake.device", true, text -> say(o -> o.withDevice(isUnsaid(text) ? null : text)));
-		kind = new IntakeChoice(page, "Survey fo&r:", "intake.kind", false, text -> {
+		floor = new IntakeChoice(page, Messages.PlacePage_floorLevel, "intake.floor", true, this::sayFloor);
+		device = new IntakeChoice(page, Messages.PlacePage_device, "intake.device", true, text -> say(o -> o.withDevice(isUnsaid(text) ? null : text)));
+		kind = new IntakeChoice(page, Messages.PlacePage_surveyFor2, "intake.kind", false, text -> {
 			state.draft(state.draft().withKind(chosen(), text.equals(MEASURE) ? SurveyKind.TEST : SurveyKind.TRAINING));
 			refresh();
 		});
@@ -89,7 +90,7 @@ final class PlacePage extends IntakePage {
 			}
 			say(o -> o.withFloor(level));
 		} catch (NumberFormatException e) {
-			say("'" + text + "' is no floor. Write its level, a whole number such as 0, 1 or -1.");
+			say(NLS.bind(Messages.PlacePage_isNoFloorWriteIts, text));
 		}
 	}
 
@@ -120,7 +121,7 @@ final class PlacePage extends IntakePage {
 			IntakeDraft.Look look = state.look(entry.file());
 			Preview preview = look == null ? null : look.preview().orElse(null);
 			item.setText(new String[] { entry.file().getFileName().toString(), guess(preview, "site"), guess(preview, "floor"),
-					entry.options().device().orElse(preview == null || preview.columns(ColumnRole.DEVICE).isEmpty() ? "not said" : "by column"),
+					entry.options().device().orElse(preview == null || preview.columns(ColumnRole.DEVICE).isEmpty() ? Messages.PlacePage_notSaid : Messages.PlacePage_byColumn),
 					entry.kind() == SurveyKind.TEST ? "test" : "training" });
 			if (selected.isEmpty() || selected.contains(entry.file())) {
 				lines.add(files.getItemCount() - 1);
@@ -137,7 +138,7 @@ final class PlacePage extends IntakePage {
 	/** A guess without a column is one that a person should see. */
 	private static String guess(Preview preview, String what) {
 		return preview == null ? "" : preview.guess(what)
-				.map(guess -> guess.value() + (guess.evidence().startsWith("no ") ? " (guessed)" : "")).orElse("");
+				.map(guess -> guess.value() + (guess.evidence().startsWith("no ") ? Messages.PlacePage_guessed : "")).orElse("");
 	}
 
 	private void fillForm() {
@@ -156,7 +157,7 @@ final class PlacePage extends IntakePage {
 		floor.fill(floors, same(entries.stream().map(e -> e.options().floor().map(level -> level.toString()).orElse(AS_FILE)).toList()),
 				evidence(entries, "floor"));
 		device.fill(devices, same(entries.stream().map(e -> e.options().device().orElse(AS_FILE)).toList()),
-				"one that the archive does not know is added to it");
+				Messages.PlacePage_oneThatTheArchiveDoes);
 		kind.fill(List.of(MAP, MEASURE),
 				same(entries.stream().map(e -> e.kind() == SurveyKind.TEST ? MEASURE : MAP).toList()), "");
 		for (IntakeChoice each : List.of(site, floor, device, kind)) {

@@ -9,6 +9,7 @@ import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
@@ -22,7 +23,7 @@ public final class DamageDialog extends TableDialog {
 	private final boolean opening;
 
 	private DamageDialog(Shell parent, List<Damage> damages, boolean opening) {
-		super(parent, "Damage", "damage");
+		super(parent, Messages.DamageDialog_damage, "damage");
 		this.damages = damages;
 		this.opening = opening;
 	}
@@ -39,14 +40,14 @@ public final class DamageDialog extends TableDialog {
 
 	@Override
 	protected void describe() {
-		setTitle("These files are not as they were saved");
-		setMessage(opening ? "What can still be read is shown if you open the archive anyway. It is read-only until all of the list is mended."
-				: "The archive is read-only until all of the list is mended.", IMessageProvider.ERROR);
+		setTitle(Messages.DamageDialog_theseFilesAreNotAs);
+		setMessage(opening ? Messages.DamageDialog_whatCanStillBeRead
+				: Messages.DamageDialog_theArchiveIsReadOnly, IMessageProvider.ERROR);
 	}
 
 	@Override
 	protected TextTable createTable(Composite parent, String tableId) {
-		return new TextTable(parent, tableId, new String[] { "File", "Line", "What is wrong", "What to do" }, new int[] { 270, 50, 300, 390 });
+		return new TextTable(parent, tableId, new String[] { Messages.DamageDialog_file, Messages.DamageDialog_line, Messages.DamageDialog_whatIsWrong, Messages.DamageDialog_whatToDo }, new int[] { 270, 50, 300, 390 });
 	}
 
 	@Override
@@ -59,7 +60,7 @@ public final class DamageDialog extends TableDialog {
 	@Override
 	protected void createBelow(Composite page) {
 		Text whole = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
-		Marked.named(Marked.id(whole, "damage.whole"), "The damage in full");
+		Marked.named(Marked.id(whole, "damage.whole"), Messages.DamageDialog_theDamageInFull);
 		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 4 * whole.getLineHeight()).applyTo(whole);
 		Table table = table().control();
 		Runnable show = () -> {
@@ -71,15 +72,15 @@ public final class DamageDialog extends TableDialog {
 	}
 
 	private static String whole(Damage damage) {
-		return damage.file() + (damage.line() > 0 ? ", line " + damage.line() : "") + ": " + damage.reason() + ".\nWhat to do: " + damage.remedy() + '.';
+		return NLS.bind(Messages.DamageDialog_whatToDo2, new Object[] { damage.file(), damage.line() > 0 ? NLS.bind(Messages.DamageDialog_line2, damage.line()) : "", damage.reason(), damage.remedy() });
 	}
 
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
 		copyButton(parent);
 		if (opening) {
-			button(parent, IDialogConstants.OK_ID, "Open &anyway", "open", false);
-			button(parent, IDialogConstants.CANCEL_ID, "&Do not open", "cancel", true);
+			button(parent, IDialogConstants.OK_ID, Messages.DamageDialog_openAnyway, "open", false);
+			button(parent, IDialogConstants.CANCEL_ID, Messages.DamageDialog_doNotOpen, "cancel", true);
 		} else {
 			createButton(parent, IDialogConstants.OK_ID, IDialogConstants.CLOSE_LABEL, true);
 		}

@@ -79,9 +79,9 @@ public final class NoticeBar {
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(6, 3).applyTo(line);
 		Label icon = new Label(line, SWT.NONE);
 		Marked.named(icon, switch (notice.kind()) {
-		case INFORMATION -> "Information";
-		case WARNING -> "Warning";
-		case ERROR -> "Error";
+		case INFORMATION -> Messages.NoticeBar_information;
+		case WARNING -> Messages.NoticeBar_warning;
+		case ERROR -> Messages.NoticeBar_error;
 		}).setImage(JFaceResources.getImage(switch (notice.kind()) {
 		case INFORMATION -> Dialog.DLG_IMG_MESSAGE_INFO;
 		case WARNING -> Dialog.DLG_IMG_MESSAGE_WARNING;

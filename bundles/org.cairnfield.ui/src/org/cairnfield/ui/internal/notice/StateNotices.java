@@ -11,6 +11,7 @@ import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 
 /** Shows above all perspectives what is the matter with the archive on show: a past state, read-only, damaged, or worth knowing. */
 public final class StateNotices implements SessionListener {
@@ -38,10 +39,10 @@ public final class StateNotices implements SessionListener {
 		}
 		List<Notice.Action> actions = new ArrayList<>();
 		if (all.size() > 1) {
-			actions.add(new Notice.Action("Show all " + all.size(), () -> MessageDialog.openInformation(null, "About this archive",
+			actions.add(new Notice.Action(NLS.bind(Messages.StateNotices_showAll, all.size()), () -> MessageDialog.openInformation(null, Messages.StateNotices_aboutThisArchive,
 					String.join("\n\n", all))));
 		}
-		actions.add(new Notice.Action("Dismiss", () -> Notices.workbench().remove(ARCHIVE)));
+		actions.add(new Notice.Action(Messages.StateNotices_dismiss, () -> Notices.workbench().remove(ARCHIVE)));
 		Notices.workbench().say(new Notice(ARCHIVE, Notice.Kind.INFORMATION, all.get(0), actions));
 	}
 
@@ -54,17 +55,15 @@ public final class StateNotices implements SessionListener {
 		if (damages.isEmpty()) {
 			Notices.workbench().remove(DAMAGE);
 		} else {
-			Notices.workbench().say(new Notice(DAMAGE, Notice.Kind.ERROR, "The archive is damaged ("
-					+ (damages.size() == 1 ? damages.get(0).file() : damages.size() + " places") + "): part of the map is missing. "
-					+ "It can be neither changed nor released.",
-					List.of(new Notice.Action("Show", () -> DamageDialog.show(null, damages)))));
+			Notices.workbench().say(new Notice(DAMAGE, Notice.Kind.ERROR, NLS.bind(Messages.StateNotices_theArchiveIsDamagedPart, damages.size() == 1 ? damages.get(0).file() : NLS.bind(Messages.StateNotices_places, damages.size())),
+					List.of(new Notice.Action(Messages.StateNotices_show, () -> DamageDialog.show(null, damages)))));
 		}
 		if (session == null || session.readOnlyReason().isEmpty() || session.past().isEmpty() && !damages.isEmpty()) {
 			Notices.workbench().remove(STATE);
 		} else {
-			Notices.workbench().say(new Notice(STATE, Notice.Kind.INFORMATION, "Read-only: " + session.readOnlyReason().get() + ".",
+			Notices.workbench().say(new Notice(STATE, Notice.Kind.INFORMATION, NLS.bind(Messages.StateNotices_readOnly, session.readOnlyReason().get()),
 					session.past().isEmpty() ? List.of()
-							: List.of(new Notice.Action("Back to the present state", Sessions.workbench()::backToPresent))));
+							: List.of(new Notice.Action(Messages.StateNotices_backToThePresentState, Sessions.workbench()::backToPresent))));
 		}
 	}
 }

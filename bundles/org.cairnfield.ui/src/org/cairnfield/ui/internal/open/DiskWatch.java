@@ -38,12 +38,12 @@ public final class DiskWatch implements SessionListener, IWindowListener {
 	public void windowActivated(IWorkbenchWindow window) {
 		ArchiveSession of = session;
 		if (of != null && of.past().isEmpty() && of.readOnlyReason().isPresent()) {
-			Work.start("Checking whether the archive was changed", workers -> of.open().isOutdated(), outdated -> {
+			Work.start(Messages.DiskWatch_checkingWhetherTheArchiveWas, workers -> of.open().isOutdated(), outdated -> {
 				if (outdated && of == session) {
-					Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, "Another program has changed the archive since it was read.",
-							List.of(new Notice.Action("Read it again", () -> Opening.open(of.folder())))));
+					Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, Messages.DiskWatch_anotherProgramHasChangedThe,
+							List.of(new Notice.Action(Messages.DiskWatch_readItAgain, () -> Opening.open(of.folder())))));
 				}
-			}, problem -> Problems.log("The archive could not be checked for changes", problem));
+			}, problem -> Problems.log(Messages.DiskWatch_theArchiveCouldNotBe, problem));
 		}
 	}
 

@@ -14,6 +14,7 @@ import org.cairnfield.ui.save.Saving;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 
@@ -53,9 +54,9 @@ public final class Leaving {
 	}
 
 	private static boolean ask(Shell shell, ArchiveSession session) {
-		int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, shell, "Unsaved changes",
-				ModelText.name(session.archive()) + " has changes that were not saved. What is not saved is lost.", 0, "&Save",
-				"Do&n't save", "Cancel");
+		int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, shell, Messages.Leaving_unsavedChanges,
+				NLS.bind(Messages.Leaving_hasChangesThatWereNot, ModelText.name(session.archive())), 0, Messages.Leaving_save,
+				Messages.Leaving_donTSave, Messages.Leaving_cancel);
 		if (answer == 1) {
 			givenUp = session;
 			return true;
@@ -70,7 +71,7 @@ public final class Leaving {
 			Sessions.workbench().show(null);
 			keepOrForget(session);
 			OpenArchive archive = session.open();
-			if (!archive.isPackingDue() || !Saving.whileBusy("Packing the history", progress -> archive.close(progress))) {
+			if (!archive.isPackingDue() || !Saving.whileBusy(Messages.Leaving_packingTheHistory, progress -> archive.close(progress))) {
 				close(session);
 			}
 			Notices.workbench().clear();
@@ -99,7 +100,7 @@ public final class Leaving {
 		try {
 			session.open().close();
 		} catch (IOException e) {
-			Problems.log("The lock of " + session.folder() + " could not be given back", e);
+			Problems.log(NLS.bind(Messages.Leaving_theLockOfCouldNot, session.folder()), e);
 		}
 	}
 

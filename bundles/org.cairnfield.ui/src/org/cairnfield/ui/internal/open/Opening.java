@@ -21,6 +21,7 @@ import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.jobs.IJobChangeListener;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
@@ -62,7 +63,7 @@ public final class Opening {
 	/** Opens an archive in place of the one on show. */
 	public static void open(Path named) {
 		Path folder = real(named);
-		show("Opening " + folder.getFileName(), folder, workers -> open(folder, Mode.EDIT));
+		show(NLS.bind(Messages.Opening_opening, folder.getFileName()), folder, workers -> open(folder, Mode.EDIT));
 	}
 
 	/** An archive has one name, whatever links lead to it. */
@@ -78,7 +79,7 @@ public final class Opening {
 	public static void openDemo() {
 		Path folder = demoFolder();
 		boolean made = Files.exists(folder.resolve("archive.xmi"));
-		show(made ? "Opening the demo" : "Making the demo archive", folder, workers -> made ? open(folder, Mode.EDIT)
+		show(made ? Messages.Opening_openingTheDemo : Messages.Opening_makingTheDemoArchive, folder, workers -> made ? open(folder, Mode.EDIT)
 				: ArchiveSession.of(DemoArchive.create(STORE, folder, workers)));
 	}
 
@@ -89,7 +90,7 @@ public final class Opening {
 
 	/** Makes an empty archive and opens it. */
 	public static void create(Path folder, String name) {
-		show("Making " + name, folder, workers -> ArchiveSession.of(STORE.create(folder, name)));
+		show(NLS.bind(Messages.Opening_making, name), folder, workers -> ArchiveSession.of(STORE.create(folder, name)));
 	}
 
 	private static ArchiveSession open(Path folder, Mode mode) throws IOException {
@@ -143,7 +144,7 @@ public final class Opening {
 		try {
 			session.open().close();
 		} catch (IOException e) {
-			Problems.log("The lock of " + folder + " could not be given back", e);
+			Problems.log(NLS.bind(Messages.Opening_theLockOfCouldNot, folder), e);
 		}
 		former.ifPresentOrElse(Opening::open, StartPage::show);
 	}

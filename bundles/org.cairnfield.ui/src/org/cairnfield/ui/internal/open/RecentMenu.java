@@ -15,7 +15,7 @@ public final class RecentMenu extends CompoundContributionItem {
 	protected IContributionItem[] getContributionItems() {
 		List<Path> recent = RecentArchives.all();
 		if (recent.isEmpty()) {
-			Action none = new Action("No archive has been opened yet") {
+			Action none = new Action(Messages.RecentMenu_noArchiveHasBeenOpened) {
 			};
 			none.setEnabled(false);
 			return new IContributionItem[] { new ActionContributionItem(none) };

@@ -20,7 +20,7 @@ final class StartPage {
 			try {
 				page.showView(ViewIds.START);
 			} catch (PartInitException e) {
-				Problems.log("The start page does not open", e);
+				Problems.log(Messages.StartPage_theStartPageDoesNot, e);
 			}
 		}
 	}

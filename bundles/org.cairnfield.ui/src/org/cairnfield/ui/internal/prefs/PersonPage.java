@@ -11,6 +11,7 @@ import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
 import org.eclipse.jface.preference.StringFieldEditor;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
@@ -25,7 +26,7 @@ public final class PersonPage extends FieldEditorPreferencePage implements IWork
 
 	public PersonPage() {
 		super(GRID);
-		setDescription("Save points, waivers and verdicts carry this name. Others who have the archive can read it.");
+		setDescription(Messages.PersonPage_savePointsWaiversAndVerdicts);
 	}
 
 	@Override
@@ -37,7 +38,7 @@ public final class PersonPage extends FieldEditorPreferencePage implements IWork
 
 	@Override
 	protected void createFieldEditors() {
-		name = new StringFieldEditor(Preferences.PERSON, "&Name or initials:", getFieldEditorParent());
+		name = new StringFieldEditor(Preferences.PERSON, Messages.PersonPage_nameOrInitials, getFieldEditorParent());
 		name.setEmptyStringAllowed(false);
 		name.getTextControl(getFieldEditorParent()).setData("org.cairnfield.id", "person.name");
 		addField(name);
@@ -49,9 +50,9 @@ public final class PersonPage extends FieldEditorPreferencePage implements IWork
 		Optional<ArchiveSession> unsaved = Sessions.workbench().present().filter(ArchiveSession::isModified);
 		String before = Preferences.person().name();
 		if (unsaved.isPresent() && !name.getStringValue().strip().equals(before)) {
-			int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, getShell(), "Unsaved changes",
-					"There are unsaved changes by " + before + ". Save them under that name before the next person goes on?", 0,
-					"&Save as " + before, "They are &mine", "Cancel");
+			int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, getShell(), Messages.PersonPage_unsavedChanges,
+					NLS.bind(Messages.PersonPage_thereAreUnsavedChangesBy, before), 0,
+					NLS.bind(Messages.PersonPage_saveAs, before), Messages.PersonPage_theyAreMine, Messages.PersonPage_cancel);
 			if (answer != 1 && (answer != 0 || !Saving.save(unsaved.get()))) {
 				return false;
 			}

@@ -27,7 +27,7 @@ final class PropertiesPage extends PropertySheetPage implements SessionListener 
 	@Override
 	public void createControl(Composite parent) {
 		super.createControl(parent);
-		Marked.named(Marked.id(getControl(), "properties.tree"), "Properties");
+		Marked.named(Marked.id(getControl(), "properties.tree"), Messages.PropertiesPage_properties);
 		setSorter(new SourceOrder());
 		Sessions.workbench().add(this);
 	}

@@ -8,6 +8,7 @@ import org.cairnfield.ui.notice.Notices;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.dialogs.PreferencesUtil;
 
 /** Shows above all perspectives what the archive tells the rules and nobody can follow, until it is mended. */
@@ -38,9 +39,8 @@ public final class RuleNotices implements SessionListener {
 		if (problems.isEmpty()) {
 			Notices.workbench().remove(NOTICE);
 		} else {
-			Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, "Rule setting " + problems.get(0)
-					+ (problems.size() == 1 ? "." : ". And " + (problems.size() - 1) + " more."),
-					List.of(new Notice.Action("Show the rules", RuleNotices::show), new Notice.Action("Dismiss", () -> Notices.workbench().remove(NOTICE)))));
+			Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, NLS.bind(Messages.RuleNotices_ruleSetting, problems.get(0), problems.size() == 1 ? "." : NLS.bind(Messages.RuleNotices_andMore, problems.size() - 1)),
+					List.of(new Notice.Action(Messages.RuleNotices_showTheRules, RuleNotices::show), new Notice.Action(Messages.RuleNotices_dismiss, () -> Notices.workbench().remove(NOTICE)))));
 		}
 	}
 

@@ -14,6 +14,7 @@ import org.eclipse.jface.fieldassist.FieldDecorationRegistry;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Button;
@@ -54,18 +55,18 @@ final class RulePane {
 		wrapped(rule.title() + " (" + rule.id() + ")", COLUMNS).setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 		wrapped(rule.explanation(), COLUMNS);
 		Button ask = Marked.id(new Button(page, SWT.CHECK), "rules.ask");
-		ask.setText("&Ask this rule");
+		ask.setText(Messages.RulePane_askThisRule);
 		ask.setSelection(drafts.isAsked(rule));
 		ask.setEnabled(mayChange);
 		GridDataFactory.fillDefaults().span(COLUMNS, 1).applyTo(ask);
 		rule.parameters().forEach(parameter -> number(rule, parameter, drafts));
 		if (rule.parameters().isEmpty()) {
-			wrapped("It goes by no number that can be set.", COLUMNS);
+			wrapped(Messages.RulePane_itGoesByNoNumber, COLUMNS);
 		}
-		new Label(page, SWT.NONE).setText("Wh&y otherwise than usual");
+		new Label(page, SWT.NONE).setText(Messages.RulePane_whyOtherwiseThanUsual);
 		Text why = Marked.id(new Text(page, SWT.BORDER), "rules.why");
 		why.setText(drafts.why(rule));
-		why.setMessage("Kept with the archive; a rule that is not asked needs it");
+		why.setMessage(Messages.RulePane_keptWithTheArchiveA);
 		why.setEditable(mayChange);
 		GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS - 1, 1).applyTo(why);
 		mark(why, () -> drafts.problem(rule).filter(problem -> !drafts.isAsked(rule) && drafts.settings().find(rule.id(), null).isEmpty()).orElse(null));
@@ -92,8 +93,8 @@ final class RulePane {
 		Label unit = new Label(page, SWT.NONE);
 		unit.setText((parameter.unit().isEmpty() ? "" : parameter.unit() + ", ") + RuleDrafts.range(parameter));
 		Button reset = Marked.id(new Button(page, SWT.PUSH), "rules.reset." + parameter.id());
-		reset.setText("&Reset");
-		reset.setToolTipText("Back to " + RuleWords.measure(parameter.usual(), parameter.unit()));
+		reset.setText(Messages.RulePane_reset);
+		reset.setToolTipText(NLS.bind(Messages.RulePane_backTo, RuleWords.measure(parameter.usual(), parameter.unit())));
 		reset.addListener(SWT.Selection, event -> field.setText(RuleWords.number(parameter.usual())));
 		mark(field, () -> drafts.problem(rule, parameter).orElse(null));
 		marks.add(() -> reset.setEnabled(mayChange && !drafts.number(rule, parameter).equals(RuleWords.number(parameter.usual()))));

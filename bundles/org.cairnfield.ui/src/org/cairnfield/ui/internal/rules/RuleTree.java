@@ -14,6 +14,7 @@ import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.TreeViewerColumn;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Tree;
@@ -31,8 +32,8 @@ final class RuleTree {
 		tree.setHeaderVisible(true);
 		tree.setData("org.cairnfield.id", "rules.tree");
 		viewer = new TreeViewer(tree);
-		column("Rule", 360, element -> element instanceof Rule rule ? rule.title() : title((Topic) element));
-		column("Setting", 190, element -> element instanceof Rule rule ? drafts.get().words(rule) : "");
+		column(Messages.RuleTree_rule, 360, element -> element instanceof Rule rule ? rule.title() : title((Topic) element));
+		column(Messages.RuleTree_setting, 190, element -> element instanceof Rule rule ? drafts.get().words(rule) : "");
 		viewer.setContentProvider(new Content());
 		viewer.setInput(Topic.values());
 		viewer.expandAll();
@@ -40,7 +41,7 @@ final class RuleTree {
 	}
 
 	private static String title(Topic topic) {
-		return "About " + (topic == Topic.COVERAGE ? topic.title() : topic.title() + 's');
+		return NLS.bind(Messages.RuleTree_about, topic == Topic.COVERAGE ? topic.title() : topic.title() + 's');
 	}
 
 	private void column(String title, int width, Function<Object, String> text) {

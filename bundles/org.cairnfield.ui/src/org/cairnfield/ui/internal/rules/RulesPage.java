@@ -13,6 +13,7 @@ import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.preference.PreferencePage;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
@@ -65,7 +66,7 @@ public final class RulesPage extends PreferencePage implements IWorkbenchPrefere
 		GridLayoutFactory.fillDefaults().applyTo(page);
 		Label kept = new Label(page, SWT.WRAP);
 		kept.setData("org.cairnfield.id", "rules.kept");
-		kept.setText(session.map(RulesPage::words).orElse("No archive is open: an archive keeps what its rules are told."));
+		kept.setText(session.map(RulesPage::words).orElse(Messages.RulesPage_noArchiveIsOpenAn));
 		GridDataFactory.fillDefaults().grab(true, false).hint(300, SWT.DEFAULT).applyTo(kept);
 		SashForm parts = new SashForm(page, SWT.VERTICAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).hint(560, 420).applyTo(parts);
@@ -77,8 +78,7 @@ public final class RulesPage extends PreferencePage implements IWorkbenchPrefere
 	}
 
 	private static String words(ArchiveSession session) {
-		return session.readOnlyReason().map(reason -> "Read-only: " + reason + ".").orElse("The archive " + ModelText.name(session.archive())
-				+ " keeps this: everybody who opens it finds the same, and so do gates and batch commands.");
+		return session.readOnlyReason().map(reason -> NLS.bind(Messages.RulesPage_readOnly, reason)).orElse(NLS.bind(Messages.RulesPage_theArchiveKeepsThisEverybody, ModelText.name(session.archive())));
 	}
 
 	private void show(Rule rule) {

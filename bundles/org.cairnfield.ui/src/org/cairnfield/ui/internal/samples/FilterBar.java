@@ -38,14 +38,14 @@ final class FilterBar extends Composite {
 		layout.marginWidth = 0;
 		setLayout(layout);
 		Label label = new Label(this, SWT.NONE);
-		label.setText("&Filter:");
+		label.setText(Messages.FilterBar_filter);
 		text = new Text(this, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH);
 		text.setMessage("such as  heard < 5 and floor = 1, or a part of an id");
 		text.setData("org.cairnfield.id", "samples.filter");
 		text.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
 		Button words = new Button(this, SWT.TOGGLE);
-		words.setText("Filter &help");
-		words.setToolTipText("What can be written here");
+		words.setText(Messages.FilterBar_filterHelp);
+		words.setToolTipText(Messages.FilterBar_whatCanBeWrittenHere);
 		words.setData("org.cairnfield.id", "samples.filter.words");
 		problem = line(SWT.WRAP);
 		problem.setData("org.cairnfield.id", "samples.filter.problem");
@@ -69,7 +69,7 @@ final class FilterBar extends Composite {
 		text.getAccessible().addAccessibleListener(new AccessibleAdapter() {
 			@Override
 			public void getName(AccessibleEvent e) {
-				e.result = "Filter of the samples";
+				e.result = Messages.FilterBar_filterOfTheSamples;
 			}
 
 			@Override

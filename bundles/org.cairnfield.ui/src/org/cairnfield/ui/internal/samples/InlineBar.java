@@ -67,7 +67,7 @@ final class InlineBar extends Composite {
 			}
 		};
 		button(verb, "samples.bar.do", done);
-		button("Cancel", "samples.bar.cancel", this::close);
+		button(Messages.InlineBar_cancel, "samples.bar.cancel", this::close);
 		GridData below = new GridData(SWT.FILL, SWT.CENTER, true, false, 4, 1);
 		below.exclude = true;
 		wrong.setLayoutData(below);
@@ -99,7 +99,7 @@ final class InlineBar extends Composite {
 			then.accept(index);
 		};
 		button(verb, "samples.bar.do", done);
-		button("Cancel", "samples.bar.cancel", this::close);
+		button(Messages.InlineBar_cancel, "samples.bar.cancel", this::close);
 		field.addListener(SWT.KeyDown, e -> {
 			if (e.character == SWT.CR) {
 				e.doit = false; // it would open the list
@@ -127,7 +127,7 @@ final class InlineBar extends Composite {
 			close();
 			then.run();
 		});
-		button("Cancel", "samples.bar.cancel", this::close);
+		button(Messages.InlineBar_cancel, "samples.bar.cancel", this::close);
 		open(go);
 	}
 
@@ -135,7 +135,7 @@ final class InlineBar extends Composite {
 	void say(String text) {
 		clear();
 		label(text, 3);
-		button("Close", "samples.bar.cancel", this::close);
+		button(Messages.InlineBar_close, "samples.bar.cancel", this::close);
 		open(null);
 	}
 

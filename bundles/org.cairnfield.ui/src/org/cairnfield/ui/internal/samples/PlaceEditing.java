@@ -8,6 +8,7 @@ import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.internal.samples.model.Placing;
 import org.cairnfield.ui.internal.samples.model.SampleColumn;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.osgi.util.NLS;
 
 /** Lets a person edit the place of a sample in its row, and holds off what would disturb meanwhile. */
 final class PlaceEditing {
@@ -36,10 +37,10 @@ final class PlaceEditing {
 	void begin(ArchiveSession session, SampleRows samples, SampleColumn first) {
 		int position = grid.picks().focusPosition();
 		if (session == null || samples == null || position < 0) {
-			bar.say("Select the sample whose position is to be edited.");
+			bar.say(Messages.PlaceEditing_selectTheSampleWhosePosition);
 			return;
 		} else if (session.readOnlyReason().isPresent()) {
-			bar.say("Nothing can be changed: " + session.readOnlyReason().get() + ".");
+			bar.say(NLS.bind(Messages.PlaceEditing_nothingCanBeChanged, session.readOnlyReason().get()));
 			return;
 		}
 		close();

@@ -6,6 +6,7 @@ import java.util.Map;
 
 import org.cairnfield.ui.internal.samples.model.SampleColumn;
 import org.cairnfield.ui.show.Marked;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.TableEditor;
 import org.eclipse.swt.widgets.Control;
@@ -62,7 +63,7 @@ final class RowEditor {
 		Text field = new Text(table, SWT.SINGLE | SWT.RIGHT | SWT.BORDER);
 		field.setText(item.getText(column.ordinal()));
 		field.setData("org.cairnfield.id", "samples.edit." + column.name().toLowerCase(Locale.ROOT));
-		Marked.named(field, column.title() + " of " + item.getText(0));
+		Marked.named(field, NLS.bind(Messages.RowEditor_of, column.title(), item.getText(0)));
 		TableEditor place = new TableEditor(table);
 		place.grabHorizontal = true;
 		place.minimumWidth = 70;

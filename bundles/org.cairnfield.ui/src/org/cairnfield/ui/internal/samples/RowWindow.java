@@ -70,7 +70,7 @@ final class RowWindow extends Composite {
 		if (table.getVerticalBar() != null) {
 			table.getVerticalBar().setVisible(false);
 		}
-		slider = Marked.named(new Slider(this, SWT.VERTICAL), "Scroll the rows");
+		slider = Marked.named(new Slider(this, SWT.VERTICAL), Messages.RowWindow_scrollTheRows);
 		slider.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));
 		slider.addListener(SWT.Selection, e -> scrollTo(slider.getSelection()));
 		table.addListener(SWT.Resize, e -> resized());

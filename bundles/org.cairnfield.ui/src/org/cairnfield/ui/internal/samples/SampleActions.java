@@ -24,6 +24,7 @@ import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -36,8 +37,8 @@ public final class SampleActions {
 	private static final int MOST_REASONS = 12;
 	/** So many rows are copied at once; more of them beside the user interface. */
 	private static final int FEW = 300;
-	private static final List<String> USUAL_REASONS = List.of("position doubtful", "measured twice", "device at fault",
-			"not part of the building");
+	private static final List<String> USUAL_REASONS = List.of(Messages.SampleActions_positionDoubtful, Messages.SampleActions_measuredTwice, Messages.SampleActions_deviceAtFault,
+			Messages.SampleActions_notPartOfTheBuilding);
 
 	private final SamplesPanel panel;
 	private final InlineBar bar;
@@ -54,10 +55,10 @@ public final class SampleActions {
 		if (!refs.isEmpty()) {
 			List<String> proposals = new ArrayList<>(reasons);
 			USUAL_REASONS.stream().filter(reason -> !reasons.contains(reason)).forEach(proposals::add);
-			bar.ask("Why set " + samples(refs.size()) + " aside?", "Set aside", proposals,
-					text -> text.isEmpty() ? "A reason is missing. Write why, so that others can tell later." : null, reason -> {
+			bar.ask(NLS.bind(Messages.SampleActions_whySetAside, samples(refs.size())), Messages.SampleActions_setAside, proposals,
+					text -> text.isEmpty() ? Messages.SampleActions_aReasonIsMissingWrite : null, reason -> {
 						remember(reason);
-						run(SetSampleStateCommand.setAside(refs, reason), "They are all set aside for that reason already.");
+						run(SetSampleStateCommand.setAside(refs, reason), Messages.SampleActions_theyAreAllSetAside);
 					});
 		}
 	}
@@ -66,7 +67,7 @@ public final class SampleActions {
 	public void bringBack() {
 		List<SampleRef> refs = changeable();
 		if (!refs.isEmpty()) {
-			run(SetSampleStateCommand.keep(refs), "None of " + samples(refs.size()) + " is set aside.");
+			run(SetSampleStateCommand.keep(refs), NLS.bind(Messages.SampleActions_noneOfIsSetAside, samples(refs.size())));
 		}
 	}
 
@@ -79,13 +80,13 @@ public final class SampleActions {
 		SortedMap<Integer, String> floors = Placing.floorsFor(refs);
 		List<Integer> levels = List.copyOf(floors.keySet());
 		if (levels.isEmpty()) {
-			bar.say("The sites of " + samples(refs.size()) + " have no floor in common. Select samples of one site.");
+			bar.say(NLS.bind(Messages.SampleActions_theSitesOfHaveNo, samples(refs.size())));
 			return;
 		}
 		SampleRef first = refs.get(0);
 		int now = Math.max(0, levels.indexOf(first.survey().table().floorLevel(first.row())));
-		bar.choose("Floor of " + samples(refs.size()) + ':', "Set floor", List.copyOf(floors.values()), now,
-				chosen -> run(new SetFloorCommand(refs, levels.get(chosen)), "They are all on that floor already."));
+		bar.choose(NLS.bind(Messages.SampleActions_floorOf, samples(refs.size())), Messages.SampleActions_setFloor, List.copyOf(floors.values()), now,
+				chosen -> run(new SetFloorCommand(refs, levels.get(chosen)), Messages.SampleActions_theyAreAllOnThat));
 	}
 
 	/** Lets the person edit floor, x and y in the row. */
@@ -97,22 +98,21 @@ public final class SampleActions {
 	public void swapAxes() {
 		List<SampleRef> refs = changeable();
 		if (!refs.isEmpty()) {
-			run(new SwapAxesCommand(refs), "Their x and y are the same.");
+			run(new SwapAxesCommand(refs), Messages.SampleActions_theirXAndYAre);
 		}
 	}
 
 	/** Writes the rows selected as a file, after a word of caution. */
 	public void export() {
 		int[] indices = picked();
-		if (indices.length > 0 && Damaged.isSound(panel.getShell(), Sessions.workbench().current().orElseThrow(), "Export")) {
-			bar.confirm("Export " + samples(indices.length) + " as CSV. Addresses of access points and names of devices may be "
-					+ "personal data: mind who gets the file.", "Choose the file …", () -> export(indices));
+		if (indices.length > 0 && Damaged.isSound(panel.getShell(), Sessions.workbench().current().orElseThrow(), Messages.SampleActions_export)) {
+			bar.confirm(NLS.bind(Messages.SampleActions_exportAsCsvAddressesOf, samples(indices.length)), Messages.SampleActions_chooseTheFile, () -> export(indices));
 		}
 	}
 
 	private void export(int[] indices) {
 		FileDialog dialog = new FileDialog(panel.getShell(), SWT.SAVE);
-		dialog.setText("Export samples");
+		dialog.setText(Messages.SampleActions_exportSamples);
 		dialog.setFilterExtensions(new String[] { "*.csv" });
 		dialog.setFileName("samples.csv");
 		dialog.setOverwrite(true);
@@ -125,10 +125,10 @@ public final class SampleActions {
 	/** Writes rows to a file. */
 	void export(int[] indices, Path file) {
 		SampleContent content = panel.arrangement().content();
-		Work.start("Exporting samples", workers -> {
+		Work.start(Messages.SampleActions_exportingSamples, workers -> {
 			SampleExport.write(file, content, indices, workers);
 			return file;
-		}, done -> bar.say(samples(indices.length) + " written to " + done + "."),
+		}, done -> bar.say(NLS.bind(Messages.SampleActions_writtenTo, samples(indices.length), done)),
 				problem -> bar.say("✖ " + Problems.text(problem)));
 	}
 
@@ -140,7 +140,7 @@ public final class SampleActions {
 		if (indices.length > 0 && indices.length <= FEW) {
 			toClipboard(SampleExport.text(content, columns, indices, Workers.inline()));
 		} else if (indices.length > 0) {
-			Work.start("Copying samples", workers -> SampleExport.text(content, columns, indices, workers), this::toClipboard);
+			Work.start(Messages.SampleActions_copyingSamples, workers -> SampleExport.text(content, columns, indices, workers), this::toClipboard);
 		}
 	}
 
@@ -165,7 +165,7 @@ public final class SampleActions {
 	private int[] picked() {
 		int[] indices = panel.pickedIndices();
 		if (indices.length == 0) {
-			bar.say("Select samples first.");
+			bar.say(Messages.SampleActions_selectSamplesFirst);
 		}
 		return indices;
 	}
@@ -173,10 +173,10 @@ public final class SampleActions {
 	private List<SampleRef> changeable() {
 		ArchiveSession session = panel.session();
 		if (session == null || session.selection().samples().isEmpty()) {
-			bar.say("Select samples first.");
+			bar.say(Messages.SampleActions_selectSamplesFirst);
 			return List.of();
 		} else if (session.readOnlyReason().isPresent()) {
-			bar.say("Nothing can be changed: " + session.readOnlyReason().get() + ".");
+			bar.say(NLS.bind(Messages.SampleActions_nothingCanBeChanged, session.readOnlyReason().get()));
 			return List.of();
 		}
 		return session.selection().samples();

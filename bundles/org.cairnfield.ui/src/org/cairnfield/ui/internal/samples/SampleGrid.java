@@ -26,10 +26,10 @@ final class SampleGrid implements RowWindow.Rows, RowWindow.Gestures {
 	private static final Map<SampleColumn, String> TYPICAL = new EnumMap<>(Map.ofEntries(
 			Map.entry(SampleColumn.ID, "TH-SPRING-AGAIN-0000"), Map.entry(SampleColumn.SURVEY, "sh-spring-again"),
 			Map.entry(SampleColumn.FLOOR, "floor"), Map.entry(SampleColumn.X, "1000.00"), Map.entry(SampleColumn.Y, "1000.00"),
-			Map.entry(SampleColumn.TIME, "2031-04-07 07:30:00"), Map.entry(SampleColumn.DEVICE, "Wrist guide A"),
+			Map.entry(SampleColumn.TIME, "2031-04-07 07:30:00"), Map.entry(SampleColumn.DEVICE, Messages.SampleGrid_wristGuideA),
 			Map.entry(SampleColumn.HEARD, "heard"),
 			Map.entry(SampleColumn.STRONGEST, "00:00:5E:00:53:00 −60, 00:00:5E:00:53:00 −60, 00:00:5E:00:53:00 −60"),
-			Map.entry(SampleColumn.STATE, "set aside: courier's"), Map.entry(SampleColumn.FINDINGS, "▲ 1 warning"),
+			Map.entry(SampleColumn.STATE, Messages.SampleGrid_setAsideCourierS), Map.entry(SampleColumn.FINDINGS, Messages.SampleGrid_1Warning),
 			Map.entry(SampleColumn.CLUSTER, "cluster"), Map.entry(SampleColumn.ROLE, "border")));
 
 	private final RowWindow window;
@@ -46,7 +46,7 @@ final class SampleGrid implements RowWindow.Rows, RowWindow.Gestures {
 		this.picked = picked;
 		this.sort = sort;
 		window = new RowWindow(parent);
-		Marked.named(Marked.id(window.table(), "samples.table"), "Samples");
+		Marked.named(Marked.id(window.table(), "samples.table"), Messages.SampleGrid_samples);
 		makeColumns();
 		window.open(this, this);
 	}

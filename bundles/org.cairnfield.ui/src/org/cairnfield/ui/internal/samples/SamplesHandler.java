@@ -34,7 +34,7 @@ abstract class SamplesHandler extends AbstractHandler implements SessionListener
 			action.accept(view.actions());
 			return null;
 		} catch (PartInitException e) {
-			throw new ExecutionException("the view of the samples does not open", e);
+			throw new ExecutionException(Messages.SamplesHandler_theViewOfTheSamples, e);
 		}
 	}
 

@@ -19,6 +19,7 @@ import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -159,9 +160,9 @@ public final class SamplesPanel extends Composite implements SessionListener {
 			show(of, arrangement(of, column, down, wanted, Workers.inline()));
 			return;
 		}
-		status.setText(count(of.rows().size()) + " samples, being looked through …");
+		status.setText(NLS.bind(Messages.SamplesPanel_samplesBeingLookedThrough, count(of.rows().size())));
 		Job[] own = new Job[1];
-		own[0] = Work.start("Arranging the samples", workers -> arrangement(of, column, down, wanted, workers), made -> {
+		own[0] = Work.start(Messages.SamplesPanel_arrangingTheSamples, workers -> arrangement(of, column, down, wanted, workers), made -> {
 			if (arranging == own[0] && !isDisposed()) {
 				arranging = null;
 				show(of, made);
@@ -225,7 +226,7 @@ public final class SamplesPanel extends Composite implements SessionListener {
 		}
 		ArchiveSession of = session;
 		Job[] own = new Job[1];
-		own[0] = Work.start("Selecting samples", workers -> refs(samples, indices), refs -> {
+		own[0] = Work.start(Messages.SamplesPanel_selectingSamples, workers -> refs(samples, indices), refs -> {
 			if (picking == own[0] && session == of && !isDisposed()) {
 				tell(refs);
 			}
@@ -268,17 +269,14 @@ public final class SamplesPanel extends Composite implements SessionListener {
 	private void tellStatus() {
 		int all = shown == null ? 0 : shown.rows().size();
 		if (session == null) {
-			status.setText("No archive is open. Open one from the Archive menu.");
+			status.setText(Messages.SamplesPanel_noArchiveIsOpenOpen);
 		} else if (all == 0) {
-			status.setText("No samples here. Choose a site, floor, survey or device in the archive, or take in survey files.");
+			status.setText(Messages.SamplesPanel_noSamplesHereChooseA);
 		} else {
 			Arrangement now = grid.arrangement();
 			int picked = grid.picks().size();
 			int hidden = picked - grid.picks().shown();
-			status.setText(count(now.size()) + " of " + count(all) + " samples shown"
-					+ (picked == 0 ? "" : ", " + count(picked) + " selected")
-					+ (hidden == 0 ? "" : " (" + count(hidden) + " of them hidden by the filter)")
-					+ (session.readOnlyReason().isPresent() ? "; read-only" : ""));
+			status.setText(NLS.bind(Messages.SamplesPanel_ofSamplesShown, new Object[] { count(now.size()), count(all), picked == 0 ? "" : NLS.bind(Messages.SamplesPanel_selected, count(picked)), hidden == 0 ? "" : NLS.bind(Messages.SamplesPanel_ofThemHiddenByThe, count(hidden)), session.readOnlyReason().isPresent() ? Messages.SamplesPanel_readOnly : "" }));
 		}
 	}
 

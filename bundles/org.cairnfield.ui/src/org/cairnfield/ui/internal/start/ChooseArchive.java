@@ -16,7 +16,7 @@ public final class ChooseArchive {
 
 	/** Opens the one chosen. */
 	public static void open(Shell shell) {
-		String folder = ask(shell, "Open an archive", "Choose the folder that holds it.");
+		String folder = ask(shell, Messages.ChooseArchive_openAnArchive, Messages.ChooseArchive_chooseTheFolderThatHolds);
 		if (folder != null) {
 			Opening.open(Path.of(folder));
 		}
@@ -24,7 +24,7 @@ public final class ChooseArchive {
 
 	/** Makes a new one; it is called like its folder. */
 	public static void create(Shell shell) {
-		String folder = ask(shell, "New archive", "Choose or make an empty folder. The archive is called like it.");
+		String folder = ask(shell, Messages.ChooseArchive_newArchive, Messages.ChooseArchive_chooseOrMakeAnEmpty);
 		if (folder != null) {
 			Opening.create(Path.of(folder), Path.of(folder).getFileName().toString());
 		}

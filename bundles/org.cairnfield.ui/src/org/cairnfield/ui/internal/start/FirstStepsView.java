@@ -7,6 +7,7 @@ import org.eclipse.core.commands.common.NotDefinedException;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
@@ -53,9 +54,9 @@ public final class FirstStepsView extends ViewPart {
 		try {
 			getSite().getService(IHandlerService.class).executeCommand(getSite().getService(ICommandService.class).deserialize(command), null);
 		} catch (NotDefinedException e) {
-			Problems.log("A first step cannot be taken: " + command, e);
+			Problems.log(NLS.bind(Messages.FirstStepsView_aFirstStepCannotBe, command), e);
 		} catch (CommandException e) { // greyed at the moment, such as taking surveys into no archive
-			getViewSite().getActionBars().getStatusLineManager().setMessage("This cannot be done now: an archive must be open, and not only to read.");
+			getViewSite().getActionBars().getStatusLineManager().setMessage(Messages.FirstStepsView_thisCannotBeDoneNow);
 		}
 	}
 

@@ -27,15 +27,15 @@ public final class StartView extends ViewPart {
 		GridLayoutFactory.swtDefaults().margins(40, 32).spacing(12, 10).applyTo(page);
 		Label title = new Label(page, SWT.NONE);
 		title.setFont(JFaceResources.getHeaderFont());
-		title.setText("No archive is open");
-		choice("&Open the demo", "The invented Marrow Quay Museums, with faults to find. Yours to play with.", Opening::openDemo);
-		choice("Open an &archive …", "A folder that holds one.", () -> ChooseArchive.open(page.getShell()));
-		choice("&Copy from a remote …", "An archive that others work on, too.", () -> RemoteCopy.ask(page.getShell()));
-		choice("&New archive …", "An empty folder, to take surveys into.", () -> ChooseArchive.create(page.getShell()));
+		title.setText(Messages.StartView_noArchiveIsOpen);
+		choice(Messages.StartView_openTheDemo, Messages.StartView_theInventedMarrowQuayMuseums, Opening::openDemo);
+		choice(Messages.StartView_openAnArchive, Messages.StartView_aFolderThatHoldsOne, () -> ChooseArchive.open(page.getShell()));
+		choice(Messages.StartView_copyFromARemote, Messages.StartView_anArchiveThatOthersWork, () -> RemoteCopy.ask(page.getShell()));
+		choice(Messages.StartView_newArchive, Messages.StartView_anEmptyFolderToTake, () -> ChooseArchive.create(page.getShell()));
 		if (!RecentArchives.all().isEmpty()) {
 			Label recent = new Label(page, SWT.NONE);
 			recent.setFont(JFaceResources.getBannerFont());
-			recent.setText("Opened before");
+			recent.setText(Messages.StartView_openedBefore);
 			GridDataFactory.swtDefaults().indent(0, 12).applyTo(recent);
 			RecentArchives.all().forEach(this::recent);
 		}

@@ -51,7 +51,7 @@ final class ColumnChoice {
 			return Optional.empty();
 		}
 		MenuItem cascade = new MenuItem(above, SWT.CASCADE);
-		cascade.setText("C&olumns");
+		cascade.setText(Messages.ColumnChoice_columns);
 		Menu menu = new Menu(above);
 		cascade.setMenu(menu);
 		cascade.addListener(SWT.Dispose, event -> menu.dispose());

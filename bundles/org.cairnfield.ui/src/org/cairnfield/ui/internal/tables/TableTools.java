@@ -9,6 +9,7 @@ import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.show.Chooser;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -86,8 +87,8 @@ public final class TableTools {
 			if (menu.getItemCount() > 0) {
 				ours.add(new MenuItem(menu, SWT.SEPARATOR));
 			}
-			ours.add(item(menu, "&Copy" + key(), () -> copy(control)));
-			ours.add(item(menu, "Save the &table as CSV …", () -> save(control)));
+			ours.add(item(menu, NLS.bind(Messages.TableTools_copy, key()), () -> copy(control)));
+			ours.add(item(menu, Messages.TableTools_saveTheTableAsCsv, () -> save(control)));
 			columns.menu(menu).ifPresent(ours::add);
 		});
 	}
@@ -118,7 +119,7 @@ public final class TableTools {
 	/** All lines, to a file that the person names. */
 	static void save(Control table) {
 		FileDialog dialog = new FileDialog(table.getShell(), SWT.SAVE);
-		dialog.setText("Save the table as CSV");
+		dialog.setText(Messages.TableTools_saveTheTableAsCsv2);
 		dialog.setFilterExtensions(new String[] { "*.csv" });
 		dialog.setFileName(String.valueOf(table.getData(ID)).replaceAll("\\.(table|tree)$", "") + ".csv");
 		dialog.setOverwrite(true);
@@ -127,7 +128,7 @@ public final class TableTools {
 			try {
 				TableText.of(table, false).write(Path.of(chosen));
 			} catch (IntakeException e) {
-				MessageDialog.openError(table.getShell(), "The table was not saved", Problems.text(e));
+				MessageDialog.openError(table.getShell(), Messages.TableTools_theTableWasNotSaved, Problems.text(e));
 			}
 		}
 	}

@@ -8,6 +8,7 @@ import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.charts.Mark;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.show.Marked;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 
@@ -19,8 +20,8 @@ final class AgeingChart {
 
 	AgeingChart(Composite parent) {
 		chart = Marked.id(new LineChart(parent, SWT.BORDER), "timeline.ageing");
-		chart.setName("Error over time");
-		chart.setEmptyText("How far off older maps are on each later survey.");
+		chart.setName(Messages.AgeingChart_errorOverTime);
+		chart.setEmptyText(Messages.AgeingChart_howFarOffOlderMaps);
 	}
 
 	void show(TimelineStudy study) {
@@ -34,7 +35,7 @@ final class AgeingChart {
 			return;
 		}
 		AgeingCurves curves = AgeingCurves.of(study);
-		chart.setAxes(Axis.linear("Months since " + curves.start(), ""), Axis.linear("Mean error", "m").between(0, Double.NaN));
+		chart.setAxes(Axis.linear(NLS.bind(Messages.AgeingChart_monthsSince, curves.start()), ""), Axis.linear(Messages.AgeingChart_meanError, "m").between(0, Double.NaN));
 		chart.setSeries(curves.curves());
 		chart.setMarks(curves.changes().stream().map(change -> new Mark(change.months(), change.metres(), change.day().toString())).toList());
 	}

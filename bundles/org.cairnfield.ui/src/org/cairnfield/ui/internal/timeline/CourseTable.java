@@ -25,8 +25,8 @@ final class CourseTable {
 
 	CourseTable(Composite parent) {
 		chart = Marked.id(new HeatTable(parent, SWT.BORDER), "timeline.courses");
-		chart.setName("Access points over time");
-		chart.setEmptyText("Which access points each survey heard, and where.");
+		chart.setName(Messages.CourseTable_accessPointsOverTime);
+		chart.setEmptyText(Messages.CourseTable_whichAccessPointsEachSurvey);
 		chart.onChosen(this::chosen);
 	}
 
@@ -42,7 +42,7 @@ final class CourseTable {
 		for (int s = 0; s < steps.size(); s++) {
 			marked = steps.get(s).isChanged() ? s : marked;
 		}
-		chart.setTable(Axis.share("Share of places where it is heard"), steps.stream().map(step -> step.date().toString()).toList(),
+		chart.setTable(Axis.share(Messages.CourseTable_shareOfPlacesWhereIt), steps.stream().map(step -> step.date().toString()).toList(),
 				courses.stream().map(course -> row(course, steps, courses)).toList());
 		chart.setMarkedColumn(marked);
 	}
@@ -57,7 +57,7 @@ final class CourseTable {
 		StringJoiner heard = new StringJoiner("; ");
 		for (int s = 0; s < steps.size(); s++) {
 			if (!Double.isNaN(course.levels().get(s))) {
-				heard.add(String.format(Locale.ROOT, "%s: %.0f %% of places, median %.0f dBm", steps.get(s).date(), 100 * course.shares().get(s),
+				heard.add(String.format(Locale.ROOT, Messages.CourseTable_ofPlacesMedianDbm, steps.get(s).date(), 100 * course.shares().get(s),
 						course.levels().get(s)));
 			}
 		}

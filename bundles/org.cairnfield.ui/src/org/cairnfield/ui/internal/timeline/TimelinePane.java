@@ -21,6 +21,7 @@ import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.LatestWork;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
@@ -52,9 +53,9 @@ final class TimelinePane implements SessionListener {
 		Composite top = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(5).margins(6, 4).spacing(6, 4).applyTo(top);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
-		siteChoice = Marked.choice(top, "S&ite", "timeline.site", this::siteChosen);
-		compare = Marked.button(top, "&Compare surveys", "timeline.compare", this::start);
-		cancel = Marked.button(top, "Cancel", "timeline.cancel", work::cancel);
+		siteChoice = Marked.choice(top, Messages.TimelinePane_site, "timeline.site", this::siteChosen);
+		compare = Marked.button(top, Messages.TimelinePane_compareSurveys, "timeline.compare", this::start);
+		cancel = Marked.button(top, Messages.TimelinePane_cancel, "timeline.cancel", work::cancel);
 		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(cancel);
 		says = Marked.line(top, "timeline.message", 1);
 		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
@@ -141,7 +142,7 @@ final class TimelinePane implements SessionListener {
 		Archive still = ArchiveCopy.of(of.archive());
 		String id = chosen().getId();
 		problem = "";
-		work.start("Comparing the surveys of " + ArchiveMap.nameOf(chosen()),
+		work.start(NLS.bind(Messages.TimelinePane_comparingTheSurveysOf, ArchiveMap.nameOf(chosen())),
 				workers -> TimelineStudy.of(still, ArchiveIndex.of(still).site(id).orElseThrow(), ReleasedArchives.of(of.open()), workers), found -> {
 					study = found;
 					outdated = false;
@@ -167,16 +168,16 @@ final class TimelinePane implements SessionListener {
 
 	private String text() {
 		if (work.isBusy()) {
-			return "Comparing …";
+			return Messages.TimelinePane_comparing;
 		}
 		if (!problem.isEmpty()) {
 			return "✖ " + problem;
 		}
 		if (study == null) {
-			return chosen() == null ? "Open an archive to see how its maps have aged."
-					: "Compares the training surveys of the site in order of time, and measures what can be done about what changed.";
+			return chosen() == null ? Messages.TimelinePane_openAnArchiveToSee
+					: Messages.TimelinePane_comparesTheTrainingSurveysOf;
 		}
-		return TimelineWords.summary(study.timeline()) + (outdated ? " ▲ The archive has changed since: compare again." : "");
+		return TimelineWords.summary(study.timeline()) + (outdated ? Messages.TimelinePane_theArchiveHasChangedSince : "");
 	}
 
 	void setFocus() {

@@ -20,6 +20,7 @@ import org.cairnfield.ui.scope.MarkedPlace;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.show.Chooser;
 import org.cairnfield.ui.work.Work;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -34,7 +35,7 @@ final class WalkPlanning {
 	static void plan(ArchiveSession session, String siteId, Consumer<NextWalk> planned) {
 		Archive still = ArchiveCopy.of(session.archive());
 		Site site = ArchiveIndex.of(still).site(siteId).orElseThrow();
-		Work.start("Planning the next walk of " + ArchiveMap.nameOf(site), workers -> NextWalk.of(still, site, NextWalk.USUAL_PLACES, workers), walk -> {
+		Work.start(NLS.bind(Messages.WalkPlanning_planningTheNextWalkOf, ArchiveMap.nameOf(site)), workers -> NextWalk.of(still, site, NextWalk.USUAL_PLACES, workers), walk -> {
 			mark(session, walk);
 			planned.accept(walk);
 		});
@@ -59,16 +60,16 @@ final class WalkPlanning {
 	static void save(Shell shell, ArchiveSession session, NextWalk walk) {
 		Site site = ArchiveIndex.of(session.archive()).site(walk.site()).orElseThrow();
 		FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-		dialog.setText("Save the walk of the next survey");
+		dialog.setText(Messages.WalkPlanning_saveTheWalkOfThe);
 		boolean onEarth = site.getGeoreference() != null;
 		dialog.setFilterExtensions(onEarth ? new String[] { "*.geojson", "*.csv" } : new String[] { "*.csv" });
-		dialog.setFilterNames(onEarth ? new String[] { "Points that a phone can show (GeoJSON)", "Table (CSV)" } : new String[] { "Table (CSV)" });
+		dialog.setFilterNames(onEarth ? new String[] { Messages.WalkPlanning_pointsThatAPhoneCan, Messages.WalkPlanning_tableCsv } : new String[] { Messages.WalkPlanning_tableCsv });
 		dialog.setFileName(site.getId() + "-walk" + (onEarth ? ".geojson" : ".csv"));
 		dialog.setOverwrite(true);
 		String chosen = Chooser.open(dialog, "walk");
 		if (chosen != null) {
 			Archive still = ArchiveCopy.of(session.archive());
-			Work.start("Saving the walk of " + ArchiveMap.nameOf(site), workers -> {
+			Work.start(NLS.bind(Messages.WalkPlanning_savingTheWalkOf, ArchiveMap.nameOf(site)), workers -> {
 				if (chosen.endsWith(".geojson")) {
 					WalkFiles.geoJson(Path.of(chosen), still, List.of(walk));
 				} else {

@@ -19,6 +19,7 @@ import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.RGB;
 
 /**
@@ -38,7 +39,7 @@ public final class ByCluster implements SampleColouring {
 
 	@Override
 	public String name() {
-		return "Cluster";
+		return Messages.ByCluster_cluster;
 	}
 
 	private static Optional<Split> split(ArchiveSession session) {
@@ -74,7 +75,7 @@ public final class ByCluster implements SampleColouring {
 			lookOf[i] = place;
 			counts[place]++;
 		}
-		String title = split == null ? "Cluster (there is no split yet)" : "Cluster of " + split.getId();
+		String title = split == null ? Messages.ByCluster_clusterThereIsNoSplit : NLS.bind(Messages.ByCluster_clusterOf, split.getId());
 		return new SampleColours(looks, lookOf, new PlanLegend(title, legend(places, looks, counts), null));
 	}
 
@@ -118,12 +119,12 @@ public final class ByCluster implements SampleColouring {
 		List<Map.Entry<Kind, Integer>> absent = proposed.stream()
 				.filter(e -> !places.containsKey(new Kind(e.getKey().cluster(), false))).toList();
 		absent.stream().limit(MOST_IN_LEGEND).forEach(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()),
-				"proposed for C" + e.getKey().cluster() + ", not on this floor", counts[e.getValue()])));
+				NLS.bind(Messages.ByCluster_proposedForCNotOn, e.getKey().cluster()), counts[e.getValue()])));
 		List<Map.Entry<Kind, Integer>> others = proposed.stream().filter(e -> absent.indexOf(e) < 0 || absent.indexOf(e) >= MOST_IN_LEGEND).toList();
 		others.stream().findFirst().ifPresent(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()),
-				absent.isEmpty() ? "proposed" : "proposed for others", others.stream().mapToInt(o -> counts[o.getValue()]).sum())));
+				absent.isEmpty() ? "proposed" : Messages.ByCluster_proposedForOthers, others.stream().mapToInt(o -> counts[o.getValue()]).sum())));
 		places.entrySet().stream().filter(e -> e.getKey().cluster() < 0).forEach(e -> entries.add(new PlanLegend.Entry(
-				looks.get(e.getValue()), e.getKey().cluster() == Kind.NOISE ? "noise" : "in no split", counts[e.getValue()])));
+				looks.get(e.getValue()), e.getKey().cluster() == Kind.NOISE ? "noise" : Messages.ByCluster_inNoSplit, counts[e.getValue()])));
 		return entries;
 	}
 }

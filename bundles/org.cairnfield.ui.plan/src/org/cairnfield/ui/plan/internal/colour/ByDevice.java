@@ -16,16 +16,16 @@ public final class ByDevice implements SampleColouring {
 
 	@Override
 	public String name() {
-		return "Device";
+		return Messages.ByDevice_device;
 	}
 
 	@Override
 	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
 		List<Device> devices = new ArrayList<>(session.archive().getDevices());
 		List<String> names = new ArrayList<>(devices.stream().map(ModelText::name).toList());
-		names.add("device not known");
+		names.add(Messages.ByDevice_deviceNotKnown);
 		int[] kindOf = samples.parts().stream().map(part -> part.source().getDevice()).mapToInt(devices::indexOf)
 				.map(index -> index < 0 ? devices.size() : index).toArray();
-		return Categories.of("Device", names, samples.size(), i -> kindOf[samples.partNumber(i)], background);
+		return Categories.of(Messages.ByDevice_device, names, samples.size(), i -> kindOf[samples.partNumber(i)], background);
 	}
 }

@@ -19,11 +19,11 @@ import org.eclipse.swt.graphics.RGB;
 /** The worst open finding about a sample. */
 public final class ByHealth implements SampleColouring {
 
-	private static final String[] NAMES = { "error", "warning", "note", "nothing found" };
+	private static final String[] NAMES = { "error", "warning", "note", Messages.ByHealth_nothingFound };
 
 	@Override
 	public String name() {
-		return "Findings";
+		return Messages.ByHealth_findings;
 	}
 
 	@Override
@@ -44,8 +44,8 @@ public final class ByHealth implements SampleColouring {
 				entries.add(new PlanLegend.Entry(looks.get(k), NAMES[k], counts[k]));
 			}
 		}
-		String title = session.findings().last().isPresent() ? "Worst open finding"
-				: session.findings().isChecking() ? "Findings: checking …" : "Findings: not checked yet";
+		String title = session.findings().last().isPresent() ? Messages.ByHealth_worstOpenFinding
+				: session.findings().isChecking() ? Messages.ByHealth_findingsChecking : Messages.ByHealth_findingsNotCheckedYet;
 		return new SampleColours(looks, lookOf, new PlanLegend(title, entries, null));
 	}
 

@@ -11,7 +11,7 @@ public final class ByNumberHeard implements SampleColouring {
 
 	@Override
 	public String name() {
-		return "Number heard";
+		return Messages.ByNumberHeard_numberHeard;
 	}
 
 	@Override
@@ -23,7 +23,7 @@ public final class ByNumberHeard implements SampleColouring {
 			most = Math.max(most, heard);
 			least = Math.min(least, heard);
 		}
-		return Ramps.of("Number heard", Math.min(least, most), most, "access points", samples.size(),
+		return Ramps.of(Messages.ByNumberHeard_numberHeard, Math.min(least, most), most, Messages.ByNumberHeard_accessPoints, samples.size(),
 				i -> samples.table(i).heard(samples.row(i)), "", background);
 	}
 }

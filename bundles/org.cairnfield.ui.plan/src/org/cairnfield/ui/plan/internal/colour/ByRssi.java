@@ -10,6 +10,7 @@ import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.RGB;
 
 /** How strongly the chosen access point is heard. */
@@ -22,7 +23,7 @@ public final class ByRssi implements SampleColouring {
 
 	@Override
 	public String name() {
-		return "RSSI of the access point";
+		return Messages.ByRssi_rssiOfTheAccessPoint;
 	}
 
 	@Override
@@ -36,13 +37,13 @@ public final class ByRssi implements SampleColouring {
 		if (chosen == null) {
 			SampleColours grey = Ramps.of("", LOW_DBM, HIGH_DBM, "dBm", samples.size(), i -> Double.NaN, "", background);
 			return new SampleColours(grey.looks(), grey.lookOf(),
-					new PlanLegend("Choose an access point in the archive or on the plan to see its RSSI", List.of(), null));
+					new PlanLegend(Messages.ByRssi_chooseAnAccessPointIn, List.of(), null));
 		}
 		int[] wanted = samples.parts().stream().mapToInt(part -> part.table().accessPoints().indexOf(chosen.getId())).toArray();
-		return Ramps.of("RSSI of " + ModelText.name(chosen), LOW_DBM, HIGH_DBM, "dBm", samples.size(), i -> {
+		return Ramps.of(NLS.bind(Messages.ByRssi_rssiOf, ModelText.name(chosen)), LOW_DBM, HIGH_DBM, "dBm", samples.size(), i -> {
 			int accessPoint = wanted[samples.partNumber(i)];
 			int reading = accessPoint < 0 ? -1 : samples.table(i).reading(samples.row(i), accessPoint);
 			return reading < 0 ? Double.NaN : samples.table(i).rssiDbm(samples.row(i), reading);
-		}, "not heard", background);
+		}, Messages.ByRssi_notHeard, background);
 	}
 }

@@ -9,6 +9,7 @@ import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.ui.plan.SampleColouring;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.RGB;
 
 /** Whether a sample is kept, and if not, why. */
@@ -16,7 +17,7 @@ public final class ByState implements SampleColouring {
 
 	@Override
 	public String name() {
-		return "State";
+		return Messages.ByState_state;
 	}
 
 	@Override
@@ -28,11 +29,11 @@ public final class ByState implements SampleColouring {
 			String reason = samples.table(i).reason(samples.row(i));
 			if (reason != null) {
 				kindOf[i] = reasons.computeIfAbsent(reason, text -> {
-					names.add("set aside: " + text);
+					names.add(NLS.bind(Messages.ByState_setAside, text));
 					return names.size() - 1;
 				});
 			}
 		}
-		return Categories.of("State", names, samples.size(), i -> kindOf[i], background);
+		return Categories.of(Messages.ByState_state, names, samples.size(), i -> kindOf[i], background);
 	}
 }

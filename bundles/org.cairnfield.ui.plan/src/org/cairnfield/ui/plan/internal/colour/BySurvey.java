@@ -12,12 +12,12 @@ public final class BySurvey implements SampleColouring {
 
 	@Override
 	public String name() {
-		return "Survey";
+		return Messages.BySurvey_survey;
 	}
 
 	@Override
 	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
-		return Categories.of("Survey", samples.parts().stream().map(part -> ModelText.name(part.source())).toList(), samples.size(),
+		return Categories.of(Messages.BySurvey_survey, samples.parts().stream().map(part -> ModelText.name(part.source())).toList(), samples.size(),
 				samples::partNumber, background);
 	}
 }

@@ -15,6 +15,7 @@ import org.cairnfield.ui.plan.PlanLegend;
 import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
 import org.cairnfield.ui.plan.internal.raster.Rgb;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.RGB;
 
 /** Colours for kinds: eight at most, the rest together in grey. */
@@ -71,7 +72,7 @@ public final class Categories {
 		if (kinds > 0) {
 			SampleLook look = SampleLook.solid(grey(background), Marker.PLUS);
 			looks.add(look);
-			entries.add(new PlanLegend.Entry(look, kinds + " others", others));
+			entries.add(new PlanLegend.Entry(look, NLS.bind(Messages.Categories_others, kinds), others));
 		}
 		for (int i = 0; i < samples; i++) {
 			lookOf[i] = place[lookOf[i]];

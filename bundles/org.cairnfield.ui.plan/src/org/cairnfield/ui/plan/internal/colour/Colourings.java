@@ -9,6 +9,7 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExtensionRegistry;
 import org.eclipse.core.runtime.RegistryFactory;
+import org.eclipse.osgi.util.NLS;
 
 /** The ways to colour samples: those of the plan, then those that other bundles add. */
 public final class Colourings {
@@ -29,7 +30,7 @@ public final class Colourings {
 				try {
 					all.add((SampleColouring) element.createExecutableExtension("class"));
 				} catch (CoreException | ClassCastException e) {
-					Problems.log("Colouring of " + element.getContributor().getName(), e);
+					Problems.log(NLS.bind(Messages.Colourings_colouringOf, element.getContributor().getName()), e);
 				}
 			}
 		}

@@ -15,6 +15,7 @@ import org.cairnfield.ui.plan.SampleColours;
 import org.cairnfield.ui.plan.SampleLook;
 import org.cairnfield.ui.plan.internal.raster.Rgb;
 import org.cairnfield.ui.plan.internal.errors.FloorErrors;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.RGB;
 
 /** Colours of an error map: the larger an error, the more it stands out; a shape says whether the floor is right. */
@@ -73,16 +74,16 @@ public final class ErrorColours {
 				.filter(landing -> errors.stream().anyMatch(each -> each.placed().count(landing) > 0))
 				.map(landing -> new PlanLegend.Entry(look(landing, 0.5, background), label(landing), PlanLegend.Entry.UNCOUNTED)).toList();
 		FloorErrors first = errors.get(0);
-		return new PlanLegend("Mean error in squares of " + ShownNumbers.text(first.placed().squareMetres(), 0, "m") + ", test survey", entries,
-				new PlanLegend.Ramp(0, first.topMetres(), "m or more", colours));
+		return new PlanLegend(NLS.bind(Messages.ErrorColours_meanErrorInSquaresOf, ShownNumbers.text(first.placed().squareMetres(), 0, "m")), entries,
+				new PlanLegend.Ramp(0, first.topMetres(), Messages.ErrorColours_mOrMore, colours));
 	}
 
 	private static String label(Landing landing) {
 		return switch (landing) {
-		case RIGHT_FLOOR -> "put on the right floor";
-		case OTHER_FLOOR -> "on another floor, dashed arrow";
-		case OTHER_SITE -> "at another site, no arrow";
-		case NOWHERE -> "no position";
+		case RIGHT_FLOOR -> Messages.ErrorColours_putOnTheRightFloor;
+		case OTHER_FLOOR -> Messages.ErrorColours_onAnotherFloorDashedArrow;
+		case OTHER_SITE -> Messages.ErrorColours_atAnotherSiteNoArrow;
+		case NOWHERE -> Messages.ErrorColours_noPosition;
 		};
 	}
 }

@@ -12,6 +12,7 @@ import org.cairnfield.curation.measure.SideBySide.Placed;
 import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * The test samples of one floor, and where one way of matching puts each.
@@ -54,16 +55,14 @@ public record FloorErrors(SampleRows samples, ErrorMap placed, double allMetres,
 	/** The figures of the floor in a line. */
 	public String summary() {
 		int all = placed.placed().size();
-		return placed.way() + (all == 0 ? ": no test sample here"
-				: ": mean " + ShownNumbers.text(placed.meanMetres(), 2, "m") + ", 95 % " + ShownNumbers.text(placed.p95Metres(), 2, "m")
-						+ ", right floor " + placed.count(Landing.RIGHT_FLOOR) + "/" + all)
-				+ "; all floors " + ShownNumbers.text(allMetres, 2, "m");
+		return NLS.bind(Messages.FloorErrors_allFloors, new Object[] { placed.way(), all == 0 ? Messages.FloorErrors_noTestSampleHere
+				: NLS.bind(Messages.FloorErrors_mean95RightFloor, new Object[] { ShownNumbers.text(placed.meanMetres(), 2, "m"), ShownNumbers.text(placed.p95Metres(), 2, "m"), placed.count(Landing.RIGHT_FLOOR), all }), ShownNumbers.text(allMetres, 2, "m") });
 	}
 
 	/** Where a sample was put, in a few words. */
 	public String words(int sample) {
 		Placed at = placed(sample);
-		return placed.way() + ": " + (at.landing() == Landing.NOWHERE ? "no position"
-				: ShownNumbers.text(at.errorMetres(), 2, "m") + " off" + (at.isRight() ? "" : ", put on " + at.found()));
+		return placed.way() + ": " + (at.landing() == Landing.NOWHERE ? Messages.FloorErrors_noPosition
+				: NLS.bind(Messages.FloorErrors_off, ShownNumbers.text(at.errorMetres(), 2, "m"), at.isRight() ? "" : NLS.bind(Messages.FloorErrors_putOn, at.found())));
 	}
 }

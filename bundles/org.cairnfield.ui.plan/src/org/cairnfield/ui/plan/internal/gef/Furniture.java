@@ -171,13 +171,13 @@ final class Furniture extends Figure {
 	String emptyText() {
 		PlanScene scene = plan.scene();
 		if (plan.session() == null) {
-			return "No archive is open. Open one, or the demo, from the Archive menu.";
+			return Messages.Furniture_noArchiveIsOpenOpen;
 		} else if (scene.floor() == null) {
-			return "This archive has no floors yet. Take in survey files: their floors come with them.";
+			return Messages.Furniture_thisArchiveHasNoFloors;
 		} else if (scene.shown() != null && scene.samples().size() == 0) {
-			return scene.errors() == null ? scene.shown().empty() : "No test sample was taken on this floor.";
+			return scene.errors() == null ? scene.shown().empty() : Messages.Furniture_noTestSampleWasTaken;
 		} else if (scene.samples().size() == 0) {
-			return "No survey has samples on this floor.";
+			return Messages.Furniture_noSurveyHasSamplesOn;
 		}
 		return null;
 	}

@@ -14,6 +14,7 @@ import org.cairnfield.ui.plan.internal.geometry.Camera;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.gef.DragTracker;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
@@ -74,8 +75,7 @@ public final class MountEditor implements PlanTool {
 
 	/** What to do, and where it would be, in a line. */
 	public String words() {
-		return "Click where " + ModelText.address(accessPoint) + " is mounted, or move there by arrows and press Enter; Escape gives up.   x "
-				+ ShownNumbers.text(xMetres, 2, "m") + ", y " + ShownNumbers.text(yMetres, 2, "m");
+		return NLS.bind(Messages.MountEditor_clickWhereIsMountedOr, new Object[] { ModelText.address(accessPoint), ShownNumbers.text(xMetres, 2, "m"), ShownNumbers.text(yMetres, 2, "m") });
 	}
 
 	private void keep() {

@@ -12,6 +12,7 @@ import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.commands.UnexecutableCommand;
 import org.eclipse.gef.editpolicies.NonResizableEditPolicy;
 import org.eclipse.gef.requests.ChangeBoundsRequest;
+import org.eclipse.osgi.util.NLS;
 
 /** Corrects the position of a sample, to a centimetre. */
 final class MoveSamplePolicy extends NonResizableEditPolicy {
@@ -67,7 +68,6 @@ final class MoveSamplePolicy extends NonResizableEditPolicy {
 		boolean several = plan.scene().selected().cardinality() > 1;
 		double metres = request.getMoveDelta().getDistance(new Point()) / camera().pixelsPerMetre();
 		feedback.show(start, end, several ? ShownNumbers.text(metres, 2, "m")
-				: "x " + ShownNumbers.text(x(request), 2, "m") + ", y " + ShownNumbers.text(y(request), 2, "m") + "   moved "
-						+ ShownNumbers.text(metres, 2, "m"));
+				: NLS.bind(Messages.MoveSamplePolicy_xYMoved, new Object[] { ShownNumbers.text(x(request), 2, "m"), ShownNumbers.text(y(request), 2, "m"), ShownNumbers.text(metres, 2, "m") }));
 	}
 }

@@ -17,6 +17,7 @@ import org.cairnfield.ui.plan.internal.geometry.Camera;
 import org.cairnfield.ui.plan.internal.outline.OutlineDraft;
 import org.cairnfield.ui.plan.internal.outline.OutlineShape;
 import org.eclipse.gef.DragTracker;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Event;
 
 /** Draws the outline of the floor on show, or changes it. What is kept is one change of the archive; until then it is a draft. */
@@ -111,8 +112,7 @@ public final class OutlineEditor implements PlanTool {
 	@Override
 	public void leave() {
 		if (!keep()) {
-			Notices.workbench().say(new Notice("outline", Notice.Kind.WARNING, "The outline that was drawn on " + ModelText.name(floor) + " was not kept. "
-					+ problem, List.of(new Notice.Action("Dismiss", () -> Notices.workbench().remove("outline")))));
+			Notices.workbench().say(new Notice("outline", Notice.Kind.WARNING, NLS.bind(Messages.OutlineEditor_theOutlineThatWasDrawn, ModelText.name(floor), problem), List.of(new Notice.Action(Messages.OutlineEditor_dismiss, () -> Notices.workbench().remove("outline")))));
 			giveUp();
 		}
 	}

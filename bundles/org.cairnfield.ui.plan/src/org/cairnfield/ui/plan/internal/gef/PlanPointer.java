@@ -5,6 +5,7 @@ import org.cairnfield.ui.plan.internal.model.EstimatedPlace;
 import org.cairnfield.ui.plan.internal.model.ShownPlace;
 import org.cairnfield.ui.plan.internal.scene.PlanScene;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Event;
@@ -60,13 +61,10 @@ final class PlanPointer {
 	private String placeText(ShownPlace place) {
 		String address = plan.choice().address(place.accessPoint());
 		if (!(place instanceof EstimatedPlace estimate)) {
-			return address + "\nmounted at x " + ShownNumbers.text(place.xMetres(), 2, "m") + ", y " + ShownNumbers.text(place.yMetres(), 2, "m");
+			return NLS.bind(Messages.PlanPointer_mountedAtXY, new Object[] { address, ShownNumbers.text(place.xMetres(), 2, "m"), ShownNumbers.text(place.yMetres(), 2, "m") });
 		}
 		String known = plan.scene().mounted().stream().filter(each -> each.accessPoint().equals(place.accessPoint())).findFirst()
-				.map(each -> "\n" + ShownNumbers.text(Math.hypot(each.xMetres() - place.xMetres(), each.yMetres() - place.yMetres()), 1, "m")
-						+ " from where it is mounted").orElse("");
-		return address + "\nabout x " + ShownNumbers.text(place.xMetres(), 1, "m") + ", y "
-				+ ShownNumbers.text(place.yMetres(), 1, "m") + "\nestimated from its " + estimate.readings()
-				+ " strongest readings, up to " + ShownNumbers.text(estimate.strongestDbm(), 0, "dBm") + known;
+				.map(each -> NLS.bind(Messages.PlanPointer_fromWhereItIsMounted, ShownNumbers.text(Math.hypot(each.xMetres() - place.xMetres(), each.yMetres() - place.yMetres()), 1, "m"))).orElse("");
+		return NLS.bind(Messages.PlanPointer_aboutXYEstimatedFrom, new Object[] { address, ShownNumbers.text(place.xMetres(), 1, "m"), ShownNumbers.text(place.yMetres(), 1, "m"), estimate.readings(), ShownNumbers.text(estimate.strongestDbm(), 0, "dBm"), known });
 	}
 }

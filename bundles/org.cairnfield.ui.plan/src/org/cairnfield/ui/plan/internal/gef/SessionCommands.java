@@ -8,6 +8,7 @@ import org.cairnfield.ui.session.ArchiveSession;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.commands.CommandStack;
+import org.eclipse.osgi.util.NLS;
 
 /** GEF's stack as a mere gate to the one stack of the archive: it hands commands on and keeps none. */
 final class SessionCommands extends CommandStack {
@@ -25,7 +26,7 @@ final class SessionCommands extends CommandStack {
 		if (session == null || changes.isEmpty()) {
 			return;
 		}
-		session.run(changes.size() == 1 ? changes.get(0) : new CompoundCommand("Move " + changes.size() + " samples", changes));
+		session.run(changes.size() == 1 ? changes.get(0) : new CompoundCommand(NLS.bind(Messages.SessionCommands_moveSamples, changes.size()), changes));
 	}
 
 	private static void collect(Command command, List<org.eclipse.emf.common.command.Command> changes) {

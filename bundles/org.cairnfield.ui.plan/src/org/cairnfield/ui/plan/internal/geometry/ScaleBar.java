@@ -22,9 +22,9 @@ public record ScaleBar(double metres, int pixels) {
 	/** Such as "5 m", "20 cm" or "2 km". */
 	public String label() {
 		if (metres >= 1000) {
-			return String.format(Locale.ROOT, "%.0f\u00a0km", metres / 1000);
+			return String.format(Locale.ROOT, Messages.ScaleBar_km, metres / 1000);
 		}
 		return metres >= 0.995 ? String.format(Locale.ROOT, "%.0f\u00a0m", metres)
-				: String.format(Locale.ROOT, "%.0f\u00a0cm", metres * 100);
+				: String.format(Locale.ROOT, Messages.ScaleBar_cm, metres * 100);
 	}
 }

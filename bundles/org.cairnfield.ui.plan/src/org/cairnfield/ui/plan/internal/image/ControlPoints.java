@@ -8,6 +8,7 @@ import org.cairnfield.model.values.Placement;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.internal.model.ControlPoint;
 import org.cairnfield.ui.plan.internal.model.PlacementFit;
+import org.eclipse.osgi.util.NLS;
 
 /** The control points that a person sets, and what follows from them. Knows no widgets. */
 final class ControlPoints {
@@ -98,15 +99,15 @@ final class ControlPoints {
 		List<ControlPoint> known = entries.stream().filter(Entry::isComplete)
 				.map(each -> new ControlPoint(each.column, each.row, each.xMetres, each.yMetres)).toList();
 		if (known.size() < 2) {
-			problem = entries.size() < 2 ? "Click at least two points of the image, far apart, and give their x and y in metres."
-					: "Give x and y in metres of at least two points.";
+			problem = entries.size() < 2 ? Messages.ControlPoints_clickAtLeastTwoPoints
+					: Messages.ControlPoints_giveXAndYIn;
 			return;
 		}
 		try {
 			fit = PlacementFit.of(known);
 			problem = null;
 		} catch (IllegalArgumentException e) {
-			problem = "No placement yet: " + e.getMessage() + ".";
+			problem = NLS.bind(Messages.ControlPoints_noPlacementYet, e.getMessage());
 		}
 	}
 
@@ -128,9 +129,8 @@ final class ControlPoints {
 		if (fit == null) {
 			return problem;
 		}
-		String how = "1 pixel is " + ShownNumbers.text(fit.placement().metresPerPixel() * 100, 2, "cm") + ", turned by "
-				+ ShownNumbers.text(fit.placement().turnDegrees(), 2, "°") + ".";
-		return how + (fit.residualsMetres().size() == 2 ? " Two points always fit: a third shows whether they are right."
-				: " The points are off by " + ShownNumbers.text(fit.rmsMetres(), 3, "m") + " (root mean square).");
+		String how = NLS.bind(Messages.ControlPoints_1PixelIsTurnedBy, ShownNumbers.text(fit.placement().metresPerPixel() * 100, 2, "cm"), ShownNumbers.text(fit.placement().turnDegrees(), 2, "°"));
+		return how + (fit.residualsMetres().size() == 2 ? Messages.ControlPoints_twoPointsAlwaysFitA
+				: NLS.bind(Messages.ControlPoints_thePointsAreOffBy, ShownNumbers.text(fit.rmsMetres(), 3, "m")));
 	}
 }

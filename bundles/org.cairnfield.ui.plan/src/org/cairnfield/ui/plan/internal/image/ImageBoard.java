@@ -9,6 +9,7 @@ import org.cairnfield.model.values.Placement;
 import org.cairnfield.ui.charts.Spoken;
 import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
@@ -26,7 +27,7 @@ final class ImageBoard extends Canvas {
 	private static final int CLICK = 4;
 	private static final int ARM = 8;
 	private static final int MOST_DOTS = 2000;
-	private static final String EMPTY = "Choose an image file of the floor.";
+	private static final String EMPTY = Messages.ImageBoard_chooseAnImageFileOf;
 
 	private final ControlPoints points;
 	private final Outline outline;
@@ -50,7 +51,7 @@ final class ImageBoard extends Canvas {
 		this.clicked = clicked;
 		setData("org.cairnfield.id", "plan.image");
 		setBackground(getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
-		Spoken.picture(this, () -> "Plan image", this::content, () -> chosen == null ? "" : words(chosen));
+		Spoken.picture(this, () -> Messages.ImageBoard_planImage, this::content, () -> chosen == null ? "" : words(chosen));
 		setCursor(getDisplay().getSystemCursor(SWT.CURSOR_CROSS));
 		addListener(SWT.Paint, event -> paint(event.gc));
 		addListener(SWT.Resize, event -> {
@@ -86,11 +87,11 @@ final class ImageBoard extends Canvas {
 	}
 
 	private String content() {
-		return image == null ? EMPTY : points.entries().isEmpty() ? "No point is marked" : points.entries().stream().map(this::words).collect(Collectors.joining("; "));
+		return image == null ? EMPTY : points.entries().isEmpty() ? Messages.ImageBoard_noPointIsMarked : points.entries().stream().map(this::words).collect(Collectors.joining("; "));
 	}
 
 	private String words(ControlPoints.Entry entry) {
-		return "point " + (points.entries().indexOf(entry) + 1) + " at column " + ShownNumbers.text(entry.column(), 1) + ", row " + ShownNumbers.text(entry.row(), 1);
+		return NLS.bind(Messages.ImageBoard_pointAtColumnRow, new Object[] { points.entries().indexOf(entry) + 1, ShownNumbers.text(entry.column(), 1), ShownNumbers.text(entry.row(), 1) });
 	}
 
 	private void fit() {

@@ -37,7 +37,7 @@ public final class ImagePlacing {
 		Site site = (Site) floor.eContainer();
 		String id = site.getId();
 		int level = floor.getLevel();
-		Work.start("Copying the plan image", workers -> copy(file, id, level, session),
+		Work.start(Messages.ImagePlacing_copyingThePlanImage, workers -> copy(file, id, level, session),
 				image -> session.run(PlanImageCommand.of(floor, image, placement)));
 	}
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 
 import org.cairnfield.model.values.Placement;
 import org.cairnfield.ui.plan.internal.raster.PlanPicture;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
@@ -23,7 +24,7 @@ public final class PictureFile {
 			ImageData data = new ImageData(in);
 			return new PlanPicture(data.width, data.height, pixels(data), placement);
 		} catch (SWTException e) {
-			throw new IOException("no image that can be read: " + file.getFileName() + " (" + e.getMessage() + ")", e);
+			throw new IOException(NLS.bind(Messages.PictureFile_noImageThatCanBe, file.getFileName(), e.getMessage()), e);
 		}
 	}
 

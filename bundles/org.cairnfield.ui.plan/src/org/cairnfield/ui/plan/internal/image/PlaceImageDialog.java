@@ -25,6 +25,7 @@ import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.jface.viewers.TableViewerEditor;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.Image;
@@ -70,7 +71,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 	@Override
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
-		shell.setText("Place a plan image");
+		shell.setText(Messages.PlaceImageDialog_placeAPlanImage);
 		shell.setData("org.cairnfield.id", "plan.placeImage");
 	}
 
@@ -90,7 +91,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		name = new Label(area, SWT.NONE);
 		name.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
 		Button choose = new Button(area, SWT.PUSH);
-		choose.setText("&Choose an image file …");
+		choose.setText(Messages.PlaceImageDialog_chooseAnImageFile);
 		choose.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, false));
 		choose.addListener(SWT.Selection, event -> choose());
 		board = new ImageBoard(area, points, floor.getOutline(), SampleRows.of(floor), this::add);
@@ -103,9 +104,9 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		side.setLayout(sideLayout);
 		createTable(side);
 		Button remove = new Button(side, SWT.PUSH);
-		remove.setText("&Remove the point");
+		remove.setText(Messages.PlaceImageDialog_removeThePoint);
 		remove.addListener(SWT.Selection, event -> remove());
-		setTitle("Place a plan image on " + ModelText.name(floor));
+		setTitle(NLS.bind(Messages.PlaceImageDialog_placeAPlanImageOn, ModelText.name(floor)));
 		showPresentImage();
 		return area;
 	}
@@ -113,7 +114,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 	@Override
 	protected Control createButtonBar(Composite parent) {
 		Control bar = super.createButtonBar(parent);
-		getButton(IDialogConstants.OK_ID).setText("&Place");
+		getButton(IDialogConstants.OK_ID).setText(Messages.PlaceImageDialog_place);
 		changed();
 		return bar;
 	}
@@ -122,13 +123,13 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		table = new TableViewer(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
 		table.getTable().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
 		table.getTable().setHeaderVisible(true);
-		Marked.named(Marked.id(table.getTable(), "plan.controlPoints"), "Points of the image and where they lie");
+		Marked.named(Marked.id(table.getTable(), "plan.controlPoints"), Messages.PlaceImageDialog_pointsOfTheImageAnd);
 		table.setContentProvider(ArrayContentProvider.getInstance());
-		column("Point", 50, entry -> Integer.toString(points.entries().indexOf(entry) + 1), null);
-		column("Pixel", 110, entry -> ShownNumbers.text(entry.column(), 1) + ", " + ShownNumbers.text(entry.row(), 1), null);
+		column(Messages.PlaceImageDialog_point, 50, entry -> Integer.toString(points.entries().indexOf(entry) + 1), null);
+		column(Messages.PlaceImageDialog_pixel, 110, entry -> ShownNumbers.text(entry.column(), 1) + ", " + ShownNumbers.text(entry.row(), 1), null);
 		column("x (m)", 75, entry -> text(entry.xMetres()), points::xMetres);
 		column("y (m)", 75, entry -> text(entry.yMetres()), points::yMetres);
-		column("off by (m)", 80, entry -> ShownNumbers.text(points.residualMetres(entry), 3), null);
+		column(Messages.PlaceImageDialog_offByM, 80, entry -> ShownNumbers.text(points.residualMetres(entry), 3), null);
 		TableViewerEditor.create(table, new ColumnViewerEditorActivationStrategy(table),
 				ColumnViewerEditor.TABBING_HORIZONTAL | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR); // from x to y, then to the next point
 		table.setInput(points.entries());
@@ -185,25 +186,25 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		if (ok != null) {
 			ok.setEnabled(hasImage && points.placement().isPresent() && session.readOnlyReason().isEmpty());
 		}
-		session.readOnlyReason().ifPresent(reason -> setErrorMessage("Nothing can be changed: " + reason));
+		session.readOnlyReason().ifPresent(reason -> setErrorMessage(NLS.bind(Messages.PlaceImageDialog_nothingCanBeChanged, reason)));
 	}
 
 	private void showPresentImage() {
-		name.setText("The floor has no plan image yet.");
+		name.setText(Messages.PlaceImageDialog_theFloorHasNoPlan);
 		if (floor.getPlanImage() != null) {
 			try {
-				show(session.open().resolve(floor.getPlanImage()), "The image it has: " + floor.getPlanImage());
+				show(session.open().resolve(floor.getPlanImage()), NLS.bind(Messages.PlaceImageDialog_theImageItHas, floor.getPlanImage()));
 			} catch (IOException e) {
-				setErrorMessage("The image it has cannot be read: " + e.getMessage());
+				setErrorMessage(NLS.bind(Messages.PlaceImageDialog_theImageItHasCannot, e.getMessage()));
 			}
 		}
 	}
 
 	private void choose() {
 		FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
-		dialog.setText("Choose an image of " + ModelText.name(floor));
+		dialog.setText(NLS.bind(Messages.PlaceImageDialog_chooseAnImageOf, ModelText.name(floor)));
 		dialog.setFilterExtensions(new String[] { "*.png;*.jpg;*.jpeg;*.gif;*.bmp;*.tif;*.tiff;*.svg", "*" });
-		dialog.setFilterNames(new String[] { "Images", "All files" });
+		dialog.setFilterNames(new String[] { Messages.PlaceImageDialog_images, Messages.PlaceImageDialog_allFiles });
 		String chosen = Chooser.open(dialog, "plan-image");
 		if (chosen != null && show(Path.of(chosen), chosen)) {
 			file = Path.of(chosen);
@@ -220,7 +221,7 @@ final class PlaceImageDialog extends TitleAreaDialog {
 			setErrorMessage(null);
 			return true;
 		} catch (SWTException e) {
-			setErrorMessage("No image that can be read: " + image.getFileName() + " (" + e.getMessage() + ")");
+			setErrorMessage(NLS.bind(Messages.PlaceImageDialog_noImageThatCanBe, image.getFileName(), e.getMessage()));
 			return false;
 		}
 	}

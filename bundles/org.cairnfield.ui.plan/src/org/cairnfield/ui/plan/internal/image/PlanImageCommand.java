@@ -10,6 +10,7 @@ import org.cairnfield.model.values.Placement;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.osgi.util.NLS;
 
 /** Gives a floor a plan image and its place. */
 final class PlanImageCommand extends FieldCommand {
@@ -28,7 +29,7 @@ final class PlanImageCommand extends FieldCommand {
 
 	/** @param image in the archive's folder, such as "plans/sh-0.png" */
 	static Command of(Floor floor, String image, Placement placement) {
-		String label = "Place a plan image on " + ModelText.name(floor);
+		String label = NLS.bind(Messages.PlanImageCommand_placeAPlanImageOn, ModelText.name(floor));
 		CompoundCommand both = new CompoundCommand(label);
 		if (!image.equals(floor.getPlanImage())) {
 			both.append(new PlanImageCommand(floor, ModelPackage.Literals.FLOOR__PLAN_IMAGE, image, label));

@@ -37,7 +37,7 @@ public final class AccessPointPlaces {
 	 * @throws java.util.concurrent.CancellationException once the workers are cancelled
 	 */
 	public static List<EstimatedPlace> of(Collection<SampleTable> tables, Workers workers) {
-		workers.progress().begin("places of access points", tables.stream().mapToLong(SampleTable::size).sum());
+		workers.progress().begin(Messages.AccessPointPlaces_placesOfAccessPoints, tables.stream().mapToLong(SampleTable::size).sum());
 		Map<String, Map<Integer, Strongest>> all = new TreeMap<>();
 		for (SampleTable table : tables) {
 			List<Map<Integer, Strongest>> byIndex = new ArrayList<>();

@@ -4,6 +4,7 @@ import java.util.Arrays;
 
 import org.cairnfield.model.values.Outline;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * How far an outline is drawn: corners in metres, to a centimetre where they were set by hand. Immutable.
@@ -126,11 +127,10 @@ public record OutlineShape(Outline corners, boolean isClosed, int selected) {
 		for (int side = 0; side < sides(); side++) {
 			round += metres(side);
 		}
-		String text = size() == 1 ? "1 corner" : size() + " corners";
-		text += isClosed ? "   " + ShownNumbers.text(corners.areaSquareMetres(), 1, "m²") + "   " + ShownNumbers.text(round, 1, "m") + " round"
-				: size() > 1 ? "   " + ShownNumbers.text(round, 1, "m") + " so far" : "";
-		return selected < 0 ? text : text + "   corner " + (selected + 1) + ": x " + ShownNumbers.text(corners.xMetres(selected), 2, "m") + ", y "
-				+ ShownNumbers.text(corners.yMetres(selected), 2, "m");
+		String text = size() == 1 ? Messages.OutlineShape_1Corner : NLS.bind(Messages.OutlineShape_corners, size());
+		text += isClosed ? NLS.bind(Messages.OutlineShape_round, ShownNumbers.text(corners.areaSquareMetres(), 1, "m²"), ShownNumbers.text(round, 1, "m"))
+				: size() > 1 ? NLS.bind(Messages.OutlineShape_soFar, ShownNumbers.text(round, 1, "m")) : "";
+		return selected < 0 ? text : NLS.bind(Messages.OutlineShape_cornerXY, new Object[] { text, selected + 1, ShownNumbers.text(corners.xMetres(selected), 2, "m"), ShownNumbers.text(corners.yMetres(selected), 2, "m") });
 	}
 
 	private Outline with(int at, int skipped, double xMetres, double yMetres) {

@@ -10,6 +10,7 @@ import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.ui.scope.ArchiveSelection;
 import org.cairnfield.ui.scope.Companion;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * A sample that belongs to what is compared, but is not on the floor on show.
@@ -24,9 +25,9 @@ public record Elsewhere(String words, String place, Floor floor) {
 	public static List<Elsewhere> of(ArchiveSelection selection) {
 		List<Elsewhere> found = new ArrayList<>();
 		if (selection.floor() != null && !selection.beside().isEmpty()) {
-			selection.samples().forEach(sample -> add(found, selection.floor(), sample, "the sample under review"));
+			selection.samples().forEach(sample -> add(found, selection.floor(), sample, Messages.Elsewhere_theSampleUnderReview));
 			for (Companion each : selection.beside()) {
-				add(found, selection.floor(), each.sample(), "the " + each.label());
+				add(found, selection.floor(), each.sample(), NLS.bind(Messages.Elsewhere_the, each.label()));
 			}
 		}
 		return found;
@@ -39,10 +40,9 @@ public record Elsewhere(String words, String place, Floor floor) {
 			return;
 		}
 		boolean samePlace = site == shown.eContainer();
-		String name = floor == null ? "floor " + sample.survey().table().floorLevel(sample.row()) + ", which the site does not have"
+		String name = floor == null ? NLS.bind(Messages.Elsewhere_floorWhichTheSiteDoes, sample.survey().table().floorLevel(sample.row()))
 				: ModelText.name(floor);
 		String id = sample.survey().table().id(sample.row());
-		found.add(new Elsewhere(Character.toUpperCase(what.charAt(0)) + what.substring(1) + ", " + id + ", is "
-				+ (samePlace ? "on another floor" : "in another building"), (samePlace || site == null ? "" : ModelText.name(site) + ", ") + name, floor));
+		found.add(new Elsewhere(NLS.bind(Messages.Elsewhere_is, new Object[] { Character.toUpperCase(what.charAt(0)), what.substring(1), id, samePlace ? Messages.Elsewhere_onAnotherFloor : Messages.Elsewhere_inAnotherBuilding }), (samePlace || site == null ? "" : ModelText.name(site) + ", ") + name, floor));
 	}
 }

@@ -36,6 +36,7 @@ import org.cairnfield.ui.scope.Companion;
 import org.cairnfield.ui.scope.CompanionRole;
 import org.cairnfield.ui.scope.MarkedPlace;
 import org.cairnfield.ui.session.ArchiveSession;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.graphics.RGB;
 
 /** What the plan shows of a floor at the moment. */
@@ -130,9 +131,9 @@ public final class PlanScene {
 	/** How many samples there are, and how many of them are selected; empty for none. */
 	public String summary() {
 		int chosen = selected.cardinality();
-		return samples.size() == 0 ? "" : ShownNumbers.text(samples.size(), 0) + (errors == null ? " samples"
-				: " test samples: arrows lead from where each was taken to where it was put")
-				+ (chosen == 0 ? "" : ", " + ShownNumbers.text(chosen, 0) + " selected");
+		return samples.size() == 0 ? "" : ShownNumbers.text(samples.size(), 0) + (errors == null ? Messages.PlanScene_samples
+				: Messages.PlanScene_testSamplesArrowsLeadFrom)
+				+ (chosen == 0 ? "" : NLS.bind(Messages.PlanScene_selected, ShownNumbers.text(chosen, 0)));
 	}
 
 	/** Colours what is not data in another way, and what is as it stands out from that. */
@@ -183,7 +184,7 @@ public final class PlanScene {
 	private List<SampleLabel> labelsNow(ArchiveSelection selection) {
 		List<SampleLabel> found = new ArrayList<>();
 		if (!selection.beside().isEmpty()) {
-			selected.stream().forEach(index -> found.add(label(index, "under review")));
+			selected.stream().forEach(index -> found.add(label(index, Messages.PlanScene_underReview)));
 		}
 		for (Companion each : selection.beside()) {
 			int index = samples.indexOf(each.sample());

@@ -12,6 +12,7 @@ import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.eclipse.osgi.util.NLS;
 
 /** A sample in words. */
 public final class SampleText {
@@ -26,9 +27,7 @@ public final class SampleText {
 		SampleTable table = samples.table(sample);
 		int row = samples.row(sample);
 		String reason = table.reason(row);
-		return table.id(row) + "   x " + ShownNumbers.text(table.xMetres(row), 2, "m") + ", y "
-				+ ShownNumbers.text(table.yMetres(row), 2, "m") + "   " + table.heard(row) + " heard   "
-				+ ModelText.name(samples.part(sample).source()) + (reason == null ? "" : "   set aside: " + reason);
+		return NLS.bind(Messages.SampleText_xYHeard, new Object[] { table.id(row), ShownNumbers.text(table.xMetres(row), 2, "m"), ShownNumbers.text(table.yMetres(row), 2, "m"), table.heard(row), ModelText.name(samples.part(sample).source()), reason == null ? "" : NLS.bind(Messages.SampleText_setAside, reason) });
 	}
 
 	/** In some lines, with the strongest access points and what was found. */
@@ -41,13 +40,13 @@ public final class SampleText {
 		text.append("x ").append(ShownNumbers.text(table.xMetres(row), 2, "m")).append(", y ")
 				.append(ShownNumbers.text(table.yMetres(row), 2, "m")).append('\n');
 		text.append(ModelText.name(samples.part(sample).source())).append('\n');
-		text.append(table.heard(row)).append(" access points heard");
+		text.append(table.heard(row)).append(Messages.SampleText_accessPointsHeard);
 		IntStream.range(0, table.heard(row)).boxed()
 				.sorted(Comparator.comparingInt((Integer k) -> -table.rssiDbm(row, k))).limit(STRONGEST)
 				.forEach(k -> text.append("\n   ").append(ShownNumbers.text(table.rssiDbm(row, k), 0, "dBm")).append("   ")
 						.append(address(index, table.accessPoints().get(table.accessPoint(row, k)))));
 		if (!table.isKept(row)) {
-			text.append("\nSet aside: ").append(table.reason(row));
+			text.append(Messages.SampleText_setAside2).append(table.reason(row));
 		}
 		text.append(findings.stream().map(finding -> "\n! " + finding.message()).distinct().limit(STRONGEST)
 				.collect(Collectors.joining()));

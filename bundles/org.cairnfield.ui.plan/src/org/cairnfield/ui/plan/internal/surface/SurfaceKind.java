@@ -3,7 +3,7 @@ package org.cairnfield.ui.plan.internal.surface;
 /** What can be shown below the samples. */
 public enum SurfaceKind {
 
-	NONE("none"), DENSITY("sample density"), LEVEL("RSSI of the access point");
+	NONE("none"), DENSITY(Messages.SurfaceKind_sampleDensity), LEVEL(Messages.SurfaceKind_rssiOfTheAccessPoint);
 
 	private final String title;
 

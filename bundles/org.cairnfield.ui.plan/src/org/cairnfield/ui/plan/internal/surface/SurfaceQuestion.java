@@ -12,6 +12,7 @@ import org.cairnfield.model.AccessPoint;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
 import org.cairnfield.ui.plan.internal.colour.ByRssi;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * What a surface of a floor is made of, taken on the thread of the archive; answered on any. Samples that are set aside, and those
@@ -59,17 +60,16 @@ public final class SurfaceQuestion {
 	private static FloorSurface density(Surface surface) {
 		double highest = Double.isNaN(surface.highest()) ? 1 : surface.highest();
 		double step = Math.pow(10, Math.floor(Math.log10(highest)));
-		return new FloorSurface(surface, "Samples on 100 m²", 0, Math.ceil(highest / step) * step, "or more", true,
-				"Sample density: samples of the map within " + metres(surface) + "; blank where there is none.");
+		return new FloorSurface(surface, Messages.SurfaceQuestion_samplesOn100M, 0, Math.ceil(highest / step) * step, Messages.SurfaceQuestion_orMore, true,
+				NLS.bind(Messages.SurfaceQuestion_sampleDensitySamplesOfThe, metres(surface)));
 	}
 
 	private FloorSurface level(Surface surface) {
 		if (Double.isNaN(surface.highest())) {
-			return FloorSurface.none("RSSI of " + name + ": no place of the map on this floor hears it.");
+			return FloorSurface.none(NLS.bind(Messages.SurfaceQuestion_rssiOfNoPlaceOf, name));
 		}
-		String words = "RSSI of " + name + " by 1/d² from the nearest places, up to " + metres(surface) + "; blank where it is not known."
-				+ (Double.isNaN(surface.error()) ? "" : " Mean error at a place that is left out: " + ShownNumbers.text(surface.error(), 1, "dB") + ".");
-		return new FloorSurface(surface, "Surface, RSSI of " + name, ByRssi.LOW_DBM, ByRssi.HIGH_DBM, "dBm", false, words);
+		String words = NLS.bind(Messages.SurfaceQuestion_rssiOfBy1D, new Object[] { name, metres(surface), Double.isNaN(surface.error()) ? "" : NLS.bind(Messages.SurfaceQuestion_meanErrorAtAPlace, ShownNumbers.text(surface.error(), 1, "dB")) });
+		return new FloorSurface(surface, NLS.bind(Messages.SurfaceQuestion_surfaceRssiOf, name), ByRssi.LOW_DBM, ByRssi.HIGH_DBM, "dBm", false, words);
 	}
 
 	private static String metres(Surface surface) {

@@ -24,7 +24,7 @@ import org.eclipse.swt.widgets.Label;
 final class ErrorBar {
 
 	private static final String NONE = "nothing";
-	private static final String MEASURE = "&Measure";
+	private static final String MEASURE = Messages.ErrorBar_measure;
 
 	private final List<Control> choices;
 	private final Combo way;
@@ -42,15 +42,15 @@ final class ErrorBar {
 	 */
 	ErrorBar(Composite row, Composite pane, Runnable changed) {
 		this.changed = changed;
-		way = PlanPane.combo(row, "&Way:", "plan.errors.way");
-		beside = PlanPane.combo(row, "&Next to it:", "plan.errors.beside");
+		way = PlanPane.combo(row, Messages.ErrorBar_way, "plan.errors.way");
+		beside = PlanPane.combo(row, Messages.ErrorBar_nextToIt, "plan.errors.beside");
 		measure = new Button(row, SWT.PUSH);
 		measure.setText(MEASURE);
 		measure.setData("org.cairnfield.id", "plan.errors.measure");
 		measure.addListener(SWT.Selection, event -> measureAgainOrCancel());
 		Button close = new Button(row, SWT.PUSH);
-		close.setText("Cl&ose");
-		close.setToolTipText("Show the map again");
+		close.setText(Messages.ErrorBar_close);
+		close.setToolTipText(Messages.ErrorBar_showTheMapAgain);
 		close.setData("org.cairnfield.id", "plan.errors.close");
 		close.addListener(SWT.Selection, event -> turn(false));
 		choices = List.of(way.getParent(), beside.getParent(), measure, close);
@@ -96,7 +96,7 @@ final class ErrorBar {
 	/** The archive has changed, and what was measured is out of date. */
 	void outdate() {
 		if (work.isMeasured() || work.isBusy()) {
-			work.forget("The archive has changed since the errors were measured: measure again.");
+			work.forget(Messages.ErrorBar_theArchiveHasChangedSince);
 		}
 	}
 
@@ -110,7 +110,7 @@ final class ErrorBar {
 	}
 
 	private void measure() {
-		if (session != null && Damaged.mayGoOn(message.getShell(), session, "Error map")) {
+		if (session != null && Damaged.mayGoOn(message.getShell(), session, Messages.ErrorBar_errorMap)) {
 			work.measure(wanted());
 		}
 	}
@@ -136,7 +136,7 @@ final class ErrorBar {
 		List<Optional<ErrorMap>> maps = wanted().stream().map(work::map).toList();
 		double top = maps.stream().flatMap(Optional::stream).mapToDouble(ErrorMap::p95Metres).filter(p95 -> p95 > 0).max().orElse(1);
 		double rounded = Math.max(1, ErrorMap.roundUp(top));
-		String empty = work.message().isEmpty() ? "Measure to see the errors." : work.message();
+		String empty = work.message().isEmpty() ? Messages.ErrorBar_measureToSeeTheErrors : work.message();
 		return maps.stream().map(map -> new ErrorsShown(map.orElse(null), rounded, empty)).toList();
 	}
 
@@ -163,7 +163,7 @@ final class ErrorBar {
 		}
 		list();
 		measure.setEnabled(session != null);
-		IfChanged.text(measure, work.isBusy() ? "Cancel" : MEASURE);
+		IfChanged.text(measure, work.isBusy() ? Messages.ErrorBar_cancel : MEASURE);
 		String text = isOn() ? work.message() : "";
 		if (!text.equals(message.getText())) {
 			message.setText(text);

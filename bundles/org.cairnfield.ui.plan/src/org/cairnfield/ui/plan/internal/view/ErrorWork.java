@@ -63,7 +63,7 @@ final class ErrorWork {
 	/** Breaks off what is being measured. */
 	void cancel() {
 		stop();
-		message = "Measuring was cancelled.";
+		message = Messages.ErrorWork_measuringWasCancelled;
 		changed.run();
 	}
 
@@ -87,9 +87,9 @@ final class ErrorWork {
 		Measures known = side == null ? null
 				: new Measures(side.test().size(), side.ways().stream().filter(way -> Way.release(way.name()).isEmpty()).toList(), Map.of());
 		List<String> releases = wanted.stream().flatMap(way -> Way.release(way).stream()).distinct().toList();
-		message = "Matching the test samples …";
+		message = Messages.ErrorWork_matchingTheTestSamples;
 		Job[] own = new Job[1];
-		own[0] = Work.start("Measuring the error map", workers -> new Found(book.measure(still, known, releases, PackRequest.USUAL, workers),
+		own[0] = Work.start(Messages.ErrorWork_measuringTheErrorMap, workers -> new Found(book.measure(still, known, releases, PackRequest.USUAL, workers),
 				book.list().stream().map(release -> release.version().toString()).toList()), found -> end(own[0], found), problem -> {
 					if (job == own[0]) {
 						job = null;
@@ -106,7 +106,7 @@ final class ErrorWork {
 			job = null;
 			side = found.side();
 			versions = found.versions();
-			message = side.ways().isEmpty() ? "There is no test survey, so nothing can be measured. Take one in as a test survey." : "";
+			message = side.ways().isEmpty() ? Messages.ErrorWork_thereIsNoTestSurvey : "";
 			changed.run();
 		}
 	}

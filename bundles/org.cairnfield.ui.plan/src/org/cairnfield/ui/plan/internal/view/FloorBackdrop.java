@@ -18,6 +18,7 @@ import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.work.Work;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
 
 /** What is read or computed beside the user interface for a floor: its image, and where access points seem to be. */
 final class FloorBackdrop {
@@ -82,26 +83,26 @@ final class FloorBackdrop {
 		imagePath = floor.getPlanImage();
 		try {
 			Path file = session.open().resolve(floor.getPlanImage());
-			imageJob = Work.start("Reading the plan image", workers -> PictureFile.read(file, placement), picture -> {
+			imageJob = Work.start(Messages.FloorBackdrop_readingThePlanImage, workers -> PictureFile.read(file, placement), picture -> {
 				if (plan.scene().floor() == floor && imageOf == floor && !plan.canvas().isDisposed()) {
 					plan.scene().picture(floor.getPlanPlacement() == null ? picture : picture.placed(floor.getPlanPlacement()));
 					plan.drawAgain();
 				}
-			}, problem -> Problems.log("The plan image cannot be read: " + floor.getPlanImage(), problem));
+			}, problem -> Problems.log(NLS.bind(Messages.FloorBackdrop_thePlanImageCannotBe, floor.getPlanImage()), problem));
 		} catch (IOException e) {
-			Problems.log("The plan image cannot be read: " + floor.getPlanImage(), e);
+			Problems.log(NLS.bind(Messages.FloorBackdrop_thePlanImageCannotBe, floor.getPlanImage()), e);
 		}
 	}
 
 	private void readPlaces(Floor floor) {
 		cancel(placesJob);
 		List<SampleTable> tables = plan.scene().site().getSurveys().stream().map(Survey::table).toList();
-		placesJob = Work.start("Estimating where access points are", workers -> AccessPointPlaces.of(tables, workers),
+		placesJob = Work.start(Messages.FloorBackdrop_estimatingWhereAccessPointsAre, workers -> AccessPointPlaces.of(tables, workers),
 				(List<EstimatedPlace> places) -> {
 					if (plan.scene().floor() == floor && !plan.canvas().isDisposed()) {
 						plan.scene().places(places);
 						plan.placesChanged();
 					}
-				}, problem -> Problems.log("Places of access points", problem));
+				}, problem -> Problems.log(Messages.FloorBackdrop_placesOfAccessPoints, problem));
 	}
 }

@@ -44,7 +44,7 @@ final class LegendStrip extends Canvas {
 		setData("org.cairnfield.id", "plan.legend");
 		addPaintListener(event -> flow(event.gc, getClientArea().width, true));
 		addListener(SWT.Resize, event -> redraw());
-		Spoken.picture(this, () -> "Legend of the plan", () -> text().isEmpty() ? "Nothing is coloured" : text(), () -> "");
+		Spoken.picture(this, () -> Messages.LegendStrip_legendOfThePlan, () -> text().isEmpty() ? Messages.LegendStrip_nothingIsColoured : text(), () -> "");
 	}
 
 	/**
@@ -65,13 +65,13 @@ final class LegendStrip extends Canvas {
 	/** The legend in words. */
 	String text() {
 		return (below == null || below.title().isEmpty() ? words(legend) : words(legend) + ". " + words(below))
-				+ (known ? "; squares with a cross: access points whose place is known" : "");
+				+ (known ? Messages.LegendStrip_squaresWithACrossAccess : "");
 	}
 
 	private static String words(PlanLegend of) {
 		StringBuilder text = new StringBuilder(of.title());
 		if (of.ramp() != null) {
-			text.append(": from ").append(ShownNumbers.text(of.ramp().low(), 0)).append(" to ")
+			text.append(Messages.LegendStrip_from).append(ShownNumbers.text(of.ramp().low(), 0)).append(Messages.LegendStrip_to)
 					.append(ShownNumbers.text(of.ramp().high(), 0, of.ramp().unit()));
 		}
 		of.entries().forEach(entry -> text.append("; ").append(entry.text()));
@@ -113,11 +113,11 @@ final class LegendStrip extends Canvas {
 		}
 		if (marks) {
 			pieces.add(symbol(gc, "finding", this::paintFinding));
-			pieces.add(symbol(gc, "set aside", this::paintSetAside));
+			pieces.add(symbol(gc, Messages.LegendStrip_setAside, this::paintSetAside));
 		}
 		if (known) {
-			pieces.add(symbol(gc, "access point, estimated", this::paintEstimated));
-			pieces.add(symbol(gc, "access point, known place", this::paintKnown));
+			pieces.add(symbol(gc, Messages.LegendStrip_accessPointEstimated, this::paintEstimated));
+			pieces.add(symbol(gc, Messages.LegendStrip_accessPointKnownPlace, this::paintKnown));
 		}
 		return pieces;
 	}

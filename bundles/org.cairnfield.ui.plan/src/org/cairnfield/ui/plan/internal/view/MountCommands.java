@@ -9,11 +9,12 @@ import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 
 /** The commands about where the access point that is chosen is mounted. */
 final class MountCommands {
 
-	private static final String TITLE = "Place of an access point";
+	private static final String TITLE = Messages.MountCommands_placeOfAnAccessPoint;
 
 	private MountCommands() {
 	}
@@ -29,7 +30,7 @@ final class MountCommands {
 			PlanCanvas plan = pane.plan();
 			plan.tools().mount().giveUp();
 			if (accessPoint.getPlace() == null) {
-				MessageDialog.openInformation(plan.canvas().getShell(), TITLE, "Nobody has said where " + ModelText.address(accessPoint) + " is mounted.");
+				MessageDialog.openInformation(plan.canvas().getShell(), TITLE, NLS.bind(Messages.MountCommands_nobodyHasSaidWhereIs, ModelText.address(accessPoint)));
 			} else {
 				plan.session().run(Editable.of(accessPoint, Literals.ACCESS_POINT__PLACE).orElseThrow().change(""));
 			}
@@ -40,7 +41,7 @@ final class MountCommands {
 		Optional<AccessPoint> chosen = Sessions.workbench().current().map(session -> session.selection().accessPoint());
 		if (chosen.isEmpty()) {
 			MessageDialog.openInformation(pane.plan().canvas().getShell(), TITLE,
-					"Choose an access point first: in the Archive view, in a fingerprint, or by a click on its mark on the plan.");
+					Messages.MountCommands_chooseAnAccessPointFirst);
 		}
 		return chosen;
 	}

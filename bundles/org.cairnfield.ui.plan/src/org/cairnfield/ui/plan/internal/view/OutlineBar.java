@@ -17,6 +17,7 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.window.Window;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
@@ -26,7 +27,7 @@ import org.eclipse.swt.widgets.Label;
 /** Above the plan while an outline is drawn: what to do, or why it cannot be kept; and an outline made from the samples. */
 final class OutlineBar {
 
-	private static final String TITLE = "Outline from the samples";
+	private static final String TITLE = Messages.OutlineBar_outlineFromTheSamples;
 	private static final double MOST_METRES = 100;
 
 	private final PlanCanvas plan;
@@ -45,9 +46,9 @@ final class OutlineBar {
 		hint = new Label(bar, SWT.WRAP);
 		hint.setData("org.cairnfield.id", "plan.outline.hint");
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(hint);
-		button("From the &samples …", "plan.outline.samples", "Draw it around the samples of the floor", this::fromSamples);
-		button("&Keep", "plan.outline.keep", "Make it the outline of the floor (Enter)", editor::keep);
-		button("&Give up", "plan.outline.giveUp", "Leave the outline as it was (Escape)", editor::giveUp);
+		button(Messages.OutlineBar_fromTheSamples, "plan.outline.samples", Messages.OutlineBar_drawItAroundTheSamples, this::fromSamples);
+		button(Messages.OutlineBar_keep, "plan.outline.keep", Messages.OutlineBar_makeItTheOutlineOf, editor::keep);
+		button(Messages.OutlineBar_giveUp, "plan.outline.giveUp", Messages.OutlineBar_leaveTheOutlineAsIt, editor::giveUp);
 		editor.watch(this::show);
 	}
 
@@ -75,11 +76,11 @@ final class OutlineBar {
 
 	private static String hint(OutlineShape shape) {
 		if (shape.isClosed()) {
-			return "Drag a corner, or the middle of a side for a new one; Delete removes the selected corner. Enter keeps, Escape gives up.";
+			return Messages.OutlineBar_dragACornerOrThe;
 		}
-		return shape.size() == 0 ? "Click where the first corner is, then corner after corner."
-				: shape.size() < OutlineShape.LEAST_CORNERS ? "Click the next corner; with Shift at a right angle."
-						: "Click the next corner; with Shift at a right angle. Double click or Enter closes the ring.";
+		return shape.size() == 0 ? Messages.OutlineBar_clickWhereTheFirstCorner
+				: shape.size() < OutlineShape.LEAST_CORNERS ? Messages.OutlineBar_clickTheNextCornerWith
+						: Messages.OutlineBar_clickTheNextCornerWith2;
 	}
 
 	/** Asks for the margin; while an outline is drawn it replaces that one, else it is a change at once. */
@@ -88,14 +89,13 @@ final class OutlineBar {
 		if (floor == null) {
 			return;
 		}
-		InputDialog dialog = new InputDialog(bar.getShell(), TITLE, "The outline goes round all samples of " + ModelText.name(floor)
-				+ " that are not set aside, without a dent. How far from them is it to lie, in metres?", "1", OutlineBar::problem);
+		InputDialog dialog = new InputDialog(bar.getShell(), TITLE, NLS.bind(Messages.OutlineBar_theOutlineGoesRoundAll, ModelText.name(floor)), "1", OutlineBar::problem);
 		if (dialog.open() != Window.OK) {
 			return;
 		}
 		Optional<Outline> outline = SampledOutline.of(floor, Double.parseDouble(dialog.getValue().strip()));
 		if (outline.isEmpty()) {
-			MessageDialog.openInformation(bar.getShell(), TITLE, "The floor has no samples to draw it around, or they lie on one line: give it a margin.");
+			MessageDialog.openInformation(bar.getShell(), TITLE, Messages.OutlineBar_theFloorHasNoSamples);
 		} else if (editor.isOn()) {
 			editor.take(OutlineShape.of(outline.get()));
 		} else {
@@ -106,9 +106,9 @@ final class OutlineBar {
 	private static String problem(String text) {
 		try {
 			double metres = Double.parseDouble(text.strip());
-			return metres >= 0 && metres <= MOST_METRES ? null : "A margin is 0 to 100 m.";
+			return metres >= 0 && metres <= MOST_METRES ? null : Messages.OutlineBar_aMarginIs0To;
 		} catch (NumberFormatException e) {
-			return "A number of metres is wanted, such as 1.5.";
+			return Messages.OutlineBar_aNumberOfMetresIs;
 		}
 	}
 }

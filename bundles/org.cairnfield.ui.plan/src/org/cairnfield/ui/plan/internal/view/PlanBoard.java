@@ -40,7 +40,7 @@ final class PlanBoard {
 		caption.setVisible(false);
 		plan = new PlanCanvas(page, new PlanScene(ink, colouring), "plan.canvas" + suffix);
 		plan.canvas().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-		Spoken.picture(plan.canvas(), () -> suffix.isEmpty() ? "Floor plan" : "Floor plan of the other way", this::content, this::reading);
+		Spoken.picture(plan.canvas(), () -> suffix.isEmpty() ? Messages.PlanBoard_floorPlan : Messages.PlanBoard_floorPlanOfTheOther, this::content, this::reading);
 		backdrop = new FloorBackdrop(plan);
 		page.addListener(SWT.Dispose, event -> backdrop.cancel());
 	}

@@ -47,7 +47,7 @@ import org.eclipse.swt.widgets.Label;
 /** The plan with its choices above and its legend below, following the archive on show. */
 public final class PlanPane {
 
-	private static final String ERROR_MAP = "Error map (test survey)";
+	private static final String ERROR_MAP = Messages.PlanPane_errorMapTestSurvey;
 
 	private final Composite pane;
 	private final List<SampleColouring> colourings;
@@ -78,11 +78,11 @@ public final class PlanPane {
 		rowLayout.spacing = 14;
 		row.setLayout(rowLayout);
 		NarrowRow.watch(row);
-		floors = combo(row, "&Floor:", "plan.floor");
-		colours = combo(row, "&Colour by:", "plan.colourBy");
+		floors = combo(row, Messages.PlanPane_floor, "plan.floor");
+		colours = combo(row, Messages.PlanPane_colourBy, "plan.colourBy");
 		places = new Button(row, SWT.CHECK);
-		places.setText("&Access points");
-		places.setToolTipText("Show where access points seem to be, from the samples that hear them most strongly");
+		places.setText(Messages.PlanPane_accessPoints);
+		places.setToolTipText(Messages.PlanPane_showWhereAccessPointsSeem);
 		places.setSelection(true);
 		places.setData("org.cairnfield.id", "plan.accessPoints");
 		errorBar = new ErrorBar(row, pane, this::showErrors);

@@ -6,6 +6,7 @@ import org.cairnfield.ui.charts.colour.Palette;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.show.Chooser;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTError;
 import org.eclipse.swt.SWTException;
@@ -31,8 +32,8 @@ import org.eclipse.swt.widgets.Shell;
 final class PlanPrint {
 
 	private static final int EDGE = 8;
-	private static final String TITLE = "Save a picture of the plan";
-	private static final String CAUTION = "Not for safety of life without independent validation. Addresses of access points can be personal data.";
+	private static final String TITLE = Messages.PlanPrint_saveAPictureOfThe;
+	private static final String CAUTION = Messages.PlanPrint_notForSafetyOfLife;
 
 	private PlanPrint() {
 	}
@@ -82,7 +83,7 @@ final class PlanPrint {
 				loader.data = new ImageData[] { picture.getImageData() };
 				loader.save(file, SWT.IMAGE_PNG);
 			} catch (SWTException e) {
-				MessageDialog.openError(shell, TITLE, "The picture was not saved: " + Problems.text(e));
+				MessageDialog.openError(shell, TITLE, NLS.bind(Messages.PlanPrint_thePictureWasNotSaved, Problems.text(e)));
 			} finally {
 				picture.dispose();
 			}
@@ -110,10 +111,10 @@ final class PlanPrint {
 		try {
 			printer = new Printer(chosen);
 		} catch (SWTError e) { // so the toolkit says that it has no such printer
-			MessageDialog.openError(shell, "Print the plan", "The printer cannot be used: " + e.getMessage());
+			MessageDialog.openError(shell, Messages.PlanPrint_printThePlan, NLS.bind(Messages.PlanPrint_thePrinterCannotBeUsed, e.getMessage()));
 			return;
 		}
-		if (printer.startJob("Floor plan")) {
+		if (printer.startJob(Messages.PlanPrint_floorPlan)) {
 			Image onPaper = new Image(printer, data);
 			Rectangle page = printer.getClientArea();
 			double scale = Math.min((double) page.width / data.width, (double) page.height / data.height);

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.layout.GridData;
@@ -46,7 +47,7 @@ final class ReadingLine {
 	private String text() {
 		int sample = plan.read();
 		if (plan.tools().outline().isOn()) {
-			return "Outline: " + plan.tools().outline().shape().words();
+			return NLS.bind(Messages.ReadingLine_outline, plan.tools().outline().shape().words());
 		} else if (plan.tools().mount().isOn()) {
 			return plan.tools().mount().words();
 		} else if (sample < 0) {

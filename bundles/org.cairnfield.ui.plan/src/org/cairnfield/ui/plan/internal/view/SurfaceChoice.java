@@ -28,8 +28,8 @@ final class SurfaceChoice {
 	SurfaceChoice(Composite row, PlanScene scene, Consumer<FloorSurface> show) {
 		this.scene = scene;
 		this.show = show;
-		combo = PlanPane.combo(row, "Su&rface:", "plan.surface");
-		combo.setToolTipText("Show below the samples how densely the floor was surveyed, or how strongly the access point chosen is heard between them");
+		combo = PlanPane.combo(row, Messages.SurfaceChoice_surface, "plan.surface");
+		combo.setToolTipText(Messages.SurfaceChoice_showBelowTheSamplesHow);
 		Arrays.stream(SurfaceKind.values()).forEach(kind -> combo.add(kind.title()));
 		combo.select(0);
 		combo.addListener(SWT.Selection, event -> read(session));
@@ -62,10 +62,10 @@ final class SurfaceChoice {
 			return;
 		} else if (isOfAnAccessPoint() && chosen == null) {
 			work.cancel();
-			show.accept(FloorSurface.none("Choose an access point in the archive or on the plan to see how strongly it is heard between the samples."));
+			show.accept(FloorSurface.none(Messages.SurfaceChoice_chooseAnAccessPointIn));
 			return;
 		}
 		SurfaceQuestion question = SurfaceQuestion.of(scene.samples(), isOfAnAccessPoint() ? chosen : null);
-		work.start("Working out the surface", question::answer, show, problem -> Problems.log("Surface of the floor", problem));
+		work.start(Messages.SurfaceChoice_workingOutTheSurface, question::answer, show, problem -> Problems.log(Messages.SurfaceChoice_surfaceOfTheFloor, problem));
 	}
 }

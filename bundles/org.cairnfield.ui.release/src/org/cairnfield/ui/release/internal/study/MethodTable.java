@@ -15,6 +15,7 @@ import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 
@@ -30,19 +31,19 @@ final class MethodTable {
 
 	MethodTable(Composite parent) {
 		table = new TableViewer(parent, SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.named(Marked.id(table.getTable(), "study.methods"), "Methods side by side").setHeaderVisible(true);
+		Marked.named(Marked.id(table.getTable(), "study.methods"), Messages.MethodTable_methodsSideBySide).setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 100).applyTo(table.getTable());
 		table.setContentProvider(ArrayContentProvider.getInstance());
-		column("Method", 138, SWT.LEFT, "", line -> line.method.code());
-		column("Error to plain", 116, SWT.RIGHT, "Mean error to that of the nearest fingerprint of all", Line::toPlain);
-		column("95 %", 100, SWT.RIGHT, "Interval of that ratio", Line::interval);
-		column("To plain-3w", 104, SWT.RIGHT, "Mean error to that of the three nearest of all, weighted", Line::toThree);
-		column("Match time", 100, SWT.RIGHT, "Processor time of a match to that of plain matching", Line::time);
-		column("Compared", 92, SWT.RIGHT, "Fingerprints compared for one position, as a share of the map", Line::compared);
-		column("Right floor", 96, SWT.RIGHT, "Share put on the right floor of the right site", Line::floors);
-		column("Made in", 76, SWT.RIGHT, "Time that making the map searchable takes", Line::offline);
-		column("Rank", 60, SWT.RIGHT, "Of the mean error; mean over the maps", Line::rank);
-		column("How", 420, SWT.LEFT, "", Line::how);
+		column(Messages.MethodTable_method, 138, SWT.LEFT, "", line -> line.method.code());
+		column(Messages.MethodTable_errorToPlain, 116, SWT.RIGHT, Messages.MethodTable_meanErrorToThatOf, Line::toPlain);
+		column("95 %", 100, SWT.RIGHT, Messages.MethodTable_intervalOfThatRatio, Line::interval);
+		column(Messages.MethodTable_toPlain3w, 104, SWT.RIGHT, Messages.MethodTable_meanErrorToThatOf2, Line::toThree);
+		column(Messages.MethodTable_matchTime, 100, SWT.RIGHT, Messages.MethodTable_processorTimeOfAMatch, Line::time);
+		column(Messages.MethodTable_compared, 92, SWT.RIGHT, Messages.MethodTable_fingerprintsComparedForOnePosition, Line::compared);
+		column(Messages.MethodTable_rightFloor, 96, SWT.RIGHT, Messages.MethodTable_sharePutOnTheRight, Line::floors);
+		column(Messages.MethodTable_madeIn, 76, SWT.RIGHT, Messages.MethodTable_timeThatMakingTheMap, Line::offline);
+		column(Messages.MethodTable_rank, 60, SWT.RIGHT, Messages.MethodTable_ofTheMeanErrorMean, Line::rank);
+		column(Messages.MethodTable_how, 420, SWT.LEFT, "", Line::how);
 	}
 
 	private void column(String title, int width, int alignment, String tip, Function<Line, String> text) {
@@ -82,14 +83,14 @@ final class MethodTable {
 
 	private static String how(StudyTable study, StudyTable.Average mean) {
 		int maps = study.maps().size();
-		return (mean.maps() < maps ? "on " + mean.maps() + " of " + maps + " maps; " : "") + StudyMethod.of(mean.method()).how();
+		return (mean.maps() < maps ? NLS.bind(Messages.MethodTable_onOfMaps, mean.maps(), maps) : "") + StudyMethod.of(mean.method()).how();
 	}
 
 	private static Line line(StudyRow row) {
 		StudyMethod method = StudyMethod.of(row.method());
 		return Optional.ofNullable(row.figures()).map(figures -> new Line(method, ratio(figures.toPlain()), range(figures.toPlainLow(), figures.toPlainHigh()),
 				ratio(figures.toPlain3w()), ratio(figures.matchTimeRatio()), percent(figures.comparisonShare()), percent(figures.floorHitRate()), seconds(row.offlineS()), "",
-				row.how())).orElseGet(() -> new Line(method, "", "", "", "", "", "", "", "", "skipped: " + row.skipped()));
+				row.how())).orElseGet(() -> new Line(method, "", "", "", "", "", "", "", "", NLS.bind(Messages.MethodTable_skipped, row.skipped())));
 	}
 
 	private static String ratio(double value) {

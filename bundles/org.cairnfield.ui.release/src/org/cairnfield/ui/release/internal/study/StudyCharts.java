@@ -12,6 +12,7 @@ import org.cairnfield.ui.charts.DotChart;
 import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.show.Marked;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
@@ -29,19 +30,19 @@ final class StudyCharts {
 	StudyCharts(Composite parent) {
 		SashForm charts = new SashForm(parent, SWT.VERTICAL | SWT.SMOOTH);
 		dots = Marked.id(new DotChart(charts, SWT.BORDER), "study.dots");
-		dots.setName("Error and match time");
-		dots.setEmptyText("Error over match time, a dot a method.");
-		dots.setAxes(Axis.logarithmic("Match time to plain", ""), Axis.linear("Mean error to plain", ""));
+		dots.setName(Messages.StudyCharts_errorAndMatchTime);
+		dots.setEmptyText(Messages.StudyCharts_errorOverMatchTimeA);
+		dots.setAxes(Axis.logarithmic(Messages.StudyCharts_matchTimeToPlain, ""), Axis.linear(Messages.StudyCharts_meanErrorToPlain, ""));
 		sizes = Marked.id(new LineChart(charts, SWT.BORDER), "study.sizes");
-		sizes.setName("Cluster sizes");
-		sizes.setAxes(Axis.logarithmic("Cluster, largest first", ""), Axis.logarithmic("Samples", ""));
+		sizes.setName(Messages.StudyCharts_clusterSizes);
+		sizes.setAxes(Axis.logarithmic(Messages.StudyCharts_clusterLargestFirst, ""), Axis.logarithmic(Messages.StudyCharts_samples, ""));
 		charts.setWeights(60, 40);
 	}
 
 	/** @param map its name; null for the means over all */
 	void show(StudyTable study, String map) {
 		dots.setDots(study == null ? List.of() : map == null ? means(study) : ofMap(study, map), FAMILIES);
-		sizes.setEmptyText(map == null ? "Choose a map to see how large its clusters are." : "No split of this map was measured.");
+		sizes.setEmptyText(map == null ? Messages.StudyCharts_chooseAMapToSee : Messages.StudyCharts_noSplitOfThisMap);
 		sizes.setSeries(study == null || map == null ? List.of() : sizes(study, map));
 	}
 
@@ -67,7 +68,7 @@ final class StudyCharts {
 	private static List<Series> sizes(StudyTable study, String map) {
 		List<Series> series = new ArrayList<>();
 		for (StudyMethod method : DRAWN) {
-			study.row(map, method).filter(row -> row.shape() != null).ifPresent(row -> series.add(new Series(method.code() + ", noise " + row.shape().noise(),
+			study.row(map, method).filter(row -> row.shape() != null).ifPresent(row -> series.add(new Series(NLS.bind(Messages.StudyCharts_noise, method.code(), row.shape().noise()),
 					IntStream.rangeClosed(1, row.shape().sizes().size()).asDoubleStream().toArray(),
 					row.shape().sizes().stream().mapToDouble(Integer::doubleValue).toArray())));
 		}

@@ -24,6 +24,7 @@ import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.LatestWork;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
@@ -37,7 +38,7 @@ import org.eclipse.swt.widgets.Text;
 /** Which maps are studied, how far the study is, and what it has found. */
 final class StudyPane implements SessionListener {
 
-	private static final String ALL = "all maps, means";
+	private static final String ALL = Messages.StudyPane_allMapsMeans;
 	private static final int MOST_MINUTES = 120;
 	private static final int USUAL_MINUTES = 10;
 
@@ -67,24 +68,24 @@ final class StudyPane implements SessionListener {
 		Composite top = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(8).margins(6, 4).spacing(6, 4).applyTo(top);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
-		new Label(top, SWT.NONE).setText("O&ther archives");
+		new Label(top, SWT.NONE).setText(Messages.StudyPane_otherArchives);
 		others = Marked.id(new Text(top, SWT.BORDER), "study.others");
-		others.setMessage("folders, with semicolons between them");
-		others.setToolTipText("Studied beside the archive on show; they are only read");
+		others.setMessage(Messages.StudyPane_foldersWithSemicolonsBetweenThem);
+		others.setToolTipText(Messages.StudyPane_studiedBesideTheArchiveOn);
 		others.addListener(SWT.Modify, event -> show());
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).span(6, 1).applyTo(others);
-		add = Marked.button(top, "A&dd …", "study.add", this::addArchive);
-		new Label(top, SWT.NONE).setText("Minutes for each method");
-		minutes = Marked.named(Marked.id(new Spinner(top, SWT.BORDER), "study.minutes"), "Minutes for each method on a map");
+		add = Marked.button(top, Messages.StudyPane_add, "study.add", this::addArchive);
+		new Label(top, SWT.NONE).setText(Messages.StudyPane_minutesForEachMethod);
+		minutes = Marked.named(Marked.id(new Spinner(top, SWT.BORDER), "study.minutes"), Messages.StudyPane_minutesForEachMethodOn);
 		minutes.setValues(USUAL_MINUTES, 1, MOST_MINUTES, 0, 1, 10);
-		minutes.setToolTipText("A method that takes longer on a map is skipped, and said to be");
-		start = Marked.button(top, "St&udy", "study.start", this::start);
-		cancel = Marked.button(top, "Cancel", "study.cancel", work::cancel);
+		minutes.setToolTipText(Messages.StudyPane_aMethodThatTakesLonger);
+		start = Marked.button(top, Messages.StudyPane_study, "study.start", this::start);
+		cancel = Marked.button(top, Messages.StudyPane_cancel, "study.cancel", work::cancel);
 		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).applyTo(cancel);
-		mapChoice = Marked.choice(top, "Sho&w", "study.map", this::show);
+		mapChoice = Marked.choice(top, Messages.StudyPane_show, "study.map", this::show);
 		GridDataFactory.fillDefaults().hint(200, SWT.DEFAULT).applyTo(mapChoice);
-		save = Marked.button(top, "Save the &report …", "study.save", this::save);
-		keep = Marked.button(top, "&Keep as a split", "study.keep", this::keep);
+		save = Marked.button(top, Messages.StudyPane_saveTheReport, "study.save", this::save);
+		keep = Marked.button(top, Messages.StudyPane_keepAsASplit, "study.keep", this::keep);
 		says = Marked.line(top, "study.message", 8);
 		SashForm sash = new SashForm(page, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
@@ -108,8 +109,8 @@ final class StudyPane implements SessionListener {
 
 	private void addArchive() {
 		DirectoryDialog dialog = new DirectoryDialog(page.getShell(), SWT.OPEN);
-		dialog.setText("Study another archive too");
-		dialog.setMessage("Choose the folder of an archive. It is only read.");
+		dialog.setText(Messages.StudyPane_studyAnotherArchiveToo);
+		dialog.setMessage(Messages.StudyPane_chooseTheFolderOfAn);
 		String chosen = Chooser.open(dialog, "archive");
 		if (chosen != null) {
 			others.setText(others.getText().isBlank() ? chosen : others.getText() + "; " + chosen);
@@ -129,7 +130,7 @@ final class StudyPane implements SessionListener {
 		doing = "";
 		told = "";
 		whole = false;
-		work.start("Studying ways of splitting", workers -> next.run(this::begun, this::found, workers), table -> {
+		work.start(Messages.StudyPane_studyingWaysOfSplitting, workers -> next.run(this::begun, this::found, workers), table -> {
 			whole = true;
 			found(table);
 		}, why -> {
@@ -152,18 +153,18 @@ final class StudyPane implements SessionListener {
 
 	private void save() {
 		DirectoryDialog dialog = new DirectoryDialog(page.getShell(), SWT.SAVE);
-		dialog.setText("Save the report of the study");
-		dialog.setMessage("Choose a folder for study.html, study.csv and study.json.");
+		dialog.setText(Messages.StudyPane_saveTheReportOfThe);
+		dialog.setMessage(Messages.StudyPane_chooseAFolderForStudy);
 		Optional.ofNullable(Chooser.open(dialog, "study")).map(Path::of).ifPresent(this::saveTo);
 	}
 
 	void saveTo(Path folder) {
 		try {
 			StudyFiles.write(folder, study);
-			told = "Saved study.html, study.csv and study.json in " + folder + ".";
+			told = NLS.bind(Messages.StudyPane_savedStudyHtmlStudyCsv, folder);
 			show();
 		} catch (Exception e) {
-			Problems.show("The report was not saved", e);
+			Problems.show(Messages.StudyPane_theReportWasNotSaved, e);
 		}
 	}
 
@@ -176,11 +177,11 @@ final class StudyPane implements SessionListener {
 			setOthersAside(of, still);
 			return;
 		}
-		doing = "Making a split by " + method.code();
-		work.start("Keeping a split by " + method.code(), workers -> SplitKeeping.make(still, method, workers), made -> {
+		doing = NLS.bind(Messages.StudyPane_makingASplitBy, method.code());
+		work.start(NLS.bind(Messages.StudyPane_keepingASplitBy, method.code()), workers -> SplitKeeping.make(still, method, workers), made -> {
 			AddSplitsCommand add = new AddSplitsCommand(of.archive(), made.splits());
 			of.run(add);
-			told = "Kept " + made.splits().get(0).getId() + ". " + String.join(" ", made.notes());
+			told = NLS.bind(Messages.StudyPane_kept, made.splits().get(0).getId(), String.join(" ", made.notes()));
 			show();
 		}, why -> {
 			problem = Problems.text(why);
@@ -190,12 +191,12 @@ final class StudyPane implements SessionListener {
 
 	/** As few access points as make positions no worse; can be undone. */
 	private void setOthersAside(ArchiveSession of, Archive still) {
-		doing = "Measuring how few access points will do";
+		doing = Messages.StudyPane_measuringHowFewAccessPoints;
 		work.start(doing, workers -> FewerAccessPoints.of(still, StudyWork.SEED, workers), fewer -> {
 			Optional<FewerAccessPoints.Step> proposed = fewer.proposed();
 			proposed.ifPresent(step -> of.run(new RemedyCommands(of.archive()).command(step.remedy())));
-			told = proposed.map(step -> "Set " + step.others().size() + " access points aside. Before: " + fewer.steps().get(0) + ". Now: " + step + '.')
-					.orElse("Measured: no gain, all access points are needed.");
+			told = proposed.map(step -> NLS.bind(Messages.StudyPane_setAccessPointsAsideBefore, new Object[] { step.others().size(), fewer.steps().get(0), step }))
+					.orElse(Messages.StudyPane_measuredNoGainAllAccess);
 			show();
 		}, why -> {
 			problem = Problems.text(why);
@@ -206,15 +207,15 @@ final class StudyPane implements SessionListener {
 	private void enableKeeping() {
 		Optional<StudyMethod> method = methods.selected();
 		boolean fewer = method.filter(StudyMethod.ORTHOGONAL_SEARCH::equals).isPresent();
-		IfChanged.text(keep, fewer ? "Set the others &aside" : "&Keep as a split");
+		IfChanged.text(keep, fewer ? Messages.StudyPane_setTheOthersAside : Messages.StudyPane_keepAsASplit);
 		if (fewer) {
 			keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && !work.isBusy());
-			keep.setToolTipText("Sets access points of the archive on show aside as far as held-out positions get no worse; nothing is done where they do");
+			keep.setToolTipText(Messages.StudyPane_setsAccessPointsOfThe);
 			return;
 		}
 		Optional<String> whyNot = method.flatMap(SplitKeeping::whyNot);
 		keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && !work.isBusy() && method.isPresent() && whyNot.isEmpty());
-		keep.setToolTipText(whyNot.map(why -> "Not kept: " + why).orElse("Splits the archive on show by the selected method, in the setting that wins on held-out positions"));
+		keep.setToolTipText(whyNot.map(why -> NLS.bind(Messages.StudyPane_notKept, why)).orElse(Messages.StudyPane_splitsTheArchiveOnShow));
 	}
 
 	private void show() {
@@ -251,20 +252,20 @@ final class StudyPane implements SessionListener {
 
 	private String text(boolean busy) {
 		if (busy) {
-			return doing.isEmpty() ? "Reading the maps …" : doing + " …";
+			return doing.isEmpty() ? Messages.StudyPane_readingTheMaps : doing + " …";
 		}
 		if (!problem.isEmpty()) {
 			return "✖ " + problem;
 		}
 		if (study == null) {
-			return "Sets all ways of splitting side by side. Settings are chosen on held-out training positions; test surveys give the figures.";
+			return Messages.StudyPane_setsAllWaysOfSplitting;
 		}
 		if (!whole) {
-			return "Cancelled. What is done is kept: Study goes on where it was.";
+			return Messages.StudyPane_cancelledWhatIsDoneIs;
 		}
 		long skipped = study.skipped().size();
-		String best = study.best().map(method -> "Of the methods that split, searched as published, " + method + " comes first.").orElse("Nothing could be measured.");
-		return (told.isEmpty() ? "" : told + " ") + best + (skipped == 0 ? "" : " " + skipped + " skipped: see How.");
+		String best = study.best().map(method -> NLS.bind(Messages.StudyPane_ofTheMethodsThatSplit, method)).orElse(Messages.StudyPane_nothingCouldBeMeasured);
+		return (told.isEmpty() ? "" : told + " ") + best + (skipped == 0 ? "" : NLS.bind(Messages.StudyPane_skippedSeeHow, skipped));
 	}
 
 	void setFocus() {

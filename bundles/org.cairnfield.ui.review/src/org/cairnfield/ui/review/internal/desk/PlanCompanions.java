@@ -9,6 +9,7 @@ import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.SampleKey;
 import org.cairnfield.ui.scope.Companion;
 import org.cairnfield.ui.scope.CompanionRole;
+import org.eclipse.osgi.util.NLS;
 
 /** What the plan shows beside the sample in hand: its carrier, and the nearest member of the cluster that is proposed. */
 final class PlanCompanions {
@@ -25,9 +26,9 @@ final class PlanCompanions {
 		if (evidence == null) {
 			return companions;
 		}
-		String nearest = "nearest of C" + evidence.cluster();
+		String nearest = NLS.bind(Messages.PlanCompanions_nearestOfC, evidence.cluster());
 		boolean both = evidence.carrier() != null && evidence.carrier().equals(evidence.floorMember());
-		add(companions, find.apply(evidence.carrier()), CompanionRole.CARRIER, both && evidence.made() ? "carrier, " + nearest : "carrier");
+		add(companions, find.apply(evidence.carrier()), CompanionRole.CARRIER, both && evidence.made() ? NLS.bind(Messages.PlanCompanions_carrier, nearest) : "carrier");
 		if (evidence.made() && !both) {
 			add(companions, find.apply(evidence.floorMember()), CompanionRole.MEMBER, nearest);
 		}

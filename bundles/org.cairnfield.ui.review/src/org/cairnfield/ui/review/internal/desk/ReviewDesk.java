@@ -24,6 +24,7 @@ import org.cairnfield.ui.work.LatestWork;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences.IPreferenceChangeListener;
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 import java.io.IOException;
 import java.time.Clock;
@@ -231,7 +232,7 @@ public final class ReviewDesk implements SessionListener {
 
 	private void compute(EvidenceRequest request) {
 		ReviewSession of = review;
-		computing.start("Evidence for split " + request.split(), request::compute, of::accept, why -> of.evidenceFailed(Problems.text(why)));
+		computing.start(NLS.bind(Messages.ReviewDesk_evidenceForSplit, request.split()), request::compute, of::accept, why -> of.evidenceFailed(Problems.text(why)));
 	}
 
 	private void selectOnPlan() {
@@ -272,7 +273,7 @@ public final class ReviewDesk implements SessionListener {
 			session.commands().undo();
 			review.undone(last.getLabel());
 		} else {
-			review.refuse("The last change is no verdict, but \"" + last.getLabel() + "\". Edit, Undo takes that back.");
+			review.refuse(NLS.bind(Messages.ReviewDesk_theLastChangeIsNo, last.getLabel()));
 		}
 	}
 }

@@ -7,15 +7,15 @@ import java.util.Locale;
 /** A number that a team sets for its reviews: how it is called, where it must lie, and how people write it. */
 public enum ReviewNumber {
 	/** Common practice. */
-	GATE("proposalGate", "Noise share", 0.1, 0, 1, 100, "%"),
+	GATE("proposalGate", Messages.ReviewNumber_noiseShare, 0.1, 0, 1, 100, "%"),
 	/** Common practice. */
-	THRESHOLD("proposalThreshold", "Smallest r", 0.1, -1, 1, 1, ""),
+	THRESHOLD("proposalThreshold", Messages.ReviewNumber_smallestR, 0.1, -1, 1, 1, ""),
 	/** That the choice of ε and search may take. */
-	CHOICE_MINUTES("choiceMinutes", "Longest choice", 10, 0.1, 1440, 1, "min"),
+	CHOICE_MINUTES("choiceMinutes", Messages.ReviewNumber_longestChoice, 10, 0.1, 1440, 1, "min"),
 	/** Of proposals in a band; see the policy of reviews. */
-	AUDIT_LIMIT("auditLimit", "Share wrong", 0.05, 0.001, 0.5, 100, "%"),
+	AUDIT_LIMIT("auditLimit", Messages.ReviewNumber_shareWrong, 0.05, 0.001, 0.5, 100, "%"),
 	/** That a band with more wrong is stopped. */
-	AUDIT_CONFIDENCE("auditConfidence", "Confidence", 0.95, 0.5, 0.999, 100, "%");
+	AUDIT_CONFIDENCE("auditConfidence", Messages.ReviewNumber_confidence, 0.95, 0.5, 0.999, 100, "%");
 
 	private final String key;
 	private final String title;

@@ -6,6 +6,7 @@ import org.cairnfield.curation.review.ReviewSession;
 import org.cairnfield.curation.review.VerdictTransfer;
 import org.cairnfield.ui.problem.Problems;
 import org.cairnfield.ui.work.LatestWork;
+import org.eclipse.osgi.util.NLS;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +47,7 @@ public final class VerdictExchange {
 	/** Looks at what carrying over would do; the latest question counts. */
 	public void look(String from, Consumer<VerdictTransfer.Preview> result, Consumer<String> failed) {
 		var question = transfer().look(from);
-		looking.start("Comparing splits " + from + " and " + split(), workers -> question.call(), result,
+		looking.start(NLS.bind(Messages.VerdictExchange_comparingSplitsAnd, from, split()), workers -> question.call(), result,
 				why -> failed.accept(Problems.text(why)));
 	}
 
@@ -63,7 +64,7 @@ public final class VerdictExchange {
 	public void export(Path file) {
 		String id = split();
 		var question = transfer().export(file);
-		tables.start("Writing the verdicts of split " + id, workers -> question.call(), rows -> transfer().exported(file, id, rows),
+		tables.start(NLS.bind(Messages.VerdictExchange_writingTheVerdictsOfSplit, id), workers -> question.call(), rows -> transfer().exported(file, id, rows),
 				this::failed);
 	}
 
@@ -74,7 +75,7 @@ public final class VerdictExchange {
 	 */
 	public void takeIn(Path file, Consumer<List<VerdictIntake.Problem>> wrong) {
 		var question = transfer().read(file);
-		tables.start("Reading " + file.getFileName(), workers -> question.call(), table -> {
+		tables.start(NLS.bind(Messages.VerdictExchange_reading, file.getFileName()), workers -> question.call(), table -> {
 			List<VerdictIntake.Problem> problems = transfer().take(table);
 			if (!problems.isEmpty()) {
 				wrong.accept(problems);

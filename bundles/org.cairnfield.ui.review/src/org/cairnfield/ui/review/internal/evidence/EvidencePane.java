@@ -45,7 +45,7 @@ final class EvidencePane implements DeskListener {
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
 		homes = new HomesTable(page);
 		text = Marked.named(Marked.id(new StyledText(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL), "review.evidence"),
-				"Evidence on the sample in hand");
+				Messages.EvidencePane_evidenceOnTheSampleIn);
 		text.setMargins(8, 6, 8, 6);
 		text.setLineSpacing(1);
 		text.setWrapIndent(14);
@@ -87,7 +87,7 @@ final class EvidencePane implements DeskListener {
 		shownStanding = standing;
 		homes.show(evidence);
 		if (evidence == null) {
-			text.setText(desk.review().evidence().isWaiting() ? "Computing the evidence …" : "Take up a sample of the queue: what speaks for and against it appears here.");
+			text.setText(desk.review().evidence().isWaiting() ? Messages.EvidencePane_computingTheEvidence : Messages.EvidencePane_takeUpASampleOf);
 			return;
 		}
 		EvidenceTable table = desk.review().evidence().table();
@@ -97,11 +97,11 @@ final class EvidencePane implements DeskListener {
 	private String place(Evidence evidence) {
 		SampleRef ref = desk.ref(evidence.sample());
 		if (ref == null) {
-			return "is gone from the archive";
+			return Messages.EvidencePane_isGoneFromTheArchive;
 		}
 		SampleTable table = ref.survey().table();
 		Site site = ref.survey().getSite();
-		return String.format(Locale.ROOT, "%s, floor %d, x %.2f m, y %.2f m", site == null ? "" : ModelText.name(site),
+		return String.format(Locale.ROOT, Messages.EvidencePane_floorXMYM, site == null ? "" : ModelText.name(site),
 				table.floorLevel(ref.row()), table.xMetres(ref.row()), table.yMetres(ref.row()));
 	}
 

@@ -14,6 +14,7 @@ import org.cairnfield.curation.propose.AdviceRates;
 import org.cairnfield.curation.propose.Evidence;
 import org.cairnfield.curation.propose.Warning;
 import org.cairnfield.ui.charts.scale.ShownNumbers;
+import org.eclipse.osgi.util.NLS;
 
 /** The evidence on a sample as lines: advice, three questions with their answers in figures, verdicts. */
 final class EvidenceText {
@@ -43,13 +44,13 @@ final class EvidenceText {
 	static List<Line> of(Evidence e, String place, Standing standing, String basis, AdviceRates.Rate rate, ZoneId zone) {
 		EvidenceText text = new EvidenceText();
 		text.add(Style.TITLE, e.sample().sample() + "  " + place);
-		text.add(Style.PLAIN, "of survey " + e.sample().survey());
-		text.add(Style.QUESTION, "Advice: " + e.advice().text(e));
+		text.add(Style.PLAIN, NLS.bind(Messages.EvidenceText_ofSurvey, e.sample().survey()));
+		text.add(Style.QUESTION, NLS.bind(Messages.EvidenceText_advice, e.advice().text(e)));
 		if (e.advice() != Advice.NONE) {
 			text.plain("%s", rate.text());
 		}
 		if (!basis.isBlank()) {
-			text.plain("The effects of homes are computed %s.", basis);
+			text.plain(Messages.EvidenceText_theEffectsOfHomesAre, basis);
 		}
 		text.belongs(e);
 		text.place(e);
@@ -68,7 +69,7 @@ final class EvidenceText {
 
 	private void question(String question, Evidence e, Warning... about) {
 		boolean doubt = List.of(about).stream().anyMatch(e.marks()::contains);
-		add(Style.QUESTION, question + (!e.made() && about[0] == Warning.NEAREST_DIFFERS ? "  no proposal" : doubt ? "  look closer" : "  nothing against it"));
+		add(Style.QUESTION, question + (!e.made() && about[0] == Warning.NEAREST_DIFFERS ? Messages.EvidenceText_noProposal : doubt ? Messages.EvidenceText_lookCloser : Messages.EvidenceText_nothingAgainstIt));
 		for (Warning warning : about) {
 			if (e.warnings().contains(warning)) {
 				add(warning.isMark() ? Style.WARNING : Style.PLAIN, (warning.isMark() ? "▲ " : "") + warning.text(e));
@@ -77,36 +78,36 @@ final class EvidenceText {
 	}
 
 	private void belongs(Evidence e) {
-		question("Does it belong there?", e, Warning.NEAREST_DIFFERS, Warning.TIGHT_MARGIN);
+		question(Messages.EvidenceText_doesItBelongThere, e, Warning.NEAREST_DIFFERS, Warning.TIGHT_MARGIN);
 		if (e.carrier() == null) {
-			plain("It correlates with no labelled sample.");
+			plain(Messages.EvidenceText_itCorrelatesWithNoLabelled);
 			return;
 		}
-		plain(e.made() ? "cluster %d, strength r %s, margin %s" : "best cluster %d with r %s, below the threshold; margin %s", e.cluster(),
+		plain(e.made() ? Messages.EvidenceText_clusterStrengthRMargin : Messages.EvidenceText_bestClusterWithRBelow, e.cluster(),
 				number(e.strengthR(), 2, ""), number(e.margin(), 3, ""));
-		plain("carrier %s%s", e.carrier().sample(), e.carrierOnFloor() ? ", on this floor" : ", on another floor");
+		plain(Messages.EvidenceText_carrier, e.carrier().sample(), e.carrierOnFloor() ? Messages.EvidenceText_onThisFloor : Messages.EvidenceText_onAnotherFloor);
 		if (e.nearest() != null) {
-			plain("nearest labelled sample %s: cluster %d, %s", e.nearest().sample(), e.nearestCluster(), e.agrees() ? "agrees" : "differs");
+			plain(Messages.EvidenceText_nearestLabelledSampleCluster, e.nearest().sample(), e.nearestCluster(), e.agrees() ? "agrees" : "differs");
 		}
-		plain("r says where it fits, not whether it is good.");
+		plain(Messages.EvidenceText_rSaysWhereItFits);
 	}
 
 	private void place(Evidence e) {
-		question("Is its place right?", e, Warning.OTHER_FLOOR, Warning.FAR, Warning.PLACE_DOUBTFUL);
+		question(Messages.EvidenceText_isItsPlaceRight, e, Warning.OTHER_FLOOR, Warning.FAR, Warning.PLACE_DOUBTFUL);
 		if (e.made()) {
-			plain("to the cluster on this floor: %s", Double.isNaN(e.floorMetres()) ? "none of it is here" : number(e.floorMetres(), 1, " m"));
-			plain("of the cluster on this floor: %s", number(100 * e.clusterFloorShare(), 0, " %"));
+			plain(Messages.EvidenceText_toTheClusterOnThis, Double.isNaN(e.floorMetres()) ? Messages.EvidenceText_noneOfItIsHere : number(e.floorMetres(), 1, " m"));
+			plain(Messages.EvidenceText_ofTheClusterOnThis, number(100 * e.clusterFloorShare(), 0, " %"));
 		}
-		plain("what hears the same: %d of %d on this floor, %s away in the median", e.floorVotes(), e.floorVoters(),
+		plain(Messages.EvidenceText_whatHearsTheSameOf, e.floorVotes(), e.floorVoters(),
 				number(e.placeErrorMetres(), 1, " m"));
-		plain("doubt: %s of all samples are less doubtful in place", number(100 * e.placeScore(), 0, " %"));
+		plain(Messages.EvidenceText_doubtOfAllSamplesAre, number(100 * e.placeScore(), 0, " %"));
 	}
 
 	private void readings(Evidence e) {
-		question("Are its readings sound?", e, Warning.READINGS_DOUBTFUL);
-		plain("overlap of access points with what stands around it: %s", number(e.overlap(), 2, ""));
-		plain("level deficit to them: %s, scatter %s", number(e.levelDeficitDb(), 1, " dB"), number(e.levelScatterDb(), 1, " dB"));
-		plain("doubt: %s of all samples are less doubtful in readings", number(100 * e.readingsScore(), 0, " %"));
+		question(Messages.EvidenceText_areItsReadingsSound, e, Warning.READINGS_DOUBTFUL);
+		plain(Messages.EvidenceText_overlapOfAccessPointsWith, number(e.overlap(), 2, ""));
+		plain(Messages.EvidenceText_levelDeficitToThemScatter, number(e.levelDeficitDb(), 1, Messages.EvidenceText_db), number(e.levelScatterDb(), 1, Messages.EvidenceText_db));
+		plain(Messages.EvidenceText_doubtOfAllSamplesAre2, number(100 * e.readingsScore(), 0, " %"));
 	}
 
 	private void verdicts(Standing standing, ZoneId zone) {
@@ -114,19 +115,19 @@ final class EvidenceText {
 			return;
 		}
 		if (standing.hidden()) {
-			add(Style.QUESTION, "Second review");
-			plain("Somebody else has decided. Their verdict is shown once you have given yours.");
+			add(Style.QUESTION, Messages.EvidenceText_secondReview);
+			plain(Messages.EvidenceText_somebodyElseHasDecidedTheir);
 			return;
 		}
 		if (standing.entries().isEmpty()) {
 			return;
 		}
-		add(Style.QUESTION, "Verdicts: " + standing.state());
+		add(Style.QUESTION, NLS.bind(Messages.EvidenceText_verdicts, standing.state()));
 		for (LedgerEntry entry : standing.entries()) {
 			add(isSuperseded(standing, entry) ? Style.STRUCK : Style.PLAIN, line(entry, zone));
 		}
 		if (standing.stale()) {
-			add(Style.WARNING, "▲ sample or evidence has changed since, so the verdict no longer counts");
+			add(Style.WARNING, Messages.EvidenceText_sampleOrEvidenceHasChanged);
 		}
 	}
 
@@ -139,17 +140,17 @@ final class EvidenceText {
 	/** A verdict in words. */
 	static String line(LedgerEntry entry, ZoneId zone) {
 		StringBuilder text = new StringBuilder();
-		text.append(entry.takesBack() ? "took it back" : switch (entry.decision()) {
+		text.append(entry.takesBack() ? Messages.EvidenceText_tookItBack : switch (entry.decision()) {
 			case APPROVE -> "approve";
-			case MOVE -> "move to cluster " + entry.cluster();
-			case POOL -> "to the pool";
-			case REJECT -> "out of the map";
+			case MOVE -> NLS.bind(Messages.EvidenceText_moveToCluster, entry.cluster());
+			case POOL -> Messages.EvidenceText_toThePool;
+			case REJECT -> Messages.EvidenceText_outOfTheMap;
 			case FAULTY -> "faulty";
 			default -> "defer";
 		});
 		switch (entry.round()) {
-			case SECOND -> text.append(", second review");
-			case RESOLUTION -> text.append(", settling the two");
+			case SECOND -> text.append(Messages.EvidenceText_secondReview2);
+			case RESOLUTION -> text.append(Messages.EvidenceText_settlingTheTwo);
 			default -> { }
 		}
 		if (entry.reasonCode() != null && !entry.takesBack()) {
@@ -160,7 +161,7 @@ final class EvidenceText {
 		}
 		text.append("  ").append(entry.person());
 		if (entry.enteredBy() != null) {
-			text.append(", entered by ").append(entry.enteredBy());
+			text.append(Messages.EvidenceText_enteredBy).append(entry.enteredBy());
 		}
 		return text.append(", ").append(TIME.format(entry.time().atZone(zone))).toString();
 	}

@@ -32,10 +32,10 @@ record HomeRow(String home, String positions, String error, String compared) {
 
 	private static HomeRow of(String home, Effect effect) {
 		if (effect.queries() == 0) {
-			return new HomeRow(home, "none asked", "unknown", "unknown");
+			return new HomeRow(home, Messages.HomeRow_noneAsked, "unknown", "unknown");
 		}
 		double interval = effect.halfWidthMetres() * effect.queries() / effect.affected();
-		return new HomeRow(home, effect.affected() + "/" + effect.queries(), effect.affected() == 0 ? "no change"
+		return new HomeRow(home, effect.affected() + "/" + effect.queries(), effect.affected() == 0 ? Messages.HomeRow_noChange
 				: (effect.isMeasurable() ? "" : "≈ ") + EvidenceText.signed(effect.changeWhereAffectedMetres(), 2) + " ± "
 						+ EvidenceText.number(interval, 2, ""),
 				EvidenceText.signed(effect.comparisonsAdded(), 2));

@@ -23,12 +23,12 @@ final class HomesTable {
 
 	HomesTable(Composite parent) {
 		table = Marked.named(Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.NO_SCROLL), "review.homes"),
-				"What each home would do, compared with leaving the sample out");
+				Messages.HomesTable_whatEachHomeWouldDo);
 		table.setHeaderVisible(true);
-		column("Home", SWT.LEFT, "The cluster proposed, that of the nearest labelled sample, and the pool; each compared with leaving the sample out");
-		column("Change", SWT.RIGHT, "Held-out training positions that change, of those asked");
-		column("Error there, m", SWT.RIGHT, "Change of the error at these positions, mean and 95 % interval; − is better, ≈ no measurable change");
-		column("Cost", SWT.RIGHT, "Fingerprints compared more per query");
+		column(Messages.HomesTable_home, SWT.LEFT, Messages.HomesTable_theClusterProposedThatOf);
+		column(Messages.HomesTable_change, SWT.RIGHT, Messages.HomesTable_heldOutTrainingPositionsThat);
+		column(Messages.HomesTable_errorThereM, SWT.RIGHT, Messages.HomesTable_changeOfTheErrorAt);
+		column(Messages.HomesTable_cost, SWT.RIGHT, Messages.HomesTable_fingerprintsComparedMorePerQuery);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
 		table.addListener(SWT.Resize, event -> share());
 	}

@@ -14,6 +14,7 @@ import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -33,15 +34,15 @@ final class PairPane implements DeskListener {
 		this.desk = desk;
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 3).spacing(8, 2).applyTo(page);
-		carrier = other("with its &carrier", "pair.carrier", true);
-		carrier.setToolTipText("The labelled sample that it correlates with best");
-		nearest = other("with the &nearest labelled sample", "pair.nearest", false);
-		nearest.setToolTipText("The labelled sample whose fingerprint is nearest");
+		carrier = other(Messages.PairPane_withItsCarrier, "pair.carrier", true);
+		carrier.setToolTipText(Messages.PairPane_theLabelledSampleThatIt);
+		nearest = other(Messages.PairPane_withTheNearestLabelledSample, "pair.nearest", false);
+		nearest.setToolTipText(Messages.PairPane_theLabelledSampleWhoseFingerprint);
 		facts = Marked.line(page, "pair.facts", 2);
 		bars = Marked.id(new PairedBars(page, SWT.NONE), "pair.bars");
-		bars.setName("Two fingerprints");
+		bars.setName(Messages.PairPane_twoFingerprints);
 		bars.setOrder(Fingerprints.Order.SHARED_FIRST);
-		bars.setEmptyText("Take up a sample of the queue to compare its fingerprint.");
+		bars.setEmptyText(Messages.PairPane_takeUpASampleOf);
 		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(bars);
 		desk.add(this);
 		page.addListener(SWT.Dispose, event -> desk.remove(this));
@@ -75,7 +76,7 @@ final class PairPane implements DeskListener {
 		nearest.setEnabled(evidence != null && evidence.nearest() != null);
 		if (first < 0 || second < 0) {
 			bars.setFingerprints(null);
-			Marked.say(facts, evidence == null ? "" : evidence.sample() + " has no such sample beside it.");
+			Marked.say(facts, evidence == null ? "" : NLS.bind(Messages.PairPane_hasNoSuchSampleBeside, evidence.sample()));
 			return;
 		}
 		FingerprintPair pair = FingerprintPair.of(onMap.map(), first, second);
@@ -92,11 +93,11 @@ final class PairPane implements DeskListener {
 	}
 
 	private static String describe(FingerprintPair pair, Evidence evidence, boolean isCarrier) {
-		String shared = String.format(Locale.ROOT, "%d of %d access points shared (overlap %.2f)", pair.shared(), pair.rows().size(),
+		String shared = String.format(Locale.ROOT, Messages.PairPane_ofAccessPointsSharedOverlap, pair.shared(), pair.rows().size(),
 				pair.overlap());
-		String levels = Double.isNaN(pair.levelR()) ? "too few shared to correlate their levels"
-				: String.format(Locale.ROOT, "r of their levels %.2f", pair.levelR());
-		String strength = isCarrier ? String.format(Locale.ROOT, "; strength r %.2f, of distances to the whole map", evidence.strengthR())
+		String levels = Double.isNaN(pair.levelR()) ? Messages.PairPane_tooFewSharedToCorrelate
+				: String.format(Locale.ROOT, Messages.PairPane_rOfTheirLevels, pair.levelR());
+		String strength = isCarrier ? String.format(Locale.ROOT, Messages.PairPane_strengthROfDistancesTo, evidence.strengthR())
 				: "";
 		return shared + ", " + levels + strength + '.';
 	}

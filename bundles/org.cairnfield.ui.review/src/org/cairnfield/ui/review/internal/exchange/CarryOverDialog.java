@@ -14,6 +14,7 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -45,40 +46,40 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		if (desk.exchange().canCarry()) {
 			new CarryOverDialog(parent, desk).open();
 		} else {
-			desk.review().refuse("No other split of this part of the archive has verdicts to carry over.");
+			desk.review().refuse(Messages.CarryOverDialog_noOtherSplitOfThis);
 		}
 	}
 
 	@Override
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
-		shell.setText("Carry verdicts over");
+		shell.setText(Messages.CarryOverDialog_carryVerdictsOver);
 	}
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
-		setTitle("Carry verdicts over to split " + desk.split().getId());
-		setMessage("A verdict goes over where its sample and its evidence are the same. Who gave it, when and why goes with it.");
+		setTitle(NLS.bind(Messages.CarryOverDialog_carryVerdictsOverToSplit, desk.split().getId()));
+		setMessage(Messages.CarryOverDialog_aVerdictGoesOverWhere);
 		Composite page = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).applyTo(page);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(page);
-		from = Marked.choice(page, "&From split", "carry.from", this::look);
+		from = Marked.choice(page, Messages.CarryOverDialog_fromSplit, "carry.from", this::look);
 		for (CarrySource source : sources) {
-			from.add(source.split().getId() + "  (verdicts on " + Count.of(source.samples(), "sample") + ')');
+			from.add(NLS.bind(Messages.CarryOverDialog_verdictsOn, source.split().getId(), Count.of(source.samples(), "sample")));
 		}
 		from.select(0);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(from);
 		says = Marked.id(new Label(page, SWT.WRAP), "carry.message");
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(300, SWT.DEFAULT).indent(0, 4).applyTo(says);
-		left = new TextTable(page, "carry.left", new String[] { "Sample", "Verdict", "Why it stays behind" }, new int[] { 205, 90, 580 });
-		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(900, 260).applyTo(Marked.named(left.control(), "Verdicts that stay behind"));
+		left = new TextTable(page, "carry.left", new String[] { Messages.CarryOverDialog_sample, Messages.CarryOverDialog_verdict, Messages.CarryOverDialog_whyItStaysBehind }, new int[] { 205, 90, 580 });
+		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(900, 260).applyTo(Marked.named(left.control(), Messages.CarryOverDialog_verdictsThatStayBehind));
 		return page;
 	}
 
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
-		Marked.id(createButton(parent, COPY, "Copy the &list", false), "carry.copy");
-		Marked.id(createButton(parent, IDialogConstants.OK_ID, "&Carry over", true), "carry.ok");
+		Marked.id(createButton(parent, COPY, Messages.CarryOverDialog_copyTheList, false), "carry.copy");
+		Marked.id(createButton(parent, IDialogConstants.OK_ID, Messages.CarryOverDialog_carryOver, true), "carry.ok");
 		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
 		look();
 	}
@@ -87,7 +88,7 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		preview = null;
 		enable();
 		left.show(List.of());
-		says.setText("Comparing the two splits …");
+		says.setText(Messages.CarryOverDialog_comparingTheTwoSplits);
 		desk.exchange().look(sources.get(from.getSelectionIndex()).split().getId(), this::show, why -> {
 			if (!says.isDisposed()) {
 				says.setText("✖ " + why);
@@ -103,13 +104,12 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		preview = found;
 		CarryOver over = found.over();
 		long samples = over.carried().stream().map(entry -> entry.sample()).distinct().count();
-		says.setText((samples == 0 ? "✖ No verdict goes over." : "✔ Verdicts on " + Count.of(samples, "sample") + " go over.")
-				+ (over.left().isEmpty() ? " None stays behind." : " ▲ Those on " + Count.of(over.left().size(), "sample")
-						+ " stay behind, for these reasons; the samples are to be decided anew:"));
+		says.setText((samples == 0 ? Messages.CarryOverDialog_noVerdictGoesOver : NLS.bind(Messages.CarryOverDialog_verdictsOnGoOver, Count.of(samples, "sample")))
+				+ (over.left().isEmpty() ? Messages.CarryOverDialog_noneStaysBehind : NLS.bind(Messages.CarryOverDialog_thoseOnStayBehindFor, Count.of(over.left().size(), "sample"))));
 		says.requestLayout();
 		left.show(over.left().stream().sorted(Comparator.comparing(CarryOver.Left::why).thenComparing(CarryOver.Left::sample))
 				.map(each -> new String[] { each.sample().toString(),
-						found.hidden().contains(each.sample()) ? "not shown to you" : each.was().toString(), each.why() })
+						found.hidden().contains(each.sample()) ? Messages.CarryOverDialog_notShownToYou : each.was().toString(), each.why() })
 				.toList());
 		enable();
 	}

@@ -12,6 +12,7 @@ import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -36,7 +37,7 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 			return null;
 		}
 		if (desk.split() == null) {
-			desk.review().refuse("There is no split under review. Keep one in the view Split first.");
+			desk.review().refuse(Messages.ExchangeHandler_thereIsNoSplitUnder);
 		} else {
 			way.accept(DialogParent.shell(), desk);
 		}
@@ -44,10 +45,10 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 	}
 
 	private static void export(Shell shell, ReviewDesk desk) {
-		if (!Damaged.isSound(shell, desk.session(), "Export")) {
+		if (!Damaged.isSound(shell, desk.session(), Messages.ExchangeHandler_export)) {
 			return;
 		}
-		String chosen = dialog(shell, SWT.SAVE, "Export verdicts of split " + desk.split().getId(), desk.split().getId() + "-verdicts.csv");
+		String chosen = dialog(shell, SWT.SAVE, NLS.bind(Messages.ExchangeHandler_exportVerdictsOfSplit, desk.split().getId()), desk.split().getId() + "-verdicts.csv");
 		if (chosen != null) {
 			desk.exchange().export(Path.of(chosen));
 		}
@@ -56,10 +57,10 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 	private static void takeIn(Shell shell, ReviewDesk desk) {
 		String readOnly = desk.session().readOnlyReason().orElse(null);
 		if (readOnly != null) {
-			desk.review().refuse("Nothing can be taken in: " + readOnly + '.');
+			desk.review().refuse(NLS.bind(Messages.ExchangeHandler_nothingCanBeTakenIn, readOnly));
 			return;
 		}
-		String chosen = dialog(shell, SWT.OPEN, "Import verdicts on split " + desk.split().getId(), "");
+		String chosen = dialog(shell, SWT.OPEN, NLS.bind(Messages.ExchangeHandler_importVerdictsOnSplit, desk.split().getId()), "");
 		if (chosen != null) {
 			desk.exchange().takeIn(Path.of(chosen), problems -> new TableProblemsDialog(shell, problems).open());
 		}

@@ -9,6 +9,7 @@ import org.cairnfield.ui.show.IfChanged;
 import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -34,14 +35,14 @@ public final class OfferBar {
 		says = Marked.id(new Label(bar, SWT.WRAP), id + ".text");
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(says);
 		GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER)
-				.applyTo(Marked.button(bar, "&Carry over …", id + ".carry", () -> CarryOverDialog.open(bar.getShell(), desk)));
+				.applyTo(Marked.button(bar, Messages.OfferBar_carryOver, id + ".carry", () -> CarryOverDialog.open(bar.getShell(), desk)));
 	}
 
 	/** As things are now. */
 	public void show() {
 		Optional<CarrySource> offer = desk.exchange().offer();
 		offer.ifPresent(source -> {
-			String text = "Split " + source.split().getId() + " has verdicts on " + Count.of(source.samples(), "sample") + ", this one has none yet.";
+			String text = NLS.bind(Messages.OfferBar_splitHasVerdictsOnThis, source.split().getId(), Count.of(source.samples(), "sample"));
 			if (!text.equals(says.getText())) {
 				says.setText(text);
 			}

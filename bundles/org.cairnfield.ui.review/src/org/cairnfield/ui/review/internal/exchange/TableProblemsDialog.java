@@ -17,20 +17,20 @@ final class TableProblemsDialog extends TableDialog {
 	private final List<VerdictIntake.Problem> problems;
 
 	TableProblemsDialog(Shell parent, List<VerdictIntake.Problem> problems) {
-		super(parent, "Import verdicts", "import");
+		super(parent, Messages.TableProblemsDialog_importVerdicts, "import");
 		this.problems = problems;
 	}
 
 	@Override
 	protected void describe() {
-		setTitle("Nothing was taken in");
-		setMessage(String.format(Locale.ROOT, "%,d %s wrong in %s. Mend the table, then import it again as a whole.", problems.size(),
-				problems.size() == 1 ? "row is" : "rows are", problems.get(0).file()), IMessageProvider.ERROR);
+		setTitle(Messages.TableProblemsDialog_nothingWasTakenIn);
+		setMessage(String.format(Locale.ROOT, Messages.TableProblemsDialog_wrongInMendTheTable, problems.size(),
+				problems.size() == 1 ? Messages.TableProblemsDialog_rowIs : Messages.TableProblemsDialog_rowsAre, problems.get(0).file()), IMessageProvider.ERROR);
 	}
 
 	@Override
 	protected TextTable createTable(Composite parent, String tableId) {
-		return new TextTable(parent, tableId, new String[] { "Line", "What is wrong", "What to do" }, new int[] { 60, 520, 360 });
+		return new TextTable(parent, tableId, new String[] { Messages.TableProblemsDialog_line, Messages.TableProblemsDialog_whatIsWrong, Messages.TableProblemsDialog_whatToDo }, new int[] { 60, 520, 360 });
 	}
 
 	@Override

@@ -28,6 +28,7 @@ import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -57,22 +58,22 @@ final class MeasurePane implements DeskListener {
 		this.desk = desk;
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(6, 4).applyTo(page);
-		measure = Marked.button(page, "&Measure", "measure.start", this::start);
-		cancel = Marked.button(page, "Cancel", "measure.cancel", work::cancel);
+		measure = Marked.button(page, Messages.MeasurePane_measure, "measure.start", this::start);
+		cancel = Marked.button(page, Messages.MeasurePane_cancel, "measure.cancel", work::cancel);
 		says = Marked.line(page, "measure.message", 1);
 		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.named(Marked.id(table.getTable(), "measure.table"), "Measures of the split").setHeaderVisible(true);
+		Marked.named(Marked.id(table.getTable(), "measure.table"), Messages.MeasurePane_measuresOfTheSplit).setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(table.getTable());
-		column("Matching", 150, SWT.LEFT, Way::name);
-		column("Mean error", 98, SWT.RIGHT, c -> metres(c.errors().meanMetres()));
-		column("95 % of mean", 115, SWT.RIGHT, c -> interval(c.mean(), " m"));
-		column("Median", 75, SWT.RIGHT, c -> metres(c.errors().medianMetres()));
-		column("95 % within", 104, SWT.RIGHT, c -> metres(c.errors().p95Metres()));
-		column("To plain", 70, SWT.RIGHT, c -> String.format(Locale.ROOT, "%.3f", c.ratio()));
-		column("95 % of ratio", 115, SWT.RIGHT, c -> interval(c.ratioInterval(), ""));
-		column("Compared per query", 135, SWT.RIGHT,
+		column(Messages.MeasurePane_matching, 150, SWT.LEFT, Way::name);
+		column(Messages.MeasurePane_meanError, 98, SWT.RIGHT, c -> metres(c.errors().meanMetres()));
+		column(Messages.MeasurePane_95OfMean, 115, SWT.RIGHT, c -> interval(c.mean(), " m"));
+		column(Messages.MeasurePane_median, 75, SWT.RIGHT, c -> metres(c.errors().medianMetres()));
+		column(Messages.MeasurePane_95Within, 104, SWT.RIGHT, c -> metres(c.errors().p95Metres()));
+		column(Messages.MeasurePane_toPlain, 70, SWT.RIGHT, c -> String.format(Locale.ROOT, "%.3f", c.ratio()));
+		column(Messages.MeasurePane_95OfRatio, 115, SWT.RIGHT, c -> interval(c.ratioInterval(), ""));
+		column(Messages.MeasurePane_comparedPerQuery, 135, SWT.RIGHT,
 				c -> String.format(Locale.ROOT, "%,.1f (%.1f %%)", c.comparisons(), 100 * c.comparisonShare()));
-		column("How", 420, SWT.LEFT, Way::how);
+		column(Messages.MeasurePane_how, 420, SWT.LEFT, Way::how);
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		desk.add(this);
 		page.addListener(SWT.Dispose, event -> {
@@ -94,7 +95,7 @@ final class MeasurePane implements DeskListener {
 	}
 
 	private static String interval(Interval interval, String unit) {
-		return String.format(Locale.ROOT, "%.2f to %.2f%s", interval.low(), interval.high(), unit);
+		return String.format(Locale.ROOT, Messages.MeasurePane_to, interval.low(), interval.high(), unit);
 	}
 
 	@Override
@@ -115,7 +116,7 @@ final class MeasurePane implements DeskListener {
 	}
 
 	private void start() {
-		if (!Damaged.mayGoOn(page.getShell(), desk.session(), "Measure")) {
+		if (!Damaged.mayGoOn(page.getShell(), desk.session(), Messages.MeasurePane_measure2)) {
 			return;
 		}
 		Archive still = ArchiveCopy.of(desk.session().archive());
@@ -123,12 +124,12 @@ final class MeasurePane implements DeskListener {
 		String id = desk.split().getId();
 		of = desk.split();
 		problem = "";
-		work.start("Measuring split " + id, workers -> {
+		work.start(NLS.bind(Messages.MeasurePane_measuringSplit, id), workers -> {
 			Split split = still.getSplits().stream().filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
 			ReleasedMap map = ReleasedMap.within(still, split, policy);
 			Measures found = Measures.of(map, ArchiveMap.of(still, split.getScope(), SurveyKind.TEST).map(), PackRequest.USUAL, workers);
 			if (found.ways().isEmpty()) {
-				throw new UnfitSurveyException("there is no test survey in the scope of split " + id + ", so nothing can be measured; take one in as a test survey");
+				throw new UnfitSurveyException(NLS.bind(Messages.MeasurePane_thereIsNoTestSurvey, id));
 			}
 			return new Found(map, found);
 		}, found -> {
@@ -157,18 +158,18 @@ final class MeasurePane implements DeskListener {
 
 	private String text() {
 		if (work.isBusy()) {
-			return "Matching the test samples …";
+			return Messages.MeasurePane_matchingTheTestSamples;
 		}
 		if (!problem.isEmpty()) {
 			return "✖ " + problem;
 		}
 		if (measured == null) {
-			return desk.split() == null ? "Keep a split to measure it."
-					: "Matches the samples of the test surveys by the plain map, the split, the split with what was approved, and as a device does.";
+			return desk.split() == null ? Messages.MeasurePane_keepASplitToMeasure
+					: Messages.MeasurePane_matchesTheSamplesOfThe;
 		}
-		return String.format(Locale.ROOT, "Split %s, %,d map samples, %,d test samples, %,d approved. Intervals by bootstrap on the test samples.%s",
+		return String.format(Locale.ROOT, Messages.MeasurePane_splitMapSamplesTestSamples,
 				of.getId(), samples, measured.test(), approved,
-				outdated ? " ▲ Verdicts or map have changed since: measure again." : "");
+				outdated ? Messages.MeasurePane_verdictsOrMapHaveChanged : "");
 	}
 
 	void setFocus() {

@@ -16,6 +16,7 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -28,7 +29,7 @@ import org.eclipse.swt.widgets.Text;
 /** How proposals of the archive are reviewed: bands of strength, second reviewers, audits. */
 final class PolicyDialog extends TitleAreaDialog {
 
-	private static final String MESSAGE = "The archive keeps it. Gates, reports and everybody who reviews use the same.";
+	private static final String MESSAGE = Messages.PolicyDialog_theArchiveKeepsItGates;
 
 	private final ReviewDesk desk;
 	private final Map<ReviewNumber, Text> numbers = new EnumMap<>(ReviewNumber.class);
@@ -50,29 +51,29 @@ final class PolicyDialog extends TitleAreaDialog {
 	@Override
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
-		shell.setText("Review policy");
+		shell.setText(Messages.PolicyDialog_reviewPolicy);
 	}
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
-		setTitle("How proposals are reviewed");
+		setTitle(Messages.PolicyDialog_howProposalsAreReviewed);
 		setMessage(MESSAGE);
 		Composite page = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
 		GridLayoutFactory.swtDefaults().margins(10, 10).spacing(5, 8).applyTo(page);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(page);
-		Composite strength = group(page, "Bands of strength");
-		say(strength, "Strength says where a sample fits, not whether it is good.");
-		new Label(strength, SWT.NONE).setText("&Bands, weakest first");
+		Composite strength = group(page, Messages.PolicyDialog_bandsOfStrength);
+		say(strength, Messages.PolicyDialog_strengthSaysWhereASample);
+		new Label(strength, SWT.NONE).setText(Messages.PolicyDialog_bandsWeakestFirst);
 		bands = Marked.id(new Text(strength, SWT.BORDER), "policy.bands");
-		bands.setToolTipText("Names, each with its lowest r, separated by semicolons: " + Bands.USUAL);
+		bands.setToolTipText(NLS.bind(Messages.PolicyDialog_namesEachWithItsLowest, Bands.USUAL));
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(bands);
-		say(strength, "A second reviewer, who does not see the first verdict, is needed in:");
+		say(strength, Messages.PolicyDialog_aSecondReviewerWhoDoes);
 		second = Marked.id(new Composite(strength, SWT.NONE), "policy.second");
 		GridLayoutFactory.fillDefaults().applyTo(second);
 		GridDataFactory.fillDefaults().grab(true, false).span(3, 1).indent(12, 0).applyTo(second);
-		Composite audit = group(page, "Audit before a band is approved at once");
-		number(audit, ReviewNumber.AUDIT_LIMIT, policy().limitShare(), "Stop a band with more &wrong than", "The smaller, the more samples are to be looked at");
-		number(audit, ReviewNumber.AUDIT_CONFIDENCE, policy().confidence(), "with a &confidence of", "The higher, the more samples are to be looked at");
+		Composite audit = group(page, Messages.PolicyDialog_auditBeforeABandIs);
+		number(audit, ReviewNumber.AUDIT_LIMIT, policy().limitShare(), Messages.PolicyDialog_stopABandWithMore, Messages.PolicyDialog_theSmallerTheMoreSamples);
+		number(audit, ReviewNumber.AUDIT_CONFIDENCE, policy().confidence(), Messages.PolicyDialog_withAConfidenceOf, Messages.PolicyDialog_theHigherTheMoreSamples);
 		bands.setText(policy().bands().toString());
 		bands.addListener(SWT.Modify, event -> bandsChanged());
 		numbers.values().forEach(field -> field.addListener(SWT.Modify, event -> check()));
@@ -158,7 +159,7 @@ final class PolicyDialog extends TitleAreaDialog {
 
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
-		Marked.id(createButton(parent, IDialogConstants.OK_ID, "&Set the policy", true), "policy.ok");
+		Marked.id(createButton(parent, IDialogConstants.OK_ID, Messages.PolicyDialog_setThePolicy, true), "policy.ok");
 		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
 	}
 

@@ -4,6 +4,7 @@ import org.cairnfield.ui.review.internal.desk.ReviewDesk;
 import org.cairnfield.ui.show.DialogParent;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.osgi.util.NLS;
 
 /** Opens the review policy of the archive on show. */
 public final class PolicyHandler extends AbstractHandler {
@@ -11,9 +12,9 @@ public final class PolicyHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) {
 		ReviewDesk desk = ReviewDesk.workbench();
-		String readOnly = desk.session() == null ? "no archive is open" : desk.session().readOnlyReason().orElse(null);
+		String readOnly = desk.session() == null ? Messages.PolicyHandler_noArchiveIsOpen : desk.session().readOnlyReason().orElse(null);
 		if (readOnly != null) {
-			desk.review().refuse("The review policy cannot be changed: " + readOnly + '.');
+			desk.review().refuse(NLS.bind(Messages.PolicyHandler_theReviewPolicyCannotBe, readOnly));
 		} else {
 			new PolicyDialog(DialogParent.shell(), desk).open();
 		}

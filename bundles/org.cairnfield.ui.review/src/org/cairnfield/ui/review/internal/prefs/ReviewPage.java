@@ -9,6 +9,7 @@ import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.preference.PreferencePage;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -25,7 +26,7 @@ public final class ReviewPage extends PreferencePage implements IWorkbenchPrefer
 	private final Map<ReviewNumber, Text> numbers = new EnumMap<>(ReviewNumber.class);
 
 	public ReviewPage() {
-		setDescription("How splits are chosen and proposals are made. A split that is kept stays as it was made. How they are reviewed is kept with the archive: menu Review, Review policy.");
+		setDescription(Messages.ReviewPage_howSplitsAreChosenAnd);
 	}
 
 	@Override
@@ -37,11 +38,11 @@ public final class ReviewPage extends PreferencePage implements IWorkbenchPrefer
 	protected Control createContents(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(5, 8).applyTo(page);
-		Composite proposals = group(page, "Proposals");
-		number(proposals, ReviewNumber.GATE, "Made from a &noise share of", "With less noise in a split, no proposals are made");
-		number(proposals, ReviewNumber.THRESHOLD, "for samples with &r from", "A noise sample that correlates less with every cluster stays unplaced");
-		Composite choice = group(page, "Automatic choice");
-		number(choice, ReviewNumber.CHOICE_MINUTES, "Takes at &most", "What has not been tried by then is left out, and the split says so");
+		Composite proposals = group(page, Messages.ReviewPage_proposals);
+		number(proposals, ReviewNumber.GATE, Messages.ReviewPage_madeFromANoiseShare, Messages.ReviewPage_withLessNoiseInA);
+		number(proposals, ReviewNumber.THRESHOLD, Messages.ReviewPage_forSamplesWithRFrom, Messages.ReviewPage_aNoiseSampleThatCorrelates);
+		Composite choice = group(page, Messages.ReviewPage_automaticChoice);
+		number(choice, ReviewNumber.CHOICE_MINUTES, Messages.ReviewPage_takesAtMost, Messages.ReviewPage_whatHasNotBeenTried);
 		numbers.forEach((which, field) -> field.setText(which.text(ReviewSettings.number(which))));
 		numbers.values().forEach(field -> field.addListener(SWT.Modify, event -> check()));
 		return page;
@@ -95,7 +96,7 @@ public final class ReviewPage extends PreferencePage implements IWorkbenchPrefer
 			ReviewSettings.put(values());
 			return true;
 		} catch (BackingStoreException e) {
-			setErrorMessage("The preferences could not be kept: " + e.getMessage());
+			setErrorMessage(NLS.bind(Messages.ReviewPage_thePreferencesCouldNotBe, e.getMessage()));
 			return false;
 		}
 	}

@@ -15,6 +15,7 @@ import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -41,10 +42,10 @@ final class AuditPane {
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(4).margins(6, 3).spacing(5, 2).applyTo(page);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(page);
-		band = Marked.choice(page, "Ban&d", "review.audit.band", this::chosen);
+		band = Marked.choice(page, Messages.AuditPane_band, "review.audit.band", this::chosen);
 		GridDataFactory.fillDefaults().grab(true, false).hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(band);
-		look = Marked.button(page, "&Look at the sample drawn", "review.audit.look", this::look);
-		approve = Marked.button(page, "Approve the res&t", "review.audit.approve", () -> desk.review().approveRest(name()));
+		look = Marked.button(page, Messages.AuditPane_lookAtTheSampleDrawn, "review.audit.look", this::look);
+		approve = Marked.button(page, Messages.AuditPane_approveTheRest, "review.audit.approve", () -> desk.review().approveRest(name()));
 		plan = Marked.line(page, "review.audit.plan", 4);
 		agreement = Marked.line(page, "review.agreement", 4);
 	}
@@ -92,8 +93,8 @@ final class AuditPane {
 		Optional<AuditPlan> audit = review.audit().looking().or(() -> review.audit().of(name()));
 		boolean editable = desk.session().readOnlyReason().isEmpty();
 		boolean any = audit.filter(a -> !a.lot().isEmpty()).isPresent();
-		look.setText(review.audit().looking().isPresent() ? "Back to the &whole queue"
-				: audit.filter(AuditPlan::isFailed).isPresent() ? "Draw another samp&le" : "&Look at the sample drawn");
+		look.setText(review.audit().looking().isPresent() ? Messages.AuditPane_backToTheWholeQueue
+				: audit.filter(AuditPlan::isFailed).isPresent() ? Messages.AuditPane_drawAnotherSample : Messages.AuditPane_lookAtTheSampleDrawn);
 		look.setEnabled(any || review.audit().looking().isPresent());
 		approve.setEnabled(editable && audit.filter(AuditPlan::isPassed).filter(a -> !a.rest().isEmpty()).isPresent());
 		Marked.say(plan, audit.map(this::describe).orElse(""));
@@ -103,25 +104,24 @@ final class AuditPane {
 
 	private String describe(AuditPlan audit) {
 		if (audit.lot().isEmpty()) {
-			return audit.marked() == 0 ? "Nothing is left to decide in this band." : "In this band only " + marked(audit) + " left to decide.";
+			return audit.marked() == 0 ? Messages.AuditPane_nothingIsLeftToDecide : NLS.bind(Messages.AuditPane_inThisBandOnlyLeft, marked(audit));
 		}
-		String drawn = String.format(Locale.ROOT, "To approve this band at once, look at %d drawn of its %d proposals without a mark first; none may be wrong. "
-				+ "A band with more than %.3g %% wrong passes with a probability of %.0f %% at most.%s", audit.plan().size(),
+		String drawn = String.format(Locale.ROOT, Messages.AuditPane_toApproveThisBandAt, audit.plan().size(),
 				audit.lot().size(), 100 * audit.limitShare(), 100 * (1 - desk.review().reviewer().policy().confidence()),
-				audit.marked() == 0 ? "" : " Beside them, " + marked(audit) + " left to look at one by one.");
-		String before = audit.failed().isEmpty() ? "" : " Failed before: " + String.join(", ", audit.failed()) + '.';
+				audit.marked() == 0 ? "" : NLS.bind(Messages.AuditPane_besideThemLeftToLook, marked(audit)));
+		String before = audit.failed().isEmpty() ? "" : NLS.bind(Messages.AuditPane_failedBefore, String.join(", ", audit.failed()));
 		if (audit.examined() == 0) {
 			return drawn + before;
 		}
-		String state = String.format(Locale.ROOT, " Looked at: %d of %d, %d not approved (%.1f to %.1f %% by Wilson).", audit.examined(),
+		String state = String.format(Locale.ROOT, Messages.AuditPane_lookedAtOfNotApproved, audit.examined(),
 				audit.plan().size(), audit.notApproved(), 100 * audit.wilson().low(), 100 * audit.wilson().high());
-		String next = audit.isPassed() ? " ✔ The rest, " + audit.rest().size() + ", may be approved."
-				: audit.isFailed() ? " ✖ The audit has failed, whatever becomes of these: draw another sample, or review this band one by one." : "";
+		String next = audit.isPassed() ? NLS.bind(Messages.AuditPane_theRestMayBeApproved, audit.rest().size())
+				: audit.isFailed() ? Messages.AuditPane_theAuditHasFailedWhatever : "";
 		return drawn + state + next + before;
 	}
 
 	private static String marked(AuditPlan audit) {
-		return audit.marked() == 1 ? "1 proposal with a mark is" : audit.marked() + " proposals with a mark are";
+		return audit.marked() == 1 ? Messages.AuditPane_1ProposalWithAMark : NLS.bind(Messages.AuditPane_proposalsWithAMarkAre, audit.marked());
 	}
 
 	/** Whoever is still to give second verdicts is not told how often the first reviewer agrees. */
@@ -131,9 +131,9 @@ final class AuditPane {
 		int waiting = standings.awaitingSecond();
 		boolean blind = standings.all().stream().anyMatch(standing -> standing.canBeSecond(desk.review().reviewer().person()));
 		if (blind || of.kappa().items() == 0) {
-			return waiting == 0 ? "" : waiting + (waiting == 1 ? " verdict waits" : " verdicts wait") + " for a second reviewer.";
+			return waiting == 0 ? "" : NLS.bind(Messages.AuditPane_forASecondReviewer, waiting, waiting == 1 ? Messages.AuditPane_verdictWaits : Messages.AuditPane_verdictsWait);
 		}
-		return String.format(Locale.ROOT, "Two reviewers on %d %s: agree on %.0f %%, %s; %d to settle, %d wait for a second reviewer.",
+		return String.format(Locale.ROOT, Messages.AuditPane_twoReviewersOnAgreeOn,
 				of.kappa().items(), of.kappa().items() == 1 ? "sample" : "samples", 100 * of.kappa().observed(), of.kappaText(), standings.disputes().size(), waiting);
 	}
 }

@@ -7,25 +7,26 @@ import java.util.stream.Stream;
 import org.cairnfield.curation.propose.QueueOrder;
 import org.cairnfield.curation.review.QueueRow;
 import org.cairnfield.curation.review.ReviewStandings;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 
 /** What the queue says of a sample. */
 enum QueueColumn {
-	SAMPLE("Sample", 126, SWT.LEFT, QueueOrder.SAMPLE, "Noise sample", QueueRow::sample),
-	STRENGTH("r", 40, SWT.RIGHT, QueueOrder.STRENGTH, "How well it correlates with its carrier: where it fits, not whether it is good", QueueRow::strength),
-	CLUSTER("To", 40, SWT.LEFT, QueueOrder.CLUSTER, "Cluster that is proposed", QueueRow::cluster),
-	NEAREST("Nearest", 64, SWT.LEFT, null,
-			"Cluster of the nearest labelled sample: = where it is the one proposed, ≠ where not", QueueRow::nearest),
-	FLOOR_DISTANCE("On floor", 72, SWT.RIGHT, QueueOrder.FLOOR_DISTANCE,
-			"Distance to the cluster's nearest sample on the same floor; none where the cluster is not on it", QueueRow::floorDistance),
-	STATE("State", 104, SWT.LEFT, null, "What was decided", null),
-	WARNINGS("Warnings", 190, SWT.LEFT, QueueOrder.MARKED_FIRST, "What to look at before approving; the evidence says it with figures", QueueRow::warnings),
-	MARGIN("Margin", 60, SWT.RIGHT, QueueOrder.MARGIN, "By how much r beats the next best cluster; ▲ where another fits almost as well", QueueRow::margin),
-	FLOOR("Floor", 44, SWT.RIGHT, null, "How many of those that hear the same are on the floor where it is said to be", QueueRow::floorVotes),
-	PLACE("Place", 60, SWT.RIGHT, QueueOrder.PLACE, "Doubt in its place: so many of all samples are less doubtful; ▲ where to look", QueueRow::place),
-	READINGS("Readings", 72, SWT.RIGHT, QueueOrder.READINGS, "Doubt in its readings: so many of all samples are less doubtful; ▲ where to look", QueueRow::readings),
-	EFFECT("Effect", 62, SWT.RIGHT, QueueOrder.EFFECT, "Change of the floor's mean error if it alone is approved; − is better", QueueRow::effect),
-	CARRIER("Carrier", 126, SWT.LEFT, null, "The labelled sample that it correlates best with", QueueRow::carrier);
+	SAMPLE(Messages.QueueColumn_sample, 126, SWT.LEFT, QueueOrder.SAMPLE, Messages.QueueColumn_noiseSample, QueueRow::sample),
+	STRENGTH("r", 40, SWT.RIGHT, QueueOrder.STRENGTH, Messages.QueueColumn_howWellItCorrelatesWith, QueueRow::strength),
+	CLUSTER("To", 40, SWT.LEFT, QueueOrder.CLUSTER, Messages.QueueColumn_clusterThatIsProposed, QueueRow::cluster),
+	NEAREST(Messages.QueueColumn_nearest, 64, SWT.LEFT, null,
+			Messages.QueueColumn_clusterOfTheNearestLabelled, QueueRow::nearest),
+	FLOOR_DISTANCE(Messages.QueueColumn_onFloor, 72, SWT.RIGHT, QueueOrder.FLOOR_DISTANCE,
+			Messages.QueueColumn_distanceToTheClusterS, QueueRow::floorDistance),
+	STATE(Messages.QueueColumn_state, 104, SWT.LEFT, null, Messages.QueueColumn_whatWasDecided, null),
+	WARNINGS(Messages.QueueColumn_warnings, 190, SWT.LEFT, QueueOrder.MARKED_FIRST, Messages.QueueColumn_whatToLookAtBefore, QueueRow::warnings),
+	MARGIN(Messages.QueueColumn_margin, 60, SWT.RIGHT, QueueOrder.MARGIN, Messages.QueueColumn_byHowMuchRBeats, QueueRow::margin),
+	FLOOR(Messages.QueueColumn_floor, 44, SWT.RIGHT, null, Messages.QueueColumn_howManyOfThoseThat, QueueRow::floorVotes),
+	PLACE(Messages.QueueColumn_place, 60, SWT.RIGHT, QueueOrder.PLACE, Messages.QueueColumn_doubtInItsPlaceSo, QueueRow::place),
+	READINGS(Messages.QueueColumn_readings, 72, SWT.RIGHT, QueueOrder.READINGS, Messages.QueueColumn_doubtInItsReadingsSo, QueueRow::readings),
+	EFFECT(Messages.QueueColumn_effect, 62, SWT.RIGHT, QueueOrder.EFFECT, Messages.QueueColumn_changeOfTheFloorS, QueueRow::effect),
+	CARRIER(Messages.QueueColumn_carrier, 126, SWT.LEFT, null, Messages.QueueColumn_theLabelledSampleThatIt, QueueRow::carrier);
 
 	/** From left to right: what decides comes first, what the evidence says as well comes last. */
 	static final List<QueueColumn> LEFT_TO_RIGHT = List.of(SAMPLE, STATE, STRENGTH, MARGIN, CLUSTER, NEAREST, FLOOR_DISTANCE, FLOOR, PLACE, READINGS,
@@ -67,7 +68,7 @@ enum QueueColumn {
 	}
 
 	String tip() {
-		return order == null ? tip : tip + ". Click to sort.";
+		return order == null ? tip : NLS.bind(Messages.QueueColumn_clickToSort, tip);
 	}
 
 	/** Texts of a row, in the order of the columns here. */

@@ -17,6 +17,7 @@ import org.cairnfield.ui.work.Soon;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
@@ -49,9 +50,9 @@ final class QueuePane implements DeskListener {
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		Composite top = row(page, 5);
-		split = Marked.choice(top, "Spl&it", "review.split", this::chooseSplit);
+		split = Marked.choice(top, Messages.QueuePane_split, "review.split", this::chooseSplit);
 		GridDataFactory.fillDefaults().hint(110, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(split);
-		shown = combo(top, "Sho&w", "review.shown", () -> desk.review().arrange(desk.review().queue().settings().withShown(QueueShown.values()[selected("shown")])));
+		shown = combo(top, Messages.QueuePane_show, "review.shown", () -> desk.review().arrange(desk.review().queue().settings().withShown(QueueShown.values()[selected("shown")])));
 		for (QueueShown each : QueueShown.values()) {
 			shown.add(each.title());
 		}
@@ -59,8 +60,8 @@ final class QueuePane implements DeskListener {
 		count.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(count);
 		Composite second = row(page, 1);
-		filter = Marked.named(Marked.id(new Text(second, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH), "review.filter"), "Filter of the queue");
-		filter.setMessage("Filter: such as  cluster = 7 and warning ~ far");
+		filter = Marked.named(Marked.id(new Text(second, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH), "review.filter"), Messages.QueuePane_filterOfTheQueue);
+		filter.setMessage(Messages.QueuePane_filterSuchAsCluster7);
 		filter.setToolTipText(String.join("\n", QueueFilter.HELP));
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
 		Soon apply = new Soon(PATIENCE_MILLIS, this::applyFilter);
@@ -68,12 +69,12 @@ final class QueuePane implements DeskListener {
 		filter.addListener(SWT.DefaultSelection, event -> applyFilter());
 		typing.guard(filter);
 		Composite third = row(page, 4);
-		grouping = combo(third, "&Group", "review.grouping",
+		grouping = combo(third, Messages.QueuePane_group, "review.grouping",
 				() -> desk.review().arrange(desk.review().queue().settings().withGrouping(QueueGrouping.values()[selected("grouping")])));
 		for (QueueGrouping each : QueueGrouping.values()) {
 			grouping.add(each.title());
 		}
-		order = combo(third, "S&ort", "review.order", () -> desk.review().arrange(desk.review().queue().settings().withOrder(QueueOrder.values()[selected("order")])));
+		order = combo(third, Messages.QueuePane_sort, "review.order", () -> desk.review().arrange(desk.review().queue().settings().withOrder(QueueOrder.values()[selected("order")])));
 		for (QueueOrder each : QueueOrder.values()) {
 			order.add(each.title());
 		}
@@ -190,25 +191,25 @@ final class QueuePane implements DeskListener {
 
 	private void say() {
 		count.setText(desk.review().countText());
-		count.setToolTipText(desk.review().countText().isEmpty() ? null : "Proposals on which you still have to decide");
+		count.setToolTipText(desk.review().countText().isEmpty() ? null : Messages.QueuePane_proposalsOnWhichYouStill);
 		String text = "";
 		if (!filterProblem.isEmpty()) {
 			text = filterProblem;
 		} else if (desk.session() == null) {
-			text = "Open an archive to review the proposals of its splits.";
+			text = Messages.QueuePane_openAnArchiveToReview;
 		} else if (desk.split() == null) {
-			text = "There is no split yet. Make one in the view Split, with proposals.";
+			text = Messages.QueuePane_thereIsNoSplitYet;
 		} else if (!desk.review().evidence().problem().isEmpty()) {
 			text = "✖ " + desk.review().evidence().problem();
 		} else if (desk.review().evidence().table() == null) {
-			text = "Computing the evidence on each noise sample …";
+			text = Messages.QueuePane_computingTheEvidenceOnEach;
 		} else if (desk.review().queue().rows().isEmpty()) {
-			text = "Split " + desk.split().getId() + " has no proposals. Make them in the view Split, on the page of kept splits.";
+			text = NLS.bind(Messages.QueuePane_splitHasNoProposalsMake, desk.split().getId());
 		} else if (desk.review().queue().list().lines().isEmpty()) {
-			text = isNothingMine() ? "No proposal of this split is assigned to " + desk.review().reviewer().person() + ". Menu Review, Assign proposals, lists who has what."
-					: "No line matches. Clear the filter, or show all.";
+			text = isNothingMine() ? NLS.bind(Messages.QueuePane_noProposalOfThisSplit, desk.review().reviewer().person())
+					: Messages.QueuePane_noLineMatchesClearThe;
 		} else if (desk.review().evidence().isWaiting()) {
-			text = "The map has changed; evidence is being computed anew …";
+			text = Messages.QueuePane_theMapHasChangedEvidence;
 		}
 		Marked.say(says, text);
 		offer.show();

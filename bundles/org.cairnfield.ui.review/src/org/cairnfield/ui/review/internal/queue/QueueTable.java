@@ -30,7 +30,7 @@ final class QueueTable {
 
 	QueueTable(Composite parent, ReviewDesk desk) {
 		this.desk = desk;
-		table = Marked.named(Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), "review.queue"), "Noise samples to review");
+		table = Marked.named(Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), "review.queue"), Messages.QueueTable_noiseSamplesToReview);
 		table.setHeaderVisible(true);
 		for (QueueColumn each : QueueColumn.values()) {
 			TableColumn column = new TableColumn(table, each.alignment());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 import org.cairnfield.core.series.Bars;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * Sizes of clusters as bars: noise first, with hollow bars, then the largest clusters, then the rest together.
@@ -40,7 +41,7 @@ record ClusterBars(Bars bars, int noisePlace, int othersPlace) {
 			labels.add("C" + order[i]);
 		}
 		if (shown < clusters) {
-			labels.add((clusters - shown) + " smaller");
+			labels.add(NLS.bind(Messages.ClusterBars_smaller, clusters - shown));
 		}
 		double[][] values = new double[states.length][labels.size()];
 		for (int s = 0; s < states.length; s++) {

@@ -9,6 +9,7 @@ import org.cairnfield.ui.charts.LineChart;
 import org.cairnfield.ui.charts.Mark;
 import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.show.Marked;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 
@@ -22,8 +23,8 @@ final class CurvePane {
 	CurvePane(Composite parent, SplitWork work) {
 		this.work = work;
 		chart = Marked.id(new LineChart(parent, SWT.NONE), "split.curve");
-		chart.setName("Sorted k-distance curve");
-		chart.setEmptyText("Choose what to split: the curve of distances to the neighbours appears here.");
+		chart.setName(Messages.CurvePane_sortedKDistanceCurve);
+		chart.setEmptyText(Messages.CurvePane_chooseWhatToSplitThe);
 		// each step asks anew and the last answer counts, so that clusters follow the mouse
 		chart.onGuideMoved((value, settled) -> work.setEpsilon(value));
 		work.onChange(this::show);
@@ -62,8 +63,8 @@ final class CurvePane {
 		for (int i = 0; i < shares.length; i++) {
 			shares[i] = (i + 1.0) / shares.length;
 		}
-		String name = "Distance to the " + ordinal(curve.minPts()) + " nearest";
-		chart.setAxes(Axis.share("Samples, by that distance"), Axis.linear(name, work.choice().unit()).between(0, Double.NaN));
+		String name = NLS.bind(Messages.CurvePane_distanceToTheNearest, ordinal(curve.minPts()));
+		chart.setAxes(Axis.share(Messages.CurvePane_samplesByThatDistance), Axis.linear(name, work.choice().unit()).between(0, Double.NaN));
 		chart.setSeries(List.of(new Series(name, shares, distances)));
 		chart.setMarks(curve.elbowAt().map(at -> List.of(new Mark(shares[at], distances[at], "elbow"))).orElse(List.of()));
 	}

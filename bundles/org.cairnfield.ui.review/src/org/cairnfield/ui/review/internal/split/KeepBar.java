@@ -28,6 +28,7 @@ import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.work.LatestWork;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -63,15 +64,15 @@ final class KeepBar {
 		Composite bar = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(4).margins(6, 3).applyTo(bar);
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(bar);
-		new Label(bar, SWT.NONE).setText("Keep &as");
+		new Label(bar, SWT.NONE).setText(Messages.KeepBar_keepAs);
 		name = Marked.id(new Text(bar, SWT.BORDER), "split.name");
 		name.addListener(SWT.Modify, event -> show());
 		name.addListener(SWT.DefaultSelection, event -> keep());
 		GridDataFactory.fillDefaults().hint(180, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(name);
 		propose = Marked.id(new Button(bar, SWT.CHECK), "split.withProposals");
-		propose.setText("with propo&sals");
+		propose.setText(Messages.KeepBar_withProposals);
 		propose.setSelection(true);
-		keep = Marked.button(bar, "&Keep the split", "split.keep", this::keep);
+		keep = Marked.button(bar, Messages.KeepBar_keepTheSplit, "split.keep", this::keep);
 		says = Marked.line(bar, "split.message", 4);
 		work.onChange(this::show);
 		show();
@@ -94,11 +95,10 @@ final class KeepBar {
 			}
 		}
 		ProposalChoice rule = ProposalChoice.set();
-		propose.setToolTipText("One proposal for each noise sample that correlates well enough, if the noise share reaches "
-				+ SplitWords.percent(rule.gate()) + "; r from " + rule.threshold() + ". Set in Preferences, Review.");
+		propose.setToolTipText(NLS.bind(Messages.KeepBar_oneProposalForEachNoise, SplitWords.percent(rule.gate()), rule.threshold()));
 		String why = problem();
 		keep.setEnabled(why.isEmpty() && work.isCurrent() && !keeping.isBusy());
-		Marked.say(says, !why.isEmpty() ? "✖ " + why : keeping.isBusy() ? "Keeping the split …"
+		Marked.say(says, !why.isEmpty() ? "✖ " + why : keeping.isBusy() ? Messages.KeepBar_keepingTheSplit
 				: !work.problem().isEmpty() ? "✖ " + work.problem() : message);
 	}
 
@@ -116,12 +116,12 @@ final class KeepBar {
 			return "";
 		}
 		if (work.session().readOnlyReason().isPresent()) {
-			return "Nothing can be kept: " + work.session().readOnlyReason().get() + '.';
+			return NLS.bind(Messages.KeepBar_nothingCanBeKept, work.session().readOnlyReason().get());
 		}
 		String id = name.getText().strip();
 		Archive archive = work.session().archive();
 		if (!id.isEmpty() && !SplitNames.areFree(archive, List.of(id))) {
-			return "'" + id + "' is taken, or is no name for a file. Free is " + SplitNames.free(archive, id) + '.';
+			return NLS.bind(Messages.KeepBar_isTakenOrIsNo, id, SplitNames.free(archive, id));
 		}
 		return "";
 	}
@@ -143,7 +143,7 @@ final class KeepBar {
 		Duration most = SplitChoice.time();
 		boolean wantsProposals = propose.getSelection();
 		SplitMaker maker = new SplitMaker(work.studies());
-		keeping.start("Keeping split " + id, workers -> {
+		keeping.start(NLS.bind(Messages.KeepBar_keepingSplit, id), workers -> {
 			Kept made;
 			if (kind == SplitForm.Kind.ONE) {
 				AutomaticChoice.Choice among = taken != null ? tried : study.chooseSearch(trial.epsilon(), trial.minPts(), most, SplitWork.SEED, workers);
@@ -170,9 +170,8 @@ final class KeepBar {
 			if (work.session() == session && session.run(new AddSplitsCommand(session.archive(), done.splits()))) {
 				offered = SplitNames.free(session.archive(), wanted());
 				name.setText(offered);
-				message = "✔ Kept " + (done.splits().size() == 1 ? done.splits().get(0).getId() : done.splits().size() + " splits") + ". "
-						+ (done.splits().size() == 1 ? String.join(". ", done.notes().subList(0, Math.min(MOST_NOTES, done.notes().size())))
-								: "Their figures are under Kept splits.");
+				message = NLS.bind(Messages.KeepBar_kept, done.splits().size() == 1 ? done.splits().get(0).getId() : NLS.bind(Messages.KeepBar_splits, done.splits().size()), done.splits().size() == 1 ? String.join(". ", done.notes().subList(0, Math.min(MOST_NOTES, done.notes().size())))
+								: Messages.KeepBar_theirFiguresAreUnderKept);
 				kept.accept(done.splits().get(0).getId());
 			}
 			show();
@@ -185,9 +184,8 @@ final class KeepBar {
 	/** What came of proposing. */
 	static String proposalNote(Split split, SplitProposals proposals) {
 		if (!proposals.open()) {
-			return split.getId() + ": only " + SplitWords.percent(proposals.noiseShare()) + " noise, so no proposals";
+			return NLS.bind(Messages.KeepBar_onlyNoiseSoNoProposals, split.getId(), SplitWords.percent(proposals.noiseShare()));
 		}
-		return split.getId() + ": " + SplitWords.count(proposals.made(), "proposal", "proposals") + ", "
-				+ SplitWords.count(proposals.unplaced(), "noise sample", "noise samples") + " unplaced";
+		return NLS.bind(Messages.KeepBar_unplaced, new Object[] { split.getId(), SplitWords.count(proposals.made(), "proposal", "proposals"), SplitWords.count(proposals.unplaced(), Messages.KeepBar_noiseSample, Messages.KeepBar_noiseSamples) });
 	}
 }

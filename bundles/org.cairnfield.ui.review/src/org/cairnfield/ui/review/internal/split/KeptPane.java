@@ -36,6 +36,7 @@ import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.RowLayout;
@@ -73,17 +74,17 @@ final class KeptPane implements DeskListener {
 		Composite left = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(4, 4).applyTo(left);
 		splits = new TableViewer(left, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.named(Marked.id(splits.getTable(), "split.kept"), "Kept splits");
+		Marked.named(Marked.id(splits.getTable(), "split.kept"), Messages.KeptPane_keptSplits);
 		splits.getTable().setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(splits.getTable());
-		column("Split", 130, SWT.LEFT, Split::getId);
-		column("Next release", 92, SWT.CENTER, split -> SplitsInRelease.of(desk.session().archive()).contains(split) ? "✔" : "");
+		column(Messages.KeptPane_split, 130, SWT.LEFT, Split::getId);
+		column(Messages.KeptPane_nextRelease, 92, SWT.CENTER, split -> SplitsInRelease.of(desk.session().archive()).contains(split) ? "✔" : "");
 		column("Of", 150, SWT.LEFT, this::scope);
 		column("ε", 60, SWT.RIGHT, split -> split.getMethod() == null ? SplitWords.epsilon(split.getEpsilon(), "") : "–");
 		column("minPts", 60, SWT.RIGHT, split -> split.getMethod() == null ? String.valueOf(split.getMinPts()) : "–");
-		column("Clusters", 70, SWT.RIGHT, split -> String.valueOf(split.getClusters().size()));
-		column("Noise", 70, SWT.RIGHT, split -> SplitWords.percent(noiseShare(split)));
-		column("Proposals", 80, SWT.RIGHT, split -> String.valueOf(proposals(split)));
+		column(Messages.KeptPane_clusters, 70, SWT.RIGHT, split -> String.valueOf(split.getClusters().size()));
+		column(Messages.KeptPane_noise, 70, SWT.RIGHT, split -> SplitWords.percent(noiseShare(split)));
+		column(Messages.KeptPane_proposals, 80, SWT.RIGHT, split -> String.valueOf(proposals(split)));
 		splits.setContentProvider(ArrayContentProvider.getInstance());
 		splits.addSelectionChangedListener(event -> selected());
 		Composite bar = new Composite(left, SWT.NONE);
@@ -91,24 +92,24 @@ final class KeptPane implements DeskListener {
 		row.marginLeft = row.marginRight = row.marginTop = row.marginBottom = 0;
 		bar.setLayout(row);
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(bar);
-		propose = Marked.button(bar, "Make &proposals anew", "split.propose", this::propose);
-		carry = Marked.button(bar, "Carry &verdicts over …", "split.carry", () -> CarryOverDialog.open(page.getShell(), desk));
-		carry.setToolTipText("Takes over verdicts of another split where sample and evidence are the same");
-		release = Marked.button(bar, "Take for the next &release", "split.release", this::release);
-		release.setToolTipText("Gates, measures, exports and the next release then take this split");
-		search = Marked.button(bar, "Set the &search …", "split.search", () -> SearchDialog.open(page.getShell(), desk));
-		search.setToolTipText("How devices search the split, part by part; Undo brings the search back that it had");
-		remove = Marked.button(bar, "Re&move the split", "split.remove", this::remove);
-		remove.setToolTipText("Its ledger of verdicts stays; Undo brings the split back");
+		propose = Marked.button(bar, Messages.KeptPane_makeProposalsAnew, "split.propose", this::propose);
+		carry = Marked.button(bar, Messages.KeptPane_carryVerdictsOver, "split.carry", () -> CarryOverDialog.open(page.getShell(), desk));
+		carry.setToolTipText(Messages.KeptPane_takesOverVerdictsOfAnother);
+		release = Marked.button(bar, Messages.KeptPane_takeForTheNextRelease, "split.release", this::release);
+		release.setToolTipText(Messages.KeptPane_gatesMeasuresExportsAndThe);
+		search = Marked.button(bar, Messages.KeptPane_setTheSearch, "split.search", () -> SearchDialog.open(page.getShell(), desk));
+		search.setToolTipText(Messages.KeptPane_howDevicesSearchTheSplit);
+		remove = Marked.button(bar, Messages.KeptPane_removeTheSplit, "split.remove", this::remove);
+		remove.setToolTipText(Messages.KeptPane_itsLedgerOfVerdictsStays);
 		says = Marked.line(left, "split.kept.message", 1);
 		offer = new OfferBar(left, desk, "split.offer", 1);
 		Composite right = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(6, 4).applyTo(right);
-		facts = Marked.named(Marked.id(new Text(right, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.kept.facts"), "Facts of the split");
+		facts = Marked.named(Marked.id(new Text(right, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.kept.facts"), Messages.KeptPane_factsOfTheSplit);
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(facts);
 		sizes = Marked.id(new BarChart(right, SWT.NONE), "split.kept.sizes");
-		sizes.setName("Cluster sizes before and after reassignment");
-		sizes.setEmptyText("Select a split to see its clusters.");
+		sizes.setName(Messages.KeptPane_clusterSizesBeforeAndAfter);
+		sizes.setEmptyText(Messages.KeptPane_selectASplitToSee);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sizes);
 		page.setWeights(50, 50);
 		desk.add(this);
@@ -202,13 +203,13 @@ final class KeptPane implements DeskListener {
 	private void showFacts() {
 		Split split = desk.split();
 		if (split == null) {
-			facts.setText(desk.session() == null ? "" : "No split is kept yet. Try one, then keep it.");
-			sizes.setBars(ClusterBars.NONE.bars(), Axis.linear("Samples", ""), 0);
+			facts.setText(desk.session() == null ? "" : Messages.KeptPane_noSplitIsKeptYet);
+			sizes.setBars(ClusterBars.NONE.bars(), Axis.linear(Messages.KeptPane_samples, ""), 0);
 		} else {
 			Labels labels = labels(split);
-			ClusterBars.State before = new ClusterBars.State("as split", labels.clusterSizes(), labels.noise());
+			ClusterBars.State before = new ClusterBars.State(Messages.KeptPane_asSplit, labels.clusterSizes(), labels.noise());
 			ClusterBars bars = ClusterBars.of(MOST_BARS, before, after(before));
-			sizes.setBars(bars.bars(), Axis.linear("Samples", ""), 0);
+			sizes.setBars(bars.bars(), Axis.linear(Messages.KeptPane_samples, ""), 0);
 			sizes.setHollow(place -> place == bars.noisePlace());
 			facts.setText(describe(split, labels));
 		}
@@ -226,23 +227,19 @@ final class KeptPane implements DeskListener {
 				noise--;
 			}
 		}
-		return new ClusterBars.State("with approved", after, noise);
+		return new ClusterBars.State(Messages.KeptPane_withApproved, after, noise);
 	}
 
 	private String describe(Split split, Labels labels) {
 		StringJoiner text = new StringJoiner("\n");
-		text.add(split.getId() + ": " + SplitWords.count(split.getClusters().size(), "cluster", "clusters") + ", "
-				+ SplitWords.percent(noiseShare(split)) + " noise (" + String.format(Locale.ROOT, "%,d of %,d", labels.noise(), labels.size())
-				+ " samples).");
-		text.add((split.getMethod() != null ? "By " + split.getMethod()
-				: "DBSCAN with ε " + SplitWords.epsilon(split.getEpsilon(), "") + ", minPts " + split.getMinPts()) + "; "
-				+ split.getDistance() + " distance of " + split.getRepresentation() + " levels.");
-		text.add("Search: " + TriedSearches.words(split) + '.');
-		text.add(proposals(split) == 0 ? "It has no proposals."
-				: SplitWords.count(proposals(split), "proposal", "proposals") + ", r from " + split.getThreshold() + ". " + desk.review().countText());
+		text.add(NLS.bind(Messages.KeptPane_noiseSamples, new Object[] { split.getId(), SplitWords.count(split.getClusters().size(), "cluster", "clusters"), SplitWords.percent(noiseShare(split)), String.format(Locale.ROOT, Messages.KeptPane_of, labels.noise(), labels.size()) }));
+		text.add(NLS.bind(Messages.KeptPane_distanceOfLevels, new Object[] { split.getMethod() != null ? NLS.bind(Messages.KeptPane_by, split.getMethod())
+				: NLS.bind(Messages.KeptPane_dbscanWithMinpts, SplitWords.epsilon(split.getEpsilon(), ""), split.getMinPts()), split.getDistance(), split.getRepresentation() }));
+		text.add(NLS.bind(Messages.KeptPane_search, TriedSearches.words(split)));
+		text.add(proposals(split) == 0 ? Messages.KeptPane_itHasNoProposals
+				: NLS.bind(Messages.KeptPane_rFrom, new Object[] { SplitWords.count(proposals(split), "proposal", "proposals"), split.getThreshold(), desk.review().countText() }));
 		if (desk.review().evidence().onMap() != null && desk.review().evidence().onMap().gone() + desk.review().evidence().onMap().added() > 0) {
-			text.add("▲ The map has changed since: " + SplitWords.count(desk.review().evidence().onMap().gone(), "sample", "samples") + " of it gone, "
-					+ desk.review().evidence().onMap().added() + " new. Split anew to take them in.");
+			text.add(NLS.bind(Messages.KeptPane_theMapHasChangedSince, SplitWords.count(desk.review().evidence().onMap().gone(), "sample", "samples"), desk.review().evidence().onMap().added()));
 		}
 		return text.toString();
 	}
@@ -256,14 +253,14 @@ final class KeptPane implements DeskListener {
 		}
 		boolean may = desk.split() != null && desk.session().readOnlyReason().isEmpty() && !proposing.isBusy();
 		propose.setEnabled(may);
-		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? "Make &proposals" : "Make &proposals anew");
+		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? Messages.KeptPane_makeProposals : Messages.KeptPane_makeProposalsAnew);
 		release.setEnabled(may && takeForRelease().canExecute());
 		remove.setEnabled(may);
 		search.setEnabled(may);
 		carry.setEnabled(may && desk.exchange().canCarry());
 		offer.show();
 		if (proposing.isBusy()) {
-			Marked.say(says, "Looking for the best cluster of each noise sample …");
+			Marked.say(says, Messages.KeptPane_lookingForTheBestCluster);
 		}
 	}
 
@@ -272,13 +269,13 @@ final class KeptPane implements DeskListener {
 		String id = desk.split().getId();
 		ProposalChoice rule = ProposalChoice.set();
 		Archive still = ArchiveCopy.of(session.archive());
-		proposing.start("Proposals for split " + id, workers -> SplitProposals.of(SplitOnMap.of(still,
+		proposing.start(NLS.bind(Messages.KeptPane_proposalsForSplit, id), workers -> SplitProposals.of(SplitOnMap.of(still,
 				still.getSplits().stream().filter(split -> split.getId().equals(id)).findFirst().orElseThrow()), rule.gate(),
 				rule.threshold(), workers), made -> {
 					Split split = session.archive().getSplits().stream().filter(each -> each.getId().equals(id)).findFirst().orElse(null);
 					if (split != null && desk.session() == session) {
 						boolean changed = session.run(new SetProposalsCommand(split, made));
-						Marked.say(says, KeepBar.proposalNote(split, made) + (changed ? "." : "; the same as before."));
+						Marked.say(says, KeepBar.proposalNote(split, made) + (changed ? "." : Messages.KeptPane_theSameAsBefore));
 					}
 				}, why -> Marked.say(says, "✖ " + Problems.text(why)));
 	}
@@ -293,14 +290,14 @@ final class KeptPane implements DeskListener {
 
 	private void release() {
 		if (desk.session().run(takeForRelease())) {
-			Marked.say(says, "The next release takes " + desk.split().getId() + ".");
+			Marked.say(says, NLS.bind(Messages.KeptPane_theNextReleaseTakes, desk.split().getId()));
 		}
 	}
 
 	private void remove() {
 		String id = desk.split().getId();
 		if (desk.session().run(new RemoveSplitCommand(desk.session().archive(), desk.split()))) {
-			Marked.say(says, "Removed " + id + ". Undo brings it back.");
+			Marked.say(says, NLS.bind(Messages.KeptPane_removedUndoBringsItBack, id));
 		}
 	}
 }

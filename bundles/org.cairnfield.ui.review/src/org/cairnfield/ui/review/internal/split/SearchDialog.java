@@ -9,6 +9,7 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -47,9 +48,9 @@ final class SearchDialog extends TitleAreaDialog {
 	/** Asks, and sets the search; where that is not possible, the review says why. */
 	static void open(Shell parent, ReviewDesk desk) {
 		if (desk.split() == null) {
-			desk.review().refuse("There is no split whose search could be set. Keep one in the view Split first.");
+			desk.review().refuse(Messages.SearchDialog_thereIsNoSplitWhose);
 		} else if (desk.session().readOnlyReason().isPresent()) {
-			desk.review().refuse("The search cannot be set: " + desk.session().readOnlyReason().get() + '.');
+			desk.review().refuse(NLS.bind(Messages.SearchDialog_theSearchCannotBeSet, desk.session().readOnlyReason().get()));
 		} else {
 			new SearchDialog(parent, desk).open();
 		}
@@ -58,29 +59,29 @@ final class SearchDialog extends TitleAreaDialog {
 	@Override
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
-		shell.setText("Set the search");
+		shell.setText(Messages.SearchDialog_setTheSearch);
 	}
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
-		setTitle("How devices search split " + split.getId());
-		setMessage("Measures, gates, reports and releases use the same search. Measure again to see what it does to error and cost.");
+		setTitle(NLS.bind(Messages.SearchDialog_howDevicesSearchSplit, split.getId()));
+		setMessage(Messages.SearchDialog_measuresGatesReportsAndReleases);
 		Composite page = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).spacing(8, 6).applyTo(page);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(page);
-		cut = button(page, SWT.CHECK, "&Cut large clusters into cells", "search.cut");
-		twoLevels = button(page, SWT.CHECK, "&Two levels: the nearest groups of cells first", "search.twoLevels");
-		groups = number(page, "&Groups searched", "search.groups");
-		cells = number(page, "C&ells searched (clusters, where none is cut)", "search.cells");
-		new Label(page, SWT.NONE).setText("Cells are ordered by");
+		cut = button(page, SWT.CHECK, Messages.SearchDialog_cutLargeClustersIntoCells, "search.cut");
+		twoLevels = button(page, SWT.CHECK, Messages.SearchDialog_twoLevelsTheNearestGroups, "search.twoLevels");
+		groups = number(page, Messages.SearchDialog_groupsSearched, "search.groups");
+		cells = number(page, Messages.SearchDialog_cellsSearchedClustersWhereNone, "search.cells");
+		new Label(page, SWT.NONE).setText(Messages.SearchDialog_cellsAreOrderedBy);
 		Composite distances = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).applyTo(distances);
-		relative = button(distances, SWT.RADIO, "&relative distance", "search.relative");
-		relative.setToolTipText("The distance as a share of the magnitudes of sample and centroid");
-		plain = button(distances, SWT.RADIO, "&plain distance", "search.plain");
-		voters = number(page, "&k, the nearest samples that vote", "search.k");
-		weighted = button(page, SWT.CHECK, "&Weighted by 1/(d + 1)", "search.weighted");
-		new Label(page, SWT.NONE).setText("For &batch: --search");
+		relative = button(distances, SWT.RADIO, Messages.SearchDialog_relativeDistance, "search.relative");
+		relative.setToolTipText(Messages.SearchDialog_theDistanceAsAShare);
+		plain = button(distances, SWT.RADIO, Messages.SearchDialog_plainDistance, "search.plain");
+		voters = number(page, Messages.SearchDialog_kTheNearestSamplesThat, "search.k");
+		weighted = button(page, SWT.CHECK, Messages.SearchDialog_weightedBy1D1, "search.weighted");
+		new Label(page, SWT.NONE).setText(Messages.SearchDialog_forBatchSearch);
 		code = Marked.id(new Text(page, SWT.BORDER), "search.code");
 		GridDataFactory.fillDefaults().grab(true, false).hint(320, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(code);
 		words = Marked.id(new Label(page, SWT.WRAP), "search.words");
@@ -112,9 +113,9 @@ final class SearchDialog extends TitleAreaDialog {
 
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
-		Marked.id(createButton(parent, PUBLISHED, "Published &method", false), "search.published")
-				.setToolTipText("The nearest cluster, and the nearest sample in it");
-		Marked.id(createButton(parent, IDialogConstants.OK_ID, "&Set the search", true), "search.ok");
+		Marked.id(createButton(parent, PUBLISHED, Messages.SearchDialog_publishedMethod, false), "search.published")
+				.setToolTipText(Messages.SearchDialog_theNearestClusterAndThe);
+		Marked.id(createButton(parent, IDialogConstants.OK_ID, Messages.SearchDialog_setTheSearch2, true), "search.ok");
 		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
 		fill(SearchChoice.of(split));
 	}
@@ -150,7 +151,7 @@ final class SearchDialog extends TitleAreaDialog {
 		} catch (IllegalArgumentException e) {
 			setErrorMessage(e.getMessage());
 		}
-		words.setText(choice == null ? "" : "Search: " + choice + '.');
+		words.setText(choice == null ? "" : NLS.bind(Messages.SearchDialog_search, choice));
 		words.requestLayout();
 		getButton(IDialogConstants.OK_ID).setEnabled(choice != null && new SetSearchCommand(split, choice).canExecute());
 	}

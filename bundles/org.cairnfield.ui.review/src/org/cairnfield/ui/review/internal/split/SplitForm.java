@@ -23,8 +23,8 @@ final class SplitForm {
 
 	/** How many splits come of it; those of one come first. */
 	enum Kind {
-		ONE("one split", true), BEST("one split, by the best method", true), PER_FLOOR("one per floor, this ε", false),
-		PER_FLOOR_CHOSEN("one per floor, ε chosen for each", false);
+		ONE(Messages.SplitForm_oneSplit, true), BEST(Messages.SplitForm_oneSplitByTheBest, true), PER_FLOOR(Messages.SplitForm_onePerFloorThis, false),
+		PER_FLOOR_CHOSEN(Messages.SplitForm_onePerFloorChosenFor, false);
 
 		final String title;
 		private final boolean isOne;
@@ -56,34 +56,34 @@ final class SplitForm {
 		Composite column = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 4).spacing(6, 3).applyTo(column);
 		GridDataFactory.fillDefaults().grab(false, true).hint(WIDTH, SWT.DEFAULT).applyTo(column);
-		scope = choice(column, "&Scope", "split.scope", this::choose);
+		scope = choice(column, Messages.SplitForm_scope, "split.scope", this::choose);
 		kind = choice(column, "as", "split.kind", this::enable);
-		kind.setToolTipText("The best method is whichever of DBSCAN, k-means, affinity propagation and kernel reduction wins on held-out training positions");
-		representation = choice(column, "&Levels", "split.representation", this::choose);
+		kind.setToolTipText(Messages.SplitForm_theBestMethodIsWhichever);
+		representation = choice(column, Messages.SplitForm_levels, "split.representation", this::choose);
 		representation.setItems(SplitRequest.representations().toArray(String[]::new));
 		representation.select(0);
-		representation.setToolTipText("How a level in dBm becomes the value that distances compare");
-		distance = choice(column, "&Distance", "split.distance", this::choose);
+		representation.setToolTipText(Messages.SplitForm_howALevelInDbm);
+		distance = choice(column, Messages.SplitForm_distance, "split.distance", this::choose);
 		distance.setItems(SplitRequest.distances().toArray(String[]::new));
 		distance.select(0);
 		new Label(column, SWT.NONE).setText("min&Pts");
 		minPts = Marked.id(new Spinner(column, SWT.BORDER), "split.minPts");
 		minPts.setValues(5, 1, 100, 0, 1, 5);
-		minPts.setToolTipText("A sample with so many within ε, itself counted, is the core of a cluster");
+		minPts.setToolTipText(Messages.SplitForm_aSampleWithSoMany);
 		minPts.addListener(SWT.Selection, event -> choose());
 		new Label(column, SWT.NONE).setText("&ε");
 		Composite reach = new Composite(column, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(3).spacing(4, 0).applyTo(reach);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(reach);
 		epsilon = Marked.named(Marked.id(new Text(reach, SWT.BORDER | SWT.RIGHT), "split.epsilon"), "ε");
-		epsilon.setToolTipText("Two samples this far apart at most are neighbours. Enter tries it; so does dragging the line in the curve.");
+		epsilon.setToolTipText(Messages.SplitForm_twoSamplesThisFarApart);
 		GridDataFactory.fillDefaults().hint(60, SWT.DEFAULT).grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(epsilon);
 		epsilon.addListener(SWT.DefaultSelection, event -> readEpsilon());
 		epsilon.addListener(SWT.FocusOut, event -> readEpsilon());
 		unit = new Label(reach, SWT.NONE);
-		suggest = Marked.button(reach, "S&uggest", "split.suggest", work::chooseAutomatically);
-		suggest.setToolTipText("Tries values of ε and ways to search on held-out training positions; the page Cost shows all of them");
-		cancel = Marked.button(column, "Cancel", "split.cancel", work::cancel);
+		suggest = Marked.button(reach, Messages.SplitForm_suggest, "split.suggest", work::chooseAutomatically);
+		suggest.setToolTipText(Messages.SplitForm_triesValuesOfAndWays);
+		cancel = Marked.button(column, Messages.SplitForm_cancel, "split.cancel", work::cancel);
 		busy = Marked.id(new Label(column, SWT.WRAP), "split.busy");
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(busy);
 		work.onChange(this::show);

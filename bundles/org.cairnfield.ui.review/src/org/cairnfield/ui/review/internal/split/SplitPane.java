@@ -65,10 +65,10 @@ final class SplitPane implements SessionListener {
 		SashForm sash = new SashForm(right, SWT.HORIZONTAL | SWT.SMOOTH);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
 		CTabFolder pictures = Marked.id(new CTabFolder(sash, SWT.TOP | SWT.FLAT), "split.pictures");
-		tab(pictures, "Curve", new CurvePane(pictures, work).control());
-		tab(pictures, "Cost", new TriedPane(pictures, work).control());
-		tab(pictures, "Sweep", new SweepPane(pictures, work).control());
-		tab(pictures, "Sizes", new TrialSizes(pictures, work, "split.sizes").control());
+		tab(pictures, Messages.SplitPane_curve, new CurvePane(pictures, work).control());
+		tab(pictures, Messages.SplitPane_cost, new TriedPane(pictures, work).control());
+		tab(pictures, Messages.SplitPane_sweep, new SweepPane(pictures, work).control());
+		tab(pictures, Messages.SplitPane_sizes, new TrialSizes(pictures, work, "split.sizes").control());
 		pictures.setSelection(0);
 		// where there is room, sizes stand beside the curve and follow it
 		new TrialSizes(sash, work, "split.sizesBeside");
@@ -86,8 +86,8 @@ final class SplitPane implements SessionListener {
 			desk.choose(id);
 			kept.show();
 		});
-		tab(tabs, "Try a split", scrolled);
-		tab(tabs, "Kept splits", kept.control());
+		tab(tabs, Messages.SplitPane_tryASplit, scrolled);
+		tab(tabs, Messages.SplitPane_keptSplits, kept.control());
 		tabs.setSelection(0);
 		page.addListener(SWT.Show, event -> refresh());
 		page.addListener(SWT.Paint, event -> refresh());
@@ -139,7 +139,7 @@ final class SplitPane implements SessionListener {
 		stale = true;
 		if (!page.isDisposed()) {
 			stack.topControl = session == null ? empty : tabs;
-			empty.setText("Open an archive to split its map.");
+			empty.setText(Messages.SplitPane_openAnArchiveToSplit);
 			page.layout();
 			page.redraw();
 			if (page.isVisible()) {

@@ -4,6 +4,7 @@ import java.util.Locale;
 
 import org.cairnfield.curation.measure.SplitFacts;
 import org.cairnfield.curation.split.Trial;
+import org.eclipse.osgi.util.NLS;
 
 /** Figures of splits in words, with units. */
 final class SplitWords {
@@ -28,25 +29,24 @@ final class SplitWords {
 
 	/** @param gate noise share at which proposals are made */
 	static String trial(Trial trial, int samples, double gate) {
-		String noise = String.format(Locale.ROOT, "%s noise (%,d of %,d kept training samples)", percent(trial.noiseShare()), trial.noise(),
+		String noise = String.format(Locale.ROOT, Messages.SplitWords_noiseOfKeptTrainingSamples, percent(trial.noiseShare()), trial.noise(),
 				samples);
-		String proposals = trial.noiseShare() >= gate ? "; proposals can be made"
-				: "; no proposals under the gate of " + percent(gate);
-		String advice = trial.largestShare() > 0.5 ? "\n▲ One cluster holds most of the map, which saves few comparisons. Try a smaller ε." : "";
-		return count(trial.clusters(), "cluster", "clusters") + ", the largest " + percent(trial.largestShare()) + "; " + noise + proposals
-				+ '.' + advice;
+		String proposals = trial.noiseShare() >= gate ? Messages.SplitWords_proposalsCanBeMade
+				: NLS.bind(Messages.SplitWords_noProposalsUnderTheGate, percent(gate));
+		String advice = trial.largestShare() > 0.5 ? Messages.SplitWords_oneClusterHoldsMostOf : "";
+		return NLS.bind(Messages.SplitWords_theLargest, new Object[] { count(trial.clusters(), "cluster", "clusters"), percent(trial.largestShare()), noise, proposals, advice });
 	}
 
 	/** Cost and error, and what they are computed from. */
 	static String facts(SplitFacts facts) {
 		if (facts.clusters() == 0) {
-			return "Without a cluster nothing can be found by it.";
+			return Messages.SplitWords_withoutAClusterNothingCan;
 		}
-		String cost = String.format(Locale.ROOT, "%.0f comparisons per query (%s of plain)", facts.comparisonsPerQuery(),
+		String cost = String.format(Locale.ROOT, Messages.SplitWords_comparisonsPerQueryOfPlain, facts.comparisonsPerQuery(),
 				percent(facts.comparisonShare()));
 		String error = Double.isNaN(facts.meanErrorMetres()) ? ""
-				: String.format(Locale.ROOT, "; mean error %.2f m without the noise, plain %.2f m", facts.meanErrorMetres(),
+				: String.format(Locale.ROOT, Messages.SplitWords_meanErrorMWithoutThe, facts.meanErrorMetres(),
 						facts.plainErrorMetres());
-		return cost + error + (error.isEmpty() ? "" : "; errors of " + facts.basis()) + '.';
+		return cost + error + (error.isEmpty() ? "" : NLS.bind(Messages.SplitWords_errorsOf, facts.basis())) + '.';
 	}
 }

@@ -105,15 +105,15 @@ final class SplitWork {
 		problem = "";
 		Archive archive = still();
 		double kept = epsilon;
-		curveWork.start("k-distance curve", workers -> {
+		curveWork.start(Messages.SplitWork_kDistanceCurve, workers -> {
 			SplitStudy of = studies.study(archive, next.scope(), next.request(OptionalDouble.empty(), OptionalInt.empty()));
 			return new Start(of, of.curve(next.minPts(), workers), Double.isNaN(kept) ? of.startEpsilon(workers) : kept);
 		}, start -> {
 			study = start.study();
 			curve = start.curve();
 			if (Double.isNaN(epsilon)) {
-				why = "a start";
-				reason = "Half of the samples have enough neighbours within this ε. The elbow of a real map is mostly too large.";
+				why = Messages.SplitWork_aStart;
+				reason = Messages.SplitWork_halfOfTheSamplesHave;
 			}
 			epsilon = start.epsilon();
 			tryNow();
@@ -146,7 +146,7 @@ final class SplitWork {
 		facts = null;
 		factsWork.cancel();
 		tell();
-		trialWork.start("Splitting", workers -> of.split(tried, minPts, workers), found -> {
+		trialWork.start(Messages.SplitWork_splitting, workers -> of.split(tried, minPts, workers), found -> {
 			trial = found;
 			problem = "";
 			tell();
@@ -158,7 +158,7 @@ final class SplitWork {
 	private void findFacts() {
 		SplitStudy of = study;
 		Trial asked = trial;
-		factsWork.start("Cost and error of the split", workers -> SplitFacts.of(of, asked, workers), found -> {
+		factsWork.start(Messages.SplitWork_costAndErrorOfThe, workers -> SplitFacts.of(of, asked, workers), found -> {
 			facts = found;
 			tell();
 		}, this::fail);
@@ -170,7 +170,7 @@ final class SplitWork {
 		if (of == null) {
 			return;
 		}
-		sweepWork.start(errors ? "Sweep with errors" : "Sweep", workers -> {
+		sweepWork.start(errors ? Messages.SplitWork_sweepWithErrors : Messages.SplitWork_sweep, workers -> {
 			double[] epsilons = of.gridEpsilons(workers);
 			return errors ? of.sweepWithErrors(epsilons, of.gridMinPts(), SEED, workers) : of.sweep(epsilons, of.gridMinPts(), workers);
 		}, table -> {
@@ -185,14 +185,14 @@ final class SplitWork {
 		SplitStudy of = study;
 		if (of != null) {
 			Duration most = SplitChoice.time();
-			sweepWork.start("Choosing ε and search", workers -> of.choose(AutomaticChoice.MIN_PTS, most, SEED, workers), found -> take(found, found.best()),
+			sweepWork.start(Messages.SplitWork_choosingAndSearch, workers -> of.choose(AutomaticChoice.MIN_PTS, most, SEED, workers), found -> take(found, found.best()),
 					this::fail);
 		}
 	}
 
 	/** Takes one of what was tried. */
 	void take(AutomaticChoice.Choice among, AutomaticChoice.Tried one) {
-		setBoth(one.epsilon(), one.minPts(), one.equals(among.best()) ? "chosen on hold-outs" : "picked among what was tried",
+		setBoth(one.epsilon(), one.minPts(), one.equals(among.best()) ? Messages.SplitWork_chosenOnHoldOuts : Messages.SplitWork_pickedAmongWhatWasTried,
 				SplitMaker.reason(among, one));
 		tried = among;
 		taken = one;
@@ -238,8 +238,8 @@ final class SplitWork {
 
 	/** What is running, in words; empty for nothing. */
 	String busyText() {
-		return curveWork.isBusy() ? "Computing the k-distance curve …"
-				: sweepWork.isBusy() ? "Trying values of ε …" : trialWork.isBusy() ? "Splitting …" : "";
+		return curveWork.isBusy() ? Messages.SplitWork_computingTheKDistanceCurve
+				: sweepWork.isBusy() ? Messages.SplitWork_tryingValuesOf : trialWork.isBusy() ? Messages.SplitWork_splitting2 : "";
 	}
 
 	/** Whether the trial is that of the present ε and minPts. */

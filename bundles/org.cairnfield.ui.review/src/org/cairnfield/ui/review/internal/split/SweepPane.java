@@ -12,6 +12,7 @@ import org.cairnfield.ui.charts.scale.Axis;
 import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -22,11 +23,11 @@ import org.eclipse.swt.widgets.Label;
 final class SweepPane {
 
 	private enum Shown {
-		NOISE("noise share", Axis.share("Noise share").between(Double.NaN, Double.NaN), 1, SweepCell::noiseShare),
-		CLUSTERS("clusters", Axis.linear("Clusters", ""), 0, SweepCell::clusters),
-		LARGEST("largest cluster", Axis.share("Largest cluster").between(Double.NaN, Double.NaN), 1, SweepCell::largestShare),
-		ERROR("mean error", Axis.linear("Mean error", "m"), 2, SweepCell::meanErrorMetres),
-		COMPARISONS("comparisons", Axis.share("Comparisons, of plain").between(Double.NaN, Double.NaN), 1, SweepCell::comparisonShare);
+		NOISE(Messages.SweepPane_noiseShare, Axis.share(Messages.SweepPane_noiseShare2).between(Double.NaN, Double.NaN), 1, SweepCell::noiseShare),
+		CLUSTERS("clusters", Axis.linear(Messages.SweepPane_clusters, ""), 0, SweepCell::clusters),
+		LARGEST(Messages.SweepPane_largestCluster, Axis.share(Messages.SweepPane_largestCluster2).between(Double.NaN, Double.NaN), 1, SweepCell::largestShare),
+		ERROR(Messages.SweepPane_meanError, Axis.linear(Messages.SweepPane_meanError2, "m"), 2, SweepCell::meanErrorMetres),
+		COMPARISONS("comparisons", Axis.share(Messages.SweepPane_comparisonsOfPlain).between(Double.NaN, Double.NaN), 1, SweepCell::comparisonShare);
 
 		final String title;
 		final Axis axis;
@@ -59,18 +60,18 @@ final class SweepPane {
 		this.work = work;
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(4, 4).numColumns(4).spacing(4, 3).applyTo(page);
-		run = Marked.button(page, "S&weep", "split.sweep", () -> work.startSweep(false));
-		errors = Marked.button(page, "&Errors too", "split.sweepErrors", () -> work.startSweep(true));
-		errors.setToolTipText("Also the mean error and cost of each pair on held-out training samples; takes longer");
-		colour = Marked.choice(page, "&Colour", "split.colour", this::recolour);
+		run = Marked.button(page, Messages.SweepPane_sweep, "split.sweep", () -> work.startSweep(false));
+		errors = Marked.button(page, Messages.SweepPane_errorsToo, "split.sweepErrors", () -> work.startSweep(true));
+		errors.setToolTipText(Messages.SweepPane_alsoTheMeanErrorAnd);
+		colour = Marked.choice(page, Messages.SweepPane_colour, "split.colour", this::recolour);
 		GridDataFactory.fillDefaults().grab(true, false).hint(70, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(colour);
 		for (Shown each : Shown.values()) {
 			colour.add(each.title);
 		}
 		colour.select(0);
 		grid = Marked.id(new GridMap(page, SWT.NONE), "split.grid");
-		grid.setName("Sweep of ε and minPts");
-		grid.setEmptyText("Press Sweep to see what each pair of ε and minPts makes of the map; then pick a cell to try it.");
+		grid.setName(Messages.SweepPane_sweepOfAndMinpts);
+		grid.setEmptyText(Messages.SweepPane_pressSweepToSeeWhat);
 		grid.onChosen(this::pick);
 		GridDataFactory.fillDefaults().grab(true, true).span(4, 1).applyTo(grid);
 		basis = Marked.line(page, "split.basis", 4);
@@ -97,7 +98,7 @@ final class SweepPane {
 		if (shown != null && cell >= 0) {
 			int columns = shown.epsilons().length;
 			int[] minPts = sorted(shown);
-			work.setBoth(shown.epsilons()[cell % columns], minPts[cell / columns], "picked in the sweep", "");
+			work.setBoth(shown.epsilons()[cell % columns], minPts[cell / columns], Messages.SweepPane_pickedInTheSweep, "");
 		}
 	}
 
@@ -152,9 +153,9 @@ final class SweepPane {
 		}
 		grid.setAxes(Axis.linear("ε", work.choice().unit()), Axis.linear("minPts", ""), shownAs.axis, shownAs.decimals);
 		grid.setGrid(new CellGrid(xs, IntStream.of(minPts).asDoubleStream().toArray(), values));
-		grid.setMarked(best, best < 0 ? "" : "smallest mean error");
-		Marked.say(basis, shownAs.needsErrors() && !shown.hasErrors() ? "Errors are not computed yet: press \"Errors too\"."
-				: shown.hasErrors() ? "Errors: " + shown.basis() + "." : "");
+		grid.setMarked(best, best < 0 ? "" : Messages.SweepPane_smallestMeanError);
+		Marked.say(basis, shownAs.needsErrors() && !shown.hasErrors() ? Messages.SweepPane_errorsAreNotComputedYet
+				: shown.hasErrors() ? NLS.bind(Messages.SweepPane_errors, shown.basis()) : "");
 	}
 
 	private static int places(SweepTable table, int minPts) {

@@ -6,6 +6,7 @@ import org.cairnfield.ui.show.Marked;
 import org.cairnfield.ui.show.SmallScreen;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -29,7 +30,7 @@ final class TrialFacts {
 		this.work = work;
 		title = Marked.line(parent, "split.trial.title", 1);
 		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-		facts = Marked.named(Marked.id(new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | (SmallScreen.isThere() ? SWT.V_SCROLL : SWT.NONE)), "split.facts"), "Facts of the trial split");
+		facts = Marked.named(Marked.id(new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | (SmallScreen.isThere() ? SWT.V_SCROLL : SWT.NONE)), "split.facts"), Messages.TrialFacts_factsOfTheTrialSplit);
 		facts.setBackground(parent.getBackground());
 		// of one height, lest the curve above moves under the hand that drags ε
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, (SmallScreen.isThere() ? FEW_LINES : LINES) * facts.getLineHeight()).applyTo(facts);
@@ -52,16 +53,16 @@ final class TrialFacts {
 		shown = trial;
 		shownFacts = work.facts();
 		shownGate = gate;
-		facts.setText(trial == null ? "Drag the line in the curve, or move it by ↑ and ↓ once the curve has the focus, and see what ε does."
+		facts.setText(trial == null ? Messages.TrialFacts_dragTheLineInThe
 				: SplitWords.trial(trial, work.study().map().map().size(), gate)
-						+ (shownFacts == null ? "\nCost and error: being computed …" : '\n' + SplitWords.facts(shownFacts)));
+						+ (shownFacts == null ? Messages.TrialFacts_costAndErrorBeingComputed : '\n' + SplitWords.facts(shownFacts)));
 	}
 
 	private String title() {
 		if (work.choice() == null || Double.isNaN(work.epsilon())) {
 			return "";
 		}
-		String parameters = "ε " + SplitWords.epsilon(work.epsilon(), work.choice().unit()) + ", minPts " + work.choice().minPts();
+		String parameters = NLS.bind(Messages.TrialFacts_minpts, SplitWords.epsilon(work.epsilon(), work.choice().unit()), work.choice().minPts());
 		return work.why().isEmpty() ? parameters : parameters + ", " + work.why();
 	}
 }

@@ -20,8 +20,8 @@ final class TrialSizes {
 	TrialSizes(Composite parent, SplitWork work, String id) {
 		this.work = work;
 		chart = Marked.id(new BarChart(parent, SWT.NONE), id);
-		chart.setName("Cluster sizes");
-		chart.setEmptyText("Cluster sizes appear here once there is a split.");
+		chart.setName(Messages.TrialSizes_clusterSizes);
+		chart.setEmptyText(Messages.TrialSizes_clusterSizesAppearHereOnce);
 		work.onChange(this::show);
 		show();
 	}
@@ -38,7 +38,7 @@ final class TrialSizes {
 		shown = trial;
 		ClusterBars bars = trial == null ? ClusterBars.NONE
 				: ClusterBars.of(MOST_BARS, new ClusterBars.State("samples", trial.sizes(), trial.noise()));
-		chart.setBars(bars.bars(), Axis.linear("Samples", ""), 0);
+		chart.setBars(bars.bars(), Axis.linear(Messages.TrialSizes_samples, ""), 0);
 		chart.setHollow(place -> place == bars.noisePlace());
 	}
 }

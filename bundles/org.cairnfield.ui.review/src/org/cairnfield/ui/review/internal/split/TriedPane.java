@@ -28,9 +28,9 @@ final class TriedPane {
 		page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(4, 4).spacing(4, 3).applyTo(page);
 		dots = Marked.id(new DotChart(page, SWT.NONE), "split.tried");
-		dots.setName("Error and cost of what was tried");
-		dots.setEmptyText("Press Suggest to see what each way to split and search costs; then take the one you want.");
-		dots.setAxes(Axis.share("Comparisons, of plain").between(Double.NaN, Double.NaN), Axis.linear("Mean error", "m"));
+		dots.setName(Messages.TriedPane_errorAndCostOfWhat);
+		dots.setEmptyText(Messages.TriedPane_pressSuggestToSeeWhat);
+		dots.setAxes(Axis.share(Messages.TriedPane_comparisonsOfPlain).between(Double.NaN, Double.NaN), Axis.linear(Messages.TriedPane_meanError, "m"));
 		dots.onChosen(this::pick);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(dots);
 		basis = Marked.line(page, "split.triedBasis", 1);
@@ -56,10 +56,10 @@ final class TriedPane {
 			shown = work.tried();
 			dots.setDots(shown == null ? List.of() : shown.tried().stream().map(TriedPane::dot).toList(), TriedSearches.KINDS);
 			dots.setLimit(shown == null ? Double.NaN : shown.budgetShare(), "budget");
-			dots.setMarked(shown == null ? -1 : 0, "chosen: the smallest errors within the budget, the search that compares most samples of them");
+			dots.setMarked(shown == null ? -1 : 0, Messages.TriedPane_chosenTheSmallestErrorsWithin);
 			Marked.say(basis, shown == null ? "" : String.format(Locale.ROOT,
-					"%,d training samples held out.", shown.questions()));
-			basis.setToolTipText("By blocks of positions; noise counts as given to the cluster that it correlates with. Test surveys play no part.");
+					Messages.TriedPane_trainingSamplesHeldOut, shown.questions()));
+			basis.setToolTipText(Messages.TriedPane_byBlocksOfPositionsNoise);
 		}
 		dots.setChosen(shown == null || work.taken() == null ? -1 : shown.tried().indexOf(work.taken()));
 	}

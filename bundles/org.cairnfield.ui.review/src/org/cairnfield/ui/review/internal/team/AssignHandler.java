@@ -12,7 +12,7 @@ public final class AssignHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) {
 		ReviewDesk desk = ReviewDesk.workbench();
 		if (desk.split() == null || desk.review().standings().all() == null) {
-			desk.review().refuse("There is no split whose proposals could be assigned.");
+			desk.review().refuse(Messages.AssignHandler_thereIsNoSplitWhose);
 		} else {
 			new AssignmentsDialog(DialogParent.shell(), desk).open();
 		}

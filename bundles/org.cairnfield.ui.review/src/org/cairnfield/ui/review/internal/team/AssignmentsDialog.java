@@ -22,6 +22,7 @@ import org.cairnfield.ui.show.TextTable;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -34,7 +35,7 @@ import org.eclipse.swt.widgets.Text;
 final class AssignmentsDialog extends TableDialog {
 
 	private static final int REMOVE = IDialogConstants.CLIENT_ID + 1;
-	private static final String[] TITLES = { "Reviewer", "Share", "Proposals", "Given", "By others", "To do", "2nd due", "Disputed", "Agreement" };
+	private static final String[] TITLES = { Messages.AssignmentsDialog_reviewer, Messages.AssignmentsDialog_share, Messages.AssignmentsDialog_proposals, Messages.AssignmentsDialog_given, Messages.AssignmentsDialog_byOthers, Messages.AssignmentsDialog_toDo, Messages.AssignmentsDialog_2ndDue, Messages.AssignmentsDialog_disputed, Messages.AssignmentsDialog_agreement };
 	private static final int[] WIDTHS = { 130, 150, 80, 60, 80, 60, 75, 75, 190 };
 
 	private final ReviewDesk desk;
@@ -47,7 +48,7 @@ final class AssignmentsDialog extends TableDialog {
 	private Button remove;
 
 	AssignmentsDialog(Shell parent, ReviewDesk desk) {
-		super(parent, "Assignments", "assign");
+		super(parent, Messages.AssignmentsDialog_assignments, "assign");
 		this.desk = desk;
 		look();
 	}
@@ -58,12 +59,12 @@ final class AssignmentsDialog extends TableDialog {
 
 	@Override
 	protected void describe() {
-		setTitle("Who reviews which proposals of split " + shares.split());
+		setTitle(NLS.bind(Messages.AssignmentsDialog_whoReviewsWhichProposalsOf, shares.split()));
 		setMessage(unassigned());
 	}
 
 	private String unassigned() {
-		return shares.unassigned() == 0 ? "Each of the " + shares.proposals() + " proposals is assigned to somebody." : shares.unassigned() + " of " + shares.proposals() + " proposals are assigned to nobody. Several people may have the same ones.";
+		return shares.unassigned() == 0 ? NLS.bind(Messages.AssignmentsDialog_eachOfTheProposalsIs, shares.proposals()) : NLS.bind(Messages.AssignmentsDialog_ofProposalsAreAssignedTo, shares.unassigned(), shares.proposals());
 	}
 
 	@Override
@@ -80,7 +81,7 @@ final class AssignmentsDialog extends TableDialog {
 		List<String[]> lines = new ArrayList<>();
 		rows.clear();
 		for (ShareProgress all : shares.progress(standings)) {
-			String agreement = blind ? "after your second reviews" : agreement(all.agreement());
+			String agreement = blind ? Messages.AssignmentsDialog_afterYourSecondReviews : agreement(all.agreement());
 			for (Assigned each : all.shares()) {
 				rows.add(each);
 				lines.add(line(each.share().toString(), shares.progress(each, standings), agreement));
@@ -100,7 +101,7 @@ final class AssignmentsDialog extends TableDialog {
 	}
 
 	private static String agreement(Agreement agreement) {
-		return agreement.kappa().items() == 0 ? "–" : String.format(Locale.ROOT, "%.0f %% of %d", 100 * agreement.kappa().observed(), agreement.kappa().items())
+		return agreement.kappa().items() == 0 ? "–" : String.format(Locale.ROOT, Messages.AssignmentsDialog_of, 100 * agreement.kappa().observed(), agreement.kappa().items())
 				+ (agreement.isDegenerate() ? "" : String.format(Locale.ROOT, ", κ %.2f", agreement.kappa().value()).replace("-", "−"));
 	}
 
@@ -109,16 +110,16 @@ final class AssignmentsDialog extends TableDialog {
 		Composite row = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(5).applyTo(row);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-		new Label(row, SWT.NONE).setText("Re&viewers");
+		new Label(row, SWT.NONE).setText(Messages.AssignmentsDialog_reviewers);
 		reviewers = Marked.id(new Text(row, SWT.BORDER), "assign.reviewers");
-		reviewers.setMessage("Names, with commas between them");
+		reviewers.setMessage(Messages.AssignmentsDialog_namesWithCommasBetweenThem);
 		reviewers.addListener(SWT.Modify, event -> enable());
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(reviewers);
 		share = Marked.choice(row, "&get", "assign.share", this::enable);
-		share.add("an equal part each");
+		share.add(Messages.AssignmentsDialog_anEqualPartEach);
 		shares.choices().forEach(each -> share.add(each + " (" + shares.size(each) + ")"));
 		share.select(0);
-		assign = Marked.button(row, "&Assign", "assign.assign", this::assign);
+		assign = Marked.button(row, Messages.AssignmentsDialog_assign, "assign.assign", this::assign);
 		enable();
 	}
 
@@ -129,7 +130,7 @@ final class AssignmentsDialog extends TableDialog {
 	private void enable() {
 		boolean editable = desk.session().readOnlyReason().isEmpty();
 		assign.setEnabled(editable && names().size() >= (share.getSelectionIndex() == 0 ? 2 : 1));
-		assign.setToolTipText(assign.isEnabled() ? null : editable ? "Name the reviewers first, at least two for equal parts" : "The archive is read-only");
+		assign.setToolTipText(assign.isEnabled() ? null : editable ? Messages.AssignmentsDialog_nameTheReviewersFirstAt : Messages.AssignmentsDialog_theArchiveIsReadOnly);
 		int row = table().control().getSelectionIndex();
 		if (remove != null) {
 			remove.setEnabled(editable && row >= 0 && rows.get(row) != null);
@@ -169,8 +170,8 @@ final class AssignmentsDialog extends TableDialog {
 
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
-		remove = button(parent, REMOVE, "&Remove", "remove", false);
-		remove.setToolTipText("Takes the selected assignment away; verdicts stay");
+		remove = button(parent, REMOVE, Messages.AssignmentsDialog_remove, "remove", false);
+		remove.setToolTipText(Messages.AssignmentsDialog_takesTheSelectedAssignmentAway);
 		copyButton(parent);
 		createButton(parent, IDialogConstants.OK_ID, IDialogConstants.CLOSE_LABEL, false);
 		getShell().setDefaultButton(assign);

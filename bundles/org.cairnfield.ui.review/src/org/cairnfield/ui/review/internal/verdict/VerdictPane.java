@@ -15,6 +15,7 @@ import org.cairnfield.ui.show.IfChanged;
 import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
@@ -28,7 +29,7 @@ import org.eclipse.swt.widgets.Text;
 final class VerdictPane implements DeskListener {
 
 	private static final int COLUMNS = 6;
-	private static final String BY_EVIDENCE = "as the evidence says";
+	private static final String BY_EVIDENCE = Messages.VerdictPane_asTheEvidenceSays;
 
 	private final ReviewDesk desk;
 	private final Runnable activate;
@@ -59,37 +60,37 @@ final class VerdictPane implements DeskListener {
 		layout.spacing = 4;
 		keys.setLayout(layout);
 		GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).hint(100, SWT.DEFAULT).applyTo(keys);
-		decide(keys, "approve  A", "review.approve", Choice.APPROVE, "The sample joins the cluster that is proposed");
-		decide(keys, "move  M", "review.move", Choice.MOVE,
-				"The sample joins another cluster: that of the nearest labelled sample, or the one named below");
-		decide(keys, "pool  P", "review.pool", Choice.POOL, "The sample goes to the pool, which every query searches");
-		decide(keys, "faulty  F", "review.faulty", Choice.FAULTY, "The sample leaves the map and is set aside");
-		decide(keys, "defer  D", "review.defer", Choice.DEFER, "Somebody decides later; a release waits for it");
+		decide(keys, Messages.VerdictPane_approveA, "review.approve", Choice.APPROVE, Messages.VerdictPane_theSampleJoinsTheCluster);
+		decide(keys, Messages.VerdictPane_moveM, "review.move", Choice.MOVE,
+				Messages.VerdictPane_theSampleJoinsAnotherCluster);
+		decide(keys, Messages.VerdictPane_poolP, "review.pool", Choice.POOL, Messages.VerdictPane_theSampleGoesToThe);
+		decide(keys, Messages.VerdictPane_faultyF, "review.faulty", Choice.FAULTY, Messages.VerdictPane_theSampleLeavesTheMap);
+		decide(keys, Messages.VerdictPane_deferD, "review.defer", Choice.DEFER, Messages.VerdictPane_somebodyDecidesLaterARelease);
 		space(keys);
-		back = Marked.button(keys, "back  B", "review.back", () -> desk.review().walk(-1));
-		back.setToolTipText("The line before");
-		next = Marked.button(keys, "next  N", "review.next", () -> desk.review().walk(1));
-		next.setToolTipText("The next sample that is left to decide");
+		back = Marked.button(keys, Messages.VerdictPane_backB, "review.back", () -> desk.review().walk(-1));
+		back.setToolTipText(Messages.VerdictPane_theLineBefore);
+		next = Marked.button(keys, Messages.VerdictPane_nextN, "review.next", () -> desk.review().walk(1));
+		next.setToolTipText(Messages.VerdictPane_theNextSampleThatIs);
 		space(keys);
 		undo = Marked.button(keys, "undo", "review.undo", desk::undo);
-		new Label(page, SWT.NONE).setText("move to");
-		home = Marked.named(Marked.id(new Text(page, SWT.BORDER), "review.home"), "Cluster to move to");
-		home.setToolTipText("Number of a cluster, such as 7; empty for that of the nearest labelled sample");
+		new Label(page, SWT.NONE).setText(Messages.VerdictPane_moveTo);
+		home = Marked.named(Marked.id(new Text(page, SWT.BORDER), "review.home"), Messages.VerdictPane_clusterToMoveTo);
+		home.setToolTipText(Messages.VerdictPane_numberOfAClusterSuch);
 		home.addListener(SWT.Modify, event -> draft());
 		home.addListener(SWT.DefaultSelection, event -> leave());
 		GridDataFactory.fillDefaults().hint(60, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(home);
-		new Label(page, SWT.NONE).setText("reason  T");
-		reason = Marked.named(Marked.id(new Combo(page, SWT.READ_ONLY), "review.reason"), "Reason");
+		new Label(page, SWT.NONE).setText(Messages.VerdictPane_reasonT);
+		reason = Marked.named(Marked.id(new Combo(page, SWT.READ_ONLY), "review.reason"), Messages.VerdictPane_reason);
 		reason.add(BY_EVIDENCE);
-		add(Decision.APPROVE, "approve: ");
-		add(Decision.MOVE, "move: ");
-		add(Decision.POOL, "pool: ");
-		add(Decision.FAULTY, "faulty: ");
-		add(Decision.DEFER, "defer: ");
+		add(Decision.APPROVE, Messages.VerdictPane_approve);
+		add(Decision.MOVE, Messages.VerdictPane_move);
+		add(Decision.POOL, Messages.VerdictPane_pool);
+		add(Decision.FAULTY, Messages.VerdictPane_faulty);
+		add(Decision.DEFER, Messages.VerdictPane_defer);
 		reason.select(0);
 		reason.addListener(SWT.Selection, event -> draft());
-		text = Marked.named(Marked.id(new Text(page, SWT.BORDER), "review.text"), "In your own words");
-		text.setMessage("In your own words, if need be; Enter goes back to the keys");
+		text = Marked.named(Marked.id(new Text(page, SWT.BORDER), "review.text"), Messages.VerdictPane_inYourOwnWords);
+		text.setMessage(Messages.VerdictPane_inYourOwnWordsIf);
 		text.addListener(SWT.Modify, event -> draft());
 		text.addListener(SWT.DefaultSelection, event -> leave());
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).align(SWT.FILL, SWT.CENTER).applyTo(text);
@@ -179,8 +180,8 @@ final class VerdictPane implements DeskListener {
 		back.setEnabled(some);
 		next.setEnabled(some);
 		undo.setEnabled(editable && desk.session().commands().canUndo());
-		undo.setToolTipText((undo.isEnabled() ? "Undoes the last change if it is a verdict: " + desk.session().commands().getUndoCommand().getLabel()
-				: "Nothing to undo") + ". Delete takes back your verdict on this sample, however old");
+		undo.setToolTipText(NLS.bind(Messages.VerdictPane_deleteTakesBackYourVerdict, undo.isEnabled() ? NLS.bind(Messages.VerdictPane_undoesTheLastChangeIf, desk.session().commands().getUndoCommand().getLabel())
+				: Messages.VerdictPane_nothingToUndo));
 		filling = true;
 		String nearest = nearest();
 		if (!home.getMessage().equals(nearest)) {
@@ -199,7 +200,7 @@ final class VerdictPane implements DeskListener {
 		filling = false;
 		String message = desk.review().message().text();
 		if (message.isEmpty()) {
-			message = !some ? "" : "Reviewing as " + desk.review().reviewer().person() + ": one key decides, and the next sample comes at once.";
+			message = !some ? "" : NLS.bind(Messages.VerdictPane_reviewingAsOneKeyDecides, desk.review().reviewer().person());
 		} else {
 			message = (desk.review().message().refused() ? "✖ " : "✔ ") + message;
 		}

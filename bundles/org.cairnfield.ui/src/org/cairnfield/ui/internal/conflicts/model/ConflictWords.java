@@ -15,6 +15,7 @@ import org.cairnfield.model.conflict.Unit;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.ModelText;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.osgi.util.NLS;
 
 /** Place, unit and values of one conflict as people read them. */
 final class ConflictWords {
@@ -35,15 +36,15 @@ final class ConflictWords {
 	String place() {
 		String place = conflict.getPlace();
 		if (DecidedLater.isOverFile(conflict)) {
-			return "Gates of a release";
+			return Messages.ConflictWords_gatesOfARelease;
 		}
 		EObject object = Place.find(archive, place);
 		if (object == null || object == archive) {
-			return object == archive ? "The archive" : capital(place);
+			return object == archive ? Messages.ConflictWords_theArchive : capital(place);
 		}
 		String sample = Place.sample(place);
 		StringBuilder words = new StringBuilder(sample == null ? capital(kind(object)) + ' ' + ModelText.name(object)
-				: "Sample " + sample + " of " + ((Survey) object).getId());
+				: NLS.bind(Messages.ConflictWords_sampleOf, sample, ((Survey) object).getId()));
 		for (EObject at = object.eContainer(); at != null && at != archive; at = at.eContainer()) {
 			words.append(", ").append(ModelText.name(at));
 		}
@@ -59,9 +60,9 @@ final class ConflictWords {
 			return name;
 		}
 		return switch (name) {
-		case Unit.PRESENCE -> "kept or removed";
-		case Unit.STATE -> "set aside or not";
-		default -> name.startsWith(Unit.READING) ? "level of " + name.substring(Unit.READING.length()) : spaced(name);
+		case Unit.PRESENCE -> Messages.ConflictWords_keptOrRemoved;
+		case Unit.STATE -> Messages.ConflictWords_setAsideOrNot;
+		default -> name.startsWith(Unit.READING) ? NLS.bind(Messages.ConflictWords_levelOf, name.substring(Unit.READING.length())) : spaced(name);
 		};
 	}
 
@@ -70,30 +71,30 @@ final class ConflictWords {
 		double[] before = name.equals(Unit.POSITION) ? position(conflict.getBase()) : null;
 		double[] now = position(value);
 		return before == null || now == null ? value(value)
-				: value(value) + String.format(Locale.ROOT, ", %.2f m from before", Math.hypot(now[0] - before[0], now[1] - before[1]));
+				: value(value) + String.format(Locale.ROOT, Messages.ConflictWords_mFromBefore, Math.hypot(now[0] - before[0], now[1] - before[1]));
 	}
 
 	String value(String value) {
 		if (DecidedLater.isOverFile(conflict)) {
-			return value == null ? "not asked" : text(value.replaceFirst("^= ?", ""));
+			return value == null ? Messages.ConflictWords_notAsked : text(value.replaceFirst("^= ?", ""));
 		}
 		boolean ofSample = Place.sample(conflict.getPlace()) != null;
 		switch (name) {
 		case Unit.PRESENCE:
 			return value == null ? "removed" : "kept";
 		case Unit.STATE:
-			return ofSample && value == null ? "in the map" : ofSample ? "set aside: " + value : text(value);
+			return ofSample && value == null ? Messages.ConflictWords_inTheMap : ofSample ? NLS.bind(Messages.ConflictWords_setAside, value) : text(value);
 		case Unit.FLOOR:
 			return ofSample ? floor(value) : text(value);
 		case Unit.TIME:
 			return ofSample && value != null ? TIME.format(Instant.parse(value)) : text(value);
 		case Unit.DEVICE:
-			return value == null ? "no value" : ArchiveIndex.of(archive).device(value).map(ModelText::name).orElse(value);
+			return value == null ? Messages.ConflictWords_noValue : ArchiveIndex.of(archive).device(value).map(ModelText::name).orElse(value);
 		case Unit.POSITION:
 			double[] at = position(value);
 			return at == null ? text(value) : String.format(Locale.ROOT, "x %.2f m, y %.2f m", at[0], at[1]);
 		default:
-			return !name.startsWith(Unit.READING) ? text(value) : value == null ? "not heard" : value + " dBm";
+			return !name.startsWith(Unit.READING) ? text(value) : value == null ? Messages.ConflictWords_notHeard : NLS.bind(Messages.ConflictWords_dbm, value);
 		}
 	}
 
@@ -109,13 +110,13 @@ final class ConflictWords {
 
 	private String floor(String level) {
 		Survey survey = Place.survey(archive, conflict.getPlace());
-		return level == null ? "no floor"
+		return level == null ? Messages.ConflictWords_noFloor
 				: survey != null && survey.eContainer() instanceof Site site
-						? ArchiveIndex.floor(site, Integer.parseInt(level)).map(ModelText::name).orElse("floor " + level) : "floor " + level;
+						? ArchiveIndex.floor(site, Integer.parseInt(level)).map(ModelText::name).orElse(NLS.bind(Messages.ConflictWords_floor, level)) : NLS.bind(Messages.ConflictWords_floor, level);
 	}
 
 	private static String text(String value) {
-		return value == null || value.isBlank() ? "no value" : value;
+		return value == null || value.isBlank() ? Messages.ConflictWords_noValue : value;
 	}
 
 	private static String spaced(String camelCase) {

@@ -2,6 +2,7 @@ package org.cairnfield.ui.internal.history.model;
 
 import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.archive.signature.Signature;
+import org.eclipse.osgi.util.NLS;
 
 /** What the signature of a save point says, in one line. */
 public final class SignatureText {
@@ -13,12 +14,12 @@ public final class SignatureText {
 	public static String of(SavePoint point, Signature signature) {
 		String detail = signature.detail().isEmpty() ? "" : " (" + signature.detail() + ")";
 		return switch (signature.state()) {
-			case NOT_SIGNED -> "Not signed";
-			case GOOD -> signature.isOf(point.person()) ? "Good signature by " + signature.by() + detail
-					: "Signed by " + signature.by() + ", not by " + point.person() + detail;
-			case BAD -> "✖ Bad signature" + detail;
-			case UNKNOWN_KEY -> "Signed with a key that is not known here" + detail;
-			case NOT_CHECKED -> "Signed, but the signature was not checked" + detail;
+			case NOT_SIGNED -> Messages.SignatureText_notSigned;
+			case GOOD -> signature.isOf(point.person()) ? NLS.bind(Messages.SignatureText_goodSignatureBy, signature.by(), detail)
+					: NLS.bind(Messages.SignatureText_signedByNotBy, new Object[] { signature.by(), point.person(), detail });
+			case BAD -> NLS.bind(Messages.SignatureText_badSignature, detail);
+			case UNKNOWN_KEY -> NLS.bind(Messages.SignatureText_signedWithAKeyThat, detail);
+			case NOT_CHECKED -> NLS.bind(Messages.SignatureText_signedButTheSignatureWas, detail);
 		};
 	}
 }

@@ -9,6 +9,7 @@ import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.curation.rules.Remedy;
 import org.cairnfield.curation.rules.Subject;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.eclipse.osgi.util.NLS;
 
 /** What there is to know about a finding. */
 public final class FindingProperties {
@@ -22,14 +23,14 @@ public final class FindingProperties {
 	/** The finding, then the figures that it rests on. */
 	public static List<Property> of(Finding finding) {
 		List<Property> all = new ArrayList<>();
-		all.add(new Property("Rule", CleaningRules.registry().rule(finding.rule()).title(), ""));
-		all.add(new Property("Severity", finding.severity().code(), ""));
-		all.add(new Property("Right here (%)", finding.precision().isPresent() ? PropertyValues.number(100 * finding.precision().getAsDouble(), 0) : "",
-				"Share of what the rule names on this part of the map that is expected to be faulty, tried out on faults planted in a copy."));
-		all.add(new Property("Message", finding.message(), ""));
-		all.add(new Property("About", names(finding.subjects()), "What the finding is about; a remedy changes it."));
-		all.add(new Property("Compared with", names(finding.related()), "What else to look at."));
-		all.add(new Property("Remedy", finding.remedy().map(Remedy::preview).orElse(""), ""));
+		all.add(new Property(Messages.FindingProperties_rule, CleaningRules.registry().rule(finding.rule()).title(), ""));
+		all.add(new Property(Messages.FindingProperties_severity, finding.severity().code(), ""));
+		all.add(new Property(Messages.FindingProperties_rightHere, finding.precision().isPresent() ? PropertyValues.number(100 * finding.precision().getAsDouble(), 0) : "",
+				Messages.FindingProperties_shareOfWhatTheRule));
+		all.add(new Property(Messages.FindingProperties_message, finding.message(), ""));
+		all.add(new Property(Messages.FindingProperties_about, names(finding.subjects()), Messages.FindingProperties_whatTheFindingIsAbout));
+		all.add(new Property(Messages.FindingProperties_comparedWith, names(finding.related()), Messages.FindingProperties_whatElseToLookAt));
+		all.add(new Property(Messages.FindingProperties_remedy, finding.remedy().map(Remedy::preview).orElse(""), ""));
 		for (Figure figure : finding.evidence()) {
 			all.add(new Property(figure.name() + (figure.unit().isEmpty() ? "" : " (" + figure.unit() + ")"), value(figure.value()), ""));
 		}
@@ -42,6 +43,6 @@ public final class FindingProperties {
 
 	private static String names(List<Subject> subjects) {
 		String some = subjects.stream().limit(MOST_NAMED).map(Subject::label).collect(Collectors.joining(", "));
-		return some + (subjects.size() > MOST_NAMED ? " and " + (subjects.size() - MOST_NAMED) + " more" : "");
+		return some + (subjects.size() > MOST_NAMED ? NLS.bind(Messages.FindingProperties_andMore, subjects.size() - MOST_NAMED) : "");
 	}
 }

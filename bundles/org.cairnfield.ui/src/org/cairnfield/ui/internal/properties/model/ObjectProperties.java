@@ -21,6 +21,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.osgi.util.NLS;
 
 /** What there is to know about any object of the model: what it holds, and what its samples add up to. */
 public final class ObjectProperties {
@@ -35,8 +36,8 @@ public final class ObjectProperties {
 	private static final Set<EObject> COUNTED = Set.of(ModelPackage.Literals.SAMPLE_TABLE, ModelPackage.Literals.LABELS,
 			ModelPackage.Literals.PROPOSALS);
 	private static final Map<EStructuralFeature, String> NAMES = Map.of(
-			ModelPackage.Literals.FLOOR__OUTLINE, "Outline", ModelPackage.Literals.ARCHIVE__FORMAT_VERSION, "Format version",
-			ModelPackage.Literals.SITE__GEOREFERENCE, "Place on Earth", ModelPackage.Literals.SPLIT__GATE, "Gate (share of noise)");
+			ModelPackage.Literals.FLOOR__OUTLINE, Messages.ObjectProperties_outline, ModelPackage.Literals.ARCHIVE__FORMAT_VERSION, Messages.ObjectProperties_formatVersion,
+			ModelPackage.Literals.SITE__GEOREFERENCE, Messages.ObjectProperties_placeOnEarth, ModelPackage.Literals.SPLIT__GATE, Messages.ObjectProperties_gateShareOfNoise);
 
 	private final EObject object;
 	private final Archive archive;
@@ -62,7 +63,7 @@ public final class ObjectProperties {
 
 	private void features() {
 		if (object instanceof Floor && object.eContainer() instanceof Site site) {
-			details.add(new Property("Site", PropertyValues.text(site, archive), "The building that the floor belongs to."));
+			details.add(new Property(Messages.ObjectProperties_site, PropertyValues.text(site, archive), Messages.ObjectProperties_theBuildingThatTheFloor));
 		}
 		for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
 			if (isShown(feature)) {
@@ -99,15 +100,15 @@ public final class ObjectProperties {
 
 	private void contents() {
 		if (object instanceof Archive all) {
-			count("Sites", all.getSites().size());
-			count("Surveys", surveys(all).size());
+			count(Messages.ObjectProperties_sites, all.getSites().size());
+			count(Messages.ObjectProperties_surveys, surveys(all).size());
 			tally(Tally.of(surveys(all), level -> true));
-			count("Access points", all.getAccessPoints().size());
-			count("Devices", all.getDevices().size());
-			count("Splits", all.getSplits().size());
+			count(Messages.ObjectProperties_accessPoints, all.getAccessPoints().size());
+			count(Messages.ObjectProperties_devices, all.getDevices().size());
+			count(Messages.ObjectProperties_splits, all.getSplits().size());
 		} else if (object instanceof Site site) {
-			count("Floors", site.getFloors().size());
-			count("Surveys", site.getSurveys().size());
+			count(Messages.ObjectProperties_floors, site.getFloors().size());
+			count(Messages.ObjectProperties_surveys, site.getSurveys().size());
 			tally(Tally.of(site.getSurveys(), level -> true));
 		} else if (object instanceof Floor floor && floor.eContainer() instanceof Site site) {
 			tally(Tally.of(site.getSurveys(), level -> level == floor.getLevel()));
@@ -115,7 +116,7 @@ public final class ObjectProperties {
 			survey(survey);
 		} else if (object instanceof Device && archive != null) {
 			List<Survey> own = surveys(archive).stream().filter(survey -> survey.getDevice() == object).toList();
-			count("Surveys", own.size());
+			count(Messages.ObjectProperties_surveys, own.size());
 			tally(Tally.of(own, level -> true));
 		} else if (object instanceof AccessPoint accessPoint && archive != null) {
 			heard(accessPoint);
@@ -133,20 +134,20 @@ public final class ObjectProperties {
 	private void survey(Survey survey) {
 		Tally tally = Tally.of(List.of(survey), level -> true);
 		tally(tally);
-		add("Floors (levels)", PropertyValues.text(tally.levels, archive));
+		add(Messages.ObjectProperties_floorsLevels, PropertyValues.text(tally.levels, archive));
 		if (tally.samples > 0) {
-			add("Heard per sample", tally.fewest + " to " + tally.most);
+			add(Messages.ObjectProperties_heardPerSample, NLS.bind(Messages.ObjectProperties_to, tally.fewest, tally.most));
 		}
 		if (tally.hasTimes()) {
-			add("First sample (UTC)", PropertyValues.time(tally.first));
-			add("Last sample (UTC)", PropertyValues.time(tally.last));
+			add(Messages.ObjectProperties_firstSampleUtc, PropertyValues.time(tally.first));
+			add(Messages.ObjectProperties_lastSampleUtc, PropertyValues.time(tally.last));
 		}
 	}
 
 	private void tally(Tally tally) {
-		count("Samples", tally.samples);
-		count("Samples set aside", tally.setAside);
-		count("Readings", tally.readings);
+		count(Messages.ObjectProperties_samples, tally.samples);
+		count(Messages.ObjectProperties_samplesSetAside, tally.setAside);
+		count(Messages.ObjectProperties_readings, tally.readings);
 	}
 
 	private void heard(AccessPoint accessPoint) {
@@ -166,20 +167,20 @@ public final class ObjectProperties {
 				}
 			}
 		}
-		count("Samples that heard it", samples);
-		add("Strongest level (dBm)", samples == 0 ? "" : PropertyValues.text(strongest, archive));
-		add("Weakest level (dBm)", samples == 0 ? "" : PropertyValues.text(weakest, archive));
+		count(Messages.ObjectProperties_samplesThatHeardIt, samples);
+		add(Messages.ObjectProperties_strongestLevelDbm, samples == 0 ? "" : PropertyValues.text(strongest, archive));
+		add(Messages.ObjectProperties_weakestLevelDbm, samples == 0 ? "" : PropertyValues.text(weakest, archive));
 	}
 
 	private void split(Split split) {
-		count("Clusters", split.getClusters().size());
+		count(Messages.ObjectProperties_clusters, split.getClusters().size());
 		if (split.getLabels() != null) {
 			int size = split.getLabels().size();
 			int noise = split.getLabels().noise();
-			count("Samples", size);
-			add("Noise samples", PropertyValues.number(noise, 0) + (size == 0 ? "" : " (" + PropertyValues.percent((double) noise / size) + ")"));
+			count(Messages.ObjectProperties_samples, size);
+			add(Messages.ObjectProperties_noiseSamples, PropertyValues.number(noise, 0) + (size == 0 ? "" : " (" + PropertyValues.percent((double) noise / size) + ")"));
 		}
-		count("Proposals", split.getProposals() == null ? 0 : split.getProposals().all().size());
+		count(Messages.ObjectProperties_proposals, split.getProposals() == null ? 0 : split.getProposals().all().size());
 	}
 
 	/** How many objects it holds of each kind, for what has no samples. */

@@ -20,6 +20,7 @@ import org.cairnfield.model.values.Placement;
 import org.cairnfield.model.values.Scope;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.osgi.util.NLS;
 
 /** Values as people read them. Numbers with a point, whatever the language of the machine. */
 final class PropertyValues {
@@ -35,12 +36,9 @@ final class PropertyValues {
 		if (value instanceof Outline outline) {
 			return Count.of(outline.size(), "corner") + ", " + number(outline.areaSquareMetres(), 1) + " m²";
 		} else if (value instanceof Placement placement) {
-			return "1 pixel is " + number(placement.metresPerPixel() * 100, 2) + " cm, turned by "
-					+ number(placement.turnDegrees(), 2) + "°, first pixel at x " + number(placement.xMetres(), 2) + " m, y "
-					+ number(placement.yMetres(), 2) + " m";
+			return NLS.bind(Messages.PropertyValues_1PixelIsCmTurned, new Object[] { number(placement.metresPerPixel() * 100, 2), number(placement.turnDegrees(), 2), number(placement.xMetres(), 2), number(placement.yMetres(), 2) });
 		} else if (value instanceof Georeference place) {
-			return degrees(place.latitudeDegrees(), "N", "S") + ", " + degrees(place.longitudeDegrees(), "E", "W")
-					+ ", turned by " + number(place.bearingDegrees(), 1) + "°";
+			return NLS.bind(Messages.PropertyValues_turnedBy, new Object[] { degrees(place.latitudeDegrees(), "N", "S"), degrees(place.longitudeDegrees(), "E", "W"), number(place.bearingDegrees(), 1) });
 		} else if (value instanceof KnownPlace place) {
 			return ModelText.place(place, archive);
 		} else if (value instanceof Scope scope) {
@@ -69,12 +67,12 @@ final class PropertyValues {
 
 	/** "2.4 GHz" for the first band, and so on. */
 	private static String band(WifiBand band) {
-		return band.name().substring(band.name().indexOf('_') + 1).replace('_', '.') + " GHz";
+		return NLS.bind(Messages.PropertyValues_ghz, band.name().substring(band.name().indexOf('_') + 1).replace('_', '.'));
 	}
 
 	private static String scope(Scope scope, Archive archive) {
 		if (scope.site() == null) {
-			return "the whole archive";
+			return Messages.PropertyValues_theWholeArchive;
 		}
 		Site site = archive == null ? null : ArchiveIndex.of(archive).site(scope.site()).orElse(null);
 		String name = site == null ? scope.site() : ModelText.name(site);
@@ -82,7 +80,7 @@ final class PropertyValues {
 			return name;
 		}
 		Floor floor = site == null ? null : ArchiveIndex.floor(site, scope.level()).orElse(null);
-		return name + ", " + (floor == null ? "floor " + scope.level() : ModelText.name(floor));
+		return name + ", " + (floor == null ? NLS.bind(Messages.PropertyValues_floor, scope.level()) : ModelText.name(floor));
 	}
 
 	private static String degrees(double degrees, String positive, String negative) {

@@ -13,6 +13,7 @@ import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.osgi.util.NLS;
 
 /** What there is to know about a sample, or about several together. */
 public final class SampleProperties {
@@ -39,18 +40,18 @@ public final class SampleProperties {
 		SampleTable table = ref.survey().table();
 		int row = ref.row();
 		Survey survey = ref.survey();
-		add("Sample", table.id(row));
-		add("State", table.isKept(row) ? "part of the map" : "set aside: " + table.reason(row));
-		add("Time (UTC)", table.timeMillis(row) == SampleTable.NO_TIME ? "" : PropertyValues.time(table.timeMillis(row)));
-		add("Site", survey.getSite() == null ? "" : ModelText.name(survey.getSite()));
-		add("Floor (level)", PropertyValues.number(table.floorLevel(row), 0));
+		add(Messages.SampleProperties_sample, table.id(row));
+		add(Messages.SampleProperties_state, table.isKept(row) ? Messages.SampleProperties_partOfTheMap : NLS.bind(Messages.SampleProperties_setAside, table.reason(row)));
+		add(Messages.SampleProperties_timeUtc, table.timeMillis(row) == SampleTable.NO_TIME ? "" : PropertyValues.time(table.timeMillis(row)));
+		add(Messages.SampleProperties_site, survey.getSite() == null ? "" : ModelText.name(survey.getSite()));
+		add(Messages.SampleProperties_floorLevel, PropertyValues.number(table.floorLevel(row), 0));
 		add("x (m)", PropertyValues.number(table.xMetres(row), 2));
 		add("y (m)", PropertyValues.number(table.yMetres(row), 2));
 		signals(survey, table, row);
-		add("Survey", ModelText.name(survey));
-		add("Kind", PropertyValues.text(survey.getKind(), null));
-		add("Device", survey.getDevice() == null ? "" : ModelText.name(survey.getDevice()));
-		add("Surveyor (initials)", survey.getSurveyor());
+		add(Messages.SampleProperties_survey, ModelText.name(survey));
+		add(Messages.SampleProperties_kind, PropertyValues.text(survey.getKind(), null));
+		add(Messages.SampleProperties_device, survey.getDevice() == null ? "" : ModelText.name(survey.getDevice()));
+		add(Messages.SampleProperties_surveyorInitials, survey.getSurveyor());
 	}
 
 	private void signals(Survey survey, SampleTable table, int row) {
@@ -60,9 +61,9 @@ public final class SampleProperties {
 			strongest = strongest < 0 || table.rssiDbm(row, k) > table.rssiDbm(row, strongest) ? k : strongest;
 			weakest = weakest < 0 || table.rssiDbm(row, k) < table.rssiDbm(row, weakest) ? k : weakest;
 		}
-		add("Access points heard", PropertyValues.number(table.heard(row), 0));
-		add("Strongest level", reading(survey, table, row, strongest));
-		add("Weakest level", reading(survey, table, row, weakest));
+		add(Messages.SampleProperties_accessPointsHeard, PropertyValues.number(table.heard(row), 0));
+		add(Messages.SampleProperties_strongestLevel, reading(survey, table, row, strongest));
+		add(Messages.SampleProperties_weakestLevel, reading(survey, table, row, weakest));
 	}
 
 	private static String reading(Survey survey, SampleTable table, int row, int k) {
@@ -73,29 +74,29 @@ public final class SampleProperties {
 		String address = EcoreUtil.getRootContainer(survey) instanceof Archive archive
 				? ArchiveIndex.of(archive).accessPoint(id).map(ModelText::address).orElse(id)
 				: id;
-		return PropertyValues.number(table.rssiDbm(row, k), 0) + " dBm, " + address;
+		return NLS.bind(Messages.SampleProperties_dbm, PropertyValues.number(table.rssiDbm(row, k), 0), address);
 	}
 
 	private void several(List<SampleRef> samples) {
 		Tally tally = new Tally();
 		samples.forEach(sample -> tally.add(sample.survey().table(), sample.row()));
-		add("Samples selected", PropertyValues.number(tally.samples, 0));
-		add("Samples set aside", PropertyValues.number(tally.setAside, 0));
+		add(Messages.SampleProperties_samplesSelected, PropertyValues.number(tally.samples, 0));
+		add(Messages.SampleProperties_samplesSetAside, PropertyValues.number(tally.setAside, 0));
 		if (tally.hasTimes()) {
-			add("First sample (UTC)", PropertyValues.time(tally.first));
-			add("Last sample (UTC)", PropertyValues.time(tally.last));
+			add(Messages.SampleProperties_firstSampleUtc, PropertyValues.time(tally.first));
+			add(Messages.SampleProperties_lastSampleUtc, PropertyValues.time(tally.last));
 		}
-		add("Sites", named(samples, sample -> sample.survey().getSite() == null ? "" : ModelText.name(sample.survey().getSite())));
-		add("Floors (levels)", PropertyValues.text(tally.levels, null));
+		add(Messages.SampleProperties_sites, named(samples, sample -> sample.survey().getSite() == null ? "" : ModelText.name(sample.survey().getSite())));
+		add(Messages.SampleProperties_floorsLevels, PropertyValues.text(tally.levels, null));
 		add("x (m)", range(tally.left, tally.right));
 		add("y (m)", range(tally.bottom, tally.top));
-		add("Readings", PropertyValues.number(tally.readings, 0));
-		add("Heard per sample", tally.fewest + " to " + tally.most);
-		add("Surveys", named(samples, sample -> ModelText.name(sample.survey())));
+		add(Messages.SampleProperties_readings, PropertyValues.number(tally.readings, 0));
+		add(Messages.SampleProperties_heardPerSample, NLS.bind(Messages.SampleProperties_to, tally.fewest, tally.most));
+		add(Messages.SampleProperties_surveys, named(samples, sample -> ModelText.name(sample.survey())));
 	}
 
 	private static String range(double from, double to) {
-		return PropertyValues.number(from, 2) + " to " + PropertyValues.number(to, 2);
+		return NLS.bind(Messages.SampleProperties_to, PropertyValues.number(from, 2), PropertyValues.number(to, 2));
 	}
 
 	/** The names that most samples have, each with how many. */
@@ -103,7 +104,7 @@ public final class SampleProperties {
 		Map<String, Long> counts = samples.stream().collect(Collectors.groupingBy(name, Collectors.counting()));
 		String some = counts.entrySet().stream().sorted(Map.Entry.<String, Long>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
 				.limit(MOST_NAMED).map(each -> each.getKey() + " (" + PropertyValues.number(each.getValue(), 0) + ")").collect(Collectors.joining(", "));
-		return some + (counts.size() > MOST_NAMED ? " and " + (counts.size() - MOST_NAMED) + " more" : "");
+		return some + (counts.size() > MOST_NAMED ? NLS.bind(Messages.SampleProperties_andMore, counts.size() - MOST_NAMED) : "");
 	}
 
 	private void add(String name, String value) {

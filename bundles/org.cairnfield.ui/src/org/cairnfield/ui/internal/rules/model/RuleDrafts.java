@@ -12,6 +12,7 @@ import org.cairnfield.curation.rules.Parameter;
 import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.RuleWords;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * What a person is about to tell the rules: what the archive keeps, with what was typed since, right or wrong. Of what is wrong
@@ -130,7 +131,7 @@ public final class RuleDrafts {
 	public Optional<String> problem(Rule rule, Parameter parameter) {
 		String typed = problems.get(RuleSettings.name(rule.id(), parameter.id()));
 		return typed != null ? Optional.of(typed) : settings.find(rule.id(), parameter.id()).filter(one -> !isFollowed(parameter, one))
-				.map(one -> "the archive keeps what cannot be used, so " + RuleWords.number(parameter.usual()) + " is taken; " + range(parameter));
+				.map(one -> NLS.bind(Messages.RuleDrafts_theArchiveKeepsWhatCannot, RuleWords.number(parameter.usual()), range(parameter)));
 	}
 
 	private static boolean isFollowed(Parameter parameter, One one) {
@@ -152,21 +153,21 @@ public final class RuleDrafts {
 	public String words(Rule rule) {
 		List<String> words = new ArrayList<>();
 		if (problem(rule).isPresent()) {
-			words.add("to be mended");
+			words.add(Messages.RuleDrafts_toBeMended);
 		}
 		if (!isAsked(rule)) {
-			words.add("not asked");
+			words.add(Messages.RuleDrafts_notAsked);
 		}
 		for (Parameter parameter : rule.parameters()) {
 			settings.find(rule.id(), parameter.id()).ifPresent(one -> words.add(isFollowed(parameter, one)
-					? RuleWords.measure(Double.parseDouble(one.value()), parameter.unit()) + ", usually " + RuleWords.measure(parameter.usual(), parameter.unit())
-					: "cannot be used: " + one.value()));
+					? NLS.bind(Messages.RuleDrafts_usually, RuleWords.measure(Double.parseDouble(one.value()), parameter.unit()), RuleWords.measure(parameter.usual(), parameter.unit()))
+					: NLS.bind(Messages.RuleDrafts_cannotBeUsed, one.value())));
 		}
-		return words.isEmpty() ? "as usual" : String.join("; ", words);
+		return words.isEmpty() ? Messages.RuleDrafts_asUsual : String.join("; ", words);
 	}
 
 	/** What can be set of a number, for people: {@code usually 3, 1 to 50}. */
 	public static String range(Parameter parameter) {
-		return "usually " + RuleWords.number(parameter.usual()) + ", " + RuleWords.number(parameter.lowest()) + " to " + RuleWords.number(parameter.highest());
+		return NLS.bind(Messages.RuleDrafts_usuallyTo, new Object[] { RuleWords.number(parameter.usual()), RuleWords.number(parameter.lowest()), RuleWords.number(parameter.highest()) });
 	}
 }

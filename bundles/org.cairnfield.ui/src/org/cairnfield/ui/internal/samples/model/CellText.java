@@ -9,6 +9,7 @@ import org.cairnfield.curation.samples.FindingMarks;
 import org.cairnfield.curation.samples.SampleContent;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.SampleTable;
+import org.eclipse.osgi.util.NLS;
 
 /** The texts of cells. Numbers with a point, whatever the language of the machine. */
 public final class CellText {
@@ -35,7 +36,7 @@ public final class CellText {
 		case DEVICE -> content.rows().part(index).device();
 		case HEARD -> Integer.toString(table.heard(row));
 		case STRONGEST -> strongest(content, table, row);
-		case STATE -> table.isKept(row) ? "kept" : "set aside: " + table.reason(row);
+		case STATE -> table.isKept(row) ? "kept" : NLS.bind(Messages.CellText_setAside, table.reason(row));
 		case FINDINGS -> content.findings().of(index).map(CellText::findings).orElse("");
 		case CLUSTER -> !content.clusters().has(index) || content.clusters().cluster(index) == Labels.NOISE ? ""
 				: Integer.toString(content.clusters().cluster(index));

@@ -16,6 +16,7 @@ import org.cairnfield.model.edit.SetFloorCommand;
 import org.cairnfield.model.values.SampleTable;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.osgi.util.NLS;
 
 /** Where a sample shall be, from what a person wrote. */
 public final class Placing {
@@ -35,7 +36,7 @@ public final class Placing {
 		} catch (NumberFormatException e) {
 			// said below
 		}
-		return "'" + text + "' is no floor. Write its level, a whole number such as 0, 1 or -1.";
+		return NLS.bind(Messages.Placing_isNoFloorWriteIts, text);
 	}
 
 	/** Likewise of the level of a sample, which its site must have. */
@@ -45,9 +46,8 @@ public final class Placing {
 		if (problem != null || site == null || site.getFloors().stream().anyMatch(floor -> floor.getLevel() == floor(text))) {
 			return problem;
 		}
-		return ModelText.name(site) + " has no floor " + text + ". " + (site.getFloors().isEmpty() ? "It has no floors at all."
-				: "Its floors are " + site.getFloors().stream().map(floor -> Integer.toString(floor.getLevel())).collect(Collectors.joining(", "))
-						+ ".");
+		return NLS.bind(Messages.Placing_hasNoFloor, new Object[] { ModelText.name(site), text, site.getFloors().isEmpty() ? Messages.Placing_itHasNoFloorsAt
+				: NLS.bind(Messages.Placing_itsFloorsAre, site.getFloors().stream().map(floor -> Integer.toString(floor.getLevel())).collect(Collectors.joining(", "))) });
 	}
 
 	/** Floors that all sites of some samples have, by level, each with its name and, where that does not say it, its level. */
@@ -60,7 +60,7 @@ public final class Placing {
 				common = own;
 			} else {
 				common.keySet().retainAll(own.keySet());
-				common.replaceAll((level, name) -> name.equals(own.get(level)) ? name : "Floor " + level);
+				common.replaceAll((level, name) -> name.equals(own.get(level)) ? name : NLS.bind(Messages.Placing_floor, level));
 			}
 		}
 		return common == null ? new TreeMap<>() : common;
@@ -68,7 +68,7 @@ public final class Placing {
 
 	private static String label(Floor floor) {
 		String name = ModelText.name(floor);
-		return name.contains(Integer.toString(floor.getLevel())) ? name : name + " (level " + floor.getLevel() + ")";
+		return name.contains(Integer.toString(floor.getLevel())) ? name : NLS.bind(Messages.Placing_level, name, floor.getLevel());
 	}
 
 	/**
@@ -89,7 +89,7 @@ public final class Placing {
 		} catch (NumberFormatException e) {
 			// said below
 		}
-		return name + " '" + text + "' is no length. Write metres such as 12.40.";
+		return NLS.bind(Messages.Placing_isNoLengthWriteMetres, name, text);
 	}
 
 	private static double metres(String text) {
@@ -110,7 +110,7 @@ public final class Placing {
 		boolean moved = x != table.xMetres(ref.row()) || y != table.yMetres(ref.row());
 		boolean lifted = floor(floor) != table.floorLevel(ref.row());
 		if (moved && lifted) {
-			CompoundCommand both = new CompoundCommand("Move sample " + table.id(ref.row()) + " and put it on floor " + floor(floor));
+			CompoundCommand both = new CompoundCommand(NLS.bind(Messages.Placing_moveSampleAndPutIt, table.id(ref.row()), floor(floor)));
 			both.append(new MoveSampleCommand(ref, x, y));
 			both.append(new SetFloorCommand(List.of(ref), floor(floor)));
 			return both;

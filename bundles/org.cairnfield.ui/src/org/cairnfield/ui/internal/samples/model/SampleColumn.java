@@ -7,7 +7,7 @@ public enum SampleColumn {
 	FLOOR("floor", true),
 	X("x (m)", true),
 	Y("y (m)", true),
-	TIME("time (UTC)", false),
+	TIME(Messages.SampleColumn_timeUtc, false),
 	DEVICE("device", false),
 	/** How many access points. */
 	HEARD("heard", true),
@@ -18,7 +18,7 @@ public enum SampleColumn {
 	CLUSTER("cluster", true),
 	ROLE("role", false),
 	/** The strongest access points with their levels; long, so it comes last. */
-	STRONGEST("strongest (dBm)", false);
+	STRONGEST(Messages.SampleColumn_strongestDbm, false);
 
 	private final String title;
 	private final boolean number;

@@ -15,12 +15,13 @@ import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.ResultTable;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.SampleTable;
+import org.eclipse.osgi.util.NLS;
 
 /** Samples of a table for other programs. */
 public final class SampleExport {
 
-	private static final List<String> HEADER = List.of("id", "survey", "site", "floor", "x (m)", "y (m)", "time (UTC)", "device",
-			"heard", "state", "reason", "findings", "worst", "rules", "cluster", "role", "readings (dBm)");
+	private static final List<String> HEADER = List.of("id", "survey", "site", "floor", "x (m)", "y (m)", Messages.SampleExport_timeUtc, "device",
+			"heard", "state", "reason", "findings", "worst", "rules", "cluster", "role", Messages.SampleExport_readingsDbm);
 
 	private SampleExport() {
 	}
@@ -33,7 +34,7 @@ public final class SampleExport {
 	 * @throws IntakeException where the file cannot be written
 	 */
 	public static void write(Path file, SampleContent content, int[] indices, Workers workers) throws IntakeException {
-		workers.progress().begin("writing " + file.getFileName(), indices.length);
+		workers.progress().begin(NLS.bind(Messages.SampleExport_writing, file.getFileName()), indices.length);
 		ResultTable.write(file, HEADER, Arrays.stream(indices).mapToObj(index -> {
 			workers.checkCancelled();
 			workers.progress().advance(1);
@@ -57,7 +58,7 @@ public final class SampleExport {
 		fields.add(table.timeMillis(row) == SampleTable.NO_TIME ? null : Instant.ofEpochMilli(table.timeMillis(row)));
 		fields.add(part.device());
 		fields.add(table.heard(row));
-		fields.add(table.isKept(row) ? "kept" : "set aside");
+		fields.add(table.isKept(row) ? "kept" : Messages.SampleExport_setAside);
 		fields.add(table.reason(row));
 		fields.add(mark == null ? 0 : mark.count());
 		fields.add(mark == null ? null : mark.worst().code());
