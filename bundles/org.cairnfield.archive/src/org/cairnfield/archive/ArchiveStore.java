@@ -78,7 +78,8 @@ public final class ArchiveStore {
 		Path root = Places.real(folder);
 		try {
 			if (Files.exists(root) && !isEmptyFolder(root)) {
-				throw new ArchiveException("no archive was made: " + root + " is there already and not empty", "name another folder");
+				throw new ArchiveException("no archive was made: " + root + " is there already and not empty",
+						"name another folder");
 			}
 			if (root.getParent() != null) {
 				Files.createDirectories(root.getParent());
@@ -138,7 +139,8 @@ public final class ArchiveStore {
 		if (!Files.isDirectory(root)) {
 			throw new ArchiveException("there is no folder " + root, "look where the archive is, or make a new one");
 		}
-		if (!Files.exists(root.resolve(ArchiveLayout.STRUCTURE), LinkOption.NOFOLLOW_LINKS) && !Files.exists(root.resolve("surveys"))
+		if (!Files.exists(root.resolve(ArchiveLayout.STRUCTURE), LinkOption.NOFOLLOW_LINKS)
+				&& !Files.exists(root.resolve("surveys"))
 				&& !Places.hasPrivateFolder(root)) {
 			throw new ArchiveException(root + " holds no archive", "look where the archive is, or make a new one");
 		}
@@ -158,7 +160,8 @@ public final class ArchiveStore {
 		} catch (LockedException e) {
 			throw e;
 		} catch (IOException e) {
-			return new OpenArchive(root, this, null, DiskFaults.explain("it can not be locked", root, e).getMessage(), List.of());
+			return new OpenArchive(root, this, null, DiskFaults.explain("it can not be locked", root, e).getMessage(),
+					List.of());
 		}
 		return opened(lock, () -> {
 			List<Damage> obstacles = SaveRecovery.run(disk, root);
@@ -199,7 +202,8 @@ public final class ArchiveStore {
 	public Path copy(RemoteUrl url, Path folder, Progress progress) throws IOException {
 		Path root = Places.real(folder);
 		if (Files.exists(root) && !isEmptyFolder(root)) {
-			throw new ArchiveException("nothing was copied: " + root + " is there already and not empty", "name another folder");
+			throw new ArchiveException("nothing was copied: " + root + " is there already and not empty",
+					"name another folder");
 		}
 		try {
 			return Copying.of(url, root, disk, progress);

@@ -49,13 +49,16 @@ final class Copying {
 				fetched = remote.fetch(branch, progress);
 			}
 			if (fetched.tip() == null) {
-				throw new ArchiveException("nothing was copied: " + url + (fetched.others().isEmpty() ? " has no archive yet"
-						: " has several branches and none called " + branch + ": " + String.join(", ", fetched.others())),
+				throw new ArchiveException(
+						"nothing was copied: " + url + (fetched.others().isEmpty() ? " has no archive yet"
+								: " has several branches and none called " + branch + ": "
+										+ String.join(", ", fetched.others())),
 						"connect an archive to it and exchange, or name the remote that is meant");
 			}
 			Commit tip = git.find(fetched.tip());
 			if (!git.files(tip, ArchiveLayout.STRUCTURE::equals).has(ArchiveLayout.STRUCTURE)) {
-				throw new ArchiveException("nothing was copied: what is at " + url + " is no archive", "name the remote that is meant");
+				throw new ArchiveException("nothing was copied: what is at " + url + " is no archive",
+						"name the remote that is meant");
 			}
 			git.connect(url, branch);
 			git.fill(branch, tip);

@@ -18,7 +18,8 @@ import org.cairnfield.archive.fault.LockOwner;
  * @param person  who made the changes; empty where that is not known
  * @param paths   the files of the archive that it would change, sorted; empty for a damaged draft
  */
-public record Draft(Path file, Fit fit, String reason, Instant written, Optional<LockOwner> by, String person, List<String> paths) {
+public record Draft(Path file, Fit fit, String reason, Instant written, Optional<LockOwner> by, String person,
+		List<String> paths) {
 
 	/** How a draft goes with the archive on disk. */
 	public enum Fit {

@@ -103,19 +103,23 @@ public final class Drafts {
 			return Optional.empty();
 		}
 		if (archive.readOnlyReason().isPresent()) {
-			throw new ArchiveException("no draft was written: " + root + " is read-only: " + archive.readOnlyReason().get(),
+			throw new ArchiveException(
+					"no draft was written: " + root + " is read-only: " + archive.readOnlyReason().get(),
 					"open it for editing");
 		}
 		Path place = folder.toAbsolutePath().normalize();
 		if (place.startsWith(root)) {
-			throw new ArchiveException("no draft was written: " + place + " is in the archive", "keep drafts beside the archive");
+			throw new ArchiveException("no draft was written: " + place + " is in the archive",
+					"keep drafts beside the archive");
 		}
 		return Optional.of(take(place, person));
 	}
 
 	private Unsaved take(Path place, String person) throws IOException {
-		DueFiles files = DueFiles.of(archive.loaded(), ArchiveFiles.parts(archive.archive()), archive.archive()).detached();
-		return new Unsaved(place, person, files, archive.view(), broughtBack.stream().map(other -> other.getFileName().toString()).toList(), ++taken);
+		DueFiles files = DueFiles.of(archive.loaded(), ArchiveFiles.parts(archive.archive()), archive.archive())
+				.detached();
+		return new Unsaved(place, person, files, archive.view(),
+				broughtBack.stream().map(other -> other.getFileName().toString()).toList(), ++taken);
 	}
 
 	/**
@@ -137,7 +141,8 @@ public final class Drafts {
 				String base = state == null ? null : StateHashes.digest(state);
 				String summary = base + writer.summary() + unsaved.person + unsaved.replaces;
 				if (!file.equals(own) || !summary.equals(ownSummary) || !Files.exists(file)) {
-					writer.finish(root, FolderLock.thisProcess(store.clock().instant()), unsaved.person, unsaved.replaces, base);
+					writer.finish(root, FolderLock.thisProcess(store.clock().instant()), unsaved.person,
+							unsaved.replaces, base);
 				}
 				own = file;
 				ownSummary = summary;
@@ -246,7 +251,8 @@ public final class Drafts {
 		Draft.Fit fit = state != null && draft.isIn(state) ? Draft.Fit.SAVED
 				: reason.isEmpty() ? Draft.Fit.FITS : Draft.Fit.OTHER_STATE;
 		draft.replaces().forEach(name -> replaced.add(file.resolveSibling(name)));
-		return new Draft(file, fit, fit == Draft.Fit.SAVED ? "the archive holds it already" : reason, draft.by().since(),
+		return new Draft(file, fit, fit == Draft.Fit.SAVED ? "the archive holds it already" : reason,
+				draft.by().since(),
 				Optional.of(draft.by()), draft.person(), List.copyOf(draft.entries().keySet()));
 	}
 
@@ -259,7 +265,8 @@ public final class Drafts {
 		if (draft.base() == null) {
 			return "the archive was changed by another program before the draft was written";
 		}
-		return draft.base().equals(StateHashes.digest(state)) ? "" : "the archive was changed since the draft was written";
+		return draft.base().equals(StateHashes.digest(state)) ? ""
+				: "the archive was changed since the draft was written";
 	}
 
 	/**
@@ -273,7 +280,8 @@ public final class Drafts {
 	public synchronized DraftChange change(Draft draft) throws IOException {
 		archive.requireWritable();
 		archive.requireUnmodified();
-		Loaded wanted = ArchiveReader.read(new ChangedFiles(archive.view(), changes(draft)), store.migrations(), ArchiveReader.VOUCHED);
+		Loaded wanted = ArchiveReader.read(new ChangedFiles(archive.view(), changes(draft)), store.migrations(),
+				ArchiveReader.VOUCHED);
 		if (!wanted.damages().isEmpty()) {
 			throw refused(draft, wanted.damages().get(0).toString());
 		}
@@ -281,7 +289,8 @@ public final class Drafts {
 			part.getContents().clear();
 		}
 		wanted.archive().eResource().getContents().clear();
-		return new DraftChange(new ModelPatch(archive.archive(), wanted.archive()), made -> broughtBack(draft.file(), made));
+		return new DraftChange(new ModelPatch(archive.archive(), wanted.archive()),
+				made -> broughtBack(draft.file(), made));
 	}
 
 	private synchronized void broughtBack(Path file, boolean made) {

@@ -37,7 +37,8 @@ record DueFiles(SortedMap<String, EObject> parts, SortedSet<String> gone, Conten
 		SortedSet<String> gone = new TreeSet<>(loaded.parts().keySet());
 		gone.removeAll(parts.keySet());
 		boolean sameParts = loaded.parts().keySet().equals(parts.keySet());
-		boolean restructured = !sameParts || loaded.archive().eResource().isModified() || loaded.outdated().contains(ArchiveLayout.STRUCTURE);
+		boolean restructured = !sameParts || loaded.archive().eResource().isModified()
+				|| loaded.outdated().contains(ArchiveLayout.STRUCTURE);
 		return new DueFiles(due, gone, restructured ? ArchiveFiles.structure(structure) : null);
 	}
 

@@ -67,8 +67,10 @@ public final class Exchange {
 			GitRemote.Fetched fetched = fetch(git, git.remote(required()), progress);
 			Commit head = head(git);
 			Incoming incoming = new Incoming(git, store, root, head, fetched.tip(), null);
-			return new Exchanged(points(incoming.received()), points(git.ancestry().since(head.id(), fetched.tip())), Optional.empty(),
-					incoming.received().isEmpty() ? open.archive().getConflicts().size() : incoming.conflicts(), incoming.notes());
+			return new Exchanged(points(incoming.received()), points(git.ancestry().since(head.id(), fetched.tip())),
+					Optional.empty(),
+					incoming.received().isEmpty() ? open.archive().getConflicts().size() : incoming.conflicts(),
+					incoming.notes());
 		}
 	}
 
@@ -95,7 +97,9 @@ public final class Exchange {
 				}
 			}
 		}
-		throw new ArchiveException("others are sending to " + url + " all the time; what they had sent before is here, yours is not there yet",
+		throw new ArchiveException(
+				"others are sending to " + url
+						+ " all the time; what they had sent before is here, yours is not there yet",
 				"exchange again in a moment");
 	}
 
@@ -111,8 +115,10 @@ public final class Exchange {
 			return;
 		}
 		try (GitFolder git = GitFolder.open(root)) {
-			if (git.remote(url.get()).fetch(branch(git), Progress.NONE).tags().containsKey(version) && !git.hasTag(version)) {
-				throw new ArchiveException(version + " was released by others already, and what is released is never changed",
+			if (git.remote(url.get()).fetch(branch(git), Progress.NONE).tags().containsKey(version)
+					&& !git.hasTag(version)) {
+				throw new ArchiveException(
+						version + " was released by others already, and what is released is never changed",
 						"exchange, then choose a higher version");
 			}
 		} catch (UnreachableException e) {
@@ -126,26 +132,33 @@ public final class Exchange {
 		GitRemote.Fetched fetched = remote.fetch(branch, progress);
 		String last = remote.lastSeen(branch);
 		if (fetched.tip() == null && !fetched.others().isEmpty()) {
-			throw new ArchiveException("the remote has no branch '" + branch + "', but " + String.join(", ", fetched.others()) + "; nothing was changed",
+			throw new ArchiveException(
+					"the remote has no branch '" + branch + "', but " + String.join(", ", fetched.others())
+							+ "; nothing was changed",
 					"go to the branch that is meant with Git");
 		}
 		if (last != null && (fetched.tip() == null || !git.ancestry().isIn(last, fetched.tip()))) {
 			Commit lost = git.find(last);
-			throw new ArchiveException("the remote was rewritten: it lacks the save point " + last.substring(0, 8) + " by " + lost.author() + " of " + lost.time()
-					+ " that it had before; nothing was changed",
+			throw new ArchiveException(
+					"the remote was rewritten: it lacks the save point " + last.substring(0, 8) + " by " + lost.author()
+							+ " of " + lost.time()
+							+ " that it had before; nothing was changed",
 					"find out who did that and why; to bring both together all the same, connect the archive again, then exchange");
 		}
 		return fetched;
 	}
 
 	private RemoteUrl required() throws IOException {
-		return remote().orElseThrow(() -> new ArchiveException(root + " is not connected to a remote", "connect it first"));
+		return remote()
+				.orElseThrow(() -> new ArchiveException(root + " is not connected to a remote", "connect it first"));
 	}
 
 	static String branch(GitFolder git) throws IOException {
 		String branch = git.branch();
 		if (branch == null) {
-			throw new ArchiveException("the archive is at no branch, so nobody could receive its work; nothing was changed", "go back to its branch with Git");
+			throw new ArchiveException(
+					"the archive is at no branch, so nobody could receive its work; nothing was changed",
+					"go back to its branch with Git");
 		}
 		return branch;
 	}

@@ -98,7 +98,8 @@ final class ExchangeRounds {
 
 	/** As a save point of its own, so that a merge brings nothing that no side has. */
 	private void rename(Incoming incoming) throws IOException {
-		Recording recording = new Recording(root, store, "Rename what others have under the same name", person, String.join("\n", incoming.notes()));
+		Recording recording = new Recording(root, store, "Rename what others have under the same name", person,
+				String.join("\n", incoming.notes()));
 		recording.begin(open.view().stamp());
 		recording.after(() -> save(incoming::tellRenamed));
 		open.reload();
@@ -118,7 +119,8 @@ final class ExchangeRounds {
 	/** @return the save point that brings both sides together; empty where nothing here was new to the others */
 	private Optional<SavePoint> merge(GitFolder git, Incoming incoming, String tip) throws IOException {
 		Commit before = Exchange.head(git);
-		Recording recording = Recording.merging(tip, root, store, incoming.summary(), person, incoming.notes().isEmpty() ? null : String.join("\n", incoming.notes()));
+		Recording recording = Recording.merging(tip, root, store, incoming.summary(), person,
+				incoming.notes().isEmpty() ? null : String.join("\n", incoming.notes()));
 		recording.begin(open.view().stamp());
 		Optional<SavePoint> made = recording.after(() -> save(incoming::tell));
 		git.checkOutOthers(before, Exchange.head(git), ArchiveLayout::isPart);

@@ -14,7 +14,8 @@ import org.cairnfield.archive.history.SavePoint;
  * @param conflicts how many things are open in the archive after it, for somebody to decide
  * @param notes    what people should know of and need not decide
  */
-public record Exchanged(List<SavePoint> received, List<SavePoint> sent, Optional<SavePoint> merged, int conflicts, List<String> notes) {
+public record Exchanged(List<SavePoint> received, List<SavePoint> sent, Optional<SavePoint> merged, int conflicts,
+		List<String> notes) {
 
 	public Exchanged {
 		received = List.copyOf(received);

@@ -50,7 +50,8 @@ final class HalfMerged {
 				}
 			}
 			if (line == 0) {
-				all.add(underway.isEmpty() ? damage : new Damage(damage.file(), damage.line(), damage.reason(), underway.get().remedy()));
+				all.add(underway.isEmpty() ? damage
+						: new Damage(damage.file(), damage.line(), damage.reason(), underway.get().remedy()));
 			}
 		}
 		return all;
@@ -70,7 +71,8 @@ final class HalfMerged {
 		if (!files.has(path)) {
 			return 0;
 		}
-		try (BufferedReader in = new BufferedReader(new InputStreamReader(files.open(path), StandardCharsets.ISO_8859_1))) {
+		try (BufferedReader in = new BufferedReader(
+				new InputStreamReader(files.open(path), StandardCharsets.ISO_8859_1))) {
 			long line = 1;
 			for (String text = in.readLine(); text != null; text = in.readLine()) {
 				if (text.startsWith(MARK)) {

@@ -103,7 +103,8 @@ final class Incoming {
 	/** Tells how the files of the folder are to be for that. */
 	void tellRenamed(FileChanges changes) throws IOException {
 		TreeFiles here = files(head.id());
-		new MergedFiles(here, here, here, new PlanImages(here, here, renaming.archive(), here, renaming.archive()), null)
+		new MergedFiles(here, here, here, new PlanImages(here, here, renaming.archive(), here, renaming.archive()),
+				null)
 				.tell(renaming.archive(), true, changes);
 	}
 
@@ -142,14 +143,17 @@ final class Incoming {
 
 	private DamagedException damaged(List<Damage> damages) throws IOException {
 		Damage first = damages.get(0);
-		return new DamagedException("nothing was taken in: what " + git.find(tip).author() + " has sent is damaged: " + first.file() + ' ' + first.reason(),
+		return new DamagedException(
+				"nothing was taken in: what " + git.find(tip).author() + " has sent is damaged: " + first.file() + ' '
+						+ first.reason(),
 				first.remedy() + ", in the archive that it came from, and exchange that one", damages);
 	}
 
 	/** Merges by plain Git that have dropped what people's work rests on do not come in. */
 	private void requireNothingDropped() throws IOException {
 		try (History history = History.of(root)) {
-			List<Damage> losses = history.check().mergeLosses(history.find(tip), head.id()).stream().map(MergeLoss::damage).toList();
+			List<Damage> losses = history.check().mergeLosses(history.find(tip), head.id()).stream()
+					.map(MergeLoss::damage).toList();
 			if (!losses.isEmpty()) {
 				throw damaged(losses);
 			}
@@ -160,12 +164,15 @@ final class Incoming {
 		Ancestry ancestry = git.ancestry();
 		List<Commit> bases = ancestry.bases(head.id(), tip);
 		if (bases.isEmpty()) {
-			throw new ArchiveException("nothing was taken in: the remote has an archive that has no save point in common with this one",
+			throw new ArchiveException(
+					"nothing was taken in: the remote has an archive that has no save point in common with this one",
 					"connect to the right remote, or copy the archive from there");
 		}
 		if (bases.size() > 1) {
-			throw new ArchiveException("nothing was taken in: this archive and the remote were merged crosswise with others before, so there is no one state to "
-					+ "compare with", "exchange with one remote only; to end it, merge with Git and open the archive to see that nothing is lost");
+			throw new ArchiveException(
+					"nothing was taken in: this archive and the remote were merged crosswise with others before, so there is no one state to "
+							+ "compare with",
+					"exchange with one remote only; to end it, merge with Git and open the archive to see that nothing is lost");
 		}
 		String base = bases.get(0).id();
 		Archive before = sound(base);
@@ -177,11 +184,16 @@ final class Incoming {
 		PlanImages images = new PlanImages(then, here, renaming.archive(), there, theirs);
 		try {
 			ArchiveMerge.Merged both = ArchiveMerge.of(before, images.mine(renaming.archive()),
-					images.mineBy(new SideAuthors(git, store.migrations(), ancestry.since(head.id(), base))), images.theirs(theirs),
-					images.theirsBy(new SideAuthors(git, store.migrations(), ancestry.since(tip, base))), MergedFiles.gates(then, here, there));
+					images.mineBy(new SideAuthors(git, store.migrations(), ancestry.since(head.id(), base))),
+					images.theirs(theirs),
+					images.theirsBy(new SideAuthors(git, store.migrations(), ancestry.since(tip, base))),
+					MergedFiles.gates(then, here, there));
 			if (!both.changed().isEmpty()) {
-				throw new ArchiveException("nothing was taken in: verdict " + both.changed().get(0) + " says something different there than here, and nobody can "
-						+ "change a verdict", "find out with 'verify' on both sides who has changed the ledger, and restore it there");
+				throw new ArchiveException(
+						"nothing was taken in: verdict " + both.changed().get(0)
+								+ " says something different there than here, and nobody can "
+								+ "change a verdict",
+						"find out with 'verify' on both sides who has changed the ledger, and restore it there");
 			}
 			merged = both.archive();
 			notes.addAll(both.notes());

@@ -99,7 +99,8 @@ final class MergedFiles {
 	}
 
 	private boolean isChangedThere(String path) {
-		return !Objects.equals(theirs.blob(path), base.blob(path)) && !Objects.equals(theirs.blob(path), mine.blob(path));
+		return !Objects.equals(theirs.blob(path), base.blob(path))
+				&& !Objects.equals(theirs.blob(path), mine.blob(path));
 	}
 
 	private void tellOther(String path, FileChanges changes) throws IOException {

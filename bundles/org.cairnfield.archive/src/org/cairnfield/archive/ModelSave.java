@@ -34,9 +34,11 @@ final class ModelSave {
 
 	/** @return paths of the files that differ now, all of them or none */
 	SortedSet<String> save(Disk disk, Path root, FileDecisions decisions) throws IOException {
-		String changed = view.firstDifference(new FolderView(root, ArchiveLayout::isPart), path -> ArchiveLayout.kind(path) != null);
+		String changed = view.firstDifference(new FolderView(root, ArchiveLayout::isPart),
+				path -> ArchiveLayout.kind(path) != null);
 		if (changed != null) {
-			throw new ArchiveException("nothing was saved: " + changed + " was changed by another program since it was read",
+			throw new ArchiveException(
+					"nothing was saved: " + changed + " was changed by another program since it was read",
 					"read the archive again, which drops what was not saved, and make the change once more");
 		}
 		SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());

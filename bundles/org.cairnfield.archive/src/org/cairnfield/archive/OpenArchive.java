@@ -52,7 +52,8 @@ public final class OpenArchive implements AutoCloseable {
 	 * @param lockless  why there is no lock
 	 * @param obstacles why an interrupted save could not be finished
 	 */
-	OpenArchive(Path root, ArchiveStore store, FolderLock lock, String lockless, List<Damage> obstacles) throws IOException {
+	OpenArchive(Path root, ArchiveStore store, FolderLock lock, String lockless, List<Damage> obstacles)
+			throws IOException {
 		this.root = root;
 		this.store = store;
 		this.lock = lock;
@@ -84,7 +85,9 @@ public final class OpenArchive implements AutoCloseable {
 	/** What a person may want to know although nothing is wrong. */
 	public List<String> notices() {
 		Stream<String> shallow = GitTraces.isShallow(root)
-				? Stream.of(".git/shallow: the history is not whole, earlier save points were left out when the archive was cloned") : Stream.empty();
+				? Stream.of(
+						".git/shallow: the history is not whole, earlier save points were left out when the archive was cloned")
+				: Stream.empty();
 		return Stream.of(interruptedNotice.stream(), shallow, loaded.notices().stream()).flatMap(all -> all).toList();
 	}
 
@@ -94,7 +97,8 @@ public final class OpenArchive implements AutoCloseable {
 			return Optional.of(lockless);
 		}
 		return damages.isEmpty() ? Optional.empty()
-				: Optional.of("it is damaged: " + damages.get(0) + (damages.size() > 1 ? " and " + (damages.size() - 1) + " more" : ""));
+				: Optional.of("it is damaged: " + damages.get(0)
+						+ (damages.size() > 1 ? " and " + (damages.size() - 1) + " more" : ""));
 	}
 
 	/** Whether the files are no longer those that were read or saved here: another program has written since. */
@@ -139,7 +143,9 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	private void accept(FolderView looked, Loaded read) throws IOException {
-		List<Damage> all = Stream.of(obstacles, looked.damages(), read.damages(), LastCommit.damages(root), MergeLook.damages(root, lock != null))
+		List<Damage> all = Stream
+				.of(obstacles, looked.damages(), read.damages(), LastCommit.damages(root),
+						MergeLook.damages(root, lock != null))
 				.flatMap(List::stream).distinct().toList();
 		damages = HalfMerged.explain(root, looked, all);
 		loaded = read;
@@ -262,7 +268,8 @@ public final class OpenArchive implements AutoCloseable {
 	 * @param message of the tag
 	 * @throws ArchiveException where the version was released, here or at the remote, the content is another, or a save point is due
 	 */
-	public ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
+	public ReleaseTag release(String version, String manifest, String digest, String message, Person person)
+			throws IOException {
 		requireWritable();
 		requireUnmodified();
 		exchange().requireFree(version);
@@ -299,7 +306,8 @@ public final class OpenArchive implements AutoCloseable {
 		if (damages.isEmpty()) {
 			recordFirst(point, person);
 		}
-		Recording recording = new Recording(root, store, "Restore " + point.shortId() + ": " + point.summary(), person, unrecorded.words(note));
+		Recording recording = new Recording(root, store, "Restore " + point.shortId() + ": " + point.summary(), person,
+				unrecorded.words(note));
 		recording.begin(view.stamp());
 		Optional<SavePoint> made = recording.after(() -> {
 			new Restoring(root, store).restore(point, !damages.isEmpty(), person);
@@ -323,12 +331,14 @@ public final class OpenArchive implements AutoCloseable {
 		requireUnmodified();
 		interruptedNotice = unrecorded.finish(view, damages);
 		recordFirst(point, person);
-		Recording recording = new Recording(root, store, "Undo " + point.shortId() + ": " + point.summary(), person, unrecorded.words(note));
+		Recording recording = new Recording(root, store, "Undo " + point.shortId() + ": " + point.summary(), person,
+				unrecorded.words(note));
 		recording.begin(view.stamp());
 		return recording.after(() -> {
 			new Restoring(root, store).undo(point, person);
 			reload();
-		}).orElseThrow(() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
+		}).orElseThrow(
+				() -> new ArchiveException(point.shortId() + " is taken back already", "there is nothing to do"));
 	}
 
 	/** For the exchange with others. */
@@ -374,7 +384,8 @@ public final class OpenArchive implements AutoCloseable {
 
 	void requireUnmodified() throws ArchiveException {
 		if (isModified()) {
-			throw new ArchiveException(root + " has changes that were not saved", "save them, or read the archive again");
+			throw new ArchiveException(root + " has changes that were not saved",
+					"save them, or read the archive again");
 		}
 	}
 

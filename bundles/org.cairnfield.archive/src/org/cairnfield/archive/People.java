@@ -36,7 +36,8 @@ public final class People {
 		try (History history = open.history()) {
 			return history.check().signers();
 		} catch (RuntimeException e) { // Git's readers stumble over what they do not expect
-			throw new ArchiveException("the list of people cannot be read: " + e.getMessage(), "\"verify --people\" tells what is wrong", e);
+			throw new ArchiveException("the list of people cannot be read: " + e.getMessage(),
+					"\"verify --people\" tells what is wrong", e);
 		}
 	}
 
@@ -48,7 +49,8 @@ public final class People {
 	 */
 	public SavePoint add(String name, String publicKey, boolean lead, Person person, String note) throws IOException {
 		SignerList before = list();
-		return change(before, before.with(name, publicKey, lead), person, note == null ? "Add " + name + " to the people who sign" : note);
+		return change(before, before.with(name, publicKey, lead), person,
+				note == null ? "Add " + name + " to the people who sign" : note);
 	}
 
 	/**
@@ -58,7 +60,8 @@ public final class People {
 	 */
 	public SavePoint remove(String name, Person person, String note) throws IOException {
 		SignerList before = list();
-		return change(before, before.without(name), person, note == null ? "Remove " + name + " from the people who sign" : note);
+		return change(before, before.without(name), person,
+				note == null ? "Remove " + name + " from the people who sign" : note);
 	}
 
 	private SavePoint change(SignerList before, SignerList after, Person person, String note) throws IOException {
@@ -72,15 +75,20 @@ public final class People {
 			save.commit();
 		}
 		open.reload();
-		return open.savePoint(person, note).orElseThrow(() -> new ArchiveException("the list of people is like that already", "there is nothing to do"));
+		return open.savePoint(person, note).orElseThrow(
+				() -> new ArchiveException("the list of people is like that already", "there is nothing to do"));
 	}
 
 	private void requireLead(SignerList leads) throws IOException {
 		Signature own = OwnKey.tried(open.folder(), leads, store.clock().instant());
 		if (own.state() != State.GOOD) {
-			String names = String.join(", ", leads.signatories().stream().flatMap(lead -> lead.names().stream()).distinct().toList());
-			throw new ArchiveException("nothing was changed: only the signature of " + names + " lets a change of the people count, and yours would be: " + own,
-					own.state() == State.NOT_SIGNED ? "set commit.gpgSign, gpg.format and user.signingKey in your configuration of Git"
+			String names = String.join(", ",
+					leads.signatories().stream().flatMap(lead -> lead.names().stream()).distinct().toList());
+			throw new ArchiveException(
+					"nothing was changed: only the signature of " + names
+							+ " lets a change of the people count, and yours would be: " + own,
+					own.state() == State.NOT_SIGNED
+							? "set commit.gpgSign, gpg.format and user.signingKey in your configuration of Git"
 							: "ask a lead to make the change, or sign with a lead's SSH key");
 		}
 	}

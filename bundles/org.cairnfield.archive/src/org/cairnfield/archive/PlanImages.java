@@ -56,7 +56,8 @@ final class PlanImages {
 	}
 
 	private static boolean isOpen(Archive archive, String path) {
-		return archive.getConflicts().stream().anyMatch(conflict -> conflict.getUnit().equals(UNIT) && path.equals(conflict.getBase()));
+		return archive.getConflicts().stream()
+				.anyMatch(conflict -> conflict.getUnit().equals(UNIT) && path.equals(conflict.getBase()));
 	}
 
 	private static String named(String path, byte[] content) {

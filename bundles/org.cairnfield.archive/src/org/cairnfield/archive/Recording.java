@@ -53,7 +53,8 @@ final class Recording {
 		return new Recording(root, store, opening, person, words, store.clock().instant(), with);
 	}
 
-	private Recording(Path root, ArchiveStore store, String opening, Person person, String words, Instant time, String with) {
+	private Recording(Path root, ArchiveStore store, String opening, Person person, String words, Instant time,
+			String with) {
 		this.root = root;
 		this.store = store;
 		this.opening = opening;
@@ -65,7 +66,8 @@ final class Recording {
 
 	/** One that was interrupted. */
 	static Recording of(Intended intended, Path root, ArchiveStore store) {
-		return new Recording(root, store, intended.opening(), new Person(intended.person(), intended.email()), intended.words(),
+		return new Recording(root, store, intended.opening(), new Person(intended.person(), intended.email()),
+				intended.words(),
 				intended.time(), intended.with()).signed(false);
 	}
 
@@ -84,7 +86,8 @@ final class Recording {
 	boolean begin(String state) throws IOException {
 		if (!noted && Intended.read(root) == null) {
 			String before = GitTraces.isRepository(root) ? HeadTrace.of(root).id() : null;
-			new Intended(person.name(), person.email(), time, opening, words, before, state, with).write(store.disk(), root);
+			new Intended(person.name(), person.email(), time, opening, words, before, state, with).write(store.disk(),
+					root);
 			noted = true;
 		}
 		return noted;
@@ -127,7 +130,8 @@ final class Recording {
 		} catch (DamagedException e) {
 			giveUp();
 			Damage first = e.damages().get(0);
-			throw new DamagedException(NOT_RECORDED + ": the history is damaged: " + first.file() + ' ' + first.reason(), e.remedy(),
+			throw new DamagedException(
+					NOT_RECORDED + ": the history is damaged: " + first.file() + ' ' + first.reason(), e.remedy(),
 					e.damages(), e);
 		} catch (IOException e) {
 			giveUp();
@@ -142,7 +146,8 @@ final class Recording {
 		try (GitFolder git = GitFolder.open(root); History history = History.of(root)) {
 			GitFolder.Obstacle obstacle = git.obstacle();
 			if (obstacle != null) {
-				throw new ArchiveException(NOT_RECORDED + ": " + obstacle.what(), obstacle.remedy() + ", then make the save point again");
+				throw new ArchiveException(NOT_RECORDED + ": " + obstacle.what(),
+						obstacle.remedy() + ", then make the save point again");
 			}
 			SavePoint before = history.last();
 			ArchiveDiff diff = history.compareWithSaved(before);
@@ -151,7 +156,8 @@ final class Recording {
 				requireToGrow(history.compareWithSaved(history.find(with)));
 			}
 			FolderView view = new FolderView(root, ArchiveLayout::isPart);
-			Commit commit = git.commit(view.files(), ArchiveLayout::isPart, History.message(opening, diff, person, words), person.name(),
+			Commit commit = git.commit(view.files(), ArchiveLayout::isPart,
+					History.message(opening, diff, person, words), person.name(),
 					person.email(), time, with, signed);
 			if (commit == null) {
 				return Optional.empty();

@@ -72,7 +72,8 @@ final class Releasing {
 	 * @param digest what the content must be
 	 * @return the release
 	 */
-	ReleaseTag release(String version, String manifest, String digest, String message, Person person) throws IOException {
+	ReleaseTag release(String version, String manifest, String digest, String message, Person person)
+			throws IOException {
 		requireFree(version);
 		Optional<SavePoint> begun = begun(version, manifest);
 		Optional<SavePoint> made = begun;
@@ -84,7 +85,8 @@ final class Releasing {
 			SavePoint point = made.isPresent() ? made.get() : history.last();
 			if (!history.open(point).digest().equals(digest)) {
 				throw new ArchiveException(version + " was not released: the content was changed meanwhile",
-						begun.isPresent() ? "choose a higher version" : "look at the history, measure again, then release");
+						begun.isPresent() ? "choose a higher version"
+								: "look at the history, measure again, then release");
 			}
 			Commit commit = git.find(point.id());
 			Tag tag = git.tag(version, commit, message, person.name(), person.email(), store.clock().instant());
@@ -100,7 +102,8 @@ final class Releasing {
 			HistoryCheck check = history.check();
 			Optional<SavePoint> found = Optional.empty();
 			for (PastManifest past : check.manifests()) {
-				if (past.version().equals(version) && Arrays.equals(past.content(), bytes) && check.isOnBranch(past.savePoint())) {
+				if (past.version().equals(version) && Arrays.equals(past.content(), bytes)
+						&& check.isOnBranch(past.savePoint())) {
 					found = Optional.of(past.savePoint());
 				}
 			}

@@ -169,7 +169,8 @@ final class Restoring {
 	private static void requireGitAtRest(GitFolder git) throws IOException {
 		GitFolder.Obstacle obstacle = git.obstacle();
 		if (obstacle != null) {
-			throw new ArchiveException("nothing was changed: " + obstacle.what(), obstacle.remedy() + ", then try again");
+			throw new ArchiveException("nothing was changed: " + obstacle.what(),
+					obstacle.remedy() + ", then try again");
 		}
 	}
 
@@ -201,7 +202,8 @@ final class Restoring {
 		try (GitFolder git = GitFolder.open(root)) {
 			requireGitAtRest(git);
 			if (point.parents().isEmpty()) {
-				throw new ArchiveException(point.shortId() + " is the beginning of the archive", "restore a later state");
+				throw new ArchiveException(point.shortId() + " is the beginning of the archive",
+						"restore a later state");
 			}
 			Commit before = git.find(point.parents().get(0));
 			FolderView now = new FolderView(root, ArchiveLayout::isPart);
@@ -215,7 +217,8 @@ final class Restoring {
 			for (String path : changes.keySet()) { // which brings all samples of a survey in one file
 				surveyParts.getOrDefault(path, List.of()).forEach(part -> alone.put(part, null));
 			}
-			Loaded loaded = requireSound(new ChangedFiles(now, alone), "the change can not be taken back, as the rest would not be sound");
+			Loaded loaded = requireSound(new ChangedFiles(now, alone),
+					"the change can not be taken back, as the rest would not be sound");
 			KeptLedgers kept = ledgersWithout(point, git, now, person);
 			boolean added = kept.nameIn(loaded.archive()) | KeptComments.add(loaded.archive(), now, store.migrations());
 			SortedMap<String, EObject> parts = ArchiveFiles.parts(loaded.archive());
@@ -233,7 +236,8 @@ final class Restoring {
 	}
 
 	/** Only what none of the states before had is a save point's own: what a merge brought together stays. */
-	private KeptLedgers ledgersWithout(SavePoint point, GitFolder git, FolderView now, Person person) throws IOException {
+	private KeptLedgers ledgersWithout(SavePoint point, GitFolder git, FolderView now, Person person)
+			throws IOException {
 		KeptLedgers kept = KeptLedgers.of(now, store.migrations());
 		KeptLedgers changed = ledgers(git, point.id());
 		KeptLedgers own = changed;
@@ -254,7 +258,8 @@ final class Restoring {
 		return KeptLedgers.of(git.files(git.find(commit), ArchiveLayout::isPart), store.migrations());
 	}
 
-	private static void put(Save save, String path, byte[] content, Loaded loaded, SortedMap<String, EObject> parts, FileSource now)
+	private static void put(Save save, String path, byte[] content, Loaded loaded, SortedMap<String, EObject> parts,
+			FileSource now)
 			throws IOException {
 		FileKind kind = ArchiveLayout.kind(path);
 		if (content == null) {

@@ -73,15 +73,18 @@ final class SideAuthors implements Authors {
 	private boolean sets(Commit commit, Unit unit, String value) throws IOException {
 		if (isTouched(commit, unit)) {
 			if (unit.place().equals(GateLines.PLACE)) {
-				return Objects.equals(gate(commit.id(), unit), value) && !Objects.equals(gate(commit.parents().get(0), unit), value);
+				return Objects.equals(gate(commit.id(), unit), value)
+						&& !Objects.equals(gate(commit.parents().get(0), unit), value);
 			}
 			Archive after = state(commit.id());
 			Archive before = state(commit.parents().get(0));
 			if (unit.name().equals(Unit.PRESENCE) && value == null) {
-				return !Units.isThere(after, unit) && Units.isThere(before, unit) && Place.find(after, Place.container(unit.place())) != null;
+				return !Units.isThere(after, unit) && Units.isThere(before, unit)
+						&& Place.find(after, Place.container(unit.place())) != null;
 			}
-			return Units.isThere(after, unit) && Objects.equals(Units.get(after, unit), value) && (isOpen(before, unit) && !isOpen(after, unit)
-					|| !Units.isThere(before, unit) || !says(before, unit).equals(says(after, unit)));
+			return Units.isThere(after, unit) && Objects.equals(Units.get(after, unit), value)
+					&& (isOpen(before, unit) && !isOpen(after, unit)
+							|| !Units.isThere(before, unit) || !says(before, unit).equals(says(after, unit)));
 		}
 		return false;
 	}
@@ -110,7 +113,8 @@ final class SideAuthors implements Authors {
 		boolean ofSample = Place.sample(unit.place()) != null;
 		for (TreeFiles side : List.of(after, before)) {
 			for (String path : side.paths()) {
-				if ((!ofSample || path.startsWith("surveys/") || path.equals(ArchiveLayout.STRUCTURE)) && !Objects.equals(after.blob(path), before.blob(path))) {
+				if ((!ofSample || path.startsWith("surveys/") || path.equals(ArchiveLayout.STRUCTURE))
+						&& !Objects.equals(after.blob(path), before.blob(path))) {
 					return true;
 				}
 			}
@@ -126,7 +130,9 @@ final class SideAuthors implements Authors {
 	private Archive state(String commit) throws IOException {
 		Archive known = states.get(commit);
 		if (known == null) {
-			known = ArchiveReader.read(git.files(git.find(commit), ArchiveLayout::isPart), migrations, ArchiveReader.VOUCHED).archive();
+			known = ArchiveReader
+					.read(git.files(git.find(commit), ArchiveLayout::isPart), migrations, ArchiveReader.VOUCHED)
+					.archive();
 			states.put(commit, known);
 		}
 		return known;

@@ -49,7 +49,8 @@ final class Unrecorded {
 			return Optional.of(began + " and waits until the archive is sound");
 		}
 		if (intended.state().equals(Intended.MIXED)) {
-			return Optional.of(began + ", and others have changed the files since; the next save point will hold its changes too");
+			return Optional.of(
+					began + ", and others have changed the files since; the next save point will hold its changes too");
 		}
 		String last = GitTraces.isRepository(root) ? HeadTrace.of(root).id() : null;
 		if (!intended.comesAfter(last) || intended.state().equals(view.stamp())) {
@@ -74,7 +75,8 @@ final class Unrecorded {
 	void recordOfAnother(Person person) throws IOException {
 		Optional<String> other = savedBy().filter(name -> !name.equals(person.name()));
 		if (other.isPresent()) {
-			new Recording(root, store, "", Person.named(other.get()), words("Recorded before " + person.name() + " saved")).signed(false).record();
+			new Recording(root, store, "", Person.named(other.get()),
+					words("Recorded before " + person.name() + " saved")).signed(false).record();
 			recorded();
 		}
 	}

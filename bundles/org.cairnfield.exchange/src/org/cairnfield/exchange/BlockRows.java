@@ -58,7 +58,8 @@ final class BlockRows implements Row {
 			}
 			if (size > of.limits.columns()) {
 				throw new IntakeException(of.file, line, CellWords.count(size) + " columns, more than the "
-						+ CellWords.count(of.limits.columns()) + " that are taken", "Check that the file is a survey table");
+						+ CellWords.count(of.limits.columns()) + " that are taken",
+						"Check that the file is a survey table");
 			}
 			if (!isBlank()) {
 				return true;

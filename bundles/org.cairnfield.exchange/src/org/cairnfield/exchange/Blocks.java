@@ -83,8 +83,10 @@ final class Blocks implements AutoCloseable {
 				return null;
 			}
 			if (whole.end() == 0 && length > limits.recordChars()) {
-				throw Failures.of(file, line, new Failures.Refused("a record here is longer than " + CellWords.count(limits.recordChars())
-						+ " characters", "Look for a quotation mark that is not closed, or for another kind of file"));
+				throw Failures.of(file, line,
+						new Failures.Refused("a record here is longer than " + CellWords.count(limits.recordChars())
+								+ " characters",
+								"Look for a quotation mark that is not closed, or for another kind of file"));
 			}
 			buffer = Arrays.copyOf(buffer, buffer.length * 2);
 		}

@@ -33,7 +33,8 @@ final class ChannelLists {
 					int start = ListCells.numberStart(cell);
 					int number = start < 0 ? 0 : number(cell.substring(start));
 					if (channel(number).isPresent()) {
-						counts.computeIfAbsent(Guard.off(cell.substring(0, start - 1).strip()), n -> new HashMap<>()).merge(number, 1, Integer::sum);
+						counts.computeIfAbsent(Guard.off(cell.substring(0, start - 1).strip()), n -> new HashMap<>())
+								.merge(number, 1, Integer::sum);
 					} else {
 						strange += cell.isEmpty() ? 0 : 1;
 					}
@@ -43,7 +44,8 @@ final class ChannelLists {
 		counts.forEach((name, of) -> sink.channel(name, signals.site,
 				channel(of.entrySet().stream().max(Map.Entry.<Integer, Integer>comparingByValue()
 						.thenComparing(Map.Entry.comparingByKey())).orElseThrow().getKey()).orElseThrow()));
-		signals.note("channels of " + CellWords.count(counts.size()) + " access points: 1 to 14 are taken for 2.4 GHz, 32 to 177 for 5 GHz"
+		signals.note("channels of " + CellWords.count(counts.size())
+				+ " access points: 1 to 14 are taken for 2.4 GHz, 32 to 177 for 5 GHz"
 				+ (strange == 0 ? "" : "; " + CellWords.count(strange) + " cells hold no channel"));
 	}
 
@@ -57,7 +59,8 @@ final class ChannelLists {
 
 	/** In the older bands: a bare number says nothing about 6 GHz. */
 	private static Optional<WifiChannel> channel(int number) {
-		return Stream.of(WifiBand.GHZ_2_4, WifiBand.GHZ_5).filter(band -> number >= band.first() && number <= band.last())
+		return Stream.of(WifiBand.GHZ_2_4, WifiBand.GHZ_5)
+				.filter(band -> number >= band.first() && number <= band.last())
 				.map(band -> new WifiChannel(band, number)).findFirst();
 	}
 }

@@ -30,8 +30,10 @@ final class ColumnNames {
 	private void requireUsable(int column) throws IntakeException {
 		String name = plan.signalNames == null ? plan.names.get(column) : plan.signalNames.get(column);
 		if (!PlaceReader.isName(name)) {
-			throw new IntakeException(plan.file, 1, "the name of column " + (column + 1) + ", " + CellWords.shown(name) + ", has "
-					+ CellWords.count(name.length()) + " characters, more than the " + PlaceReader.LONGEST_NAME + " of an access point's name",
+			throw new IntakeException(plan.file, 1,
+					"the name of column " + (column + 1) + ", " + CellWords.shown(name) + ", has "
+							+ CellWords.count(name.length()) + " characters, more than the " + PlaceReader.LONGEST_NAME
+							+ " of an access point's name",
 					"Give it a shorter one, or leave the column out by \"--column #" + (column + 1) + "=ignored\"");
 		}
 	}
@@ -41,8 +43,10 @@ final class ColumnNames {
 		for (int other = 0; other < plan.roles.length; other++) {
 			if (other != column && !name.isEmpty() && name.equalsIgnoreCase(plan.names.get(other).strip())
 					&& !TOLD.equals(plan.evidence[other])) {
-				throw new IntakeException(plan.file, 1, "columns " + (Math.min(column, other) + 1) + " and " + (Math.max(column, other) + 1)
-						+ " are both named " + CellWords.shown(name) + ", and which of them is meant is not clear",
+				throw new IntakeException(plan.file, 1,
+						"columns " + (Math.min(column, other) + 1) + " and " + (Math.max(column, other) + 1)
+								+ " are both named " + CellWords.shown(name)
+								+ ", and which of them is meant is not clear",
 						"Give one of them another name, or leave it out by \"--column #" + (other + 1) + "=ignored\"");
 			}
 		}

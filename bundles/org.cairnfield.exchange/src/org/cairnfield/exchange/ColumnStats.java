@@ -126,7 +126,8 @@ final class ColumnStats {
 
 	/** Whether it may count seconds since the survey began: from near 0 upwards, never back. */
 	boolean isRelativeTime() {
-		return numbers > 1 && numbers == filled && falls == 0 && min >= 0 && min < LATEST_START && max > min && max < LONGEST_SECONDS;
+		return numbers > 1 && numbers == filled && falls == 0 && min >= 0 && min < LATEST_START && max > min
+				&& max < LONGEST_SECONDS;
 	}
 
 	/** Whether it counts up with every row, as a spreadsheet does that fills a column by itself. */
@@ -137,7 +138,8 @@ final class ColumnStats {
 	private static boolean follows(String before, String cell) {
 		int end = stem(cell);
 		int stem = stem(before);
-		return cell.length() - end <= MOST_DIGITS && before.length() - stem <= MOST_DIGITS && end < cell.length() && stem < before.length()
+		return cell.length() - end <= MOST_DIGITS && before.length() - stem <= MOST_DIGITS && end < cell.length()
+				&& stem < before.length()
 				&& end == stem && cell.startsWith(before.substring(0, stem))
 				&& Long.parseLong(cell.substring(end)) == Long.parseLong(before.substring(stem)) + 1;
 	}

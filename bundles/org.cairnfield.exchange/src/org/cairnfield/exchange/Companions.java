@@ -17,7 +17,7 @@ final class Companions implements AutoCloseable {
 	/** Passes over the headers; closes everything where one cannot be opened. */
 	Companions(FilePlan signals, Limits limits) throws IntakeException {
 		try {
-			for (FilePlan plan : new FilePlan[] {signals, signals.coordinates, signals.ids, signals.times}) {
+			for (FilePlan plan : new FilePlan[] { signals, signals.coordinates, signals.ids, signals.times }) {
 				if (plan != null) {
 					open(plan, limits);
 				}

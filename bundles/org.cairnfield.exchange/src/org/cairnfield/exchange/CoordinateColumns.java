@@ -27,12 +27,14 @@ final class CoordinateColumns {
 			return "";
 		}
 		boolean floorLast = isFloor(last) && isCoordinate(last - 2) && isCoordinate(last - 1);
-		int x = floorLast ? last - 2 : isCoordinate(last - 1) && isCoordinate(last) ? last - 1 : isCoordinate(0) && isCoordinate(1) ? 0 : -1;
+		int x = floorLast ? last - 2
+				: isCoordinate(last - 1) && isCoordinate(last) ? last - 1 : isCoordinate(0) && isCoordinate(1) ? 0 : -1;
 		if (x < 0) {
 			return "";
 		}
 		int floor = floorLast ? last : x == 0 && isFloor(2) ? 2 : -1;
-		long signals = IntStream.rangeClosed(0, last).filter(i -> i != x && i != x + 1 && i != floor).filter(i -> stats[i].isSignal() && isWhole(i)).count();
+		long signals = IntStream.rangeClosed(0, last).filter(i -> i != x && i != x + 1 && i != floor)
+				.filter(i -> stats[i].isSignal() && isWhole(i)).count();
 		if (signals < FEWEST_SIGNALS) {
 			return "";
 		}
@@ -43,7 +45,8 @@ final class CoordinateColumns {
 			plan.role(floor, ColumnRole.FLOOR, "beside the coordinates, few whole numbers");
 		}
 		return signals + " columns hold levels in whole dBm, and " + why + " two hold "
-				+ (isWhole(x) && isWhole(x + 1) ? "numbers that no level has" : "numbers with fractions") + ": coordinates";
+				+ (isWhole(x) && isWhole(x + 1) ? "numbers that no level has" : "numbers with fractions")
+				+ ": coordinates";
 	}
 
 	private boolean isWhole(int column) {
@@ -59,7 +62,8 @@ final class CoordinateColumns {
 
 	private boolean isFloor(int column) {
 		ColumnStats s = stats[column];
-		return s.filled > 0 && s.empty == 0 && s.numbers == s.filled && isWhole(column) && !s.isSignal() && s.min > -100 && s.max < MOST_FLOOR
+		return s.filled > 0 && s.empty == 0 && s.numbers == s.filled && isWhole(column) && !s.isSignal() && s.min > -100
+				&& s.max < MOST_FLOOR
 				&& s.outside.size() + (s.inRange > 0 ? 1 : 0) <= FEWEST_SIGNALS * FEWEST_SIGNALS && s.max - s.min < 40;
 	}
 }

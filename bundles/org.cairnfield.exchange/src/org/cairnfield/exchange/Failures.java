@@ -28,7 +28,8 @@ final class Failures {
 
 	/** A quotation mark without its partner. */
 	static Refused unclosed() {
-		return new Refused("a quotation mark that opens here is never closed", "Close it, or double it where it belongs to the text");
+		return new Refused("a quotation mark that opens here is never closed",
+				"Close it, or double it where it belongs to the text");
 	}
 
 	static IntakeException of(Path file, long line, IOException e) {

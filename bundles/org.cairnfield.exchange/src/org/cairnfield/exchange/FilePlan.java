@@ -78,7 +78,8 @@ final class FilePlan {
 
 	/** This file and, for signals, the other parts. */
 	List<FilePlan> parts() {
-		return java.util.stream.Stream.of(this, coordinates, ids, times, channels).filter(java.util.Objects::nonNull).toList();
+		return java.util.stream.Stream.of(this, coordinates, ids, times, channels).filter(java.util.Objects::nonNull)
+				.toList();
 	}
 
 	/** All columns of a role, from 0. */
@@ -118,6 +119,7 @@ final class FilePlan {
 	/** How a column is called in messages. */
 	String called(int column) {
 		return "column " + (column + 1) + (dialect.header() && column < names.size() && !names.get(column).isEmpty()
-				? " (" + CellWords.shown(names.get(column)) + ")" : "");
+				? " (" + CellWords.shown(names.get(column)) + ")"
+				: "");
 	}
 }

@@ -49,7 +49,8 @@ public final class FilledTable {
 		long line = 0;
 		try {
 			if (Files.size(file) > MOST_BYTES) {
-				throw new IntakeException(file, 0, "the file is larger than a table that people fill in", "Name the table that was exported");
+				throw new IntakeException(file, 0, "the file is larger than a table that people fill in",
+						"Name the table that was exported");
 			}
 			String text = Files.readString(file, StandardCharsets.UTF_8);
 			text = text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -85,7 +86,8 @@ public final class FilledTable {
 		List<String> header = record.stream().map(String::strip).toList();
 		for (String column : required) {
 			if (!header.contains(column)) {
-				throw new IntakeException(file, 1, "there is no column '" + column + "'", "Keep the header of the table that was exported");
+				throw new IntakeException(file, 1, "there is no column '" + column + "'",
+						"Keep the header of the table that was exported");
 			}
 		}
 		return header;
@@ -93,7 +95,8 @@ public final class FilledTable {
 
 	private static Row row(Path file, long line, List<String> header, CSVRecord record) throws IntakeException {
 		if (record.size() > header.size()) {
-			throw new IntakeException(file, line, "the row has " + record.size() + " fields, the header " + header.size(),
+			throw new IntakeException(file, line,
+					"the row has " + record.size() + " fields, the header " + header.size(),
 					"Put texts with a comma in quotation marks");
 		}
 		Map<String, String> fields = new LinkedHashMap<>();

@@ -12,7 +12,8 @@ final class HeaderWords {
 
 	/** Own words by role; within a role earlier words win over later ones. */
 	private static final Map<ColumnRole, List<String>> OWN = Map.of(
-			ColumnRole.X, List.of("x", "posx", "xpos", "xcoord", "e", "east", "easting", "lon", "lng", "long", "longitude"),
+			ColumnRole.X,
+			List.of("x", "posx", "xpos", "xcoord", "e", "east", "easting", "lon", "lng", "long", "longitude"),
 			ColumnRole.Y, List.of("y", "posy", "ypos", "ycoord", "n", "north", "northing", "lat", "latitude"),
 			ColumnRole.FLOOR, List.of("floor", "storey", "story", "etage", "geschoss", "stockwerk", "flr", "level"),
 			ColumnRole.SITE, List.of("building", "site", "house", "venue", "bldg", "gebaeude", "gebäude"),

@@ -22,7 +22,8 @@ public record Intake(RadioMap map, List<String> sampleIds, List<FileReport> repo
 		String notHeard, List<String> notes, Map<String, WifiChannel> channels) {
 
 	/** Without channels. */
-	public Intake(RadioMap map, List<String> sampleIds, List<FileReport> reports, List<Quarantine> quarantines, String notHeard,
+	public Intake(RadioMap map, List<String> sampleIds, List<FileReport> reports, List<Quarantine> quarantines,
+			String notHeard,
 			List<String> notes) {
 		this(map, sampleIds, reports, quarantines, notHeard, notes, Map.of());
 	}

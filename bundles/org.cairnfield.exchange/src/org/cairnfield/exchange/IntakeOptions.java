@@ -245,7 +245,8 @@ public final class IntakeOptions {
 
 	@Override
 	public boolean equals(Object other) {
-		return other instanceof IntakeOptions o && limits.equals(o.limits) && Objects.equals(usualSite, o.usualSite) && Mapping.format(this).equals(Mapping.format(o));
+		return other instanceof IntakeOptions o && limits.equals(o.limits) && Objects.equals(usualSite, o.usualSite)
+				&& Mapping.format(this).equals(Mapping.format(o));
 	}
 
 	@Override

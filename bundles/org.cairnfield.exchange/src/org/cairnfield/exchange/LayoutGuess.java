@@ -39,8 +39,8 @@ final class LayoutGuess {
 
 	private void decideExact() {
 		layout(Layout.WIDE, "the header is that of Cairnfield's own tables");
-		ColumnRole[] roles = {ColumnRole.ID, ColumnRole.TIME, ColumnRole.DEVICE, ColumnRole.SITE, ColumnRole.FLOOR,
-				ColumnRole.X, ColumnRole.Y};
+		ColumnRole[] roles = { ColumnRole.ID, ColumnRole.TIME, ColumnRole.DEVICE, ColumnRole.SITE, ColumnRole.FLOOR,
+				ColumnRole.X, ColumnRole.Y };
 		for (int i = 0; i < plan.width; i++) {
 			if (plan.roles[i] == null) {
 				plan.role(i, i < roles.length ? roles[i] : ColumnRole.SIGNAL, "Cairnfield's own layout");
@@ -49,7 +49,8 @@ final class LayoutGuess {
 		String told = options.notHeard().orElse(NotHeard.EMPTY);
 		plan.notHeard = NotHeard.of(told);
 		plan.notHeardSure = true;
-		plan.guess(new Guess("not heard", told, options.notHeard().isPresent() ? "as told" : "Cairnfield's own layout"));
+		plan.guess(
+				new Guess("not heard", told, options.notHeard().isPresent() ? "as told" : "Cairnfield's own layout"));
 	}
 
 	private boolean isLong() {
@@ -152,7 +153,8 @@ final class LayoutGuess {
 			plan.role(0, times ? ColumnRole.TIME : ColumnRole.ID, "a single column");
 			part(times ? FilePlan.Part.TIMES : FilePlan.Part.IDS, mark != null ? "the file's name says so"
 					: times ? "a single column of times" : "a single column");
-		} else if (mark == FilePlan.Part.COORDINATES || mark == null && plan.width <= 4 && signals == 0 || plan.hasPosition()) {
+		} else if (mark == FilePlan.Part.COORDINATES || mark == null && plan.width <= 4 && signals == 0
+				|| plan.hasPosition()) {
 			decideCoordinates();
 			part(FilePlan.Part.COORDINATES, mark != null ? "the file's name says so" : "few columns, none of levels");
 		} else {
@@ -163,7 +165,7 @@ final class LayoutGuess {
 	}
 
 	private void decideCoordinates() {
-		ColumnRole[] usual = {ColumnRole.X, ColumnRole.Y, ColumnRole.FLOOR};
+		ColumnRole[] usual = { ColumnRole.X, ColumnRole.Y, ColumnRole.FLOOR };
 		for (int i = 0; i < Math.min(usual.length, plan.width); i++) {
 			boolean fits = i < 2 || stats[i].whole == stats[i].filled && stats[i].min > -100 && stats[i].max < 200;
 			if (plan.roles[i] == null && !plan.has(usual[i]) && fits) {

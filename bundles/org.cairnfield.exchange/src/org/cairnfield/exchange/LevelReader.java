@@ -113,7 +113,8 @@ final class LevelReader {
 	String unknownSign() {
 		Map.Entry<Double, Long> best = outsideValues.entrySet().stream().max(Map.Entry.comparingByValue()).orElse(null);
 		return best != null && best.getValue() >= 20 && best.getValue() * 10 >= outside * 9
-				? CellNumbers.plain(best.getKey()) : null;
+				? CellNumbers.plain(best.getKey())
+				: null;
 	}
 
 	String describe(int sign, String cell) {

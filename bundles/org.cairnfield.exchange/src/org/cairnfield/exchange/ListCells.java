@@ -25,13 +25,15 @@ final class ListCells {
 		long cells = 0;
 		long levels = 0;
 		long channels = 0;
-		for (String cell : rows.stream().flatMap(Arrays::stream).map(String::strip).filter(c -> !c.isEmpty()).toList()) {
+		for (String cell : rows.stream().flatMap(Arrays::stream).map(String::strip).filter(c -> !c.isEmpty())
+				.toList()) {
 			cells++;
 			int number = number(cell);
 			levels += number >= RadioMap.LOWEST_RSSI_DBM && number < 0 ? 1 : 0;
 			channels += number > 0 ? 1 : 0;
 		}
-		return levels * 10 > cells * 9 ? FilePlan.Part.SIGNALS : channels * 10 > cells * 9 ? FilePlan.Part.CHANNELS : null;
+		return levels * 10 > cells * 9 ? FilePlan.Part.SIGNALS
+				: channels * 10 > cells * 9 ? FilePlan.Part.CHANNELS : null;
 	}
 
 	/** The whole number that ends a cell; 0 where there is none. Addresses end in two digits, which are no number here. */

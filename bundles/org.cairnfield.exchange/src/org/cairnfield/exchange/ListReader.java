@@ -40,7 +40,8 @@ final class ListReader extends FileReader<ListReader.Batch> {
 		}
 		noteLevels();
 		if (repeated > 0) {
-			plan.note(CellWords.count(repeated) + " readings name an access point that their row has already: the strongest level counts");
+			plan.note(CellWords.count(repeated)
+					+ " readings name an access point that their row has already: the strongest level counts");
 		}
 		if (silent > 0) {
 			plan.note(CellWords.count(silent) + " samples heard no access point");

@@ -81,8 +81,10 @@ final class LongReader extends FileReader<LongReader.Batch> {
 		super(plan, options, sink, floors, workers);
 		addressColumn = plan.column(ColumnRole.ACCESS_POINT);
 		levelColumn = plan.column(ColumnRole.RSSI);
-		placeColumns = Stream.of(ColumnRole.X, ColumnRole.Y, ColumnRole.FLOOR, ColumnRole.SITE, ColumnRole.TIME, ColumnRole.DEVICE,
-				ColumnRole.ID).filter(plan::has).mapToInt(plan::column).toArray();
+		placeColumns = Stream
+				.of(ColumnRole.X, ColumnRole.Y, ColumnRole.FLOOR, ColumnRole.SITE, ColumnRole.TIME, ColumnRole.DEVICE,
+						ColumnRole.ID)
+				.filter(plan::has).mapToInt(plan::column).toArray();
 	}
 
 	@Override
@@ -166,7 +168,8 @@ final class LongReader extends FileReader<LongReader.Batch> {
 			return null;
 		}
 		RowPlace at = RowPlace.of(place);
-		Pile pile = batch.piles.computeIfAbsent(key(at), k -> new Pile(at, row.signals().line(), place.zoneless() > zoneless));
+		Pile pile = batch.piles.computeIfAbsent(key(at),
+				k -> new Pile(at, row.signals().line(), place.zoneless() > zoneless));
 		if (!pile.place.sameSpot(at)) {
 			batch.contradicts = true;
 		} else if (pile.zoneless == place.zoneless() > zoneless) {
@@ -202,8 +205,9 @@ final class LongReader extends FileReader<LongReader.Batch> {
 			boolean elsewhere = contradicts(entry.getKey(), entry.getValue());
 			if (elsewhere) {
 				batch.accepted = 0;
-				batch.refuse(row, Fault.CONFLICT, "sample " + CellWords.shown(entry.getValue().place.id()) + " was elsewhere on line "
-						+ piles.get(entry.getKey()).line);
+				batch.refuse(row, Fault.CONFLICT,
+						"sample " + CellWords.shown(entry.getValue().place.id()) + " was elsewhere on line "
+								+ piles.get(entry.getKey()).line);
 			}
 			return elsewhere;
 		});
@@ -224,8 +228,10 @@ final class LongReader extends FileReader<LongReader.Batch> {
 			readings += more.size;
 			if (readings + 8L * piles.size() > options.limits().readings() && more.size > 0) {
 				// only rows that took their turns one by one come as far as this
-				throw new IntakeException(plan.file, more.line, "more than " + CellWords.count(options.limits().readings())
-						+ " readings, which is as much as memory is there for", "Give the program more memory (-Xmx), or split the file");
+				throw new IntakeException(plan.file, more.line,
+						"more than " + CellWords.count(options.limits().readings())
+								+ " readings, which is as much as memory is there for",
+						"Give the program more memory (-Xmx), or split the file");
 			}
 		}
 	}
@@ -260,7 +266,8 @@ final class LongReader extends FileReader<LongReader.Batch> {
 	private void notes() {
 		noteLevels();
 		if (repeatedEqual + repeatedOther > 0) {
-			plan.note(CellWords.count(repeatedEqual + repeatedOther) + " readings repeat an access point of their sample, "
+			plan.note(CellWords.count(repeatedEqual + repeatedOther)
+					+ " readings repeat an access point of their sample, "
 					+ CellWords.count(repeatedOther) + " of them with another level: the strongest counts");
 		}
 		if (piles.size() > 10 && accepted < 1.5 * piles.size()) {

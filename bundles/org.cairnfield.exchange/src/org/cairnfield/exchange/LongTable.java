@@ -42,7 +42,8 @@ public final class LongTable {
 		csv.printRecord("id", "bssid", "rssi", "time", "device", "building", "floor", "x", "y");
 		for (int s = 0; s < map.size(); s++) {
 			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
-				row(csv, map, ids, s, Guard.on(map.accessPoints().get(map.accessPoint(k))), Integer.toString(map.rssiDbm(k)));
+				row(csv, map, ids, s, Guard.on(map.accessPoints().get(map.accessPoint(k))),
+						Integer.toString(map.rssiDbm(k)));
 			}
 			if (map.heard(s) == 0) {
 				row(csv, map, ids, s, "", "");

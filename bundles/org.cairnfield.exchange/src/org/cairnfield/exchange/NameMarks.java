@@ -26,12 +26,12 @@ final class NameMarks {
 				: COORDINATES.matcher(stem).find() ? FilePlan.Part.COORDINATES
 						: TIMES.matcher(stem).find() ? FilePlan.Part.TIMES
 								: CHANNELS.matcher(stem).find() ? FilePlan.Part.CHANNELS
-								: IDS.matcher(stem).find() ? FilePlan.Part.IDS : null;
+										: IDS.matcher(stem).find() ? FilePlan.Part.IDS : null;
 	}
 
 	/** The stem without the mark: what the files of one survey have in common. */
 	static String key(String stem) {
-		for (Pattern p : new Pattern[] {SIGNALS, COORDINATES, TIMES, CHANNELS, IDS}) {
+		for (Pattern p : new Pattern[] { SIGNALS, COORDINATES, TIMES, CHANNELS, IDS }) {
 			Matcher m = p.matcher(stem);
 			if (m.find()) {
 				return stem.substring(0, m.start()) + stem.substring(m.end());

@@ -56,8 +56,9 @@ record NotHeardGuess(NotHeard value, String evidence, boolean sure) {
 					+ CellWords.count(cells) + " cells are blank", true);
 		}
 		guess = blanksMeanIt ? null : heap(levels, cells);
-		return guess != null ? guess : new NotHeardGuess(NotHeard.of(NotHeard.EMPTY), "every one of "
-				+ CellWords.count(cells) + " cells looked at holds a level", false);
+		return guess != null ? guess
+				: new NotHeardGuess(NotHeard.of(NotHeard.EMPTY), "every one of "
+						+ CellWords.count(cells) + " cells looked at holds a level", false);
 	}
 
 	private static NotHeardGuess outside(Map<Double, Long> outside, long[] levels, long cells, long blanks) {

@@ -48,7 +48,9 @@ final class Pairing {
 			if (plan.layout == Layout.PAIRED && plan.part != FilePlan.Part.SIGNALS && !pairing.used.contains(plan)) {
 				problem(plan, strict, new IntakeException(plan.file, 0, "these " + plan.part.word() + " (" + plan.rows
 						+ " rows) belong to no table of signals in the list" + (plan.dialect.header()
-								? ", and no column of levels (dBm) was found among " + columns(plan) : ""), "Add the signals or leave this file out"));
+								? ", and no column of levels (dBm) was found among " + columns(plan)
+								: ""),
+						"Add the signals or leave this file out"));
 			}
 		}
 		for (FilePlan plan : plans) {
@@ -62,20 +64,26 @@ final class Pairing {
 		Map<String, List<FilePlan>> alike = new LinkedHashMap<>();
 		for (FilePlan plan : plans) {
 			if (plan.siteByName) {
-				alike.computeIfAbsent(plan.file.toAbsolutePath().normalize().getParent() + "/" + plan.site.replaceAll("\\d+", "#"), name -> new ArrayList<>()).add(plan);
+				alike.computeIfAbsent(
+						plan.file.toAbsolutePath().normalize().getParent() + "/" + plan.site.replaceAll("\\d+", "#"),
+						name -> new ArrayList<>()).add(plan);
 			}
 		}
-		alike.values().stream().filter(same -> same.stream().map(plan -> plan.site).distinct().count() > 1).forEach(same -> {
-			Path folder = same.get(0).file.toAbsolutePath().normalize().getParent();
-			String site = SiteNames.choose(List.of(same.get(0).site.replaceAll("[\\d_. -]+", ""), folder.getFileName() == null ? "" : folder.getFileName().toString()));
-			String evidence = same.size() + " files whose names differ by numbers only";
-			same.forEach(plan -> {
-				plan.site = site;
-				plan.guesses.replaceAll(guess -> guess.what().equals("site") ? new Guess("site", site, "no building column: one site of " + evidence) : guess);
-				plan.notes.removeIf(note -> note.startsWith(NAMED_AFTER));
-				plan.note("no building column: " + evidence + " are put at one site, " + CellWords.shown(site));
-			});
-		});
+		alike.values().stream().filter(same -> same.stream().map(plan -> plan.site).distinct().count() > 1)
+				.forEach(same -> {
+					Path folder = same.get(0).file.toAbsolutePath().normalize().getParent();
+					String site = SiteNames.choose(List.of(same.get(0).site.replaceAll("[\\d_. -]+", ""),
+							folder.getFileName() == null ? "" : folder.getFileName().toString()));
+					String evidence = same.size() + " files whose names differ by numbers only";
+					same.forEach(plan -> {
+						plan.site = site;
+						plan.guesses.replaceAll(guess -> guess.what().equals("site")
+								? new Guess("site", site, "no building column: one site of " + evidence)
+								: guess);
+						plan.notes.removeIf(note -> note.startsWith(NAMED_AFTER));
+						plan.note("no building column: " + evidence + " are put at one site, " + CellWords.shown(site));
+					});
+				});
 	}
 
 	/** Throws where plans must be sound, and keeps the problem for the preview elsewhere. */
@@ -90,9 +98,13 @@ final class Pairing {
 		for (FilePlan plan : plans) {
 			for (int column : plan.counting) {
 				String what = plan.roles[column] == ColumnRole.SITE ? "building" : "floor";
-				problem(plan, strict, new IntakeException(plan.file, 0, plan.called(column) + " counts up with every row, which would make a " + what
-						+ " of each: a spreadsheet may have filled it in by itself", "Say that the column is ignored and which " + what
-						+ " it is, or, where each row really has a " + what + " of its own, that the column is the " + what));
+				problem(plan, strict,
+						new IntakeException(plan.file, 0,
+								plan.called(column) + " counts up with every row, which would make a " + what
+										+ " of each: a spreadsheet may have filled it in by itself",
+								"Say that the column is ignored and which " + what
+										+ " it is, or, where each row really has a " + what
+										+ " of its own, that the column is the " + what));
 			}
 			if (plan.part != FilePlan.Part.TABLE) {
 				continue;
@@ -114,7 +126,8 @@ final class Pairing {
 
 	private static String columns(FilePlan plan) {
 		return plan.names.stream().limit(12).map(CellWords::shown).collect(java.util.stream.Collectors.joining(", "))
-				+ (plan.names.size() > 12 ? " …" : "") + (plan.notes.isEmpty() ? "" : "; " + String.join("; ", plan.notes));
+				+ (plan.names.size() > 12 ? " …" : "")
+				+ (plan.notes.isEmpty() ? "" : "; " + String.join("; ", plan.notes));
 	}
 
 	private void completeByName(FilePlan signals) throws IntakeException {
@@ -238,7 +251,8 @@ final class Pairing {
 			return;
 		}
 		boolean site = plan.has(ColumnRole.SITE) || plan.coordinates != null && plan.coordinates.has(ColumnRole.SITE);
-		boolean floor = plan.has(ColumnRole.FLOOR) || plan.coordinates != null && plan.coordinates.has(ColumnRole.FLOOR);
+		boolean floor = plan.has(ColumnRole.FLOOR)
+				|| plan.coordinates != null && plan.coordinates.has(ColumnRole.FLOOR);
 		List<String> names = new ArrayList<>();
 		String stem = SiteNames.stem(plan.file.getFileName().toString());
 		names.add(plan.part == FilePlan.Part.SIGNALS ? NameMarks.key(stem) : stem);
@@ -250,14 +264,16 @@ final class Pairing {
 		plan.site = options.site().or(options::usualSite).orElse(SiteNames.choose(names));
 		plan.guess(options.site().isPresent() ? new Guess("site", plan.site, "as told")
 				: site ? new Guess("site", "by column", "there is a building column")
-						: plan.siteByName ? new Guess("site", plan.site, "no building column: named after the file or its folder")
+						: plan.siteByName
+								? new Guess("site", plan.site, "no building column: named after the file or its folder")
 								: new Guess("site", plan.site, "no building column: the archive has this site only"));
 		plan.guess(options.floor().isPresent() ? new Guess("floor", options.floor().get().toString(), "as told")
 				: floor ? new Guess("floor", "by column", "there is a floor column")
 						: new Guess("floor", "0", "no floor column"));
 		if (!site && options.site().isEmpty()) {
 			plan.note(plan.siteByName ? NAMED_AFTER + CellWords.shown(plan.site) + " after the file or its folder"
-					: "no building column: put at " + CellWords.shown(plan.site) + ", the only site of the archive; say another where it is one");
+					: "no building column: put at " + CellWords.shown(plan.site)
+							+ ", the only site of the archive; say another where it is one");
 		}
 		if (!floor && options.floor().isEmpty()) {
 			plan.note("no floor column: everything is put on floor 0");

@@ -110,9 +110,11 @@ final class PlaceColumns {
 	/** Seconds since the survey began count from the day that file or folder is named by. */
 	private boolean relativeTime(ColumnStats s, String name) {
 		Optional<LocalDate> day = DatedName.of(plan.file);
-		String seconds = String.format(Locale.ROOT, "column %s counts from %.0f to %.0f, taken as seconds since the survey began", name, s.min, s.max);
+		String seconds = String.format(Locale.ROOT,
+				"column %s counts from %.0f to %.0f, taken as seconds since the survey began", name, s.min, s.max);
 		if (day.isEmpty()) {
-			plan.note(seconds + ", and is not used since nobody says of which day: put it into the name of the file or its folder, such as 2030-01-31");
+			plan.note(seconds
+					+ ", and is not used since nobody says of which day: put it into the name of the file or its folder, such as 2030-01-31");
 			return false;
 		}
 		plan.timeBaseMillis = day.get().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli();

@@ -101,7 +101,8 @@ final class PlaceReader {
 		double value = CellNumbers.parse(cell, decimalComma) * metresPerUnit;
 		if (!(Math.abs(value) <= FARTHEST_METRES) && fault == null) {
 			refuse(Fault.POSITION, cell.isBlank() ? axis.word() + " is missing"
-					: axis.word() + (Double.isNaN(value) ? " is no number: " : " is beyond the Earth: ") + CellWords.shown(cell));
+					: axis.word() + (Double.isNaN(value) ? " is no number: " : " is beyond the Earth: ")
+							+ CellWords.shown(cell));
 		}
 		return value;
 	}
@@ -178,7 +179,8 @@ final class PlaceReader {
 
 	/** A number loses its ".0", so that 1 and 1.0 are one building. */
 	private String name(String cell) {
-		return cell.endsWith(".0") && !Double.isNaN(CellNumbers.parse(cell, false)) ? cell.substring(0, cell.length() - 2)
+		return cell.endsWith(".0") && !Double.isNaN(CellNumbers.parse(cell, false))
+				? cell.substring(0, cell.length() - 2)
 				: Guard.off(cell);
 	}
 

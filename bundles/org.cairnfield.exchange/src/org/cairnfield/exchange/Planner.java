@@ -45,7 +45,8 @@ final class Planner {
 		for (String name : options.roles().keySet()) {
 			if (!planner.rolesFound.contains(name)) {
 				Pairing.problem(plans.get(0), strict, new IntakeException(files.get(0), 0, "no column "
-						+ CellWords.shown(name) + " was found" + (files.size() > 1 ? " here or in the other files" : ""),
+						+ CellWords.shown(name) + " was found"
+						+ (files.size() > 1 ? " here or in the other files" : ""),
 						"Name a column as in the header, or by its number such as #3"));
 			}
 		}
@@ -63,7 +64,8 @@ final class Planner {
 			while (first.size() < FIRST_ROWS && rows.next()) {
 				first.add(IntStream.range(0, rows.size()).mapToObj(rows::get).toArray(String[]::new));
 			}
-			FilePlan.Part listed = options.layout().orElse(Layout.PAIRED) == Layout.PAIRED ? ListCells.part(first) : null;
+			FilePlan.Part listed = options.layout().orElse(Layout.PAIRED) == Layout.PAIRED ? ListCells.part(first)
+					: null;
 			if (listed != null) {
 				return listed(plan, listed, first);
 			}
@@ -71,7 +73,8 @@ final class Planner {
 			decideHeader(plan, first);
 			int from = plan.dialect.header() ? 1 : 0;
 			if (first.size() == from) {
-				throw new IntakeException(file, 0, "the file has a header but no rows", "Leave it out, or export it again");
+				throw new IntakeException(file, 0, "the file has a header but no rows",
+						"Leave it out, or export it again");
 			}
 			plan.width = plan.dialect.header() ? first.get(0).length : usualWidth(first);
 			stats = new ColumnStats[plan.width];
@@ -105,8 +108,10 @@ final class Planner {
 		plan.listed = true;
 		plan.layout = Layout.PAIRED;
 		plan.part = part;
-		plan.guess(new Guess("layout", "paired, " + part.word(), options.layout().isPresent() ? "as told" : "a row lists pairs such as "
-				+ (part == FilePlan.Part.SIGNALS ? "name:level" : "name:channel")));
+		plan.guess(new Guess("layout", "paired, " + part.word(),
+				options.layout().isPresent() ? "as told"
+						: "a row lists pairs such as "
+								+ (part == FilePlan.Part.SIGNALS ? "name:level" : "name:channel")));
 		if (part == FilePlan.Part.SIGNALS) {
 			plan.guess(new Guess("not heard", NotHeard.EMPTY, "what a row does not list"));
 		}
@@ -161,8 +166,10 @@ final class Planner {
 		} else if (d.separator() == ',') {
 			evidence = "the comma is the separator";
 		} else {
-			long commas = first.stream().flatMap(java.util.Arrays::stream).filter(c -> CellNumbers.hasMark(c, ',')).count();
-			long points = first.stream().flatMap(java.util.Arrays::stream).filter(c -> CellNumbers.hasMark(c, '.')).count();
+			long commas = first.stream().flatMap(java.util.Arrays::stream).filter(c -> CellNumbers.hasMark(c, ','))
+					.count();
+			long points = first.stream().flatMap(java.util.Arrays::stream).filter(c -> CellNumbers.hasMark(c, '.'))
+					.count();
 			comma = commas > points;
 			evidence = commas + " decimals with a comma and " + points + " with a point in the first rows";
 		}
@@ -187,7 +194,8 @@ final class Planner {
 		} else {
 			double share = (double) texts / first.length;
 			double below = rows.stream().skip(1).mapToDouble(
-					r -> java.util.Arrays.stream(r).filter(c -> isText(c, plan)).count() / (double) r.length).average().orElse(0);
+					r -> java.util.Arrays.stream(r).filter(c -> isText(c, plan)).count() / (double) r.length).average()
+					.orElse(0);
 			header = share >= 0.5 && below < share / 2;
 			evidence = CellWords.percent(texts, first.length) + " of the first row is text, "
 					+ CellWords.percent(Math.round(below * 1000), 1000) + " of the rows below";
@@ -220,7 +228,8 @@ final class Planner {
 
 	/** A file whose rows say nothing takes over what the other files agree on. */
 	private static void agreeOnNotHeard(List<FilePlan> plans) {
-		List<FilePlan> signals = plans.stream().filter(p -> p.has(ColumnRole.SIGNAL) || p.has(ColumnRole.RSSI)).toList();
+		List<FilePlan> signals = plans.stream().filter(p -> p.has(ColumnRole.SIGNAL) || p.has(ColumnRole.RSSI))
+				.toList();
 		List<FilePlan> sure = signals.stream().filter(p -> p.notHeardSure).toList();
 		if (sure.isEmpty() || sure.stream().map(p -> p.notHeard.toString()).distinct().count() > 1) {
 			return;

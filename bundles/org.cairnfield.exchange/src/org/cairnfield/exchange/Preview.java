@@ -21,7 +21,8 @@ import java.util.Optional;
  * @param options   the options that fix what was understood
  */
 public record Preview(Path file, Layout layout, String part, List<Path> partners, List<Guess> guesses,
-		List<Column> columns, List<String> notes, List<String> problems, List<List<String>> firstRows, IntakeOptions options) {
+		List<Column> columns, List<String> notes, List<String> problems, List<List<String>> firstRows,
+		IntakeOptions options) {
 
 	/** The columns of a role. */
 	public List<Column> columns(ColumnRole role) {

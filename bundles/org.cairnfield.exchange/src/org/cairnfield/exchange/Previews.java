@@ -25,7 +25,8 @@ final class Previews {
 		}
 		return new Preview(plan.file, plan.layout, plan.part.word(), partners, List.copyOf(plan.guesses), columns,
 				List.copyOf(plan.notes),
-				plan.problems.stream().map(p -> p.what() + ". " + p.remedy() + ".").toList(), List.copyOf(plan.firstRows),
+				plan.problems.stream().map(p -> p.what() + ". " + p.remedy() + ".").toList(),
+				List.copyOf(plan.firstRows),
 				fixed(plan, options));
 	}
 

@@ -19,7 +19,7 @@ import org.cairnfield.exchange.internal.text.CellNumbers;
  */
 record SeparatorGuess(char separator, String evidence) {
 
-	private static final char[] CANDIDATES = {';', '\t', ','};
+	private static final char[] CANDIDATES = { ';', '\t', ',' };
 	private static final int ROWS = 40;
 	private static final int CHARS = 1 << 18;
 

@@ -109,7 +109,7 @@ final class Sniffer {
 	}
 
 	private void refuseBinary(byte[] b, String text) throws IntakeException {
-		List<int[]> signs = Arrays.asList(new int[] {'P', 'K', 3, 4}, new int[] {0xD0, 0xCF, 0x11, 0xE0});
+		List<int[]> signs = Arrays.asList(new int[] { 'P', 'K', 3, 4 }, new int[] { 0xD0, 0xCF, 0x11, 0xE0 });
 		for (int[] sign : signs) {
 			if (starts(b, sign)) {
 				throw new IntakeException(file, 0, "this is a workbook or an archive, not a table of text",

@@ -107,7 +107,9 @@ public final class SurveyIntake {
 		if (!floors.readings().isEmpty()) {
 			notes.add("floor names were read as levels: " + new java.util.TreeMap<>(floors.readings())
 					+ (floors.readings().containsValue(FloorNames.FIRST_FREE)
-							? "; those from " + FloorNames.FIRST_FREE + " up hold no number: give them levels in a mapping" : ""));
+							? "; those from " + FloorNames.FIRST_FREE
+									+ " up hold no number: give them levels in a mapping"
+							: ""));
 		}
 		if (!options.accessPointsPerSite()) {
 			SharedNames.note(map, notes);
@@ -134,7 +136,8 @@ public final class SurveyIntake {
 			report.notes().forEach(n -> progress.warn(plan.file.getFileName() + ": " + n));
 		}
 		notes.forEach(progress::warn);
-		return new Intake(map, ids, List.copyOf(all), List.copyOf(bad), String.join(" or ", notHeard), List.copyOf(notes));
+		return new Intake(map, ids, List.copyOf(all), List.copyOf(bad), String.join(" or ", notHeard),
+				List.copyOf(notes));
 	}
 
 	private static long bytes(Path file) {

@@ -30,8 +30,9 @@ final class Utf8 extends InputStream {
 
 	/** Fails where bytes are no characters; text in UTF-8 passes as it is, see {@link #malformed}. */
 	static InputStream of(InputStream in, Charset charset) {
-		return charset.equals(StandardCharsets.UTF_8) ? in : new Utf8(new InputStreamReader(in, charset.newDecoder()
-				.onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT)));
+		return charset.equals(StandardCharsets.UTF_8) ? in
+				: new Utf8(new InputStreamReader(in, charset.newDecoder()
+						.onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT)));
 	}
 
 	/** Where the first bytes stand that are no UTF-8, or the number of bytes where all are. */

@@ -167,7 +167,8 @@ final class WideReader extends FileReader<WideReader.Batch> {
 		for (int k = 0; k < columns.length; k++) {
 			if (!good[k] && bad[k] >= BAD_COLUMN_CELLS) {
 				plan.leftOut.add(columns[k]);
-				plan.note(plan.called(columns[k]) + " holds no level from -120 to 0 dBm anywhere but " + CellWords.count(bad[k])
+				plan.note(plan.called(columns[k]) + " holds no level from -120 to 0 dBm anywhere but "
+						+ CellWords.count(bad[k])
 						+ " other values, so it is left out; say with a mapping what it is");
 				any = true;
 			}

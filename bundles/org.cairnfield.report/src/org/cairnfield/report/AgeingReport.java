@@ -50,24 +50,36 @@ public final class AgeingReport {
 		page.heading(name);
 		page.paragraph(TimelineWords.summary(study.timeline()));
 		study.plan().ifPresent(plan -> page.paragraph(plan.best()
-				.map(best -> "What helps most: " + best.preview() + ". " + best.effect() + ".").orElse("Nothing that was measured helps: leave the map as it is.")));
+				.map(best -> "What helps most: " + best.preview() + ". " + best.effect() + ".")
+				.orElse("Nothing that was measured helps: leave the map as it is.")));
 		AgeingCurves curves = AgeingCurves.of(study);
 		if (!curves.curves().isEmpty()) {
-			page.picture(Pictures.ageing(curves.curves(), curves.start().toString(), "Three weighted neighbours; mean of the mean errors at each place."), number,
+			page.picture(
+					Pictures.ageing(curves.curves(), curves.start().toString(),
+							"Three weighted neighbours; mean of the mean errors at each place."),
+					number,
 					"A map of the surveys of the date before each survey, of the first survey alone, and of releases, on the surveys that came after.");
 		}
 		List<List<String>> rows = new ArrayList<>();
 		study.timeline().steps().forEach(step -> rows.add(row(step)));
-		page.table("Surveys in order of time", List.of("Day", "Survey", "Changed", "Places#", "Gone#", "New#", "Replaced#", "Moved#", "Error before (m)#", "95 %#"), rows);
-		study.plan().ifPresent(plan -> page.table("Remedies, measured on the survey of " + plan.day() + ": half of its places proposed, the other half judged",
-				List.of("Remedy", "What it does", "Before (m)#", "After (m)#", "95 % of the change#", "Measured"), plan.remedies().stream().map(AgeingReport::row).toList()));
+		page.table("Surveys in order of time", List.of("Day", "Survey", "Changed", "Places#", "Gone#", "New#",
+				"Replaced#", "Moved#", "Error before (m)#", "95 %#"), rows);
+		study.plan().ifPresent(plan -> page.table(
+				"Remedies, measured on the survey of " + plan.day()
+						+ ": half of its places proposed, the other half judged",
+				List.of("Remedy", "What it does", "Before (m)#", "After (m)#", "95 % of the change#", "Measured"),
+				plan.remedies().stream().map(AgeingReport::row).toList()));
 	}
 
 	private static List<String> row(TimelineStep step) {
 		boolean compared = step.change() != null;
-		return List.of(step.date().toString(), step.survey(), !compared ? "–" : step.isChanged() ? "changed" : "as before", compared ? Integer.toString(step.change().places()) : "–",
-				count(step, Fate.VANISHED), count(step, Fate.APPEARED), count(step, Fate.REPLACED), count(step, Fate.MOVED),
-				ReportPage.metres(step.error().metres()), step.error().isKnown() ? interval(step.error().interval().low(), step.error().interval().high()) : "–");
+		return List.of(step.date().toString(), step.survey(),
+				!compared ? "–" : step.isChanged() ? "changed" : "as before",
+				compared ? Integer.toString(step.change().places()) : "–",
+				count(step, Fate.VANISHED), count(step, Fate.APPEARED), count(step, Fate.REPLACED),
+				count(step, Fate.MOVED),
+				ReportPage.metres(step.error().metres()),
+				step.error().isKnown() ? interval(step.error().interval().low(), step.error().interval().high()) : "–");
 	}
 
 	private static String count(TimelineStep step, Fate fate) {
@@ -75,7 +87,8 @@ public final class AgeingReport {
 	}
 
 	private static List<String> row(AgeRemedy remedy) {
-		return List.of(remedy.kind().title(), remedy.preview(), ReportPage.metres(remedy.before().metres()), ReportPage.metres(remedy.after().metres()),
+		return List.of(remedy.kind().title(), remedy.preview(), ReportPage.metres(remedy.before().metres()),
+				ReportPage.metres(remedy.after().metres()),
 				String.format(Locale.ROOT, "%+.2f to %+.2f", remedy.change().low(), remedy.change().high()),
 				remedy.isGain() ? "better" : remedy.change().low() > 0 ? "worse" : "no gain");
 	}

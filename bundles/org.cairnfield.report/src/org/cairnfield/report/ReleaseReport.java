@@ -59,7 +59,8 @@ public final class ReleaseReport {
 	}
 
 	/** As the other, of an archive without damage. */
-	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest, List<SavePoint> steps) {
+	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest,
+			List<SavePoint> steps) {
 		return html(archive, manifest, check, digest, steps, List.of());
 	}
 
@@ -72,10 +73,12 @@ public final class ReleaseReport {
 	 * @param damages  what could not be read of the archive: the page begins with it
 	 * @return HTML; the same for the same arguments
 	 */
-	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest, List<SavePoint> steps,
+	public static String html(Archive archive, ReleaseManifest manifest, GateCheck check, String digest,
+			List<SavePoint> steps,
 			List<Damage> damages) {
 		String name = archive.getName() == null || archive.getName().isBlank() ? "Radio map" : archive.getName();
-		ReleaseReport report = new ReleaseReport(archive, manifest, check, name + (manifest == null ? "" : " " + manifest.version()));
+		ReleaseReport report = new ReleaseReport(archive, manifest, check,
+				name + (manifest == null ? "" : " " + manifest.version()));
 		report.head(name, digest);
 		report.damages(damages);
 		report.map();
@@ -94,7 +97,8 @@ public final class ReleaseReport {
 		page.element("h1", "", name + (manifest == null ? "" : ", release " + manifest.version()));
 		page.element("p", "class=\"sub\"", manifest == null ? "Working state, not a release"
 				: "Prepared by " + manifest.preparedBy() + " on " + manifest.preparedAt() + (manifest.isSigned()
-						? ", signed by " + manifest.signedBy() + " on " + manifest.signedAt() : ", not signed yet"));
+						? ", signed by " + manifest.signedBy() + " on " + manifest.signedAt()
+						: ", not signed yet"));
 		page.raw("<p>Content (SHA-256) <code>" + digest + "</code></p>\n");
 		if (manifest != null && !manifest.notes().isBlank()) {
 			page.paragraph(manifest.notes());
@@ -106,7 +110,8 @@ public final class ReleaseReport {
 			page.heading("The archive is damaged");
 			page.paragraph("It could not be read whole. All figures on this page rest on what is left of it.");
 			page.table("Damage", List.of("File", "Line#", "What is wrong", "What to do"), damages.stream()
-					.map(d -> List.of(d.file(), d.line() > 0 ? Long.toString(d.line()) : "–", d.reason(), d.remedy())).toList());
+					.map(d -> List.of(d.file(), d.line() > 0 ? Long.toString(d.line()) : "–", d.reason(), d.remedy()))
+					.toList());
 		}
 	}
 
@@ -123,8 +128,12 @@ public final class ReleaseReport {
 					kept += survey.table().isKept(row) ? 1 : 0;
 				}
 				rows.add(List.of(ArchiveMap.nameOf(site), or(survey.getName(), survey.getId()),
-						survey.getDate() == null ? "–" : survey.getDate().toString(), survey.getDevice() == null ? "–" : or(survey.getDevice().getName(), "–"),
-						survey.getKind() == SurveyKind.TRAINING && !ArchiveMap.isOfTheMap(survey) ? "left out of the map" : survey.getKind().getName().toLowerCase(Locale.ROOT), Integer.toString(survey.table().size()),
+						survey.getDate() == null ? "–" : survey.getDate().toString(),
+						survey.getDevice() == null ? "–" : or(survey.getDevice().getName(), "–"),
+						survey.getKind() == SurveyKind.TRAINING && !ArchiveMap.isOfTheMap(survey)
+								? "left out of the map"
+								: survey.getKind().getName().toLowerCase(Locale.ROOT),
+						Integer.toString(survey.table().size()),
 						Integer.toString(survey.table().size() - kept)));
 			}
 		}
@@ -158,7 +167,8 @@ public final class ReleaseReport {
 				accessPoints.merge(accessPoint.getReason(), 1, Integer::sum);
 			}
 		}
-		long others = archive.getAccessPoints().stream().filter(accessPoint -> accessPoint.getCountsAs() != null).count();
+		long others = archive.getAccessPoints().stream().filter(accessPoint -> accessPoint.getCountsAs() != null)
+				.count();
 		List<List<String>> rows = new ArrayList<>();
 		if (others > 0) {
 			rows.add(List.of("access points", "count as others: replaced, or of one radio", Long.toString(others)));
@@ -168,7 +178,8 @@ public final class ReleaseReport {
 		for (Device device : archive.getDevices()) {
 			if (device.getMapSlope() != null && device.getMapShiftDb() != null) {
 				rows.add(List.of("device " + or(device.getName(), device.getId()), "levels corrected in the map",
-						String.format(Locale.ROOT, "%.2f of each, %+.1f dB", device.getMapSlope(), device.getMapShiftDb())));
+						String.format(Locale.ROOT, "%.2f of each, %+.1f dB", device.getMapSlope(),
+								device.getMapShiftDb())));
 			} else if (device.isCalibrated()) {
 				rows.add(List.of("device " + or(device.getName(), device.getId()), "calibrated",
 						String.format(Locale.ROOT, "%+.1f dB", device.getOffsetDb())));
@@ -177,13 +188,16 @@ public final class ReleaseReport {
 		if (rows.isEmpty()) {
 			page.paragraph("Nothing was set aside.");
 		} else {
-			page.table("Set aside: kept in the archive, left out of the map", List.of("What", "Why", "How many#"), rows);
+			page.table("Set aside: kept in the archive, left out of the map", List.of("What", "Why", "How many#"),
+					rows);
 		}
 		Map<String, int[]> findings = new TreeMap<>();
-		check.check().open().forEach(f -> findings.computeIfAbsent(f.rule() + " (" + f.severity().name().toLowerCase(Locale.ROOT) + ")",
-				r -> new int[2])[0]++);
-		check.check().waived().forEach(f -> findings.computeIfAbsent(f.rule() + " (" + f.severity().name().toLowerCase(Locale.ROOT) + ")",
-				r -> new int[2])[1]++);
+		check.check().open().forEach(
+				f -> findings.computeIfAbsent(f.rule() + " (" + f.severity().name().toLowerCase(Locale.ROOT) + ")",
+						r -> new int[2])[0]++);
+		check.check().waived().forEach(
+				f -> findings.computeIfAbsent(f.rule() + " (" + f.severity().name().toLowerCase(Locale.ROOT) + ")",
+						r -> new int[2])[1]++);
 		List<String> told = manifest == null ? RuleSettings.of(archive).rules().words() : manifest.rules();
 		if (!told.isEmpty()) {
 			page.paragraph("The rules are told otherwise than usual:");
@@ -193,15 +207,18 @@ public final class ReleaseReport {
 			page.paragraph("The rules find nothing.");
 		} else {
 			page.table("What the rules still find", List.of("Rule", "Open#", "Waived#"), findings.entrySet().stream()
-					.map(e -> List.of(e.getKey(), Integer.toString(e.getValue()[0]), Integer.toString(e.getValue()[1]))).toList());
+					.map(e -> List.of(e.getKey(), Integer.toString(e.getValue()[0]), Integer.toString(e.getValue()[1])))
+					.toList());
 		}
 		if (!archive.getWaivers().isEmpty()) {
-			page.table("Waivers", List.of("Rule", "Reason", "By", "When"), archive.getWaivers().stream().map(ReleaseReport::waiver).toList());
+			page.table("Waivers", List.of("Rule", "Reason", "By", "When"),
+					archive.getWaivers().stream().map(ReleaseReport::waiver).toList());
 		}
 	}
 
 	private static List<String> waiver(Waiver w) {
-		return List.of(or(w.getRule(), "–"), or(w.getReason(), "–"), or(w.getPerson(), "–"), w.getTime() == null ? "–" : w.getTime().toString());
+		return List.of(or(w.getRule(), "–"), or(w.getReason(), "–"), or(w.getPerson(), "–"),
+				w.getTime() == null ? "–" : w.getTime().toString());
 	}
 
 	/** Remedies, among the rest: each is told in the save point that has it. */
@@ -223,7 +240,9 @@ public final class ReleaseReport {
 			if (check.released().splits().contains(split.getId()) && split.getLabels() != null) {
 				boolean dbscan = split.getMethod() == null;
 				rows.add(List.of(split.getId(), String.valueOf(split.getScope()), dbscan ? "DBSCAN" : split.getMethod(),
-						dbscan ? String.format(Locale.ROOT, "%.4g", split.getEpsilon()) : "–", dbscan ? Integer.toString(split.getMinPts()) : "–", Integer.toString(split.getLabels().clusterSizes().length),
+						dbscan ? String.format(Locale.ROOT, "%.4g", split.getEpsilon()) : "–",
+						dbscan ? Integer.toString(split.getMinPts()) : "–",
+						Integer.toString(split.getLabels().clusterSizes().length),
 						Integer.toString(split.getLabels().size()), Integer.toString(split.getLabels().noise())));
 			}
 		}
@@ -250,13 +269,17 @@ public final class ReleaseReport {
 		}
 		page.table("Noise samples", List.of("State", "How many#"), rows);
 		ReviewPolicy policy = check.gates().policy(archive);
-		page.paragraph(String.format(Locale.ROOT, "Bands of strength: %s. %s An audit stops a band with more than %.3g %% wrong, at %.3g %%.",
+		page.paragraph(String.format(Locale.ROOT,
+				"Bands of strength: %s. %s An audit stops a band with more than %.3g %% wrong, at %.3g %%.",
 				policy.bands(), policy.secondBands().isEmpty() ? "No band needs a second reviewer."
-						: "A second reviewer is needed in " + String.join(", ", new TreeSet<>(policy.secondBands())) + ".",
+						: "A second reviewer is needed in " + String.join(", ", new TreeSet<>(policy.secondBands()))
+								+ ".",
 				100 * policy.limitShare(), 100 * policy.confidence()));
 		for (Agreement agreement : check.released().agreement()) {
 			if (agreement.kappa().items() > 0) {
-				page.paragraph(String.format(Locale.ROOT, "%d samples were looked at by two people; they agreed on %.0f %%. %s.", agreement.kappa().items(),
+				page.paragraph(String.format(Locale.ROOT,
+						"%d samples were looked at by two people; they agreed on %.0f %%. %s.",
+						agreement.kappa().items(),
 						100 * agreement.kappa().observed(), agreement.kappaText()));
 			}
 		}
@@ -268,8 +291,10 @@ public final class ReleaseReport {
 		Map<String, Integer> approved = new LinkedHashMap<>();
 		archive.getLedgers().stream().filter(ledger -> check.released().splits().contains(ledger.getId()))
 				.flatMap(ledger -> ledger.getVerdicts().stream())
-				.filter(verdict -> ReasonCode.BAND_AUDITED.code().equals(verdict.getReasonCode()) && verdict.getText() != null)
-				.forEach(verdict -> approved.merge(verdict.getText() + "; the rest approved by " + verdict.getPerson(), 1, Integer::sum));
+				.filter(verdict -> ReasonCode.BAND_AUDITED.code().equals(verdict.getReasonCode())
+						&& verdict.getText() != null)
+				.forEach(verdict -> approved.merge(verdict.getText() + "; the rest approved by " + verdict.getPerson(),
+						1, Integer::sum));
 		if (!approved.isEmpty()) {
 			page.table("Bands approved after an audit of samples drawn by lot", List.of("Audit", "Approved unseen#"),
 					approved.entrySet().stream().map(e -> List.of(e.getKey(), e.getValue().toString())).toList());
@@ -287,12 +312,18 @@ public final class ReleaseReport {
 		List<List<String>> rows = new ArrayList<>();
 		for (Way w : ways) {
 			rows.add(List.of(w.name(), ReportPage.metres(w.errors().meanMetres()),
-					ReportPage.metres(w.mean().low()) + " to " + ReportPage.metres(w.mean().high()), ReportPage.metres(w.errors().medianMetres()),
+					ReportPage.metres(w.mean().low()) + " to " + ReportPage.metres(w.mean().high()),
+					ReportPage.metres(w.errors().medianMetres()),
 					ReportPage.metres(w.errors().p75Metres()), ReportPage.metres(w.errors().p95Metres()),
-					ReportPage.percent((double) w.errors().siteAndFloorHits() / w.errors().points()), ReportPage.percent(w.comparisons() / plain)));
+					ReportPage.percent((double) w.errors().siteAndFloorHits() / w.errors().points()),
+					ReportPage.percent(w.comparisons() / plain)));
 		}
-		page.table("Horizontal error in metres on " + check.measures().test() + " test samples; 95 % bootstrap interval of the mean",
-				List.of("Way", "Mean#", "95 % of mean#", "Median#", "75 %#", "95 %#", "Right floor %#", "Cost % of plain#"), rows);
+		page.table(
+				"Horizontal error in metres on " + check.measures().test()
+						+ " test samples; 95 % bootstrap interval of the mean",
+				List.of("Way", "Mean#", "95 % of mean#", "Median#", "75 %#", "95 %#", "Right floor %#",
+						"Cost % of plain#"),
+				rows);
 		page.list(ways.stream().map(w -> w.name() + ": " + w.how()).toList());
 		floors();
 		List<ErrorCurve> curves = ways.stream().filter(w -> w.errors().n() > 0)
@@ -308,25 +339,33 @@ public final class ReleaseReport {
 				List.of(check.measures().way(TestRun.PLAIN), check.measures().way(Measures.RELEASED)));
 		List<List<String>> rows = new ArrayList<>();
 		for (SideBySide.OnFloor floor : measured.floors()) {
-			List<String> row = new ArrayList<>(List.of(floor.site(), Integer.toString(floor.level()), Integer.toString(floor.samples())));
+			List<String> row = new ArrayList<>(
+					List.of(floor.site(), Integer.toString(floor.level()), Integer.toString(floor.samples())));
 			for (SideBySide.Figures way : floor.ways()) {
-				row.addAll(List.of(ReportPage.metres(way.meanMetres()), ReportPage.metres(way.p95Metres()), ReportPage.percent(way.rightShare())));
+				row.addAll(List.of(ReportPage.metres(way.meanMetres()), ReportPage.metres(way.p95Metres()),
+						ReportPage.percent(way.rightShare())));
 			}
 			rows.add(row);
 		}
-		page.table("The same by floor, plain and released: mean and 95 % of the errors in metres, share put on the right floor",
-				List.of("Site", "Floor#", "Test samples#", "Plain mean#", "Plain 95 %#", "Plain right %#", "Released mean#", "Released 95 %#",
-						"Released right %#"), rows);
+		page.table(
+				"The same by floor, plain and released: mean and 95 % of the errors in metres, share put on the right floor",
+				List.of("Site", "Floor#", "Test samples#", "Plain mean#", "Plain 95 %#", "Plain right %#",
+						"Released mean#", "Released 95 %#",
+						"Released right %#"),
+				rows);
 	}
 
 	private void gates() {
 		page.heading("Gates");
 		List<List<String>> rows = new ArrayList<>();
 		if (manifest == null) {
-			check.results().forEach(r -> rows.add(List.of(r.gate().title(), r.shownFigure(), r.shownBound(), r.verdict(), r.evidence())));
+			check.results().forEach(r -> rows
+					.add(List.of(r.gate().title(), r.shownFigure(), r.shownBound(), r.verdict(), r.evidence())));
 		} else {
 			manifest.gates().forEach(g -> rows.add(List.of(g.title(), g.figure(), g.bound(), g.met() ? "met"
-					: g.overruledBy().isEmpty() ? "NOT MET" : "NOT MET, overridden by " + g.overruledBy() + ": " + g.reason(), g.evidence())));
+					: g.overruledBy().isEmpty() ? "NOT MET"
+							: "NOT MET, overridden by " + g.overruledBy() + ": " + g.reason(),
+					g.evidence())));
 		}
 		if (rows.isEmpty()) {
 			page.paragraph("The archive asks for none.");
@@ -343,7 +382,8 @@ public final class ReleaseReport {
 		} else if (manifest.previous().isEmpty()) {
 			page.paragraph("This is the first release.");
 		} else {
-			page.paragraph("Since " + manifest.previous() + "; why this version: " + String.join("; ", manifest.bump()) + ".");
+			page.paragraph(
+					"Since " + manifest.previous() + "; why this version: " + String.join("; ", manifest.bump()) + ".");
 			page.list(manifest.changes().isEmpty() ? List.of("nothing") : manifest.changes());
 		}
 	}

@@ -33,7 +33,8 @@ final class ReportPage {
 		html.append("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
 				.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
 				.append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n<title>")
-				.append(text(title)).append("</title>\n<style>\n").append(STYLE).append(wide ? WIDE : "").append("</style>\n</head>\n<body>\n");
+				.append(text(title)).append("</title>\n<style>\n").append(STYLE).append(wide ? WIDE : "")
+				.append("</style>\n</head>\n<body>\n");
 	}
 
 	/** A text so that no character of it is taken for markup. */
@@ -45,14 +46,16 @@ final class ReportPage {
 			case '<' -> out.append("&lt;");
 			case '>' -> out.append("&gt;");
 			case '"' -> out.append("&quot;");
-			default -> out.appendCodePoint(c < ' ' && c != '\n' && c != '\t' || c >= 0xD800 && c <= 0xDFFF ? 0xFFFD : c);
+			default ->
+				out.appendCodePoint(c < ' ' && c != '\n' && c != '\t' || c >= 0xD800 && c <= 0xDFFF ? 0xFFFD : c);
 			}
 		});
 		return out.toString();
 	}
 
 	ReportPage element(String name, String attributes, String plain) {
-		html.append('<').append(name).append(attributes.isEmpty() ? "" : ' ' + attributes).append('>').append(text(plain)).append("</")
+		html.append('<').append(name).append(attributes.isEmpty() ? "" : ' ' + attributes).append('>')
+				.append(text(plain)).append("</")
 				.append(name).append(">\n");
 		return this;
 	}
@@ -86,7 +89,8 @@ final class ReportPage {
 		for (List<String> row : rows) {
 			html.append("<tr>");
 			for (int c = 0; c < row.size(); c++) {
-				String kind = header.get(c).endsWith("#") ? " class=\"n\"" : row.get(c).startsWith("NOT MET") ? " class=\"bad\"" : "";
+				String kind = header.get(c).endsWith("#") ? " class=\"n\""
+						: row.get(c).startsWith("NOT MET") ? " class=\"bad\"" : "";
 				html.append("<td").append(kind).append('>').append(text(row.get(c))).append("</td>");
 			}
 			html.append("</tr>\n");
@@ -101,7 +105,8 @@ final class ReportPage {
 	 * @param number of the picture, from 1
 	 */
 	ReportPage picture(String svg, int number, String caption) {
-		html.append("<figure>\n").append(inlined(svg, "p" + number + "-")).append("\n<figcaption>").append(text(caption))
+		html.append("<figure>\n").append(inlined(svg, "p" + number + "-")).append("\n<figcaption>")
+				.append(text(caption))
 				.append("</figcaption>\n</figure>\n");
 		return this;
 	}

@@ -133,7 +133,8 @@ final class Candidates implements Serializable {
 		double sigma = row.spread();
 		SampleSums others = all.without(row.own());
 		double alpha = row.ownWeighted() + a * others.sum() + others.squares();
-		return new double[] { (all.samples() * alpha - row.sum() * all.sum()) / sigma, (all.samples() * a - row.sum()) / sigma, all.samples() / sigma };
+		return new double[] { (all.samples() * alpha - row.sum() * all.sum()) / sigma,
+				(all.samples() * a - row.sum()) / sigma, all.samples() / sigma };
 	}
 
 	/**

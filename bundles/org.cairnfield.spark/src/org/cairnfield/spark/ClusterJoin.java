@@ -49,7 +49,8 @@ final class ClusterJoin {
 	 * @param labelled of all tasks, each sample once
 	 * @param samples  in the whole map
 	 */
-	static Clustering join(List<ClusterTask.Summary> summaries, List<ClusterTask.Labelled> labelled, int samples, double epsilon) {
+	static Clustering join(List<ClusterTask.Summary> summaries, List<ClusterTask.Labelled> labelled, int samples,
+			double epsilon) {
 		return new ClusterJoin(summaries, epsilon).label(labelled, samples);
 	}
 
@@ -68,7 +69,8 @@ final class ClusterJoin {
 	}
 
 	private void joinQuiet() {
-		Comparator<ClusterTask.Core> order = Comparator.comparingDouble(ClusterTask.Core::magnitude).thenComparingInt(ClusterTask.Core::id);
+		Comparator<ClusterTask.Core> order = Comparator.comparingDouble(ClusterTask.Core::magnitude)
+				.thenComparingInt(ClusterTask.Core::id);
 		summaries.forEach((task, s) -> s.quietCores().forEach(core -> {
 			if (quietest == null || order.compare(core, quietest) < 0) {
 				quietest = core;
@@ -125,7 +127,8 @@ final class ClusterJoin {
 				if (role[part.ids()[i]] != null) {
 					throw new IllegalStateException("sample " + part.ids()[i] + " is in two tasks");
 				}
-				label[part.ids()[i]] = part.clusters()[i] == Clustering.NOISE ? Clustering.NOISE : number[cluster(part.task(), part.clusters()[i])];
+				label[part.ids()[i]] = part.clusters()[i] == Clustering.NOISE ? Clustering.NOISE
+						: number[cluster(part.task(), part.clusters()[i])];
 				role[part.ids()[i]] = Role.values()[part.roles()[i]];
 			}
 		}
@@ -134,7 +137,8 @@ final class ClusterJoin {
 			role[other.id()] = label[other.id()] == Clustering.NOISE ? Role.NOISE : Role.BORDER;
 		}));
 		if (Arrays.asList(role).contains(null)) {
-			throw new IllegalStateException("sample " + Arrays.asList(role).indexOf(null) + " of " + samples + " is in no task");
+			throw new IllegalStateException(
+					"sample " + Arrays.asList(role).indexOf(null) + " of " + samples + " is in no task");
 		}
 		return new Clustering(label, role);
 	}
@@ -143,7 +147,8 @@ final class ClusterJoin {
 	private int nearest(int task, ClusterTask.Other other) {
 		ClusterTask.Core beyond = beyond(other.component());
 		double distance = beyond == null ? Double.POSITIVE_INFINITY : other.magnitude() + beyond.magnitude();
-		if (distance <= epsilon && (distance < other.distance() || distance == other.distance() && beyond.id() < other.nearest())) {
+		if (distance <= epsilon
+				&& (distance < other.distance() || distance == other.distance() && beyond.id() < other.nearest())) {
 			return number[beyond == quietest ? quietestCluster : secondCluster];
 		}
 		return other.nearest() < 0 ? Clustering.NOISE : number[cluster(task, other.nearestCluster())];

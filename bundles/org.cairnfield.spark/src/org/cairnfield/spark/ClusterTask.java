@@ -39,7 +39,8 @@ final class ClusterTask {
 	 * @param quietestMagnitude of the whole map
 	 * @param alone             whether there is only one component, so that nothing is out of earshot
 	 */
-	record Question(double epsilon, int minPts, int lowestRssiDbm, double quietestMagnitude, boolean alone) implements Serializable {
+	record Question(double epsilon, int minPts, int lowestRssiDbm, double quietestMagnitude, boolean alone)
+			implements Serializable {
 
 		/** Whether a sample may have neighbours out of earshot. */
 		boolean reachesBeyond(double magnitude) {
@@ -64,7 +65,8 @@ final class ClusterTask {
 	 * @param nearest     that core, of equals the first in the map
 	 * @param nearestCluster its cluster
 	 */
-	record Other(int id, int component, double magnitude, double distance, int nearest, int nearestCluster) implements Serializable {
+	record Other(int id, int component, double magnitude, double distance, int nearest, int nearestCluster)
+			implements Serializable {
 	}
 
 	/**
@@ -73,7 +75,8 @@ final class ClusterTask {
 	 * @param firstCores by cluster of the task the first of its own core samples, {@link Integer#MAX_VALUE} where it has none
 	 * @param shared     core samples near the ends of a range
 	 */
-	record Summary(int task, int[] firstCores, List<Core> shared, List<Core> quietCores, List<Other> quietOthers) implements Serializable {
+	record Summary(int task, int[] firstCores, List<Core> shared, List<Core> quietCores, List<Other> quietOthers)
+			implements Serializable {
 	}
 
 	/** Both. */
@@ -95,7 +98,8 @@ final class ClusterTask {
 		this.to = to;
 		this.members = new ArrayList<>(members);
 		this.members.sort(Comparator.comparingInt(m -> m.sample().id()));
-		signals = Signals.ofPart(Fingerprint.map(this.members.stream().map(Member::sample).toList(), s -> "", Integer::toString),
+		signals = Signals.ofPart(
+				Fingerprint.map(this.members.stream().map(Member::sample).toList(), s -> "", Integer::toString),
 				Representation.positive(), Distance.CITY_BLOCK, question.lowestRssiDbm());
 		clustering = Dbscan.cluster(signals, question.epsilon(), question.minPts(), Workers.inline());
 	}
@@ -179,7 +183,8 @@ final class ClusterTask {
 				}
 			}
 		}
-		return new Other(members.get(s).sample().id(), component, magnitude, distance, nearest < 0 ? -1 : members.get(nearest).sample().id(),
+		return new Other(members.get(s).sample().id(), component, magnitude, distance,
+				nearest < 0 ? -1 : members.get(nearest).sample().id(),
 				nearest < 0 ? Clustering.NOISE : clustering.label(nearest));
 	}
 }

@@ -21,7 +21,8 @@ record ComponentFacts(SampleSums sums, List<Quiet> quietest) implements Serializ
 	/** A sample and its magnitude. */
 	record Quiet(Fingerprint sample, double magnitude) implements Serializable {
 		/** Quietest first, of equals the first in the map. */
-		static final Comparator<Quiet> ORDER = Comparator.comparingDouble(Quiet::magnitude).thenComparingInt(q -> q.sample().id());
+		static final Comparator<Quiet> ORDER = Comparator.comparingDouble(Quiet::magnitude)
+				.thenComparingInt(q -> q.sample().id());
 	}
 
 	/**
@@ -33,7 +34,8 @@ record ComponentFacts(SampleSums sums, List<Quiet> quietest) implements Serializ
 		return new HashMap<>(samples.mapPartitionsToPair(part -> {
 			Map<Integer, Gathering> found = new HashMap<>();
 			part.forEachRemaining(
-					s -> found.computeIfAbsent(earshot.component(s), c -> new Gathering(most)).add(s, earshot.lowestRssiDbm()));
+					s -> found.computeIfAbsent(earshot.component(s), c -> new Gathering(most)).add(s,
+							earshot.lowestRssiDbm()));
 			return found.entrySet().stream().map(e -> new Tuple2<>(e.getKey(), e.getValue().done())).iterator();
 		}).reduceByKey((a, b) -> a.with(b, most)).collectAsMap());
 	}
@@ -41,7 +43,9 @@ record ComponentFacts(SampleSums sums, List<Quiet> quietest) implements Serializ
 	private ComponentFacts with(ComponentFacts other, int most) {
 		List<Quiet> both = new ArrayList<>(quietest);
 		both.addAll(other.quietest);
-		return new ComponentFacts(new SampleSums(sums.samples() + other.sums.samples(), sums.sum() + other.sums.sum(), sums.squares() + other.sums.squares()),
+		return new ComponentFacts(
+				new SampleSums(sums.samples() + other.sums.samples(), sums.sum() + other.sums.sum(),
+						sums.squares() + other.sums.squares()),
 				first(both, most));
 	}
 

@@ -20,7 +20,8 @@ import org.cairnfield.core.map.RadioMapBuilder;
  * @param accessPoints numbers of those heard
  * @param levels       in dBm, one for each
  */
-record Fingerprint(int id, int site, int floor, double x, double y, int[] accessPoints, byte[] levels) implements Serializable {
+record Fingerprint(int id, int site, int floor, double x, double y, int[] accessPoints, byte[] levels)
+		implements Serializable {
 
 	/** Of sample {@code sample} of a map. */
 	static Fingerprint of(RadioMap map, int sample, int id, int site, int[] numberOfAccessPoint) {
@@ -39,19 +40,23 @@ record Fingerprint(int id, int site, int floor, double x, double y, int[] access
 	 *
 	 * @param accessPointName by number; only those heard get into the map
 	 */
-	static RadioMap map(Collection<Fingerprint> samples, IntFunction<String> siteName, IntFunction<String> accessPointName) {
+	static RadioMap map(Collection<Fingerprint> samples, IntFunction<String> siteName,
+			IntFunction<String> accessPointName) {
 		return map(samples, siteName, accessPointName, List.of());
 	}
 
 	/** The same with access points that come first, whether or not they are heard. */
-	static RadioMap map(Collection<Fingerprint> samples, IntFunction<String> siteName, IntFunction<String> accessPointName, Collection<String> first) {
+	static RadioMap map(Collection<Fingerprint> samples, IntFunction<String> siteName,
+			IntFunction<String> accessPointName, Collection<String> first) {
 		RadioMapBuilder builder = new RadioMapBuilder();
 		first.forEach(builder::accessPoint);
 		Map<Integer, Integer> column = new HashMap<>();
 		for (Fingerprint f : samples) {
 			builder.sample(siteName.apply(f.site), f.floor, f.x, f.y);
 			for (int k = 0; k < f.levels.length; k++) {
-				builder.reading(column.computeIfAbsent(f.accessPoints[k], a -> builder.accessPoint(accessPointName.apply(a))), f.levels[k]);
+				builder.reading(
+						column.computeIfAbsent(f.accessPoints[k], a -> builder.accessPoint(accessPointName.apply(a))),
+						f.levels[k]);
 			}
 		}
 		return builder.build();

@@ -57,7 +57,8 @@ final class Matching implements Serializable {
 	 * @param way   in {@link #WAYS}
 	 * @param site  number in the map, {@link Estimates#UNKNOWN} where it is not placed
 	 */
-	record Estimate(int query, int way, double x, double y, int floor, int site, int comparisons) implements Serializable {
+	record Estimate(int query, int way, double x, double y, int floor, int site, int comparisons)
+			implements Serializable {
 	}
 
 	/** @param queries numbers of the test samples */
@@ -69,7 +70,8 @@ final class Matching implements Serializable {
 			SignalRows rows = matcher.signals().align(asked);
 			Estimates estimates = Estimates.of(matcher, rows, Workers.inline());
 			for (int q = 0; q < queries.length; q++) {
-				found.add(new Estimate(queries[q], way, estimates.x(q), estimates.y(q), estimates.floor(q), estimates.site(q), estimates.comparisons(q)));
+				found.add(new Estimate(queries[q], way, estimates.x(q), estimates.y(q), estimates.floor(q),
+						estimates.site(q), estimates.comparisons(q)));
 			}
 		}
 		return found;
@@ -79,14 +81,16 @@ final class Matching implements Serializable {
 		if (matchers == null) {
 			Signals signals = Signals.of(map);
 			Neighbours neighbours = new Neighbours(signals);
-			matchers = List.of(new PlainMatcher(neighbours, Voting.NEAREST), new PlainMatcher(neighbours, Voting.THREE_WEIGHTED),
+			matchers = List.of(new PlainMatcher(neighbours, Voting.NEAREST),
+					new PlainMatcher(neighbours, Voting.THREE_WEIGHTED),
 					published(signals, split), published(signals, withProposals), chosen(signals));
 		}
 		return matchers;
 	}
 
 	private static Matcher published(Signals signals, int[] labels) {
-		return new SplitMatcher(SplitMap.of(signals, new Clustering(labels, null), Centroids.Kind.MEAN, false), 1, 1, false, Voting.NEAREST);
+		return new SplitMatcher(SplitMap.of(signals, new Clustering(labels, null), Centroids.Kind.MEAN, false), 1, 1,
+				false, Voting.NEAREST);
 	}
 
 	private Matcher chosen(Signals signals) {

@@ -34,15 +34,20 @@ final class Packs {
 	 * @param folder by any path that Spark can write to
 	 * @return by site
 	 */
-	static List<Written> write(JavaSparkContext spark, SpreadMap map, int[] labels, Search search, long seed, String folder) {
+	static List<Written> write(JavaSparkContext spark, SpreadMap map, int[] labels, Search search, long seed,
+			String folder) {
 		Broadcast<int[]> clusters = spark.broadcast(labels);
-		Broadcast<SerializableConfiguration> configuration = spark.broadcast(new SerializableConfiguration(spark.hadoopConfiguration()));
+		Broadcast<SerializableConfiguration> configuration = spark
+				.broadcast(new SerializableConfiguration(spark.hadoopConfiguration()));
 		List<String> sites = new ArrayList<>(map.sites());
 		Broadcast<List<String>> accessPoints = spark.broadcast(new ArrayList<>(map.accessPoints()));
 		Map<Integer, String> files = fileNames(sites);
-		List<Written> written = new ArrayList<>(map.samples().keyBy(Fingerprint::site).groupByKey(Math.max(1, Math.min(sites.size(), map.tasks())))
-				.map(group -> write(sites.get(group._1), folder + "/" + files.get(group._1), group._2, accessPoints.value(), clusters.value(), search,
-						seed, configuration.value().value())).collect());
+		List<Written> written = new ArrayList<>(
+				map.samples().keyBy(Fingerprint::site).groupByKey(Math.max(1, Math.min(sites.size(), map.tasks())))
+						.map(group -> write(sites.get(group._1), folder + "/" + files.get(group._1), group._2,
+								accessPoints.value(), clusters.value(), search,
+								seed, configuration.value().value()))
+						.collect());
 		written.sort(Comparator.comparing(Written::site));
 		return written;
 	}
@@ -61,14 +66,17 @@ final class Packs {
 		return names;
 	}
 
-	private static Written write(String site, String file, Iterable<Fingerprint> samples, List<String> accessPoints, int[] labels, Search search,
+	private static Written write(String site, String file, Iterable<Fingerprint> samples, List<String> accessPoints,
+			int[] labels, Search search,
 			long seed, Configuration configuration) throws IOException {
 		List<Fingerprint> members = new ArrayList<>();
 		samples.forEach(members::add);
 		members.sort(Comparator.comparingInt(Fingerprint::id));
 		byte[] bytes;
 		try {
-			bytes = Matching.pack(Fingerprint.map(members, s -> site, accessPoints::get), dense(members, labels), search, seed).bytes(null, "");
+			bytes = Matching
+					.pack(Fingerprint.map(members, s -> site, accessPoints::get), dense(members, labels), search, seed)
+					.bytes(null, "");
 		} catch (PackLimitException e) {
 			return new Written(site, null, 0, e.getMessage());
 		}

@@ -30,13 +30,19 @@ import org.cairnfield.exchange.ResultTable;
 /** The results as tables: CSV with the columns, order and numbers of the batch command's, and Parquet. */
 final class ResultFiles {
 
-	private static final StructType SPLIT = new StructType().add("survey", DataTypes.StringType).add("sample", DataTypes.StringType)
-			.add("floor", DataTypes.IntegerType).add("x", DataTypes.DoubleType).add("y", DataTypes.DoubleType).add("cluster", DataTypes.IntegerType)
-			.add("role", DataTypes.StringType).add("clusterWithProposals", DataTypes.IntegerType).add("site", DataTypes.StringType);
-	private static final StructType PROPOSALS = new StructType().add("sample", DataTypes.StringType).add("cluster", DataTypes.IntegerType)
-			.add("strength", DataTypes.DoubleType).add("margin", DataTypes.DoubleType).add("carrier", DataTypes.StringType)
+	private static final StructType SPLIT = new StructType().add("survey", DataTypes.StringType)
+			.add("sample", DataTypes.StringType)
+			.add("floor", DataTypes.IntegerType).add("x", DataTypes.DoubleType).add("y", DataTypes.DoubleType)
+			.add("cluster", DataTypes.IntegerType)
+			.add("role", DataTypes.StringType).add("clusterWithProposals", DataTypes.IntegerType)
+			.add("site", DataTypes.StringType);
+	private static final StructType PROPOSALS = new StructType().add("sample", DataTypes.StringType)
+			.add("cluster", DataTypes.IntegerType)
+			.add("strength", DataTypes.DoubleType).add("margin", DataTypes.DoubleType)
+			.add("carrier", DataTypes.StringType)
 			.add("runnerUp", DataTypes.IntegerType);
-	private static final StructType BAD_ROWS = new StructType().add("survey", DataTypes.StringType).add("line", DataTypes.LongType)
+	private static final StructType BAD_ROWS = new StructType().add("survey", DataTypes.StringType)
+			.add("line", DataTypes.LongType)
 			.add("reason", DataTypes.StringType).add("record", DataTypes.StringType);
 
 	private final SparkSession session;
@@ -99,7 +105,8 @@ final class ResultFiles {
 		}
 		parquet("measures.parquet", bySite.stream().map(row -> RowFactory.create(row.toArray())).toList(), figures);
 		if (result.quarantined() > 0) {
-			JavaRDD<SurveyPart> all = result.heldOut() ? result.surveys() : result.surveys().union(result.testSurveys());
+			JavaRDD<SurveyPart> all = result.heldOut() ? result.surveys()
+					: result.surveys().union(result.testSurveys());
 			session.createDataFrame(all.flatMap(s -> s.quarantined().stream()
 					.map(r -> RowFactory.create(s.file(), r.line(), r.reason(), r.record())).iterator()), BAD_ROWS)
 					.write().mode(SaveMode.Overwrite).parquet(path("quarantine.parquet"));
@@ -115,11 +122,14 @@ final class ResultFiles {
 			rows.add(List.of(name, map.sites().get(map.site(s)), map.floor(s), map.x(s), map.y(s), split.label(id),
 					split.role(id).toString(), after[id]));
 		});
-		csv("split-map.csv", List.of("sample", "site", "floor", "x", "y", "cluster", "role", "clusterWithProposals"), rows.stream());
-		Broadcast<int[][]> labels = spark.broadcast(new int[][] { split.labels(), IntStream.range(0, split.size()).map(s -> split.role(s).ordinal()).toArray(),
+		csv("split-map.csv", List.of("sample", "site", "floor", "x", "y", "cluster", "role", "clusterWithProposals"),
+				rows.stream());
+		Broadcast<int[][]> labels = spark.broadcast(new int[][] { split.labels(),
+				IntStream.range(0, split.size()).map(s -> split.role(s).ordinal()).toArray(),
 				after });
 		Broadcast<Taking> taking = spark.broadcast(result.taking());
-		session.createDataFrame(result.surveys().flatMap(s -> rows(s, taking.value(), labels.value()).iterator()), SPLIT)
+		session.createDataFrame(result.surveys().flatMap(s -> rows(s, taking.value(), labels.value()).iterator()),
+				SPLIT)
 				.write().mode(SaveMode.Overwrite).partitionBy("site").parquet(path("split-map.parquet"));
 	}
 
@@ -127,7 +137,8 @@ final class ResultFiles {
 		RadioMap map = survey.map();
 		return IntStream.range(0, map.size()).filter(s -> taking.id(survey.index(), s) >= 0).mapToObj(s -> {
 			int id = taking.id(survey.index(), s);
-			return RowFactory.create(survey.name(), taking.name(survey.index(), s), map.floor(s), map.x(s), map.y(s), labels[0][id],
+			return RowFactory.create(survey.name(), taking.name(survey.index(), s), map.floor(s), map.x(s), map.y(s),
+					labels[0][id],
 					Role.values()[labels[1][id]].toString(), labels[2][id], map.sites().get(map.site(s)));
 		}).toList();
 	}
@@ -150,7 +161,8 @@ final class ResultFiles {
 			return Arrays.asList(name, null, null, null, null, null);
 		}
 		boolean made = rule.proposes(p) && p.cluster() != Clustering.NOISE;
-		return Arrays.asList(name, made ? p.cluster() : null, p.strength(), p.margin(), p.carrier() < 0 ? null : names[p.carrier()],
+		return Arrays.asList(name, made ? p.cluster() : null, p.strength(), p.margin(),
+				p.carrier() < 0 ? null : names[p.carrier()],
 				p.runnerUp() == Clustering.NOISE ? null : p.runnerUp());
 	}
 
@@ -159,7 +171,8 @@ final class ResultFiles {
 	}
 
 	private void parquet(String name, List<Row> rows, StructType schema) {
-		session.createDataFrame(spark.parallelize(new ArrayList<>(rows), 1), schema).write().mode(SaveMode.Overwrite).parquet(path(name));
+		session.createDataFrame(spark.parallelize(new ArrayList<>(rows), 1), schema).write().mode(SaveMode.Overwrite)
+				.parquet(path(name));
 	}
 
 	/** As one file, for people; written here and then moved to where the folder is. */

@@ -46,7 +46,8 @@ final class SparkDbscan {
 	private Clustering run() {
 		Map<Integer, ComponentFacts> facts = ComponentFacts.of(map.samples(), map.earshot(), minPts);
 		TaskPlan plan = TaskPlan.of(map.earshot().costs(), facts.keySet(), map.tasks(), histograms(facts), largest);
-		List<ComponentFacts.Quiet> quiet = facts.values().stream().flatMap(f -> f.quietest().stream()).sorted(ComponentFacts.Quiet.ORDER).toList();
+		List<ComponentFacts.Quiet> quiet = facts.values().stream().flatMap(f -> f.quietest().stream())
+				.sorted(ComponentFacts.Quiet.ORDER).toList();
 		ClusterTask.Question question = new ClusterTask.Question(epsilon, minPts, map.earshot().lowestRssiDbm(),
 				quiet.isEmpty() ? 0 : quiet.get(0).magnitude(), facts.size() < 2);
 		Broadcast<Map<Integer, List<ClusterTask.Member>>> beyond = spark.broadcast(beyond(plan, quiet, question));
@@ -55,7 +56,8 @@ final class SparkDbscan {
 		JavaRDD<ClusterTask.Answer> answers = map.samples()
 				.flatMapToPair(s -> members(s, earshot.value(), plans.value(), question.epsilon()))
 				.groupByKey(new HashPartitioner(Math.max(1, plan.tasks())))
-				.map(group -> answer(group, plans.value(), question, beyond.value())).persist(StorageLevel.MEMORY_AND_DISK());
+				.map(group -> answer(group, plans.value(), question, beyond.value()))
+				.persist(StorageLevel.MEMORY_AND_DISK());
 		List<ClusterTask.Summary> summaries = answers.map(ClusterTask.Answer::summary).collect();
 		List<ClusterTask.Labelled> labelled = answers.map(ClusterTask.Answer::labelled).collect();
 		answers.unpersist();
@@ -79,16 +81,19 @@ final class SparkDbscan {
 			Map<Tuple2<Integer, Double>, Integer> counts = new HashMap<>();
 			part.forEachRemaining(s -> {
 				if (cut.contains(earshot.component(s))) {
-					counts.merge(new Tuple2<>(earshot.component(s), s.magnitude(earshot.lowestRssiDbm())), 1, Integer::sum);
+					counts.merge(new Tuple2<>(earshot.component(s), s.magnitude(earshot.lowestRssiDbm())), 1,
+							Integer::sum);
 				}
 			});
 			return counts.entrySet().stream().map(e -> new Tuple2<>(e.getKey(), e.getValue())).iterator();
-		}).reduceByKey(Integer::sum).collect().forEach(count -> histograms.get(count._1._1).merge(count._1._2, count._2, Integer::sum));
+		}).reduceByKey(Integer::sum).collect()
+				.forEach(count -> histograms.get(count._1._1).merge(count._1._2, count._2, Integer::sum));
 		return histograms;
 	}
 
 	/** The quietest samples out of earshot of each task's components: as many as can matter to whether its own are core. */
-	private Map<Integer, List<ClusterTask.Member>> beyond(TaskPlan plan, List<ComponentFacts.Quiet> quiet, ClusterTask.Question question) {
+	private Map<Integer, List<ClusterTask.Member>> beyond(TaskPlan plan, List<ComponentFacts.Quiet> quiet,
+			ClusterTask.Question question) {
 		Map<Integer, List<ClusterTask.Member>> beyond = new HashMap<>();
 		List<ComponentFacts.Quiet> near = quiet.stream().filter(q -> question.reachesBeyond(q.magnitude())).toList();
 		List<Set<Integer>> components = plan.components();
@@ -108,22 +113,26 @@ final class SparkDbscan {
 		return beyond;
 	}
 
-	private static Iterator<Tuple2<Integer, ClusterTask.Member>> members(Fingerprint sample, Earshot earshot, TaskPlan plan, double epsilon) {
+	private static Iterator<Tuple2<Integer, ClusterTask.Member>> members(Fingerprint sample, Earshot earshot,
+			TaskPlan plan, double epsilon) {
 		int component = earshot.component(sample);
 		TaskPlan.Ranges ranges = plan.ranges(component);
 		if (ranges == null) {
-			return List.of(new Tuple2<>(plan.task(component), new ClusterTask.Member(sample, component, true))).iterator();
+			return List.of(new Tuple2<>(plan.task(component), new ClusterTask.Member(sample, component, true)))
+					.iterator();
 		}
 		double magnitude = sample.magnitude(earshot.lowestRssiDbm());
 		int own = ranges.range(magnitude);
 		List<Tuple2<Integer, ClusterTask.Member>> members = new ArrayList<>();
-		for (int r = ranges.range(magnitude - 2 * epsilon); r < ranges.starts().length && ranges.starts()[r] <= magnitude + 2 * epsilon; r++) {
+		for (int r = ranges.range(magnitude - 2 * epsilon); r < ranges.starts().length
+				&& ranges.starts()[r] <= magnitude + 2 * epsilon; r++) {
 			members.add(new Tuple2<>(ranges.firstTask() + r, new ClusterTask.Member(sample, component, r == own)));
 		}
 		return members.iterator();
 	}
 
-	private static ClusterTask.Answer answer(Tuple2<Integer, Iterable<ClusterTask.Member>> group, TaskPlan plan, ClusterTask.Question question,
+	private static ClusterTask.Answer answer(Tuple2<Integer, Iterable<ClusterTask.Member>> group, TaskPlan plan,
+			ClusterTask.Question question,
 			Map<Integer, List<ClusterTask.Member>> beyond) {
 		List<ClusterTask.Member> members = new ArrayList<>();
 		group._2.forEach(members::add);

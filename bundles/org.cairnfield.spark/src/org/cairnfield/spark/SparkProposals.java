@@ -54,9 +54,12 @@ final class SparkProposals {
 		Broadcast<int[]> labels = spark.broadcast(clustering.labels());
 		JavaRDD<Part> parts = map.samples().keyBy(s -> plans.value().task(earshot.value().component(s)))
 				.groupByKey(new HashPartitioner(Math.max(1, plan.tasks())))
-				.map(group -> part(group._1, group._2, labels.value(), all, earshot.value().lowestRssiDbm())).persist(StorageLevel.MEMORY_AND_DISK());
-		Broadcast<Candidates> candidates = spark.broadcast(new Candidates(parts.flatMap(p -> p.labelled().iterator()).collect(), all));
-		List<NoisePlacement> placed = new ArrayList<>(parts.flatMap(p -> p.noise().iterator()).map(n -> place(n, candidates.value())).collect());
+				.map(group -> part(group._1, group._2, labels.value(), all, earshot.value().lowestRssiDbm()))
+				.persist(StorageLevel.MEMORY_AND_DISK());
+		Broadcast<Candidates> candidates = spark
+				.broadcast(new Candidates(parts.flatMap(p -> p.labelled().iterator()).collect(), all));
+		List<NoisePlacement> placed = new ArrayList<>(
+				parts.flatMap(p -> p.noise().iterator()).map(n -> place(n, candidates.value())).collect());
 		parts.unpersist();
 		placed.sort(Comparator.comparingInt(NoisePlacement::sample));
 		return placed;
@@ -67,14 +70,17 @@ final class SparkProposals {
 		samples.forEach(members::add);
 		members.sort(Comparator.comparingInt(Fingerprint::id));
 		int[] ids = members.stream().mapToInt(Fingerprint::id).toArray();
-		Signals signals = Signals.ofPart(Fingerprint.map(members, s -> "", Integer::toString), Representation.positive(), Distance.CITY_BLOCK,
+		Signals signals = Signals.ofPart(Fingerprint.map(members, s -> "", Integer::toString),
+				Representation.positive(), Distance.CITY_BLOCK,
 				lowestRssiDbm);
-		int[] global = new TreeSet<>(IntStream.of(ids).map(s -> labels[s]).filter(l -> l >= 0).boxed().toList()).stream().mapToInt(l -> l).toArray();
+		int[] global = new TreeSet<>(IntStream.of(ids).map(s -> labels[s]).filter(l -> l >= 0).boxed().toList())
+				.stream().mapToInt(l -> l).toArray();
 		Map<Integer, Integer> local = new HashMap<>();
 		for (int c = 0; c < global.length; c++) {
 			local.put(global[c], c);
 		}
-		Clustering own = new Clustering(IntStream.of(ids).map(s -> local.getOrDefault(labels[s], Clustering.NOISE)).toArray(), null);
+		Clustering own = new Clustering(
+				IntStream.of(ids).map(s -> local.getOrDefault(labels[s], Clustering.NOISE)).toArray(), null);
 		double sum = 0;
 		double squares = 0;
 		for (int s = 0; s < ids.length; s++) {
@@ -82,11 +88,13 @@ final class SparkProposals {
 			sum += m;
 			squares += m * m;
 		}
-		NoiseCorrelation.PartPlacements placed = NoiseCorrelation.placePart(signals, own, all.without(new SampleSums(ids.length, sum, squares)),
+		NoiseCorrelation.PartPlacements placed = NoiseCorrelation.placePart(signals, own,
+				all.without(new SampleSums(ids.length, sum, squares)),
 				Workers.inline());
 		List<Noise> noise = new ArrayList<>();
 		for (NoisePlacement p : placed.placements()) {
-			noise.add(new Noise(task, named(p, ids, global), named(placed.runnerUpCarriers()[noise.size()], ids), placed.rows().get(p.sample())));
+			noise.add(new Noise(task, named(p, ids, global), named(placed.runnerUpCarriers()[noise.size()], ids),
+					placed.rows().get(p.sample())));
 		}
 		return new Part(noise, new ArrayList<>(IntStream.range(0, ids.length).filter(s -> !own.isNoise(s))
 				.mapToObj(s -> new Candidates.Candidate(ids[s], labels[ids[s]], task, placed.rows().get(s))).toList()));
@@ -94,7 +102,8 @@ final class SparkProposals {
 
 	/** In the numbers of the whole map. */
 	private static NoisePlacement named(NoisePlacement p, int[] ids, int[] clusters) {
-		return new NoisePlacement(ids[p.sample()], named(p.cluster(), clusters), p.strength(), named(p.carrier(), ids), named(p.runnerUp(), clusters),
+		return new NoisePlacement(ids[p.sample()], named(p.cluster(), clusters), p.strength(), named(p.carrier(), ids),
+				named(p.runnerUp(), clusters),
 				p.runnerUpR(), named(p.nearest(), ids), p.nearestDistance(), named(p.nearestCluster(), clusters));
 	}
 
@@ -120,7 +129,8 @@ final class SparkProposals {
 				cluster = candidates.cluster(beyond);
 			}
 		}
-		return new NoisePlacement(own.sample(), best.cluster(), best.r(), best.carrier(), best.secondCluster(), best.secondR(), nearest, distance,
+		return new NoisePlacement(own.sample(), best.cluster(), best.r(), best.carrier(), best.secondCluster(),
+				best.secondR(), nearest, distance,
 				cluster);
 	}
 }

@@ -28,7 +28,8 @@ final class SplitJob {
 	 * @param largest samples of a component in one task
 	 * @param packs   whether packs are made
 	 */
-	record Request(List<String> map, List<String> test, String mapping, double epsilon, int minPts, Search search, ProposalRule rule, long seed,
+	record Request(List<String> map, List<String> test, String mapping, double epsilon, int minPts, Search search,
+			ProposalRule rule, long seed,
 			int largest, boolean packs) {
 	}
 
@@ -42,8 +43,10 @@ final class SplitJob {
 	 * @param withProposals cluster of each sample as if all proposals were approved
 	 * @param quarantined   rows that were not taken in
 	 */
-	record Result(JavaRDD<SurveyPart> surveys, JavaRDD<SurveyPart> testSurveys, Taking taking, int tests, boolean heldOut, int components,
-			Clustering split, List<NoisePlacement> placements, int[] withProposals, List<Figures> figures, List<Packs.Written> packs, long quarantined) {
+	record Result(JavaRDD<SurveyPart> surveys, JavaRDD<SurveyPart> testSurveys, Taking taking, int tests,
+			boolean heldOut, int components,
+			Clustering split, List<NoisePlacement> placements, int[] withProposals, List<Figures> figures,
+			List<Packs.Written> packs, long quarantined) {
 	}
 
 	private final SparkSession session;
@@ -74,8 +77,9 @@ final class SplitJob {
 		Taking taking = Taking.map(outlines, heldOut);
 		Taking tests = Taking.tests(testOutlines, heldOut, taking);
 		if (taking.size() < 2) {
-			throw new JobException(JobException.NOT_ENOUGH, "a map needs two samples at least, and " + taking.size() + " can be used: "
-					+ taking.setAside() + " heard too few access points, " + tests.size() + " test");
+			throw new JobException(JobException.NOT_ENOUGH,
+					"a map needs two samples at least, and " + taking.size() + " can be used: "
+							+ taking.setAside() + " heard too few access points, " + tests.size() + " test");
 		}
 		SpreadMap map = spread(surveys, taking);
 		steps.begin("clustering " + map.size() + " samples");
@@ -88,14 +92,17 @@ final class SplitJob {
 		steps.begin("matching " + tests.size() + " test samples");
 		Set<String> accessPoints = taking.known(surveys, spark.broadcast(taking));
 		accessPoints.addAll(tests.known(testSurveys, spark.broadcast(tests)));
-		List<Figures> figures = figures(map, split, withProposals, spread(testSurveys, tests), Taking.inOrder(accessPoints));
+		List<Figures> figures = figures(map, split, withProposals, spread(testSurveys, tests),
+				Taking.inOrder(accessPoints));
 		List<Packs.Written> packs = List.of();
 		if (request.packs) {
 			steps.begin("packing");
 			packs = Packs.write(spark, map, withProposals, request.search, request.seed, packFolder);
 		}
-		return new Result(surveys, testSurveys, taking, tests.size(), heldOut != null, map.earshot().costs().size(), split, placements,
-				withProposals, figures, packs, quarantined(surveys) + (request.test.isEmpty() ? 0 : quarantined(testSurveys)));
+		return new Result(surveys, testSurveys, taking, tests.size(), heldOut != null, map.earshot().costs().size(),
+				split, placements,
+				withProposals, figures, packs,
+				quarantined(surveys) + (request.test.isEmpty() ? 0 : quarantined(testSurveys)));
 	}
 
 	private JavaRDD<SurveyPart> read(List<String> paths) throws JobException {
@@ -105,7 +112,8 @@ final class SplitJob {
 		int count = (int) all.count();
 		for (String path : paths) {
 			if (SurveyTables.isTable(path)) {
-				JavaRDD<SurveyPart> table = SurveyTables.read(session, path, count).persist(StorageLevel.MEMORY_AND_DISK());
+				JavaRDD<SurveyPart> table = SurveyTables.read(session, path, count)
+						.persist(StorageLevel.MEMORY_AND_DISK());
 				count += (int) table.count();
 				all = all.union(table);
 			}
@@ -124,14 +132,18 @@ final class SplitJob {
 	private SpreadMap spread(JavaRDD<SurveyPart> surveys, Taking taking) {
 		Broadcast<Taking> known = spark.broadcast(taking);
 		JavaRDD<Fingerprint> samples = surveys.flatMap(s -> known.value().samples(s).iterator());
-		int parts = Math.max(spark.defaultParallelism(), Math.min(surveys.getNumPartitions(), 3 * spark.defaultParallelism()));
-		return SpreadMap.of(samples.repartition(parts).persist(StorageLevel.MEMORY_AND_DISK()), taking.size(), taking.sites(), taking.accessPoints());
+		int parts = Math.max(spark.defaultParallelism(),
+				Math.min(surveys.getNumPartitions(), 3 * spark.defaultParallelism()));
+		return SpreadMap.of(samples.repartition(parts).persist(StorageLevel.MEMORY_AND_DISK()), taking.size(),
+				taking.sites(), taking.accessPoints());
 	}
 
-	private List<Figures> figures(SpreadMap map, Clustering split, int[] withProposals, SpreadMap tests, List<String> accessPoints) {
+	private List<Figures> figures(SpreadMap map, Clustering split, int[] withProposals, SpreadMap tests,
+			List<String> accessPoints) {
 		List<Fingerprint> all = new ArrayList<>(map.samples().collect());
 		all.sort(Comparator.comparingInt(Fingerprint::id));
 		RadioMap whole = Fingerprint.map(all, map.sites()::get, map.accessPoints()::get, accessPoints);
-		return Figures.of(spark, new Matching(whole, split.labels(), withProposals, request.search, request.seed), whole, tests);
+		return Figures.of(spark, new Matching(whole, split.labels(), withProposals, request.search, request.seed),
+				whole, tests);
 	}
 }

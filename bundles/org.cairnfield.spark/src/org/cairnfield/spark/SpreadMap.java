@@ -13,7 +13,8 @@ import org.apache.spark.api.java.JavaRDD;
  * @param earshot      of its samples
  * @param tasks        how many tasks work on it at a time, and some more
  */
-record SpreadMap(JavaRDD<Fingerprint> samples, int size, List<String> sites, List<String> accessPoints, Earshot earshot, int tasks) {
+record SpreadMap(JavaRDD<Fingerprint> samples, int size, List<String> sites, List<String> accessPoints, Earshot earshot,
+		int tasks) {
 
 	/** Tasks for each core of the cluster, so that one that takes long does not hold up the rest. */
 	private static final int TASKS_A_CORE = 3;

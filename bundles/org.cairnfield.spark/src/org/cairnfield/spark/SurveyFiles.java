@@ -40,10 +40,12 @@ final class SurveyFiles {
 		for (String file : files) {
 			found.addAll(resolve(file, spark.hadoopConfiguration()));
 		}
-		Broadcast<SerializableConfiguration> configuration = spark.broadcast(new SerializableConfiguration(spark.hadoopConfiguration()));
+		Broadcast<SerializableConfiguration> configuration = spark
+				.broadcast(new SerializableConfiguration(spark.hadoopConfiguration()));
 		List<Integer> indices = IntStream.range(0, found.size()).boxed().toList();
 		int parts = Math.max(1, Math.min(found.size(), 8 * spark.defaultParallelism()));
-		return spark.parallelize(new ArrayList<>(indices), parts).map(i -> read(i, found.get(i), mapping, configuration.value().value()));
+		return spark.parallelize(new ArrayList<>(indices), parts)
+				.map(i -> read(i, found.get(i), mapping, configuration.value().value()));
 	}
 
 	private static List<String> resolve(String file, Configuration configuration) throws JobException {
@@ -56,16 +58,20 @@ final class SurveyFiles {
 			}
 			List<FileStatus> files = new ArrayList<>();
 			for (FileStatus each : found) {
-				files.addAll(each.isDirectory() ? Arrays.stream(system.listStatus(each.getPath())).filter(FileStatus::isFile).toList() : List.of(each));
+				files.addAll(each.isDirectory()
+						? Arrays.stream(system.listStatus(each.getPath())).filter(FileStatus::isFile).toList()
+						: List.of(each));
 			}
-			return files.stream().map(FileStatus::getPath).filter(p -> !p.getName().startsWith(".") && !p.getName().startsWith("_"))
+			return files.stream().map(FileStatus::getPath)
+					.filter(p -> !p.getName().startsWith(".") && !p.getName().startsWith("_"))
 					.sorted(Comparator.comparing(Path::toString)).map(Path::toString).toList();
 		} catch (IOException | IllegalArgumentException e) {
 			throw new JobException(JobException.INPUT, file + " cannot be read: " + e.getMessage());
 		}
 	}
 
-	private static SurveyPart read(int index, String file, String mapping, Configuration configuration) throws IOException {
+	private static SurveyPart read(int index, String file, String mapping, Configuration configuration)
+			throws IOException {
 		Path path = new Path(file);
 		java.nio.file.Path folder = Files.createTempDirectory("cairnfield");
 		java.nio.file.Path copy = folder.resolve(path.getName()); // its name tells of sites and parts
@@ -75,11 +81,15 @@ final class SurveyFiles {
 			}
 			Intake intake = SurveyIntake.read(List.of(copy), Mapping.parse(mapping), Workers.inline());
 			Quarantine quarantine = intake.quarantines().get(0);
-			return new SurveyPart(index, path.getName(), intake.reports().get(0).surveyName(), intake.map(), intake.sampleIds(),
-					quarantine.rows().stream().map(r -> new SurveyPart.BadRow(r.line(), r.reason(), r.record())).toList(), quarantine.omitted(), null);
+			return new SurveyPart(index, path.getName(), intake.reports().get(0).surveyName(), intake.map(),
+					intake.sampleIds(),
+					quarantine.rows().stream().map(r -> new SurveyPart.BadRow(r.line(), r.reason(), r.record()))
+							.toList(),
+					quarantine.omitted(), null);
 		} catch (IntakeException e) {
 			String line = e.line() > 0 ? ", line " + e.line() : "";
-			return new SurveyPart(index, path.getName(), path.getName(), new RadioMapBuilder().build(), List.of(), List.of(), 0,
+			return new SurveyPart(index, path.getName(), path.getName(), new RadioMapBuilder().build(), List.of(),
+					List.of(), 0,
 					file + line + ": " + e.what() + ". " + e.remedy() + ".");
 		} finally {
 			Files.deleteIfExists(copy);

@@ -15,7 +15,8 @@ import org.cairnfield.core.map.RadioMap;
  * @param quarantined rows that were not taken in
  * @param problem     why nothing was taken in; null where it was
  */
-record SurveyPart(int index, String file, String name, RadioMap map, List<String> ids, List<BadRow> quarantined, long omitted, String problem)
+record SurveyPart(int index, String file, String name, RadioMap map, List<String> ids, List<BadRow> quarantined,
+		long omitted, String problem)
 		implements Serializable {
 
 	/** A row that was not taken in. */

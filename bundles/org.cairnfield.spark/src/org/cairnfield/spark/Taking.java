@@ -39,7 +39,8 @@ final class Taking implements Serializable {
 	private static final int ASIDE = -2;
 
 	/** What a survey is about, without its readings. */
-	record Outline(int index, String name, List<String> sites, List<String> devices, List<String> accessPoints, List<String> ids, boolean numbered,
+	record Outline(int index, String name, List<String> sites, List<String> devices, List<String> accessPoints,
+			List<String> ids, boolean numbered,
 			Columns columns) implements Serializable {
 	}
 
@@ -126,7 +127,8 @@ final class Taking implements Serializable {
 			for (int s = 0; s < c.site.length; s++) {
 				if (wanted.test(f, s)) {
 					long device = c.device[s] == RadioMap.NO_DEVICE ? 0 : deviceNumbers[f][c.device[s]] + 1;
-					parts.computeIfAbsent(((long) siteNumbers[f][c.site[s]] << 32) + device, p -> new ArrayList<>()).add(s);
+					parts.computeIfAbsent(((long) siteNumbers[f][c.site[s]] << 32) + device, p -> new ArrayList<>())
+							.add(s);
 				}
 			}
 			int file = f;
@@ -135,7 +137,8 @@ final class Taking implements Serializable {
 				String device = part.intValue() == 0 ? null : devices.list.get(part.intValue() - 1);
 				String siteId = archive.site(site);
 				samples.sort(Comparator.comparing(s -> padded(names[file][s], width)));
-				groups.put(new Group(siteId, archive.survey(outline.name, parts.size() == 1, site, device), file), samples);
+				groups.put(new Group(siteId, archive.survey(outline.name, parts.size() == 1, site, device), file),
+						samples);
 			});
 		}
 		return groups;
@@ -199,7 +202,8 @@ final class Taking implements Serializable {
 			columns.y[s] = map.y(s);
 			columns.heard[s] = map.heard(s);
 		}
-		return new Outline(survey.index(), survey.name(), map.sites(), map.devices(), map.accessPoints(), survey.ids(), survey.isNumbered(), columns);
+		return new Outline(survey.index(), survey.name(), map.sites(), map.devices(), map.accessPoints(), survey.ids(),
+				survey.isNumbered(), columns);
 	}
 
 	/** Whole blocks of positions, by survey and sample. */
@@ -276,7 +280,8 @@ final class Taking implements Serializable {
 
 	/** Access points that an archive of the surveys knows: those heard by the samples wanted, the ones set aside included. */
 	Set<String> known(JavaRDD<SurveyPart> surveys, Broadcast<Taking> self) {
-		return new HashSet<>(surveys.flatMap(s -> self.value().heard(s).iterator()).distinct().collect().stream().map(accessPoints::get).toList());
+		return new HashSet<>(surveys.flatMap(s -> self.value().heard(s).iterator()).distinct().collect().stream()
+				.map(accessPoints::get).toList());
 	}
 
 	private Set<Integer> heard(SurveyPart survey) {
@@ -293,7 +298,8 @@ final class Taking implements Serializable {
 	/** Access points in the order of their ids in an archive. */
 	static List<String> inOrder(Set<String> accessPoints) {
 		return accessPoints.stream().sorted(Comparator.comparing((String address) -> Ids.from(
-				MacAddress.find(address).map(mac -> mac.toString().replace(":", "").toLowerCase(Locale.ROOT)).orElse(address)))
+				MacAddress.find(address).map(mac -> mac.toString().replace(":", "").toLowerCase(Locale.ROOT))
+						.orElse(address)))
 				.thenComparing(Comparator.naturalOrder())).toList();
 	}
 

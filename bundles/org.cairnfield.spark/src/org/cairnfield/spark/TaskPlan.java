@@ -68,9 +68,11 @@ final class TaskPlan implements Serializable {
 				whole.add(c);
 			}
 		});
-		whole.sort(Comparator.comparingDouble((Integer c) -> -costs.getOrDefault(c, 0.0)).thenComparing(Comparator.naturalOrder()));
+		whole.sort(Comparator.comparingDouble((Integer c) -> -costs.getOrDefault(c, 0.0))
+				.thenComparing(Comparator.naturalOrder()));
 		int used = Math.min(Math.max(1, shared), whole.size());
-		PriorityQueue<double[]> loads = new PriorityQueue<>(Comparator.comparingDouble((double[] load) -> load[1]).thenComparingDouble(load -> load[0]));
+		PriorityQueue<double[]> loads = new PriorityQueue<>(
+				Comparator.comparingDouble((double[] load) -> load[1]).thenComparingDouble(load -> load[0]));
 		for (int t = 0; t < used; t++) {
 			loads.add(new double[] { t, 0 });
 		}

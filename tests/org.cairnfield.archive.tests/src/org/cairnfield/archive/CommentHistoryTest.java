@@ -51,12 +51,15 @@ class CommentHistoryTest extends HistoryFixture {
 		assignment.setShare("part 1/2");
 		open.archive().getAssignments().add(assignment);
 		ArchiveDiff added = history.changesOf(savePoint());
-		assertEquals(List.of("a-1: part 1/2 of split all to Ada", "c-1 by L. Lead on release 1.0.0: Ship <it> & \"go\""),
+		assertEquals(
+				List.of("a-1: part 1/2 of split all to Ada", "c-1 by L. Lead on release 1.0.0: Ship <it> & \"go\""),
 				added.objects().stream().map(ObjectChange::id).toList());
-		assertTrue(added.summary().containsAll(List.of("1 comment added", "1 assignment added")), added.summary()::toString);
+		assertTrue(added.summary().containsAll(List.of("1 comment added", "1 assignment added")),
+				added.summary()::toString);
 		open.archive().getAssignments().get(0).setReviewer("Ben");
 		ArchiveDiff changed = history.changesOf(savePoint());
-		assertEquals(List.of("reviewer: Ada -> Ben"), changed.objects().get(0).fields().stream().map(Object::toString).toList());
+		assertEquals(List.of("reviewer: Ada -> Ben"),
+				changed.objects().get(0).fields().stream().map(Object::toString).toList());
 		open.archive().getAssignments().clear();
 		assertTrue(history.changesOf(savePoint()).summary().contains("1 assignment removed"));
 		open.reload();
@@ -69,7 +72,8 @@ class CommentHistoryTest extends HistoryFixture {
 		SavePoint held = savePoint();
 		open.archive().getComments().remove(comment);
 		ArchiveException gone = assertThrows(ArchiveException.class, this::savePoint);
-		assertTrue(gone.getMessage().contains("comment c-1 by L. Lead on release 1.0.0: first of an earlier save point is gone or other than it was"),
+		assertTrue(gone.getMessage().contains(
+				"comment c-1 by L. Lead on release 1.0.0: first of an earlier save point is gone or other than it was"),
 				gone.getMessage());
 		assertEquals(held.id(), history.last().id());
 		open.restore(held, PERSON, null);

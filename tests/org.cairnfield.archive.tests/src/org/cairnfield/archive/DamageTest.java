@@ -55,7 +55,7 @@ class DamageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {SAMPLES, "splits/all.split", "ledger/mq.ledger", "archive.xmi"})
+	@ValueSource(strings = { SAMPLES, "splits/all.split", "ledger/mq.ledger", "archive.xmi" })
 	void opensTheRestReadOnlyAndWritesNothing(String path) throws IOException {
 		damage(path);
 		var before = FolderText.of(root);
@@ -75,7 +75,7 @@ class DamageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {SAMPLES, "splits/all.split", "ledger/mq.ledger", "archive.xmi"})
+	@ValueSource(strings = { SAMPLES, "splits/all.split", "ledger/mq.ledger", "archive.xmi" })
 	void isWholeAgainOnceTheLastSavePointIsRestored(String path) throws IOException {
 		damage(path);
 		String damaged = FolderText.of(root).get(path);
@@ -143,7 +143,8 @@ class DamageTest {
 		Files.writeString(root.resolve(".cairnfield/journal"), body + "end\t1\t" + sha256(body) + "\n");
 		var before = FolderText.of(root);
 		try (OpenArchive open = store.open(root, Mode.EDIT)) {
-			assertTrue(open.damages().get(0).reason().contains("changed by another program while a save was unfinished"),
+			assertTrue(
+					open.damages().get(0).reason().contains("changed by another program while a save was unfinished"),
 					open.damages()::toString);
 			assertEquals(before, FolderText.of(root));
 			open.restore(point, PERSON, null);
@@ -156,8 +157,8 @@ class DamageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", "x", "cairnfield journal 1\n", "cairnfield journal 1\nend\t0\tx\n",
-			"cairnfield journal 1\nput\ta\t1\t-\t../../x\tarchive.xmi\nend\t1\tx\n"})
+	@ValueSource(strings = { "", "x", "cairnfield journal 1\n", "cairnfield journal 1\nend\t0\tx\n",
+			"cairnfield journal 1\nput\ta\t1\t-\t../../x\tarchive.xmi\nend\t1\tx\n" })
 	void tellsOfAJournalThatIsBroken(String text) throws IOException {
 		Files.writeString(root.resolve(".cairnfield/journal"), text);
 		try (OpenArchive open = store.open(root, Mode.READ)) {
@@ -172,7 +173,7 @@ class DamageTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"../outside", "/outside", "surveys/../../outside"})
+	@ValueSource(strings = { "../outside", "/outside", "surveys/../../outside" })
 	void finishesNoSaveOutsideTheFolder(String path) throws IOException {
 		Files.createDirectories(root.resolve(".cairnfield/pending"));
 		Files.writeString(root.resolve(".cairnfield/pending/0"), "new");

@@ -64,7 +64,9 @@ class DamagedHistoryTest {
 		try (OpenArchive open = store.open(root, Mode.READ); History history = open.history()) {
 			assertEquals(2, history.list(10).size());
 			assertEquals(List.of(), open.damages());
-			assertTrue(open.notices().stream().anyMatch(notice -> notice.contains(".git/shallow") && notice.contains("not whole")),
+			assertTrue(
+					open.notices().stream()
+							.anyMatch(notice -> notice.contains(".git/shallow") && notice.contains("not whole")),
 					() -> open.notices().toString());
 		}
 	}
@@ -75,7 +77,8 @@ class DamagedHistoryTest {
 
 	private static String tree(String commit, Path file) throws IOException {
 		try (InflaterInputStream in = new InflaterInputStream(Files.newInputStream(file))) {
-			Matcher tree = Pattern.compile("\0tree ([0-9a-f]{40})").matcher(new String(in.readAllBytes(), StandardCharsets.ISO_8859_1));
+			Matcher tree = Pattern.compile("\0tree ([0-9a-f]{40})")
+					.matcher(new String(in.readAllBytes(), StandardCharsets.ISO_8859_1));
 			assertTrue(tree.find(), commit);
 			return tree.group(1);
 		}
@@ -90,7 +93,9 @@ class DamagedHistoryTest {
 
 	/** Each way to the history stops, names the file, and leaves it as it is. */
 	private Damage assertDamaged(String file) throws IOException {
-		String before = Files.exists(root.resolve(file)) ? Files.readString(root.resolve(file), StandardCharsets.ISO_8859_1) : null;
+		String before = Files.exists(root.resolve(file))
+				? Files.readString(root.resolve(file), StandardCharsets.ISO_8859_1)
+				: null;
 		Damage damage;
 		try (OpenArchive reader = store.open(root, Mode.READ)) {
 			assertTrue(reader.damages().stream().anyMatch(d -> d.file().equals(file)), reader.damages()::toString);
@@ -108,7 +113,9 @@ class DamagedHistoryTest {
 			open.archive().setName("state 5");
 			assertThrows(IOException.class, () -> open.savePoint(PERSON, null));
 		}
-		assertEquals(before, Files.exists(root.resolve(file)) ? Files.readString(root.resolve(file), StandardCharsets.ISO_8859_1) : null,
+		assertEquals(before,
+				Files.exists(root.resolve(file)) ? Files.readString(root.resolve(file), StandardCharsets.ISO_8859_1)
+						: null,
 				"no save point began another history");
 		return damage;
 	}
@@ -131,8 +138,9 @@ class DamagedHistoryTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", "\n", "\0\0\0\0\0\0\0\0", "no id at all\n", "0123456789abcdef0123456789abcdef01234567\n", "CUT",
-			"ref: refs/heads/main\n", "0000000000000000000000000000000000000000\n"})
+	@ValueSource(strings = { "", "\n", "\0\0\0\0\0\0\0\0", "no id at all\n",
+			"0123456789abcdef0123456789abcdef01234567\n", "CUT",
+			"ref: refs/heads/main\n", "0000000000000000000000000000000000000000\n" })
 	void takesADamagedBranchForNoNewHistory(String content) throws IOException {
 		Files.writeString(root.resolve(BRANCH), content.equals("CUT") ? points.get(0).id().substring(0, 25) : content);
 		if (content.startsWith("ref:")) {
@@ -143,8 +151,9 @@ class DamagedHistoryTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", "\0\0\0\0", "ref: ", "ref: refs/heads/\n", "ref: refs/tags/x\n", "ref: refs/heads/ma\u0001n\n", "main\n",
-			"ref: refs/heads/../../../outside\n", "ref: ../../outside\n", "0123456789abcdef\n"})
+	@ValueSource(strings = { "", "\0\0\0\0", "ref: ", "ref: refs/heads/\n", "ref: refs/tags/x\n",
+			"ref: refs/heads/ma\u0001n\n", "main\n",
+			"ref: refs/heads/../../../outside\n", "ref: ../../outside\n", "0123456789abcdef\n" })
 	void takesADamagedHeadForNoNewHistory(String content) throws IOException {
 		Files.writeString(root.resolve(HEAD), content);
 		assertMendedBy(assertDamaged(HEAD), points.get(0));
@@ -178,15 +187,16 @@ class DamagedHistoryTest {
 
 	@Test
 	void noticesThatOnlyAnOlderPackedBranchIsLeft() throws IOException {
-		Files.writeString(root.resolve(".git/packed-refs"), "# pack-refs with: peeled fully-peeled sorted \n" + points.get(2).id()
-				+ " refs/heads/main\n");
+		Files.writeString(root.resolve(".git/packed-refs"),
+				"# pack-refs with: peeled fully-peeled sorted \n" + points.get(2).id()
+						+ " refs/heads/main\n");
 		Files.delete(root.resolve(BRANCH));
 		assertMendedBy(assertDamaged(BRANCH), points.get(0));
 	}
 
 	@Test
 	void leadsBackToTheLastSavePointThatIsWhole() throws IOException {
-		for (int broken : new int[] {0, 1}) {
+		for (int broken : new int[] { 0, 1 }) {
 			Files.delete(object(points.get(broken).id()));
 		}
 		assertMendedBy(assertDamaged(BRANCH), points.get(2));
@@ -228,7 +238,8 @@ class DamagedHistoryTest {
 		try (InflaterInputStream in = new InflaterInputStream(Files.newInputStream(file))) {
 			text = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
 		}
-		for (String[] change : new String[][] {{"M.Q.", "N.Q."}, {"author ", "auther "}, {"\nparent ", "\nparens "}, {"tree ", "tree\0"}}) {
+		for (String[] change : new String[][] { { "M.Q.", "N.Q." }, { "author ", "auther " },
+				{ "\nparent ", "\nparens " }, { "tree ", "tree\0" } }) {
 			ByteArrayOutputStream bytes = new ByteArrayOutputStream();
 			try (DeflaterOutputStream out = new DeflaterOutputStream(bytes)) {
 				assertTrue(text.contains(change[0]));

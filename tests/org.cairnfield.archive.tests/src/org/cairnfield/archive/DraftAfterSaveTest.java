@@ -67,7 +67,8 @@ class DraftAfterSaveTest {
 	/** Whether the save came through. */
 	private boolean saveUntil(DraftFixture fixture, long step) throws IOException {
 		MortalDisk disk = new MortalDisk();
-		try (OpenArchive open = new ArchiveStore(disk, DraftFixture.CLOCK, Migrations.NONE).open(fixture.root, Mode.EDIT)) {
+		try (OpenArchive open = new ArchiveStore(disk, DraftFixture.CLOCK, Migrations.NONE).open(fixture.root,
+				Mode.EDIT)) {
 			open.drafts().change(open.drafts().pending(fixture.drafts).get(0)).apply();
 			open.archive().setName("brought back");
 			open.drafts().write(fixture.drafts);

@@ -50,7 +50,8 @@ class DraftTest {
 	private Map<String, String> files() throws IOException {
 		try (Stream<Path> all = Files.walk(root)) {
 			Map<String, String> files = new TreeMap<>();
-			for (Path file : (Iterable<Path>) all.filter(Files::isRegularFile).filter(f -> !f.startsWith(root.resolve(".cairnfield")))::iterator) {
+			for (Path file : (Iterable<Path>) all.filter(Files::isRegularFile)
+					.filter(f -> !f.startsWith(root.resolve(".cairnfield")))::iterator) {
 				files.put(file.toString(), new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
 			}
 			return files;
@@ -89,7 +90,9 @@ class DraftTest {
 			assertEquals(DraftFixture.NOON, draft.written());
 			assertEquals(ProcessHandle.current().pid(), draft.by().orElseThrow().pid());
 			assertEquals(System.getProperty("user.name"), draft.by().orElseThrow().user());
-			assertTrue(draft.paths().contains("archive.xmi") && draft.paths().stream().anyMatch(p -> p.endsWith("survey-0.samples")),
+			assertTrue(
+					draft.paths().contains("archive.xmi")
+							&& draft.paths().stream().anyMatch(p -> p.endsWith("survey-0.samples")),
 					draft::toString);
 		}
 	}

@@ -171,7 +171,8 @@ class DraftTroubleTest {
 		try (OpenArchive open = open()) {
 			Draft draft = open.drafts().newest(drafts).orElseThrow();
 			open.archive().setName("mine");
-			assertTrue(assertThrows(ArchiveException.class, () -> open.drafts().apply(draft)).getMessage().contains("not saved"));
+			assertTrue(assertThrows(ArchiveException.class, () -> open.drafts().apply(draft)).getMessage()
+					.contains("not saved"));
 			assertEquals("mine", open.archive().getName());
 		}
 		try (OpenArchive reader = fixture.store.open(root, Mode.READ)) {

@@ -51,7 +51,8 @@ class ExchangeFaultsTest {
 		Random random = new Random(3);
 		SampleTableBuilder table = SampleTable.builder();
 		for (int n = 0; n < 4000; n++) {
-			table.sample("S-" + Long.toHexString(random.nextLong()), 0, random.nextDouble() * 40, random.nextDouble() * 40);
+			table.sample("S-" + Long.toHexString(random.nextLong()), 0, random.nextDouble() * 40,
+					random.nextDouble() * 40);
 		}
 		SampleArchives.survey(archive, "survey-0").getSamples().setTable(table.build());
 	}
@@ -62,10 +63,12 @@ class ExchangeFaultsTest {
 
 	@Test
 	void aRemoteWhoseDiskIsFullKeepsWhatItHadAndTakesTheRestLater() throws IOException {
-		try (MountedDisk disk = new MountedDisk(folder.resolve("disk"), "1m"); Clones clones = new Clones(folder, disk.place().resolve("meeting.git"),
-				archive -> SampleArchives.fill(archive, 7, 2, 12), ANN, BEN)) {
+		try (MountedDisk disk = new MountedDisk(folder.resolve("disk"), "1m");
+				Clones clones = new Clones(folder, disk.place().resolve("meeting.git"),
+						archive -> SampleArchives.fill(archive, 7, 2, 12), ANN, BEN)) {
 			Path filler = disk.place().resolve("filler");
-			Files.write(filler, new byte[(int) Math.max(0, Files.getFileStore(disk.place()).getUsableSpace() - 20_000)]);
+			Files.write(filler,
+					new byte[(int) Math.max(0, Files.getFileStore(disk.place()).getUsableSpace() - 20_000)]);
 			clones.edit(ANN, ExchangeFaultsTest::addMuch);
 			String before = tip(clones);
 			String mine = clones.of(ANN).digest();
@@ -81,8 +84,9 @@ class ExchangeFaultsTest {
 
 	@Test
 	void aRemoteThatIsReadOnlyStillGivesWhatOthersHaveSent() throws IOException {
-		try (MountedDisk disk = new MountedDisk(folder.resolve("disk"), "4m"); Clones clones = new Clones(folder, disk.place().resolve("meeting.git"),
-				archive -> SampleArchives.fill(archive, 7, 2, 12), ANN, BEN)) {
+		try (MountedDisk disk = new MountedDisk(folder.resolve("disk"), "4m");
+				Clones clones = new Clones(folder, disk.place().resolve("meeting.git"),
+						archive -> SampleArchives.fill(archive, 7, 2, 12), ANN, BEN)) {
 			clones.edit(ANN, archive -> archive.setName("by Ann"));
 			clones.exchange(ANN);
 			clones.edit(BEN, archive -> archive.getSites().get(0).setName("by Ben"));
@@ -117,7 +121,8 @@ class ExchangeFaultsTest {
 			clones.open(BEN);
 			assertThrows(UnreachableException.class, () -> clones.exchange(BEN)); // it may be somebody else's
 			clones.close(BEN);
-			List<Path> ours = List.of(lock, Path.of(lock.toString().replace(".keep.lock", ".pack")), objects.resolve("incoming_7.pack"),
+			List<Path> ours = List.of(lock, Path.of(lock.toString().replace(".keep.lock", ".pack")),
+					objects.resolve("incoming_7.pack"),
 					objects.resolve("pack/pack-1.keep"));
 			Files.writeString(ours.get(1), "PACK");
 			Files.writeString(ours.get(2), "PACK");
@@ -180,7 +185,8 @@ class ExchangeFaultsTest {
 
 	private static Set<String> packs(Path git) throws IOException {
 		try (Stream<Path> files = Files.list(git.resolve("objects/pack"))) {
-			return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".pack")).map(name -> name.replace(".pack", ""))
+			return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".pack"))
+					.map(name -> name.replace(".pack", ""))
 					.collect(Collectors.toSet());
 		}
 	}

@@ -67,7 +67,8 @@ class ExchangeTransportTest {
 	private void work(String url) throws IOException {
 		RemoteUrl remote = RemoteUrl.parse(url);
 		Path copy = store.copy(remote, folder.resolve("ben"), Progress.NONE);
-		try (OpenArchive ann = store.open(folder.resolve("ann"), Mode.EDIT); OpenArchive ben = store.open(copy, Mode.EDIT)) {
+		try (OpenArchive ann = store.open(folder.resolve("ann"), Mode.EDIT);
+				OpenArchive ben = store.open(copy, Mode.EDIT)) {
 			ann.exchange().connect(remote);
 			ann.archive().setName("by Ann");
 			assertEquals(1, ann.exchange().run(ANN, null, true, Progress.NONE).sent().size());
@@ -105,9 +106,11 @@ class ExchangeTransportTest {
 	void waitingForAServerThatNeverAnswersCanBeCancelledAndChangesNothing() throws IOException {
 		PlainGit git = new PlainGit(folder.resolve("ann"));
 		String before = git.run("rev-parse", "HEAD");
-		try (ServerSocket silent = new ServerSocket(0, 5, InetAddress.getLoopbackAddress()); OpenArchive ann = store.open(folder.resolve("ann"), Mode.EDIT)) {
+		try (ServerSocket silent = new ServerSocket(0, 5, InetAddress.getLoopbackAddress());
+				OpenArchive ann = store.open(folder.resolve("ann"), Mode.EDIT)) {
 			ann.exchange().connect(RemoteUrl.parse("http://127.0.0.1:" + silent.getLocalPort() + "/quay.git"));
-			assertTimeout(Duration.ofSeconds(30), () -> assertThrows(CancellationException.class, () -> ann.exchange().run(ANN, null, true, new Cancelled())));
+			assertTimeout(Duration.ofSeconds(30), () -> assertThrows(CancellationException.class,
+					() -> ann.exchange().run(ANN, null, true, new Cancelled())));
 			assertEquals(before, git.run("rev-parse", "HEAD"));
 			assertEquals("", git.run("status", "--porcelain"));
 			assertEquals(List.of(), locks());
@@ -131,7 +134,8 @@ class ExchangeTransportTest {
 			UnreachableException refused = assertThrows(UnreachableException.class,
 					() -> store.copy(RemoteUrl.parse(meeting.url()), folder.resolve("nobody"), Progress.NONE));
 			assertTrue(refused.getMessage().contains(meeting.url()), refused::getMessage);
-			Files.writeString(passwords, meeting.url().replace("http://", "http://mq:tide@").replace("/quay.git", "") + '\n');
+			Files.writeString(passwords,
+					meeting.url().replace("http://", "http://mq:tide@").replace("/quay.git", "") + '\n');
 			work(meeting.url());
 		}
 	}
@@ -141,18 +145,22 @@ class ExchangeTransportTest {
 		Path program = Files.writeString(folder.resolve("slow"), "exec 1>&- 2>&-\nsleep 1\nexit 255\n");
 		Files.writeString(config, "[core]\n\tsshCommand = sh " + program + '\n');
 		assertThrows(UnreachableException.class,
-				() -> store.copy(RemoteUrl.parse("ssh://quay.invalid/quay.git"), folder.resolve("nobody"), Progress.NONE));
+				() -> store.copy(RemoteUrl.parse("ssh://quay.invalid/quay.git"), folder.resolve("nobody"),
+						Progress.NONE));
 	}
 
 	@Test
 	void throughSshWithTheKeyOfThePerson() throws Exception {
 		assumeTrue(isInstalled("ssh") && isInstalled("ssh-keygen"));
 		Path key = folder.resolve("key");
-		new ProcessBuilder("ssh-keygen", "-q", "-t", "ecdsa", "-N", "", "-f", key.toString()).inheritIO().start().waitFor();
+		new ProcessBuilder("ssh-keygen", "-q", "-t", "ecdsa", "-N", "", "-f", key.toString()).inheritIO().start()
+				.waitFor();
 		try (SshMeeting meeting = new SshMeeting(bare, Path.of(key + ".pub"), folder.resolve("host"))) {
-			String command = "ssh -F none -o IdentitiesOnly=yes -o UserKnownHostsFile=" + folder.resolve("hosts") + " -o StrictHostKeyChecking=accept-new";
+			String command = "ssh -F none -o IdentitiesOnly=yes -o UserKnownHostsFile=" + folder.resolve("hosts")
+					+ " -o StrictHostKeyChecking=accept-new";
 			Files.writeString(config, "[core]\n\tsshCommand = " + command + '\n');
-			assertThrows(UnreachableException.class, () -> store.copy(RemoteUrl.parse(meeting.url()), folder.resolve("nobody"), Progress.NONE));
+			assertThrows(UnreachableException.class,
+					() -> store.copy(RemoteUrl.parse(meeting.url()), folder.resolve("nobody"), Progress.NONE));
 			Files.writeString(config, "[core]\n\tsshCommand = " + command + " -i " + key + '\n');
 			work(meeting.url());
 		}
@@ -164,11 +172,13 @@ class ExchangeTransportTest {
 		try (HttpMeeting meeting = new HttpMeeting(bare, "mq", "tide")) {
 			url = meeting.url();
 		}
-		assertThrows(UnreachableException.class, () -> store.copy(RemoteUrl.parse(url), folder.resolve("nobody"), Progress.NONE));
+		assertThrows(UnreachableException.class,
+				() -> store.copy(RemoteUrl.parse(url), folder.resolve("nobody"), Progress.NONE));
 		assertFalse(Files.exists(folder.resolve("nobody")));
 	}
 
 	private static boolean isInstalled(String program) {
-		return List.of(System.getenv("PATH").split(":")).stream().anyMatch(place -> Files.isExecutable(Path.of(place, program)));
+		return List.of(System.getenv("PATH").split(":")).stream()
+				.anyMatch(place -> Files.isExecutable(Path.of(place, program)));
 	}
 }

@@ -45,7 +45,7 @@ class FailingDiskTest {
 			return new Sink() {
 				@Override
 				public void write(int b) throws IOException {
-					write(new byte[] {(byte) b}, 0, 1);
+					write(new byte[] { (byte) b }, 0, 1);
 				}
 
 				@Override

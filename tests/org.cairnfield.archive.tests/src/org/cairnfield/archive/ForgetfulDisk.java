@@ -88,7 +88,7 @@ final class ForgetfulDisk implements Disk {
 
 			@Override
 			public void write(int b) throws IOException {
-				write(new byte[] {(byte) b}, 0, 1);
+				write(new byte[] { (byte) b }, 0, 1);
 			}
 
 			@Override

@@ -92,7 +92,8 @@ class FullAndReadOnlyDiskTest {
 			}
 			survey.getSamples().setTable(builder.build());
 			ArchiveException full = assertThrows(ArchiveException.class, open::save);
-			assertTrue(full.getMessage().contains("nothing was saved") && full.getMessage().contains("is full"), full::getMessage);
+			assertTrue(full.getMessage().contains("nothing was saved") && full.getMessage().contains("is full"),
+					full::getMessage);
 			assertEquals(before, FolderText.of(root));
 			try (Stream<Path> left = Files.list(root.resolve(".cairnfield/pending"))) {
 				assertEquals(List.of(), left.toList(), "what was written beside is gone");
@@ -163,7 +164,8 @@ class FullAndReadOnlyDiskTest {
 			mounted.makeReadOnly();
 			open.archive().setName("other");
 			ArchiveException refused = assertThrows(ArchiveException.class, open::save);
-			assertTrue(refused.getMessage().contains("nothing was saved") && refused.getMessage().contains("read-only"), refused::getMessage);
+			assertTrue(refused.getMessage().contains("nothing was saved") && refused.getMessage().contains("read-only"),
+					refused::getMessage);
 			assertEquals(before, FolderText.of(root));
 			mounted.makeWritable();
 			assertFalse(open.save().isEmpty());
@@ -174,7 +176,9 @@ class FullAndReadOnlyDiskTest {
 	void refusesToMakeAnArchiveWhereNothingCanBeWritten() throws IOException {
 		Path disk = mountSmallDisk("4m");
 		mounted.makeReadOnly();
-		ArchiveException refused = assertThrows(ArchiveException.class, () -> store.create(disk.resolve("archive"), "n"));
-		assertTrue(refused.getMessage().startsWith("no archive was made") && refused.getMessage().contains("read-only"), refused::getMessage);
+		ArchiveException refused = assertThrows(ArchiveException.class,
+				() -> store.create(disk.resolve("archive"), "n"));
+		assertTrue(refused.getMessage().startsWith("no archive was made") && refused.getMessage().contains("read-only"),
+				refused::getMessage);
 	}
 }

@@ -72,7 +72,8 @@ class HalfMergedTest {
 		List<String> lines = Files.readAllLines(root.resolve(SAMPLES));
 		assertTrue(lines.get((int) marks.line() - 1).startsWith("<<<<<<< "), marks::toString);
 		assertTrue(marks.reason().contains("conflict marks"), marks::toString);
-		assertEquals(1, found.stream().filter(d -> d.file().equals(SAMPLES)).count(), "one damage is enough for the marks");
+		assertEquals(1, found.stream().filter(d -> d.file().equals(SAMPLES)).count(),
+				"one damage is enough for the marks");
 		git.run(word, "--abort");
 		assertEquals(List.of(), damages());
 	}
@@ -116,7 +117,8 @@ class HalfMergedTest {
 		git.fails("merge", "--no-edit", "other");
 		String half = Files.readString(root.resolve(SAMPLES));
 		try (OpenArchive open = store.open(root, Mode.EDIT); History history = open.history()) {
-			DamagedException refused = assertThrows(DamagedException.class, () -> open.restore(history.last(), PERSON, null));
+			DamagedException refused = assertThrows(DamagedException.class,
+					() -> open.restore(history.last(), PERSON, null));
 			assertTrue(refused.getMessage().contains("a merge with plain Git was begun here"), refused::getMessage);
 			assertEquals(".git/MERGE_HEAD", refused.damages().get(0).file());
 		}
@@ -129,6 +131,8 @@ class HalfMergedTest {
 		git.run("commit", "-qam", "both sides as they are");
 		List<Damage> found = damages();
 		assertEquals(List.of(SAMPLES), found.stream().map(Damage::file).toList());
-		assertTrue(found.get(0).reason().contains("conflict marks") && found.get(0).remedy().contains("remove the marks"), found::toString);
+		assertTrue(
+				found.get(0).reason().contains("conflict marks") && found.get(0).remedy().contains("remove the marks"),
+				found::toString);
 	}
 }

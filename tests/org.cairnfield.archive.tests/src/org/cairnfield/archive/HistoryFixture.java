@@ -1,6 +1,5 @@
 package org.cairnfield.archive;
 
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -21,7 +20,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** A small archive with its first save point. */
 abstract class HistoryFixture {
 
-
 	static final Person PERSON = new Person("M.Q.", "mq@example.org");
 	static final Instant NOW = Instant.parse("2031-05-01T10:00:00Z");
 
@@ -38,8 +36,9 @@ abstract class HistoryFixture {
 		open = store.create(folder.resolve("archive"), "n");
 		SampleArchives.fill(open.archive(), 1, 3, 40);
 		SampleTable table = survey("survey-0").table();
-		survey("survey-0").getSamples().setTable(table.edit().reason(0, null).reason(1, "early").reason(2, null).reason(3, null)
-				.readings(3, Readings.of(Map.of("00005e005301", -60, "00005e005302", -70))).done());
+		survey("survey-0").getSamples()
+				.setTable(table.edit().reason(0, null).reason(1, "early").reason(2, null).reason(3, null)
+						.readings(3, Readings.of(Map.of("00005e005301", -60, "00005e005302", -70))).done());
 		first = open.savePoint(PERSON, "the beginning").orElseThrow();
 		history = open.history();
 	}

@@ -42,7 +42,8 @@ class HistoryTest extends HistoryFixture {
 
 	@Test
 	void recordsWhoAndWhenAndWhat() throws IOException {
-		survey("survey-0").getSamples().setTable(survey("survey-0").table().edit().reason(0, "outside").reason(1, null).done());
+		survey("survey-0").getSamples()
+				.setTable(survey("survey-0").table().edit().reason(0, "outside").reason(1, null).done());
 		open.archive().getAccessPoints().remove(3);
 		SavePoint point = open.savePoint(PERSON, "After the walk.\n\nSecond floor only.").orElseThrow();
 		assertEquals("M.Q.", point.person());
@@ -176,8 +177,11 @@ class HistoryTest extends HistoryFixture {
 	private static Labels relabelled(Labels labels) {
 		LabelsBuilder builder = Labels.builder();
 		for (int row = 0; row < labels.size(); row++) {
-			builder.add(labels.key(row), row == 5 ? 2 : labels.cluster(row), row == 5 && labels.role(5) == Role.NOISE ? Role.CORE
-					: row == 5 && labels.cluster(5) == 2 ? Role.BORDER == labels.role(5) ? Role.CORE : Role.BORDER : labels.role(row));
+			builder.add(labels.key(row), row == 5 ? 2 : labels.cluster(row),
+					row == 5 && labels.role(5) == Role.NOISE ? Role.CORE
+							: row == 5 && labels.cluster(5) == 2
+									? Role.BORDER == labels.role(5) ? Role.CORE : Role.BORDER
+									: labels.role(row));
 		}
 		return builder.build();
 	}
@@ -222,7 +226,8 @@ class HistoryTest extends HistoryFixture {
 	void letsLedgersOnlyGrow() throws IOException {
 		open.archive().getLedgers().get(0).getVerdicts().remove(3);
 		ArchiveException refused = assertThrows(ArchiveException.class, this::savePoint);
-		assertTrue(refused.getMessage().contains("verdict v-3") && refused.getMessage().contains("only grow"), refused::getMessage);
+		assertTrue(refused.getMessage().contains("verdict v-3") && refused.getMessage().contains("only grow"),
+				refused::getMessage);
 		open.reload();
 		open.archive().getLedgers().clear();
 		assertThrows(ArchiveException.class, this::savePoint);
@@ -243,7 +248,8 @@ class HistoryTest extends HistoryFixture {
 		var files = FolderText.of(open.folder());
 		open.archive().setName("mine");
 		ArchiveException refused = assertThrows(ArchiveException.class, open::save);
-		assertTrue(refused.getMessage().contains("survey-0.samples was changed by another program"), refused::getMessage);
+		assertTrue(refused.getMessage().contains("survey-0.samples was changed by another program"),
+				refused::getMessage);
 		assertEquals(files, FolderText.of(open.folder()));
 		assertTrue(open.isModified());
 	}
@@ -262,13 +268,13 @@ class HistoryTest extends HistoryFixture {
 		Files.createDirectories(open.folder().resolve("plans"));
 		Path plan = open.folder().resolve("plans/a\tb\n%09 \u00e4.png");
 		assumeTrue(canHave(plan), "no such names here");
-		Files.write(plan, new byte[] {0, 13, 10, -1});
+		Files.write(plan, new byte[] { 0, 13, 10, -1 });
 		open.archive().setName("with plan");
 		SavePoint second = savePoint();
 		open.restore(first, PERSON, null);
 		assertFalse(Files.exists(plan));
 		open.restore(second, PERSON, null);
-		assertArrayEquals(new byte[] {0, 13, 10, -1}, Files.readAllBytes(plan));
+		assertArrayEquals(new byte[] { 0, 13, 10, -1 }, Files.readAllBytes(plan));
 		assertEquals("with plan", open.archive().getName());
 	}
 

@@ -19,7 +19,8 @@ class HistoryUndoTest extends HistoryFixture {
 
 	@Test
 	void undoesOneSavePointAndKeepsLaterOnes() throws IOException {
-		survey("survey-0").getSamples().setTable(survey("survey-0").table().edit().reason(0, "outside").position(2, 9, 9).done());
+		survey("survey-0").getSamples()
+				.setTable(survey("survey-0").table().edit().reason(0, "outside").position(2, 9, 9).done());
 		open.archive().getDevices().get(0).setName("wrong");
 		SavePoint wrong = savePoint();
 		survey("survey-0").getSamples().setTable(survey("survey-0").table().edit().reason(5, "later").done());
@@ -72,7 +73,9 @@ class HistoryUndoTest extends HistoryFixture {
 		savePoint();
 		var files = FolderText.of(open.folder());
 		ArchiveException refused = assertThrows(ArchiveException.class, () -> open.undo(wrong, PERSON, null));
-		assertTrue(refused.getMessage().contains("survey-0.samples was changed again since, in '" + survey("survey-0").table().id(0)),
+		assertTrue(
+				refused.getMessage()
+						.contains("survey-0.samples was changed again since, in '" + survey("survey-0").table().id(0)),
 				refused::getMessage);
 		assertEquals(files, FolderText.of(open.folder()));
 		assertEquals(3, history.list(10).size());
@@ -88,7 +91,8 @@ class HistoryUndoTest extends HistoryFixture {
 		open.archive().setName("other");
 		SavePoint second = savePoint();
 		open.archive().setName("not saved");
-		assertTrue(assertThrows(ArchiveException.class, () -> open.restore(first, PERSON, null)).getMessage().contains("not saved"));
+		assertTrue(assertThrows(ArchiveException.class, () -> open.restore(first, PERSON, null)).getMessage()
+				.contains("not saved"));
 		assertThrows(ArchiveException.class, () -> open.undo(second, PERSON, null));
 		assertEquals("not saved", open.archive().getName());
 	}

@@ -32,10 +32,14 @@ enum HostileArchive {
 		FolderText.delete(in.resolve(".cairnfield"));
 		createSymbolicLink(in.resolve(".cairnfield"), out.resolve("folder"));
 	}),
-	LOCK_LINK("lock is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/lock"), out.resolve("precious.txt"))),
-	LOCK_HOLD_LINK("lock.hold is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/lock.hold"), out.resolve("precious.txt"))),
-	LOCK_HOLD_TO_NEW("lock.hold is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/lock.hold"), out.resolve("new.txt"))),
-	LOCK_PART_LINK("lock.part is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/lock.part"), out.resolve("precious.txt"))),
+	LOCK_LINK("lock is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/lock"), out.resolve("precious.txt"))),
+	LOCK_HOLD_LINK("lock.hold is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/lock.hold"), out.resolve("precious.txt"))),
+	LOCK_HOLD_TO_NEW("lock.hold is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/lock.hold"), out.resolve("new.txt"))),
+	LOCK_PART_LINK("lock.part is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/lock.part"), out.resolve("precious.txt"))),
 	LOCK_PART_HARD_LINK("", (in, out) -> hardLink(in.resolve(".cairnfield/lock.part"), out.resolve("precious.txt"))),
 	LOCK_PIPE("lock is no plain file", (in, out) -> pipe(in.resolve(".cairnfield/lock"))),
 	PENDING_LINK("pending is a symbolic link", (in, out) -> {
@@ -45,8 +49,10 @@ enum HostileArchive {
 	PENDING_FILE_LINK("", (in, out) -> link(in.resolve(".cairnfield/pending/0"), out.resolve("precious.txt"))),
 	PENDING_FILE_HARD_LINK("", (in, out) -> hardLink(in.resolve(".cairnfield/pending/0"), out.resolve("precious.txt"))),
 	PENDING_JOURNAL_LINK("", (in, out) -> link(in.resolve(".cairnfield/pending/journal"), out.resolve("precious.txt"))),
-	PENDING_FOLDER("pending/0 is no plain file", (in, out) -> createDirectories(in.resolve(".cairnfield/pending/0/more"))),
-	JOURNAL_LINK("journal is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/journal"), out.resolve("folder/journal"))),
+	PENDING_FOLDER("pending/0 is no plain file",
+			(in, out) -> createDirectories(in.resolve(".cairnfield/pending/0/more"))),
+	JOURNAL_LINK("journal is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/journal"), out.resolve("folder/journal"))),
 	JOURNAL_PIPE("journal is no plain file", (in, out) -> pipe(in.resolve(".cairnfield/journal"))),
 	JOURNAL_DELETES_OUTSIDE("leads out of the archive", (in, out) -> journal(in,
 			"delete\t" + sha256(readString(out.resolve("precious.txt"))) + "\t../outside/precious.txt\n")),
@@ -58,20 +64,27 @@ enum HostileArchive {
 		writeString(in.resolve(".cairnfield/pending/0"), "planted");
 		journal(in, "put\t" + sha256("planted") + "\t7\t-\t0\t.GIT/hooks/post-commit\n");
 	}),
-	COMMITTING_LINK("committing is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/committing"), out.resolve("new.txt"))),
+	COMMITTING_LINK("committing is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/committing"), out.resolve("new.txt"))),
 	COMMITTING_HARD_LINK("", (in, out) -> hardLink(in.resolve(".cairnfield/committing"), out.resolve("precious.txt"))),
-	SAVE_POINT_LINK("save-point is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/save-point"), out.resolve("precious.txt"))),
+	SAVE_POINT_LINK("save-point is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/save-point"), out.resolve("precious.txt"))),
 	SAVE_POINT_PART_LINK("save-point.part is a symbolic link",
 			(in, out) -> link(in.resolve(".cairnfield/save-point.part"), out.resolve("precious.txt"))),
-	SAVED_BY_LINK("saved-by is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/saved-by"), out.resolve("precious.txt"))),
-	MERGES_SEEN_LINK("merges-seen is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/merges-seen"), out.resolve("precious.txt"))),
-	MERGES_SEEN_PART_HARD_LINK("", (in, out) -> hardLink(in.resolve(".cairnfield/merges-seen.part"), out.resolve("precious.txt"))),
-	SAVED_BY_PART_HARD_LINK("", (in, out) -> hardLink(in.resolve(".cairnfield/saved-by.part"), out.resolve("precious.txt"))),
+	SAVED_BY_LINK("saved-by is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/saved-by"), out.resolve("precious.txt"))),
+	MERGES_SEEN_LINK("merges-seen is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/merges-seen"), out.resolve("precious.txt"))),
+	MERGES_SEEN_PART_HARD_LINK("",
+			(in, out) -> hardLink(in.resolve(".cairnfield/merges-seen.part"), out.resolve("precious.txt"))),
+	SAVED_BY_PART_HARD_LINK("",
+			(in, out) -> hardLink(in.resolve(".cairnfield/saved-by.part"), out.resolve("precious.txt"))),
 	DAMAGED_LINK("damaged is a symbolic link", (in, out) -> {
 		writeString(in.resolve("splits/all.split"), "damaged");
 		createSymbolicLink(in.resolve(".cairnfield/damaged"), out.resolve("folder"));
 	}),
-	IGNORE_LINK(".gitignore is a symbolic link", (in, out) -> link(in.resolve(".cairnfield/.gitignore"), out.resolve("new.txt"))),
+	IGNORE_LINK(".gitignore is a symbolic link",
+			(in, out) -> link(in.resolve(".cairnfield/.gitignore"), out.resolve("new.txt"))),
 
 	GIT_LINK(".git is a symbolic link", (in, out) -> {
 		FolderText.delete(in.resolve(".git"));
@@ -85,10 +98,12 @@ enum HostileArchive {
 		FolderText.delete(in.resolve(".git"));
 		writeString(in.resolve(".git"), "gitdir: " + out.resolve("other/.git") + "\n");
 	}),
-	COMMON_DIR("commondir shares", (in, out) -> writeString(in.resolve(".git/commondir"), out.resolve("other/.git") + "\n")),
+	COMMON_DIR("commondir shares",
+			(in, out) -> writeString(in.resolve(".git/commondir"), out.resolve("other/.git") + "\n")),
 	HEAD_OUTSIDE(".git/HEAD names neither", (in, out) -> writeString(in.resolve(".git/HEAD"),
 			"ref: refs/heads/../../../../outside/new.txt\n")),
-	HEAD_LINK(".git/HEAD is a symbolic link", (in, out) -> link(in.resolve(".git/HEAD"), out.resolve("other/.git/HEAD"))),
+	HEAD_LINK(".git/HEAD is a symbolic link",
+			(in, out) -> link(in.resolve(".git/HEAD"), out.resolve("other/.git/HEAD"))),
 	HEAD_PIPE(".git/HEAD is no plain file", (in, out) -> pipe(in.resolve(".git/HEAD"))),
 	REFS_LINK(".git/refs is a symbolic link", (in, out) -> {
 		FolderText.delete(in.resolve(".git/refs"));
@@ -106,7 +121,8 @@ enum HostileArchive {
 		createDirectories(in.resolve(".git/refs/remotes/origin"));
 		writeString(in.resolve(".git/refs/remotes/origin/HEAD"), "ref: ../../../outside/precious.txt\n");
 	}),
-	PACKED_REFS_LINK("packed-refs is a symbolic link", (in, out) -> link(in.resolve(".git/packed-refs"), out.resolve("precious.txt"))),
+	PACKED_REFS_LINK("packed-refs is a symbolic link",
+			(in, out) -> link(in.resolve(".git/packed-refs"), out.resolve("precious.txt"))),
 	OBJECTS_LINK("objects is a symbolic link", (in, out) -> {
 		move(in.resolve(".git/objects"), out.resolve("objects"));
 		createSymbolicLink(in.resolve(".git/objects"), out.resolve("objects"));
@@ -127,7 +143,8 @@ enum HostileArchive {
 		createDirectories(in.resolve(".git/objects/info"));
 		writeString(in.resolve(".git/objects/info/alternates"), out.resolve("other/.git/objects") + "\n");
 	}),
-	INDEX_LINK(".git/index is a symbolic link", (in, out) -> link(in.resolve(".git/index"), out.resolve("other/.git/index"))),
+	INDEX_LINK(".git/index is a symbolic link",
+			(in, out) -> link(in.resolve(".git/index"), out.resolve("other/.git/index"))),
 	INDEX_HARD_LINK("", (in, out) -> hardLink(in.resolve(".git/index"), out.resolve("other/.git/index"))),
 	INDEX_LOCK_LINK("index.lock is a symbolic link", (in, out) -> {
 		link(in.resolve(".git/index.lock"), out.resolve("precious.txt"));
@@ -137,7 +154,8 @@ enum HostileArchive {
 		FolderText.delete(in.resolve(".git/logs"));
 		createSymbolicLink(in.resolve(".git/logs"), out.resolve("folder"));
 	}),
-	LOG_LINK("logs/HEAD is a symbolic link", (in, out) -> link(in.resolve(".git/logs/HEAD"), out.resolve("precious.txt"))),
+	LOG_LINK("logs/HEAD is a symbolic link",
+			(in, out) -> link(in.resolve(".git/logs/HEAD"), out.resolve("precious.txt"))),
 	LOGS_HARD_LINKS("", (in, out) -> {
 		hardLink(in.resolve(".git/logs/HEAD"), out.resolve("precious.txt"));
 		hardLink(in.resolve(".git/logs/refs/heads/main"), out.resolve("folder/journal"));
@@ -149,35 +167,47 @@ enum HostileArchive {
 			}
 		}
 	}),
-	CONFIG_LINK(".git/config is a symbolic link", (in, out) -> link(in.resolve(".git/config"), out.resolve("other/.git/config"))),
-	CONFIG_INCLUDE(".git/config includes", (in, out) -> config(in, "[include]\n\tpath = " + out.resolve("precious.txt") + "\n")),
-	CONFIG_INCLUDE_IF(".git/config includes", (in, out) -> config(in, "[includeIf \"gitdir:**\"]\n\tpath = " + out.resolve("precious.txt")
-			+ "\n")),
-	CONFIG_WORK_TREE("", (in, out) -> config(in, "[core]\n\tbare = false\n\tworktree = " + out.resolve("folder") + "\n")),
+	CONFIG_LINK(".git/config is a symbolic link",
+			(in, out) -> link(in.resolve(".git/config"), out.resolve("other/.git/config"))),
+	CONFIG_INCLUDE(".git/config includes",
+			(in, out) -> config(in, "[include]\n\tpath = " + out.resolve("precious.txt") + "\n")),
+	CONFIG_INCLUDE_IF(".git/config includes",
+			(in, out) -> config(in, "[includeIf \"gitdir:**\"]\n\tpath = " + out.resolve("precious.txt")
+					+ "\n")),
+	CONFIG_WORK_TREE("",
+			(in, out) -> config(in, "[core]\n\tbare = false\n\tworktree = " + out.resolve("folder") + "\n")),
 	CONFIG_REF_TABLE("extensions.refStorage", (in, out) -> config(in,
 			"[core]\n\trepositoryformatversion = 1\n[extensions]\n\trefStorage = reftable\n")),
 	CONFIG_PROGRAMS("", (in, out) -> {
 		String run = program(out);
-		config(in, "[core]\n\tfsmonitor = " + run + "\n\tsshCommand = " + run + "\n\teditor = " + run + "\n\tpager = " + run
-				+ "\n\taskPass = " + run + "\n\tgitProxy = " + run + "\n[gc]\n\tauto = 1\n\tautoDetach = false\n[credential]\n\thelper = !"
-				+ run + "\n[filter \"x\"]\n\tclean = " + run + "\n\tsmudge = " + run + "\n\tprocess = " + run
-				+ "\n\trequired = true\n[diff \"x\"]\n\tcommand = " + run + "\n\ttextconv = " + run + "\n[merge \"x\"]\n\tdriver = " + run
-				+ "\n[gpg]\n\tprogram = " + run + "\n[commit]\n\tgpgSign = true\n[alias]\n\tlog = !" + run + "\n[remote \"origin\"]\n\turl = ext::"
-				+ run + "\n\tpromisor = true\n");
+		config(in,
+				"[core]\n\tfsmonitor = " + run + "\n\tsshCommand = " + run + "\n\teditor = " + run + "\n\tpager = "
+						+ run
+						+ "\n\taskPass = " + run + "\n\tgitProxy = " + run
+						+ "\n[gc]\n\tauto = 1\n\tautoDetach = false\n[credential]\n\thelper = !"
+						+ run + "\n[filter \"x\"]\n\tclean = " + run + "\n\tsmudge = " + run + "\n\tprocess = " + run
+						+ "\n\trequired = true\n[diff \"x\"]\n\tcommand = " + run + "\n\ttextconv = " + run
+						+ "\n[merge \"x\"]\n\tdriver = " + run
+						+ "\n[gpg]\n\tprogram = " + run + "\n[commit]\n\tgpgSign = true\n[alias]\n\tlog = !" + run
+						+ "\n[remote \"origin\"]\n\turl = ext::"
+						+ run + "\n\tpromisor = true\n");
 		writeString(in.resolve(".gitattributes"), "* filter=x diff=x merge=x\n");
 		createDirectories(in.resolve(".git/info"));
 		writeString(in.resolve(".git/info/attributes"), "* filter=x diff=x merge=x\n");
 	}),
-	CONFIG_SIGNS("", (in, out) -> config(in, "[tag]\n\tgpgSign = true\n\tforceSignAnnotated = true\n[gpg]\n\tprogram = " + program(out)
-			+ "\n[gpg \"openpgp\"]\n\tprogram = " + program(out) + "\n[user]\n\tsigningKey = planted\n")),
+	CONFIG_SIGNS("", (in, out) -> config(in,
+			"[tag]\n\tgpgSign = true\n\tforceSignAnnotated = true\n[gpg]\n\tprogram = " + program(out)
+					+ "\n[gpg \"openpgp\"]\n\tprogram = " + program(out) + "\n[user]\n\tsigningKey = planted\n")),
 	CONFIG_HOOKS_PATH("", (in, out) -> {
 		hooks(out.resolve("hooks"), program(out));
 		config(in, "[core]\n\thooksPath = " + out.resolve("hooks") + "\n");
 	}),
 	HOOKS("", (in, out) -> hooks(createDirectories(in.resolve(".git/hooks")), program(out))),
 	LARGE_FILES("", (in, out) -> {
-		config(in, "[lfs]\n\turl = http://192.0.2.1/\n[lfs \"customtransfer.x\"]\n\tpath = " + program(out) + "\n[filter \"lfs\"]\n\tclean = "
-				+ program(out) + "\n\tuseJGitBuiltin = true\n");
+		config(in,
+				"[lfs]\n\turl = http://192.0.2.1/\n[lfs \"customtransfer.x\"]\n\tpath = " + program(out)
+						+ "\n[filter \"lfs\"]\n\tclean = "
+						+ program(out) + "\n\tuseJGitBuiltin = true\n");
 		writeString(in.resolve(".gitattributes"), "* filter=lfs\n");
 	}),
 
@@ -261,7 +291,8 @@ enum HostileArchive {
 
 	private static String sha256(String text) {
 		try {
-			return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+			return HexFormat.of()
+					.formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
 		} catch (NoSuchAlgorithmException e) {
 			throw new IllegalStateException(e);
 		}

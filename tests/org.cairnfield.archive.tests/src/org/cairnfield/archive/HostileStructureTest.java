@@ -55,7 +55,9 @@ class HostileStructureTest {
 
 	private static void assertTold(OpenArchive open, String word) {
 		List<Damage> damages = open.damages();
-		assertTrue(damages.stream().anyMatch(damage -> damage.file().equals("archive.xmi") && damage.reason().contains(word)),
+		assertTrue(
+				damages.stream()
+						.anyMatch(damage -> damage.file().equals("archive.xmi") && damage.reason().contains(word)),
 				damages::toString);
 		assertFalse(ModelText.of(open.archive()).contains(SECRET));
 	}
@@ -69,13 +71,14 @@ class HostileStructureTest {
 
 	// OWASP's cheat sheet on XML external entities: with document types refused, none of these can begin
 	@ParameterizedTest
-	@ValueSource(strings = {"<!DOCTYPE a [<!ENTITY x SYSTEM \"SECRET\">]>", "<!DOCTYPE a SYSTEM \"SECRET\">",
+	@ValueSource(strings = { "<!DOCTYPE a [<!ENTITY x SYSTEM \"SECRET\">]>", "<!DOCTYPE a SYSTEM \"SECRET\">",
 			"<!DOCTYPE a [<!ENTITY % x SYSTEM \"SECRET\"> %x;]>",
-			"<!DOCTYPE a [<!ENTITY x \"xxxxxxxxxx\"><!ENTITY y \"&x;&x;&x;&x;&x;&x;&x;&x;&x;&x;\">]>", "<!DOCTYPE a>"})
+			"<!DOCTYPE a [<!ENTITY x \"xxxxxxxxxx\"><!ENTITY y \"&x;&x;&x;&x;&x;&x;&x;&x;&x;&x;\">]>", "<!DOCTYPE a>" })
 	void readsNoDocumentType(String type) throws IOException {
 		String uri = folder.resolve("secret").toUri().toString();
-		try (OpenArchive open = openWith(text -> text.replaceFirst("\\?>\n", "?>\n" + type.replace("SECRET", uri) + "\n")
-				.replace("name=\"name\"", "name=\"&x;\""))) {
+		try (OpenArchive open = openWith(
+				text -> text.replaceFirst("\\?>\n", "?>\n" + type.replace("SECRET", uri) + "\n")
+						.replace("name=\"name\"", "name=\"&x;\""))) {
 			assertTold(open, "DOCTYPE");
 			assertTrue(open.damages().get(0).line() > 0, open.damages()::toString);
 		}
@@ -89,9 +92,11 @@ class HostileStructureTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"../secret#/", "file:///etc/hostname#/", "http://192.0.2.1/x.samples#/", "surveys/th/../../secret#/",
-			"surveys/th/other.samples#/", "archive.xmi#/", "surveys/Sail.Hall_2/survey-1.samples#/", "surveys/th/survey-0.samples#//@x",
-			"cairnfield:/surveys/th/survey-9.samples#/", "jar:file:///x.jar!/y#/", ""})
+	@ValueSource(strings = { "../secret#/", "file:///etc/hostname#/", "http://192.0.2.1/x.samples#/",
+			"surveys/th/../../secret#/",
+			"surveys/th/other.samples#/", "archive.xmi#/", "surveys/Sail.Hall_2/survey-1.samples#/",
+			"surveys/th/survey-0.samples#//@x",
+			"cairnfield:/surveys/th/survey-9.samples#/", "jar:file:///x.jar!/y#/", "" })
 	void followsNoReferenceToAnotherPlace(String reference) throws IOException {
 		try (OpenArchive open = openWith(text -> text.replace("surveys/th/survey-0.samples#/", reference))) {
 			assertTold(open, "");
@@ -100,8 +105,9 @@ class HostileStructureTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"../secret.split#/", "surveys/th/survey-0.samples#/", "splits/../archive.xmi#/", "splits/none.split#/",
-			"splits/th-0.split#/"})
+	@ValueSource(strings = { "../secret.split#/", "surveys/th/survey-0.samples#/", "splits/../archive.xmi#/",
+			"splits/none.split#/",
+			"splits/th-0.split#/" })
 	void takesASplitFromItsPlaceOnly(String reference) throws IOException {
 		try (OpenArchive open = openWith(text -> text.replace("splits/all.split#/", reference))) {
 			assertFalse(open.damages().isEmpty());
@@ -109,13 +115,16 @@ class HostileStructureTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = {"device=\"guide-|device=\"nobody-", "device=\"guide-|device=\"../x#guide-",
-			"<sites id=\"th\"|<sites id=\"../th\"", "<sites id=\"th\"|<sites id=\"guide-a\"", "<sites id=\"th\"|<sites id=\"GUIDE-A\"",
+	@CsvSource(delimiter = '|', value = { "device=\"guide-|device=\"nobody-", "device=\"guide-|device=\"../x#guide-",
+			"<sites id=\"th\"|<sites id=\"../th\"", "<sites id=\"th\"|<sites id=\"guide-a\"",
+			"<sites id=\"th\"|<sites id=\"GUIDE-A\"",
 			"<sites id=\"th\"|<sites", "<sites id=\"th\"|<sites xsi:type=\"cairnfield:Ledger\" id=\"th\"",
-			"<sites id=\"th\"|<colours id=\"th\"", "cairnfield:Archive|cairnfield:Site", "urn:org.cairnfield:model:1|urn:other",
+			"<sites id=\"th\"|<colours id=\"th\"", "cairnfield:Archive|cairnfield:Site",
+			"urn:org.cairnfield:model:1|urn:other",
 			"level=\"-1\"|level=\"many\"", "kind=\"test\"|kind=\"exam\"", "date=\"2031-04-07\"|date=\"2031-02-30\"",
-			"outline=\"0|outline=\"zero", "<devices id|<devices extra=\"1\" id", "</cairnfield:Archive>|</cairnfield:Archive><x/>",
-			"<?xml version=\"1.0\" encoding=\"UTF-8\"?>|<?xml version=\"1.0\" encoding=\"UTF-16\"?>"})
+			"outline=\"0|outline=\"zero", "<devices id|<devices extra=\"1\" id",
+			"</cairnfield:Archive>|</cairnfield:Archive><x/>",
+			"<?xml version=\"1.0\" encoding=\"UTF-8\"?>|<?xml version=\"1.0\" encoding=\"UTF-16\"?>" })
 	void refusesWhatTheModelDoesNotKnow(String part, String other) throws IOException {
 		try (OpenArchive open = openWith(text -> {
 			assertTrue(text.contains(part), part);
@@ -127,7 +136,8 @@ class HostileStructureTest {
 
 	@Test
 	void refusesSamplesWithinTheStructure() throws IOException {
-		try (OpenArchive open = openWith(text -> text.replace("<samples href=\"surveys/th/survey-0.samples#/\"/>", "<samples/>"))) {
+		try (OpenArchive open = openWith(
+				text -> text.replace("<samples href=\"surveys/th/survey-0.samples#/\"/>", "<samples/>"))) {
 			assertTold(open, "in a file of its own");
 		}
 	}
@@ -137,7 +147,8 @@ class HostileStructureTest {
 		try (OpenArchive open = openWith(text -> {
 			String archive = text.substring(text.indexOf("<cairnfield:Archive")).replace(" xmi:version=\"2.0\"", "");
 			String declarations = "xmi:version=\"2.0\" xmlns:xmi=\"http://www.omg.org/XMI\"";
-			return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<xmi:XMI " + declarations + ">" + archive + archive + "</xmi:XMI>\n";
+			return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<xmi:XMI " + declarations + ">" + archive + archive
+					+ "</xmi:XMI>\n";
 		})) {
 			assertTold(open, "");
 		}
@@ -178,7 +189,8 @@ class HostileStructureTest {
 
 	@Test
 	void bearsManyNestedElements() throws IOException {
-		try (OpenArchive open = openWith(text -> text.replace("</cairnfield:Archive>", "<sites>".repeat(200_000) + "</cairnfield:Archive>"))) {
+		try (OpenArchive open = openWith(
+				text -> text.replace("</cairnfield:Archive>", "<sites>".repeat(200_000) + "</cairnfield:Archive>"))) {
 			assertTold(open, "");
 		}
 	}

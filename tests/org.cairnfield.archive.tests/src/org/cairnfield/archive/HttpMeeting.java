@@ -31,7 +31,8 @@ final class HttpMeeting implements AutoCloseable {
 
 	HttpMeeting(Path bare, String user, String password) throws IOException {
 		this.bare = bare;
-		authorization = "Basic " + Base64.getEncoder().encodeToString((user + ':' + password).getBytes(StandardCharsets.UTF_8));
+		authorization = "Basic "
+				+ Base64.getEncoder().encodeToString((user + ':' + password).getBytes(StandardCharsets.UTF_8));
 		server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
 		server.setExecutor(threads);
 		server.createContext("/quay.git/", this::answer);
@@ -39,7 +40,8 @@ final class HttpMeeting implements AutoCloseable {
 	}
 
 	String url() {
-		return "http://" + server.getAddress().getAddress().getHostAddress() + ':' + server.getAddress().getPort() + "/quay.git";
+		return "http://" + server.getAddress().getAddress().getHostAddress() + ':' + server.getAddress().getPort()
+				+ "/quay.git";
 	}
 
 	private void answer(HttpExchange exchange) throws IOException {

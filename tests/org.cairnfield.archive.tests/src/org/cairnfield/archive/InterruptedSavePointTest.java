@@ -122,7 +122,8 @@ class InterruptedSavePointTest {
 		killedAt("delete", "journal", this::changeAndRecord);
 		assertEquals(List.of(first), points());
 		try (OpenArchive open = tuesday.open(root, Mode.EDIT)) {
-			assertTrue(open.notices().get(0).contains("D.S.") && open.notices().get(0).contains("finished now"), open.notices()::toString);
+			assertTrue(open.notices().get(0).contains("D.S.") && open.notices().get(0).contains("finished now"),
+					open.notices()::toString);
 			open.archive().setName("by the lead");
 			SavePoint lead = open.savePoint(LEAD, null).orElseThrow();
 			assertEquals("T.L.", lead.person());
@@ -145,8 +146,10 @@ class InterruptedSavePointTest {
 			digest = open.digest();
 		}
 		// as a program leaves it that is killed while it writes the commit
-		Files.writeString(root.resolve(".cairnfield/save-point"), "A save point is being made.\nperson\tD.S.\nemail\tds@example.org\n"
-				+ "time\t" + MONDAY + "\nopening\t\nwords\tAfter the walk.\nbefore\t" + first.id() + "\nstate\t\nend\t\n");
+		Files.writeString(root.resolve(".cairnfield/save-point"),
+				"A save point is being made.\nperson\tD.S.\nemail\tds@example.org\n"
+						+ "time\t" + MONDAY + "\nopening\t\nwords\tAfter the walk.\nbefore\t" + first.id()
+						+ "\nstate\t\nend\t\n");
 		tuesday.open(root, Mode.EDIT).close();
 		assertEquals(2, points().size());
 		assertIsTheStewards(points().get(0));
@@ -200,7 +203,9 @@ class InterruptedSavePointTest {
 		killedAt("delete", "journal", this::changeAndRecord);
 		Path lock = Files.createFile(root.resolve(".git/index.lock"));
 		try (OpenArchive open = tuesday.open(root, Mode.EDIT)) {
-			assertTrue(open.notices().get(0).contains("could not be finished") && open.notices().get(0).contains("index.lock"),
+			assertTrue(
+					open.notices().get(0).contains("could not be finished")
+							&& open.notices().get(0).contains("index.lock"),
 					open.notices()::toString);
 			open.archive().setName("by the lead");
 			Files.delete(lock);
@@ -227,7 +232,9 @@ class InterruptedSavePointTest {
 			assertEquals(3, points().size());
 			SavePoint both = points().get(1);
 			assertEquals("D.S. and T.L.", both.person());
-			assertTrue(both.message().contains("Holds also what D.S. began to record at 2031-05-05T10:00:00Z: After the walk."),
+			assertTrue(
+					both.message()
+							.contains("Holds also what D.S. began to record at 2031-05-05T10:00:00Z: After the walk."),
 					both::message);
 		}
 		try (OpenArchive open = tuesday.open(root, Mode.EDIT)) {

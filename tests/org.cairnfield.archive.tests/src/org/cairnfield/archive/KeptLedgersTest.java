@@ -96,7 +96,8 @@ class KeptLedgersTest {
 			Set<String> gone = new HashSet<>();
 			ledger.getVerdicts().stream().filter(TakeBack::isOne).forEach(v -> gone.add(v.getSupersedes()));
 			ledger.getVerdicts().stream().filter(v -> !TakeBack.isOne(v) && !gone.contains(v.getId())).forEach(
-					v -> found.computeIfAbsent(v.getSample().toString(), s -> new ArrayList<>()).add(v.getDecision() + " " + v.getRound() + ' ' + v.getPerson()));
+					v -> found.computeIfAbsent(v.getSample().toString(), s -> new ArrayList<>())
+							.add(v.getDecision() + " " + v.getRound() + ' ' + v.getPerson()));
 		}
 		return found;
 	}
@@ -107,7 +108,8 @@ class KeptLedgersTest {
 
 	/** The lines of the file but for header and seal. */
 	private List<String> lines() throws IOException {
-		return Files.exists(root.resolve(LEDGER)) ? LedgerLines.of(Files.readAllBytes(root.resolve(LEDGER))) : List.of();
+		return Files.exists(root.resolve(LEDGER)) ? LedgerLines.of(Files.readAllBytes(root.resolve(LEDGER)))
+				: List.of();
 	}
 
 	private void sound() throws IOException {
@@ -127,10 +129,14 @@ class KeptLedgersTest {
 		open.restore(one, LEAD, null);
 		sound();
 		assertEquals(before, lines().subList(0, 3));
-		assertEquals(Map.of("survey-0/S-1", List.of("approve FIRST R. Reviewer")).toString().toLowerCase(), counting().toString().toLowerCase());
+		assertEquals(Map.of("survey-0/S-1", List.of("approve FIRST R. Reviewer")).toString().toLowerCase(),
+				counting().toString().toLowerCase());
 		List<Verdict> added = ledger().getVerdicts().subList(3, 5);
 		assertEquals(List.of("v-2", "v-3"), added.stream().map(Verdict::getSupersedes).toList());
-		assertTrue(added.stream().allMatch(v -> TakeBack.isOne(v) && v.getPerson().equals("L. Lead") && v.getTime() != null), added::toString);
+		assertTrue(
+				added.stream()
+						.allMatch(v -> TakeBack.isOne(v) && v.getPerson().equals("L. Lead") && v.getTime() != null),
+				added::toString);
 	}
 
 	@Test
@@ -143,7 +149,8 @@ class KeptLedgersTest {
 		assertEquals(List.of("R. Reviewer", "L. Lead"), List.of(again.getPerson(), again.getEnteredBy()));
 		open.restore(first, LEAD, null);
 		Verdict back = ledger().getVerdicts().get(3);
-		assertTrue(TakeBack.isOne(back) && back.getPerson().equals("L. Lead") && back.getEnteredBy() == null, back::toString);
+		assertTrue(TakeBack.isOne(back) && back.getPerson().equals("L. Lead") && back.getEnteredBy() == null,
+				back::toString);
 	}
 
 	@Test
@@ -168,7 +175,8 @@ class KeptLedgersTest {
 		open.restore(settled, LEAD, null);
 		sound();
 		assertEquals(wanted, counting());
-		assertEquals(List.of("v-1", "v-2", "v-3", "v-4"), ledger().getVerdicts().subList(8, 12).stream().map(Verdict::getSupersedes).toList());
+		assertEquals(List.of("v-1", "v-2", "v-3", "v-4"),
+				ledger().getVerdicts().subList(8, 12).stream().map(Verdict::getSupersedes).toList());
 		int lines = lines().size();
 		open.restore(settled, LEAD, null);
 		assertEquals(lines, lines().size(), "nothing had to be said again");
@@ -183,7 +191,8 @@ class KeptLedgersTest {
 		sound();
 		assertEquals(4, lines().size());
 		assertEquals("v-1", ledger().getVerdicts().get(3).getSupersedes());
-		assertEquals(List.of("pool"), counting().get("survey-0/S-1").stream().map(s -> s.split(" ")[0].toLowerCase()).toList());
+		assertEquals(List.of("pool"),
+				counting().get("survey-0/S-1").stream().map(s -> s.split(" ")[0].toLowerCase()).toList());
 		assertEquals(1, counting().get("survey-0/S-2").size());
 	}
 
@@ -226,7 +235,8 @@ class KeptLedgersTest {
 		List<String> before = lines();
 		open.undo(merge, LEAD, null);
 		sound();
-		assertEquals(null, SampleArchives.survey(open.archive(), "survey-0").table().reason(0), "the colleague's remedy is taken back");
+		assertEquals(null, SampleArchives.survey(open.archive(), "survey-0").table().reason(0),
+				"the colleague's remedy is taken back");
 		assertEquals(before, lines());
 		assertEquals(2, counting().size());
 	}
@@ -266,7 +276,8 @@ class KeptLedgersTest {
 			int way = random.nextInt(4);
 			if (way < 2) {
 				for (int n = random.nextInt(3); n >= 0; n--) {
-					give("S-" + random.nextInt(3), random.nextBoolean() ? Decision.APPROVE : Decision.POOL, Round.values()[random.nextInt(3)]);
+					give("S-" + random.nextInt(3), random.nextBoolean() ? Decision.APPROVE : Decision.POOL,
+							Round.values()[random.nextInt(3)]);
 				}
 				points.add(open.savePoint(REVIEWER, null).orElseThrow());
 			} else if (way == 2) {

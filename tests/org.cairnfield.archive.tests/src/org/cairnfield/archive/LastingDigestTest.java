@@ -112,8 +112,10 @@ class LastingDigestTest {
 		survey.setSourceFile("spring.csv");
 		survey.setSourceDigest("0".repeat(64));
 		survey.setSamples(FACTORY.createSamples());
-		survey.getSamples().setTable(SampleTable.builder().sample("S-1", 1, 12.4, 7.85).time(1_933_000_000_000L).reading("00005e005301", -61)
-				.sample("S-2", 1, 3, 4).reason("in a lift").build());
+		survey.getSamples()
+				.setTable(SampleTable.builder().sample("S-1", 1, 12.4, 7.85).time(1_933_000_000_000L)
+						.reading("00005e005301", -61)
+						.sample("S-2", 1, 3, 4).reason("in a lift").build());
 		return survey;
 	}
 

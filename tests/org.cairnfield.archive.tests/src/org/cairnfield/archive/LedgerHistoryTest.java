@@ -52,7 +52,8 @@ class LedgerHistoryTest {
 	}
 
 	private void git(String... arguments) {
-		List<String> command = new ArrayList<>(List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*"));
+		List<String> command = new ArrayList<>(
+				List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*"));
 		command.addAll(List.of(arguments));
 		try {
 			Process process = new ProcessBuilder(command).directory(root.toFile()).redirectErrorStream(true).start();
@@ -103,13 +104,15 @@ class LedgerHistoryTest {
 		try (History history = open.history()) {
 			assertEquals(history.list(2).get(1).shortId(), found.get(0).where());
 		}
-		assertEquals(List.of(LEDGER, "gone", 1, false), List.of(found.get(0).file(), found.get(0).what(), found.get(0).lines(), found.get(0).putBack()));
+		assertEquals(List.of(LEDGER, "gone", 1, false),
+				List.of(found.get(0).file(), found.get(0).what(), found.get(0).lines(), found.get(0).putBack()));
 		assertTrue(found.get(0).example().startsWith(gone + '\t'), found::toString);
 	}
 
 	@Test
 	void reportsAVerdictThatWasEditedAndOneThatWasMoved() throws IOException {
-		verdicts().get(2).setDecision(verdicts().get(2).getDecision() == Decision.REJECT ? Decision.APPROVE : Decision.REJECT);
+		verdicts().get(2)
+				.setDecision(verdicts().get(2).getDecision() == Decision.REJECT ? Decision.APPROVE : Decision.REJECT);
 		open.save();
 		git("commit", "-qam", "tidy up");
 		assertEquals(List.of("changed"), losses().stream().map(LedgerLoss::what).toList());

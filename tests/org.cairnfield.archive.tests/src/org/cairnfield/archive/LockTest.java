@@ -138,7 +138,7 @@ class LockTest {
 	@Test
 	void takesOverAStaleLockWhateverItsTime() throws IOException {
 		String host = ownHost();
-		for (String since : new String[] {"1999-01-01T00:00:00Z", "2999-01-01T00:00:00Z"}) {
+		for (String since : new String[] { "1999-01-01T00:00:00Z", "2999-01-01T00:00:00Z" }) {
 			leaveLock(host, pidOfNobody(), since);
 			try (OpenArchive open = store.open(root, Mode.EDIT)) {
 				assertEquals("mq", open.tookOverFrom().map(LockOwner::user).orElseThrow());
@@ -168,7 +168,7 @@ class LockTest {
 
 	@Test
 	void takesALockThatCannotBeReadForNobodys() throws IOException {
-		Files.write(root.resolve(".cairnfield/lock"), new byte[] {0, 1, 2, (byte) 0xff});
+		Files.write(root.resolve(".cairnfield/lock"), new byte[] { 0, 1, 2, (byte) 0xff });
 		store.open(root, Mode.EDIT).close();
 	}
 
@@ -187,7 +187,7 @@ class LockTest {
 	@Test
 	void doesNotMindAClockThatGoesBackwards() throws IOException {
 		Person person = Person.named("M.Q.");
-		for (String time : new String[] {"2031-05-02T10:00:00Z", "2031-05-01T10:00:00Z", "1980-01-01T00:00:00Z"}) {
+		for (String time : new String[] { "2031-05-02T10:00:00Z", "2031-05-01T10:00:00Z", "1980-01-01T00:00:00Z" }) {
 			ArchiveStore then = new ArchiveStore(Clock.fixed(Instant.parse(time), ZoneOffset.UTC));
 			try (OpenArchive open = then.open(root, Mode.EDIT)) {
 				open.archive().setName(time);
@@ -197,7 +197,8 @@ class LockTest {
 		try (var history = History.of(root)) {
 			var points = history.list(10);
 			assertEquals(3, points.size());
-			assertEquals("1980-01-01T00:00:00Z", history.open(points.get(0)).archive().getName(), "the latest comes first");
+			assertEquals("1980-01-01T00:00:00Z", history.open(points.get(0)).archive().getName(),
+					"the latest comes first");
 			assertEquals(Instant.parse("1980-01-01T00:00:00Z"), points.get(0).time());
 			assertEquals("2031-05-02T10:00:00Z", history.open(points.get(2)).archive().getName());
 		}
@@ -209,16 +210,19 @@ class LockTest {
 		store.create(deep, "quay").close();
 		try (OpenArchive open = store.open(deep, Mode.READ)) {
 			assertEquals("quay", open.archive().getName());
-			assertEquals(open.digest(), OpenArchive.digest(EcoreUtil.copy(open.archive())), "a copy has the same content");
+			assertEquals(open.digest(), OpenArchive.digest(EcoreUtil.copy(open.archive())),
+					"a copy has the same content");
 		}
 	}
 
 	@Test
 	void tellsWhereThereIsNoArchive() throws IOException {
 		Path empty = Files.createDirectory(folder.resolve("empty"));
-		assertTrue(assertThrows(IOException.class, () -> store.open(empty, Mode.EDIT)).getMessage().contains("holds no archive"));
+		assertTrue(assertThrows(IOException.class, () -> store.open(empty, Mode.EDIT)).getMessage()
+				.contains("holds no archive"));
 		assertFalse(Files.exists(empty.resolve(".cairnfield")), "and nothing was left there");
-		assertTrue(assertThrows(IOException.class, () -> store.open(folder.resolve("none"), Mode.READ)).getMessage().contains("no folder"));
+		assertTrue(assertThrows(IOException.class, () -> store.open(folder.resolve("none"), Mode.READ)).getMessage()
+				.contains("no folder"));
 		assertTrue(assertThrows(IOException.class, () -> store.create(root, "n")).getMessage().contains("not empty"));
 	}
 }

@@ -125,7 +125,8 @@ class MergeLossTest {
 
 	private List<String> verdicts() throws IOException {
 		try (OpenArchive open = store.open(root, Mode.READ)) {
-			return open.archive().getLedgers().get(0).getVerdicts().stream().map(Verdict::getId).collect(Collectors.toList());
+			return open.archive().getLedgers().get(0).getVerdicts().stream().map(Verdict::getId)
+					.collect(Collectors.toList());
 		}
 	}
 
@@ -141,13 +142,19 @@ class MergeLossTest {
 		String merge = id("HEAD").substring(0, 8);
 		List<Damage> found = damages();
 		assertEquals(List.of(LEDGER, "archive.xmi", "archive.xmi"), found.stream().map(Damage::file).toList());
-		assertEquals("the merge " + merge + " by RT has dropped 2 verdicts (the first: v-100), which is in " + id("side").substring(0, 8),
+		assertEquals(
+				"the merge " + merge + " by RT has dropped 2 verdicts (the first: v-100), which is in "
+						+ id("side").substring(0, 8),
 				found.get(0).reason());
 		assertTrue(found.get(0).remedy().contains("restore the save point " + merge), found::toString);
-		assertTrue(found.get(1).reason().contains("1 waiver (of rule rarely-heard by A. Steward") && found.get(1).reason().contains("the last gallery"),
+		assertTrue(
+				found.get(1).reason().contains("1 waiver (of rule rarely-heard by A. Steward")
+						&& found.get(1).reason().contains("the last gallery"),
 				found::toString);
 		assertTrue(found.get(2).reason().contains("1 survey (autumn)"), found::toString);
-		assertTrue(found.get(2).remedy().contains("git merge " + id("side")) && found.get(2).remedy().contains("git reset --hard " + id("HEAD^1")),
+		assertTrue(
+				found.get(2).remedy().contains("git merge " + id("side"))
+						&& found.get(2).remedy().contains("git reset --hard " + id("HEAD^1")),
 				found::toString);
 		try (OpenArchive open = store.open(root, Mode.EDIT)) {
 			open.archive().setName("x");
@@ -173,7 +180,8 @@ class MergeLossTest {
 		restore("HEAD");
 		assertEquals(List.of(), damages());
 		List<String> ids = verdicts();
-		assertEquals(List.of("v-200", "v-100", "v-101"), ids.subList(ids.size() - 3, ids.size()), "nothing is taken back");
+		assertEquals(List.of("v-200", "v-100", "v-101"), ids.subList(ids.size() - 3, ids.size()),
+				"nothing is taken back");
 		work("goes on");
 		assertEquals(List.of(), damages());
 	}
@@ -268,7 +276,8 @@ class MergeLossTest {
 		});
 		work("here");
 		git.run("merge", "-q", "-s", "ours", "--no-edit", "side");
-		assertTrue(damages().get(0).reason().contains("1 comment (c-1 by A. Lead on release 1.0.0)"), damages()::toString);
+		assertTrue(damages().get(0).reason().contains("1 comment (c-1 by A. Lead on release 1.0.0)"),
+				damages()::toString);
 		restore("side");
 		assertEquals(List.of(), damages());
 	}

@@ -32,7 +32,8 @@ class MigrationTest {
 		@Override
 		public byte[] migrate(FileKind kind, byte[] file) {
 			String text = new String(file, StandardCharsets.UTF_8);
-			return kind == FileKind.STRUCTURE ? file : sealed(text.replace("samples 0", "samples 1").replace("\tyes\t", "\tkept\t"));
+			return kind == FileKind.STRUCTURE ? file
+					: sealed(text.replace("samples 0", "samples 1").replace("\tyes\t", "\tkept\t"));
 		}
 	};
 
@@ -54,9 +55,11 @@ class MigrationTest {
 			digest = open.digest();
 		}
 		files = FolderText.of(root);
-		Files.write(samples, sealed(Files.readString(samples).replace("samples 1", "samples 0").replace("\tkept\t", "\tyes\t")));
+		Files.write(samples,
+				sealed(Files.readString(samples).replace("samples 1", "samples 0").replace("\tkept\t", "\tyes\t")));
 		Path structure = root.resolve("archive.xmi");
-		Files.writeString(structure, Files.readString(structure).replace("cairnfield archive 1 end", "cairnfield archive 0 end"));
+		Files.writeString(structure,
+				Files.readString(structure).replace("cairnfield archive 1 end", "cairnfield archive 0 end"));
 	}
 
 	private static byte[] sealed(String file) {
@@ -85,14 +88,17 @@ class MigrationTest {
 	@Test
 	void tellsOfAVersionThatItCannotRead() throws IOException {
 		try (OpenArchive open = knowing().open(root, Mode.EDIT)) {
-			assertTrue(open.damages().get(0).reason().contains("format 0, which this Cairnfield can not read"), open.damages()::toString);
+			assertTrue(open.damages().get(0).reason().contains("format 0, which this Cairnfield can not read"),
+					open.damages()::toString);
 		}
 		Path structure = root.resolve("archive.xmi");
-		Files.writeString(structure, Files.readString(structure).replace("cairnfield archive 0 end", "cairnfield archive 1 end"));
+		Files.writeString(structure,
+				Files.readString(structure).replace("cairnfield archive 0 end", "cairnfield archive 1 end"));
 		try (OpenArchive open = knowing().open(root, Mode.EDIT)) {
 			assertTrue(open.damages().get(0).reason().contains("does not begin with"), open.damages()::toString);
 		}
-		Files.writeString(structure, Files.readString(structure).replace("cairnfield archive 1 end", "cairnfield archive 2 end"));
+		Files.writeString(structure,
+				Files.readString(structure).replace("cairnfield archive 1 end", "cairnfield archive 2 end"));
 		try (OpenArchive open = knowing().open(root, Mode.EDIT)) {
 			assertTrue(open.damages().get(0).reason().contains("newer Cairnfield"), open.damages()::toString);
 		}
@@ -102,7 +108,8 @@ class MigrationTest {
 	void noticesThatAnOldFileWasDamaged() throws IOException {
 		Files.writeString(samples, Files.readString(samples).replaceFirst(":-[0-9]+ ", ":-1 "));
 		try (OpenArchive open = knowing(FROM_ZERO).open(root, Mode.EDIT)) {
-			assertTrue(open.damages().get(0).reason().contains("does not match its checksum"), open.damages()::toString);
+			assertTrue(open.damages().get(0).reason().contains("does not match its checksum"),
+					open.damages()::toString);
 		}
 	}
 }

@@ -34,8 +34,10 @@ public final class ModelText {
 		text.add("archive", archive);
 		archive.getAccessPoints().forEach(accessPoint -> text.add("access point " + accessPoint.getId(), accessPoint));
 		archive.getDevices().forEach(device -> text.add("device " + device.getId(), device));
-		archive.getWaivers().forEach(waiver -> text.add("waiver " + waiver.getContentKey() + waiver.getReason(), waiver));
-		archive.getRuleSettings().forEach(setting -> text.add("rule setting " + setting.getRule() + ' ' + setting.getParameter(), setting));
+		archive.getWaivers()
+				.forEach(waiver -> text.add("waiver " + waiver.getContentKey() + waiver.getReason(), waiver));
+		archive.getRuleSettings().forEach(
+				setting -> text.add("rule setting " + setting.getRule() + ' ' + setting.getParameter(), setting));
 		archive.getSites().forEach(text::addSite);
 		archive.getSplits().forEach(text::addSplit);
 		archive.getLedgers().forEach(text::addLedger);
@@ -75,7 +77,8 @@ public final class ModelText {
 		}
 		Labels labels = split.getLabels();
 		for (int row = 0; row < labels.size(); row++) {
-			lines.add("split " + split.getId() + " label " + labels.key(row) + ' ' + labels.cluster(row) + ' ' + labels.role(row));
+			lines.add("split " + split.getId() + " label " + labels.key(row) + ' ' + labels.cluster(row) + ' '
+					+ labels.role(row));
 		}
 		split.getProposals().all().forEach(proposal -> lines.add("split " + split.getId() + ' ' + proposal));
 	}

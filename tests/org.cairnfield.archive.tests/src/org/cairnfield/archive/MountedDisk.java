@@ -17,7 +17,8 @@ final class MountedDisk implements AutoCloseable {
 	/** @param size as mount has it, such as 2m */
 	MountedDisk(Path place, String size) throws IOException {
 		this.place = Files.createDirectory(place);
-		assumeTrue(run("mount", "-t", "tmpfs", "-o", "size=" + size, "tmpfs", place.toString()), "no right to mount a small disk here");
+		assumeTrue(run("mount", "-t", "tmpfs", "-o", "size=" + size, "tmpfs", place.toString()),
+				"no right to mount a small disk here");
 		mounts = 1;
 	}
 

@@ -112,7 +112,8 @@ class PeopleTest {
 	void theFirstPersonIsTheLeadAndNobodyElseChangesTheList() throws IOException {
 		leadAndReviewer();
 		assertEquals(List.of("[L. Lead]", "[R. Reviewer]"), names());
-		String said = git.run("-c", "gpg.ssh.allowedSignersFile=" + root.resolve("people/allowed_signers"), "verify-commit", "HEAD");
+		String said = git.run("-c", "gpg.ssh.allowedSignersFile=" + root.resolve("people/allowed_signers"),
+				"verify-commit", "HEAD");
 		assertTrue(said.startsWith("Good \"git\" signature for L. Lead"), said);
 		String head = git.run("rev-parse", "HEAD");
 		keys.signsAs("reviewer");
@@ -136,7 +137,8 @@ class PeopleTest {
 		ArchiveException refused = assertThrows(ArchiveException.class, () -> add("L. Lead", "lead", false));
 		assertTrue(refused.getMessage().contains("unknown key"), refused.getMessage());
 		Files.createDirectories(root.resolve("people"));
-		Files.writeString(root.resolve("people/allowed_signers"), "L namespaces=\"cairnfield-people,git\" " + keys.publicKey("lead") + "\n");
+		Files.writeString(root.resolve("people/allowed_signers"),
+				"L namespaces=\"cairnfield-people,git\" " + keys.publicKey("lead") + "\n");
 		open.reload();
 		open.savePoint(REVIEWER, null);
 		assertEquals(List.of(), names());
@@ -164,7 +166,8 @@ class PeopleTest {
 		assertEquals(List.of("[L. Lead]", "[R. Reviewer]", "[S. Steward]"), names());
 		assertEquals(1, people.list().leads().signatories().size(), "the reviewer became a lead");
 		assertEquals(List.of(), report().problems(), "a lead has signed a list since");
-		assertTrue(report().changes().stream().anyMatch(change -> change.contains(grab.shortId())), report().changes()::toString);
+		assertTrue(report().changes().stream().anyMatch(change -> change.contains(grab.shortId())),
+				report().changes()::toString);
 	}
 
 	@Test
@@ -178,9 +181,12 @@ class PeopleTest {
 		give("v-unsigned", "R. Reviewer", null, REVIEWER);
 		keys.signsAs("stranger");
 		give("v-stranger", "R. Reviewer", null, REVIEWER);
-		assertEquals(Map.of("v-own", Kind.SIGNED, "v-forged", Kind.OTHER, "v-entered", Kind.ENTERED, "v-unsigned", Kind.UNSIGNED, "v-stranger", Kind.UNKNOWN),
+		assertEquals(
+				Map.of("v-own", Kind.SIGNED, "v-forged", Kind.OTHER, "v-entered", Kind.ENTERED, "v-unsigned",
+						Kind.UNSIGNED, "v-stranger", Kind.UNKNOWN),
 				kinds());
-		VerdictProof forged = report().verdicts().stream().filter(v -> v.id().equals("v-forged")).findFirst().orElseThrow();
+		VerdictProof forged = report().verdicts().stream().filter(v -> v.id().equals("v-forged")).findFirst()
+				.orElseThrow();
 		assertEquals("R. Reviewer", forged.signature().by());
 	}
 
@@ -214,7 +220,9 @@ class PeopleTest {
 		keys.signsAs("reviewer");
 		give("v-1", "R. Reviewer", null, REVIEWER);
 		Path commit = folder.resolve("commit");
-		Files.writeString(commit, git.run("cat-file", "commit", "HEAD").replaceFirst("\nauthor R\\. Reviewer", "\nauthor X. Reviewer") + '\n');
+		Files.writeString(commit,
+				git.run("cat-file", "commit", "HEAD").replaceFirst("\nauthor R\\. Reviewer", "\nauthor X. Reviewer")
+						+ '\n');
 		git.run("update-ref", "HEAD", git.run("hash-object", "-t", "commit", "-w", commit.toString()));
 		assertEquals(Map.of("v-1", Kind.BAD), kinds());
 	}
@@ -257,7 +265,8 @@ class PeopleTest {
 		String merge = git.run("commit-tree", "-m", "merge", "-p", own.id(), "-p", "side", "HEAD^{tree}");
 		git.run("update-ref", "HEAD", merge);
 		assertEquals(Map.of("v-1", Kind.SIGNED, "v-2", Kind.MERGED), kinds());
-		assertEquals(1, report().problems().size(), "and it brings a list that no lead has signed: " + report().problems());
+		assertEquals(1, report().problems().size(),
+				"and it brings a list that no lead has signed: " + report().problems());
 	}
 
 	@Test

@@ -35,8 +35,9 @@ final class PlainGit {
 	}
 
 	private String start(String... arguments) throws IOException {
-		List<String> command = new ArrayList<>(List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*",
-				"-c", "protocol.file.allow=always", "-c", "core.editor=true"));
+		List<String> command = new ArrayList<>(
+				List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*",
+						"-c", "protocol.file.allow=always", "-c", "core.editor=true"));
 		command.addAll(List.of(arguments));
 		ProcessBuilder builder = new ProcessBuilder(command).directory(root.toFile()).redirectErrorStream(true);
 		builder.environment().put("GIT_CONFIG_NOSYSTEM", "1");

@@ -54,8 +54,9 @@ class PlainGitTest {
 	}
 
 	private String run(Path where, boolean mustSucceed, String... arguments) throws IOException {
-		List<String> command = new ArrayList<>(List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c",
-				"safe.directory=*", "-c", "protocol.file.allow=always"));
+		List<String> command = new ArrayList<>(
+				List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c",
+						"safe.directory=*", "-c", "protocol.file.allow=always"));
 		command.addAll(List.of(arguments));
 		ProcessBuilder builder = new ProcessBuilder(command).directory(where.toFile()).redirectErrorStream(true);
 		// nothing of what the machine is configured to do
@@ -114,7 +115,8 @@ class PlainGitTest {
 		String id = "S-0";
 		editByHand(SAMPLES, "\n" + id + "\t", "\n" + id + "x\t");
 		try (OpenArchive open = store.open(root, Mode.EDIT)) {
-			assertTrue(open.damages().get(0).reason().contains("does not match its checksum"), open.damages()::toString);
+			assertTrue(open.damages().get(0).reason().contains("does not match its checksum"),
+					open.damages()::toString);
 			assertTrue(open.readOnlyReason().isPresent(), "an edit that nobody vouches for");
 		}
 		git("commit", "-q", "-a", "-m", "Rename a sample");
@@ -139,7 +141,7 @@ class PlainGitTest {
 	@Test
 	void commitsFilesOfTheArchiveThatSomebodyLeftUncommitted() throws IOException {
 		Files.createDirectories(root.resolve("plans"));
-		Files.write(root.resolve("plans/th-0.png"), new byte[] {1, 2, '\r', '\n', 3});
+		Files.write(root.resolve("plans/th-0.png"), new byte[] { 1, 2, '\r', '\n', 3 });
 		SavePoint point = change("survey-0", 0, "outside");
 		assertTrue(point.message().contains("plans/th-0.png added"), point::message);
 		assertEquals("", git("status", "--porcelain"));
@@ -165,11 +167,13 @@ class PlainGitTest {
 			try (OpenArchive open = store.open(root, Mode.EDIT)) {
 				setAside(open, "survey-0", 0, wayBack);
 				ArchiveException refused = assertThrows(ArchiveException.class, () -> open.savePoint(PERSON, null));
-				assertTrue(refused.getMessage().contains("the files are saved") && refused.remedy().contains("git switch main")
+				assertTrue(refused.getMessage().contains("the files are saved")
+						&& refused.remedy().contains("git switch main")
 						&& refused.remedy().contains("git switch -c NAME"), refused::getMessage);
 				assertEquals(before, git("rev-parse", "HEAD"));
 				git(("switch -q " + wayBack).split(" "));
-				assertEquals(open.savePoint(PERSON, null).orElseThrow().id(), git("rev-parse", wayBack.replace("-c ", "")));
+				assertEquals(open.savePoint(PERSON, null).orElseThrow().id(),
+						git("rev-parse", wayBack.replace("-c ", "")));
 			}
 			assertEquals("", git("status", "--porcelain"));
 		}
@@ -217,7 +221,8 @@ class PlainGitTest {
 		}
 		for (String path : FolderText.of(root).keySet()) {
 			Path file = root.resolve(path);
-			Files.write(file, Files.readString(file, StandardCharsets.ISO_8859_1).replace("\n", "\r\n").getBytes(StandardCharsets.ISO_8859_1));
+			Files.write(file, Files.readString(file, StandardCharsets.ISO_8859_1).replace("\n", "\r\n")
+					.getBytes(StandardCharsets.ISO_8859_1));
 		}
 		try (OpenArchive open = store.open(root, Mode.EDIT)) {
 			assertEquals(List.of(), open.damages());

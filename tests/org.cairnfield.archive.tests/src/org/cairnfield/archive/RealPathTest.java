@@ -42,7 +42,8 @@ class RealPathTest {
 		Path link = Files.createSymbolicLink(folder.resolve("link"), root);
 		Path above = Files.createSymbolicLink(folder.resolve("above"), root.getParent());
 		Path chain = Files.createSymbolicLink(folder.resolve("chain"), Path.of("link"));
-		ways = List.of(root, link, chain, above.resolve("archive"), Path.of(link + "/"), link.resolve("."), link.resolve("../archive"),
+		ways = List.of(root, link, chain, above.resolve("archive"), Path.of(link + "/"), link.resolve("."),
+				link.resolve("../archive"),
 				root.resolve("surveys/.."), Path.of("").toAbsolutePath().relativize(root));
 	}
 

@@ -48,7 +48,8 @@ class ReleaseTest {
 		return open.release(version, "{\"of\": \"" + version + "\"}\n", open.digest(), "Release " + version, LEAD);
 	}
 
-	private static String run(Map<String, String> environment, Path where, String... command) throws IOException, InterruptedException {
+	private static String run(Map<String, String> environment, Path where, String... command)
+			throws IOException, InterruptedException {
 		ProcessBuilder builder = new ProcessBuilder(command).directory(where.toFile()).redirectErrorStream(true);
 		builder.environment().putAll(environment);
 		Process process = builder.start();
@@ -59,7 +60,9 @@ class ReleaseTest {
 	}
 
 	private static void requireProgram(String name) {
-		assumeTrue(List.of(System.getenv("PATH").split(java.io.File.pathSeparator)).stream().anyMatch(p -> Files.isExecutable(Path.of(p, name))),
+		assumeTrue(
+				List.of(System.getenv("PATH").split(java.io.File.pathSeparator)).stream()
+						.anyMatch(p -> Files.isExecutable(Path.of(p, name))),
 				"skipped: " + name + " is not there");
 	}
 
@@ -67,7 +70,8 @@ class ReleaseTest {
 	void isAnAnnotatedTagForPlainGit() throws Exception {
 		requireProgram("git");
 		ReleaseTag tag = release("1.0.0-rc.1");
-		assertEquals("tag", run(Map.of(), root, "git", "-c", "safe.directory=*", "cat-file", "-t", "1.0.0-rc.1").strip());
+		assertEquals("tag",
+				run(Map.of(), root, "git", "-c", "safe.directory=*", "cat-file", "-t", "1.0.0-rc.1").strip());
 		String shown = run(Map.of(), root, "git", "-c", "safe.directory=*", "show", "--no-patch", "1.0.0-rc.1");
 		assertTrue(shown.contains("Tagger: L. Lead <lead@example.org>") && shown.contains("Release 1.0.0-rc.1"), shown);
 		assertTrue(shown.contains(tag.savePoint().id()), shown);

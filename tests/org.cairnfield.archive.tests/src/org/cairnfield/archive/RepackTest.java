@@ -52,7 +52,8 @@ class RepackTest {
 	private void work(OpenArchive open, int points) throws IOException {
 		for (int i = 0; i < points; i++) {
 			Survey survey = SampleArchives.survey(open.archive(), "survey-0");
-			survey.getSamples().setTable(survey.table().edit().position(digests.size() * 37, digests.size(), -1).done());
+			survey.getSamples()
+					.setTable(survey.table().edit().position(digests.size() * 37, digests.size(), -1).done());
 			String id = open.savePoint(PERSON, null).orElseThrow().id();
 			digests.put(id, digests.size() % DIGEST_EACH == 0 || i == points - 1 ? open.digest() : "");
 		}
@@ -74,7 +75,8 @@ class RepackTest {
 		SortedSet<String> names = new TreeSet<>();
 		Path objects = root.resolve(".git/objects");
 		try (Stream<Path> files = Files.walk(objects)) {
-			files.filter(Files::isRegularFile).map(file -> objects.relativize(file).toString()).filter(name -> name.matches("[0-9a-f]{2}.[0-9a-f]{38}"))
+			files.filter(Files::isRegularFile).map(file -> objects.relativize(file).toString())
+					.filter(name -> name.matches("[0-9a-f]{2}.[0-9a-f]{38}"))
 					.forEach(names::add);
 		}
 		return names;
@@ -156,7 +158,8 @@ class RepackTest {
 		git.run("switch", "-q", "main");
 		git.run("branch", "-q", "-D", "other");
 		String log = Files.readString(root.resolve(".git/logs/HEAD"));
-		Files.writeString(root.resolve(".git/logs/HEAD"), log.lines().filter(line -> !line.contains(packed)).reduce("", (a, b) -> a + b + '\n'));
+		Files.writeString(root.resolve(".git/logs/HEAD"),
+				log.lines().filter(line -> !line.contains(packed)).reduce("", (a, b) -> a + b + '\n'));
 		day(20);
 		assertTrue(Files.exists(root.resolve(".git/packed-refs")), "packed");
 		for (String id : List.of(dangling, logged, packed)) {
@@ -185,7 +188,8 @@ class RepackTest {
 		day(3);
 		SortedSet<String> after = loose();
 		after.removeAll(before);
-		Path lost = after.stream().map(name -> root.resolve(".git/objects").resolve(name)).max((a, b) -> Long.compare(a.toFile().length(), b.toFile().length()))
+		Path lost = after.stream().map(name -> root.resolve(".git/objects").resolve(name))
+				.max((a, b) -> Long.compare(a.toFile().length(), b.toFile().length()))
 				.orElseThrow();
 		try (OpenArchive open = store.open(root, Mode.EDIT)) {
 			work(open, 20);

@@ -46,7 +46,7 @@ class RoundTripTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
+	@ValueSource(longs = { 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20 })
 	void loadsWhatWasSaved(long seed) throws IOException {
 		Random random = new Random(seed);
 		String saved;
@@ -67,7 +67,7 @@ class RoundTripTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(longs = {1, 2, 3})
+	@ValueSource(longs = { 1, 2, 3 })
 	void writesTheSameBytesWhateverTheOrderOfInsertion(long seed) throws IOException {
 		try (OpenArchive one = filled("one", seed, 3, 60); OpenArchive other = filled("other", seed, 3, 60)) {
 			one.save();
@@ -111,7 +111,8 @@ class RoundTripTest {
 		try (OpenArchive open = filled("a", 5, 3, 80)) {
 			open.save();
 		}
-		try (OpenArchive read = store.open(folder.resolve("a"), Mode.READ); OpenArchive copy = store.create(folder.resolve("b"), "")) {
+		try (OpenArchive read = store.open(folder.resolve("a"), Mode.READ);
+				OpenArchive copy = store.create(folder.resolve("b"), "")) {
 			EcoreUtil.Copier copier = new EcoreUtil.Copier();
 			Archive again = (Archive) copier.copy(read.archive());
 			copier.copyReferences();
@@ -163,7 +164,8 @@ class RoundTripTest {
 			Survey survey = open.archive().getSites().get(0).getSurveys().get(0);
 			survey.setId("renamed");
 			open.archive().getSites().get(1).getSurveys().add(survey);
-			assertEquals(Set.of("archive.xmi", "surveys/Sail.Hall_2/renamed.samples", "surveys/th/survey-0.samples"), open.save());
+			assertEquals(Set.of("archive.xmi", "surveys/Sail.Hall_2/renamed.samples", "surveys/th/survey-0.samples"),
+					open.save());
 			String text = ModelText.of(open.archive());
 			assertFalse(FolderText.of(open.folder()).containsKey("surveys/th/survey-0.samples"));
 			open.reload();
@@ -179,7 +181,9 @@ class RoundTripTest {
 			open.archive().getSplits().remove(0);
 			open.archive().getLedgers().clear();
 			open.save();
-			assertEquals(Set.of(".gitattributes", "archive.xmi", "splits/th-0.split", "surveys/Sail.Hall_2/survey-1.samples"),
+			assertEquals(
+					Set.of(".gitattributes", "archive.xmi", "splits/th-0.split",
+							"surveys/Sail.Hall_2/survey-1.samples"),
 					FolderText.of(open.folder()).keySet());
 			open.reload();
 			assertEquals(List.of(), open.damages());
@@ -208,7 +212,7 @@ class RoundTripTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"../out", "a/b", "", "con", "nul.x", "a\\b", ".hidden", "C:x", "x."})
+	@ValueSource(strings = { "../out", "a/b", "", "con", "nul.x", "a\\b", ".hidden", "C:x", "x." })
 	void refusesIdsThatCannotNameFiles(String id) throws IOException {
 		try (OpenArchive open = filled("a", 5, 2, 10)) {
 			open.save();

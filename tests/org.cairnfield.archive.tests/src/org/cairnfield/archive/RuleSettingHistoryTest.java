@@ -31,7 +31,8 @@ class RuleSettingHistoryTest extends HistoryFixture {
 	}
 
 	private List<String> values() {
-		return open.archive().getRuleSettings().stream().map(setting -> setting.getRule() + ' ' + setting.getValue()).toList();
+		return open.archive().getRuleSettings().stream().map(setting -> setting.getRule() + ' ' + setting.getValue())
+				.toList();
 	}
 
 	@Test
@@ -40,12 +41,14 @@ class RuleSettingHistoryTest extends HistoryFixture {
 		set("jump", null, "off", "walked: by bicycle");
 		ArchiveDiff added = history.changesOf(savePoint());
 		assertEquals(List.of("rule settings changed: few-readings.fewest-readings = 4, jump = off"), added.summary());
-		assertEquals(List.of("few-readings.fewest-readings = 4", "jump = off: walked: by bicycle"), added.objects().stream().map(ObjectChange::id).toList());
+		assertEquals(List.of("few-readings.fewest-readings = 4", "jump = off: walked: by bicycle"),
+				added.objects().stream().map(ObjectChange::id).toList());
 		fewest.setValue("5");
 		open.archive().getRuleSettings().remove(1);
 		SavePoint changed = savePoint();
 		assertEquals("rule settings changed: few-readings.fewest-readings = 5, jump as usual again", changed.summary());
-		assertEquals(List.of("value: 4 -> 5"), history.changesOf(changed).objects().get(0).fields().stream().map(Object::toString).toList());
+		assertEquals(List.of("value: 4 -> 5"),
+				history.changesOf(changed).objects().get(0).fields().stream().map(Object::toString).toList());
 	}
 
 	@Test
@@ -78,7 +81,8 @@ class RuleSettingHistoryTest extends HistoryFixture {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"=cmd|' /C calc'!A0", "<x a=\"&amp;\">", "two\nlines\tand a tab", "right \u202eto left", "off | jump = off", "\ud83d\ude80"})
+	@ValueSource(strings = { "=cmd|' /C calc'!A0", "<x a=\"&amp;\">", "two\nlines\tand a tab", "right \u202eto left",
+			"off | jump = off", "\ud83d\ude80" })
 	void readsWhatWasSavedWhateverTheTexts(String text) throws IOException {
 		set(text, text, text, text);
 		set("jump", null, "off", text);

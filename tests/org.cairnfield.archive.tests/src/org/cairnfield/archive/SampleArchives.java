@@ -43,9 +43,11 @@ import org.cairnfield.model.values.Scope;
 /** Archives with something of everything in them, made by seed. Texts are as nasty as the model allows. */
 public final class SampleArchives {
 
-	private static final String[] TEXTS = {"Tide House", "Sailmakers' Hall", "a\tb", "two\nlines", "\r", "<&>\"'", "]]>", "\\",
-			"\\u0041", "", " ", "  blanks  ", "\u0000", "\u0007\u001b", "\u0085\u2028\u2029", "\ud83d\ude00", "\ud83d", "\ude00x",
-			"\ufeffmark", "\uffff", "Z\u0308urich", "-", "end", "ＡＰ", "%2e%2e/", "../..", "$HOME", "<!-- -->"};
+	private static final String[] TEXTS = { "Tide House", "Sailmakers' Hall", "a\tb", "two\nlines", "\r", "<&>\"'",
+			"]]>", "\\",
+			"\\u0041", "", " ", "  blanks  ", "\u0000", "\u0007\u001b", "\u0085\u2028\u2029", "\ud83d\ude00", "\ud83d",
+			"\ude00x",
+			"\ufeffmark", "\uffff", "Z\u0308urich", "-", "end", "ＡＰ", "%2e%2e/", "../..", "$HOME", "<!-- -->" };
 
 	private final Random random;
 
@@ -60,7 +62,8 @@ public final class SampleArchives {
 
 	/** The survey with an id, wherever it is. */
 	public static Survey survey(Archive archive, String id) {
-		return archive.getSites().stream().flatMap(site -> site.getSurveys().stream()).filter(s -> s.getId().equals(id)).findFirst()
+		return archive.getSites().stream().flatMap(site -> site.getSurveys().stream()).filter(s -> s.getId().equals(id))
+				.findFirst()
 				.orElseThrow();
 	}
 
@@ -101,7 +104,8 @@ public final class SampleArchives {
 	}
 
 	private String text() {
-		return TEXTS[random.nextInt(TEXTS.length)] + (random.nextInt(4) == 0 ? TEXTS[random.nextInt(TEXTS.length)] : "");
+		return TEXTS[random.nextInt(TEXTS.length)]
+				+ (random.nextInt(4) == 0 ? TEXTS[random.nextInt(TEXTS.length)] : "");
 	}
 
 	private AccessPoint accessPoint(int i) {
@@ -112,7 +116,8 @@ public final class SampleArchives {
 		accessPoint.setChannel(random.nextInt(14));
 		accessPoint.setFirstHeard(LocalDate.ofEpochDay(20_000 + random.nextInt(500)));
 		accessPoint.setGroup(random.nextBoolean() ? null : text());
-		accessPoint.setPlace(i % 3 > 0 ? null : new KnownPlace(i % 2 == 0 ? "th" : "Sail.Hall_2", i % 3 - 1, i, -2.5 * i));
+		accessPoint
+				.setPlace(i % 3 > 0 ? null : new KnownPlace(i % 2 == 0 ? "th" : "Sail.Hall_2", i % 3 - 1, i, -2.5 * i));
 		accessPoint.setReason(random.nextInt(5) > 0 ? null : text());
 		return accessPoint;
 	}
@@ -126,7 +131,7 @@ public final class SampleArchives {
 			Floor floor = ModelFactory.eINSTANCE.createFloor();
 			floor.setLevel(level);
 			floor.setName(random.nextBoolean() ? null : text());
-			floor.setOutline(Outline.of(new double[] {0, 40, 40 + random.nextDouble()}, new double[] {0, 0, 25}));
+			floor.setOutline(Outline.of(new double[] { 0, 40, 40 + random.nextDouble() }, new double[] { 0, 0, 25 }));
 			floor.setHeightMetres(random.nextBoolean() ? null : 3.5);
 			floor.setPlanImage("plans/th-" + level + ".png");
 			floor.setPlanPlacement(new Placement(0.05, random.nextDouble(), 0, 22.5));
@@ -159,14 +164,16 @@ public final class SampleArchives {
 			String id = i % 37 == 1 ? "end\u00e9 \\" + i : i % 37 == 2 ? "\ud83d\ude00\ud83d" + i : "S-" + i;
 			builder.sample(id, random.nextInt(3) - 1, number(), number());
 			if (random.nextInt(5) > 0) {
-				builder.time(1_933_000_000_000L + random.nextInt(1_000_000_000) * (random.nextInt(50) == 0 ? -90_000L : 1L));
+				builder.time(
+						1_933_000_000_000L + random.nextInt(1_000_000_000) * (random.nextInt(50) == 0 ? -90_000L : 1L));
 			}
 			if (random.nextInt(8) == 0) {
 				builder.reason(random.nextBoolean() ? "outside the outline" : "\u00e4 \\t: \ud83d");
 			}
 			for (String accessPoint : heard) {
 				if (random.nextInt(3) == 0) {
-					builder.reading(accessPoint, random.nextInt(40) == 0 ? random.nextInt(256) - 128 : -30 - random.nextInt(65));
+					builder.reading(accessPoint,
+							random.nextInt(40) == 0 ? random.nextInt(256) - 128 : -30 - random.nextInt(65));
 				}
 			}
 			keys.add(new SampleKey(survey, id));
@@ -194,8 +201,9 @@ public final class SampleArchives {
 		split.setMinPts(1 + random.nextInt(9));
 		split.setPcaShare(random.nextBoolean() ? null : 0.95);
 		if (random.nextBoolean()) {
-			split.setSearch(new Search(random.nextBoolean(), random.nextInt(4), 1 + random.nextInt(8), random.nextBoolean(),
-					new Voting(1 + random.nextInt(5), random.nextBoolean())));
+			split.setSearch(
+					new Search(random.nextBoolean(), random.nextInt(4), 1 + random.nextInt(8), random.nextBoolean(),
+							new Voting(1 + random.nextInt(5), random.nextBoolean())));
 			split.setSearchReason("of 56 tried\ton held-out positions");
 			split.setInRelease(random.nextBoolean());
 		}

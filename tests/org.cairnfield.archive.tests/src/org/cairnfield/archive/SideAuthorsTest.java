@@ -82,7 +82,8 @@ class SideAuthorsTest {
 
 	private void assertIsBy(String person, Unit unit, String value) throws IOException {
 		try (GitFolder git = GitFolder.open(folder)) {
-			Author author = new SideAuthors(git, at(0).migrations(), git.ancestry().since(git.head().id(), base)).of(unit, value);
+			Author author = new SideAuthors(git, at(0).migrations(), git.ancestry().since(git.head().id(), base))
+					.of(unit, value);
 			assertEquals(person, author.person());
 		}
 	}
@@ -101,7 +102,8 @@ class SideAuthorsTest {
 		does("Ben", 2, archive -> setAside(archive, "on a ladder"));
 		does("Cyn", 3, archive -> setAside(archive, "in a lift"));
 		assertIsBy("Ben", SURVEY, UnitText.KEPT);
-		assertIsBy("Ben", new Unit(Place.ofSample(SURVEY.place(), survey(open.archive()).table().id(0)), Unit.PRESENCE), UnitText.KEPT);
+		assertIsBy("Ben", new Unit(Place.ofSample(SURVEY.place(), survey(open.archive()).table().id(0)), Unit.PRESENCE),
+				UnitText.KEPT);
 	}
 
 	@Test

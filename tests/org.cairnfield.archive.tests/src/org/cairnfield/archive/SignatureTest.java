@@ -67,7 +67,9 @@ class SignatureTest {
 	}
 
 	private static void requireProgram(String name) {
-		assumeTrue(List.of(System.getenv("PATH").split(java.io.File.pathSeparator)).stream().anyMatch(p -> Files.isExecutable(Path.of(p, name))),
+		assumeTrue(
+				List.of(System.getenv("PATH").split(java.io.File.pathSeparator)).stream()
+						.anyMatch(p -> Files.isExecutable(Path.of(p, name))),
 				"skipped: " + name + " is not there");
 	}
 
@@ -83,22 +85,26 @@ class SignatureTest {
 
 	private Signature signature(String version) throws IOException {
 		try (History history = open.history()) {
-			return history.check().signature(history.releases().stream().filter(r -> r.version().equals(version)).findFirst().orElseThrow());
+			return history.check().signature(
+					history.releases().stream().filter(r -> r.version().equals(version)).findFirst().orElseThrow());
 		}
 	}
 
 	/** A key ring of its own with a key for each address, and a program that uses it. */
 	private Path gpg(String... addresses) throws Exception {
 		requireProgram("gpg");
-		keys = Files.createDirectory(folder.resolve("g" + addresses.length), PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+		keys = Files.createDirectory(folder.resolve("g" + addresses.length),
+				PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
 		for (String address : addresses) {
-			run("env", "GNUPGHOME=" + keys, "gpg", "--batch", "--quiet", "--passphrase", "", "--quick-generate-key", address, "ed25519", "sign", "never");
+			run("env", "GNUPGHOME=" + keys, "gpg", "--batch", "--quiet", "--passphrase", "", "--quick-generate-key",
+					address, "ed25519", "sign", "never");
 		}
 		return script(folder.resolve("bin/gpg-here"), "GNUPGHOME='" + keys + "' exec gpg --batch \"$@\"\n");
 	}
 
 	private void signWithGpg(Path program, String key) throws IOException {
-		Files.writeString(config, "[gpg]\n\tprogram = " + program + "\n[user]\n\tsigningKey = " + key + "\n[tag]\n\tgpgSign = true\n");
+		Files.writeString(config,
+				"[gpg]\n\tprogram = " + program + "\n[user]\n\tsigningKey = " + key + "\n[tag]\n\tgpgSign = true\n");
 	}
 
 	@Test
@@ -107,7 +113,8 @@ class SignatureTest {
 		signWithGpg(program, "lead@example.org");
 		assertTrue(release("1.0.0").signed());
 		requireProgram("git");
-		run("git", "-c", "safe.directory=*", "-c", "gpg.program=" + program, "-C", root.toString(), "verify-tag", "1.0.0");
+		run("git", "-c", "safe.directory=*", "-c", "gpg.program=" + program, "-C", root.toString(), "verify-tag",
+				"1.0.0");
 		Signature good = signature("1.0.0");
 		assertEquals(State.GOOD, good.state(), good::toString);
 		assertEquals("lead@example.org", good.by());
@@ -115,7 +122,8 @@ class SignatureTest {
 		ArchiveException refused = assertThrows(ArchiveException.class, () -> release("1.1.0"));
 		assertTrue(refused.getMessage().contains("did not sign"), refused.getMessage());
 		run("env", "GNUPGHOME=" + keys, "gpg", "--batch", "--yes", "--delete-secret-and-public-key",
-				run("env", "GNUPGHOME=" + keys, "gpg", "--batch", "--with-colons", "--list-keys", "lead@example.org").lines()
+				run("env", "GNUPGHOME=" + keys, "gpg", "--batch", "--with-colons", "--list-keys", "lead@example.org")
+						.lines()
 						.filter(l -> l.startsWith("fpr")).findFirst().orElseThrow().replaceAll("fpr|:", ""));
 		assertEquals(State.UNKNOWN_KEY, signature("1.0.0").state());
 		Files.writeString(config, "[gpg]\n\tprogram = /nowhere/gpg\n");
@@ -128,10 +136,12 @@ class SignatureTest {
 	void signsSavePointsWithTheKeyOfTheUser() throws Exception {
 		requireProgram("git");
 		Path program = gpg("lead@example.org");
-		Files.writeString(config, "[gpg]\n\tprogram = " + program + "\n[user]\n\tsigningKey = lead@example.org\n[commit]\n\tgpgSign = true\n");
+		Files.writeString(config, "[gpg]\n\tprogram = " + program
+				+ "\n[user]\n\tsigningKey = lead@example.org\n[commit]\n\tgpgSign = true\n");
 		open.archive().setName("Marrow Quay Museums");
 		open.savePoint(LEAD, null);
-		run("git", "-c", "safe.directory=*", "-c", "gpg.program=" + program, "-C", root.toString(), "verify-commit", "HEAD");
+		run("git", "-c", "safe.directory=*", "-c", "gpg.program=" + program, "-C", root.toString(), "verify-commit",
+				"HEAD");
 		assertFalse(release("1.0.0").signed(), "Git is not configured to sign tags");
 	}
 
@@ -142,7 +152,8 @@ class SignatureTest {
 		requireProgram("git");
 		String tag = run("git", "-c", "safe.directory=*", "-C", root.toString(), "cat-file", "tag", "1.0.0");
 		Path other = Files.writeString(folder.resolve("tag"), tag.replace("Release 1.0.0", "Release 6.6.6"));
-		String id = run("git", "-c", "safe.directory=*", "-C", root.toString(), "hash-object", "-t", "tag", "-w", other.toString()).strip();
+		String id = run("git", "-c", "safe.directory=*", "-C", root.toString(), "hash-object", "-t", "tag", "-w",
+				other.toString()).strip();
 		run("git", "-c", "safe.directory=*", "-C", root.toString(), "update-ref", "refs/tags/1.0.0", id);
 		assertEquals(State.BAD, signature("1.0.0").state());
 	}
@@ -151,7 +162,8 @@ class SignatureTest {
 	void signsAndChecksBySshWithTheListOfSigners() throws Exception {
 		requireProgram("ssh-keygen");
 		run("ssh-keygen", "-q", "-t", "ed25519", "-N", "", "-C", "lead", "-f", folder.resolve("key").toString());
-		String settings = "[gpg]\n\tformat = ssh\n[user]\n\tsigningKey = " + folder.resolve("key") + "\n[tag]\n\tgpgSign = true\n";
+		String settings = "[gpg]\n\tformat = ssh\n[user]\n\tsigningKey = " + folder.resolve("key")
+				+ "\n[tag]\n\tgpgSign = true\n";
 		Files.writeString(config, settings);
 		ReleaseTag made = release("1.0.0");
 		assertTrue(made.signed());
@@ -161,7 +173,8 @@ class SignatureTest {
 		assertTrue(without.detail().contains("no file of allowed signers"), without::toString);
 		Path signers = folder.resolve("signers");
 		Files.writeString(config, settings + "[gpg \"ssh\"]\n\tallowedSignersFile = " + signers + "\n");
-		Files.writeString(signers, "lead@example.org namespaces=\"git\" " + Files.readString(folder.resolve("key.pub")));
+		Files.writeString(signers,
+				"lead@example.org namespaces=\"git\" " + Files.readString(folder.resolve("key.pub")));
 		Signature good = signature("1.0.0");
 		assertEquals(State.GOOD, good.state(), good::toString);
 		assertEquals("lead@example.org", good.by());
@@ -173,9 +186,12 @@ class SignatureTest {
 	@Test
 	void runsNoProgramThatTheArchiveNames() throws Exception {
 		Path mark = folder.resolve("ran");
-		Path planted = script(root.resolve("plans/gpg"), "touch '" + mark + "'\nprintf -- '-----BEGIN PGP SIGNATURE-----\\n\\nx\\n-----END PGP SIGNATURE-----\\n'\n");
-		Files.writeString(root.resolve(".git/config"), "[core]\n\trepositoryformatversion = 0\n[gpg]\n\tprogram = " + planted
-				+ "\n[gpg \"ssh\"]\n\tprogram = " + planted + "\n\tdefaultKeyCommand = " + planted + "\n[tag]\n\tgpgSign = true\n");
+		Path planted = script(root.resolve("plans/gpg"), "touch '" + mark
+				+ "'\nprintf -- '-----BEGIN PGP SIGNATURE-----\\n\\nx\\n-----END PGP SIGNATURE-----\\n'\n");
+		Files.writeString(root.resolve(".git/config"),
+				"[core]\n\trepositoryformatversion = 0\n[gpg]\n\tprogram = " + planted
+						+ "\n[gpg \"ssh\"]\n\tprogram = " + planted + "\n\tdefaultKeyCommand = " + planted
+						+ "\n[tag]\n\tgpgSign = true\n");
 		ReleaseTag tag = release("1.0.0");
 		assertFalse(Files.exists(mark), "a program of the archive was run");
 		assertFalse(tag.signed());
@@ -189,8 +205,11 @@ class SignatureTest {
 	@Test
 	void takesNothingForASignatureThatDoesNotVerify() throws Exception {
 		requireProgram("gpg");
-		for (String said : List.of("I sign everything\\n", "-----BEGIN PGP SIGNATURE-----\\n\\nnonsense\\n-----END PGP SIGNATURE-----\\n")) {
-			signWithGpg(script(folder.resolve("bin/liar"), "case \"$*\" in *--verify*) exec gpg --batch \"$@\" ;; *) printf -- '" + said + "' ;; esac\n"), "x");
+		for (String said : List.of("I sign everything\\n",
+				"-----BEGIN PGP SIGNATURE-----\\n\\nnonsense\\n-----END PGP SIGNATURE-----\\n")) {
+			signWithGpg(script(folder.resolve("bin/liar"),
+					"case \"$*\" in *--verify*) exec gpg --batch \"$@\" ;; *) printf -- '" + said + "' ;; esac\n"),
+					"x");
 			ArchiveException refused = assertThrows(ArchiveException.class, () -> release("1.0.0"));
 			assertTrue(refused.getMessage().contains("does not verify"), refused.getMessage());
 		}

@@ -71,7 +71,8 @@ class SignedExchangeTest {
 				assertEquals(2, report.signers().signatories().size());
 			}
 			assertEquals(Map.of("v-l", Kind.SIGNED, "v-r", Kind.SIGNED), kinds);
-			String said = new PlainGit(clones.folder(REVIEWER)).run("-c", "gpg.ssh.allowedSignersFile=" + keys.signers("reviewer"), "verify-commit", "HEAD");
+			String said = new PlainGit(clones.folder(REVIEWER)).run("-c",
+					"gpg.ssh.allowedSignersFile=" + keys.signers("reviewer"), "verify-commit", "HEAD");
 			assertTrue(said.startsWith("Good \"git\" signature for reviewer"), said);
 		}
 	}

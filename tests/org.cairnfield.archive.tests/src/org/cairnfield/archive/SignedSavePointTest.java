@@ -98,7 +98,8 @@ class SignedSavePointTest {
 		SavePoint first = open.savePoint(REVIEWER, null).orElseThrow();
 		keys.signsWith(folder.resolve("no-such-key"));
 		ArchiveException refused = assertThrows(ArchiveException.class, () -> rename("Quay", REVIEWER));
-		assertTrue(refused.getMessage().contains("no save point was made: ssh-keygen did not sign it"), refused.getMessage());
+		assertTrue(refused.getMessage().contains("no save point was made: ssh-keygen did not sign it"),
+				refused.getMessage());
 		assertTrue(refused.getMessage().contains("commit.gpgSign"), refused.getMessage());
 		assertEquals(first.id(), git.run("rev-parse", "HEAD"));
 		assertEquals("", git.run("diff", "--cached", "--name-only"), "the index is ahead of the history");

@@ -18,7 +18,9 @@ final class SigningGit implements AutoCloseable {
 	private final Path config;
 
 	SigningGit(Path folder) throws IOException {
-		assumeTrue(Arrays.stream(System.getenv("PATH").split(java.io.File.pathSeparator)).anyMatch(p -> Files.isExecutable(Path.of(p, "ssh-keygen"))),
+		assumeTrue(
+				Arrays.stream(System.getenv("PATH").split(java.io.File.pathSeparator))
+						.anyMatch(p -> Files.isExecutable(Path.of(p, "ssh-keygen"))),
 				"skipped: ssh-keygen is not there");
 		this.folder = folder;
 		config = folder.resolve("user-gitconfig");
@@ -30,7 +32,8 @@ final class SigningGit implements AutoCloseable {
 	Path key(String owner) throws IOException {
 		Path key = folder.resolve("key-" + owner);
 		if (!Files.exists(key)) {
-			Process process = new ProcessBuilder("ssh-keygen", "-q", "-t", "ed25519", "-N", "", "-C", owner + "@here", "-f", key.toString())
+			Process process = new ProcessBuilder("ssh-keygen", "-q", "-t", "ed25519", "-N", "", "-C", owner + "@here",
+					"-f", key.toString())
 					.redirectErrorStream(true).start();
 			String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 			process.onExit().join();
@@ -60,7 +63,8 @@ final class SigningGit implements AutoCloseable {
 	}
 
 	void signsWith(Path key) throws IOException {
-		Files.writeString(config, "[gpg]\n\tformat = ssh\n[user]\n\tsigningKey = " + key + "\n[commit]\n\tgpgSign = true\n");
+		Files.writeString(config,
+				"[gpg]\n\tformat = ssh\n[user]\n\tsigningKey = " + key + "\n[commit]\n\tgpgSign = true\n");
 	}
 
 	/** A file of allowed signers with a line for each owner. */

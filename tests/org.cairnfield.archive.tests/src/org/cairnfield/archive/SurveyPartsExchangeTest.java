@@ -91,23 +91,27 @@ class SurveyPartsExchangeTest {
 		clones.exchange(BEN);
 		clones.exchange(ANN);
 		SampleTable table = SampleArchives.survey(clones.archive(ANN), "spring").table();
-		assertEquals(List.of(77.0, 79.0, 80.0, 78.0), List.of(table.xMetres(0), table.xMetres(1), table.xMetres(1_000), table.xMetres(2_000)));
+		assertEquals(List.of(77.0, 79.0, 80.0, 78.0),
+				List.of(table.xMetres(0), table.xMetres(1), table.xMetres(1_000), table.xMetres(2_000)));
 		SortedMap<String, String> after = FolderText.of(clones.folder(ANN));
 		after.entrySet().removeAll(before.entrySet());
-		assertEquals(3, after.keySet().stream().filter(path -> path.startsWith(PARTS)).count(), () -> "changed: " + after.keySet());
+		assertEquals(3, after.keySet().stream().filter(path -> path.startsWith(PARTS)).count(),
+				() -> "changed: " + after.keySet());
 		assertEquals(3, after.size(), () -> "changed: " + after.keySet());
 		requireSame();
 	}
 
 	@Test
 	void takesAllPartsOfASurveyAwayThatOneHasRemoved() throws IOException {
-		clones.edit(ANN, archive -> archive.getSites().get(0).getSurveys().remove(SampleArchives.survey(archive, "spring")));
+		clones.edit(ANN,
+				archive -> archive.getSites().get(0).getSurveys().remove(SampleArchives.survey(archive, "spring")));
 		clones.edit(BEN, archive -> archive.setName("by Ben"));
 		clones.exchange(ANN);
 		clones.exchange(BEN);
 		clones.exchange(ANN);
 		assertFalse(FolderText.of(clones.folder(BEN)).keySet().stream().anyMatch(path -> path.startsWith(PARTS)));
-		assertTrue(FolderText.of(clones.folder(BEN)).keySet().stream().anyMatch(path -> path.startsWith("surveys/th/autumn.parts/")));
+		assertTrue(FolderText.of(clones.folder(BEN)).keySet().stream()
+				.anyMatch(path -> path.startsWith("surveys/th/autumn.parts/")));
 		requireSame();
 	}
 }

@@ -83,7 +83,8 @@ class SurveyPartsTest {
 	}
 
 	private static void add(SampleTableBuilder table, int i) {
-		table.sample(String.format("TH-%05d", i), i % 4, i % 70, i / 70.0).reading("00005e005301", -40 - i % 50).reading("00005e005302", -90 + i % 7);
+		table.sample(String.format("TH-%05d", i), i % 4, i % 70, i / 70.0).reading("00005e005301", -40 - i % 50)
+				.reading("00005e005302", -90 + i % 7);
 	}
 
 	private Survey survey() {
@@ -172,7 +173,8 @@ class SurveyPartsTest {
 			Survey survey = SampleArchives.survey(other.archive(), "spring");
 			survey.getSamples().setTable(table(0, 500));
 			other.save();
-			assertFalse(FolderText.of(other.folder()).keySet().stream().anyMatch(path -> path.startsWith(PARTS)), "a small survey is one file");
+			assertFalse(FolderText.of(other.folder()).keySet().stream().anyMatch(path -> path.startsWith(PARTS)),
+					"a small survey is one file");
 			survey.getSamples().setTable(table(0, SAMPLES));
 			other.save();
 			assertEquals(FolderText.of(root), FolderText.of(other.folder()));
@@ -201,7 +203,8 @@ class SurveyPartsTest {
 		SavePoint old = commitInOneFile();
 		assertEquals(List.of(), open.damages());
 		assertEquals(digest, open.digest());
-		assertTrue(open.notices().get(0).contains("of format 1") && open.notices().get(0).startsWith(LIST), open.notices()::toString);
+		assertTrue(open.notices().get(0).contains("of format 1") && open.notices().get(0).startsWith(LIST),
+				open.notices()::toString);
 		try (History history = open.history()) {
 			assertEquals(digest, history.open(old).digest());
 			open.save();
@@ -222,7 +225,8 @@ class SurveyPartsTest {
 		SavePoint second = open.savePoint(PERSON, null).orElseThrow();
 		try (History history = open.history()) {
 			ArchiveDiff diff = history.changesOf(second);
-			assertEquals(List.of("TH-00005", "TH-02900"), diff.surveys().get(0).samples().stream().map(change -> change.after().id()).toList());
+			assertEquals(List.of("TH-00005", "TH-02900"),
+					diff.surveys().get(0).samples().stream().map(change -> change.after().id()).toList());
 			assertEquals(SAMPLES, history.changesOf(first).surveys().get(0).samples().size());
 		}
 	}
@@ -280,7 +284,8 @@ class SurveyPartsTest {
 		reopen();
 		assertEquals(part, open.damages().get(0).file());
 		assertEquals(4, open.damages().get(0).line());
-		assertEquals(Set.of(part), Set.copyOf(open.damages().stream().map(Damage::file).toList()), open.damages()::toString);
+		assertEquals(Set.of(part), Set.copyOf(open.damages().stream().map(Damage::file).toList()),
+				open.damages()::toString);
 		assertEquals(SAMPLES - 1, survey().table().size());
 	}
 
@@ -304,10 +309,12 @@ class SurveyPartsTest {
 	@Test
 	void showsAllPartsWhereTheirListIsDamaged() throws IOException {
 		String list = Files.readString(root.resolve(LIST));
-		for (String damaged : List.of(list.substring(0, list.length() / 2), "x" + list, list.replaceFirst("\n[0-9a-f]{16}\n", "\n"), "")) {
+		for (String damaged : List.of(list.substring(0, list.length() / 2), "x" + list,
+				list.replaceFirst("\n[0-9a-f]{16}\n", "\n"), "")) {
 			Files.writeString(root.resolve(LIST), damaged);
 			reopen();
-			assertEquals(Set.of(LIST), Set.copyOf(open.damages().stream().map(Damage::file).toList()), open.damages()::toString);
+			assertEquals(Set.of(LIST), Set.copyOf(open.damages().stream().map(Damage::file).toList()),
+					open.damages()::toString);
 			assertEquals(SAMPLES, survey().table().size());
 		}
 		Files.delete(root.resolve(LIST));
@@ -320,7 +327,8 @@ class SurveyPartsTest {
 	void tellsOfANewerFormat() throws IOException {
 		Files.writeString(root.resolve(LIST), Files.readString(root.resolve(LIST)).replace("samples 2", "samples 3"));
 		reopen();
-		assertTrue(open.damages().get(0).reason().contains("newer Cairnfield (format 3; this one reads up to 2)"), open.damages()::toString);
+		assertTrue(open.damages().get(0).reason().contains("newer Cairnfield (format 3; this one reads up to 2)"),
+				open.damages()::toString);
 	}
 
 	@Test
@@ -331,7 +339,8 @@ class SurveyPartsTest {
 		other.add(3, one.get(4));
 		Files.write(root.resolve(parts.get(1)), other);
 		reopen();
-		assertTrue(open.damages().stream().anyMatch(damage -> damage.reason().contains("a second sample with the id")), open.damages()::toString);
+		assertTrue(open.damages().stream().anyMatch(damage -> damage.reason().contains("a second sample with the id")),
+				open.damages()::toString);
 	}
 
 	@Test

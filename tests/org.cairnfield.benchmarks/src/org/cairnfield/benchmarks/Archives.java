@@ -85,7 +85,8 @@ final class Archives {
 			for (int from = 0, n = 0; from < rowsBySite.length && left > 0; n++) {
 				int site = map.site(rowsBySite[from]);
 				int to = from;
-				while (to < rowsBySite.length && map.site(rowsBySite[to]) == site && to - from < Math.min(SURVEY_SAMPLES, left)) {
+				while (to < rowsBySite.length && map.site(rowsBySite[to]) == site
+						&& to - from < Math.min(SURVEY_SAMPLES, left)) {
 					to++;
 				}
 				archive.getSites().get(site).getSurveys().add(survey(device, rowsBySite, from, to, day, n));

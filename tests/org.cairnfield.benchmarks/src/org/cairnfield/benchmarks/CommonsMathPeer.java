@@ -40,7 +40,8 @@ final class CommonsMathPeer implements Peer {
 			int[] labels = new int[vectors.size()];
 			Arrays.fill(labels, -1);
 			int label = 0;
-			for (Cluster<Vector> c : new DBSCANClusterer<Vector>(epsilon, minPts - 1, new ManhattanDistance()).cluster(vectors)) {
+			for (Cluster<Vector> c : new DBSCANClusterer<Vector>(epsilon, minPts - 1, new ManhattanDistance())
+					.cluster(vectors)) {
 				for (Vector v : c.getPoints()) {
 					labels[v.sample()] = label;
 				}

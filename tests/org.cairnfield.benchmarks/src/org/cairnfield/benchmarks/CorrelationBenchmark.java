@@ -57,7 +57,8 @@ final class CorrelationBenchmark implements Benchmark {
 		RadioMap map = harness.maps().of(Maps.MANY, samples);
 		Signals signals = Signals.of(map);
 		Workers both = harness.workers(Machine.cores());
-		Clustering clustering = Dbscan.cluster(signals, Densities.epsilon(signals, 0.15, both), Densities.MIN_PTS, both);
+		Clustering clustering = Dbscan.cluster(signals, Densities.epsilon(signals, 0.15, both), Densities.MIN_PTS,
+				both);
 		Subject<List<NoisePlacement>> ours = new Subject<>("proposals, 1 thread",
 				() -> NoiseCorrelation.place(signals, clustering, Workers.inline()));
 		Subject<List<BruteCorrelation.Best>> brute = new Subject<>("whole matrix, 1 thread",

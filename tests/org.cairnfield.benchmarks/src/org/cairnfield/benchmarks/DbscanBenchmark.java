@@ -61,17 +61,20 @@ final class DbscanBenchmark implements Benchmark {
 		harness.say("  ε %.0f, minPts %d: %d clusters, %.2f %% noise", epsilon, Densities.MIN_PTS, found.clusters(),
 				100 * found.noiseShare());
 		for (Subject<int[]> peer : peers) {
-			harness.agree("noise and partition of core samples of " + peer.name(), Partitions.same(found, peer.result()));
+			harness.agree("noise and partition of core samples of " + peer.name(),
+					Partitions.same(found, peer.result()));
 		}
 		harness.agree("1 thread and more, every label", Partitions.identical(found, single.result()));
 		harness.say("  the fastest peer beside Cairnfield");
 		for (String form : List.of("dense", "sparse")) {
 			List<Subject<int[]>> alike = peers.stream().filter(p -> p.name().contains(form)).toList();
 			Subject<int[]> scan = fastest(alike.stream().filter(p -> !p.name().endsWith("tree")).toList());
-			harness.figure(data, form + ", no index: time, " + Machine.cores() + " threads", "×", scan.wall() / wide.wall(), "≥ 60");
+			harness.figure(data, form + ", no index: time, " + Machine.cores() + " threads", "×",
+					scan.wall() / wide.wall(), "≥ 60");
 			harness.figure(data, form + ", no index: CPU, 1 thread", "×", scan.cpu() / single.cpu(), "");
 			Subject<int[]> any = fastest(alike);
-			harness.figure(data, form + ", any index: time, " + Machine.cores() + " threads", "×", any.wall() / wide.wall(), "≥ 60");
+			harness.figure(data, form + ", any index: time, " + Machine.cores() + " threads", "×",
+					any.wall() / wide.wall(), "≥ 60");
 			harness.figure(data, form + ", any index: CPU, 1 thread", "×", any.cpu() / single.cpu(), "");
 		}
 		Heap.report(harness, data, "dbscan", harness.maps().file(size, samples), epsilon, found.noise());

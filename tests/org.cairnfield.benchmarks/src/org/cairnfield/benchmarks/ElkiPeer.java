@@ -79,7 +79,8 @@ enum ElkiPeer implements Peer {
 		SignalRows rows = signals.rows();
 		int from = rows.start(sample);
 		int[] index = IntStream.range(from, rows.end(sample)).map(rows::column).toArray();
-		double[] value = IntStream.range(from, rows.end(sample)).mapToDouble(k -> signals.value(rows.step(k))).toArray();
+		double[] value = IntStream.range(from, rows.end(sample)).mapToDouble(k -> signals.value(rows.step(k)))
+				.toArray();
 		return new SparseDoubleVector(index, value, columns);
 	}
 

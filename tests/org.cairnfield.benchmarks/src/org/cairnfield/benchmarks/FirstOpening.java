@@ -28,7 +28,8 @@ final class FirstOpening {
 	static Figures measure(Path empty, Path archive) throws IOException, InterruptedException {
 		Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
 				"-Xmx" + HEAP_MIB + "m", "-XX:+UseParallelGC", "-cp", System.getProperty("java.class.path"),
-				FirstOpening.class.getName(), empty.toString(), archive.toString()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+				FirstOpening.class.getName(), empty.toString(), archive.toString())
+				.redirectError(ProcessBuilder.Redirect.INHERIT).start();
 		String[] said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip().split(" ");
 		if (process.waitFor() != 0) {
 			throw new IOException(archive + " was not opened in a heap of " + HEAP_MIB + " MiB");

@@ -33,7 +33,8 @@ final class GrowthBenchmark implements Benchmark {
 			harness.measure(n <= 10_000 ? 3 : 1, subjects);
 			harness.times(Maps.describe(map) + ", 15 % noise, 1 thread", subjects, subjects.get(0));
 			for (Subject<?> s : subjects) {
-				growth.computeIfAbsent(s.name(), name -> new SimpleRegression()).addData(Math.log(n), Math.log(s.cpu()));
+				growth.computeIfAbsent(s.name(), name -> new SimpleRegression()).addData(Math.log(n),
+						Math.log(s.cpu()));
 			}
 		}
 		harness.say("%nexponent of growth, fitted from %d to %d samples", sizes[0], sizes[sizes.length - 1]);

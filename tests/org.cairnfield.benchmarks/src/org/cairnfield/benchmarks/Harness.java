@@ -102,7 +102,8 @@ final class Harness implements AutoCloseable {
 
 	/** Prints and writes a figure that is no time. */
 	void figure(String data, String name, String unit, double value, String aim) {
-		say("  %-70s %12.4g %s%s", name, value, unit, aim.isEmpty() ? "" : (quick ? " (aim in full: " : " (aim: ") + aim + ")");
+		say("  %-70s %12.4g %s%s", name, value, unit,
+				aim.isEmpty() ? "" : (quick ? " (aim in full: " : " (aim: ") + aim + ")");
 		row(data, name, unit, value, Double.NaN, Double.NaN, 1);
 	}
 
@@ -123,7 +124,8 @@ final class Harness implements AutoCloseable {
 	private void row(String data, String subject, String unit, double value, double min, double max, int runs) {
 		Path file = folder.resolve("results.csv");
 		String line = String.format(Locale.ROOT, "%s,%s,\"%s\",\"%s\",%s,%.6g,%s,%s,%d,%.2f%n", benchmark,
-				quick ? "quick" : "full", data, subject, unit, value, optional(min), optional(max), runs, Machine.load());
+				quick ? "quick" : "full", data, subject, unit, value, optional(min), optional(max), runs,
+				Machine.load());
 		try {
 			if (Files.notExists(file)) {
 				Files.writeString(file, "# " + Machine.description()

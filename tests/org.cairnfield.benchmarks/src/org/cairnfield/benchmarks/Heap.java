@@ -41,7 +41,8 @@ final class Heap {
 			least = mib;
 			answer = got;
 			if (mib == AIM_MIB) {
-				harness.figure(data, work + ", peak usage in a heap of 512 MiB", "MiB", Double.parseDouble(got.split(" ")[0]), "≤ 512");
+				harness.figure(data, work + ", peak usage in a heap of 512 MiB", "MiB",
+						Double.parseDouble(got.split(" ")[0]), "≤ 512");
 			}
 		}
 		if (answer == null) {
@@ -54,7 +55,8 @@ final class Heap {
 	}
 
 	/** What {@link #main} printed, or null where memory did not suffice. */
-	private static String inHeap(int mib, String work, Path map, double epsilon) throws IOException, InterruptedException {
+	private static String inHeap(int mib, String work, Path map, double epsilon)
+			throws IOException, InterruptedException {
 		Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
 				"-Xmx" + mib + "m", "-XX:+UseParallelGC", "-cp", System.getProperty("java.class.path"),
 				Heap.class.getName(), work, map.toString(), Double.toString(epsilon))

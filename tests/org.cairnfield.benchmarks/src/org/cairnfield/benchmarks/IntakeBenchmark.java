@@ -41,7 +41,8 @@ final class IntakeBenchmark implements Benchmark {
 		compare(harness, "long", LongTable::write, map, bytes);
 	}
 
-	private static void compare(Harness harness, String layout, Table table, RadioMap map, long bytes) throws Exception {
+	private static void compare(Harness harness, String layout, Table table, RadioMap map, long bytes)
+			throws Exception {
 		Path file = harness.folder().resolve(layout + ".csv");
 		long samples = write(file, table, map, bytes);
 		Subject<Integer> two = new Subject<>("taken in, two workers", () -> read(file, harness.workers(2)));
@@ -49,7 +50,8 @@ final class IntakeBenchmark implements Benchmark {
 		Subject<Integer> cells = new Subject<>("cells alone, Commons CSV", () -> cells(file));
 		List<Subject<Integer>> subjects = List.of(two, one, cells);
 		harness.measure(harness.quick() ? 3 : 1, subjects);
-		String data = String.format(Locale.ROOT, "%s table of %,d MiB, %,d samples, %.1f heard of %d", layout, Files.size(file) >> 20, samples,
+		String data = String.format(Locale.ROOT, "%s table of %,d MiB, %,d samples, %.1f heard of %d", layout,
+				Files.size(file) >> 20, samples,
 				(double) map.readingCount() / map.size(), map.accessPointCount());
 		harness.times(data, subjects, two);
 		double megabytes = Files.size(file) / 1e6;

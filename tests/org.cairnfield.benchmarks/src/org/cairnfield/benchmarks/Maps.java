@@ -35,7 +35,8 @@ final class Maps {
 		Path file = file(size, samples);
 		if (Files.notExists(file)) {
 			Files.createDirectories(folder);
-			try (ObjectOutputStream out = new ObjectOutputStream(new BufferedOutputStream(Files.newOutputStream(file)))) {
+			try (ObjectOutputStream out = new ObjectOutputStream(
+					new BufferedOutputStream(Files.newOutputStream(file)))) {
 				out.writeObject(RandomMap.of(SEED, size, samples, workers));
 			}
 		}

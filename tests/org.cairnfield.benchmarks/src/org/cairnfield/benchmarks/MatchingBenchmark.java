@@ -52,7 +52,8 @@ final class MatchingBenchmark implements Benchmark {
 		String data = Maps.describe(map) + ", " + asked.size() + " queries, 1 thread";
 		harness.times(data, all, plain);
 		harness.times(Maps.describe(map), List.of(choosing), choosing);
-		harness.say("  chosen: ε %.0f, minPts %d; %s; of %d tried", best.epsilon(), best.minPts(), best.search(), choice.tried().size());
+		harness.say("  chosen: ε %.0f, minPts %d; %s; of %d tried", best.epsilon(), best.minPts(), best.search(),
+				choice.tried().size());
 		for (Subject<Estimates> s : List.of(plain, split)) {
 			String aim = s == plain ? "≤ 50" : "≤ 10";
 			harness.figure(data, s.name() + ", a query, time", "µs", s.wall() / asked.size() * 1e6, aim);

@@ -97,12 +97,15 @@ final class MillionBenchmark implements Benchmark {
 				return check.open().size();
 			});
 			SplitMaker maker = new SplitMaker(new SplitStudies(1));
-			Split given = step("split by a given ε", () -> split(maker, archive, SplitRequest.automatic(SEED).published(80, 3), workers));
+			Split given = step("split by a given ε",
+					() -> split(maker, archive, SplitRequest.automatic(SEED).published(80, 3), workers));
 			step("propose", () -> SplitProposals.of(SplitOnMap.of(archive, given), 0.1, 0.1, workers));
-			Split chosen = step("choose ε and search", () -> split(maker, archive, SplitRequest.automatic(SEED).within(CHOICE), workers));
+			Split chosen = step("choose ε and search",
+					() -> split(maker, archive, SplitRequest.automatic(SEED).within(CHOICE), workers));
 			harness.say("    %s", chosen.getSearchReason());
 			new AddSplitsCommand(archive, List.of(chosen)).execute();
-			new SetProposalsCommand(chosen, SplitProposals.of(SplitOnMap.of(archive, chosen), 0.1, 0.1, workers)).execute();
+			new SetProposalsCommand(chosen, SplitProposals.of(SplitOnMap.of(archive, chosen), 0.1, 0.1, workers))
+					.execute();
 			open.save(Archives.PERSON);
 			ReleaseBook book = new ReleaseBook(open, Clock.systemUTC());
 			GateCheck asked = step("measure and check the gates", () -> book.ask(PackRequest.USUAL, workers));
@@ -117,8 +120,10 @@ final class MillionBenchmark implements Benchmark {
 	/** Nobody has cleaned or reviewed, so what the gates hold back is overruled. */
 	private static String release(ReleaseBook book, GateCheck asked) throws IOException {
 		Map<Gate, GateResult.Overrule> all = new EnumMap<>(Gate.class);
-		asked.holding().forEach(result -> all.put(result.gate(), new GateResult.Overrule(Archives.PERSON.name(), "benchmark")));
-		ReleaseManifest manifest = book.prepare(SemanticVersion.parse("1.0.0"), asked.overruled(all), Archives.PERSON, null);
+		asked.holding().forEach(
+				result -> all.put(result.gate(), new GateResult.Overrule(Archives.PERSON.name(), "benchmark")));
+		ReleaseManifest manifest = book.prepare(SemanticVersion.parse("1.0.0"), asked.overruled(all), Archives.PERSON,
+				null);
 		return book.sign(manifest.version(), Archives.PERSON, null).version();
 	}
 
@@ -137,7 +142,8 @@ final class MillionBenchmark implements Benchmark {
 
 	private List<Path> surveys(Path folder, int samples, boolean tests, Workers workers) throws Exception {
 		CampusSize size = CampusSize.of(SITES, FLOORS, SITES * ACCESS_POINTS_A_SITE).apart();
-		RadioMap map = tests ? RandomMap.testOf(SEED, size, samples, workers) : RandomMap.of(SEED, size, samples, workers);
+		RadioMap map = tests ? RandomMap.testOf(SEED, size, samples, workers)
+				: RandomMap.of(SEED, size, samples, workers);
 		List<Path> files = new ArrayList<>();
 		long bytes = 0;
 		for (int site = 0; site < map.sites().size(); site++) {
@@ -156,7 +162,8 @@ final class MillionBenchmark implements Benchmark {
 	private static RadioMap alone(RadioMap site) {
 		RadioMapBuilder builder = new RadioMapBuilder();
 		for (int s = 0; s < site.size(); s++) {
-			builder.sample(site.sites().get(site.site(s)), site.floor(s), site.x(s), site.y(s)).time(site.timeMillis(s));
+			builder.sample(site.sites().get(site.site(s)), site.floor(s), site.x(s), site.y(s))
+					.time(site.timeMillis(s));
 			for (int k = site.firstReading(s); k < site.endReading(s); k++) {
 				builder.reading(site.accessPoints().get(site.accessPoint(k)), site.rssiDbm(k));
 			}

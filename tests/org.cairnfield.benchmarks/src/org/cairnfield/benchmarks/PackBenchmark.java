@@ -30,7 +30,8 @@ final class PackBenchmark implements Benchmark {
 			Subject<PackReader.Position[]> device) {
 
 		static Packed of(AutomaticChoice.Tried tried, Signals signals, RadioMap asked, Workers workers) {
-			DevicePack pack = DevicePack.of(ChosenSplits.of(signals, tried, workers), new PackSettings(1, tried.search()));
+			DevicePack pack = DevicePack.of(ChosenSplits.of(signals, tried, workers),
+					new PackSettings(1, tried.search()));
 			byte[] bytes = pack.bytes(null, "");
 			PackReader reader = new PackReader(bytes);
 			RadioMap queries = pack.packed().queries(asked);
@@ -38,7 +39,8 @@ final class PackBenchmark implements Benchmark {
 			String level = tried.search().twoLevels() ? "two levels" : "one level";
 			return new Packed(tried, pack, bytes,
 					new Subject<>("split as packed, in the workbench, " + level,
-							() -> Estimates.of(pack.matcher(), pack.matcher().signals().align(queries), Workers.inline())),
+							() -> Estimates.of(pack.matcher(), pack.matcher().signals().align(queries),
+									Workers.inline())),
 					new Subject<>("the pack's reader, " + level, () -> scans.locate(reader)));
 		}
 	}
@@ -51,11 +53,13 @@ final class PackBenchmark implements Benchmark {
 		Workers workers = harness.workers(Machine.cores());
 		AutomaticChoice.Choice choice = AutomaticChoice.choose(signals, ChosenSplits.SEED, workers);
 		List<Packed> packs = Stream.of(false, true)
-				.map(two -> choice.tried().stream().filter(t -> t.search().twoLevels() == two).findFirst().orElseThrow())
+				.map(two -> choice.tried().stream().filter(t -> t.search().twoLevels() == two).findFirst()
+						.orElseThrow())
 				.map(tried -> Packed.of(tried, signals, asked, workers)).toList();
 
 		Subject<Estimates> plain = new Subject<>("plain, nearest",
-				() -> Estimates.of(new PlainMatcher(new Neighbours(signals), Voting.NEAREST), signals.align(asked), Workers.inline()));
+				() -> Estimates.of(new PlainMatcher(new Neighbours(signals), Voting.NEAREST), signals.align(asked),
+						Workers.inline()));
 		List<Subject<?>> all = new ArrayList<>(List.of(plain));
 		packs.forEach(p -> all.addAll(List.of(p.split, p.device)));
 		harness.measure(1, all);
@@ -73,15 +77,18 @@ final class PackBenchmark implements Benchmark {
 	private static void report(Harness harness, String data, Packed p, Subject<Estimates> plain, boolean chosen) {
 		RadioMap packed = p.pack.packed().map();
 		double comparisons = p.split.result().meanComparisons();
-		harness.say("  %sε %.0f, minPts %d; %s; %d cells, %d groups; %.1f %% of the comparisons of plain", chosen ? "chosen: " : "",
+		harness.say("  %sε %.0f, minPts %d; %s; %d cells, %d groups; %.1f %% of the comparisons of plain",
+				chosen ? "chosen: " : "",
 				p.tried.epsilon(), p.tried.minPts(), p.tried.search(), p.pack.split().cells(), p.pack.split().groups(),
 				100 * comparisons / plain.result().meanComparisons());
 		double readBytes = DevicePack.queryBytes(p.pack.split(), p.tried.search(), comparisons);
 		double allBytes = IntStream.range(0, packed.size()).mapToLong(s -> DevicePack.sampleBytes(packed, s)).sum();
-		harness.figure(data, p.device.name() + ", bytes a sample in the pack", "B", (double) p.bytes.length / p.pack.samples(), "");
+		harness.figure(data, p.device.name() + ", bytes a sample in the pack", "B",
+				(double) p.bytes.length / p.pack.samples(), "");
 		harness.figure(data, p.device.name() + ", bytes reckoned to be read for a query", "kB", readBytes / 1000, "");
 		harness.figure(data, p.device.name() + ", bytes read / plain", "×", readBytes / allBytes, "");
-		harness.figure(data, p.device.name() + ", a query, CPU", "µs", p.device.cpu() / p.device.result().length * 1e6, "");
+		harness.figure(data, p.device.name() + ", a query, CPU", "µs", p.device.cpu() / p.device.result().length * 1e6,
+				"");
 		harness.figure(data, p.device.name() + ", CPU / plain", "×", p.device.cpu() / plain.cpu(), "");
 		boolean same = true;
 		for (int q = 0; q < p.device.result().length; q++) {
@@ -89,7 +96,8 @@ final class PackBenchmark implements Benchmark {
 			same &= found.xMetres() == p.split.result().x(q) && found.yMetres() == p.split.result().y(q)
 					&& found.floor() == p.split.result().floor(q);
 		}
-		harness.agree("positions of " + p.device.name() + " and of the workbench, all " + p.device.result().length, same);
+		harness.agree("positions of " + p.device.name() + " and of the workbench, all " + p.device.result().length,
+				same);
 	}
 
 	/** What a device hears, as it hands it over. */

@@ -21,8 +21,9 @@ interface Peer {
 	 *              Commons Math, would take half an hour and are left out
 	 */
 	static List<Peer> all(boolean quick) {
-		List<Peer> peers = new ArrayList<>(List.of(ElkiPeer.SPARSE_COVER_TREE, ElkiPeer.DENSE_COVER_TREE, ElkiPeer.SPARSE,
-				new CommonsMathPeer()));
+		List<Peer> peers = new ArrayList<>(
+				List.of(ElkiPeer.SPARSE_COVER_TREE, ElkiPeer.DENSE_COVER_TREE, ElkiPeer.SPARSE,
+						new CommonsMathPeer()));
 		if (quick) {
 			peers.add(ElkiPeer.DENSE);
 			peers.add(ElkiPeer.DENSE_K_D_TREE);

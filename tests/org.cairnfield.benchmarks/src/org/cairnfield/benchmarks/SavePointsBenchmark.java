@@ -122,7 +122,8 @@ final class SavePointsBenchmark implements Benchmark {
 			writer.setThin(has != null);
 			writer.setUseBitmaps(false);
 			writer.setReuseValidatingObjects(false);
-			writer.preparePack(NullProgressMonitor.INSTANCE, Set.of(repository.resolve("HEAD")), has == null ? Set.of() : Set.of(has));
+			writer.preparePack(NullProgressMonitor.INSTANCE, Set.of(repository.resolve("HEAD")),
+					has == null ? Set.of() : Set.of(has));
 			writer.writePack(NullProgressMonitor.INSTANCE, NullProgressMonitor.INSTANCE, new OutputStream() {
 				@Override
 				public void write(int b) {
@@ -168,7 +169,8 @@ final class SavePointsBenchmark implements Benchmark {
 		site.getSurveys().add(survey);
 		SampleTableBuilder table = SampleTable.builder();
 		for (int row = 0; row < map.size(); row++) {
-			table.sample(String.format(Locale.ROOT, "TH-%05d", row), map.floor(row), map.x(row), map.y(row)).time(map.timeMillis(row));
+			table.sample(String.format(Locale.ROOT, "TH-%05d", row), map.floor(row), map.x(row), map.y(row))
+					.time(map.timeMillis(row));
 			for (int k = map.firstReading(row); k < map.endReading(row); k++) {
 				table.reading(map.accessPoints().get(map.accessPoint(k)).replace(":", ""), map.rssiDbm(k));
 			}

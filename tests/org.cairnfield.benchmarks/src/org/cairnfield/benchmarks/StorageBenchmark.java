@@ -91,7 +91,7 @@ final class StorageBenchmark implements Benchmark {
 			SavePoint changed = open.savePoint(Archives.PERSON, null).orElseThrow();
 			Archives.moveOne(Archives.first(open.archive()), 1, -1);
 			SavePoint one = open.savePoint(Archives.PERSON, null).orElseThrow();
-			int[] place = {0};
+			int[] place = { 0 };
 			Subject<String> reading = new Subject<>("open for reading", () -> checked(() -> openAndClose(folder)));
 			Subject<Integer> save = new Subject<>("save after one sample was moved", () -> checked(() -> {
 				Archives.moveOne(Archives.first(open.archive()), 0, ++place[0]);
@@ -109,15 +109,19 @@ final class StorageBenchmark implements Benchmark {
 					() -> checked(() -> history.compare(changed, one)));
 			List<Subject<?>> subjects = new ArrayList<>(List.of(reading, save, draft, check, compareAll, compareOne));
 			harness.measure(samples > AIM_SAMPLES ? 1 : 3, subjects);
-			Subject<Boolean> draftAll = new Subject<>("draft after a sample of each survey was moved", () -> checked(() -> {
-				changeAll(open, ++place[0]);
-				return open.drafts().write(drafts);
-			}));
+			Subject<Boolean> draftAll = new Subject<>("draft after a sample of each survey was moved",
+					() -> checked(() -> {
+						changeAll(open, ++place[0]);
+						return open.drafts().write(drafts);
+					}));
 			harness.measure(3, List.of(draftAll));
 			subjects.add(draftAll);
-			harness.times(data(samples) + (samples == AIM_SAMPLES ? " (aims: check ≤ 5 s, compare ≤ 2 s; draft every few seconds)" : ""), subjects, save);
+			harness.times(data(samples)
+					+ (samples == AIM_SAMPLES ? " (aims: check ≤ 5 s, compare ≤ 2 s; draft every few seconds)" : ""),
+					subjects, save);
 			for (Subject<?> s : subjects) {
-				growth.computeIfAbsent(s.name(), name -> new SimpleRegression()).addData(Math.log(samples), Math.log(s.cpu()));
+				growth.computeIfAbsent(s.name(), name -> new SimpleRegression()).addData(Math.log(samples),
+						Math.log(s.cpu()));
 			}
 			harness.agree("one file saved", save.result() == 1);
 			harness.agree("surveys that differ", compareAll.result().surveys().size() == surveys(open)

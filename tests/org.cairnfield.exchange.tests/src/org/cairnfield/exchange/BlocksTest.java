@@ -25,7 +25,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Blocks of any length hold the rows that a general parser of CSV reads from the whole text. */
 class BlocksTest {
 
-	private static final String[] PIECES = {"a", "-61", "100", "\"", "\"\"", ",", ",", ",", "\n", "\n", "\r\n", "\r", " ", "ö", "長", "\"x\"", "🗺"};
+	private static final String[] PIECES = { "a", "-61", "100", "\"", "\"\"", ",", ",", ",", "\n", "\n", "\r\n", "\r",
+			" ", "ö", "長", "\"x\"", "🗺" };
 
 	@TempDir
 	Path folder;
@@ -105,13 +106,14 @@ class BlocksTest {
 			char separator = random.nextInt(9) == 0 ? 'ö' : ',';
 			Path file = file(folder, "t.csv", text.toString());
 			int blockBytes = 1 + random.nextInt(40);
-			assertEquals(expected(text.toString(), separator), found(file, separator, StandardCharsets.UTF_8, blockBytes),
+			assertEquals(expected(text.toString(), separator),
+					found(file, separator, StandardCharsets.UTF_8, blockBytes),
 					() -> "in blocks of " + blockBytes + ": " + text);
 		}
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"UTF-16LE", "UTF-16BE", "ISO-8859-15", "windows-1252"})
+	@ValueSource(strings = { "UTF-16LE", "UTF-16BE", "ISO-8859-15", "windows-1252" })
 	void areTheSameInAnyCharacterSet(String name) throws IOException {
 		Charset charset = Charset.forName(name);
 		String text = "höher,\"a\"\"ß\r\nb\"\n\n€,-61\r".repeat(3000) + "end";
@@ -121,7 +123,8 @@ class BlocksTest {
 	@Test
 	void areAsManyRowsAsAskedFor() throws IntakeException {
 		Path file = file(folder, "t.csv", "\n1\n\n\"2\n\"\n3\n\n4\n5");
-		try (Blocks blocks = new Blocks(file, new Dialect(StandardCharsets.UTF_8, 0, ',', false, false), Limits.usual(), 4)) {
+		try (Blocks blocks = new Blocks(file, new Dialect(StandardCharsets.UTF_8, 0, ',', false, false), Limits.usual(),
+				4)) {
 			assertEquals(2, blocks.next(2).count());
 			Block next = blocks.next(2);
 			assertEquals(2, next.count());

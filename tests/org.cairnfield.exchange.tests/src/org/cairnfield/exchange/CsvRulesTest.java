@@ -39,13 +39,14 @@ class CsvRulesTest {
 
 	@Test
 	void countsEmptyFields() throws IntakeException {
-		Intake in = read(file(folder, "a.csv", "x,y,floor,building,AP1,AP2,AP3\n1,2,0,Hall,-60,,-61\n1,2,0,Hall,\"\",-62,\n"));
+		Intake in = read(
+				file(folder, "a.csv", "x,y,floor,building,AP1,AP2,AP3\n1,2,0,Hall,-60,,-61\n1,2,0,Hall,\"\",-62,\n"));
 		assertEquals(2, in.map().heard(0));
 		assertEquals(1, in.map().heard(1));
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"\r\n", "\n", "\r"})
+	@ValueSource(strings = { "\r\n", "\n", "\r" })
 	void takesAnyLineEndAndNeedsNoneAtTheEnd(String end) throws IntakeException {
 		String text = String.join(end, "x,y,floor,building,AP1", "1,2,0,Hall,-60", "", "1,3,0,Hall,-61");
 		assertEquals(2, read(file(folder, "a.csv", text)).map().size());

@@ -28,7 +28,7 @@ class DialectTest {
 	Path folder;
 
 	@ParameterizedTest
-	@CsvSource({"';',semicolon", "'\t',tab", "',',comma"})
+	@CsvSource({ "';',semicolon", "'\t',tab", "',',comma" })
 	void findsTheSeparator(String separator, String word) throws IntakeException {
 		Path f = file(folder, "a.csv", TEXT.replace(",", separator));
 		assertEquals(word, preview(f).guess("separator").orElseThrow().value());
@@ -36,7 +36,7 @@ class DialectTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"';'", "'\t'"})
+	@CsvSource({ "';'", "'\t'" })
 	void findsTheDecimalComma(String separator) throws IntakeException {
 		Path f = file(folder, "a.csv", TEXT.replace(",", separator).replace('.', ',').replace("-60", "-60,4"));
 		assertEquals("comma", preview(f).guess("decimal mark").orElseThrow().value());
@@ -63,7 +63,7 @@ class DialectTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"UTF-8", "UTF-16LE", "UTF-16BE"})
+	@CsvSource({ "UTF-8", "UTF-16LE", "UTF-16BE" })
 	void readsPastAByteOrderMark(Charset charset) throws IntakeException {
 		Path f = file(folder, "a.csv", ("\uFEFF" + TEXT).getBytes(charset));
 		assertEquals("Zeughaus Süd 0 (1.5, 2.5) AP1:-60", sample(read(f).map(), 0));

@@ -48,8 +48,10 @@ class FilledTableTest {
 
 	@Test
 	void saysWhereATableIsNone() {
-		assertTrue(assertThrows(IntakeException.class, () -> read("a\n1\n")).getMessage().contains("line 1: there is no column 'b'"));
-		assertTrue(assertThrows(IntakeException.class, () -> read("a,b\n1,2,3\n")).getMessage().contains("line 2: the row has 3 fields"));
+		assertTrue(assertThrows(IntakeException.class, () -> read("a\n1\n")).getMessage()
+				.contains("line 1: there is no column 'b'"));
+		assertTrue(assertThrows(IntakeException.class, () -> read("a,b\n1,2,3\n")).getMessage()
+				.contains("line 2: the row has 3 fields"));
 		assertTrue(assertThrows(IntakeException.class, () -> read("")).getMessage().contains("empty"));
 		assertThrows(IntakeException.class, () -> read("a,b\n1,\"open\n"));
 		assertThrows(IntakeException.class, () -> FilledTable.read(folder.resolve("none.csv"), List.of()));

@@ -56,8 +56,9 @@ class HostileFilesTest {
 		new Random(1).nextBytes(noise);
 		refusedFor("not text", file(folder, "noise.csv", noise));
 		refusedFor("not text", file(folder, "nul.csv", "x,y,AP1\n1,2,-60\n\0\0\n"));
-		refusedFor("not text", file(folder, "image.csv", new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13}));
-		refusedFor("workbook", file(folder, "book.csv", new byte[] {'P', 'K', 3, 4, 20, 0, 6, 0}));
+		refusedFor("not text",
+				file(folder, "image.csv", new byte[] { (byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13 }));
+		refusedFor("workbook", file(folder, "book.csv", new byte[] { 'P', 'K', 3, 4, 20, 0, 6, 0 }));
 	}
 
 	@Test
@@ -127,7 +128,8 @@ class HostileFilesTest {
 
 	@Test
 	void namesTheLineOfAQuotationMarkThatIsNeverClosed() {
-		IntakeException e = refused(file(folder, "quote.csv", "x,y,floor,building,AP1\n1,2,0,Hall,-60\n1,2,0,\"Hall,-60\n1,2,0,Hall,-60\n"));
+		IntakeException e = refused(file(folder, "quote.csv",
+				"x,y,floor,building,AP1\n1,2,0,Hall,-60\n1,2,0,\"Hall,-60\n1,2,0,Hall,-60\n"));
 		assertTrue(e.what().contains("quotation mark"), e.what());
 		assertEquals(3, e.line());
 	}
@@ -150,9 +152,10 @@ class HostileFilesTest {
 
 	@Test
 	void quarantinesRaggedRowsAndOddNumbers() throws IntakeException {
-		Intake in = read(file(folder, "odd.csv", "x,y,AP1,AP2\n1,2,-60,100\n1,2,-60\n1,2,-60,100,-70\nInfinity,2,-60,100\n"
-				+ "1,NaN,-60,100\n1,2,NaN,100\n1,2,-Infinity,-60\n99999999999999999999999999,2,-60,100\n1,2,-1e400,100\n"
-				+ "1,2,-60,-70\n"));
+		Intake in = read(file(folder, "odd.csv",
+				"x,y,AP1,AP2\n1,2,-60,100\n1,2,-60\n1,2,-60,100,-70\nInfinity,2,-60,100\n"
+						+ "1,NaN,-60,100\n1,2,NaN,100\n1,2,-Infinity,-60\n99999999999999999999999999,2,-60,100\n1,2,-1e400,100\n"
+						+ "1,2,-60,-70\n"));
 		assertEquals(2, in.accepted());
 		assertEquals(8, in.quarantined());
 	}
@@ -177,7 +180,8 @@ class HostileFilesTest {
 	void refusesATableInWhichNoLevelIsLeft() {
 		refusedFor("no column of levels", file(folder, "times.csv", "x,y,AP1\n" + "1,2,4000\n1,3,5000\n".repeat(50)));
 		StringBuilder late = new StringBuilder("x,y,floor,building,AP1\n" + "1,2,0,Hall,\n".repeat(21_000));
-		refusedFor("no column holds levels", file(folder, "late.csv", late.append("1,2,0,Hall,4000\n1,3,0,Hall,5000\n".repeat(50)).toString()));
+		refusedFor("no column holds levels",
+				file(folder, "late.csv", late.append("1,2,0,Hall,4000\n1,3,0,Hall,5000\n".repeat(50)).toString()));
 	}
 
 	@Test

@@ -76,7 +76,8 @@ class IntakeProgressTest {
 	void stopsWhenCancelled() {
 		Listening progress = new Listening();
 		progress.cancelAfter = 100_000;
-		assertThrows(CancellationException.class, () -> SurveyIntake.read(files(), IntakeOptions.GUESS, Workers.inline().reportingTo(progress)));
+		assertThrows(CancellationException.class,
+				() -> SurveyIntake.read(files(), IntakeOptions.GUESS, Workers.inline().reportingTo(progress)));
 		assertTrue(progress.done < progress.units / 2, "stopped early");
 	}
 }

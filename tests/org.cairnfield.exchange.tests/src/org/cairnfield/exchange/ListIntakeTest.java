@@ -37,7 +37,8 @@ class ListIntakeTest {
 	}
 
 	private static Path[] survey(Path folder, String levels) {
-		return new Path[] { file(folder, "rssis.csv", levels), file(folder, "coordinates.csv", "1.5,2,1.00\n3,4,1.00\n5,6,1.00\n"),
+		return new Path[] { file(folder, "rssis.csv", levels),
+				file(folder, "coordinates.csv", "1.5,2,1.00\n3,4,1.00\n5,6,1.00\n"),
 				file(folder, "timestamps.csv", "20240301100000250\n20240301100001250\n20240301100002250\n"),
 				file(folder, "channels.csv", "lamp:6,stair:36\nlamp:6\nstair:40,crane:11,lamp:1,stair:40\n") };
 	}
@@ -50,8 +51,10 @@ class ListIntakeTest {
 		assertEquals("Lantern Store 1 (1.5, 2.0) lamp:-61 stair:-70", sample(in.map(), 0));
 		assertEquals("Lantern Store 1 (5.0, 6.0) lamp:-60 stair:-71 crane:-80", sample(in.map(), 2));
 		assertEquals(1709287200250L, in.map().timeMillis(0)); // 2024-03-01T10:00:00.250Z
-		assertEquals(List.of("signals", "coordinates", "times", "channels"), in.reports().stream().map(FileReport::part).toList());
-		assertEquals(Map.of("lamp", new WifiChannel(WifiBand.GHZ_2_4, 6), "stair", new WifiChannel(WifiBand.GHZ_5, 40), "crane",
+		assertEquals(List.of("signals", "coordinates", "times", "channels"),
+				in.reports().stream().map(FileReport::part).toList());
+		assertEquals(Map.of("lamp", new WifiChannel(WifiBand.GHZ_2_4, 6), "stair", new WifiChannel(WifiBand.GHZ_5, 40),
+				"crane",
 				new WifiChannel(WifiBand.GHZ_2_4, 11)), in.channels());
 	}
 
@@ -68,7 +71,8 @@ class ListIntakeTest {
 
 	@Test
 	void readsNamesWithColons() throws IntakeException {
-		Intake in = read(survey(first, "02:4a:9f:00:00:10:-61,02:4a:9f:00:00:11:-70\n02:4a:9f:00:00:11:-72\n02:4a:9f:00:00:10:-66\n"));
+		Intake in = read(survey(first,
+				"02:4a:9f:00:00:10:-61,02:4a:9f:00:00:11:-70\n02:4a:9f:00:00:11:-72\n02:4a:9f:00:00:10:-66\n"));
 		assertEquals(List.of("02:4a:9f:00:00:10", "02:4a:9f:00:00:11"), in.map().accessPoints());
 		assertEquals(-72, in.map().rssiDbm(in.map().firstReading(1)));
 	}
@@ -85,14 +89,17 @@ class ListIntakeTest {
 		StringBuilder levels = new StringBuilder();
 		StringBuilder coordinates = new StringBuilder();
 		for (int i = 0; i < 30; i++) {
-			levels.append(i == 7 ? "lamp:-61,stair\n" : i == 9 ? "lamp:-300\n" : i == 11 ? "lamp:loud\n" : "lamp:-61,stair:-70\n");
+			levels.append(i == 7 ? "lamp:-61,stair\n"
+					: i == 9 ? "lamp:-300\n" : i == 11 ? "lamp:loud\n" : "lamp:-61,stair:-70\n");
 			coordinates.append(i).append(",2\n");
 		}
-		Intake in = read(file(first, "rssis.csv", levels.toString()), file(first, "coordinates.csv", coordinates.toString()));
+		Intake in = read(file(first, "rssis.csv", levels.toString()),
+				file(first, "coordinates.csv", coordinates.toString()));
 		assertEquals(27, in.map().size());
 		List<QuarantinedRow> bad = in.quarantines().get(0).rows();
 		assertEquals(List.of(8L, 10L, 12L), bad.stream().map(QuarantinedRow::line).toList());
-		assertEquals(List.of(Fault.NAME, Fault.OUT_OF_RANGE, Fault.NOT_A_NUMBER), bad.stream().map(QuarantinedRow::fault).toList());
+		assertEquals(List.of(Fault.NAME, Fault.OUT_OF_RANGE, Fault.NOT_A_NUMBER),
+				bad.stream().map(QuarantinedRow::fault).toList());
 	}
 
 	@Test

@@ -36,8 +36,9 @@ class LongIntakeTest {
 
 	@Test
 	void gathersByPlaceAndTimeWithoutAnId() throws IntakeException {
-		Intake in = read(file(folder, "a.csv", "time;x;y;floor;mac;level\n1601130306;1,5;2;0;" + A + ";-60\n1601130306;1,5;2;0;" + B
-				+ ";-70\n1601130309;1,5;2;0;" + A + ";-62\n"));
+		Intake in = read(file(folder, "a.csv",
+				"time;x;y;floor;mac;level\n1601130306;1,5;2;0;" + A + ";-60\n1601130306;1,5;2;0;" + B
+						+ ";-70\n1601130309;1,5;2;0;" + A + ";-62\n"));
 		assertEquals(2, in.map().size());
 		assertEquals("a 0 (1.5, 2.0) " + A + ":-60 " + B + ":-70", sample(in.map(), 0));
 		assertEquals(1601130309000L, in.map().timeMillis(1));
@@ -53,8 +54,9 @@ class LongIntakeTest {
 
 	@Test
 	void keepsASampleThatHeardNothing() throws IntakeException {
-		Intake in = read(file(folder, "a.csv", "id,x,y,bssid,rssi\n1,1,2," + A + ",-60\n2,1,3," + A + ",100\n3,1,4,,\n4,1,2," + A
-				+ ",100\n"));
+		Intake in = read(
+				file(folder, "a.csv", "id,x,y,bssid,rssi\n1,1,2," + A + ",-60\n2,1,3," + A + ",100\n3,1,4,,\n4,1,2," + A
+						+ ",100\n"));
 		assertEquals(4, in.map().size());
 		assertEquals(0, in.map().heard(1));
 		assertEquals(1, in.map().accessPointCount());
@@ -62,7 +64,8 @@ class LongIntakeTest {
 
 	@Test
 	void quarantinesReadingsThatContradictTheirSample() throws IntakeException {
-		Intake in = read(file(folder, "a.csv", "id,x,y,bssid,rssi\n1,1,2," + A + ",-60\n1,9,9," + B + ",-70\n2,1,2,," + "-70\n"));
+		Intake in = read(file(folder, "a.csv",
+				"id,x,y,bssid,rssi\n1,1,2," + A + ",-60\n1,9,9," + B + ",-70\n2,1,2,," + "-70\n"));
 		List<QuarantinedRow> rows = in.quarantines().get(0).rows();
 		assertEquals(List.of(Fault.CONFLICT, Fault.NAME), rows.stream().map(QuarantinedRow::fault).toList());
 		assertEquals("sample '1' was elsewhere on line 2", rows.get(0).reason());

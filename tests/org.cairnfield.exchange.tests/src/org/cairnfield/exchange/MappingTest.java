@@ -55,9 +55,9 @@ class MappingTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"colour = red", "layout = round", "separator = ab", "decimal = dot", "header = perhaps",
+	@ValueSource(strings = { "colour = red", "layout = round", "separator = ab", "decimal = dot", "header = perhaps",
 			"floor = EG", "metres-per-unit = 0", "metres-per-unit = x", "charset = nonsense", "column.a = pilot",
-			"no equals sign"})
+			"no equals sign" })
 	void namesTheLineThatIsNotUnderstood(String line) {
 		Path f = file(folder, "m.mapping", "# remark\nsite = Hall\n" + line + "\n");
 		IntakeException e = assertThrows(IntakeException.class, () -> Mapping.read(f));

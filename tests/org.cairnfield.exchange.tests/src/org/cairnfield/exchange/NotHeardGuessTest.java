@@ -35,8 +35,8 @@ class NotHeardGuessTest {
 	// +100 for access points that were not heard is what published sets describe; -100 to -110 in place of
 	// missing values is common practice
 	@ParameterizedTest
-	@CsvSource(value = {"100|100", "0|0", "-110|-110", "-200|-200", "''|empty", "NaN|nan", "100.0|100", "-105|-105",
-			"77|77"}, delimiter = '|')
+	@CsvSource(value = { "100|100", "0|0", "-110|-110", "-200|-200", "''|empty", "NaN|nan", "100.0|100", "-105|-105",
+			"77|77" }, delimiter = '|')
 	void findsWhatMeansNotHeard(String sign, String expected) throws IntakeException {
 		Intake in = read(table(sign));
 		assertEquals(expected, in.notHeard());
@@ -60,7 +60,8 @@ class NotHeardGuessTest {
 
 	@Test
 	void flagsZeroAndQuarantinesOtherPositiveValues() throws IntakeException {
-		Intake in = read(file(folder, "a.csv", "x,y,AP1,AP2\n1,1,-60,100\n1,2,0,-60\n1,3,-70,100\n1,4,-70,5\n1,5,-70,100\n"));
+		Intake in = read(
+				file(folder, "a.csv", "x,y,AP1,AP2\n1,1,-60,100\n1,2,0,-60\n1,3,-70,100\n1,4,-70,5\n1,5,-70,100\n"));
 		assertEquals("100", in.notHeard());
 		assertTrue(notes(in, "1 readings of 0 dBm"));
 		assertEquals(1, in.quarantined());

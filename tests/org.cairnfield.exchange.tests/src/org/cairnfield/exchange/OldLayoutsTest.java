@@ -62,19 +62,24 @@ class OldLayoutsTest {
 	/** Negative coordinates with fractions look like levels but for those. */
 	@Test
 	void findsCoordinatesInWideTablesWithoutAHeader() throws Exception {
-		assertPlaced(read(IntakeOptions.GUESS, write("last.csv", (r, random) -> levels(random) + ',' + place(r))).map());
-		assertPlaced(read(IntakeOptions.GUESS, write("first.csv", (r, random) -> place(r) + ',' + levels(random))).map());
-		RadioMap withFloor = read(IntakeOptions.GUESS, write("floor.csv", (r, random) -> levels(random) + ',' + place(r) + ',' + (2 + r / 30))).map();
+		assertPlaced(
+				read(IntakeOptions.GUESS, write("last.csv", (r, random) -> levels(random) + ',' + place(r))).map());
+		assertPlaced(
+				read(IntakeOptions.GUESS, write("first.csv", (r, random) -> place(r) + ',' + levels(random))).map());
+		RadioMap withFloor = read(IntakeOptions.GUESS,
+				write("floor.csv", (r, random) -> levels(random) + ',' + place(r) + ',' + (2 + r / 30))).map();
 		assertPlaced(withFloor);
 		assertEquals(3, withFloor.floor(ROWS - 1));
 		Preview preview = SurveyIntake.preview(List.of(folder.resolve("last.csv")), IntakeOptions.GUESS).get(0);
-		assertTrue(preview.toText().contains("among the last columns two hold numbers with fractions: coordinates"), preview.toText());
+		assertTrue(preview.toText().contains("among the last columns two hold numbers with fractions: coordinates"),
+				preview.toText());
 	}
 
 	/** Signals alone have no coordinates to be found. */
 	@Test
 	void takesNoLevelsForCoordinates() throws Exception {
-		Preview preview = SurveyIntake.preview(List.of(write("alone.csv", (r, random) -> levels(random))), IntakeOptions.GUESS).get(0);
+		Preview preview = SurveyIntake
+				.preview(List.of(write("alone.csv", (r, random) -> levels(random))), IntakeOptions.GUESS).get(0);
 		assertTrue(preview.problems().get(0).contains("signals without positions"), preview.toText());
 	}
 
@@ -97,20 +102,24 @@ class OldLayoutsTest {
 			files[f] = write("hall/walk_" + f + ".csv", OldLayoutsTest::headed, header());
 		}
 		assertEquals(List.of("walk"), read(IntakeOptions.GUESS, files).map().sites());
-		assertEquals(List.of("Sail Loft"), read(IntakeOptions.GUESS.withUsualSite("Sail Loft"), files).map().sites(), "the archive's only site");
+		assertEquals(List.of("Sail Loft"), read(IntakeOptions.GUESS.withUsualSite("Sail Loft"), files).map().sites(),
+				"the archive's only site");
 		Path other = write("hall/cellar.csv", OldLayoutsTest::headed, header());
-		assertEquals(List.of("cellar", "walk"), read(IntakeOptions.GUESS, files[0], files[1], other).map().sites().stream().sorted().toList());
+		assertEquals(List.of("cellar", "walk"),
+				read(IntakeOptions.GUESS, files[0], files[1], other).map().sites().stream().sorted().toList());
 	}
 
 	/** Seconds since the survey began need the day, which the folder tells. */
 	@Test
 	void readsTimesThatBeginAtNought() throws Exception {
-		BiFunction<Integer, Random, String> timed = (r, random) -> String.format(Locale.ROOT, "%.1f,", r * 1.5) + headed(r, random);
+		BiFunction<Integer, Random, String> timed = (r, random) -> String.format(Locale.ROOT, "%.1f,", r * 1.5)
+				+ headed(r, random);
 		RadioMap dated = read(IntakeOptions.GUESS, write("2030-02-07/walk.csv", timed, "time," + header())).map();
 		assertEquals(Instant.parse("2030-02-07T00:00:15Z").toEpochMilli(), dated.timeMillis(10));
 		RadioMap undated = read(IntakeOptions.GUESS, write("sometime/walk.csv", timed, "time," + header())).map();
 		assertEquals(RadioMap.NO_TIME, undated.timeMillis(10));
-		Preview preview = SurveyIntake.preview(List.of(folder.resolve("sometime/walk.csv")), IntakeOptions.GUESS).get(0);
+		Preview preview = SurveyIntake.preview(List.of(folder.resolve("sometime/walk.csv")), IntakeOptions.GUESS)
+				.get(0);
 		assertTrue(preview.toText().contains("put it into the name of the file or its folder"), preview.toText());
 	}
 }

@@ -97,7 +97,8 @@ class OpenSurveysTest {
 		assertEquals(1601130306000L, in.map().timeMillis(0));
 		// two routes carry the ids of a third
 		assertEquals("3400", in.sampleIds().get(3399));
-		assertEquals(List.of("0103100101", "0103100102"), read(OpenSets.files("walked-floor", "trn03")).sampleIds().subList(0, 2));
+		assertEquals(List.of("0103100101", "0103100102"),
+				read(OpenSets.files("walked-floor", "trn03")).sampleIds().subList(0, 2));
 	}
 
 	@Test
@@ -107,9 +108,12 @@ class OpenSurveysTest {
 		assertEquals(0, in.quarantined());
 		assertEquals(510, in.map().accessPointCount());
 		assertEquals(List.of("twelve-surveys"), in.map().sites());
-		assertEquals(List.of("2019-02-19", "2019-03-25", "2019-06-11", "2019-07-03", "2019-07-29", "2019-09-11", "2019-10-09", "2019-11-13",
-				"2019-12-11", "2020-01-15", "2020-02-19", "2021-04-23"),
-				in.reports().stream().filter(report -> report.samples() > 0).map(FileReport::surveyName).sorted().toList());
+		assertEquals(
+				List.of("2019-02-19", "2019-03-25", "2019-06-11", "2019-07-03", "2019-07-29", "2019-09-11",
+						"2019-10-09", "2019-11-13",
+						"2019-12-11", "2020-01-15", "2020-02-19", "2021-04-23"),
+				in.reports().stream().filter(report -> report.samples() > 0).map(FileReport::surveyName).sorted()
+						.toList());
 		assertTrue(in.channels().size() > 400, () -> in.channels().size() + " channels");
 	}
 }

@@ -49,8 +49,9 @@ class PairedIntakeTest {
 		assertEquals(4, in.rowsRead());
 		assertEquals(List.of("coordinates", "coordinates", "ids", "times", "signals", "signals"),
 				in.reports().stream().map(FileReport::part).toList());
-		assertEquals(List.of(crd1, ids1, tms1), SurveyIntake.preview(List.of(crd1, ids1, tms1, rss1), IntakeOptions.GUESS)
-				.get(3).partners());
+		assertEquals(List.of(crd1, ids1, tms1),
+				SurveyIntake.preview(List.of(crd1, ids1, tms1, rss1), IntakeOptions.GUESS)
+						.get(3).partners());
 	}
 
 	@Test

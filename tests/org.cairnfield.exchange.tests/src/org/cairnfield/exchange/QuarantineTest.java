@@ -64,7 +64,8 @@ class QuarantineTest {
 		Path written = q.writeBeside().orElseThrow();
 		assertEquals(folder.resolve("a.csv.quarantine.csv"), written);
 		String text = Files.readString(written);
-		assertTrue(text.startsWith("line,reason,record\r\n5,\"has 8 fields, 9 expected\",\"2,,,Hall,0,1,2,-60\"\r\n"), text);
+		assertTrue(text.startsWith("line,reason,record\r\n5,\"has 8 fields, 9 expected\",\"2,,,Hall,0,1,2,-60\"\r\n"),
+				text);
 		assertTrue(text.contains(",\"'=1+1,,,Hall,0,1,2,7,\"\r\n"), text);
 		q.writeBeside();
 		try (var files = Files.list(folder)) {

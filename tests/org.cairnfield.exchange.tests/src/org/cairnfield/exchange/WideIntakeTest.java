@@ -36,9 +36,10 @@ class WideIntakeTest {
 
 	@Test
 	void findsRolesAtTheEndAndByOtherWords() throws IntakeException {
-		Intake in = read(file(folder, "s.csv", "WAP1,WAP2,WAP3,easting,Northing [m],Storey,BuildingID,PhoneID,UserID,timestamp,sample_id,mood\n"
-				+ "-50,100,-70,10,20,2,4,guide A,kl,1601130306,S1,4\n-51,-99,100,11,21,2,4,guide B,kl,1601130307,S2,5\n"
-				+ "-52,100,100,11,21,2,4,,kl,,S3,5\n"));
+		Intake in = read(file(folder, "s.csv",
+				"WAP1,WAP2,WAP3,easting,Northing [m],Storey,BuildingID,PhoneID,UserID,timestamp,sample_id,mood\n"
+						+ "-50,100,-70,10,20,2,4,guide A,kl,1601130306,S1,4\n-51,-99,100,11,21,2,4,guide B,kl,1601130307,S2,5\n"
+						+ "-52,100,100,11,21,2,4,,kl,,S3,5\n"));
 		RadioMap map = in.map();
 		assertEquals(List.of("WAP1", "WAP2", "WAP3"), map.accessPoints());
 		assertEquals("4 2 (11.0, 21.0) WAP1:-51 WAP2:-99", sample(map, 1));
@@ -99,9 +100,13 @@ class WideIntakeTest {
 		Path f = file(folder, "a.csv", filledIn(column, stem == null ? "" : stem, 9));
 		IntakeException e = assertThrows(IntakeException.class, () -> read(f));
 		assertTrue(e.getMessage().contains("column 3 ('" + column + "') counts up with every row"), e.getMessage());
-		assertTrue(SurveyIntake.preview(List.of(f), IntakeOptions.GUESS).get(0).problems().get(0).contains("counts up with every row"));
+		assertTrue(SurveyIntake.preview(List.of(f), IntakeOptions.GUESS).get(0).problems().get(0)
+				.contains("counts up with every row"));
 		assertEquals(9, read(IntakeOptions.GUESS.withRole(column, ColumnRole.IGNORED), f).map().size());
-		assertEquals(9, read(IntakeOptions.GUESS.withRole(column, column.equals("floor") ? ColumnRole.FLOOR : ColumnRole.SITE), f).map().size(), "as told");
+		assertEquals(9,
+				read(IntakeOptions.GUESS.withRole(column, column.equals("floor") ? ColumnRole.FLOOR : ColumnRole.SITE),
+						f).map().size(),
+				"as told");
 	}
 
 	@Test
@@ -136,7 +141,8 @@ class WideIntakeTest {
 		Path degrees = file(folder, "deg.csv", "longitude,latitude,AP1\n10.5,53.2,-60\n10.6,53.2,-61\n");
 		IntakeException e = assertThrows(IntakeException.class, () -> read(degrees));
 		assertTrue(e.getMessage().contains("degrees"), e.getMessage());
-		Intake in = read(file(folder, "plane.csv", "longitude,latitude,AP1\n-7541.2,4864921.1,-60\n-7540.2,4864922.1,-61\n"));
+		Intake in = read(
+				file(folder, "plane.csv", "longitude,latitude,AP1\n-7541.2,4864921.1,-60\n-7540.2,4864922.1,-61\n"));
 		assertEquals(-7541.2, in.map().x(0));
 	}
 

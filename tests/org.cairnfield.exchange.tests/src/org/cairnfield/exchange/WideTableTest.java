@@ -23,7 +23,8 @@ class WideTableTest {
 
 	private static RadioMap map() {
 		RadioMapBuilder b = new RadioMapBuilder();
-		for (String name : List.of("00:00:5E:00:53:01", "=HYPERLINK(1)", "'=odd", "a,\"b\"\r\nc", " blank ", "time", "AP RSS", "never")) {
+		for (String name : List.of("00:00:5E:00:53:01", "=HYPERLINK(1)", "'=odd", "a,\"b\"\r\nc", " blank ", "time",
+				"AP RSS", "never")) {
 			b.accessPoint(name);
 		}
 		b.sample("Tide House", 0, 12.4, 7.85).device("guide A").time(1601130306250L).reading(0, -61).reading(1, -110);
@@ -47,7 +48,8 @@ class WideTableTest {
 			Locale.setDefault(before);
 		}
 		assertEquals("id,time,device,building,floor,x,y,00:00:5E:00:53:01,'+b\r\n"
-				+ "S1,2020-09-26T14:25:06Z,'=A,Tide House,0,12.4,7,-61,\r\n-3,,,-2,-1,0,1,,-5\r\n", Files.readString(f));
+				+ "S1,2020-09-26T14:25:06Z,'=A,Tide House,0,12.4,7,-61,\r\n-3,,,-2,-1,0,1,,-5\r\n",
+				Files.readString(f));
 	}
 
 	@Test
@@ -74,10 +76,12 @@ class WideTableTest {
 
 	@Test
 	void refusesWhatATableCannotHold() {
-		assertThrows(IllegalArgumentException.class, () -> WideTable.write(folder.resolve("w.csv"), map(), List.of("1")));
+		assertThrows(IllegalArgumentException.class,
+				() -> WideTable.write(folder.resolve("w.csv"), map(), List.of("1")));
 		RadioMapBuilder b = new RadioMapBuilder();
 		b.sample("Ha\0ll", 0, 1, 1);
-		assertThrows(IllegalArgumentException.class, () -> WideTable.write(folder.resolve("w.csv"), b.build(), List.of("1")));
+		assertThrows(IllegalArgumentException.class,
+				() -> WideTable.write(folder.resolve("w.csv"), b.build(), List.of("1")));
 		assertThrows(IntakeException.class, () -> WideTable.write(folder.resolve("no").resolve("w.csv"), map(),
 				List.of("1", "2", "3", "4")));
 	}

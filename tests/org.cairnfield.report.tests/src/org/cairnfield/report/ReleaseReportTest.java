@@ -40,7 +40,8 @@ class ReleaseReportTest {
 	private String page() throws Exception {
 		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), folder.resolve("quay"))) {
 			open.archive().setName("<script>alert(1)</script> & \"quay\"");
-			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackRequest.USUAL, Workers.inline());
+			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackRequest.USUAL,
+					Workers.inline());
 			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), List.of());
 			assertEquals(page, ReleaseReport.html(open.archive(), null, check, open.digest(), List.of()));
 			return page;
@@ -50,11 +51,13 @@ class ReleaseReportTest {
 	@Test
 	void tellsEverythingThatSomebodyWhoDecidesMustKnow() throws Exception {
 		String page = page();
-		for (String heading : List.of("What the map is", "How it was cleaned", "How it was split", "How it was reviewed", "How it positions",
+		for (String heading : List.of("What the map is", "How it was cleaned", "How it was split",
+				"How it was reviewed", "How it positions",
 				"Gates", "What changed", "Cautions")) {
 			assertTrue(page.contains("<h2>" + heading + "</h2>"), heading);
 		}
-		for (String said : List.of("24 samples", "th-spring", "undecided", "NOT MET", "6 test samples", "not for safety of life", "personal data")) {
+		for (String said : List.of("24 samples", "th-spring", "undecided", "NOT MET", "6 test samples",
+				"not for safety of life", "personal data")) {
 			assertTrue(page.contains(said), said);
 		}
 	}
@@ -91,9 +94,11 @@ class ReleaseReportTest {
 				ledger.getVerdicts().add(verdict);
 			}
 			open.archive().getLedgers().add(ledger);
-			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackRequest.USUAL, Workers.inline());
+			GateCheck check = new ReleaseBook(open, Clock.systemUTC(), new KnownReleases(null)).ask(PackRequest.USUAL,
+					Workers.inline());
 			String page = ReleaseReport.html(open.archive(), null, check, open.digest(), List.of());
-			assertTrue(page.contains("<td>audit-high-1: 3 of 5 proposals looked at; the rest approved by R. Reviewer</td><td class=\"n\">2</td>"),
+			assertTrue(page.contains(
+					"<td>audit-high-1: 3 of 5 proposals looked at; the rest approved by R. Reviewer</td><td class=\"n\">2</td>"),
 					page);
 		}
 	}
@@ -101,7 +106,8 @@ class ReleaseReportTest {
 	@Test
 	void needsNothingFromElsewhereAndRunsNothing() throws Exception {
 		String page = page();
-		assertFalse(page.contains("<script") || page.contains("<link") || page.contains("@import") || page.contains("<img"));
+		assertFalse(page.contains("<script") || page.contains("<link") || page.contains("@import")
+				|| page.contains("<img"));
 		Matcher address = Pattern.compile("(?:src|href)=\"([^#\"][^\"]*)\"").matcher(page);
 		assertFalse(address.find(), () -> address.group());
 		assertTrue(page.contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; &quot;quay&quot;"));
@@ -131,6 +137,8 @@ class ReleaseReportTest {
 	@Test
 	void prefixesIdsInAttributesOnly() {
 		assertEquals("<svg><g id=\"p1-a\" fill=\"url(#p1-b)\"/><use xlink:href=\"#p1-a\"/><text>id = 3</text></svg>",
-				ReportPage.inlined("<?xml version=\"1.0\"?><svg><g id=\"a\" fill=\"url(#b)\"/><use xlink:href=\"#a\"/><text>id = 3</text></svg>", "p1-"));
+				ReportPage.inlined(
+						"<?xml version=\"1.0\"?><svg><g id=\"a\" fill=\"url(#b)\"/><use xlink:href=\"#a\"/><text>id = 3</text></svg>",
+						"p1-"));
 	}
 }

@@ -18,11 +18,14 @@ class ClusterJoinTest {
 	private static Clustering between(int firstCore) {
 		ClusterTask.Summary first = new ClusterTask.Summary(0, new int[] { firstCore }, List.of(), List.of(),
 				List.of(new ClusterTask.Other(3, 10, 2, EPSILON, firstCore, 0)));
-		ClusterTask.Summary second = new ClusterTask.Summary(1, new int[] { 1 }, List.of(), List.of(new ClusterTask.Core(1, 20, 4, 0)), List.of());
+		ClusterTask.Summary second = new ClusterTask.Summary(1, new int[] { 1 }, List.of(),
+				List.of(new ClusterTask.Core(1, 20, 4, 0)), List.of());
 		int spare = 2 - firstCore;
 		return ClusterJoin.join(List.of(first, second),
-				List.of(new ClusterTask.Labelled(0, new int[] { firstCore, 3, spare }, new int[] { 0, Clustering.NOISE, Clustering.NOISE },
-						new byte[] { CORE, NOISE, NOISE }), new ClusterTask.Labelled(1, new int[] { 1 }, new int[] { 0 }, new byte[] { CORE })),
+				List.of(new ClusterTask.Labelled(0, new int[] { firstCore, 3, spare },
+						new int[] { 0, Clustering.NOISE, Clustering.NOISE },
+						new byte[] { CORE, NOISE, NOISE }),
+						new ClusterTask.Labelled(1, new int[] { 1 }, new int[] { 0 }, new byte[] { CORE })),
 				4, EPSILON);
 	}
 

@@ -23,7 +23,8 @@ final class LocalSpark {
 	}
 
 	static SparkSession.Builder settings(SparkSession.Builder builder) {
-		return builder.appName("cairnfield tests").config("spark.ui.enabled", false).config("spark.driver.bindAddress", "127.0.0.1")
+		return builder.appName("cairnfield tests").config("spark.ui.enabled", false)
+				.config("spark.driver.bindAddress", "127.0.0.1")
 				.config("spark.driver.host", "127.0.0.1").config("spark.sql.shuffle.partitions", 2)
 				.config("spark.sql.codegen.wholeStage", false).config("spark.log.level", "ERROR");
 	}

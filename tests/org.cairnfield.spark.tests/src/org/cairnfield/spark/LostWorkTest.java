@@ -47,7 +47,8 @@ class LostWorkTest {
 	@Test
 	void anExecutorThatIsKilledChangesNothing() throws Exception {
 		String home = System.getenv("SPARK_HOME");
-		assumeTrue(home != null && home.endsWith("home"), "SPARK_HOME names no folder to lay out for the workers of a local cluster");
+		assumeTrue(home != null && home.endsWith("home"),
+				"SPARK_HOME names no folder to lay out for the workers of a local cluster");
 		LocalSpark.session().stop();
 		String classes = layOut(Path.of(home));
 		SparkSession session = LocalSpark.settings(SparkSession.builder().master("local-cluster[2,1,1024]"))
@@ -82,12 +83,14 @@ class LostWorkTest {
 		SpreadMap sound = LocalSpark.spread(spark, map);
 		String first = armed("first");
 		String second = armed("second");
-		SpreadMap failing = new SpreadMap(sound.samples().map(s -> failing(s, first, kill)), sound.size(), sound.sites(), sound.accessPoints(),
+		SpreadMap failing = new SpreadMap(sound.samples().map(s -> failing(s, first, kill)), sound.size(),
+				sound.sites(), sound.accessPoints(),
 				sound.earshot(), sound.tasks());
 		Clustering got = SparkDbscan.cluster(spark, failing, EPSILON, MIN_PTS, 30);
 		assertFalse(Files.exists(Path.of(first)), "nothing has failed while it clustered");
 		SparkDbscanTest.assertSame(wanted, got, "after a failure");
-		SpreadMap again = new SpreadMap(sound.samples().map(s -> failing(s, second, kill)), sound.size(), sound.sites(), sound.accessPoints(),
+		SpreadMap again = new SpreadMap(sound.samples().map(s -> failing(s, second, kill)), sound.size(), sound.sites(),
+				sound.accessPoints(),
 				sound.earshot(), sound.tasks());
 		assertEquals(placed, SparkProposals.place(spark, again, got, new ProposalRule(0, -1)));
 		assertFalse(Files.exists(Path.of(second)), "nothing has failed while it correlated");

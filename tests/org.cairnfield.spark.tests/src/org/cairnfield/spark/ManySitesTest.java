@@ -57,10 +57,12 @@ class ManySitesTest {
 		Signals signals = Signals.of(map);
 		Clustering wanted = Dbscan.cluster(signals, EPSILON, MIN_PTS, Workers.inline());
 		List<NoisePlacement> placed = NoiseCorrelation.place(signals, wanted, Workers.inline());
-		assertTrue(wanted.clusters() > 1000 && placed.size() > 1000, wanted.clusters() + " clusters, " + placed.size() + " noise samples");
+		assertTrue(wanted.clusters() > 1000 && placed.size() > 1000,
+				wanted.clusters() + " clusters, " + placed.size() + " noise samples");
 		SpreadMap spread = LocalSpark.spread(LocalSpark.context(), map);
 		Clustering got = SparkDbscan.cluster(LocalSpark.context(), spread, EPSILON, MIN_PTS, Integer.MAX_VALUE);
 		SparkDbscanTest.assertSame(wanted, got, "1,000 sites");
-		assertEquals(digest(wanted, placed), digest(got, SparkProposals.place(LocalSpark.context(), spread, got, new ProposalRule(0, -1))));
+		assertEquals(digest(wanted, placed),
+				digest(got, SparkProposals.place(LocalSpark.context(), spread, got, new ProposalRule(0, -1))));
 	}
 }

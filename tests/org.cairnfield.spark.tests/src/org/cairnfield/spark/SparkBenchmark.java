@@ -39,7 +39,8 @@ final class SparkBenchmark {
 		SparkBenchmark benchmark = new SparkBenchmark();
 		boolean quick = args[0].equals("quick");
 		benchmark.once(5, false); // warm
-		System.out.println("  sites  samples    core, s  (CPU s)   Spark, s  (CPU s)  sites/s  overhead  bytes shuffled a sample");
+		System.out.println(
+				"  sites  samples    core, s  (CPU s)   Spark, s  (CPU s)  sites/s  overhead  bytes shuffled a sample");
 		boolean same = true;
 		for (int campuses : quick ? new int[] { 10, 20, 40 } : new int[] { 50, 100, 200, 400 }) {
 			same &= benchmark.once(campuses, true);
@@ -57,7 +58,8 @@ final class SparkBenchmark {
 		}
 
 		static long cpu() {
-			return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime();
+			return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+					.getProcessCpuTime();
 		}
 	}
 
@@ -78,8 +80,10 @@ final class SparkBenchmark {
 		Took onSpark = Took.since(wall, cpu);
 		Thread.sleep(500); // the listener hears of the last task a little later
 		if (print) {
-			System.out.printf(Locale.ROOT, "%7d %8d %10.2f %9.2f %10.2f %9.2f %8.0f %9.2f %10.0f%n", map.sites().size(), map.size(), core.seconds, core.cpuSeconds,
-					onSpark.seconds, onSpark.cpuSeconds, map.sites().size() / onSpark.seconds, onSpark.cpuSeconds / core.cpuSeconds,
+			System.out.printf(Locale.ROOT, "%7d %8d %10.2f %9.2f %10.2f %9.2f %8.0f %9.2f %10.0f%n", map.sites().size(),
+					map.size(), core.seconds, core.cpuSeconds,
+					onSpark.seconds, onSpark.cpuSeconds, map.sites().size() / onSpark.seconds,
+					onSpark.cpuSeconds / core.cpuSeconds,
 					(double) shuffled.get() / map.size());
 		}
 		return ManySitesTest.digest(wanted, placed).equals(ManySitesTest.digest(got, found));

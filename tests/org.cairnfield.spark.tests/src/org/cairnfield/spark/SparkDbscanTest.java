@@ -27,7 +27,8 @@ class SparkDbscanTest {
 			int largest = random.nextBoolean() ? Integer.MAX_VALUE : random.nextInt(5, 40);
 			Signals signals = Signals.of(map);
 			Clustering wanted = Dbscan.cluster(signals, epsilon, minPts, Workers.inline());
-			Clustering got = SparkDbscan.cluster(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map), epsilon, minPts, largest);
+			Clustering got = SparkDbscan.cluster(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map),
+					epsilon, minPts, largest);
 			String what = "map " + i + ", ε " + epsilon + ", minPts " + minPts + ", at most " + largest;
 			assertSame(wanted, got, what);
 			quiet += joinsOutOfEarshot(signals, wanted) ? 1 : 0;
@@ -67,8 +68,11 @@ class SparkDbscanTest {
 			for (int s = 0; s < wanted.size(); s++) {
 				border += wanted.role(s) == Role.BORDER ? 1 : 0;
 			}
-			assertTrue(wanted.clusters() > 5 && border > 15, wanted.clusters() + " clusters, " + border + " border samples");
-			assertSame(wanted, SparkDbscan.cluster(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map), epsilon, 4, 20),
+			assertTrue(wanted.clusters() > 5 && border > 15,
+					wanted.clusters() + " clusters, " + border + " border samples");
+			assertSame(wanted,
+					SparkDbscan.cluster(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map), epsilon, 4,
+							20),
 					"walks " + i + ", ε " + epsilon);
 		}
 	}
@@ -76,7 +80,8 @@ class SparkDbscanTest {
 	static void assertSame(Clustering wanted, Clustering got, String what) {
 		assertEquals(wanted.size(), got.size(), what);
 		for (int s = 0; s < wanted.size(); s++) {
-			assertEquals(wanted.label(s) + " " + wanted.role(s), got.label(s) + " " + got.role(s), what + ", sample " + s);
+			assertEquals(wanted.label(s) + " " + wanted.role(s), got.label(s) + " " + got.role(s),
+					what + ", sample " + s);
 		}
 	}
 

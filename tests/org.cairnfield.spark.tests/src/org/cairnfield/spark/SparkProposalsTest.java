@@ -26,16 +26,20 @@ class SparkProposalsTest {
 			RadioMap map = RandomMaps.of(i);
 			SplittableRandom random = new SplittableRandom(2000 + i);
 			Signals signals = Signals.of(map);
-			Clustering clustering = Dbscan.cluster(signals, random.nextInt(1, 30), random.nextInt(2, 5), Workers.inline());
+			Clustering clustering = Dbscan.cluster(signals, random.nextInt(1, 30), random.nextInt(2, 5),
+					Workers.inline());
 			List<NoisePlacement> wanted = NoiseCorrelation.place(signals, clustering, Workers.inline());
-			List<NoisePlacement> got = SparkProposals.place(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map), clustering,
+			List<NoisePlacement> got = SparkProposals.place(LocalSpark.context(),
+					LocalSpark.spread(LocalSpark.context(), map), clustering,
 					new ProposalRule(0, -1));
 			assertEquals(wanted.size(), got.size(), "map " + i);
 			for (int p = 0; p < wanted.size(); p++) {
 				assertEquals(wanted.get(p), got.get(p), "map " + i);
 				compared++;
 				Components near = signals.components();
-				beyond += wanted.get(p).carrier() >= 0 && near.componentOf(wanted.get(p).carrier()) != near.componentOf(wanted.get(p).sample()) ? 1 : 0;
+				beyond += wanted.get(p).carrier() >= 0
+						&& near.componentOf(wanted.get(p).carrier()) != near.componentOf(wanted.get(p).sample()) ? 1
+								: 0;
 			}
 		}
 		assertTrue(compared > 200 && beyond > 10, compared + " compared, " + beyond + " of them placed out of earshot");
@@ -46,7 +50,8 @@ class SparkProposalsTest {
 		RadioMap map = RandomMaps.of(3);
 		Clustering clustering = Dbscan.cluster(Signals.of(map), 20, 2, Workers.inline());
 		assertTrue(clustering.noise() > 0);
-		assertEquals(List.of(), SparkProposals.place(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map), clustering,
-				new ProposalRule(1, 0.1)));
+		assertEquals(List.of(),
+				SparkProposals.place(LocalSpark.context(), LocalSpark.spread(LocalSpark.context(), map), clustering,
+						new ProposalRule(1, 0.1)));
 	}
 }

@@ -54,10 +54,12 @@ class SplitJobTest {
 	private Path surveys() throws Exception {
 		Path surveys = Files.createDirectory(folder.resolve("surveys"));
 		for (int site = 0; site < survey.sites().size(); site++) {
-			List<String> lines = new ArrayList<>(List.of("id,building,floor,x,y," + String.join(",", survey.accessPoints())));
+			List<String> lines = new ArrayList<>(
+					List.of("id,building,floor,x,y," + String.join(",", survey.accessPoints())));
 			for (int s = 0; s < survey.size(); s++) {
 				if (survey.site(s) == site) {
-					lines.add(String.format("s%03d,", s) + survey.sites().get(site) + "," + survey.floor(s) + "," + survey.x(s) + "," + survey.y(s) + levels(s));
+					lines.add(String.format("s%03d,", s) + survey.sites().get(site) + "," + survey.floor(s) + ","
+							+ survey.x(s) + "," + survey.y(s) + levels(s));
 				}
 			}
 			Files.write(surveys.resolve("survey-" + site + ".csv"), lines);
@@ -75,12 +77,14 @@ class SplitJobTest {
 	}
 
 	private static SplitJob.Request request(List<String> map, boolean packs) {
-		return new SplitJob.Request(map, List.of(), Mapping.format(IntakeOptions.GUESS), EPSILON, 3, Search.PUBLISHED, new ProposalRule(0, 0.1), 1,
+		return new SplitJob.Request(map, List.of(), Mapping.format(IntakeOptions.GUESS), EPSILON, 3, Search.PUBLISHED,
+				new ProposalRule(0, 0.1), 1,
 				Integer.MAX_VALUE, packs);
 	}
 
 	private SplitJob.Result run(List<String> map, Path out, boolean packs) throws JobException {
-		return new SplitJob(LocalSpark.session(), request(map, packs), step -> { }).run(out + "/packs");
+		return new SplitJob(LocalSpark.session(), request(map, packs), step -> {
+		}).run(out + "/packs");
 	}
 
 	/** The samples that make the map, or those held out. */
@@ -97,11 +101,14 @@ class SplitJobTest {
 		Signals signals = Signals.of(map);
 		SparkDbscanTest.assertSame(Dbscan.cluster(signals, EPSILON, 3, Workers.inline()), result.split(), "from files");
 		Matcher plain = new PlainMatcher(new Neighbours(signals), Voting.NEAREST);
-		Matcher split = new SplitMatcher(SplitMap.of(signals, new Clustering(result.withProposals(), null), Centroids.Kind.MEAN, false), 1, 1, false,
+		Matcher split = new SplitMatcher(
+				SplitMap.of(signals, new Clustering(result.withProposals(), null), Centroids.Kind.MEAN, false), 1, 1,
+				false,
 				Voting.NEAREST);
 		assertEquals(mean(plain), figure(result, "plain", null).errors().meanMetres());
 		assertEquals(mean(split), figure(result, "split+proposals", null).errors().meanMetres());
-		assertEquals(part(true).size(), survey.sites().stream().mapToInt(site -> figure(result, "plain", site).tests()).sum());
+		assertEquals(part(true).size(),
+				survey.sites().stream().mapToInt(site -> figure(result, "plain", site).tests()).sum());
 
 		new ResultFiles(LocalSpark.session(), result, new ProposalRule(0, 0.1), folder.resolve("a").toString()).write();
 		Path table = folder.resolve("samples.parquet");
@@ -110,9 +117,11 @@ class SplitJobTest {
 		SplitJob.Result again = run(List.of(table.toString()), folder.resolve("b"), false);
 		new ResultFiles(LocalSpark.session(), again, new ProposalRule(0, 0.1), folder.resolve("b").toString()).write();
 		for (String name : List.of("split-map.csv", "proposals.csv", "measures.csv", "measures-by-site.csv")) {
-			assertEquals(Files.readString(folder.resolve("a").resolve(name)), Files.readString(folder.resolve("b").resolve(name)), name);
+			assertEquals(Files.readString(folder.resolve("a").resolve(name)),
+					Files.readString(folder.resolve("b").resolve(name)), name);
 		}
-		assertEquals(map.size(), LocalSpark.session().read().parquet(folder.resolve("a/split-map.parquet").toString()).count());
+		assertEquals(map.size(),
+				LocalSpark.session().read().parquet(folder.resolve("a/split-map.parquet").toString()).count());
 		assertEquals(map.size() + 1, Files.readAllLines(folder.resolve("a/split-map.csv")).size());
 		packsHoldTheirSites(result, map);
 	}
@@ -120,12 +129,15 @@ class SplitJobTest {
 	private double mean(Matcher matcher) {
 		RadioMap tests = part(true);
 		Estimates found = Estimates.of(matcher, matcher.signals().align(tests), Workers.inline());
-		return Summary.of(IntStream.range(0, tests.size()).mapToDouble(q -> Math.hypot(found.x(q) - tests.x(q), found.y(q) - tests.y(q))).toArray())
+		return Summary
+				.of(IntStream.range(0, tests.size())
+						.mapToDouble(q -> Math.hypot(found.x(q) - tests.x(q), found.y(q) - tests.y(q))).toArray())
 				.mean();
 	}
 
 	private static Figures figure(SplitJob.Result result, String way, String site) {
-		return result.figures().stream().filter(f -> f.way().equals(way) && Objects.equals(f.site(), site)).findFirst().orElseThrow();
+		return result.figures().stream().filter(f -> f.way().equals(way) && Objects.equals(f.site(), site)).findFirst()
+				.orElseThrow();
 	}
 
 	private void packsHoldTheirSites(SplitJob.Result result, RadioMap map) throws Exception {
@@ -135,7 +147,8 @@ class SplitJobTest {
 			assertEquals(List.of(pack.site()), List.of(reader.sites()));
 		}
 		try (Stream<Path> files = Files.list(folder.resolve("a/packs"))) {
-			Set<String> names = new TreeSet<>(files.map(f -> f.getFileName().toString()).filter(n -> !n.endsWith(".crc")).toList());
+			Set<String> names = new TreeSet<>(
+					files.map(f -> f.getFileName().toString()).filter(n -> !n.endsWith(".crc")).toList());
 			assertEquals(3, names.size(), names::toString);
 		}
 	}
@@ -151,9 +164,12 @@ class SplitJobTest {
 		Files.write(file, lines);
 		SplitJob.Result result = run(List.of(surveys.toString()), folder, false);
 		assertEquals(1, result.quarantined());
-		new ResultFiles(LocalSpark.session(), result, new ProposalRule(0, 0.1), folder.resolve("out").toString()).write();
-		assertEquals("survey-1.csv 5", LocalSpark.session().read().parquet(folder.resolve("out/quarantine.parquet").toString())
-				.select("survey", "line").javaRDD().map(r -> r.getString(0) + " " + r.getLong(1)).collect().get(0));
+		new ResultFiles(LocalSpark.session(), result, new ProposalRule(0, 0.1), folder.resolve("out").toString())
+				.write();
+		assertEquals("survey-1.csv 5",
+				LocalSpark.session().read().parquet(folder.resolve("out/quarantine.parquet").toString())
+						.select("survey", "line").javaRDD().map(r -> r.getString(0) + " " + r.getLong(1)).collect()
+						.get(0));
 	}
 
 	@Test
@@ -163,7 +179,8 @@ class SplitJobTest {
 		JobException e = assertThrows(JobException.class, () -> run(List.of(surveys.toString()), folder, false));
 		assertEquals(JobException.INPUT, e.exitCode());
 		assertTrue(e.getMessage().contains("notes.csv"), e::getMessage);
-		JobException none = assertThrows(JobException.class, () -> run(List.of(folder + "/nowhere/*.csv"), folder, false));
+		JobException none = assertThrows(JobException.class,
+				() -> run(List.of(folder + "/nowhere/*.csv"), folder, false));
 		assertTrue(none.getMessage().contains("nowhere"), none::getMessage);
 	}
 
@@ -181,9 +198,12 @@ class SplitJobTest {
 		ByteArrayOutputStream err = new ByteArrayOutputStream();
 		assertEquals(0, SparkCommand.run(new String[] { "--help" }, new PrintStream(out), new PrintStream(err)));
 		assertTrue(out.toString(StandardCharsets.UTF_8).contains("spark-submit"), out::toString);
-		assertEquals(JobException.USAGE, SparkCommand.run(new String[] { "--map", "a.csv", "--out", "b" }, new PrintStream(out), new PrintStream(err)));
-		assertTrue(err.toString(StandardCharsets.UTF_8).contains("--epsilon"), err::toString);
-		assertEquals(JobException.USAGE, SparkCommand.run(new String[] { "--map", "a.csv", "--out", "b", "--epsilon", "9", "--search", "wherever" },
+		assertEquals(JobException.USAGE, SparkCommand.run(new String[] { "--map", "a.csv", "--out", "b" },
 				new PrintStream(out), new PrintStream(err)));
+		assertTrue(err.toString(StandardCharsets.UTF_8).contains("--epsilon"), err::toString);
+		assertEquals(JobException.USAGE,
+				SparkCommand.run(
+						new String[] { "--map", "a.csv", "--out", "b", "--epsilon", "9", "--search", "wherever" },
+						new PrintStream(out), new PrintStream(err)));
 	}
 }

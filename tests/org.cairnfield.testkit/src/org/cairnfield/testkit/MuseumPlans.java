@@ -30,8 +30,10 @@ import org.cairnfield.exchange.export.SiteProjection;
 public final class MuseumPlans {
 
 	/** Where the buildings lie where a test does not care: in the middle of the Atlantic. */
-	public static final Map<String, SiteFrame.Anchor> ATLANTIC = Map.of("Sailmakers' Hall", new SiteFrame.Anchor(40, -40, 0),
-			"Tide House", new SiteFrame.Anchor(40.00004, -39.999, 0), "Lantern Store", new SiteFrame.Anchor(40.0006, -39.9999, 30));
+	public static final Map<String, SiteFrame.Anchor> ATLANTIC = Map.of("Sailmakers' Hall",
+			new SiteFrame.Anchor(40, -40, 0),
+			"Tide House", new SiteFrame.Anchor(40.00004, -39.999, 0), "Lantern Store",
+			new SiteFrame.Anchor(40.0006, -39.9999, 30));
 
 	private static final double ROOM_METRES = 9;
 	private static final double CORRIDOR_METRES = 3;
@@ -71,25 +73,30 @@ public final class MuseumPlans {
 
 	private Map<String, String> texts() {
 		yard();
-		feature("venue", "null", "\"category\":\"museum\",\"restriction\":null,\"name\":{\"en\":\"Marrow Quay Museums\"},\"alt_name\":null,\"hours\":null,"
-				+ "\"phone\":null,\"website\":null,\"display_point\":null,\"address_id\":null");
+		feature("venue", "null",
+				"\"category\":\"museum\",\"restriction\":null,\"name\":{\"en\":\"Marrow Quay Museums\"},\"alt_name\":null,\"hours\":null,"
+						+ "\"phone\":null,\"website\":null,\"display_point\":null,\"address_id\":null");
 		Map<String, String> texts = new LinkedHashMap<>();
-		texts.put("manifest.json", "{\"version\":\"1.0.0\",\"created\":\"2031-11-20T09:00:00Z\",\"generated_by\":null,\"language\":\"en-GB\",\"extensions\":null}");
-		features.forEach((type, all) -> texts.put(type + ".geojson", "{\"type\":\"FeatureCollection\",\"features\":[\n" + String.join(",\n", all) + "\n]}"));
+		texts.put("manifest.json",
+				"{\"version\":\"1.0.0\",\"created\":\"2031-11-20T09:00:00Z\",\"generated_by\":null,\"language\":\"en-GB\",\"extensions\":null}");
+		features.forEach((type, all) -> texts.put(type + ".geojson",
+				"{\"type\":\"FeatureCollection\",\"features\":[\n" + String.join(",\n", all) + "\n]}"));
 		return texts;
 	}
 
 	/** Ground outdoors that belongs to no building. */
 	private void yard() {
 		projection = new SiteProjection(anchors.values().iterator().next());
-		feature("level", polygon(-20, -20, 0, 0), "\"category\":\"unspecified\",\"restriction\":null,\"outdoor\":true,\"ordinal\":0,\"name\":{\"en\":\"Quay\"},"
-				+ "\"short_name\":{\"en\":\"Q\"},\"display_point\":null,\"address_id\":null,\"building_ids\":null");
+		feature("level", polygon(-20, -20, 0, 0),
+				"\"category\":\"unspecified\",\"restriction\":null,\"outdoor\":true,\"ordinal\":0,\"name\":{\"en\":\"Quay\"},"
+						+ "\"short_name\":{\"en\":\"Q\"},\"display_point\":null,\"address_id\":null,\"building_ids\":null");
 	}
 
 	private void building(Site site) {
 		projection = new SiteProjection(anchors.get(site.name()));
-		String building = feature("building", "null", "\"category\":\"unspecified\",\"restriction\":null,\"name\":{\"fr\":\"Maison\",\"en\":\"" + site.name()
-				+ "\"},\"alt_name\":null,\"display_point\":null,\"address_id\":null");
+		String building = feature("building", "null",
+				"\"category\":\"unspecified\",\"restriction\":null,\"name\":{\"fr\":\"Maison\",\"en\":\"" + site.name()
+						+ "\"},\"alt_name\":null,\"display_point\":null,\"address_id\":null");
 		for (Floor floor : site.floors()) {
 			level(floor, building);
 		}
@@ -98,14 +105,17 @@ public final class MuseumPlans {
 	private void level(Floor floor, String building) {
 		String name = floor.level() == 0 ? "Ground floor" : "Gallery " + floor.level();
 		FloorOutline outline = floor.outline();
-		String level = feature("level", polygon(outline.corners()), "\"category\":\"unspecified\",\"restriction\":null,\"outdoor\":false,\"ordinal\":" + floor.level()
-				+ ",\"name\":{\"en\":\"" + name + "\"},\"short_name\":{\"en\":\"" + floor.level() + "\"},\"display_point\":null,\"address_id\":null,\"building_ids\":[\""
-				+ building + "\"]");
+		String level = feature("level", polygon(outline.corners()),
+				"\"category\":\"unspecified\",\"restriction\":null,\"outdoor\":false,\"ordinal\":" + floor.level()
+						+ ",\"name\":{\"en\":\"" + name + "\"},\"short_name\":{\"en\":\"" + floor.level()
+						+ "\"},\"display_point\":null,\"address_id\":null,\"building_ids\":[\""
+						+ building + "\"]");
 		for (Wing wing : outline.wings()) {
 			furnish(wing, level, floor.level());
 		}
 		if (floor.level() == 0) {
-			feature("kiosk", polygon(2, 2, 4, 3), "\"name\":null,\"alt_name\":null,\"anchor_id\":null,\"level_id\":\"" + level + "\",\"display_point\":null");
+			feature("kiosk", polygon(2, 2, 4, 3), "\"name\":null,\"alt_name\":null,\"anchor_id\":null,\"level_id\":\""
+					+ level + "\",\"display_point\":null");
 		}
 	}
 
@@ -126,20 +136,26 @@ public final class MuseumPlans {
 			unit(wing, level, number > 1 && room == 1 ? "opentobelow" : "room", from, v0, from + width, low);
 			unit(wing, level, "room", from, high, from + width, v1);
 			for (double side : new double[] { low, high }) {
-				feature("opening", "{\"type\":\"LineString\",\"coordinates\":[" + position(wing, door, side) + ',' + position(wing, door + DOOR_METRES, side) + "]}",
+				feature("opening",
+						"{\"type\":\"LineString\",\"coordinates\":[" + position(wing, door, side) + ','
+								+ position(wing, door + DOOR_METRES, side) + "]}",
 						"\"category\":\"pedestrian\",\"accessibility\":null,\"access_control\":null,\"door\":{\"type\":\"door\",\"automatic\":false,\"material\":\"wood\"},"
-								+ "\"name\":null,\"alt_name\":null,\"display_point\":null,\"level_id\":\"" + level + '"');
+								+ "\"name\":null,\"alt_name\":null,\"display_point\":null,\"level_id\":\"" + level
+								+ '"');
 			}
 			if (room % 2 == 0) {
-				feature("fixture", area(wing, from + width / 2 - 1, v1 - 2.5, from + width / 2 + 1, v1 - 1.5), "\"category\":\"furniture\",\"name\":null,\"alt_name\":null,"
-						+ "\"anchor_id\":null,\"level_id\":\"" + level + "\",\"display_point\":null");
+				feature("fixture", area(wing, from + width / 2 - 1, v1 - 2.5, from + width / 2 + 1, v1 - 1.5),
+						"\"category\":\"furniture\",\"name\":null,\"alt_name\":null,"
+								+ "\"anchor_id\":null,\"level_id\":\"" + level + "\",\"display_point\":null");
 			}
 		}
 	}
 
 	private void unit(Wing wing, String level, String category, double u0, double v0, double u1, double v1) {
-		feature("unit", area(wing, u0, v0, u1, v1), "\"category\":\"" + category + "\",\"restriction\":null,\"accessibility\":null,\"name\":null,\"alt_name\":null,"
-				+ "\"level_id\":\"" + level + "\",\"display_point\":null");
+		feature("unit", area(wing, u0, v0, u1, v1),
+				"\"category\":\"" + category
+						+ "\",\"restriction\":null,\"accessibility\":null,\"name\":null,\"alt_name\":null,"
+						+ "\"level_id\":\"" + level + "\",\"display_point\":null");
 	}
 
 	private String area(Wing wing, double u0, double v0, double u1, double v1) {
@@ -169,8 +185,10 @@ public final class MuseumPlans {
 	/** Adds a feature and answers its id, which has the form of a version 4 UUID. */
 	private String feature(String type, String geometry, String properties) {
 		String id = String.format(Locale.ROOT, "00000000-0000-4000-8000-%012x", ++made);
-		features.computeIfAbsent(type, t -> new ArrayList<>()).add("{\"id\":\"" + id + "\",\"type\":\"Feature\",\"feature_type\":\"" + type + "\",\"geometry\":" + geometry
-				+ ",\"properties\":{" + properties + "}}");
+		features.computeIfAbsent(type, t -> new ArrayList<>())
+				.add("{\"id\":\"" + id + "\",\"type\":\"Feature\",\"feature_type\":\"" + type + "\",\"geometry\":"
+						+ geometry
+						+ ",\"properties\":{" + properties + "}}");
 		return id;
 	}
 }

@@ -52,7 +52,8 @@ public final class OpenSets {
 	/** Likewise of any folder. */
 	public static List<Path> below(Path folder, String part) throws IOException {
 		try (Stream<Path> all = Files.walk(folder)) {
-			List<Path> files = all.filter(Files::isRegularFile).filter(f -> f.toString().replace('\\', '/').contains(part)).sorted().toList();
+			List<Path> files = all.filter(Files::isRegularFile)
+					.filter(f -> f.toString().replace('\\', '/').contains(part)).sorted().toList();
 			assertTrue(!files.isEmpty(), "no file with " + part + " in its name at " + folder);
 			return files;
 		}

@@ -44,8 +44,10 @@ public final class SmallMaps {
 	 * the second group but too far from it for ε = 5.
 	 */
 	public static RadioMap twoGroupsAndAStray() {
-		return of(new int[] { -40, -60, 1 }, new int[] { -41, -60, 1 }, new int[] { -40, -61, 1 }, new int[] { -41, -61, 1 },
-				new int[] { -40, -62, 1 }, new int[] { 1, -60, -40 }, new int[] { 1, -60, -41 }, new int[] { 1, -61, -40 },
+		return of(new int[] { -40, -60, 1 }, new int[] { -41, -60, 1 }, new int[] { -40, -61, 1 },
+				new int[] { -41, -61, 1 },
+				new int[] { -40, -62, 1 }, new int[] { 1, -60, -40 }, new int[] { 1, -60, -41 },
+				new int[] { 1, -61, -40 },
 				new int[] { 1, -61, -41 }, new int[] { 1, -62, -40 }, new int[] { 1, -66, -47 });
 	}
 }

@@ -36,12 +36,16 @@ public final class SmallTables {
 	public static SampleContent five() {
 		SampleTable hall = SampleTable.builder()
 				.sample("SH-A1", 0, 1.5, 2).time(MORNING).reading("00005e005301", -50).reading("00005e005302", -70)
-				.sample("SH-A2", 1, 12.404, 7.85).time(MORNING + 60_000).reason("courier's hotspot").reading("00005e005302", -55)
-				.sample("SH-A3", 1, 3, -4).reading("00005e005301", -65).reading("00005e005302", -60).reading("00005e005303", -55)
+				.sample("SH-A2", 1, 12.404, 7.85).time(MORNING + 60_000).reason("courier's hotspot")
+				.reading("00005e005302", -55)
+				.sample("SH-A3", 1, 3, -4).reading("00005e005301", -65).reading("00005e005302", -60)
+				.reading("00005e005303", -55)
 				.reading("00005e005304", -90).build();
-		SampleTable tide = SampleTable.builder().sample("TH-B1", 2, 0, 0).time(MORNING + 86_400_000).reading("00005e005303", -61)
+		SampleTable tide = SampleTable.builder().sample("TH-B1", 2, 0, 0).time(MORNING + 86_400_000)
+				.reading("00005e005303", -61)
 				.sample("TH-B2", -1, 5, 5).build();
-		SampleRows rows = SampleRows.builder().all(new SampleRows.Part(null, "sh-spring", "Sailmakers' Hall", "Wrist guide A", hall))
+		SampleRows rows = SampleRows.builder()
+				.all(new SampleRows.Part(null, "sh-spring", "Sailmakers' Hall", "Wrist guide A", hall))
 				.all(new SampleRows.Part(null, "th-spring", "Tide House", "", tide)).done();
 		Labels labels = Labels.builder().add(new SampleKey("sh-spring", "SH-A1"), 7, Role.CORE)
 				.add(new SampleKey("sh-spring", "SH-A2"), Labels.NOISE, Role.NOISE).build();
@@ -49,7 +53,8 @@ public final class SmallTables {
 				FindingMarks.of(rows, List.of(finding("swapped-axes", Severity.WARNING, "sh-spring/SH-A3"),
 						finding("wrong-floor", Severity.ERROR, "sh-spring/SH-A3", "th-spring/TH-B1"),
 						finding("gap", Severity.NOTE, "elsewhere/SH-A1", "sh-spring/gone"))),
-				ClusterMarks.of(rows, labels), Map.of("00005e005301", "00:00:5E:00:53:01", "00005e005302", "00:00:5E:00:53:02",
+				ClusterMarks.of(rows, labels),
+				Map.of("00005e005301", "00:00:5E:00:53:01", "00005e005302", "00:00:5E:00:53:02",
 						"00005e005303", "00:00:5E:00:53:03"));
 	}
 
@@ -84,15 +89,19 @@ public final class SmallTables {
 				}
 				if (random.nextInt(3) == 0) {
 					int cluster = random.nextInt(4) - 1;
-					labels.add(new SampleKey("survey-" + s, id), cluster, cluster < 0 ? Role.NOISE : Role.values()[random.nextInt(2)]);
+					labels.add(new SampleKey("survey-" + s, id), cluster,
+							cluster < 0 ? Role.NOISE : Role.values()[random.nextInt(2)]);
 				}
 				if (random.nextInt(6) == 0) {
-					findings.add(finding("rule-" + random.nextInt(3), Severity.values()[random.nextInt(3)], "survey-" + s + '/' + id));
+					findings.add(finding("rule-" + random.nextInt(3), Severity.values()[random.nextInt(3)],
+							"survey-" + s + '/' + id));
 				}
 			}
-			rows.all(new SampleRows.Part(null, "survey-" + s, "Tide House", s == 0 ? "" : "guide " + s % 2, table.build()));
+			rows.all(new SampleRows.Part(null, "survey-" + s, "Tide House", s == 0 ? "" : "guide " + s % 2,
+					table.build()));
 		}
 		SampleRows done = rows.done();
-		return new SampleContent(done, FindingMarks.of(done, findings), ClusterMarks.of(done, labels.build()), Map.of());
+		return new SampleContent(done, FindingMarks.of(done, findings), ClusterMarks.of(done, labels.build()),
+				Map.of());
 	}
 }

@@ -67,13 +67,15 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 	private static void addRuleSettings(List<String> lines, List<ObjectChange> changes) {
 		if (!changes.isEmpty()) {
 			int more = changes.size() - SETTINGS_NAMED;
-			lines.add("rule settings changed: " + changes.stream().limit(SETTINGS_NAMED).map(ArchiveDiff::words).collect(Collectors.joining(", "))
+			lines.add("rule settings changed: "
+					+ changes.stream().limit(SETTINGS_NAMED).map(ArchiveDiff::words).collect(Collectors.joining(", "))
 					+ (more > 0 ? " and " + more + " more" : ""));
 		}
 	}
 
 	private static String words(ObjectChange change) {
-		return change.way() == ObjectChange.Way.REMOVED ? change.id().replaceFirst(" = .*", " as usual again") : change.id().replaceFirst("(= [^:]*): .*", "$1");
+		return change.way() == ObjectChange.Way.REMOVED ? change.id().replaceFirst(" = .*", " as usual again")
+				: change.id().replaceFirst("(= [^:]*): .*", "$1");
 	}
 
 	/** The counts of one survey, in words. */
@@ -96,14 +98,16 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 		count(lines, surveys, "changed", SurveyDiff::readingsChanged);
 	}
 
-	private static void add(List<String> lines, List<SurveyDiff> surveys, String what, String how, Predicate<SampleChange> way) {
+	private static void add(List<String> lines, List<SurveyDiff> surveys, String what, String how,
+			Predicate<SampleChange> way) {
 		long count = surveys.stream().mapToLong(survey -> survey.count(way)).sum();
 		if (count > 0) {
 			lines.add(Count.of(count, what) + ' ' + how);
 		}
 	}
 
-	private static void count(List<String> lines, List<SurveyDiff> surveys, String how, ToLongFunction<SurveyDiff> counted) {
+	private static void count(List<String> lines, List<SurveyDiff> surveys, String how,
+			ToLongFunction<SurveyDiff> counted) {
 		long count = surveys.stream().mapToLong(counted).sum();
 		if (count > 0) {
 			lines.add(Count.of(count, "reading") + ' ' + how);

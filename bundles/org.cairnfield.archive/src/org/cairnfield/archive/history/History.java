@@ -70,7 +70,8 @@ public final class History implements AutoCloseable {
 		SavePoints found = savePoints(most);
 		if (!found.damages().isEmpty()) {
 			Damage first = found.damages().get(0);
-			throw new DamagedException("the history of " + folder + " is damaged: " + first.file() + ": " + first.reason(),
+			throw new DamagedException(
+					"the history of " + folder + " is damaged: " + first.file() + ": " + first.reason(),
 					first.remedy(), found.damages());
 		}
 		return found.points();
@@ -124,7 +125,8 @@ public final class History implements AutoCloseable {
 	/** Paths of the files of a state that are not of the model: plans, releases. */
 	public List<String> otherFiles(SavePoint point) throws IOException {
 		List<String> paths = new ArrayList<>();
-		for (String path : git.files(commit(point), p -> ArchiveLayout.isPart(p) && ArchiveLayout.kind(p) == null).paths()) {
+		for (String path : git.files(commit(point), p -> ArchiveLayout.isPart(p) && ArchiveLayout.kind(p) == null)
+				.paths()) {
 			paths.add(path);
 		}
 		return paths;
@@ -159,7 +161,8 @@ public final class History implements AutoCloseable {
 		}
 		Set<String> partsThen = WholeSurveys.parts(files).keySet();
 		Set<String> partsNow = WholeSurveys.parts(view).keySet();
-		for (String survey : differing.stream().filter(path -> partsThen.contains(path) != partsNow.contains(path)).toList()) {
+		for (String survey : differing.stream().filter(path -> partsThen.contains(path) != partsNow.contains(path))
+				.toList()) {
 			if (sameSamples(files, view, survey)) {
 				differing.removeIf(path -> ArchiveLayout.whole(path).equals(survey));
 			}
@@ -187,7 +190,8 @@ public final class History implements AutoCloseable {
 
 	/** The archive as it was, read from Git's objects; the folder is not touched. */
 	public PastState open(SavePoint point) throws IOException {
-		Loaded loaded = ArchiveReader.read(git.files(commit(point), ArchiveLayout::isPart), migrations, ArchiveReader.VOUCHED);
+		Loaded loaded = ArchiveReader.read(git.files(commit(point), ArchiveLayout::isPart), migrations,
+				ArchiveReader.VOUCHED);
 		return new PastState(point, loaded.archive(), loaded.damages());
 	}
 

@@ -55,7 +55,8 @@ public final class HistoryCheck {
 	public List<Damage> damagesOfIndex() {
 		String problem = audit.indexProblem();
 		return problem == null ? List.of()
-				: List.of(new Damage(".git/index", 0, problem, "run 'git reset' in the folder, which writes it again and changes no file"));
+				: List.of(new Damage(".git/index", 0, problem,
+						"run 'git reset' in the folder, which writes it again and changes no file"));
 	}
 
 	/** What is wrong with what Git keeps of a release, each object's name computed again; empty if nothing is. */
@@ -121,7 +122,8 @@ public final class HistoryCheck {
 			}
 			for (Map.Entry<String, String> file : audit.filesIn(RELEASES, commit).entrySet()) {
 				String path = file.getKey();
-				if (ArchiveLayout.isManifest(path) && before.stream().noneMatch(files -> file.getValue().equals(files.get(path)))) {
+				if (ArchiveLayout.isManifest(path)
+						&& before.stream().noneMatch(files -> file.getValue().equals(files.get(path)))) {
 					String version = path.substring(RELEASES.length() + 1, path.length() - JSON.length());
 					found.add(new PastManifest(version, SavePoint.of(commit), audit.content(file.getValue())));
 				}
@@ -163,7 +165,8 @@ public final class HistoryCheck {
 	/** Which verdicts of the last save point stand in save points that are signed by the people they name. Runs programs, so it takes long. */
 	public PeopleReport people() throws IOException {
 		Commit head = git.head();
-		return head == null ? new PeopleReport(SignerList.NOBODY, List.of(), List.of(), List.of()) : new PeopleAudit(audit, audit.history(head)).report();
+		return head == null ? new PeopleReport(SignerList.NOBODY, List.of(), List.of(), List.of())
+				: new PeopleAudit(audit, audit.history(head)).report();
 	}
 
 	/** What is known of the signature of a save point, by the people of the archive as {@link #people} has them. Runs programs. */

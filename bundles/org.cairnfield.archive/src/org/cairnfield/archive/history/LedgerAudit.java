@@ -92,7 +92,8 @@ final class LedgerAudit {
 		for (Map.Entry<String, String> file : then.entrySet()) {
 			if (!file.getValue().equals(now.get(file.getKey()))) {
 				for (Loss loss : compare(file.getKey(), lines(file.getValue()), lines(now.get(file.getKey())))) {
-					List<String> left = loss.lines().stream().filter(unexplained(before, after, file.getKey())).toList();
+					List<String> left = loss.lines().stream().filter(unexplained(before, after, file.getKey()))
+							.toList();
 					if (!left.isEmpty()) {
 						found.add(new Loss(loss.file(), loss.way(), left));
 					}
@@ -182,7 +183,8 @@ final class LedgerAudit {
 		if (!matcher.matches()) {
 			return null;
 		}
-		return ancestors(commit).stream().filter(id -> id.startsWith(matcher.group(1))).map(commits::get).findFirst().orElse(null);
+		return ancestors(commit).stream().filter(id -> id.startsWith(matcher.group(1))).map(commits::get).findFirst()
+				.orElse(null);
 	}
 
 	Set<String> ancestors(Commit commit) {
@@ -197,7 +199,8 @@ final class LedgerAudit {
 		return found;
 	}
 
-	private boolean isPutBack(Loss loss, Commit where, Map<String, List<String>> present, Collection<Commit> tagged) throws IOException {
+	private boolean isPutBack(Loss loss, Commit where, Map<String, List<String>> present, Collection<Commit> tagged)
+			throws IOException {
 		if (loss.way() == Way.MOVED || !present.getOrDefault(loss.file(), List.of()).containsAll(loss.lines())) {
 			return false;
 		}
@@ -244,7 +247,8 @@ final class LedgerAudit {
 				same |= file.getValue().equals(before);
 				known.addAll(lines(before));
 			}
-			List<String> added = same ? List.of() : lines(file.getValue()).stream().filter(line -> !known.contains(line)).toList();
+			List<String> added = same ? List.of()
+					: lines(file.getValue()).stream().filter(line -> !known.contains(line)).toList();
 			if (!added.isEmpty()) {
 				found.put(file.getKey(), added);
 			}

@@ -21,7 +21,8 @@ public record LedgerLoss(String where, String file, String what, int lines, Stri
 	public String toString() {
 		String shown = example.replace('\t', ' ');
 		return file + ", " + where + ": " + Count.of(lines, "verdict") + ' ' + what + ", "
-				+ (lines == 1 ? "" : "the first ") + '\'' + (shown.length() > SHOWN ? shown.substring(0, SHOWN) + "…" : shown) + '\''
+				+ (lines == 1 ? "" : "the first ") + '\''
+				+ (shown.length() > SHOWN ? shown.substring(0, SHOWN) + "…" : shown) + '\''
 				+ (putBack ? "; put back since" : "");
 	}
 }

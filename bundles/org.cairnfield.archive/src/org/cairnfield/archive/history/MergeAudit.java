@@ -67,9 +67,11 @@ final class MergeAudit {
 		Commit last = last();
 		for (LedgerAudit.Loss loss : ledgers.lost(parent, merge)) {
 			Set<String> present = new LinkedHashSet<>(ledgers.linesOf(last).getOrDefault(loss.file(), List.of()));
-			List<String> missing = loss.lines().stream().filter(line -> !present.contains(line)).map(LedgerLines::id).toList();
+			List<String> missing = loss.lines().stream().filter(line -> !present.contains(line)).map(LedgerLines::id)
+					.toList();
 			if (!missing.isEmpty() && loss.way() != LedgerAudit.Way.MOVED) {
-				found.add(new MergeLoss(SavePoint.of(merge), SavePoint.of(parent), loss.file(), MergeLoss.Kind.VERDICT, missing,
+				found.add(new MergeLoss(SavePoint.of(merge), SavePoint.of(parent), loss.file(), MergeLoss.Kind.VERDICT,
+						missing,
 						loss.way() == LedgerAudit.Way.CHANGED));
 			}
 		}
@@ -100,7 +102,8 @@ final class MergeAudit {
 			}
 			gone.removeIf(name -> wasPutBack(kind, merge, name));
 			if (!gone.isEmpty()) {
-				found.add(new MergeLoss(SavePoint.of(merge), SavePoint.of(parent), ArchiveLayout.STRUCTURE, kind, List.copyOf(gone), false));
+				found.add(new MergeLoss(SavePoint.of(merge), SavePoint.of(parent), ArchiveLayout.STRUCTURE, kind,
+						List.copyOf(gone), false));
 			}
 		}
 	}
@@ -119,7 +122,8 @@ final class MergeAudit {
 
 	/** Whether any state since had it; where it is gone again, somebody has taken it away. */
 	private boolean wasPutBack(MergeLoss.Kind kind, Commit merge, String name) {
-		return commits.values().stream().anyMatch(commit -> ledgers.ancestors(commit).contains(merge.id()) && has(kind, commit, name));
+		return commits.values().stream()
+				.anyMatch(commit -> ledgers.ancestors(commit).contains(merge.id()) && has(kind, commit, name));
 	}
 
 	private String structureBlob(Commit commit) throws IOException {
@@ -135,8 +139,9 @@ final class MergeAudit {
 		Map<MergeLoss.Kind, Set<String>> known = structures.get(commit.id());
 		if (known == null) {
 			Archive archive = ArchiveReader.structure(structureOf(commit), Migrations.NONE, new ArrayList<>());
-			known = archive == null ? Map.of() : Map.of(MergeLoss.Kind.WAIVER, waivers(archive), MergeLoss.Kind.COMMENT, comments(archive),
-					MergeLoss.Kind.SURVEY, surveys(archive));
+			known = archive == null ? Map.of()
+					: Map.of(MergeLoss.Kind.WAIVER, waivers(archive), MergeLoss.Kind.COMMENT, comments(archive),
+							MergeLoss.Kind.SURVEY, surveys(archive));
 			structures.put(commit.id(), known);
 		}
 		return known;
@@ -145,7 +150,8 @@ final class MergeAudit {
 	private static Set<String> waivers(Archive archive) {
 		Set<String> names = new LinkedHashSet<>();
 		for (Waiver waiver : archive.getWaivers()) {
-			names.add("of rule " + waiver.getRule() + " by " + waiver.getPerson() + " at " + waiver.getTime() + ": " + waiver.getReason() + ", key "
+			names.add("of rule " + waiver.getRule() + " by " + waiver.getPerson() + " at " + waiver.getTime() + ": "
+					+ waiver.getReason() + ", key "
 					+ waiver.getContentKey());
 		}
 		return names;
@@ -153,7 +159,8 @@ final class MergeAudit {
 
 	private static Set<String> comments(Archive archive) {
 		Set<String> names = new LinkedHashSet<>();
-		archive.getComments().forEach(comment -> names.add(comment.getId() + " by " + comment.getPerson() + " on " + comment.getSubject()));
+		archive.getComments().forEach(
+				comment -> names.add(comment.getId() + " by " + comment.getPerson() + " on " + comment.getSubject()));
 		return names;
 	}
 

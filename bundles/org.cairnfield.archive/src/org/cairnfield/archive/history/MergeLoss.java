@@ -41,14 +41,17 @@ public record MergeLoss(SavePoint merge, SavePoint parent, String file, Kind kin
 
 	/** As damage of the archive, with what a person can do. */
 	public Damage damage() {
-		String what = Count.of(names.size(), kind.word) + (names.size() == 1 ? " (" : " (the first: ") + names.get(0).replaceAll("\\s", " ") + ')';
+		String what = Count.of(names.size(), kind.word) + (names.size() == 1 ? " (" : " (the first: ")
+				+ names.get(0).replaceAll("\\s", " ") + ')';
 		return new Damage(file, 0, "the merge " + merge.shortId() + " by " + merge.person()
-				+ (other ? " has changed " + what + " of " : " has dropped " + what + ", which is in ") + parent.shortId(), remedy());
+				+ (other ? " has changed " + what + " of " : " has dropped " + what + ", which is in ")
+				+ parent.shortId(), remedy());
 	}
 
 	private String remedy() {
 		String again = "merge again with Git: 'git reset --hard " + merge.parents().get(0) + "', then 'git merge "
-				+ String.join(" ", merge.parents().subList(1, merge.parents().size())) + "', keeping what both sides have";
+				+ String.join(" ", merge.parents().subList(1, merge.parents().size()))
+				+ "', keeping what both sides have";
 		if (other) {
 			return again;
 		}

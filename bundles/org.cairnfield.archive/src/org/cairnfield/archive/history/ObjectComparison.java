@@ -105,7 +105,8 @@ final class ObjectComparison {
 			return Unit.of(conflict).toString();
 		}
 		if (object instanceof Claim claim) {
-			return id(claim.eContainer()) + " = " + (claim.getValue() == null ? "none" : claim.getValue()) + " by " + claim.getPerson();
+			return id(claim.eContainer()) + " = " + (claim.getValue() == null ? "none" : claim.getValue()) + " by "
+					+ claim.getPerson();
 		}
 		return object instanceof Cluster cluster ? Integer.toString(cluster.getNumber()) : EcoreUtil.getID(object);
 	}
@@ -116,10 +117,12 @@ final class ObjectComparison {
 			return id(object) + " by " + comment.getPerson() + " on " + comment.getSubject() + ": " + comment.getText();
 		}
 		if (object instanceof RuleSetting setting) {
-			return id(object) + " = " + setting.getValue() + (setting.getReason() == null ? "" : ": " + setting.getReason());
+			return id(object) + " = " + setting.getValue()
+					+ (setting.getReason() == null ? "" : ": " + setting.getReason());
 		}
 		if (object instanceof Assignment assignment) {
-			return id(object) + ": " + assignment.getShare() + " of split " + assignment.getSplit() + " to " + assignment.getReviewer();
+			return id(object) + ": " + assignment.getShare() + " of split " + assignment.getSplit() + " to "
+					+ assignment.getReviewer();
 		}
 		return id(object);
 	}
@@ -153,7 +156,8 @@ final class ObjectComparison {
 		if (value == null) {
 			return null;
 		}
-		return value instanceof EObject other ? other.eIsProxy() ? EcoreUtil.getURI(other).toString() : EcoreUtil.getID(other)
+		return value instanceof EObject other
+				? other.eIsProxy() ? EcoreUtil.getURI(other).toString() : EcoreUtil.getID(other)
 				: value.toString();
 	}
 }

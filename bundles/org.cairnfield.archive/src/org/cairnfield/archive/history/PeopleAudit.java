@@ -68,10 +68,10 @@ final class PeopleAudit {
 
 	private static Kind kind(Signature signature, String person, String enteredBy) {
 		return switch (signature.state()) {
-			case NOT_SIGNED -> Kind.UNSIGNED;
-			case BAD -> Kind.BAD;
-			case GOOD -> signature.isOf(person) ? Kind.SIGNED : signature.isOf(enteredBy) ? Kind.ENTERED : Kind.OTHER;
-			default -> Kind.UNKNOWN;
+		case NOT_SIGNED -> Kind.UNSIGNED;
+		case BAD -> Kind.BAD;
+		case GOOD -> signature.isOf(person) ? Kind.SIGNED : signature.isOf(enteredBy) ? Kind.ENTERED : Kind.OTHER;
+		default -> Kind.UNKNOWN;
 		};
 	}
 }

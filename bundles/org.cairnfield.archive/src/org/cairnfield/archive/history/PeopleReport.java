@@ -12,7 +12,8 @@ import org.cairnfield.archive.signature.SignerList;
  * @param problems with that list, in words: changes that do not count
  * @param verdicts every line of the ledgers of the last save point
  */
-public record PeopleReport(SignerList signers, List<String> changes, List<String> problems, List<VerdictProof> verdicts) {
+public record PeopleReport(SignerList signers, List<String> changes, List<String> problems,
+		List<VerdictProof> verdicts) {
 
 	public PeopleReport {
 		changes = List.copyOf(changes);

@@ -21,8 +21,10 @@ public record Person(String name, String email) {
 		name = name.strip();
 		email = email.strip();
 		if (name.isEmpty() || !isPlain(name) || !isPlain(email)) {
-			throw new IllegalArgumentException("a person has a name, without line breaks, angle brackets, and characters that could not be read: '" + name + "' '"
-					+ email + "'");
+			throw new IllegalArgumentException(
+					"a person has a name, without line breaks, angle brackets, and characters that could not be read: '"
+							+ name + "' '"
+							+ email + "'");
 		}
 	}
 

@@ -15,9 +15,11 @@ import org.cairnfield.archive.internal.git.Tag;
  * @param message   whole
  * @param signed    whether the tag carries a cryptographic signature; {@link HistoryCheck#signature} checks it
  */
-public record ReleaseTag(String id, String version, SavePoint savePoint, String person, Instant time, String message, boolean signed) {
+public record ReleaseTag(String id, String version, SavePoint savePoint, String person, Instant time, String message,
+		boolean signed) {
 
 	static ReleaseTag of(Tag tag) {
-		return new ReleaseTag(tag.id(), tag.name(), SavePoint.of(tag.commit()), tag.person(), tag.time(), tag.message(), tag.signed());
+		return new ReleaseTag(tag.id(), tag.name(), SavePoint.of(tag.commit()), tag.person(), tag.time(), tag.message(),
+				tag.signed());
 	}
 }

@@ -25,7 +25,8 @@ final class SavePointMessage {
 		}
 		StringBuilder details = new StringBuilder();
 		for (SurveyDiff survey : diff.surveys()) {
-			details.append(survey.survey()).append(": ").append(String.join(", ", ArchiveDiff.summaryOf(survey))).append('\n');
+			details.append(survey.survey()).append(": ").append(String.join(", ", ArchiveDiff.summaryOf(survey)))
+					.append('\n');
 		}
 		addObjects(details, diff.objects());
 		diff.notes().forEach(line -> details.append(DifferenceWords.plain(line)).append('\n'));
@@ -44,7 +45,8 @@ final class SavePointMessage {
 		}
 		List<String> surveys = diff.surveys().stream().map(SurveyDiff::survey).toList();
 		if (!surveys.isEmpty()) {
-			subject += " in " + (surveys.size() <= SURVEYS_NAMED ? String.join(", ", surveys) : surveys.size() + " surveys");
+			subject += " in "
+					+ (surveys.size() <= SURVEYS_NAMED ? String.join(", ", surveys) : surveys.size() + " surveys");
 		}
 		return subject;
 	}

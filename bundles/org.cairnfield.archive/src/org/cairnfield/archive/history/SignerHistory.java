@@ -64,7 +64,8 @@ final class SignerHistory {
 		Set<String> before = ancestors(commit);
 		before.add(commit);
 		List<SignerList> lists = new ArrayList<>(List.of(at(commit)));
-		counting.values().stream().filter(one -> one.origin() != null && !before.contains(one.origin())).map(Counting::list).distinct().forEach(lists::add);
+		counting.values().stream().filter(one -> one.origin() != null && !before.contains(one.origin()))
+				.map(Counting::list).distinct().forEach(lists::add);
 		return lists;
 	}
 
@@ -81,7 +82,8 @@ final class SignerHistory {
 	private List<String> problems(String last, boolean settled) {
 		String origin = counting.get(last).origin();
 		Set<String> before = origin == null ? Set.of() : ancestors(origin);
-		return problems.entrySet().stream().filter(problem -> before.contains(problem.getKey()) == settled).map(Map.Entry::getValue).toList();
+		return problems.entrySet().stream().filter(problem -> before.contains(problem.getKey()) == settled)
+				.map(Map.Entry::getValue).toList();
 	}
 
 	/** Changes that count, in words, the oldest first. */
@@ -92,7 +94,8 @@ final class SignerHistory {
 	private Counting after(Commit commit) throws IOException {
 		List<Counting> before = before(commit);
 		String blob = blob(commit);
-		if (before.stream().allMatch(one -> Objects.equals(blob, one.blob())) || before.size() == 1 && isTakenOver(commit, blob)) {
+		if (before.stream().allMatch(one -> Objects.equals(blob, one.blob()))
+				|| before.size() == 1 && isTakenOver(commit, blob)) {
 			return before.get(0);
 		}
 		SignerList list = blob == null ? SignerList.NOBODY : SignerList.of(git.content(blob));
@@ -105,12 +108,17 @@ final class SignerHistory {
 			Signature signature = git.signature(commit, leads);
 			if (signature.state() != State.GOOD || leads.isEmpty()) {
 				problems.put(commit.id(), before.size() > 1
-						? name(commit) + " brings together two lists that leads have changed, and no lead of each has signed it (" + signature + "): look what is missing"
-						: name(commit) + " changes " + ArchiveLayout.PEOPLE + " and is not signed by a lead (" + signature + "), so that the change does not count");
-				return before.stream().filter(side -> Objects.equals(blob, side.blob())).findFirst().orElse(before.get(0));
+						? name(commit)
+								+ " brings together two lists that leads have changed, and no lead of each has signed it ("
+								+ signature + "): look what is missing"
+						: name(commit) + " changes " + ArchiveLayout.PEOPLE + " and is not signed by a lead ("
+								+ signature + "), so that the change does not count");
+				return before.stream().filter(side -> Objects.equals(blob, side.blob())).findFirst()
+						.orElse(before.get(0));
 			}
 			if (one == before.get(0)) {
-				changes.add((one == NOTHING ? "begun in " : "changed in ") + name(commit) + ", signed by " + signature.by() + " (" + signature.detail() + ')');
+				changes.add((one == NOTHING ? "begun in " : "changed in ") + name(commit) + ", signed by "
+						+ signature.by() + " (" + signature.detail() + ')');
 			}
 		}
 		return new Counting(commit.id(), blob, list);
@@ -134,12 +142,14 @@ final class SignerHistory {
 	/** What counts before a commit: one list, or several where its parents have lists of which none comes from the others. */
 	private List<Counting> before(Commit commit) {
 		List<Counting> all = commit.parents().stream().map(counting::get).filter(Objects::nonNull).distinct().toList();
-		List<Counting> latest = all.stream().filter(one -> all.stream().noneMatch(other -> other != one && comesFrom(other, one))).toList();
+		List<Counting> latest = all.stream()
+				.filter(one -> all.stream().noneMatch(other -> other != one && comesFrom(other, one))).toList();
 		return latest.isEmpty() ? List.of(NOTHING) : latest;
 	}
 
 	private boolean comesFrom(Counting later, Counting earlier) {
-		return later.origin() != null && (earlier.origin() == null || ancestors(later.origin()).contains(earlier.origin()));
+		return later.origin() != null
+				&& (earlier.origin() == null || ancestors(later.origin()).contains(earlier.origin()));
 	}
 
 	private Set<String> ancestors(String id) {

@@ -38,7 +38,8 @@ final class SplitComparison {
 		Map<SampleKey, String> texts = new TreeMap<>();
 		for (int row = 0; row < labels.size(); row++) {
 			int cluster = labels.cluster(row);
-			texts.put(labels.key(row), cluster == Labels.NOISE ? "noise" : "cluster " + cluster + ", " + labels.role(row));
+			texts.put(labels.key(row),
+					cluster == Labels.NOISE ? "noise" : "cluster " + cluster + ", " + labels.role(row));
 		}
 		return texts;
 	}
@@ -52,11 +53,13 @@ final class SplitComparison {
 	}
 
 	private static String text(Proposal proposal) {
-		return "cluster " + proposal.cluster() + ", r " + proposal.strengthR() + ", margin " + proposal.margin() + ", carrier "
+		return "cluster " + proposal.cluster() + ", r " + proposal.strengthR() + ", margin " + proposal.margin()
+				+ ", carrier "
 				+ proposal.carrier() + ", nearest " + proposal.nearestCluster();
 	}
 
-	private static <V> void compare(List<ObjectChange> changes, String what, Map<SampleKey, V> before, Map<SampleKey, V> after,
+	private static <V> void compare(List<ObjectChange> changes, String what, Map<SampleKey, V> before,
+			Map<SampleKey, V> after,
 			Function<V, String> text) {
 		Set<SampleKey> keys = new TreeSet<>(before.keySet());
 		keys.addAll(after.keySet());
@@ -69,7 +72,8 @@ final class SplitComparison {
 			ObjectChange.Way way = old == null ? ObjectChange.Way.ADDED
 					: now == null ? ObjectChange.Way.REMOVED : ObjectChange.Way.CHANGED;
 			List<FieldChange> fields = way == ObjectChange.Way.CHANGED
-					? List.of(new FieldChange(what, text.apply(old), text.apply(now))) : List.of();
+					? List.of(new FieldChange(what, text.apply(old), text.apply(now)))
+					: List.of();
 			changes.add(new ObjectChange(what, key.toString(), way, fields));
 		}
 	}

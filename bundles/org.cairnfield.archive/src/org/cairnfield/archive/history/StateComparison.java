@@ -71,7 +71,8 @@ final class StateComparison {
 			// a part that both have holds the same samples in both
 			Predicate<String> same = name -> one.containsKey(name) && other.containsKey(name)
 					&& before.blobs().get(one.get(name)).equals(after.blobs().get(other.get(name)));
-			SurveyDiff diff = SampleComparison.of(survey, samples(before, one, same.negate()), samples(after, other, same.negate()));
+			SurveyDiff diff = SampleComparison.of(survey, samples(before, one, same.negate()),
+					samples(after, other, same.negate()));
 			if (!diff.samples().isEmpty()) {
 				surveys.add(diff);
 			}
@@ -95,7 +96,8 @@ final class StateComparison {
 		return surveys;
 	}
 
-	private SampleTable samples(StateFiles state, SortedMap<String, String> files, Predicate<String> wanted) throws IOException {
+	private SampleTable samples(StateFiles state, SortedMap<String, String> files, Predicate<String> wanted)
+			throws IOException {
 		SamplesText.Reading reading = new SamplesText.Reading();
 		PartReport last = null;
 		for (Map.Entry<String, String> file : files.entrySet()) {
@@ -122,7 +124,8 @@ final class StateComparison {
 
 	private void note(PartReport report) {
 		if (report.isDamaged()) {
-			notes.add(report.damages().get(0).file() + " is damaged in one of the states: " + report.damages().get(0).reason());
+			notes.add(report.damages().get(0).file() + " is damaged in one of the states: "
+					+ report.damages().get(0).reason());
 		}
 	}
 
@@ -131,7 +134,8 @@ final class StateComparison {
 		paths.addAll(after.blobs().keySet());
 		for (String path : paths) {
 			FileKind kind = ArchiveLayout.kind(path);
-			if (isSame(path) || kind == FileKind.STRUCTURE || kind == FileKind.SAMPLES || path.equals(ArchiveLayout.ATTRIBUTES)) {
+			if (isSame(path) || kind == FileKind.STRUCTURE || kind == FileKind.SAMPLES
+					|| path.equals(ArchiveLayout.ATTRIBUTES)) {
 				continue;
 			}
 			if (kind == FileKind.SPLIT) {
@@ -139,7 +143,8 @@ final class StateComparison {
 			} else if (kind == FileKind.LEDGER) {
 				objects.addAll(ObjectComparison.of(ledger(before, path), ledger(after, path)));
 			} else if (!ArchiveLayout.isManifest(path)) { // tells of a state, and is no part of the map
-				String how = before.blobs().get(path) == null ? "added" : after.blobs().get(path) == null ? "removed" : "changed";
+				String how = before.blobs().get(path) == null ? "added"
+						: after.blobs().get(path) == null ? "removed" : "changed";
 				notes.add(path + ' ' + how);
 			}
 		}

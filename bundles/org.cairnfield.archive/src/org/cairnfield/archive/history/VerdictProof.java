@@ -14,7 +14,8 @@ import org.cairnfield.archive.signature.Signature;
  * @param where     the save point that brought it
  * @param signature of that save point
  */
-public record VerdictProof(String file, String id, String person, String enteredBy, SavePoint where, Kind kind, Signature signature) {
+public record VerdictProof(String file, String id, String person, String enteredBy, SavePoint where, Kind kind,
+		Signature signature) {
 
 	/** How far it is proven. */
 	public enum Kind {
@@ -42,13 +43,13 @@ public record VerdictProof(String file, String id, String person, String entered
 		@Override
 		public String toString() {
 			return switch (this) {
-				case ENTERED -> "signed by who entered it";
-				case UNSIGNED -> "not signed";
-				case UNKNOWN -> "signature not known";
-				case OTHER -> "signed by somebody else";
-				case BAD -> "bad signature";
-				case MERGED -> "brought by a merge alone";
-				default -> name().toLowerCase(Locale.ROOT);
+			case ENTERED -> "signed by who entered it";
+			case UNSIGNED -> "not signed";
+			case UNKNOWN -> "signature not known";
+			case OTHER -> "signed by somebody else";
+			case BAD -> "bad signature";
+			case MERGED -> "brought by a merge alone";
+			default -> name().toLowerCase(Locale.ROOT);
 			};
 		}
 	}

@@ -19,7 +19,8 @@ import org.cairnfield.archive.fault.ArchiveException;
 public record RemoteUrl(String text) {
 
 	/** user@host:path, which is short for ssh. */
-	private static final Pattern SHORT_SSH = Pattern.compile("(?:[A-Za-z0-9._-]+@)?[A-Za-z0-9][A-Za-z0-9.-]+:(?!//)[^:\\\\-].*");
+	private static final Pattern SHORT_SSH = Pattern
+			.compile("(?:[A-Za-z0-9._-]+@)?[A-Za-z0-9][A-Za-z0-9.-]+:(?!//)[^:\\\\-].*");
 	private static final Pattern SCHEME = Pattern.compile("([A-Za-z][A-Za-z0-9+.-]+)://.*");
 	private static final Set<String> SCHEMES = Set.of("file", "ssh", "http", "https");
 	private static final String REMEDY = "name a folder, or a URL that begins with file://, ssh://, https:// or http://";
@@ -31,7 +32,8 @@ public record RemoteUrl(String text) {
 	 */
 	public static RemoteUrl parse(String entered) throws ArchiveException {
 		String text = entered.strip();
-		if (text.isEmpty() || text.startsWith("-") || text.chars().anyMatch(Character::isISOControl) || text.contains("::")) {
+		if (text.isEmpty() || text.startsWith("-") || text.chars().anyMatch(Character::isISOControl)
+				|| text.contains("::")) {
 			throw new ArchiveException("not a place to exchange with: '" + text + "'", REMEDY);
 		}
 		Matcher scheme = SCHEME.matcher(text);
@@ -59,7 +61,8 @@ public record RemoteUrl(String text) {
 				throw new ArchiveException("the URL holds a password, which would be kept and shown",
 						"leave it out: it is asked for from Git's credential helper, ~/.netrc, or CAIRNFIELD_USER and CAIRNFIELD_PASSWORD");
 			}
-			if (!scheme.equals("file") && (uri.getHost() == null || uri.getHost().startsWith("-") || user != null && user.startsWith("-"))) {
+			if (!scheme.equals("file") && (uri.getHost() == null || uri.getHost().startsWith("-")
+					|| user != null && user.startsWith("-"))) {
 				throw new ArchiveException("no host in '" + text + "'", REMEDY);
 			}
 		} catch (URISyntaxException e) {

@@ -92,26 +92,34 @@ public final class SignerList {
 		Signatory added = signatory(name, publicKey, lead || isEmpty());
 		Optional<Signatory> owner = signatories().stream().filter(s -> s.key().equals(added.key())).findFirst();
 		if (owner.isPresent()) {
-			throw new ArchiveException("the key " + added.fingerprint() + " is that of " + String.join(", ", owner.get().names()) + " already",
+			throw new ArchiveException(
+					"the key " + added.fingerprint() + " is that of " + String.join(", ", owner.get().names())
+							+ " already",
 					"name another key, or remove that person first");
 		}
 		List<String> more = new ArrayList<>(lines);
-		more.add((name.contains(" ") ? '"' + name + '"' : name) + " namespaces=\"git" + (added.lead() ? "," + LEAD : "") + "\" " + added.type() + ' '
+		more.add((name.contains(" ") ? '"' + name + '"' : name) + " namespaces=\"git" + (added.lead() ? "," + LEAD : "")
+				+ "\" " + added.type() + ' '
 				+ added.key());
 		return new SignerList(more);
 	}
 
 	private static Signatory signatory(String name, String publicKey, boolean lead) throws ArchiveException {
 		if (publicKey.contains("PRIVATE KEY")) {
-			throw new ArchiveException("that is a private key, which belongs in no archive", "name the file with the public key, which ends in .pub");
+			throw new ArchiveException("that is a private key, which belongs in no archive",
+					"name the file with the public key, which ends in .pub");
 		}
-		if (name.isBlank() || !name.strip().equals(name) || name.chars().anyMatch(c -> NOT_IN_NAMES.indexOf(c) >= 0 || Character.isISOControl(c))) {
+		if (name.isBlank() || !name.strip().equals(name)
+				|| name.chars().anyMatch(c -> NOT_IN_NAMES.indexOf(c) >= 0 || Character.isISOControl(c))) {
 			throw new ArchiveException("a list of signers cannot hold the name '" + name + "'",
-					"give a name without any of " + NOT_IN_NAMES + ", without line breaks, and without spaces around it");
+					"give a name without any of " + NOT_IN_NAMES
+							+ ", without line breaks, and without spaces around it");
 		}
 		Signatory found = read("x " + publicKey.strip());
-		if (found == null || publicKey.strip().lines().count() != 1 || !TYPE.matcher(publicKey.strip().split("\\s")[0]).matches()) {
-			throw new ArchiveException("that is no public key of SSH", "name a file as ssh-keygen writes it, with type and key in one line");
+		if (found == null || publicKey.strip().lines().count() != 1
+				|| !TYPE.matcher(publicKey.strip().split("\\s")[0]).matches()) {
+			throw new ArchiveException("that is no public key of SSH",
+					"name a file as ssh-keygen writes it, with type and key in one line");
 		}
 		return new Signatory(List.of(name), lead, found.type(), found.key(), found.fingerprint());
 	}
@@ -128,16 +136,20 @@ public final class SignerList {
 			if (signatory == null || signatory.names().stream().noneMatch(n -> Signature.isSame(n, name))) {
 				rest.add(lines.get(i));
 			} else if (signatory.names().size() > 1) {
-				throw new ArchiveException("the key of " + name + " is also that of " + String.join(", ", signatory.names()), "edit the file by hand");
+				throw new ArchiveException(
+						"the key of " + name + " is also that of " + String.join(", ", signatory.names()),
+						"edit the file by hand");
 			}
 		}
 		if (rest.size() == lines.size()) {
 			throw new ArchiveException("the list names nobody '" + name + "'", "it names "
-					+ (isEmpty() ? "nobody at all" : String.join(", ", signatories().stream().flatMap(s -> s.names().stream()).toList())));
+					+ (isEmpty() ? "nobody at all"
+							: String.join(", ", signatories().stream().flatMap(s -> s.names().stream()).toList())));
 		}
 		SignerList left = new SignerList(rest);
 		if (left.leads().isEmpty()) {
-			throw new ArchiveException(name + " is the only lead, and nobody could change the list any more", "add another lead first");
+			throw new ArchiveException(name + " is the only lead, and nobody could change the list any more",
+					"add another lead first");
 		}
 		return left;
 	}
@@ -156,13 +168,16 @@ public final class SignerList {
 			return null;
 		}
 		String print = fingerprint(parts.get(type), parts.get(type + 1));
-		return print == null ? null : new Signatory(List.of(parts.get(0).replace("\"", "").split(",")), options && isLead(parts.get(1)), parts.get(type),
-				parts.get(type + 1), print);
+		return print == null ? null
+				: new Signatory(List.of(parts.get(0).replace("\"", "").split(",")), options && isLead(parts.get(1)),
+						parts.get(type),
+						parts.get(type + 1), print);
 	}
 
 	private static boolean isLead(String options) {
 		Matcher namespaces = NAMESPACES.matcher(options);
-		return namespaces.find() && Arrays.asList(namespaces.group(1).toLowerCase(Locale.ROOT).split(",")).contains(LEAD);
+		return namespaces.find()
+				&& Arrays.asList(namespaces.group(1).toLowerCase(Locale.ROOT).split(",")).contains(LEAD);
 	}
 
 	/** Null where it is no key of that type: a key begins with its type. */
@@ -170,10 +185,12 @@ public final class SignerList {
 		try {
 			byte[] key = Base64.getDecoder().decode(base64);
 			byte[] name = type.getBytes(StandardCharsets.US_ASCII);
-			if (key.length <= 4 + name.length || !Arrays.equals(name, Arrays.copyOfRange(key, 4, 4 + name.length)) || key[3] != name.length) {
+			if (key.length <= 4 + name.length || !Arrays.equals(name, Arrays.copyOfRange(key, 4, 4 + name.length))
+					|| key[3] != name.length) {
 				return null;
 			}
-			return "SHA256:" + Base64.getEncoder().withoutPadding().encodeToString(MessageDigest.getInstance("SHA-256").digest(key));
+			return "SHA256:" + Base64.getEncoder().withoutPadding()
+					.encodeToString(MessageDigest.getInstance("SHA-256").digest(key));
 		} catch (IllegalArgumentException e) {
 			return null;
 		} catch (NoSuchAlgorithmException e) {

@@ -35,16 +35,22 @@ final class AgeingCommand extends ArchiveCommand {
 		}
 		rows.addAll(Ageing.of("", archive.archive(), archive.archive(), workers));
 		if (json) {
-			printJson(new Json().put("ageing", rows.stream().map(row -> new Json().put("release", row.map().isEmpty() ? null : row.map()).put("site", row.site())
-					.put("newest", row.newest().toString()).put("survey", row.survey()).put("date", row.date().toString())
-					.put("errorM", row.error().isKnown() ? row.error().metres() : null)
-					.put("errorLowM", row.error().isKnown() ? row.error().interval().low() : null)
-					.put("errorHighM", row.error().isKnown() ? row.error().interval().high() : null).fields()).toList()));
+			printJson(new Json().put("ageing", rows.stream()
+					.map(row -> new Json().put("release", row.map().isEmpty() ? null : row.map())
+							.put("site", row.site())
+							.put("newest", row.newest().toString()).put("survey", row.survey())
+							.put("date", row.date().toString())
+							.put("errorM", row.error().isKnown() ? row.error().metres() : null)
+							.put("errorLowM", row.error().isKnown() ? row.error().interval().low() : null)
+							.put("errorHighM", row.error().isKnown() ? row.error().interval().high() : null).fields())
+					.toList()));
 			return;
 		}
-		rows.forEach(row -> out().println(String.format(Locale.ROOT, "%-10s %s of %s, on %s of %s: %.2f m (%.2f to %.2f)",
-				row.map().isEmpty() ? "as it is" : row.map(), row.site(), row.newest(), row.survey(), row.date(), row.error().metres(),
-				row.error().interval().low(), row.error().interval().high())));
+		rows.forEach(
+				row -> out().println(String.format(Locale.ROOT, "%-10s %s of %s, on %s of %s: %.2f m (%.2f to %.2f)",
+						row.map().isEmpty() ? "as it is" : row.map(), row.site(), row.newest(), row.survey(),
+						row.date(), row.error().metres(),
+						row.error().interval().low(), row.error().interval().high())));
 		if (rows.isEmpty()) {
 			out().println("no survey is later than those of the maps");
 		}

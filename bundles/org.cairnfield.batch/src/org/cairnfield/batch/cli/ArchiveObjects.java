@@ -32,12 +32,12 @@ final class ArchiveObjects {
 		}
 		String name = parts[1];
 		return switch (parts[0]) {
-			case "site" -> ArchiveWork.site(archive, name);
-			case "floor" -> floor(name);
-			case "survey" -> ArchiveWork.named("survey", surveys(), Survey::getId, name);
-			case "device" -> ArchiveWork.named("device", archive.getDevices(), Device::getId, name);
-			case "access-point" -> accessPoint(name);
-			default -> throw new ArchiveException("an archive has no objects of the kind '" + parts[0] + "'", FORMS);
+		case "site" -> ArchiveWork.site(archive, name);
+		case "floor" -> floor(name);
+		case "survey" -> ArchiveWork.named("survey", surveys(), Survey::getId, name);
+		case "device" -> ArchiveWork.named("device", archive.getDevices(), Device::getId, name);
+		case "access-point" -> accessPoint(name);
+		default -> throw new ArchiveException("an archive has no objects of the kind '" + parts[0] + "'", FORMS);
 		};
 	}
 
@@ -48,15 +48,19 @@ final class ArchiveObjects {
 	private EObject floor(String name) throws ArchiveException {
 		int slash = name.lastIndexOf('/');
 		if (slash < 0) {
-			throw new ArchiveException("'" + name + "' names no floor", "write floor:SITE/LEVEL, such as floor:tide-house/0");
+			throw new ArchiveException("'" + name + "' names no floor",
+					"write floor:SITE/LEVEL, such as floor:tide-house/0");
 		}
 		Site site = ArchiveWork.site(archive, name.substring(0, slash));
-		return ArchiveWork.named("floor", site.getFloors(), floor -> Integer.toString(floor.getLevel()), name.substring(slash + 1));
+		return ArchiveWork.named("floor", site.getFloors(), floor -> Integer.toString(floor.getLevel()),
+				name.substring(slash + 1));
 	}
 
 	private EObject accessPoint(String name) throws ArchiveException {
-		Optional<AccessPoint> found = archive.getAccessPoints().stream().filter(each -> name.equals(each.getId()) || name.equalsIgnoreCase(each.getAddress()))
+		Optional<AccessPoint> found = archive.getAccessPoints().stream()
+				.filter(each -> name.equals(each.getId()) || name.equalsIgnoreCase(each.getAddress()))
 				.findFirst();
-		return found.orElseThrow(() -> new ArchiveException("the archive has no access point '" + name + "'", "name it by its address or id"));
+		return found.orElseThrow(() -> new ArchiveException("the archive has no access point '" + name + "'",
+				"name it by its address or id"));
 	}
 }

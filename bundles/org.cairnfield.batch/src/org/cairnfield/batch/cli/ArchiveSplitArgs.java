@@ -26,15 +26,13 @@ final class ArchiveSplitArgs {
 	@Option(names = "--name", paramLabel = "NAME", description = "With --archive: name of the split that is kept.")
 	String name;
 
-	@Option(names = "--scope", paramLabel = "SCOPE", defaultValue = "archive",
-			description = "With --archive: archive (default), site/ID or site/ID/LEVEL.")
+	@Option(names = "--scope", paramLabel = "SCOPE", defaultValue = "archive", description = "With --archive: archive (default), site/ID or site/ID/LEVEL.")
 	String scope;
 
 	@Option(names = "--per-floor", description = "With --archive: one split for each floor of the scope, named NAME.SITE.LEVEL.")
 	boolean perFloor;
 
-	@Option(names = "--method", paramLabel = "METHOD",
-			description = "With --archive: k-means, affinity or kernel-reduction in place of DBSCAN, in the setting that wins on held-out training positions; or best, for whatever of all wins there.")
+	@Option(names = "--method", paramLabel = "METHOD", description = "With --archive: k-means, affinity or kernel-reduction in place of DBSCAN, in the setting that wins on held-out training positions; or best, for whatever of all wins there.")
 	String method;
 
 	/** Makes the splits that were asked for. */
@@ -43,8 +41,10 @@ final class ArchiveSplitArgs {
 			return new SplitMaker(new SplitStudies(1)).make(archive, plan, workers);
 		}
 		SplitRequest request = plan.request();
-		if (request.epsilon().isPresent() || request.minPts().isPresent() || request.pcaShare().isPresent() || request.search().isPresent()) {
-			throw new ParameterException(spec.commandLine(), "--method finds its setting and search itself: leave --epsilon, --min-pts, --pca and --search out");
+		if (request.epsilon().isPresent() || request.minPts().isPresent() || request.pcaShare().isPresent()
+				|| request.search().isPresent()) {
+			throw new ParameterException(spec.commandLine(),
+					"--method finds its setting and search itself: leave --epsilon, --min-pts, --pca and --search out");
 		}
 		if (method.equals(BEST)) {
 			return new MethodSplits().best(archive, plan, workers);
@@ -61,13 +61,15 @@ final class ArchiveSplitArgs {
 			return StudyMethod.of(method);
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), "--method must be one of "
-					+ MethodSplits.KEPT.stream().map(StudyMethod::code).collect(Collectors.joining(", ")) + " or " + BEST + ", was '" + method + "'");
+					+ MethodSplits.KEPT.stream().map(StudyMethod::code).collect(Collectors.joining(", ")) + " or "
+					+ BEST + ", was '" + method + "'");
 		}
 	}
 
 	SplitPlan plan(SplitRequest request) {
 		if (name == null) {
-			throw new ParameterException(spec.commandLine(), "--name must say under which name the archive keeps the split");
+			throw new ParameterException(spec.commandLine(),
+					"--name must say under which name the archive keeps the split");
 		}
 		try {
 			return new SplitPlan(name, Scope.parse(scope), perFloor, request);

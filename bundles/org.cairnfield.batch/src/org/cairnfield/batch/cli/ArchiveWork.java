@@ -46,7 +46,8 @@ final class ArchiveWork {
 		}
 	}
 
-	private static void requireUse(Path folder, OpenArchive archive, Mode mode, OnDamage onDamage) throws ArchiveException {
+	private static void requireUse(Path folder, OpenArchive archive, Mode mode, OnDamage onDamage)
+			throws ArchiveException {
 		if (mode == Mode.EDIT) {
 			requireWritable(folder, archive);
 		} else if (onDamage == OnDamage.REFUSE) {
@@ -61,15 +62,18 @@ final class ArchiveWork {
 					"mend the files that are named, or go back to a save point with \"restore\"", archive.damages());
 		}
 		if (archive.readOnlyReason().isPresent()) {
-			throw new ArchiveException(folder + " cannot be changed: " + archive.readOnlyReason().get(), "nothing was changed");
+			throw new ArchiveException(folder + " cannot be changed: " + archive.readOnlyReason().get(),
+					"nothing was changed");
 		}
 	}
 
 	/** @throws DamagedException where anything is wrong with what a command would read */
 	static void requireSound(String what, List<Damage> damages) throws DamagedException {
 		if (!damages.isEmpty()) {
-			throw new DamagedException(what + " is damaged, and nothing was done with it", "mend the files that are named, go back to a"
-					+ " save point with \"restore\", or go on with what is left by --despite-damage", damages);
+			throw new DamagedException(what + " is damaged, and nothing was done with it",
+					"mend the files that are named, go back to a"
+							+ " save point with \"restore\", or go on with what is left by --despite-damage",
+					damages);
 		}
 	}
 
@@ -85,7 +89,8 @@ final class ArchiveWork {
 	 * @param kind in words
 	 * @throws ArchiveException where there is none, or where several have the name
 	 */
-	static <T extends EObject> T named(String kind, List<T> all, Function<T, String> id, String typed) throws ArchiveException {
+	static <T extends EObject> T named(String kind, List<T> all, Function<T, String> id, String typed)
+			throws ArchiveException {
 		List<T> found = all.stream().filter(each -> typed.equals(id.apply(each))).toList();
 		if (found.isEmpty()) {
 			found = all.stream().filter(each -> SiblingNames.isCalled(each, typed)).toList();
@@ -93,10 +98,14 @@ final class ArchiveWork {
 		if (found.size() == 1) {
 			return found.get(0);
 		}
-		String choice = (found.isEmpty() ? all : found).stream().map(each -> id.apply(each) + " (" + SiblingNames.label(each) + ')')
+		String choice = (found.isEmpty() ? all : found).stream()
+				.map(each -> id.apply(each) + " (" + SiblingNames.label(each) + ')')
 				.collect(Collectors.joining(", "));
-		throw found.isEmpty() ? new ArchiveException("the archive has no " + kind + " '" + typed + "'", "its " + kind + "s are " + choice)
-				: new ArchiveException(found.size() + " " + kind + "s have the name '" + typed + "'", "name the one that is meant by its id: " + choice);
+		throw found.isEmpty()
+				? new ArchiveException("the archive has no " + kind + " '" + typed + "'",
+						"its " + kind + "s are " + choice)
+				: new ArchiveException(found.size() + " " + kind + "s have the name '" + typed + "'",
+						"name the one that is meant by its id: " + choice);
 	}
 
 	/** Likewise, a site. */
@@ -116,7 +125,8 @@ final class ArchiveWork {
 	static Split split(Archive archive, String id) throws ArchiveException {
 		List<Split> splits = archive.getSplits();
 		if (splits.isEmpty()) {
-			throw new ArchiveException("the archive has no split" + (id == null ? "" : " '" + id + "'"), "make one with \"split --archive\"");
+			throw new ArchiveException("the archive has no split" + (id == null ? "" : " '" + id + "'"),
+					"make one with \"split --archive\"");
 		}
 		if (id == null && splits.size() == 1) {
 			return splits.get(0);

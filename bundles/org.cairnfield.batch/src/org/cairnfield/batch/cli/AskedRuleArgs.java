@@ -14,7 +14,8 @@ import picocli.CommandLine.ParameterException;
 /** Which cleaning rules are asked, and what they are told: what the archive keeps, unless options say otherwise for this once. */
 final class AskedRuleArgs extends RuleArgs {
 
-	@Option(names = "--set", paramLabel = "RULE.NUMBER=VALUE", description = { "A number that a rule goes by, for this once, whatever the archive keeps; may be repeated.",
+	@Option(names = "--set", paramLabel = "RULE.NUMBER=VALUE", description = {
+			"A number that a rule goes by, for this once, whatever the archive keeps; may be repeated.",
 			"\"rules\" lists them, and keeps one with the archive." })
 	List<String> set = List.of();
 
@@ -26,13 +27,16 @@ final class AskedRuleArgs extends RuleArgs {
 
 	/** The rules by what an archive keeps, and by what the options say. One that is named is asked even if the archive does not ask it. */
 	RulesAsTold asked(OpenArchive archive, SurveyCommand command) {
-		RulesAsTold told = RulesAsTold.of(rules(command.spec), RuleSettings.of(archive.archive()), forOnce(command.spec), !ids.isEmpty());
+		RulesAsTold told = RulesAsTold.of(rules(command.spec), RuleSettings.of(archive.archive()),
+				forOnce(command.spec), !ids.isEmpty());
 		told.problems().forEach(command::note);
 		return told;
 	}
 
 	private RuleSettings forOnce(CommandSpec spec) {
-		return RuleSettings.just(set.stream().map(text -> read(spec, text, (rule, parameter, value) -> RuleSettings.One.of(rule, parameter, value, null))).toList());
+		return RuleSettings.just(set.stream().map(
+				text -> read(spec, text, (rule, parameter, value) -> RuleSettings.One.of(rule, parameter, value, null)))
+				.toList());
 	}
 
 	/** What becomes of a number that is set. */
@@ -46,11 +50,13 @@ final class AskedRuleArgs extends RuleArgs {
 		int equal = text.indexOf('=');
 		int point = text.indexOf('.');
 		if (point < 1 || equal < point) {
-			throw new ParameterException(spec.commandLine(), "'" + text + "' is not of the form RULE.NUMBER=VALUE, such as few-readings.fewest-readings=4");
+			throw new ParameterException(spec.commandLine(),
+					"'" + text + "' is not of the form RULE.NUMBER=VALUE, such as few-readings.fewest-readings=4");
 		}
 		try {
 			Rule rule = CleaningRules.registry().rule(text.substring(0, point));
-			return setting.of(rule, rule.parameter(text.substring(point + 1, equal)), Double.parseDouble(text.substring(equal + 1).strip()));
+			return setting.of(rule, rule.parameter(text.substring(point + 1, equal)),
+					Double.parseDouble(text.substring(equal + 1).strip()));
 		} catch (NumberFormatException e) {
 			throw new ParameterException(spec.commandLine(), "'" + text.substring(equal + 1) + "' is no number", e);
 		} catch (IllegalArgumentException e) {
@@ -61,9 +67,12 @@ final class AskedRuleArgs extends RuleArgs {
 	/** What rules are told otherwise than usual, for scripts. */
 	static Json into(Json json, RulesAsTold told) {
 		return json.put("settings", told.told().stream().map(each -> new Json().put("rule", each.rule().id())
-				.put("parameter", each.parameter() == null ? null : each.parameter().id()).put("value", each.parameter() == null ? null : each.value())
-				.put("usual", each.parameter() == null ? null : each.parameter().usual()).put("asked", each.parameter() != null || each.forOnce())
-				.put("reason", each.kept().reason()).put("from", each.forOnce() ? "command line" : "archive").fields()).toList())
+				.put("parameter", each.parameter() == null ? null : each.parameter().id())
+				.put("value", each.parameter() == null ? null : each.value())
+				.put("usual", each.parameter() == null ? null : each.parameter().usual())
+				.put("asked", each.parameter() != null || each.forOnce())
+				.put("reason", each.kept().reason()).put("from", each.forOnce() ? "command line" : "archive").fields())
+				.toList())
 				.put("settingProblems", told.problems());
 	}
 

@@ -23,7 +23,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "assignments", description = { "List who is to review which proposals, how far each has come, and how far each agrees with others.",
+@Command(name = "assignments", description = {
+		"List who is to review which proposals, how far each has come, and how far each agrees with others.",
 		"With --remove: takes assignments away, as one save point. Verdicts stay." })
 final class AssignmentsCommand extends ArchiveCommand {
 
@@ -44,7 +45,8 @@ final class AssignmentsCommand extends ArchiveCommand {
 			List<String> known = Assigned.of(archive.archive()).stream().map(Assigned::id).toList();
 			for (String id : remove) {
 				if (!known.contains(id)) {
-					throw new ParameterException(spec.commandLine(), "no assignment has the id '" + id + "'; \"assignments\" lists them");
+					throw new ParameterException(spec.commandLine(),
+							"no assignment has the id '" + id + "'; \"assignments\" lists them");
 				}
 			}
 			Assigning.remove(archive.archive(), remove).apply();
@@ -53,7 +55,8 @@ final class AssignmentsCommand extends ArchiveCommand {
 		ReviewPolicy policy = new PolicyArgs().policy(archive);
 		List<Map<String, Object>> told = new ArrayList<>();
 		for (String id : splits(archive.archive())) {
-			Optional<Split> split = archive.archive().getSplits().stream().filter(each -> each.getId().equals(id)).findFirst();
+			Optional<Split> split = archive.archive().getSplits().stream().filter(each -> each.getId().equals(id))
+					.findFirst();
 			if (split.isPresent()) {
 				WorkShares shares = WorkShares.of(archive.archive(), split.get(), policy.bands());
 				List<ShareProgress> progress = shares.progress(Standings.of(archive.archive(), split.get(), policy));
@@ -62,8 +65,9 @@ final class AssignmentsCommand extends ArchiveCommand {
 					print(shares, progress);
 				}
 			} else {
-				Assigned.of(archive.archive(), id).forEach(each -> note("assignment " + each.id() + " (" + each.share() + " to " + each.reviewer()
-						+ ") is of split " + id + ", which is gone; --remove takes it away"));
+				Assigned.of(archive.archive(), id)
+						.forEach(each -> note("assignment " + each.id() + " (" + each.share() + " to " + each.reviewer()
+								+ ") is of split " + id + ", which is gone; --remove takes it away"));
 			}
 		}
 		if (json) {
@@ -83,33 +87,45 @@ final class AssignmentsCommand extends ArchiveCommand {
 	}
 
 	static Json json(Assigned assigned, WorkShares shares) {
-		return new Json().put("id", assigned.id()).put("reviewer", assigned.reviewer()).put("share", assigned.share().toString())
-				.put("proposals", shares.size(assigned.share())).put("assignedBy", assigned.person()).put("time", String.valueOf(assigned.time()));
+		return new Json().put("id", assigned.id()).put("reviewer", assigned.reviewer())
+				.put("share", assigned.share().toString())
+				.put("proposals", shares.size(assigned.share())).put("assignedBy", assigned.person())
+				.put("time", String.valueOf(assigned.time()));
 	}
 
 	private static Json json(WorkShares shares, List<ShareProgress> progress) {
-		return new Json().put("split", shares.split()).put("proposals", shares.proposals()).put("unassigned", shares.unassigned())
+		return new Json().put("split", shares.split()).put("proposals", shares.proposals())
+				.put("unassigned", shares.unassigned())
 				.put("reviewers", progress.stream().map(each -> json(each, shares).fields()).toList());
 	}
 
 	private static Json json(ShareProgress progress, WorkShares shares) {
 		Agreement agreement = progress.agreement();
-		return new Json().put("reviewer", progress.reviewer()).put("shares", progress.shares().stream().map(each -> json(each, shares).fields()).toList())
-				.put("proposals", progress.proposals()).put("given", progress.given()).put("byOthers", progress.byOthers()).put("toDo", progress.toDo())
-				.put("secondReviewsDue", progress.secondsDue()).put("disputed", progress.disputed()).put("judgedByTwo", agreement.kappa().items())
-				.put("agreed", agreement.kappa().observed()).put("kappa", agreement.kappa().value()).put("kappaDegenerate", agreement.isDegenerate());
+		return new Json().put("reviewer", progress.reviewer())
+				.put("shares", progress.shares().stream().map(each -> json(each, shares).fields()).toList())
+				.put("proposals", progress.proposals()).put("given", progress.given())
+				.put("byOthers", progress.byOthers()).put("toDo", progress.toDo())
+				.put("secondReviewsDue", progress.secondsDue()).put("disputed", progress.disputed())
+				.put("judgedByTwo", agreement.kappa().items())
+				.put("agreed", agreement.kappa().observed()).put("kappa", agreement.kappa().value())
+				.put("kappaDegenerate", agreement.isDegenerate());
 	}
 
 	private void print(WorkShares shares, List<ShareProgress> progress) {
-		out().println("split        " + shares.split() + ": " + shares.proposals() + " proposals, " + shares.unassigned() + " assigned to nobody");
-		shares.assignments().forEach(each -> out().println("             " + each.id() + "  " + each.share() + " to " + each.reviewer() + ", assigned by "
-				+ each.person() + " at " + each.time()));
+		out().println("split        " + shares.split() + ": " + shares.proposals() + " proposals, "
+				+ shares.unassigned() + " assigned to nobody");
+		shares.assignments()
+				.forEach(each -> out().println(
+						"             " + each.id() + "  " + each.share() + " to " + each.reviewer() + ", assigned by "
+								+ each.person() + " at " + each.time()));
 		if (progress.isEmpty()) {
 			return;
 		}
-		ConsoleTable table = new ConsoleTable("reviewer", "proposals", "given", "by others", "to do", "2nd due", "disputed", "agreement");
+		ConsoleTable table = new ConsoleTable("reviewer", "proposals", "given", "by others", "to do", "2nd due",
+				"disputed", "agreement");
 		for (ShareProgress each : progress) {
-			table.row(each.reviewer(), text(each.proposals()), text(each.given()), text(each.byOthers()), text(each.toDo()), text(each.secondsDue()),
+			table.row(each.reviewer(), text(each.proposals()), text(each.given()), text(each.byOthers()),
+					text(each.toDo()), text(each.secondsDue()),
 					text(each.disputed()), agreement(each.agreement()));
 		}
 		table.print(out());
@@ -121,7 +137,9 @@ final class AssignmentsCommand extends ArchiveCommand {
 
 	private static String agreement(Agreement agreement) {
 		return agreement.kappa().items() == 0 ? "–"
-				: String.format(Locale.ROOT, "%.0f %% of %d", 100 * agreement.kappa().observed(), agreement.kappa().items())
-						+ (agreement.isDegenerate() ? "" : String.format(Locale.ROOT, ", κ %.2f", agreement.kappa().value()).replace("-", "−"));
+				: String.format(Locale.ROOT, "%.0f %% of %d", 100 * agreement.kappa().observed(),
+						agreement.kappa().items())
+						+ (agreement.isDegenerate() ? ""
+								: String.format(Locale.ROOT, ", κ %.2f", agreement.kappa().value()).replace("-", "−"));
 	}
 }

@@ -73,10 +73,13 @@ final class CheckCommand extends ArchiveCommand {
 			if (findings.isEmpty() && waived == 0) {
 				continue;
 			}
-			out().println(rule.id() + ": " + rule.title() + " (" + findings.size() + (waived == 0 ? ")" : ", " + waived + " waived)"));
+			out().println(rule.id() + ": " + rule.title() + " (" + findings.size()
+					+ (waived == 0 ? ")" : ", " + waived + " waived)"));
 			for (Finding finding : findings.subList(0, Math.min(most, findings.size()))) {
 				out().println("  " + word(finding.severity()) + "  " + finding.contentKey() + "  " + finding.message()
-						+ (finding.precision().isEmpty() ? "" : String.format(Locale.ROOT, "  [right here: %.0f %%]", 100 * finding.precision().getAsDouble()))
+						+ (finding.precision().isEmpty() ? ""
+								: String.format(Locale.ROOT, "  [right here: %.0f %%]",
+										100 * finding.precision().getAsDouble()))
 						+ finding.remedy().map(r -> "  [remedy: " + r.preview() + others(finding) + "]").orElse(""));
 			}
 			if (findings.size() > most) {
@@ -113,11 +116,15 @@ final class CheckCommand extends ArchiveCommand {
 
 	private static Json json(Finding f) {
 		return new Json().put("rule", f.rule()).put("severity", word(f.severity()))
-				.put("precision", f.precision().isPresent() ? f.precision().getAsDouble() : null).put("message", f.message())
+				.put("precision", f.precision().isPresent() ? f.precision().getAsDouble() : null)
+				.put("message", f.message())
 				.put("subjects", f.subjects().stream().map(Subject::label).toList())
 				.put("figures", f.evidence().stream()
-						.map(e -> new Json().put("name", e.name()).put("value", e.value()).put("unit", e.unit()).fields()).toList())
+						.map(e -> new Json().put("name", e.name()).put("value", e.value()).put("unit", e.unit())
+								.fields())
+						.toList())
 				.put("remedy", f.remedy().map(Remedy::preview).orElse(null))
-				.put("alternatives", f.alternatives().stream().map(Alternative::name).toList()).put("effect", null).put("key", f.contentKey());
+				.put("alternatives", f.alternatives().stream().map(Alternative::name).toList()).put("effect", null)
+				.put("key", f.contentKey());
 	}
 }

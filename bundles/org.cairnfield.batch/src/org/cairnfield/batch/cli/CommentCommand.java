@@ -27,8 +27,7 @@ import picocli.CommandLine.ParameterException;
 		"It is no verdict, and is never changed or removed. \"comments\" lists them." })
 final class CommentCommand extends ArchiveCommand {
 
-	@Option(names = "--on", required = true, paramLabel = "SUBJECT",
-			description = "\"proposal SPLIT survey/sample\", \"finding RULE KEY\" with the key that \"check\" prints, or \"release VERSION\".")
+	@Option(names = "--on", required = true, paramLabel = "SUBJECT", description = "\"proposal SPLIT survey/sample\", \"finding RULE KEY\" with the key that \"check\" prints, or \"release VERSION\".")
 	String on;
 
 	@Option(names = "--text", required = true, paramLabel = "TEXT", description = "What to say.")
@@ -74,7 +73,8 @@ final class CommentCommand extends ArchiveCommand {
 			Labels labels = split.getLabels() == null ? Labels.NONE : split.getLabels();
 			int row = labels.row(of.sample());
 			if (row < 0 || labels.cluster(row) != Labels.NOISE) {
-				throw new ArchiveException(of.sample() + " is not noise in split " + of.split() + ", so nothing is proposed for it",
+				throw new ArchiveException(
+						of.sample() + " is not noise in split " + of.split() + ", so nothing is proposed for it",
 						"name a sample that \"verdicts --export\" lists");
 			}
 		} else if (subject instanceof CommentSubject.OfFinding of) {
@@ -82,14 +82,16 @@ final class CommentCommand extends ArchiveCommand {
 		} else if (subject instanceof CommentSubject.OfRelease of) {
 			ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
 			Optional<String> found = Stream.concat(book.list().stream().map(release -> release.manifest().version()),
-					book.prepared().stream().map(prepared -> prepared.version())).filter(of.version()::equals).findFirst();
+					book.prepared().stream().map(prepared -> prepared.version())).filter(of.version()::equals)
+					.findFirst();
 			if (found.isEmpty()) {
 				throw new ArchiveException("there is no release " + of.version(), "\"releases\" lists them");
 			}
 		}
 	}
 
-	private void requireFinding(OpenArchive archive, CommentSubject.OfFinding of, Workers workers) throws ArchiveException {
+	private void requireFinding(OpenArchive archive, CommentSubject.OfFinding of, Workers workers)
+			throws ArchiveException {
 		List<Rule> rules;
 		try {
 			rules = CleaningRules.registry().some(List.of(of.rule()));

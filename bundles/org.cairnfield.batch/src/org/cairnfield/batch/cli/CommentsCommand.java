@@ -34,11 +34,16 @@ final class CommentsCommand extends ArchiveCommand {
 		CommentBook book = new CommentBook(archive.archive(), Clock.systemUTC());
 		List<Comment> comments = subject == null ? book.all() : book.on(subject);
 		if (json) {
-			printJson(new Json().put("comments", comments.stream().map(comment -> new Json().put("id", comment.getId()).put("on", comment.getSubject())
-					.put("person", comment.getPerson()).put("time", String.valueOf(comment.getTime())).put("text", comment.getText()).fields()).toList()));
+			printJson(new Json().put("comments",
+					comments.stream()
+							.map(comment -> new Json().put("id", comment.getId()).put("on", comment.getSubject())
+									.put("person", comment.getPerson()).put("time", String.valueOf(comment.getTime()))
+									.put("text", comment.getText()).fields())
+							.toList()));
 			return;
 		}
-		comments.forEach(comment -> out().println(comment.getTime() + "  " + comment.getPerson() + " on " + comment.getSubject() + ": " + comment.getText()));
+		comments.forEach(comment -> out().println(comment.getTime() + "  " + comment.getPerson() + " on "
+				+ comment.getSubject() + ": " + comment.getText()));
 		if (comments.isEmpty()) {
 			out().println("no comments");
 		}

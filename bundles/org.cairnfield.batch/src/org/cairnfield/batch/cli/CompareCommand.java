@@ -49,13 +49,15 @@ final class CompareCommand extends ArchiveCommand {
 	}
 
 	private static Map<String, Object> json(SurveyDiff survey) {
-		return new Json().put("survey", survey.survey()).put("samples", survey.samples().stream().map(c -> c.id()).toList())
+		return new Json().put("survey", survey.survey())
+				.put("samples", survey.samples().stream().map(c -> c.id()).toList())
 				.put("readingsAdded", survey.readingsAdded()).put("readingsRemoved", survey.readingsRemoved())
 				.put("readingsChanged", survey.readingsChanged()).fields();
 	}
 
 	private static Map<String, Object> json(ObjectChange change) {
-		return new Json().put("what", change.what()).put("id", change.id()).put("way", change.way().name().toLowerCase(java.util.Locale.ROOT))
+		return new Json().put("what", change.what()).put("id", change.id())
+				.put("way", change.way().name().toLowerCase(java.util.Locale.ROOT))
 				.put("fields", change.fields().stream().map(Object::toString).toList()).fields();
 	}
 }

@@ -15,7 +15,8 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "conflicts", description = { "List what several people have set to different values; out to a table and in from one.",
+@Command(name = "conflicts", description = {
+		"List what several people have set to different values; out to a table and in from one.",
 		"What is decided is one save point, or nothing where a row is wrong." })
 final class ConflictsCommand extends ArchiveCommand {
 
@@ -63,15 +64,20 @@ final class ConflictsCommand extends ArchiveCommand {
 	}
 
 	private static Object json(Conflict conflict) {
-		return new Json().put("place", conflict.getPlace()).put("unit", conflict.getUnit()).put("before", conflict.getBase())
-				.put("claims", conflict.getClaims().stream().map(claim -> new Json().put("value", claim.getValue()).put("person", claim.getPerson())
-						.put("time", claim.getTime() == null ? null : claim.getTime().toString()).fields()).toList()).fields();
+		return new Json().put("place", conflict.getPlace()).put("unit", conflict.getUnit())
+				.put("before", conflict.getBase())
+				.put("claims", conflict.getClaims().stream()
+						.map(claim -> new Json().put("value", claim.getValue()).put("person", claim.getPerson())
+								.put("time", claim.getTime() == null ? null : claim.getTime().toString()).fields())
+						.toList())
+				.fields();
 	}
 
 	private void print(Conflict conflict) {
 		out().println(conflict.getPlace() + ": " + conflict.getUnit() + ", before: " + shown(conflict.getBase()));
 		for (Claim claim : conflict.getClaims()) {
-			out().println("  " + shown(claim.getValue()) + "  by " + claim.getPerson() + (claim.getTime() == null ? "" : ", " + claim.getTime()));
+			out().println("  " + shown(claim.getValue()) + "  by " + claim.getPerson()
+					+ (claim.getTime() == null ? "" : ", " + claim.getTime()));
 		}
 	}
 

@@ -8,12 +8,12 @@ import org.cairnfield.core.task.Workers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "connect", description = { "Connect an archive with the remote through which people exchange it. Nothing is sent yet.",
+@Command(name = "connect", description = {
+		"Connect an archive with the remote through which people exchange it. Nothing is sent yet.",
 		"A folder that is not there becomes a bare repository of Git. Credentials are those that Git has." })
 final class ConnectCommand extends ArchiveCommand {
 
-	@Option(names = "--to", required = true, paramLabel = "URL",
-			description = "A folder, or a URL of Git: file, ssh, http or https; without a password.")
+	@Option(names = "--to", required = true, paramLabel = "URL", description = "A folder, or a URL of Git: file, ssh, http or https; without a password.")
 	String url;
 
 	@Override

@@ -27,9 +27,11 @@ final class CopyCommand extends SurveyCommand {
 		try (OpenArchive archive = store.open(made, Mode.READ)) {
 			meet(archive.damages());
 			if (json) {
-				printJson(new Json().put("remote", remote.text()).put("folder", made.toString()).put("digest", archive.digest()));
+				printJson(new Json().put("remote", remote.text()).put("folder", made.toString()).put("digest",
+						archive.digest()));
 			} else {
-				out().println("copied       " + remote.text() + " to " + made + ", digest " + archive.digest().substring(0, 12));
+				out().println("copied       " + remote.text() + " to " + made + ", digest "
+						+ archive.digest().substring(0, 12));
 			}
 		}
 	}

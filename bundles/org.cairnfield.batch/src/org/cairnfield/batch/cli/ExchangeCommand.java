@@ -12,7 +12,8 @@ import org.cairnfield.model.values.Count;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "exchange", description = { "Exchange an archive with others: what is here becomes a save point, what others have sent is merged",
+@Command(name = "exchange", description = {
+		"Exchange an archive with others: what is here becomes a save point, what others have sent is merged",
 		"with it, and both go to the remote. Nothing is forced, and nothing that people decided is lost." })
 final class ExchangeCommand extends ArchiveCommand {
 
@@ -34,17 +35,21 @@ final class ExchangeCommand extends ArchiveCommand {
 		exchanged.notes().forEach(this::note);
 		String remote = archive.exchange().remote().map(RemoteUrl::text).orElse(null);
 		if (json) {
-			printJson(new Json().put("remote", remote).put("received", exchanged.received().stream().map(point -> json(point).fields()).toList())
+			printJson(new Json().put("remote", remote)
+					.put("received", exchanged.received().stream().map(point -> json(point).fields()).toList())
 					.put("sent", exchanged.sent().stream().map(point -> json(point).fields()).toList())
 					.put("merged", exchanged.merged().map(point -> (Object) json(point).fields()).orElse(null))
-					.put("conflicts", exchanged.conflicts()).put("notes", exchanged.notes()).put("digest", archive.digest()));
+					.put("conflicts", exchanged.conflicts()).put("notes", exchanged.notes())
+					.put("digest", archive.digest()));
 		} else {
 			out().println(String.format("%-13s %s", "remote", remote));
 			print(dryRun ? "would come in" : "received", exchanged.received());
 			print(dryRun ? "would go out" : "sent", exchanged.sent());
-			exchanged.merged().ifPresent(point -> out().println("merged as     " + point.shortId() + ": " + point.summary()));
+			exchanged.merged()
+					.ifPresent(point -> out().println("merged as     " + point.shortId() + ": " + point.summary()));
 			if (exchanged.conflicts() > 0) {
-				out().println("to decide     " + Count.of(exchanged.conflicts(), "conflict") + "; \"conflicts\" lists them");
+				out().println(
+						"to decide     " + Count.of(exchanged.conflicts(), "conflict") + "; \"conflicts\" lists them");
 			}
 		}
 		if (exchanged.conflicts() > 0) {
@@ -53,7 +58,9 @@ final class ExchangeCommand extends ArchiveCommand {
 	}
 
 	private void print(String what, List<SavePoint> points) {
-		out().println(String.format("%-13s %s", what, points.isEmpty() ? "nothing" : Count.of(points.size(), "save point")));
-		points.forEach(point -> out().println("  " + point.shortId() + "  " + point.time() + "  " + point.person() + "  " + point.summary()));
+		out().println(
+				String.format("%-13s %s", what, points.isEmpty() ? "nothing" : Count.of(points.size(), "save point")));
+		points.forEach(point -> out().println(
+				"  " + point.shortId() + "  " + point.time() + "  " + point.person() + "  " + point.summary()));
 	}
 }

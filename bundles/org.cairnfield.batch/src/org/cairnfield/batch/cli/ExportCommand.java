@@ -33,7 +33,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "export", description = { "Export the map, or a release of it, for other programs and for devices, with checksums and a page of cautions.",
+@Command(name = "export", description = {
+		"Export the map, or a release of it, for other programs and for devices, with checksums and a page of cautions.",
 		"Addresses, times and names can be personal data: local law decides what may leave." })
 final class ExportCommand extends ArchiveCommand {
 
@@ -99,7 +100,8 @@ final class ExportCommand extends ArchiveCommand {
 		try {
 			return new Pseudonyms(Files.readAllBytes(keyFile));
 		} catch (IOException e) {
-			throw new IntakeException(keyFile, 0, "the key cannot be read", "Name a file with at least " + Pseudonyms.LEAST_KEY_BYTES + " random bytes");
+			throw new IntakeException(keyFile, 0, "the key cannot be read",
+					"Name a file with at least " + Pseudonyms.LEAST_KEY_BYTES + " random bytes");
 		} catch (IllegalArgumentException e) {
 			throw new IntakeException(keyFile, 0, e.getMessage(), "Make a longer one");
 		}
@@ -122,13 +124,16 @@ final class ExportCommand extends ArchiveCommand {
 			PastState then = book.openReadOnly(version);
 			requireSound("release " + version, then.damages());
 			content = then.archive();
-			source = new ArchiveExport.Source(version, release.manifest().digest(), Instant.parse(release.manifest().signedAt()));
+			source = new ArchiveExport.Source(version, release.manifest().digest(),
+					Instant.parse(release.manifest().signedAt()));
 			pack = packArgs.request(release.manifest().settings());
 			policy = GateSet.parse(release.manifest().gateSet()).policy(content);
 		}
-		ArchiveExport.Exported exported = ArchiveExport.write(content, source, policy, out, request(pseudonyms(), pack), damages(), workers);
+		ArchiveExport.Exported exported = ArchiveExport.write(content, source, policy, out, request(pseudonyms(), pack),
+				damages(), workers);
 		if (json) {
-			printJson(new Json().put("files", exported.files().stream().map(Path::toString).toList()).put("notes", exported.notes()));
+			printJson(new Json().put("files", exported.files().stream().map(Path::toString).toList()).put("notes",
+					exported.notes()));
 			return;
 		}
 		exported.files().forEach(file -> out().println(file));

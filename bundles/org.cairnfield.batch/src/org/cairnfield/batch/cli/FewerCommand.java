@@ -11,8 +11,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "fewer", description = { "Find out how few access points will do: those that explain the place best, and what it costs to leave the others out, "
-		+ "measured on held-out training positions.", "With --keep the others are set aside, as one save point that can be restored." })
+@Command(name = "fewer", description = {
+		"Find out how few access points will do: those that explain the place best, and what it costs to leave the others out, "
+				+ "measured on held-out training positions.",
+		"With --keep the others are set aside, as one save point that can be restored." })
 final class FewerCommand extends ArchiveCommand {
 
 	@Option(names = "--keep", paramLabel = "N", description = "Set all but so many access points aside: one of the numbers that are listed.")
@@ -32,7 +34,9 @@ final class FewerCommand extends ArchiveCommand {
 		if (keep != null) {
 			FewerAccessPoints.Step step = fewer.steps().stream().skip(1).filter(each -> each.kept() == keep).findFirst()
 					.orElseThrow(() -> new ParameterException(spec.commandLine(), "--keep must be one of "
-							+ String.join(", ", fewer.steps().stream().skip(1).map(each -> Integer.toString(each.kept())).toList()) + ", was " + keep));
+							+ String.join(", ",
+									fewer.steps().stream().skip(1).map(each -> Integer.toString(each.kept())).toList())
+							+ ", was " + keep));
 			new RemedyCommands(archive.archive()).apply(step.remedy());
 			record(archive);
 		}
@@ -50,7 +54,8 @@ final class FewerCommand extends ArchiveCommand {
 	}
 
 	private static Map<String, Object> step(FewerAccessPoints.Step step) {
-		return new Json().put("accessPoints", step.kept()).put("others", List.copyOf(step.others())).put("errorM", step.errorM())
+		return new Json().put("accessPoints", step.kept()).put("others", List.copyOf(step.others()))
+				.put("errorM", step.errorM())
 				.put("comparisonShare", step.comparisonShare()).put("packBytes", step.bytes()).fields();
 	}
 }

@@ -16,8 +16,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "floors", description = { "Take in floor plans of a site, as one save point: an IMDF archive (OGC 20-094), zipped or as a folder, or a GeoJSON file "
-		+ "(RFC 7946) of polygons per floor.",
+@Command(name = "floors", description = {
+		"Take in floor plans of a site, as one save point: an IMDF archive (OGC 20-094), zipped or as a folder, or a GeoJSON file "
+				+ "(RFC 7946) of polygons per floor.",
 		"Levels become outlines of floors, rooms, walls and doors their plan images. Floors that the site does not have are made; those that the file does not "
 				+ "have stay as they are." })
 final class FloorsCommand extends ArchiveCommand {
@@ -50,16 +51,21 @@ final class FloorsCommand extends ArchiveCommand {
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		Site site = ArchiveWork.site(archive.archive(), siteName);
 		MappedFloors floors = MappedFloors.read(file);
-		FloorTaking taking = FloorTaking.of(archive.archive(), site.getId(), floors, new FloorWish(building, shift, place));
+		FloorTaking taking = FloorTaking.of(archive.archive(), site.getId(), floors,
+				new FloorWish(building, shift, place));
 		taking.notes().forEach(this::note);
 		if (json) {
-			printJson(new Json().put("site", SiblingNames.label(site)).put("id", site.getId()).put("format", floors.format()).put("dryRun", dryRun)
-					.put("changes", taking.isChange()).put("placedAt", taking.placed().map(Object::toString).orElse(null))
+			printJson(new Json().put("site", SiblingNames.label(site)).put("id", site.getId())
+					.put("format", floors.format()).put("dryRun", dryRun)
+					.put("changes", taking.isChange())
+					.put("placedAt", taking.placed().map(Object::toString).orElse(null))
 					.put("floors", taking.changes().stream().map(FloorsCommand::json).toList()));
 		} else {
 			out().println(floors.format() + (dryRun ? ", nothing is changed:" : ":"));
-			taking.changes().forEach(change -> out().println("  " + change.title() + ": " + change.whatText() + "; outline: " + change.outlineText()
-					+ "; plan image: " + change.imageText() + "; samples: " + change.samplesText()));
+			taking.changes()
+					.forEach(change -> out().println(
+							"  " + change.title() + ": " + change.whatText() + "; outline: " + change.outlineText()
+									+ "; plan image: " + change.imageText() + "; samples: " + change.samplesText()));
 		}
 		if (!dryRun) {
 			taking.apply(archive);
@@ -69,9 +75,12 @@ final class FloorsCommand extends ArchiveCommand {
 
 	private static Map<String, Object> json(FloorChange change) {
 		Outline outline = change.after().outline();
-		return new Json().put("level", change.level()).put("name", change.name()).put("made", change.isNew()).put("changed", change.isChange())
-				.put("feature", change.source().feature()).put("outlineCorners", outline == null ? null : outline.size())
-				.put("areaM2", outline == null ? null : outline.areaSquareMetres()).put("planImage", change.after().image())
+		return new Json().put("level", change.level()).put("name", change.name()).put("made", change.isNew())
+				.put("changed", change.isChange())
+				.put("feature", change.source().feature())
+				.put("outlineCorners", outline == null ? null : outline.size())
+				.put("areaM2", outline == null ? null : outline.areaSquareMetres())
+				.put("planImage", change.after().image())
 				.put("samples", change.seen().samples()).put("samplesOutside", change.seen().outside())
 				.put("farthestOutsideM", change.seen().farthest()).fields();
 	}

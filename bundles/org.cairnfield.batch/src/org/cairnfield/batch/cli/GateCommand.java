@@ -38,7 +38,8 @@ final class GateCommand extends ArchiveCommand {
 		ReleaseBook book = new ReleaseBook(archive, Clock.systemUTC());
 		if (init) {
 			if (Files.exists(archive.folder().resolve("releases").resolve(GateSet.FILE))) {
-				throw new ParameterException(spec.commandLine(), "the archive has a file releases/" + GateSet.FILE + " already: edit it");
+				throw new ParameterException(spec.commandLine(),
+						"the archive has a file releases/" + GateSet.FILE + " already: edit it");
 			}
 			book.keep(GateSet.USUAL, archiveArgs.person());
 			record(archive);
@@ -53,7 +54,8 @@ final class GateCommand extends ArchiveCommand {
 		} else {
 			GateTable.print(check.results(), out());
 			out().println();
-			out().println(check.holding().isEmpty() ? "every gate is met" : check.holding().size() + " of " + check.results().size() + " gates hold a release back");
+			out().println(check.holding().isEmpty() ? "every gate is met"
+					: check.holding().size() + " of " + check.results().size() + " gates hold a release back");
 		}
 		endWith(check.holding().isEmpty() ? ExitCode.OK : ExitCode.GATES);
 	}

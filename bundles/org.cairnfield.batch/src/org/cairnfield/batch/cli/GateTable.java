@@ -19,9 +19,14 @@ final class GateTable {
 	}
 
 	static List<Map<String, Object>> json(List<GateResult> results) {
-		return results.stream().map(r -> new Json().put("gate", r.gate().key()).put("title", r.gate().title()).put("figure", r.figure())
-				.put("bound", r.bound()).put("relation", r.gate().atMost() ? "at most" : "at least").put("met", r.isMet())
-				.put("overruledBy", r.overrule() == null ? null : r.overrule().person())
-				.put("reason", r.overrule() == null ? null : r.overrule().reason()).put("evidence", r.evidence()).fields()).toList();
+		return results.stream()
+				.map(r -> new Json().put("gate", r.gate().key()).put("title", r.gate().title())
+						.put("figure", r.figure())
+						.put("bound", r.bound()).put("relation", r.gate().atMost() ? "at most" : "at least")
+						.put("met", r.isMet())
+						.put("overruledBy", r.overrule() == null ? null : r.overrule().person())
+						.put("reason", r.overrule() == null ? null : r.overrule().reason())
+						.put("evidence", r.evidence()).fields())
+				.toList();
 	}
 }

@@ -28,8 +28,7 @@ import picocli.CommandLine.TypeConversionException;
 /** Which survey files, and how to read them where the guess is wrong. */
 final class IntakeArgs {
 
-	@Option(names = "--map", arity = "1..*", required = true, paramLabel = "FILE",
-			description = "Survey files of the map: wide, long or paired tables, plain or gzip.")
+	@Option(names = "--map", arity = "1..*", required = true, paramLabel = "FILE", description = "Survey files of the map: wide, long or paired tables, plain or gzip.")
 	List<Path> map;
 
 	@Mixin
@@ -50,12 +49,10 @@ final class IntakeArgs {
 		@Option(names = "--not-heard", paramLabel = "VALUE", description = "What means not heard, e.g. 100, -110 or empty.")
 		String notHeard;
 
-		@Option(names = "--separator", paramLabel = "CHAR", converter = SeparatorConverter.class,
-				description = "comma, semicolon, tab or the character itself.")
+		@Option(names = "--separator", paramLabel = "CHAR", converter = SeparatorConverter.class, description = "comma, semicolon, tab or the character itself.")
 		Character separator;
 
-		@Option(names = "--charset", paramLabel = "NAME", converter = CharsetConverter.class,
-				description = "Such as UTF-8 or ISO-8859-1.")
+		@Option(names = "--charset", paramLabel = "NAME", converter = CharsetConverter.class, description = "Such as UTF-8 or ISO-8859-1.")
 		Charset charset;
 
 		@Option(names = "--decimal", paramLabel = "CHAR", description = "Decimal mark: . or ,")
@@ -83,9 +80,8 @@ final class IntakeArgs {
 		@Option(names = "--access-points-per-site", description = "Equal names at two sites are two access points.")
 		boolean accessPointsPerSite;
 
-		@Option(names = "--quarantine", paramLabel = "DIR",
-				description = "Folder for quarantined rows, made where there is none; otherwise they are written beside "
-						+ "the survey file.")
+		@Option(names = "--quarantine", paramLabel = "DIR", description = "Folder for quarantined rows, made where there is none; otherwise they are written beside "
+				+ "the survey file.")
 		Path quarantine;
 
 		@Spec(Spec.Target.MIXEE)
@@ -160,7 +156,8 @@ final class IntakeArgs {
 			case "tab", "\\t" -> '\t';
 			default -> {
 				if (value.length() != 1 || "\"\r\n".contains(value)) {
-					throw new TypeConversionException("'" + value + "' is not comma, semicolon, tab or one character that can separate");
+					throw new TypeConversionException(
+							"'" + value + "' is not comma, semicolon, tab or one character that can separate");
 				}
 				yield value.charAt(0);
 			}

@@ -80,14 +80,16 @@ final class IntakeCommand extends SurveyCommand {
 		try {
 			WideTable.write(wide, intake.map(), intake.sampleIds());
 		} catch (IllegalArgumentException e) {
-			throw new IntakeException(wide, 0, e.getMessage(), "Give what has this name another one, or take it in without --wide");
+			throw new IntakeException(wide, 0, e.getMessage(),
+					"Give what has this name another one, or take it in without --wide");
 		}
 	}
 
 	private static Json json(IntoArchive.Kept kept) {
 		return new Json()
 				.put("surveys", kept.surveys().stream().map(t -> new Json().put("file", t.file().toString())
-						.put("survey", t.surveyId()).put("site", t.site()).put("samples", t.samples()).fields()).toList())
+						.put("survey", t.surveyId()).put("site", t.site()).put("samples", t.samples()).fields())
+						.toList())
 				.put("takenBefore", kept.known().stream().map(k -> new Json().put("file", k.file().toString())
 						.put("survey", k.surveyId()).fields()).toList())
 				.put("savePoint", kept.savePoint().map(p -> p.id()).orElse(null))
@@ -99,13 +101,16 @@ final class IntakeCommand extends SurveyCommand {
 	private void ask(IntoArchive.Kept kept) {
 		if (kept.asked().areFound() && intoArchive.sameNames == null) {
 			err().println("question: " + kept.asked().question() + " Taken as " + kept.answer()
-					+ (kept.asked().kept().isPresent() ? ", as the archive has it" : "") + "; --same-names one-sender or --same-names per-site says which.");
+					+ (kept.asked().kept().isPresent() ? ", as the archive has it" : "")
+					+ "; --same-names one-sender or --same-names per-site says which.");
 		}
 	}
 
 	private void print(IntoArchive.Kept kept) {
-		kept.surveys().forEach(t -> out().println("taken in     " + t.surveyId() + ", " + t.samples() + " samples at " + t.site()));
-		kept.known().forEach(k -> out().println("not again    " + k.file().getFileName() + ": its content is in the archive as survey " + k.surveyId()));
+		kept.surveys().forEach(
+				t -> out().println("taken in     " + t.surveyId() + ", " + t.samples() + " samples at " + t.site()));
+		kept.known().forEach(k -> out().println("not again    " + k.file().getFileName()
+				+ ": its content is in the archive as survey " + k.surveyId()));
 		kept.savePoint().ifPresent(p -> out().println("save point   " + p.shortId() + ": " + p.summary()));
 	}
 
@@ -114,13 +119,15 @@ final class IntakeCommand extends SurveyCommand {
 		for (Guess g : preview.guesses()) {
 			guesses.put(g.what(), new Json().put("value", g.value()).put("evidence", g.evidence()));
 		}
-		return new Json().put("file", preview.file().toString()).put("layout", preview.layout() == null ? null : preview.layout().toString())
+		return new Json().put("file", preview.file().toString())
+				.put("layout", preview.layout() == null ? null : preview.layout().toString())
 				.put("part", preview.part()).put("guesses", guesses).fields();
 	}
 
 	private static Json json(Intake intake, List<Preview> previews) {
 		List<Map<String, Object>> files = intake.reports().stream()
-				.map(r -> new Json().put("file", r.file().toString()).put("layout", r.layout().toString()).put("part", r.part())
+				.map(r -> new Json().put("file", r.file().toString()).put("layout", r.layout().toString())
+						.put("part", r.part())
 						.put("rows", r.rowsRead()).put("accepted", r.accepted()).put("quarantined", r.quarantined())
 						.put("notHeard", r.notHeard()).fields())
 				.toList();

@@ -34,12 +34,15 @@ final class IntakeNotes {
 		int line = 0;
 		for (Map.Entry<String, Integer> note : files.entrySet()) {
 			if (!all && line++ == MOST_LINES) {
-				err.println("note: " + (files.size() - MOST_LINES) + " further notes; \"intake\" on the same files shows all");
+				err.println("note: " + (files.size() - MOST_LINES)
+						+ " further notes; \"intake\" on the same files shows all");
 				return;
 			}
 			int more = note.getValue() - 1;
-			err.println("note: " + (note.getValue() == 0 ? "" : firstFile.get(note.getKey())
-					+ (more > 0 ? " and " + more + " more: " : ": ")) + note.getKey());
+			err.println("note: " + (note.getValue() == 0 ? ""
+					: firstFile.get(note.getKey())
+							+ (more > 0 ? " and " + more + " more: " : ": "))
+					+ note.getKey());
 		}
 	}
 }

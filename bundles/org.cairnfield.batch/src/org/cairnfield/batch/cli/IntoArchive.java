@@ -40,7 +40,8 @@ final class IntoArchive {
 	 * @param asked  about names that are used at several sites
 	 * @param answer to that, given or assumed
 	 */
-	record Kept(List<SurveyTaking.Taken> surveys, List<SurveyTaking.Known> known, Optional<SavePoint> savePoint, SameNames asked,
+	record Kept(List<SurveyTaking.Taken> surveys, List<SurveyTaking.Known> known, Optional<SavePoint> savePoint,
+			SameNames asked,
 			SameNames.Answer answer) {
 	}
 
@@ -68,7 +69,8 @@ final class IntoArchive {
 	 * @param sameNames null: as the archive has it
 	 * @param person    null: the user of this machine
 	 */
-	static Kept keep(OpenArchive archive, List<Path> files, Intake intake, SurveyKind kind, SameNames.Answer sameNames, Person person) throws Exception {
+	static Kept keep(OpenArchive archive, List<Path> files, Intake intake, SurveyKind kind, SameNames.Answer sameNames,
+			Person person) throws Exception {
 		Map<Path, String> digests = new HashMap<>();
 		for (Path file : files) {
 			digests.put(file, Sha256.of(file));
@@ -80,7 +82,8 @@ final class IntoArchive {
 			return new Kept(List.of(), taking.known(), Optional.empty(), asked, answer);
 		}
 		taking.command().execute();
-		return new Kept(taking.surveys(), taking.known(), archive.savePoint(PersonArgument.orUser(person), null), asked, answer);
+		return new Kept(taking.surveys(), taking.known(), archive.savePoint(PersonArgument.orUser(person), null), asked,
+				answer);
 	}
 
 	private OpenArchive open() throws Exception {

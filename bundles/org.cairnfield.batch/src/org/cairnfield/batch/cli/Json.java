@@ -8,7 +8,8 @@ import java.util.Map;
 /** JSON objects in the order in which fields are put; a number that is not finite becomes null. Whatever a terminal would obey is escaped. */
 final class Json {
 
-	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
+	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls()
+			.create();
 
 	private final Map<String, Object> fields = new LinkedHashMap<>();
 

@@ -47,7 +47,8 @@ final class LocateCommand extends ArchiveCommand {
 		site.setGeoreference(where);
 		record(archive);
 		if (json) {
-			printJson(new Json().put("site", SiblingNames.label(site)).put("id", site.getId()).put("latitudeDegrees", where.latitudeDegrees())
+			printJson(new Json().put("site", SiblingNames.label(site)).put("id", site.getId())
+					.put("latitudeDegrees", where.latitudeDegrees())
 					.put("longitudeDegrees", where.longitudeDegrees()).put("bearingDegrees", where.bearingDegrees()));
 		}
 	}

@@ -21,7 +21,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "measure", description = { "Measure position errors and cost of plain matching, of the split and of the automatic choice.",
+@Command(name = "measure", description = {
+		"Measure position errors and cost of plain matching, of the split and of the automatic choice.",
 		"With --archive: of a split that it keeps, without and with approved samples, and as a device gets it, on its test surveys. Changes nothing." })
 final class MeasureCommand extends MeasuringCommand {
 
@@ -51,12 +52,15 @@ final class MeasureCommand extends MeasuringCommand {
 		List<Split> splits = ArchiveWork.splits(content, splitNames);
 		boolean one = splits.size() == 1 && !splitNames.isEmpty();
 		ReviewPolicy policy = policyArgs.policy(archive);
-		ReleasedMap map = one ? ReleasedMap.within(content, splits.get(0), policy) : ReleasedMap.of(content, splits, policy);
+		ReleasedMap map = one ? ReleasedMap.within(content, splits.get(0), policy)
+				: ReleasedMap.of(content, splits, policy);
 		Scope scope = one ? splits.get(0).getScope() : Scope.ARCHIVE;
-		Measures measured = Measures.of(map, ArchiveMap.of(content, scope, SurveyKind.TEST).map(), PackRequest.USUAL, workers);
+		Measures measured = Measures.of(map, ArchiveMap.of(content, scope, SurveyKind.TEST).map(), PackRequest.USUAL,
+				workers);
 		if (measured.ways().isEmpty()) {
 			throw new UnfitSurveyException(map.map().size() == 0 ? "the archive has no training sample that is kept"
-					: "there is no test survey in " + scope + ", so nothing can be measured; take one in as a test survey");
+					: "there is no test survey in " + scope
+							+ ", so nothing can be measured; take one in as a test survey");
 		}
 		if (json) {
 			printJson(Results.measurement(map, measured));

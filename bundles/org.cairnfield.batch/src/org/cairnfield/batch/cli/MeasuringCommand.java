@@ -19,8 +19,7 @@ import picocli.CommandLine.Option;
 /** Reads a map and perhaps a test survey, does the whole job, and shows the figures. */
 abstract class MeasuringCommand extends SurveyCommand {
 
-	@Option(names = "--test", arity = "1..*", paramLabel = "FILE",
-			description = "Survey files to test with; otherwise a fifth of the samples is held out, by blocks of positions.")
+	@Option(names = "--test", arity = "1..*", paramLabel = "FILE", description = "Survey files to test with; otherwise a fifth of the samples is held out, by blocks of positions.")
 	List<Path> test = List.of();
 
 	@Mixin
@@ -80,14 +79,16 @@ abstract class MeasuringCommand extends SurveyCommand {
 
 	static void requireCommonAccessPoint(RadioMap map, RadioMap test) throws NotEnoughException {
 		if (Collections.disjoint(new HashSet<>(map.accessPoints()), test.accessPoints())) {
-			throw new NotEnoughException("map and test survey have no access point in common, so nothing can be measured: "
-					+ "the map has " + some(map) + ", the test survey " + some(test));
+			throw new NotEnoughException(
+					"map and test survey have no access point in common, so nothing can be measured: "
+							+ "the map has " + some(map) + ", the test survey " + some(test));
 		}
 	}
 
 	private static String some(RadioMap map) {
 		List<String> names = map.accessPoints();
-		return names.isEmpty() ? "none" : String.join(", ", names.subList(0, Math.min(3, names.size()))) + (names.size() > 3 ? " …" : "");
+		return names.isEmpty() ? "none"
+				: String.join(", ", names.subList(0, Math.min(3, names.size()))) + (names.size() > 3 ? " …" : "");
 	}
 
 	private static Json json(FileRun run, Workers workers) {
@@ -97,7 +98,8 @@ abstract class MeasuringCommand extends SurveyCommand {
 				.put("trainingSamples", run.files().training()).put("testSamples", run.files().tests())
 				.put("heldOut", run.files().isHeldOut()).put("setAside", run.setAside())
 				.put("quarantined", intake.quarantined())
-				.put("split", Results.split(run, workers)).put("proposals", Results.proposals(run)).put("variants", Results.ways(run));
+				.put("split", Results.split(run, workers)).put("proposals", Results.proposals(run))
+				.put("variants", Results.ways(run));
 	}
 
 	private void print(FileRun run, Workers workers) {
@@ -105,7 +107,8 @@ abstract class MeasuringCommand extends SurveyCommand {
 		out().printf(Locale.ROOT, "map          %d samples, %d access points, not heard: %s%n", intake.map().size(),
 				intake.map().accessPointCount(), intake.notHeard());
 		out().printf(Locale.ROOT, "test         %d samples, %s%n", run.files().tests(),
-				run.files().isHeldOut() ? "held out by blocks of positions; the map is made of the other " + run.files().training()
+				run.files().isHeldOut()
+						? "held out by blocks of positions; the map is made of the other " + run.files().training()
 						: "a survey of its own");
 		out().println("cleaned      " + run.cleaned());
 		Results.printSplit(run, workers, out());

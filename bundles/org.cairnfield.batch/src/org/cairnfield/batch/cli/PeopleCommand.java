@@ -19,7 +19,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "people", description = { "List whose SSH key is whose in the archive, or add or remove a person, as one save point.",
+@Command(name = "people", description = {
+		"List whose SSH key is whose in the archive, or add or remove a person, as one save point.",
 		"Only a lead's signature lets a change count; the first person to be added is a lead. \"verify --people\" goes by the list." })
 final class PeopleCommand extends ArchiveCommand {
 
@@ -45,7 +46,8 @@ final class PeopleCommand extends ArchiveCommand {
 	@Override
 	void checkArguments() {
 		if (added != null && removed != null || (added == null) != (key == null) || lead && added == null) {
-			throw new ParameterException(spec.commandLine(), "give --add with --key, or --remove, or neither; --lead goes with --add");
+			throw new ParameterException(spec.commandLine(),
+					"give --add with --key, or --remove, or neither; --lead goes with --add");
 		}
 	}
 
@@ -61,14 +63,16 @@ final class PeopleCommand extends ArchiveCommand {
 		SignerList list = people.list();
 		noteUnsigned(archive, list);
 		if (json) {
-			printJson(new Json().put("savePoint", made == null ? null : made.id()).put("people", list.signatories().stream().map(PeopleCommand::json).toList()));
+			printJson(new Json().put("savePoint", made == null ? null : made.id()).put("people",
+					list.signatories().stream().map(PeopleCommand::json).toList()));
 			return;
 		}
 		if (made != null) {
 			out().println("save point " + made.shortId() + ": " + made.summary());
 		}
 		for (Signatory s : list.signatories()) {
-			out().println(String.join(", ", s.names()) + (s.lead() ? " (lead)" : "") + "  " + s.type() + "  " + s.fingerprint());
+			out().println(String.join(", ", s.names()) + (s.lead() ? " (lead)" : "") + "  " + s.type() + "  "
+					+ s.fingerprint());
 		}
 		if (list.isEmpty()) {
 			out().println("the archive names nobody");
@@ -76,7 +80,8 @@ final class PeopleCommand extends ArchiveCommand {
 	}
 
 	static Object json(Signatory s) {
-		return new Json().put("names", s.names()).put("lead", s.lead()).put("type", s.type()).put("fingerprint", s.fingerprint()).fields();
+		return new Json().put("names", s.names()).put("lead", s.lead()).put("type", s.type())
+				.put("fingerprint", s.fingerprint()).fields();
 	}
 
 	private String publicKey() throws IOException, IntakeException {
@@ -89,7 +94,8 @@ final class PeopleCommand extends ArchiveCommand {
 	/** A list that somebody has edited says nothing until a lead signs it. */
 	private void noteUnsigned(OpenArchive archive, SignerList list) throws IOException, ArchiveException {
 		Path file = archive.resolve(People.FILE);
-		if (Files.isRegularFile(file) && !Arrays.equals(SignerList.of(Files.readAllBytes(file)).toBytes(), list.toBytes())) {
+		if (Files.isRegularFile(file)
+				&& !Arrays.equals(SignerList.of(Files.readAllBytes(file)).toBytes(), list.toBytes())) {
 			note(People.FILE + " is not as a lead has signed it; listed is what counts");
 		}
 	}

@@ -10,7 +10,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "period", description = { "Show of which days the training surveys of a site make its map; set it with --from, --until or --all.",
+@Command(name = "period", description = {
+		"Show of which days the training surveys of a site make its map; set it with --from, --until or --all.",
 		"Surveys of other days stay in the archive. Those without a date are always part of the map." })
 final class PeriodCommand extends ArchiveCommand {
 
@@ -56,13 +57,17 @@ final class PeriodCommand extends ArchiveCommand {
 			record(archive);
 		}
 		if (json) {
-			printJson(new Json().put("site", site.getId()).put("from", site.getMapFrom() == null ? null : site.getMapFrom().toString())
+			printJson(new Json().put("site", site.getId())
+					.put("from", site.getMapFrom() == null ? null : site.getMapFrom().toString())
 					.put("until", site.getMapUntil() == null ? null : site.getMapUntil().toString())
-					.put("surveys", site.getSurveys().stream().filter(ArchiveMap::isOfTheMap).map(survey -> survey.getId()).toList()));
+					.put("surveys", site.getSurveys().stream().filter(ArchiveMap::isOfTheMap)
+							.map(survey -> survey.getId()).toList()));
 			return;
 		}
-		out().println(ArchiveMap.nameOf(site) + ": map of surveys from " + (site.getMapFrom() == null ? "the first" : site.getMapFrom()) + " until "
+		out().println(ArchiveMap.nameOf(site) + ": map of surveys from "
+				+ (site.getMapFrom() == null ? "the first" : site.getMapFrom()) + " until "
 				+ (site.getMapUntil() == null ? "the last" : site.getMapUntil()));
-		site.getSurveys().stream().filter(ArchiveMap::isOfTheMap).forEach(survey -> out().println("  " + survey.getId()));
+		site.getSurveys().stream().filter(ArchiveMap::isOfTheMap)
+				.forEach(survey -> out().println("  " + survey.getId()));
 	}
 }

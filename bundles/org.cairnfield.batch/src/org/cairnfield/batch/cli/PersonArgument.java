@@ -22,7 +22,8 @@ final class PersonArgument implements ITypeConverter<Person> {
 		try {
 			return given != null ? given : Person.ofComputer();
 		} catch (IllegalArgumentException e) {
-			throw new ArchiveException("neither " + Person.VARIABLE + " nor the account of this computer is a name that a history can keep: "
+			throw new ArchiveException("neither " + Person.VARIABLE
+					+ " nor the account of this computer is a name that a history can keep: "
 					+ e.getMessage(), "say who it is with --person", e);
 		}
 	}

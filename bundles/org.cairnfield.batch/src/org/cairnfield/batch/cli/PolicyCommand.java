@@ -14,7 +14,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "policy", description = { "Show or change how proposals are reviewed: bands of strength, second reviewers, audits.",
+@Command(name = "policy", description = {
+		"Show or change how proposals are reviewed: bands of strength, second reviewers, audits.",
 		"Gates, reports and the workbench use the same. With options it is changed, as one save point." })
 final class PolicyCommand extends ArchiveCommand {
 
@@ -36,7 +37,8 @@ final class PolicyCommand extends ArchiveCommand {
 	}
 
 	private boolean changes() {
-		return policyArgs.bands != null || !policyArgs.second.isEmpty() || noSecond || limit != null || confidence != null;
+		return policyArgs.bands != null || !policyArgs.second.isEmpty() || noSecond || limit != null
+				|| confidence != null;
 	}
 
 	@Override
@@ -52,19 +54,22 @@ final class PolicyCommand extends ArchiveCommand {
 	void run(OpenArchive archive, Workers workers) throws Exception {
 		if (changes()) {
 			ReviewPolicy wanted = audited(policyArgs.over(before(archive)));
-			new SetReviewPolicyCommand(archive.archive(), noSecond ? wanted.withSecond(Set.of()) : wanted).executeIfAnother();
+			new SetReviewPolicyCommand(archive.archive(), noSecond ? wanted.withSecond(Set.of()) : wanted)
+					.executeIfAnother();
 			record(archive);
 		}
 		ReviewPolicy policy = new PolicyArgs().policy(archive);
 		if (json) {
-			printJson(new Json().put("bands", policy.bands().toString()).put("second", new TreeSet<>(policy.secondBands()).stream().toList())
+			printJson(new Json().put("bands", policy.bands().toString())
+					.put("second", new TreeSet<>(policy.secondBands()).stream().toList())
 					.put("auditLimit", policy.limitShare()).put("auditConfidence", policy.confidence()));
 			return;
 		}
 		out().println("bands        " + policy.bands());
 		out().println("second       " + (policy.secondBands().isEmpty() ? "no band needs a second reviewer"
 				: String.join(", ", new TreeSet<>(policy.secondBands()))));
-		out().printf(Locale.ROOT, "audit        stops a band with more than %.3g %% wrong, at %.3g %%%n", 100 * policy.limitShare(),
+		out().printf(Locale.ROOT, "audit        stops a band with more than %.3g %% wrong, at %.3g %%%n",
+				100 * policy.limitShare(),
 				100 * policy.confidence());
 	}
 

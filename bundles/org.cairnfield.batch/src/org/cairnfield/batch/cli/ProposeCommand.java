@@ -32,8 +32,7 @@ final class ProposeCommand extends SurveyCommand {
 	@Mixin
 	SplitArgs splitArgs;
 
-	@Option(names = "--proposals", paramLabel = "OUT.csv",
-			description = "Write sample,cluster,strength,margin,carrier,runnerUp: a line a noise sample, cluster empty where unplaced; of an archive with all the evidence.")
+	@Option(names = "--proposals", paramLabel = "OUT.csv", description = "Write sample,cluster,strength,margin,carrier,runnerUp: a line a noise sample, cluster empty where unplaced; of an archive with all the evidence.")
 	Path proposalsFile;
 
 	@Override
@@ -41,7 +40,8 @@ final class ProposeCommand extends SurveyCommand {
 		SplitRequest request = splitArgs.request();
 		ProposalRule rule = splitArgs.rule();
 		if (sourceArgs.isArchive()) {
-			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, OnDamage.REFUSE, archive -> propose(archive, rule, workers));
+			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, OnDamage.REFUSE,
+					archive -> propose(archive, rule, workers));
 			return;
 		}
 		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
@@ -51,8 +51,10 @@ final class ProposeCommand extends SurveyCommand {
 			Tables.proposals(proposalsFile, run);
 		}
 		if (json) {
-			printJson(new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
-					.put("notHeard", intake.notHeard()).put("split", Results.split(run, workers)).put("proposals", Results.proposals(run)));
+			printJson(
+					new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
+							.put("notHeard", intake.notHeard()).put("split", Results.split(run, workers))
+							.put("proposals", Results.proposals(run)));
 		} else {
 			Results.printSplit(run, workers, out());
 			Results.printProposals(run, out());

@@ -21,8 +21,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "refresh", description = { "Measure what can be done about the map of each site now that a newer survey is there: half of its places propose, "
-		+ "the other half judge.", "With --apply do what helps most, or what --remedy names, as one save point that \"restore\" can take back." })
+@Command(name = "refresh", description = {
+		"Measure what can be done about the map of each site now that a newer survey is there: half of its places propose, "
+				+ "the other half judge.",
+		"With --apply do what helps most, or what --remedy names, as one save point that \"restore\" can take back." })
 final class RefreshCommand extends ArchiveCommand {
 
 	@Option(names = "--site", paramLabel = "SITE", description = "Only this site, by name or id.")
@@ -46,7 +48,8 @@ final class RefreshCommand extends ArchiveCommand {
 	void checkArguments() {
 		if (named != null && Arrays.stream(AgeRemedyKind.values()).noneMatch(kind -> kind.word().equals(named))) {
 			throw new ParameterException(spec.commandLine(),
-					"no remedy '" + named + "'; choose from " + String.join(", ", Arrays.stream(AgeRemedyKind.values()).map(AgeRemedyKind::word).toList()));
+					"no remedy '" + named + "'; choose from " + String.join(", ",
+							Arrays.stream(AgeRemedyKind.values()).map(AgeRemedyKind::word).toList()));
 		}
 		if (named != null && !apply) {
 			throw new ParameterException(spec.commandLine(), "--remedy says what to apply, so give --apply too");
@@ -55,13 +58,16 @@ final class RefreshCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		List<Site> sites = siteName == null ? archive.archive().getSites() : List.of(ArchiveWork.site(archive.archive(), siteName));
+		List<Site> sites = siteName == null ? archive.archive().getSites()
+				: List.of(ArchiveWork.site(archive.archive(), siteName));
 		List<Map<String, Object>> told = new ArrayList<>();
 		List<AgeRemedy> chosen = new ArrayList<>();
 		for (Site site : sites) {
-			Optional<AgePlan> plan = day == null ? AgeRemedies.of(archive.archive(), site, workers) : AgeRemedies.of(archive.archive(), site, day, workers);
+			Optional<AgePlan> plan = day == null ? AgeRemedies.of(archive.archive(), site, workers)
+					: AgeRemedies.of(archive.archive(), site, day, workers);
 			if (plan.isEmpty()) {
-				note(ArchiveMap.nameOf(site) + " has no map that is older than " + (day == null ? "its last survey" : "its survey of " + day));
+				note(ArchiveMap.nameOf(site) + " has no map that is older than "
+						+ (day == null ? "its last survey" : "its survey of " + day));
 				continue;
 			}
 			Optional<AgeRemedy> choice = named == null ? plan.get().best()
@@ -83,21 +89,27 @@ final class RefreshCommand extends ArchiveCommand {
 	}
 
 	private void tell(Site site, AgePlan plan, Optional<AgeRemedy> choice) {
-		out().println(String.format(Locale.ROOT, "%s, survey of %s: error of the map before it %.2f m (%.2f to %.2f)", ArchiveMap.nameOf(site), plan.day(),
+		out().println(String.format(Locale.ROOT, "%s, survey of %s: error of the map before it %.2f m (%.2f to %.2f)",
+				ArchiveMap.nameOf(site), plan.day(),
 				plan.error().metres(), plan.error().interval().low(), plan.error().interval().high()));
-		plan.remedies().forEach(each -> out().println("  " + each.kind().word() + ": " + each.preview() + System.lineSeparator() + "    " + each.effect()));
-		out().println(choice.map(each -> (apply ? "  applied: " : "  helps most: ") + each.kind().word()).orElse("  none helps: leave the map as it is"));
+		plan.remedies().forEach(each -> out().println(
+				"  " + each.kind().word() + ": " + each.preview() + System.lineSeparator() + "    " + each.effect()));
+		out().println(choice.map(each -> (apply ? "  applied: " : "  helps most: ") + each.kind().word())
+				.orElse("  none helps: leave the map as it is"));
 	}
 
 	private static Json json(AgePlan plan, Optional<AgeRemedy> choice) {
 		return new Json().put("site", plan.site()).put("day", plan.day().toString()).put("surveys", plan.surveys())
-				.put("errorM", plan.error().isKnown() ? plan.error().metres() : null).put("chosen", choice.map(each -> each.kind().word()).orElse(null))
+				.put("errorM", plan.error().isKnown() ? plan.error().metres() : null)
+				.put("chosen", choice.map(each -> each.kind().word()).orElse(null))
 				.put("remedies", plan.remedies().stream().map(RefreshCommand::json).toList());
 	}
 
 	private static Map<String, Object> json(AgeRemedy each) {
-		return new Json().put("name", each.kind().word()).put("does", each.preview()).put("helps", each.isGain()).put("places", each.places())
-				.put("errorBeforeM", each.before().metres()).put("errorAfterM", each.after().metres()).put("low", each.change().low())
+		return new Json().put("name", each.kind().word()).put("does", each.preview()).put("helps", each.isGain())
+				.put("places", each.places())
+				.put("errorBeforeM", each.before().metres()).put("errorAfterM", each.after().metres())
+				.put("low", each.change().low())
 				.put("high", each.change().high()).fields();
 	}
 }

@@ -19,7 +19,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "release", description = { "Release the map under a version: check the gates, write the manifest, sign it, set a tag.",
+@Command(name = "release", description = {
+		"Release the map under a version: check the gates, write the manifest, sign it, set a tag.",
 		"Where the archive wants another person to sign, this prepares, and that person runs it with --sign." })
 final class ReleaseCommand extends ArchiveCommand {
 
@@ -99,11 +100,13 @@ final class ReleaseCommand extends ArchiveCommand {
 			} else {
 				GateTable.print(check.results(), out());
 			}
-			err().println("cairnfield: nothing was released: " + check.holding().size() + " of " + check.results().size() + " gates hold it back");
+			err().println("cairnfield: nothing was released: " + check.holding().size() + " of "
+					+ check.results().size() + " gates hold it back");
 			endWith(ExitCode.GATES);
 			return;
 		}
-		ReleaseManifest manifest = book.prepare(version == null ? null : SemanticVersion.parse(version), check, archiveArgs.person(),
+		ReleaseManifest manifest = book.prepare(version == null ? null : SemanticVersion.parse(version), check,
+				archiveArgs.person(),
 				notes);
 		if (prepareOnly || check.gates().anotherSigns()) {
 			archive.savePoint(archiveArgs.person(), "Prepare release " + manifest.version());
@@ -112,7 +115,8 @@ final class ReleaseCommand extends ArchiveCommand {
 						.put("gates", GateTable.json(check.results())));
 			} else {
 				out().println("prepared " + manifest.version() + " (" + String.join("; ", manifest.bump()) + "); "
-						+ (check.gates().anotherSigns() ? "another person signs it" : "sign it") + " with --sign --version " + manifest.version());
+						+ (check.gates().anotherSigns() ? "another person signs it" : "sign it")
+						+ " with --sign --version " + manifest.version());
 			}
 			return;
 		}
@@ -121,13 +125,16 @@ final class ReleaseCommand extends ArchiveCommand {
 
 	private void tell(ReleaseTag tag, ReleaseManifest manifest) {
 		if (json) {
-			printJson(new Json().put("released", tag.version()).put("savePoint", tag.savePoint().id()).put("signedBy", tag.person())
-					.put("digest", manifest == null ? null : manifest.digest()).put("bump", manifest == null ? null : manifest.bump())
+			printJson(new Json().put("released", tag.version()).put("savePoint", tag.savePoint().id())
+					.put("signedBy", tag.person())
+					.put("digest", manifest == null ? null : manifest.digest())
+					.put("bump", manifest == null ? null : manifest.bump())
 					.put("changes", manifest == null ? null : manifest.changes())
 					.put("ages", manifest == null ? null : manifest.ages()).put("tag", tag.id()));
 			return;
 		}
-		out().println("released " + tag.version() + (manifest == null ? "" : " (" + String.join("; ", manifest.bump()) + ")") + ", save point "
+		out().println("released " + tag.version()
+				+ (manifest == null ? "" : " (" + String.join("; ", manifest.bump()) + ")") + ", save point "
 				+ tag.savePoint().shortId() + (tag.signed() ? ", tag signed" : ""));
 		out().println("tag " + tag.id() + " (keep it elsewhere; \"verify --digest\" compares)");
 		if (manifest != null) {

@@ -11,7 +11,8 @@ import org.cairnfield.curation.release.ReleaseManifest;
 import org.cairnfield.curation.release.ReleasedState;
 import picocli.CommandLine.Command;
 
-@Command(name = "releases", description = { "List the releases of an archive, the highest version first, and which version the next one would be.",
+@Command(name = "releases", description = {
+		"List the releases of an archive, the highest version first, and which version the next one would be.",
 		"\"compare\" and \"restore\" take versions for names of save points.",
 		"Ends with 13 where a tag is no release, or a release has no tag, as in a clone without tags." })
 final class ReleasesCommand extends ArchiveCommand {
@@ -31,24 +32,30 @@ final class ReleasesCommand extends ArchiveCommand {
 		endWith(gaps.isEmpty() ? ExitCode.OK : ExitCode.NOT_SOUND);
 		if (json) {
 			printJson(new Json().put("releases", releases.stream().map(r -> json(r).fields()).toList())
-					.put("next", new Json().put("version", next.version().toString()).put("reasons", next.reasons())).put("gaps", gaps));
+					.put("next", new Json().put("version", next.version().toString()).put("reasons", next.reasons()))
+					.put("gaps", gaps));
 			return;
 		}
 		for (ReleasedState release : releases) {
 			ReleaseManifest m = release.manifest();
-			out().println(m.version() + "  " + m.signedAt() + "  " + m.signedBy() + "  " + m.digest().substring(0, 12) + "  "
-					+ (m.changes().isEmpty() ? String.join("; ", m.bump()) : String.join(", ", m.changes())));
-			m.gates().stream().filter(g -> !g.overruledBy().isEmpty()).forEach(g -> out().println("    gate " + g.gate() + " (" + g.figure()
-					+ ", " + g.bound() + ") overridden by " + g.overruledBy() + ": " + g.reason()));
+			out().println(
+					m.version() + "  " + m.signedAt() + "  " + m.signedBy() + "  " + m.digest().substring(0, 12) + "  "
+							+ (m.changes().isEmpty() ? String.join("; ", m.bump()) : String.join(", ", m.changes())));
+			m.gates().stream().filter(g -> !g.overruledBy().isEmpty())
+					.forEach(g -> out().println("    gate " + g.gate() + " (" + g.figure()
+							+ ", " + g.bound() + ") overridden by " + g.overruledBy() + ": " + g.reason()));
 		}
-		out().println((releases.isEmpty() ? "no release yet; the first would be " : "the next would be ") + next.version() + ": "
+		out().println((releases.isEmpty() ? "no release yet; the first would be " : "the next would be ")
+				+ next.version() + ": "
 				+ String.join("; ", next.reasons()));
 	}
 
 	private static Json json(ReleasedState release) {
 		ReleaseManifest m = release.manifest();
-		return new Json().put("version", m.version()).put("digest", m.digest()).put("previous", m.previous()).put("preparedBy", m.preparedBy())
+		return new Json().put("version", m.version()).put("digest", m.digest()).put("previous", m.previous())
+				.put("preparedBy", m.preparedBy())
 				.put("signedBy", m.signedBy()).put("signedAt", m.signedAt()).put("tagSigned", release.tag().signed())
-				.put("tag", release.tag().id()).put("savePoint", release.tag().savePoint().id()).put("changes", m.changes()).put("notes", m.notes());
+				.put("tag", release.tag().id()).put("savePoint", release.tag().savePoint().id())
+				.put("changes", m.changes()).put("notes", m.notes());
 	}
 }

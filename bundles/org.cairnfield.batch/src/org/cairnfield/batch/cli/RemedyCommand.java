@@ -54,7 +54,8 @@ final class RemedyCommand extends ArchiveCommand {
 		rules.forEach(rule -> rule.alternatives().forEach(way -> known.add(way.name())));
 		if (alternative != null && !known.contains(alternative)) {
 			String named = String.join(", ", rules.stream().map(Rule::id).toList());
-			throw new ParameterException(spec.commandLine(), known.isEmpty() ? named + ": there is one remedy only, so leave out --alternative"
+			throw new ParameterException(spec.commandLine(), known.isEmpty()
+					? named + ": there is one remedy only, so leave out --alternative"
 					: named + ": no alternative '" + alternative + "'; choose from " + String.join(", ", known));
 		}
 	}
@@ -68,7 +69,8 @@ final class RemedyCommand extends ArchiveCommand {
 			AskedRuleArgs.print(told, this);
 		}
 		RemedyCommands commands = new RemedyCommands(archive.archive());
-		List<Finding> offering = check.open().stream().filter(finding -> finding.remedy().isPresent()).map(finding -> finding.choosing(alternative)).toList();
+		List<Finding> offering = check.open().stream().filter(finding -> finding.remedy().isPresent())
+				.map(finding -> finding.choosing(alternative)).toList();
 		if (dryRun) {
 			offering = offering.stream().filter(finding -> commands.changes(finding.remedy().get())).toList();
 			say(offering, HoldOuts.of(check.map().surveyed(), check.findings(), workers), workers);
@@ -121,9 +123,12 @@ final class RemedyCommand extends ArchiveCommand {
 		if (json) {
 			printJson(new Json().put("dryRun", true)
 					.put("remedies", offering.stream()
-							.map(finding -> json(finding).put("effect", json(effect(List.of(finding), holdOuts, workers)))
-									.put("alternatives", alternatives(finding, holdOuts, workers)).fields()).toList())
-					.put("effects", effects).put("effect", offering.isEmpty() ? null : json(effect(offering, holdOuts, workers))));
+							.map(finding -> json(finding)
+									.put("effect", json(effect(List.of(finding), holdOuts, workers)))
+									.put("alternatives", alternatives(finding, holdOuts, workers)).fields())
+							.toList())
+					.put("effects", effects)
+					.put("effect", offering.isEmpty() ? null : json(effect(offering, holdOuts, workers))));
 		} else if (byRule.size() > 1) {
 			out().println("all together: " + effect(offering, holdOuts, workers).words());
 		}
@@ -131,20 +136,25 @@ final class RemedyCommand extends ArchiveCommand {
 
 	/** What each way to remedy these does, all measured on the same samples; nothing where there is one way only. */
 	private void sayAlternatives(List<Finding> findings, HoldOuts holdOuts, Workers workers) {
-		List<Alternative> ways = findings.stream().flatMap(finding -> finding.alternatives().stream()).distinct().toList();
-		List<RemedyEffect> effects = holdOuts.effects(ways.stream().map(way -> remedies(findings, way)).toList(), workers);
+		List<Alternative> ways = findings.stream().flatMap(finding -> finding.alternatives().stream()).distinct()
+				.toList();
+		List<RemedyEffect> effects = holdOuts.effects(ways.stream().map(way -> remedies(findings, way)).toList(),
+				workers);
 		for (int i = 0; i < ways.size(); i++) {
-			out().println("  --alternative " + ways.get(i).name() + " (" + ways.get(i).title() + "): " + effects.get(i).words());
+			out().println("  --alternative " + ways.get(i).name() + " (" + ways.get(i).title() + "): "
+					+ effects.get(i).words());
 		}
 	}
 
 	private static List<Map<String, Object>> alternatives(Finding finding, HoldOuts holdOuts, Workers workers) {
 		List<Alternative> ways = finding.alternatives();
-		List<RemedyEffect> effects = holdOuts.effects(ways.stream().map(way -> remedies(List.of(finding), way)).toList(), workers);
+		List<RemedyEffect> effects = holdOuts
+				.effects(ways.stream().map(way -> remedies(List.of(finding), way)).toList(), workers);
 		List<Map<String, Object>> all = new ArrayList<>();
 		for (int i = 0; i < ways.size(); i++) {
 			Remedy remedy = finding.choosing(ways.get(i).name()).remedy().get();
-			all.add(new Json().put("name", ways.get(i).name()).put("title", ways.get(i).title()).put("remedy", remedy.preview())
+			all.add(new Json().put("name", ways.get(i).name()).put("title", ways.get(i).title())
+					.put("remedy", remedy.preview())
 					.put("effect", json(effects.get(i))).fields());
 		}
 		return all;
@@ -165,10 +175,15 @@ final class RemedyCommand extends ArchiveCommand {
 	}
 
 	private static Json json(RemedyEffect effect) {
-		return new Json().put("errorBeforeM", effect.onHoldOuts().errorBeforeMetres()).put("errorAfterM", effect.onHoldOuts().errorAfterMetres())
-				.put("rightFloorBefore", effect.onHoldOuts().rightFloorBefore()).put("rightFloorAfter", effect.onHoldOuts().rightFloorAfter())
-				.put("low", effect.onHoldOuts().errorChange().low()).put("high", effect.onHoldOuts().errorChange().high())
-				.put("floorLow", effect.onHoldOuts().floorChange().low()).put("floorHigh", effect.onHoldOuts().floorChange().high())
-				.put("samples", effect.samples()).put("accessPoints", effect.accessPoints()).put("readings", effect.readings()).put("heldOut", effect.onHoldOuts().questions());
+		return new Json().put("errorBeforeM", effect.onHoldOuts().errorBeforeMetres())
+				.put("errorAfterM", effect.onHoldOuts().errorAfterMetres())
+				.put("rightFloorBefore", effect.onHoldOuts().rightFloorBefore())
+				.put("rightFloorAfter", effect.onHoldOuts().rightFloorAfter())
+				.put("low", effect.onHoldOuts().errorChange().low())
+				.put("high", effect.onHoldOuts().errorChange().high())
+				.put("floorLow", effect.onHoldOuts().floorChange().low())
+				.put("floorHigh", effect.onHoldOuts().floorChange().high())
+				.put("samples", effect.samples()).put("accessPoints", effect.accessPoints())
+				.put("readings", effect.readings()).put("heldOut", effect.onHoldOuts().questions());
 	}
 }

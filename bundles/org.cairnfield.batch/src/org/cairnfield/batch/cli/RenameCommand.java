@@ -36,7 +36,8 @@ final class RenameCommand extends ArchiveCommand {
 			} else if (device != null) {
 				return ArchiveWork.named("device", archive.getDevices(), Device::getId, device);
 			}
-			return ArchiveWork.named("survey", archive.getSites().stream().flatMap(each -> each.getSurveys().stream()).toList(), Survey::getId,
+			return ArchiveWork.named("survey",
+					archive.getSites().stream().flatMap(each -> each.getSurveys().stream()).toList(), Survey::getId,
 					survey);
 		}
 	}
@@ -44,8 +45,7 @@ final class RenameCommand extends ArchiveCommand {
 	@ArgGroup(multiplicity = "1")
 	Target target;
 
-	@Option(names = "--name", required = true, paramLabel = "NAME",
-			description = "The new name; no other site, survey of the site, or device has it.")
+	@Option(names = "--name", required = true, paramLabel = "NAME", description = "The new name; no other site, survey of the site, or device has it.")
 	String newName;
 
 	@Override
@@ -71,7 +71,8 @@ final class RenameCommand extends ArchiveCommand {
 		object.eSet(object.eClass().getEStructuralFeature("name"), wanted);
 		record(archive);
 		if (json) {
-			printJson(new Json().put(object.eClass().getName().toLowerCase(Locale.ROOT), EcoreUtil.getID(object)).put("name", wanted));
+			printJson(new Json().put(object.eClass().getName().toLowerCase(Locale.ROOT), EcoreUtil.getID(object))
+					.put("name", wanted));
 		}
 	}
 }

@@ -54,7 +54,8 @@ final class ReportCommand extends ArchiveCommand {
 			requireSound("release " + version, then.damages());
 			GateCheck check = GateCheck.of(then.archive(), GateSet.parse(release.manifest().gateSet()), null,
 					PackRequest.like(release.manifest().settings()), workers);
-			page = ReleaseReport.html(then.archive(), release.manifest(), check, release.manifest().digest(), book.steps(release),
+			page = ReleaseReport.html(then.archive(), release.manifest(), check, release.manifest().digest(),
+					book.steps(release),
 					damages());
 		}
 		TextFile.write(file, page);

@@ -42,7 +42,8 @@ final class RestoreCommand extends ArchiveCommand {
 		if (json) {
 			printJson(new Json().put("savePoint", made.map(p -> (Object) json(p).fields()).orElse(null)));
 		} else {
-			out().println(made.map(p -> "save point " + p.shortId() + ": " + p.summary()).orElse("nothing to restore: the archive is in that state"));
+			out().println(made.map(p -> "save point " + p.shortId() + ": " + p.summary())
+					.orElse("nothing to restore: the archive is in that state"));
 		}
 	}
 }

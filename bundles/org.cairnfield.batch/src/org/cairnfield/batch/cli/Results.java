@@ -33,7 +33,8 @@ final class Results {
 
 	static Json split(FileRun run, Workers workers) {
 		Json json = new Json().put("epsilon", run.split().getEpsilon()).put("minPts", run.split().getMinPts())
-				.put("clusters", run.onMap().clustering().clusters()).put("noiseShare", run.onMap().clustering().noiseShare())
+				.put("clusters", run.onMap().clustering().clusters())
+				.put("noiseShare", run.onMap().clustering().noiseShare())
 				.put("representation", run.split().getRepresentation()).put("distance", run.split().getDistance());
 		run.curve(workers).elbowEpsilon().ifPresent(epsilon -> json.put("elbowEpsilon", epsilon));
 		if (run.study().components(workers) > 0) {
@@ -44,8 +45,10 @@ final class Results {
 
 	static void printSplit(FileRun run, Workers workers, PrintWriter out) {
 		int components = run.study().components(workers);
-		out.printf(Locale.ROOT, "split        %d clusters, %.1f %% noise (ε %.6g, minPts %d, %s, %s%s)%n", run.onMap().clustering().clusters(),
-				100 * run.onMap().clustering().noiseShare(), run.split().getEpsilon(), run.split().getMinPts(), run.split().getRepresentation(),
+		out.printf(Locale.ROOT, "split        %d clusters, %.1f %% noise (ε %.6g, minPts %d, %s, %s%s)%n",
+				run.onMap().clustering().clusters(),
+				100 * run.onMap().clustering().noiseShare(), run.split().getEpsilon(), run.split().getMinPts(),
+				run.split().getRepresentation(),
 				run.split().getDistance(), components > 0 ? ", " + components + " principal components" : "");
 		run.curve(workers).elbowEpsilon().ifPresent(epsilon -> out.printf(Locale.ROOT,
 				"elbow        ε %.6g by Kneedle on the k-distance curve; a start, not an answer%n", epsilon));
@@ -73,7 +76,8 @@ final class Results {
 	static void printProposals(FileRun run, PrintWriter out) {
 		SplitProposals proposals = run.proposals();
 		if (!proposals.open()) {
-			out.printf(Locale.ROOT, "proposals    none: %.1f %% noise is below the gate of %.1f %%; %d samples stay noise%n",
+			out.printf(Locale.ROOT,
+					"proposals    none: %.1f %% noise is below the gate of %.1f %%; %d samples stay noise%n",
 					100 * proposals.noiseShare(), 100 * proposals.rule().gate(), proposals.unplaced());
 			return;
 		}
@@ -85,24 +89,32 @@ final class Results {
 	private static Json way(String name, Way way) {
 		PositionErrors e = way.errors();
 		return new Json().put("name", name).put("meanErrorM", e.meanMetres()).put("meanLowM", way.mean().low())
-				.put("meanHighM", way.mean().high()).put("medianErrorM", e.medianMetres()).put("p75M", e.p75Metres()).put("p95M", e.p95Metres())
+				.put("meanHighM", way.mean().high()).put("medianErrorM", e.medianMetres()).put("p75M", e.p75Metres())
+				.put("p95M", e.p95Metres())
 				.put("floorHitRate", e.floorHitRate()).put("siteHitRate", e.siteHitRate())
-				.put("toPlain", way.ratio()).put("toPlainLow", way.ratioInterval().low()).put("toPlainHigh", way.ratioInterval().high())
-				.put("comparisonsPerQuery", way.comparisons()).put("comparisonShare", way.comparisonShare()).put("how", way.how());
+				.put("toPlain", way.ratio()).put("toPlainLow", way.ratioInterval().low())
+				.put("toPlainHigh", way.ratioInterval().high())
+				.put("comparisonsPerQuery", way.comparisons()).put("comparisonShare", way.comparisonShare())
+				.put("how", way.how());
 	}
 
 	static List<Map<String, Object>> ways(FileRun run) {
-		return run.measured().ways().stream().map(way -> way(FileRun.nameOf(way), way).put("rmseM", way.errors().rmseMetres())
-				.put("p90M", way.errors().p90Metres()).put("ce50M", way.errors().ce50Metres()).put("ce95M", way.errors().ce95Metres())
-				.put("matchTimeRatio", run.measured().timeRatios().get(way.name())).fields()).toList();
+		return run.measured().ways().stream()
+				.map(way -> way(FileRun.nameOf(way), way).put("rmseM", way.errors().rmseMetres())
+						.put("p90M", way.errors().p90Metres()).put("ce50M", way.errors().ce50Metres())
+						.put("ce95M", way.errors().ce95Metres())
+						.put("matchTimeRatio", run.measured().timeRatios().get(way.name())).fields())
+				.toList();
 	}
 
 	static void printWays(FileRun run, PrintWriter out) {
-		ConsoleTable table = new ConsoleTable("matching", "mean m", "95 % interval", "median m", "RMSE m", "75 % m", "90 % m",
+		ConsoleTable table = new ConsoleTable("matching", "mean m", "95 % interval", "median m", "RMSE m", "75 % m",
+				"90 % m",
 				"95 % m", "floor", "site", "compared", "time");
 		for (Way way : run.measured().ways()) {
 			PositionErrors e = way.errors();
-			table.row(FileRun.nameOf(way), f("%.3f", e.meanMetres()), f("%.3f", way.mean().low()) + " … " + f("%.3f", way.mean().high()),
+			table.row(FileRun.nameOf(way), f("%.3f", e.meanMetres()),
+					f("%.3f", way.mean().low()) + " … " + f("%.3f", way.mean().high()),
 					f("%.3f", e.medianMetres()), f("%.3f", e.rmseMetres()), f("%.3f", e.p75Metres()),
 					f("%.3f", e.p90Metres()), f("%.3f", e.p95Metres()), f("%.1f %%", 100 * e.floorHitRate()),
 					f("%.1f %%", 100 * e.siteHitRate()), f("%.1f", way.comparisons()),
@@ -111,24 +123,30 @@ final class Results {
 		table.print(out);
 		out.println();
 		out.println("chosen       " + run.measured().way(Measures.RELEASED).how());
-		out.println("             errors in the plane, percentiles by Hyndman-Fan type 6; compared: fingerprints per query;");
+		out.println(
+				"             errors in the plane, percentiles by Hyndman-Fan type 6; compared: fingerprints per query;");
 		out.println("             time: processor time to plain, one thread, same run");
 	}
 
 	static Json split(Split split, SplitFacts facts) {
 		boolean dbscan = split.getMethod() == null;
-		return new Json().put("id", split.getId()).put("scope", split.getScope().toString()).put("method", dbscan ? "dbscan" : split.getMethod())
-				.put("epsilon", dbscan ? split.getEpsilon() : null).put("minPts", dbscan ? split.getMinPts() : null).put("representation", split.getRepresentation()).put("distance", split.getDistance())
+		return new Json().put("id", split.getId()).put("scope", split.getScope().toString())
+				.put("method", dbscan ? "dbscan" : split.getMethod())
+				.put("epsilon", dbscan ? split.getEpsilon() : null).put("minPts", dbscan ? split.getMinPts() : null)
+				.put("representation", split.getRepresentation()).put("distance", split.getDistance())
 				.put("samples", facts.samples()).put("clusters", facts.clusters()).put("noise", facts.noise())
 				.put("noiseShare", facts.noiseShare()).put("largest", facts.largest())
 				.put("comparisonsPerQuery", facts.comparisonsPerQuery()).put("comparisonShare", facts.comparisonShare())
-				.put("meanErrorM", facts.meanErrorMetres()).put("plainMeanErrorM", facts.plainErrorMetres()).put("basis", facts.basis())
-				.put("search", split.getSearch() == null ? null : split.getSearch().code()).put("searchReason", split.getSearchReason())
+				.put("meanErrorM", facts.meanErrorMetres()).put("plainMeanErrorM", facts.plainErrorMetres())
+				.put("basis", facts.basis())
+				.put("search", split.getSearch() == null ? null : split.getSearch().code())
+				.put("searchReason", split.getSearchReason())
 				.put("inRelease", split.isInRelease());
 	}
 
 	static void printSplit(Split split, SplitFacts facts, PrintWriter out) {
-		String method = split.getMethod() != null ? split.getMethod() : String.format(Locale.ROOT, "ε %.6g, minPts %d", split.getEpsilon(), split.getMinPts());
+		String method = split.getMethod() != null ? split.getMethod()
+				: String.format(Locale.ROOT, "ε %.6g, minPts %d", split.getEpsilon(), split.getMinPts());
 		out.printf(Locale.ROOT, "split        %s (%s): %d samples, %s, %s, %s%n", split.getId(), split.getScope(),
 				facts.samples(), method, split.getRepresentation(), split.getDistance());
 		out.println("             " + facts + "; from " + facts.basis());
@@ -136,7 +154,8 @@ final class Results {
 	}
 
 	static Json proposals(String split, SplitProposals made, EvidenceTable evidence) {
-		return new Json().put("split", split).put("made", made.made()).put("unplaced", made.unplaced()).put("gateReached", made.open())
+		return new Json().put("split", split).put("made", made.made()).put("unplaced", made.unplaced())
+				.put("gateReached", made.open())
 				.put("noiseShare", made.noiseShare()).put("nearestDiffers", differing(evidence))
 				.put("withWarnings", evidence.all().stream().filter(e -> e.made() && !e.warnings().isEmpty()).count())
 				.put("effectBasis", evidence.basis());
@@ -148,13 +167,16 @@ final class Results {
 
 	static void printProposals(String split, SplitProposals made, EvidenceTable evidence, PrintWriter out) {
 		if (!made.open()) {
-			out.printf(Locale.ROOT, "proposals    none for %s: %.1f %% noise is below the gate of %.1f %%; %d samples stay noise%n", split,
+			out.printf(Locale.ROOT,
+					"proposals    none for %s: %.1f %% noise is below the gate of %.1f %%; %d samples stay noise%n",
+					split,
 					100 * made.noiseShare(), 100 * made.rule().gate(), made.unplaced());
 			return;
 		}
 		out.printf(Locale.ROOT, "proposals    %d made for %s (r ≥ %s), %d samples stay unplaced%n", made.made(), split,
 				made.rule().threshold(), made.unplaced());
-		out.printf(Locale.ROOT, "             of %d the nearest labelled sample is in another cluster; effects %s%n", differing(evidence),
+		out.printf(Locale.ROOT, "             of %d the nearest labelled sample is in another cluster; effects %s%n",
+				differing(evidence),
 				evidence.basis());
 		out.println("             advice: " + advice(evidence));
 		for (Advice advice : Advice.values()) {
@@ -164,34 +186,44 @@ final class Results {
 		}
 		Map<Warning, Long> warnings = evidence.all().stream().filter(Evidence::made).flatMap(e -> e.warnings().stream())
 				.collect(Collectors.groupingBy(w -> w, TreeMap::new, Collectors.counting()));
-		out.println("             warnings: " + (warnings.isEmpty() ? "none" : warnings.entrySet().stream()
-				.map(w -> w.getValue() + " " + w.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ')).collect(Collectors.joining(", "))));
+		out.println("             warnings: " + (warnings.isEmpty() ? "none"
+				: warnings.entrySet().stream()
+						.map(w -> w.getValue() + " " + w.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+						.collect(Collectors.joining(", "))));
 	}
 
 	static Json measurement(ReleasedMap map, Measures measured) {
-		return new Json().put("split", map.splits().isEmpty() ? null : String.join(", ", map.splits())).put("samples", map.map().size())
-				.put("testSamples", measured.test()).put("approved", map.joined()).put("open", map.open()).put("notes", map.notes())
+		return new Json().put("split", map.splits().isEmpty() ? null : String.join(", ", map.splits()))
+				.put("samples", map.map().size())
+				.put("testSamples", measured.test()).put("approved", map.joined()).put("open", map.open())
+				.put("notes", map.notes())
 				.put("variants", measured.ways().stream().map(way -> way(way.name(), way).fields()).toList());
 	}
 
 	static void printMeasurement(ReleasedMap map, Measures measured, PrintWriter out) {
 		out.printf(Locale.ROOT, "measured     %s on %d test samples; %d approved, %d still to be decided%n",
-				map.splits().isEmpty() ? "the map, which is not split," : "split " + String.join(", ", map.splits()), measured.test(), map.joined(),
+				map.splits().isEmpty() ? "the map, which is not split," : "split " + String.join(", ", map.splits()),
+				measured.test(), map.joined(),
 				map.open());
 		map.notes().forEach(note -> out.println("             " + note));
-		ConsoleTable table = new ConsoleTable("matching", "mean m", "95 % of mean", "median m", "75 % m", "95 % m", "floor", "site", "to plain",
+		ConsoleTable table = new ConsoleTable("matching", "mean m", "95 % of mean", "median m", "75 % m", "95 % m",
+				"floor", "site", "to plain",
 				"95 % of ratio", "compared", "share");
 		for (Way way : measured.ways()) {
 			PositionErrors e = way.errors();
-			table.row(way.name(), f("%.3f", e.meanMetres()), f("%.3f", way.mean().low()) + " … " + f("%.3f", way.mean().high()),
-					f("%.3f", e.medianMetres()), f("%.3f", e.p75Metres()), f("%.3f", e.p95Metres()), f("%.1f %%", 100 * e.floorHitRate()),
+			table.row(way.name(), f("%.3f", e.meanMetres()),
+					f("%.3f", way.mean().low()) + " … " + f("%.3f", way.mean().high()),
+					f("%.3f", e.medianMetres()), f("%.3f", e.p75Metres()), f("%.3f", e.p95Metres()),
+					f("%.1f %%", 100 * e.floorHitRate()),
 					f("%.1f %%", 100 * e.siteHitRate()), f("%.3f", way.ratio()),
-					f("%.3f", way.ratioInterval().low()) + " … " + f("%.3f", way.ratioInterval().high()), f("%.1f", way.comparisons()),
+					f("%.3f", way.ratioInterval().low()) + " … " + f("%.3f", way.ratioInterval().high()),
+					f("%.1f", way.comparisons()),
 					f("%.1f %%", 100 * way.comparisonShare()));
 		}
 		table.print(out);
 		out.println("released     " + measured.way(Measures.RELEASED).how());
-		out.println("             errors in the plane, percentiles by Hyndman-Fan type 6, intervals by the bootstrap, ratios paired;");
+		out.println(
+				"             errors in the plane, percentiles by Hyndman-Fan type 6, intervals by the bootstrap, ratios paired;");
 		out.println("             compared: fingerprints per query");
 	}
 
@@ -199,22 +231,26 @@ final class Results {
 		standings.counts().forEach((state, count) -> result.put(state.toString().replace(" a", "A"), count));
 		Agreement agreement = standings.agreement();
 		Kappa kappa = agreement.kappa();
-		return result.put("awaitingSecond", standings.awaitingSecond()).put("open", standings.open()).put("judgedByTwo", kappa.items())
+		return result.put("awaitingSecond", standings.awaitingSecond()).put("open", standings.open())
+				.put("judgedByTwo", kappa.items())
 				.put("kappa", kappa.value()).put("kappaLow", kappa.interval(CONFIDENCE).low())
 				.put("kappaHigh", kappa.interval(CONFIDENCE).high()).put("kappaDegenerate", agreement.isDegenerate())
 				.put("disputedSamples", standings.disputes().stream().map(s -> s.sample().toString()).toList());
 	}
 
 	static void printStandings(Standings standings, PrintWriter out) {
-		out.println("proposals    of " + standings.split() + ": " + standings.counts().entrySet().stream().filter(e -> e.getValue() > 0)
-				.map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")));
+		out.println("proposals    of " + standings.split() + ": "
+				+ standings.counts().entrySet().stream().filter(e -> e.getValue() > 0)
+						.map(e -> e.getValue() + " " + e.getKey()).collect(Collectors.joining(", ")));
 		if (standings.awaitingSecond() > 0) {
 			out.println("             " + standings.awaitingSecond() + " wait for a second reviewer");
 		}
-		out.println("             " + (standings.open() == 0 ? "all decided" : standings.open() + " hold a release back"));
+		out.println(
+				"             " + (standings.open() == 0 ? "all decided" : standings.open() + " hold a release back"));
 		Agreement agreement = standings.agreement();
 		if (agreement.kappa().items() > 0) {
-			out.println("agreement    " + agreement.kappaText() + "; " + agreement.kappa().items() + " samples judged by two, " + agreement.differing().size()
+			out.println("agreement    " + agreement.kappaText() + "; " + agreement.kappa().items()
+					+ " samples judged by two, " + agreement.differing().size()
 					+ " differed");
 		}
 		standings.disputes().forEach(s -> out.println("disputed     " + s.sample()));

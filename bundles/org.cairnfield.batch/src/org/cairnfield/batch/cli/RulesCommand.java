@@ -78,7 +78,8 @@ final class RulesCommand extends SurveyCommand {
 
 	private void run(OpenArchive archive, List<Rule> rules) throws Exception {
 		if (changes()) {
-			SetRuleSettingsCommand command = new SetRuleSettingsCommand(archive.archive(), change(RuleSettings.of(archive.archive()), true));
+			SetRuleSettingsCommand command = new SetRuleSettingsCommand(archive.archive(),
+					change(RuleSettings.of(archive.archive()), true));
 			if (command.canExecute()) {
 				command.execute();
 			}
@@ -110,7 +111,8 @@ final class RulesCommand extends SurveyCommand {
 			}
 			for (String text : set) {
 				RuleSettings now = changed;
-				changed = AskedRuleArgs.read(spec, text, (rule, parameter, value) -> now.with(rule, parameter, value, reason));
+				changed = AskedRuleArgs.read(spec, text,
+						(rule, parameter, value) -> now.with(rule, parameter, value, reason));
 			}
 			for (String rule : off) {
 				changed = changed.off(CleaningRules.registry().rule(rule), reason);
@@ -154,24 +156,36 @@ final class RulesCommand extends SurveyCommand {
 		}
 		List<Threshold> thresholds = rule.thresholds();
 		for (int i = 0; i < thresholds.size(); i++) { // the numbers that can be set come first
-			out.println("  " + thresholds.get(i).words() + (i < rule.parameters().size() ? "  [" + range(rule, rule.parameters().get(i)) + "]" : ""));
+			out.println("  " + thresholds.get(i).words()
+					+ (i < rule.parameters().size() ? "  [" + range(rule, rule.parameters().get(i)) + "]" : ""));
 		}
 		out.println();
 	}
 
 	private static String range(Rule rule, Parameter parameter) {
-		return RuleSettings.name(rule.id(), parameter.id()) + ", " + RuleWords.number(parameter.lowest()) + " to " + RuleWords.number(parameter.highest());
+		return RuleSettings.name(rule.id(), parameter.id()) + ", " + RuleWords.number(parameter.lowest()) + " to "
+				+ RuleWords.number(parameter.highest());
 	}
 
 	/** A rule as commands write it. */
 	static Json json(Rule rule) {
-		return new Json().put("id", rule.id()).put("title", rule.title()).put("severity", severity(rule)).put("explanation", rule.explanation())
+		return new Json().put("id", rule.id()).put("title", rule.title()).put("severity", severity(rule))
+				.put("explanation", rule.explanation())
 				.put("alternatives", rule.alternatives().stream()
 						.map(way -> new Json().put("name", way.name()).put("title", way.title()).fields()).toList())
-				.put("parameters", rule.parameters().stream().map(each -> new Json().put("id", each.id()).put("title", each.title()).put("usual", each.usual())
-						.put("lowest", each.lowest()).put("highest", each.highest()).put("unit", each.unit()).put("whole", each.whole()).fields()).toList())
-				.put("thresholds", rule.thresholds().stream().map(each -> new Json().put("title", each.title()).put("value", each.value())
-						.put("unit", each.unit()).put("basis", each.reason().kind().words()).put("reason", each.reason().text()).fields()).toList());
+				.put("parameters",
+						rule.parameters().stream()
+								.map(each -> new Json().put("id", each.id()).put("title", each.title())
+										.put("usual", each.usual())
+										.put("lowest", each.lowest()).put("highest", each.highest())
+										.put("unit", each.unit()).put("whole", each.whole()).fields())
+								.toList())
+				.put("thresholds",
+						rule.thresholds().stream()
+								.map(each -> new Json().put("title", each.title()).put("value", each.value())
+										.put("unit", each.unit()).put("basis", each.reason().kind().words())
+										.put("reason", each.reason().text()).fields())
+								.toList());
 	}
 
 	private static String severity(Rule rule) {

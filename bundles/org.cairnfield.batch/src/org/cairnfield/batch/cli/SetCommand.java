@@ -12,12 +12,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "set", description = { "Show what can be changed of an object of the archive, or change it: names, dates, kinds, outlines, offsets and the like.",
+@Command(name = "set", description = {
+		"Show what can be changed of an object of the archive, or change it: names, dates, kinds, outlines, offsets and the like.",
 		"All changes of a call are made, and become one save point, or none is." })
 final class SetCommand extends ArchiveCommand {
 
-	@Parameters(index = "0", paramLabel = "OBJECT", description = { "What is meant: archive, site:SITE, floor:SITE/LEVEL, survey:SURVEY, device:DEVICE or "
-			+ "access-point:ADDRESS; each by name or id." })
+	@Parameters(index = "0", paramLabel = "OBJECT", description = {
+			"What is meant: archive, site:SITE, floor:SITE/LEVEL, survey:SURVEY, device:DEVICE or "
+					+ "access-point:ADDRESS; each by name or id." })
 	String named;
 
 	@Parameters(index = "1..*", paramLabel = "NAME=TEXT", description = "The new text of a value, such as name=Tide House; nothing after the sign unsets it.")
@@ -43,7 +45,8 @@ final class SetCommand extends ArchiveCommand {
 			try {
 				change.field.set(change.text);
 			} catch (UnfitValueException e) {
-				throw new ParameterException(spec.commandLine(), change.field.name() + ": " + e.getMessage() + "; nothing was changed");
+				throw new ParameterException(spec.commandLine(),
+						change.field.name() + ": " + e.getMessage() + "; nothing was changed");
 			}
 		}
 		if (!changes.isEmpty()) {
@@ -56,7 +59,8 @@ final class SetCommand extends ArchiveCommand {
 			return;
 		}
 		for (Editable field : fields) {
-			out().println(field.name() + "=" + field.text() + (field.choices().isEmpty() ? "" : "  (one of " + String.join(", ", field.choices()) + ")"));
+			out().println(field.name() + "=" + field.text()
+					+ (field.choices().isEmpty() ? "" : "  (one of " + String.join(", ", field.choices()) + ")"));
 		}
 	}
 
@@ -67,8 +71,10 @@ final class SetCommand extends ArchiveCommand {
 		List<Change> read = new ArrayList<>();
 		for (String change : changes) {
 			String name = change.substring(0, change.indexOf('='));
-			Editable field = fields.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow(() -> new ParameterException(spec.commandLine(),
-					"nothing of " + named + " is called '" + name + "'; it has " + String.join(", ", fields.stream().map(Editable::name).toList())));
+			Editable field = fields.stream().filter(each -> each.name().equals(name)).findFirst()
+					.orElseThrow(() -> new ParameterException(spec.commandLine(),
+							"nothing of " + named + " is called '" + name + "'; it has "
+									+ String.join(", ", fields.stream().map(Editable::name).toList())));
 			read.add(new Change(field, change.substring(name.length() + 1)));
 		}
 		return read;

@@ -21,14 +21,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "simulate", description = { "Write the invented surveys of Marrow Quay Museums, and the faults planted in them.",
+@Command(name = "simulate", description = {
+		"Write the invented surveys of Marrow Quay Museums, and the faults planted in them.",
 		"With --samples: a campus drawn by chance, without faults, as map.csv and a later visit to it, test.csv." })
 final class SimulateCommand extends SurveyCommand {
 
 	private static final int VISIT = 5;
 
-	@Option(names = "--out", required = true, paramLabel = "DIR",
-			description = "Folder for surveys/, test/, later/ and truth.csv; made where there is none.")
+	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for surveys/, test/, later/ and truth.csv; made where there is none.")
 	Path out;
 
 	@Option(names = "--samples", paramLabel = "N", description = "Draw a campus, and survey it at so many places.")
@@ -43,8 +43,8 @@ final class SimulateCommand extends SurveyCommand {
 	@Option(names = "--access-points", paramLabel = "N", defaultValue = "150", description = "Access points in all; default ${DEFAULT-VALUE}.")
 	int accessPoints;
 
-	@Option(names = "--seed", paramLabel = "N", defaultValue = "" + MarrowQuay.DEFAULT_SEED,
-			description = "Seed; the same seed gives the same bytes. Default ${DEFAULT-VALUE}.")
+	@Option(names = "--seed", paramLabel = "N", defaultValue = ""
+			+ MarrowQuay.DEFAULT_SEED, description = "Seed; the same seed gives the same bytes. Default ${DEFAULT-VALUE}.")
 	long seed;
 
 	@Option(names = "--clean", description = "Plant no faults.")
@@ -68,15 +68,18 @@ final class SimulateCommand extends SurveyCommand {
 					survey.date().toString());
 			written.add(new Json().put("file", file.toString()).put("samples", survey.map().size()).fields());
 		}
-		ResultTable.write(folder("").resolve("truth.csv"), PlantedFault.COLUMNS, archive.truth().stream().map(PlantedFault::fields));
+		ResultTable.write(folder("").resolve("truth.csv"), PlantedFault.COLUMNS,
+				archive.truth().stream().map(PlantedFault::fields));
 		SimulatedArchive later = MarrowQuay.later(seed);
 		for (SimulatedSurvey survey : later.surveys()) {
 			Path file = folder("later").resolve(survey.name() + ".csv");
 			WideTable.write(file, survey.map(), survey.sampleIds());
-			table.row(survey.name(), Integer.toString(survey.map().size()), survey.site(), survey.device(), survey.date().toString());
+			table.row(survey.name(), Integer.toString(survey.map().size()), survey.site(), survey.device(),
+					survey.date().toString());
 			written.add(new Json().put("file", file.toString()).put("samples", survey.map().size()).fields());
 		}
-		ResultTable.write(folder("later").resolve("truth.csv"), PlantedFault.COLUMNS, later.truth().stream().map(PlantedFault::fields));
+		ResultTable.write(folder("later").resolve("truth.csv"), PlantedFault.COLUMNS,
+				later.truth().stream().map(PlantedFault::fields));
 		if (json) {
 			printJson(new Json().put("seed", seed).put("surveys", written).put("faults", archive.truth().size()));
 		} else {
@@ -95,21 +98,25 @@ final class SimulateCommand extends SurveyCommand {
 			throw new ParameterException(spec.commandLine(), e.getMessage());
 		}
 		if (samples < VISIT) {
-			throw new ParameterException(spec.commandLine(), "--samples must be at least " + VISIT + ", was " + samples);
+			throw new ParameterException(spec.commandLine(),
+					"--samples must be at least " + VISIT + ", was " + samples);
 		}
 		RadioMap map = RandomMap.of(seed, size, samples, workers);
 		RadioMap test = RandomMap.testOf(seed, size, samples / VISIT, workers);
 		write("map.csv", map);
 		write("test.csv", test);
 		if (json) {
-			printJson(new Json().put("seed", seed).put("samples", map.size()).put("testSamples", test.size()).put("accessPoints", map.accessPointCount()));
+			printJson(new Json().put("seed", seed).put("samples", map.size()).put("testSamples", test.size())
+					.put("accessPoints", map.accessPointCount()));
 		} else {
-			out().println(map.size() + " samples in " + out.resolve("map.csv") + ", " + test.size() + " in " + out.resolve("test.csv"));
+			out().println(map.size() + " samples in " + out.resolve("map.csv") + ", " + test.size() + " in "
+					+ out.resolve("test.csv"));
 		}
 	}
 
 	private void write(String name, RadioMap map) throws IntakeException {
-		WideTable.write(out.resolve(name), map, IntStream.rangeClosed(1, map.size()).mapToObj(Integer::toString).toList());
+		WideTable.write(out.resolve(name), map,
+				IntStream.rangeClosed(1, map.size()).mapToObj(Integer::toString).toList());
 	}
 
 	private Path folder(String name) throws IntakeException {

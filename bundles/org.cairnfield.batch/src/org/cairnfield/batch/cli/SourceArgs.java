@@ -25,8 +25,7 @@ final class SourceArgs {
 	/** One of the two. */
 	static final class Source {
 
-		@Option(names = "--map", arity = "1..*", required = true, paramLabel = "FILE",
-				description = "Survey files of the map: wide, long or paired tables, plain or gzip.")
+		@Option(names = "--map", arity = "1..*", required = true, paramLabel = "FILE", description = "Survey files of the map: wide, long or paired tables, plain or gzip.")
 		List<Path> map;
 
 		@Option(names = "--archive", required = true, paramLabel = "DIR", description = "Folder of the archive.")

@@ -27,31 +27,25 @@ final class SplitArgs {
 	@Option(names = "--min-pts", paramLabel = "K", description = "DBSCAN's minPts, the sample itself counted; otherwise chosen likewise.")
 	Integer minPts;
 
-	@Option(names = "--representation", paramLabel = "NAME", defaultValue = "positive",
-			description = "positive (default), normalised, exponential or powed.")
+	@Option(names = "--representation", paramLabel = "NAME", defaultValue = "positive", description = "positive (default), normalised, exponential or powed.")
 	String representation;
 
 	@Option(names = "--distance", paramLabel = "NAME", defaultValue = "city-block", description = "city-block (default) or euclidean.")
 	String distance;
 
-	@Option(names = "--pca", paramLabel = "SHARE",
-			description = "Before DBSCAN reduce to the principal components that explain this share (0 … 1) of the variance.")
+	@Option(names = "--pca", paramLabel = "SHARE", description = "Before DBSCAN reduce to the principal components that explain this share (0 … 1) of the variance.")
 	Double pca;
 
-	@Option(names = "--search", paramLabel = "SEARCH",
-			description = "How the split is searched: automatic (chosen on held-out training positions), published (nearest cluster, nearest sample in it), or e.g. \"cut groups 3 cells 4 relative k 3 weighted\". Default automatic; with --archive, --epsilon and --min-pts published.")
+	@Option(names = "--search", paramLabel = "SEARCH", description = "How the split is searched: automatic (chosen on held-out training positions), published (nearest cluster, nearest sample in it), or e.g. \"cut groups 3 cells 4 relative k 3 weighted\". Default automatic; with --archive, --epsilon and --min-pts published.")
 	String search;
 
-	@Option(names = "--time", paramLabel = "S",
-			description = "Seconds that the automatic choice may take, default 600; a large map is judged site by site, and what was left out is said.")
+	@Option(names = "--time", paramLabel = "S", description = "Seconds that the automatic choice may take, default 600; a large map is judged site by site, and what was left out is said.")
 	Double seconds;
 
-	@Option(names = "--gate", paramLabel = "SHARE", defaultValue = "0.10",
-			description = "Noise share from which proposals are made; default ${DEFAULT-VALUE}, common practice.")
+	@Option(names = "--gate", paramLabel = "SHARE", defaultValue = "0.10", description = "Noise share from which proposals are made; default ${DEFAULT-VALUE}, common practice.")
 	double gate;
 
-	@Option(names = "--threshold", paramLabel = "R", defaultValue = "0.1",
-			description = "Smallest correlation for a proposal; default ${DEFAULT-VALUE}, common practice.")
+	@Option(names = "--threshold", paramLabel = "R", defaultValue = "0.1", description = "Smallest correlation for a proposal; default ${DEFAULT-VALUE}, common practice.")
 	double threshold;
 
 	@Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of all that is drawn; default ${DEFAULT-VALUE}.")
@@ -73,7 +67,8 @@ final class SplitArgs {
 			return SplitRequest.USUAL_TIME;
 		}
 		if (!(seconds > 0 && seconds <= TimeLimit.NEVER.toSeconds())) {
-			throw new ParameterException(spec.commandLine(), "--time must be a number of seconds above 0, was " + seconds);
+			throw new ParameterException(spec.commandLine(),
+					"--time must be a number of seconds above 0, was " + seconds);
 		}
 		return Duration.ofMillis(Math.round(seconds * 1000));
 	}

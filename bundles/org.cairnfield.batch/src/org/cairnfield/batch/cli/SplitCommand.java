@@ -26,7 +26,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "split", description = { "Split a map by DBSCAN, or by --method. Every accepted sample takes part; nothing is cleaned away.",
+@Command(name = "split", description = {
+		"Split a map by DBSCAN, or by --method. Every accepted sample takes part; nothing is cleaned away.",
 		"With --archive: of its training samples, kept under a name, as one save point." })
 final class SplitCommand extends SurveyCommand {
 
@@ -48,11 +49,13 @@ final class SplitCommand extends SurveyCommand {
 		splitArgs.rule(); // of no use here, but checked
 		if (sourceArgs.isArchive()) {
 			SplitPlan plan = archiveSplitArgs.plan(splitArgs.kept());
-			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, OnDamage.REFUSE, archive -> keep(archive, plan, workers));
+			ArchiveWork.run(this, sourceArgs.source.archive, Mode.EDIT, OnDamage.REFUSE,
+					archive -> keep(archive, plan, workers));
 			return;
 		}
 		if (archiveSplitArgs.method != null) {
-			throw new ParameterException(spec.commandLine(), "--method is for --archive; to see methods side by side on files, use \"study\"");
+			throw new ParameterException(spec.commandLine(),
+					"--method is for --archive; to see methods side by side on files, use \"study\"");
 		}
 		Intake intake = read(sourceArgs.source.map, sourceArgs.reading, workers);
 		notes(intake, false);
@@ -61,8 +64,9 @@ final class SplitCommand extends SurveyCommand {
 			Tables.labels(labels, run);
 		}
 		if (json) {
-			printJson(new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
-					.put("notHeard", intake.notHeard()).put("split", Results.split(run, workers)));
+			printJson(
+					new Json().put("samples", intake.map().size()).put("accessPoints", intake.map().accessPointCount())
+							.put("notHeard", intake.notHeard()).put("split", Results.split(run, workers)));
 		} else {
 			Results.printSplit(run, workers, out());
 		}
@@ -75,7 +79,8 @@ final class SplitCommand extends SurveyCommand {
 		AddSplitsCommand keep = new AddSplitsCommand(model, made.splits());
 		if (!keep.canExecute()) {
 			throw new ArchiveException("the archive has a split or a ledger of that name already: "
-					+ made.splits().stream().map(Split::getId).collect(Collectors.joining(", ")), "choose another with --name");
+					+ made.splits().stream().map(Split::getId).collect(Collectors.joining(", ")),
+					"choose another with --name");
 		}
 		List<SplitFacts> facts = new ArrayList<>();
 		for (Split split : made.splits()) {

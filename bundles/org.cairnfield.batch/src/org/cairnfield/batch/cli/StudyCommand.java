@@ -27,7 +27,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "study", description = { "Set ways of splitting side by side, on many maps with one budget of comparisons: which way should these maps be split?",
+@Command(name = "study", description = {
+		"Set ways of splitting side by side, on many maps with one budget of comparisons: which way should these maps be split?",
 		"All settings are chosen on held-out training positions; test surveys give the figures only. Each row is kept in DIR/rows as soon as it is done: "
 				+ "the same command goes on where it was interrupted, and does again what its files, seed or archive have changed." })
 final class StudyCommand extends SurveyCommand {
@@ -36,21 +37,17 @@ final class StudyCommand extends SurveyCommand {
 
 	final StudySources sources = new StudySources();
 
-	@Option(names = "--map", arity = "1..*", paramLabel = "FILE", parameterConsumer = StudySources.Maps.class,
-			description = "Survey files of one map, as \"run\" takes them. May be repeated: each --map is another map.")
+	@Option(names = "--map", arity = "1..*", paramLabel = "FILE", parameterConsumer = StudySources.Maps.class, description = "Survey files of one map, as \"run\" takes them. May be repeated: each --map is another map.")
 	List<String> maps;
 
-	@Option(names = "--test", arity = "1..*", paramLabel = "FILE", parameterConsumer = StudySources.Tests.class,
-			description = "Survey files to measure the --map right before it with; or as many --test as there are --map, in the same order. "
-					+ "A map without one is measured on a fifth of its own positions, held out by blocks.")
+	@Option(names = "--test", arity = "1..*", paramLabel = "FILE", parameterConsumer = StudySources.Tests.class, description = "Survey files to measure the --map right before it with; or as many --test as there are --map, in the same order. "
+			+ "A map without one is measured on a fifth of its own positions, held out by blocks.")
 	List<String> tests;
 
-	@Option(names = "--archive", paramLabel = "DIR", parameterConsumer = StudySources.Archives.class,
-			description = "Folder of an archive whose map and test surveys take part. May be repeated.")
+	@Option(names = "--archive", paramLabel = "DIR", parameterConsumer = StudySources.Archives.class, description = "Folder of an archive whose map and test surveys take part. May be repeated.")
 	List<String> archives;
 
-	@Option(names = "--name", paramLabel = "NAME", parameterConsumer = StudySources.Names.class,
-			description = "What to call the --map or --archive before it; otherwise as its file or folder.")
+	@Option(names = "--name", paramLabel = "NAME", parameterConsumer = StudySources.Names.class, description = "What to call the --map or --archive before it; otherwise as its file or folder.")
 	List<String> names;
 
 	@Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for study.html, study.csv, study.json and rows; made where there is none.")
@@ -82,7 +79,8 @@ final class StudyCommand extends SurveyCommand {
 		}
 		StudyTable table;
 		try {
-			table = Study.run(read, settings, StudyRecords.in(OutputFolder.make(out.resolve(ROWS))), listener(workers), workers);
+			table = Study.run(read, settings, StudyRecords.in(OutputFolder.make(out.resolve(ROWS))), listener(workers),
+					workers);
 		} catch (StudyFolderException e) {
 			throw (IntakeException) e.getCause();
 		}
@@ -97,10 +95,12 @@ final class StudyCommand extends SurveyCommand {
 
 	private StudySettings settings() {
 		if (seconds != null && !(seconds > 0 && seconds <= TimeLimit.NEVER.toSeconds())) {
-			throw new ParameterException(spec.commandLine(), "--time must be a number of seconds above 0, was " + seconds);
+			throw new ParameterException(spec.commandLine(),
+					"--time must be a number of seconds above 0, was " + seconds);
 		}
 		try {
-			return new StudySettings(methods.isEmpty() ? StudyMethod.all() : methods.stream().map(StudyMethod::of).toList(),
+			return new StudySettings(
+					methods.isEmpty() ? StudyMethod.all() : methods.stream().map(StudyMethod::of).toList(),
 					seconds == null ? StudySettings.USUAL_TIME : Duration.ofMillis(Math.round(seconds * 1000)), seed);
 		} catch (IllegalArgumentException e) {
 			throw new ParameterException(spec.commandLine(), e.getMessage());
@@ -111,7 +111,8 @@ final class StudyCommand extends SurveyCommand {
 		Intake intake = read(source.map(), reading, workers);
 		notes(intake, false);
 		if (source.test().isEmpty()) {
-			note(source.name() + " has no test survey: it is measured on a fifth of its own positions, held out by blocks");
+			note(source.name()
+					+ " has no test survey: it is measured on a fifth of its own positions, held out by blocks");
 			return StudyMap.of(source.name(), FileArchive.heldOut(intake, seed), workers);
 		}
 		Intake tested = read(source.test(), reading, workers);
@@ -122,9 +123,11 @@ final class StudyCommand extends SurveyCommand {
 
 	private StudyMap archive(StudySources.Source source) throws Exception {
 		List<StudyMap> made = new ArrayList<>();
-		ArchiveWork.run(this, source.archive(), Mode.READ, damageArgs.on(Mode.READ), archive -> made.add(StudyMap.of(source.name(), archive.archive(), seed)));
+		ArchiveWork.run(this, source.archive(), Mode.READ, damageArgs.on(Mode.READ),
+				archive -> made.add(StudyMap.of(source.name(), archive.archive(), seed)));
 		if (made.get(0).isHeldOut()) {
-			note(source.name() + " has no test survey: it is measured on a fifth of its own positions, held out by blocks");
+			note(source.name()
+					+ " has no test survey: it is measured on a fifth of its own positions, held out by blocks");
 		}
 		return made.get(0);
 	}

@@ -16,32 +16,42 @@ final class StudyResults {
 		for (String map : table.maps()) {
 			List<StudyRow> rows = table.of(map);
 			StudyRow first = rows.get(0);
-			out.printf(Locale.ROOT, "%s: %d samples, %d %s, budget %.1f %% of plain matching's comparisons%n", map, first.samples(), first.testSamples(),
+			out.printf(Locale.ROOT, "%s: %d samples, %d %s, budget %.1f %% of plain matching's comparisons%n", map,
+					first.samples(), first.testSamples(),
 					first.heldOut() ? "of its own positions held out" : "test samples", 100 * first.budgetShare());
-			ConsoleTable lines = new ConsoleTable("method", "mean m", "to plain", "95 % of ratio", "to plain-3w", "floor", "compared", "time", "offline s", "choice s");
+			ConsoleTable lines = new ConsoleTable("method", "mean m", "to plain", "95 % of ratio", "to plain-3w",
+					"floor", "compared", "time", "offline s", "choice s");
 			for (StudyRow row : rows) {
 				StudyRow.Figures f = row.figures();
 				if (f == null) {
 					lines.row(row.method(), "–", "–", "–", "–", "–", "–", "–", "–", "–");
 				} else {
-					lines.row(row.method(), f("%.3f", f.meanErrorM()), f("%.3f", f.toPlain()), f("%.3f", f.toPlainLow()) + " … " + f("%.3f", f.toPlainHigh()),
-							f("%.3f", f.toPlain3w()), f("%.1f %%", 100 * f.floorHitRate()), f("%.1f %%", 100 * f.comparisonShare()),
+					lines.row(row.method(), f("%.3f", f.meanErrorM()), f("%.3f", f.toPlain()),
+							f("%.3f", f.toPlainLow()) + " … " + f("%.3f", f.toPlainHigh()),
+							f("%.3f", f.toPlain3w()), f("%.1f %%", 100 * f.floorHitRate()),
+							f("%.1f %%", 100 * f.comparisonShare()),
 							f("%.3f", f.matchTimeRatio()), f("%.2f", row.offlineS()), f("%.1f", row.choiceS()));
 				}
 			}
 			lines.print(out);
-			rows.stream().filter(row -> row.method().equals("chosen") && row.isMeasured()).forEach(row -> out.println("chosen: " + row.how()));
-			rows.stream().filter(row -> !row.isMeasured()).forEach(row -> out.println(row.method() + " skipped: " + row.skipped()));
+			rows.stream().filter(row -> row.method().equals("chosen") && row.isMeasured())
+					.forEach(row -> out.println("chosen: " + row.how()));
+			rows.stream().filter(row -> !row.isMeasured())
+					.forEach(row -> out.println(row.method() + " skipped: " + row.skipped()));
 			out.println();
 		}
-		ConsoleTable averages = new ConsoleTable("over maps", "maps", "to plain", "95 %", "to plain-3w", "95 %", "time", "compared", "rank", "p to plain", "p to plain-3w");
+		ConsoleTable averages = new ConsoleTable("over maps", "maps", "to plain", "95 %", "to plain-3w", "95 %", "time",
+				"compared", "rank", "p to plain", "p to plain-3w");
 		for (StudyTable.Average a : table.averages()) {
-			averages.row(a.method(), Integer.toString(a.maps()), f("%.3f", a.toPlain().value()), interval(a.toPlain()), f("%.3f", a.toPlain3w().value()),
-					interval(a.toPlain3w()), f("%.3f", a.matchTime().value()), f("%.1f %%", 100 * a.comparisonShare()), f("%.1f", a.rank()),
+			averages.row(a.method(), Integer.toString(a.maps()), f("%.3f", a.toPlain().value()), interval(a.toPlain()),
+					f("%.3f", a.toPlain3w().value()),
+					interval(a.toPlain3w()), f("%.3f", a.matchTime().value()), f("%.1f %%", 100 * a.comparisonShare()),
+					f("%.1f", a.rank()),
 					f("%.4f", a.againstPlain().p()), f("%.4f", a.against3w().p()));
 		}
 		averages.print(out);
-		out.println("p: Wilcoxon's signed-rank test of errors to plain, paired by map, not corrected for several tests; intervals by the bootstrap over maps");
+		out.println(
+				"p: Wilcoxon's signed-rank test of errors to plain, paired by map, not corrected for several tests; intervals by the bootstrap over maps");
 		out.println();
 	}
 

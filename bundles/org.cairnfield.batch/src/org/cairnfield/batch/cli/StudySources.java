@@ -60,12 +60,14 @@ final class StudySources {
 		@Override
 		public void consumeParameters(Stack<String> args, ArgSpec option, CommandSpec command) {
 			List<String> values = new ArrayList<>();
-			while (!args.isEmpty() && (values.isEmpty() || several) && !command.optionsMap().containsKey(args.peek().replaceFirst("=.*", ""))) {
+			while (!args.isEmpty() && (values.isEmpty() || several)
+					&& !command.optionsMap().containsKey(args.peek().replaceFirst("=.*", ""))) {
 				values.add(args.pop());
 			}
 			if (values.isEmpty() || values.contains("")) {
-				throw new ParameterException(command.commandLine(), "--" + kind.name().toLowerCase(Locale.ROOT) + " needs a "
-						+ (kind == Kind.NAME ? "name" : kind == Kind.ARCHIVE ? "folder" : "file"));
+				throw new ParameterException(command.commandLine(),
+						"--" + kind.name().toLowerCase(Locale.ROOT) + " needs a "
+								+ (kind == Kind.NAME ? "name" : kind == Kind.ARCHIVE ? "folder" : "file"));
 			}
 			try {
 				values.forEach(Path::of);
@@ -128,7 +130,8 @@ final class StudySources {
 			case ARCHIVE -> all.add(new Source(List.of(), List.of(), word.files().get(0), null));
 			case NAME -> {
 				if (last < 0 || all.get(last).name != null) {
-					throw new ParameterException(command.commandLine(), "--name names the --map or --archive before it: '" + word.values.get(0) + "' has none");
+					throw new ParameterException(command.commandLine(),
+							"--name names the --map or --archive before it: '" + word.values.get(0) + "' has none");
 				}
 				all.set(last, all.get(last).named(word.values.get(0)));
 			}
@@ -147,7 +150,8 @@ final class StudySources {
 		}
 		if (!eachAfterItsMap) {
 			if (tests.size() != maps.size()) {
-				throw new ParameterException(command.commandLine(), "which --test belongs to which --map? There are " + maps.size() + " maps and " + tests.size()
+				throw new ParameterException(command.commandLine(), "which --test belongs to which --map? There are "
+						+ maps.size() + " maps and " + tests.size()
 						+ " test surveys: give each right after its map, or as many as there are maps, in the same order");
 			}
 			for (int i = 0; i < tests.size(); i++) {

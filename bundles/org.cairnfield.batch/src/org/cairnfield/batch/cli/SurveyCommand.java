@@ -77,7 +77,8 @@ abstract class SurveyCommand implements Callable<Integer> {
 			printJson(new Json());
 		}
 		return e instanceof DamagedException ? e
-				: new DamagedException(e.getMessage(), "the archive is damaged, which may be why", List.copyOf(damages), e);
+				: new DamagedException(e.getMessage(), "the archive is damaged, which may be why", List.copyOf(damages),
+						e);
 	}
 
 	/** Lists what is wrong with an archive; it is in the JSON from then on, and the command ends with {@link ExitCode#DAMAGED}. */

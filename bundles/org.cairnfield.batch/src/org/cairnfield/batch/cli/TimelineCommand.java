@@ -20,8 +20,9 @@ import org.cairnfield.model.Site;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-@Command(name = "timeline", description = { "List the training surveys of each site in order of time: which access points were gone, new, replaced or moved at each, "
-		+ "judged at the places that it shares with the surveys of the last date before, and how well a map of those locates it." })
+@Command(name = "timeline", description = {
+		"List the training surveys of each site in order of time: which access points were gone, new, replaced or moved at each, "
+				+ "judged at the places that it shares with the surveys of the last date before, and how well a map of those locates it." })
 final class TimelineCommand extends ArchiveCommand {
 
 	@Option(names = "--site", paramLabel = "SITE", description = "Only this site, by name or id.")
@@ -34,7 +35,8 @@ final class TimelineCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		List<Site> sites = siteName == null ? archive.archive().getSites() : List.of(ArchiveWork.site(archive.archive(), siteName));
+		List<Site> sites = siteName == null ? archive.archive().getSites()
+				: List.of(ArchiveWork.site(archive.archive(), siteName));
 		List<Map<String, Object>> changes = new ArrayList<>();
 		for (Site site : sites) {
 			Timeline timeline = Timeline.of(archive.archive(), site, workers);
@@ -58,10 +60,12 @@ final class TimelineCommand extends ArchiveCommand {
 		} else if (change == null) {
 			return text.add("no place in common with " + String.join(", ", step.before())).toString();
 		}
-		text.add((step.isChanged() ? "CHANGED" : "as before") + " at " + change.places() + " places").add(change.with(Fate.VANISHED).size() + " gone")
+		text.add((step.isChanged() ? "CHANGED" : "as before") + " at " + change.places() + " places")
+				.add(change.with(Fate.VANISHED).size() + " gone")
 				.add(change.with(Fate.APPEARED).size() + " new").add(change.with(Fate.REPLACED).size() + " replaced")
 				.add(change.with(Fate.MOVED).size() + " moved");
-		return text.add(String.format(Locale.ROOT, "error of the map before %.2f m (%.2f to %.2f)", step.error().metres(), step.error().interval().low(),
+		return text.add(String.format(Locale.ROOT, "error of the map before %.2f m (%.2f to %.2f)",
+				step.error().metres(), step.error().interval().low(),
 				step.error().interval().high())).toString();
 	}
 
@@ -70,10 +74,14 @@ final class TimelineCommand extends ArchiveCommand {
 		Map<String, Object> replaced = new LinkedHashMap<>();
 		change.with(Fate.REPLACED).forEach(each -> replaced.put(each.address(), each.successor()));
 		boolean known = step.error().isKnown();
-		return new Json().put("site", site).put("survey", step.survey()).put("date", step.date().toString()).put("before", step.before())
-				.put("places", change.places()).put("changed", step.isChanged()).put("vanished", addresses(change, Fate.VANISHED))
-				.put("appeared", addresses(change, Fate.APPEARED)).put("replaced", replaced).put("moved", addresses(change, Fate.MOVED))
-				.put("errorM", known ? step.error().metres() : null).put("errorLowM", known ? step.error().interval().low() : null)
+		return new Json().put("site", site).put("survey", step.survey()).put("date", step.date().toString())
+				.put("before", step.before())
+				.put("places", change.places()).put("changed", step.isChanged())
+				.put("vanished", addresses(change, Fate.VANISHED))
+				.put("appeared", addresses(change, Fate.APPEARED)).put("replaced", replaced)
+				.put("moved", addresses(change, Fate.MOVED))
+				.put("errorM", known ? step.error().metres() : null)
+				.put("errorLowM", known ? step.error().interval().low() : null)
 				.put("errorHighM", known ? step.error().interval().high() : null).fields();
 	}
 

@@ -21,7 +21,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "verdicts", description = { "Show where the proposals of a split stand; write verdicts to a table, or take them in from one.",
+@Command(name = "verdicts", description = {
+		"Show where the proposals of a split stand; write verdicts to a table, or take them in from one.",
 		"A decision is approve, move (with the number of a cluster as home), pool, faulty or defer.",
 		"What is taken in is one save point, or nothing where a row is wrong." })
 final class VerdictsCommand extends ArchiveCommand {
@@ -38,8 +39,7 @@ final class VerdictsCommand extends ArchiveCommand {
 	/** At most one of these. */
 	static final class Action {
 
-		@Option(names = "--export", paramLabel = "OUT.csv",
-				description = "Write a row a noise sample, to be filled in. With --person, first verdicts on which that person is to give the second are left out.")
+		@Option(names = "--export", paramLabel = "OUT.csv", description = "Write a row a noise sample, to be filled in. With --person, first verdicts on which that person is to give the second are left out.")
 		Path export;
 
 		@Option(names = "--import", paramLabel = "IN.csv", description = "Take in what was filled in. --person decided where a row does not say who, and is named as who entered the rest.")
@@ -67,7 +67,8 @@ final class VerdictsCommand extends ArchiveCommand {
 		Json result = new Json().put("split", split.getId());
 		if (action.export != null) {
 			VerdictTable.write(action.export, archive, split, policy,
-					archiveArgs.person == null ? null : archiveArgs.person.name(), EvidenceTable.of(SplitOnMap.of(archive, split), workers));
+					archiveArgs.person == null ? null : archiveArgs.person.name(),
+					EvidenceTable.of(SplitOnMap.of(archive, split), workers));
 		} else if (action.taken != null) {
 			if (!takeIn(open, split, policy, result)) {
 				return;
@@ -84,7 +85,8 @@ final class VerdictsCommand extends ArchiveCommand {
 	}
 
 	private boolean takeIn(OpenArchive open, Split split, ReviewPolicy policy, Json result) throws Exception {
-		VerdictIntake intake = VerdictIntake.read(action.taken, open.archive(), split, policy, archiveArgs.person().name(),
+		VerdictIntake intake = VerdictIntake.read(action.taken, open.archive(), split, policy,
+				archiveArgs.person().name(),
 				RecordedVerdicts.of(open.archive()), Clock.systemUTC());
 		if (!intake.problems().isEmpty()) {
 			intake.problems().forEach(problem -> err().println("cairnfield: " + problem));
@@ -93,9 +95,11 @@ final class VerdictsCommand extends ArchiveCommand {
 			return false;
 		}
 		intake.apply();
-		result.put("taken", intake.taken()).put("known", intake.known()).put("blank", intake.blank()).put("rejected", intake.rejected());
+		result.put("taken", intake.taken()).put("known", intake.known()).put("blank", intake.blank()).put("rejected",
+				intake.rejected());
 		if (!json) {
-			out().printf(Locale.ROOT, "taken in     %d verdicts; %d known already, %d rows without a decision%n", intake.taken(),
+			out().printf(Locale.ROOT, "taken in     %d verdicts; %d known already, %d rows without a decision%n",
+					intake.taken(),
 					intake.known(), intake.blank());
 		}
 		if (!intake.note().isEmpty()) {
@@ -110,10 +114,13 @@ final class VerdictsCommand extends ArchiveCommand {
 				archiveArgs.person().name(), RecordedVerdicts.of(open.archive()), Clock.systemUTC());
 		over.apply();
 		result.put("carried", over.carried().size()).put("left", over.left().stream().map(left -> new Json()
-				.put("sample", left.sample().toString()).put("was", left.was().toString()).put("why", left.why()).fields()).toList());
+				.put("sample", left.sample().toString()).put("was", left.was().toString()).put("why", left.why())
+				.fields()).toList());
 		if (!json) {
-			over.left().forEach(left -> out().println("stays        " + left.sample() + ", " + left.was() + ": " + left.why()));
-			out().printf(Locale.ROOT, "carried      %d verdicts from %s; those of %d samples stay behind%n", over.carried().size(),
+			over.left().forEach(
+					left -> out().println("stays        " + left.sample() + ", " + left.was() + ": " + left.why()));
+			out().printf(Locale.ROOT, "carried      %d verdicts from %s; those of %d samples stay behind%n",
+					over.carried().size(),
 					action.from, over.left().size());
 		}
 		record(open);

@@ -26,7 +26,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
-@Command(name = "verify", description = { "Verify that releases and exports still are what they were. Changes nothing in them, and remembers sound releases on this computer.",
+@Command(name = "verify", description = {
+		"Verify that releases and exports still are what they were. Changes nothing in them, and remembers sound releases on this computer.",
 		"Digests are computed again: of Git's objects, of the content, of files, of exported files by the list beside them.",
 		"Signatures are checked by the programs and keys of your own Git; docs/verification.md says what none of this can show." })
 final class VerifyCommand extends SurveyCommand {
@@ -62,7 +63,8 @@ final class VerifyCommand extends SurveyCommand {
 	@Override
 	void run(Workers workers) throws Exception {
 		boolean one = folder || digest != null;
-		if (archive == null && (files.isEmpty() || version != null || signed || people || forget) || one && version == null) {
+		if (archive == null && (files.isEmpty() || version != null || signed || people || forget)
+				|| one && version == null) {
 			throw wrong("name an archive, a release of it, or exported files; --folder and --digest need --release");
 		}
 		if (digest != null && !digest.matches("[0-9a-fA-F]{40}|[0-9a-fA-F]{64}")) {
@@ -110,11 +112,13 @@ final class VerifyCommand extends SurveyCommand {
 		if (forget) {
 			history.check().beginning().map(known::forget).filter(problem -> !problem.isEmpty()).ifPresent(this::note);
 		}
-		return new ArchiveVerification(root(), history, known).all().stream().map(v -> signed ? v.signed() : v).toList();
+		return new ArchiveVerification(root(), history, known).all().stream().map(v -> signed ? v.signed() : v)
+				.toList();
 	}
 
 	private List<Verification> release(History history) throws IOException {
-		ReleaseTag tag = ArchiveVerification.releases(history).stream().filter(t -> t.version().equals(version)).findFirst()
+		ReleaseTag tag = ArchiveVerification.releases(history).stream().filter(t -> t.version().equals(version))
+				.findFirst()
 				.orElseThrow(() -> missing(history));
 		Verification verified = new ArchiveVerification(root(), history, KnownReleases.ofUser()).of(tag);
 		List<Verification> found = new ArrayList<>(List.of(signed ? verified.signed() : verified));
@@ -132,8 +136,10 @@ final class VerifyCommand extends SurveyCommand {
 		String trouble = history.check().tagTroubles().get(version);
 		String remedy = "look at the list of releases";
 		return trouble == null ? new ArchiveException("there is no release " + version, remedy)
-				: new DamagedException("release " + version + " cannot be verified, as its tag is none: " + trouble, remedy,
-						List.of(new Damage(".git/refs/tags/" + version, 0, trouble, "fetch the tag again from a copy that has it")));
+				: new DamagedException("release " + version + " cannot be verified, as its tag is none: " + trouble,
+						remedy,
+						List.of(new Damage(".git/refs/tags/" + version, 0, trouble,
+								"fetch the tag again from a copy that has it")));
 	}
 
 	private Path root() {
@@ -142,13 +148,16 @@ final class VerifyCommand extends SurveyCommand {
 
 	private Verification people(History history, Json result) {
 		PeopleVerification found = PeopleVerification.of(history, signed);
-		result.put("people", found.report().map(report -> report.signers().signatories().stream().map(PeopleCommand::json).toList()).orElse(null));
-		result.put("verdicts", found.report().map(report -> report.verdicts().stream().map(VerifyCommand::json).toList()).orElse(null));
+		result.put("people", found.report()
+				.map(report -> report.signers().signatories().stream().map(PeopleCommand::json).toList()).orElse(null));
+		result.put("verdicts", found.report()
+				.map(report -> report.verdicts().stream().map(VerifyCommand::json).toList()).orElse(null));
 		return found.verification();
 	}
 
 	private static Object json(VerdictProof v) {
-		return new Json().put("file", v.file()).put("id", v.id()).put("person", v.person()).put("enteredBy", v.enteredBy().isEmpty() ? null : v.enteredBy())
+		return new Json().put("file", v.file()).put("id", v.id()).put("person", v.person())
+				.put("enteredBy", v.enteredBy().isEmpty() ? null : v.enteredBy())
 				.put("savePoint", v.where().id()).put("proof", v.kind().toString()).put("problem", v.kind().isProblem())
 				.put("signature", v.signature().toString()).fields();
 	}
@@ -156,9 +165,14 @@ final class VerifyCommand extends SurveyCommand {
 	private static Json json(Verification v) {
 		Signature signature = v.signature();
 		return new Json().put("what", v.what()).put("sound", v.isSound())
-				.put("checks", v.checks().stream().map(c -> new Json().put("what", c.what()).put("problem", c.isSound() ? null : c.problem()).fields()).toList())
+				.put("checks",
+						v.checks().stream()
+								.map(c -> new Json().put("what", c.what())
+										.put("problem", c.isSound() ? null : c.problem()).fields())
+								.toList())
 				.put("signature", signature == null ? null
-						: new Json().put("state", signature.state().toString()).put("by", signature.by().isEmpty() ? null : signature.by())
+						: new Json().put("state", signature.state().toString())
+								.put("by", signature.by().isEmpty() ? null : signature.by())
 								.put("detail", signature.detail().isEmpty() ? null : signature.detail()))
 				.put("notes", v.notes());
 	}
@@ -166,7 +180,8 @@ final class VerifyCommand extends SurveyCommand {
 	private void print(Verification verification) {
 		out().println(verification.what() + ": " + (verification.isSound() ? "sound" : "NOT SOUND")
 				+ (verification.signature() == null ? "" : "; signature: " + verification.signature()));
-		verification.checks().stream().filter(c -> !c.isSound()).forEach(c -> out().println("  " + c.what() + ": " + c.problem()));
+		verification.checks().stream().filter(c -> !c.isSound())
+				.forEach(c -> out().println("  " + c.what() + ": " + c.problem()));
 		verification.notes().forEach(note -> out().println("  " + note));
 	}
 }

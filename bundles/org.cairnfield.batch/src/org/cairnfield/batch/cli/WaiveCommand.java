@@ -48,7 +48,8 @@ final class WaiveCommand extends ArchiveCommand {
 		}
 		for (String key : keys) {
 			if (!key.matches("[0-9a-f]{" + SHORTEST_KEY + ",16}")) {
-				throw wrong("--finding must be a key that \"check\" prints, or its first digits, at least " + SHORTEST_KEY + ", not '"
+				throw wrong("--finding must be a key that \"check\" prints, or its first digits, at least "
+						+ SHORTEST_KEY + ", not '"
 						+ key + "'");
 			}
 		}
@@ -70,7 +71,8 @@ final class WaiveCommand extends ArchiveCommand {
 			}
 			told.add(new Json().put("rule", finding.rule()).put("finding", finding.message()).put("key", key).fields());
 			if (!json) {
-				out().println((dryRun ? "would waive " : "waive ") + key + "  " + finding.message() + "  (" + finding.rule() + ")");
+				out().println((dryRun ? "would waive " : "waive ") + key + "  " + finding.message() + "  ("
+						+ finding.rule() + ")");
 			}
 		});
 		if (!dryRun) {

@@ -12,7 +12,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-@Command(name = "waivers", description = { "List the findings that somebody has waived: by whom, when, why, and what each waiver covers now.",
+@Command(name = "waivers", description = {
+		"List the findings that somebody has waived: by whom, when, why, and what each waiver covers now.",
 		"With --withdraw: takes waivers back, as one save point, so that the findings are reported again." })
 final class WaiversCommand extends ArchiveCommand {
 
@@ -35,16 +36,20 @@ final class WaiversCommand extends ArchiveCommand {
 			record(archive);
 		}
 		if (json) {
-			printJson(new Json().put(withdraw.isEmpty() ? "waivers" : "withdrawn", listed.stream().map(w -> new Json().put("id", w.id())
-					.put("rule", w.kept().getRule()).put("person", w.kept().getPerson()).put("time", w.kept().getTime().toString())
-					.put("reason", w.kept().getReason()).put("covers", w.covered().size()).put("about", w.about()).fields()).toList()));
+			printJson(new Json().put(withdraw.isEmpty() ? "waivers" : "withdrawn",
+					listed.stream().map(w -> new Json().put("id", w.id())
+							.put("rule", w.kept().getRule()).put("person", w.kept().getPerson())
+							.put("time", w.kept().getTime().toString())
+							.put("reason", w.kept().getReason()).put("covers", w.covered().size())
+							.put("about", w.about()).fields()).toList()));
 			return;
 		}
 		if (listed.isEmpty()) {
 			out().println("nothing is waived");
 		}
 		for (KeptWaiver w : listed) {
-			out().println((withdraw.isEmpty() ? "" : "withdrawn ") + w.id() + "  " + w.kept().getRule() + ", by " + w.kept().getPerson() + " at "
+			out().println((withdraw.isEmpty() ? "" : "withdrawn ") + w.id() + "  " + w.kept().getRule() + ", by "
+					+ w.kept().getPerson() + " at "
 					+ w.kept().getTime() + ": " + w.kept().getReason());
 			out().println("          covers " + w.about());
 		}
@@ -54,8 +59,9 @@ final class WaiversCommand extends ArchiveCommand {
 	private List<KeptWaiver> named(List<KeptWaiver> all) {
 		List<KeptWaiver> found = new ArrayList<>();
 		for (String id : withdraw) {
-			found.add(all.stream().filter(w -> w.id().equals(id)).findFirst().orElseThrow(() -> new ParameterException(spec.commandLine(),
-					"no waiver of this archive has the id '" + id + "'; \"waivers\" lists them")));
+			found.add(all.stream().filter(w -> w.id().equals(id)).findFirst()
+					.orElseThrow(() -> new ParameterException(spec.commandLine(),
+							"no waiver of this archive has the id '" + id + "'; \"waivers\" lists them")));
 		}
 		return found.stream().distinct().toList();
 	}

@@ -47,15 +47,18 @@ final class WalkCommand extends ArchiveCommand {
 
 	@Override
 	void run(OpenArchive archive, Workers workers) throws Exception {
-		List<Site> sites = siteName == null ? archive.archive().getSites() : List.of(ArchiveWork.site(archive.archive(), siteName));
+		List<Site> sites = siteName == null ? archive.archive().getSites()
+				: List.of(ArchiveWork.site(archive.archive(), siteName));
 		List<NextWalk> walks = new ArrayList<>();
 		for (Site site : sites) {
 			NextWalk walk = NextWalk.of(archive.archive(), site, places, workers);
 			walks.add(walk);
 			if (!json) {
-				out().println(String.format(Locale.ROOT, "%s: %d places, %.0f m", ArchiveMap.nameOf(site), walk.places().size(), walk.metres()));
+				out().println(String.format(Locale.ROOT, "%s: %d places, %.0f m", ArchiveMap.nameOf(site),
+						walk.places().size(), walk.metres()));
 				walk.places().forEach(place -> out().println(
-						String.format(Locale.ROOT, "  floor %d, %.1f, %.1f m: %s", place.floor(), place.x(), place.y(), place.why())));
+						String.format(Locale.ROOT, "  floor %d, %.1f, %.1f m: %s", place.floor(), place.x(), place.y(),
+								place.why())));
 			}
 		}
 		if (csv != null) {
@@ -63,7 +66,8 @@ final class WalkCommand extends ArchiveCommand {
 		}
 		if (geoJson != null) {
 			WalkFiles.geoJson(geoJson, archive.archive(), walks)
-					.forEach(site -> note(site + " is not in the GeoJSON, since nobody has said where on Earth it lies; \"locate\" does"));
+					.forEach(site -> note(site
+							+ " is not in the GeoJSON, since nobody has said where on Earth it lies; \"locate\" does"));
 		}
 		if (json) {
 			printJson(new Json().put("walks", walks.stream().map(WalkCommand::json).toList()));
@@ -71,12 +75,15 @@ final class WalkCommand extends ArchiveCommand {
 	}
 
 	private static Map<String, Object> json(NextWalk walk) {
-		return new Json().put("site", walk.site()).put("metres", walk.metres()).put("places", walk.places().stream().map(WalkCommand::json).toList()).fields();
+		return new Json().put("site", walk.site()).put("metres", walk.metres())
+				.put("places", walk.places().stream().map(WalkCommand::json).toList()).fields();
 	}
 
 	private static Map<String, Object> json(NextPlace place) {
-		return new Json().put("floor", place.floor()).put("x", place.x()).put("y", place.y()).put("days", place.days() < 0 ? null : place.days())
-				.put("goneShare", place.goneShare()).put("errorM", place.errorMetres()).put("gapM", place.gapMetres()).put("worth", place.worth())
+		return new Json().put("floor", place.floor()).put("x", place.x()).put("y", place.y())
+				.put("days", place.days() < 0 ? null : place.days())
+				.put("goneShare", place.goneShare()).put("errorM", place.errorMetres()).put("gapM", place.gapMetres())
+				.put("worth", place.worth())
 				.put("why", place.why()).fields();
 	}
 }

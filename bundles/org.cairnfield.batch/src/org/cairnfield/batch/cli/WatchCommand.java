@@ -23,7 +23,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(name = "watch", description = { "Take in the newest survey, measure how the map of each site has aged, and write one page on it; for every night.",
+@Command(name = "watch", description = {
+		"Take in the newest survey, measure how the map of each site has aged, and write one page on it; for every night.",
 		"The exit code says whether the latest survey of a site contradicts its map. What helps is said, and not done: \"refresh --apply\" does it." })
 final class WatchCommand extends ArchiveCommand {
 
@@ -48,7 +49,8 @@ final class WatchCommand extends ArchiveCommand {
 			reading.usualSite = SurveyTaking.onlySite(archive.archive()).orElse(null);
 			Intake intake = read(files, reading, workers);
 			notes(intake, true);
-			taken = IntoArchive.keep(archive, files, intake, SurveyKind.TRAINING, null, archiveArgs.person).surveys().size();
+			taken = IntoArchive.keep(archive, files, intake, SurveyKind.TRAINING, null, archiveArgs.person).surveys()
+					.size();
 		}
 		Map<String, TimelineStudy> sites = new LinkedHashMap<>();
 		List<Map<String, Object>> told = new ArrayList<>();
@@ -58,16 +60,19 @@ final class WatchCommand extends ArchiveCommand {
 			sites.put(ArchiveMap.nameOf(site), study);
 			String helps = study.plan().flatMap(AgePlan::best).map(best -> best.kind().word()).orElse(null);
 			contradicted |= helps != null;
-			told.add(new Json().put("site", site.getId()).put("says", TimelineWords.summary(study.timeline())).put("contradicted", helps != null)
+			told.add(new Json().put("site", site.getId()).put("says", TimelineWords.summary(study.timeline()))
+					.put("contradicted", helps != null)
 					.put("helps", helps).fields());
 			if (!json) {
 				out().println(ArchiveMap.nameOf(site) + ": " + TimelineWords.summary(study.timeline()));
-				study.plan().flatMap(AgePlan::best).map(AgeRemedy::effect).ifPresent(effect -> out().println("  " + helps + " " + effect));
+				study.plan().flatMap(AgePlan::best).map(AgeRemedy::effect)
+						.ifPresent(effect -> out().println("  " + helps + " " + effect));
 			}
 		}
 		if (file != null) {
 			String name = archive.archive().getName();
-			TextFile.write(file, AgeingReport.html(name == null || name.isBlank() ? "Radio map" : name, archive.digest(), sites));
+			TextFile.write(file,
+					AgeingReport.html(name == null || name.isBlank() ? "Radio map" : name, archive.digest(), sites));
 		}
 		if (json) {
 			printJson(new Json().put("takenIn", taken).put("sites", told));

@@ -9,5 +9,6 @@ package org.cairnfield.core.change;
  * @param chance      how likely one survey hears it nowhere though it was there; 1 where both heard it
  * @param successor   address of the one that took its place; empty but for {@link Fate#REPLACED}
  */
-public record AccessPointFate(String address, Fate fate, int placesThen, int placesNow, double chance, String successor) {
+public record AccessPointFate(String address, Fate fate, int placesThen, int placesNow, double chance,
+		String successor) {
 }

@@ -59,14 +59,16 @@ public record LevelFit(double slope, double shiftDb, double slopeLow, double slo
 			line = new double[] { 1, points.stream().mapToDouble(point -> point.to - point.from).average().orElse(0) };
 		}
 		double middle = Median.of(points.stream().mapToDouble(Point::from).toArray());
-		return Optional.of(new LevelFit(line[0], line[1], low, high, line[0] * middle + line[1] - middle, points.size()));
+		return Optional
+				.of(new LevelFit(line[0], line[1], low, high, line[0] * middle + line[1] - middle, points.size()));
 	}
 
 	private static List<Point> points(SortedMap<String, Presence> all) {
 		List<Point> points = new ArrayList<>();
 		for (Presence one : all.values()) {
 			for (int i = 0; i < one.size(); i++) {
-				if (one.isSteady(i, true) && one.isSteady(i, false) && (one.level(i, true) + one.level(i, false)) / 2 >= WELL_DBM) {
+				if (one.isSteady(i, true) && one.isSteady(i, false)
+						&& (one.level(i, true) + one.level(i, false)) / 2 >= WELL_DBM) {
 					points.add(new Point(one.place(i), one.level(i, false), one.level(i, true)));
 				}
 			}
@@ -75,7 +77,8 @@ public record LevelFit(double slope, double shiftDb, double slopeLow, double slo
 	}
 
 	private static List<Point> near(List<Point> points, double[] line) {
-		double[] off = points.stream().mapToDouble(point -> Math.abs(line[0] * point.from + line[1] - point.to)).toArray();
+		double[] off = points.stream().mapToDouble(point -> Math.abs(line[0] * point.from + line[1] - point.to))
+				.toArray();
 		double far = Math.max(1, FAR_OFF * Median.of(off));
 		List<Point> near = new ArrayList<>();
 		for (int i = 0; i < off.length; i++) {

@@ -9,7 +9,8 @@ package org.cairnfield.core.change;
  * @param statistic of the test of Kolmogorov and Smirnov, its changes against all
  * @param then      where it was loudest
  */
-public record Move(String address, int places, double changeDb, double usualDb, double statistic, Loudest then, Loudest now) {
+public record Move(String address, int places, double changeDb, double usualDb, double statistic, Loudest then,
+		Loudest now) {
 
 	/** The centre of its loud places on the floor where it is loudest, by amplitude; metres in the frame of the floor. */
 	public record Loudest(int floor, double x, double y) {

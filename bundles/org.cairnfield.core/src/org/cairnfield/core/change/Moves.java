@@ -44,9 +44,11 @@ final class Moves {
 			double usualDb = Median.of(usual);
 			double least = Math.max(ChangeLimits.MOVED_DB, ChangeLimits.MOVED_TIMES_USUAL * usualDb);
 			changes.forEach((address, change) -> {
-				if (change.length >= ChangeLimits.FEWEST_CHANGES && Median.of(change) >= least && moves.isHeardWell(all.get(address))
+				if (change.length >= ChangeLimits.FEWEST_CHANGES && Median.of(change) >= least
+						&& moves.isHeardWell(all.get(address))
 						&& KolmogorovSmirnov.differ(change, usual, ChangeLimits.MOVED_LEVEL / tested)) {
-					Move move = new Move(address, change.length, Median.of(change), usualDb, KolmogorovSmirnov.statistic(change, usual),
+					Move move = new Move(address, change.length, Median.of(change), usualDb,
+							KolmogorovSmirnov.statistic(change, usual),
 							moves.loudest(all.get(address), true), moves.loudest(all.get(address), false));
 					if (move.floors() != 0 || move.metres() >= ChangeLimits.MOVED_METRES) {
 						moved.put(address, move);
@@ -66,7 +68,8 @@ final class Moves {
 				}
 			}
 		}
-		return differences.size() < FEWEST_SHIFTS ? 0 : Median.of(differences.stream().mapToDouble(Double::doubleValue).toArray());
+		return differences.size() < FEWEST_SHIFTS ? 0
+				: Median.of(differences.stream().mapToDouble(Double::doubleValue).toArray());
 	}
 
 	/** As the device of then would have read it. */
@@ -89,7 +92,8 @@ final class Moves {
 	/** Whether each survey heard it well at some places, at different levels: one whose level is stuck tells nothing. */
 	private boolean isHeardWell(Presence one) {
 		for (boolean then : new boolean[] { true, false }) {
-			double[] levels = IntStream.range(0, one.size()).mapToDouble(i -> one.level(i, then)).filter(level -> !Double.isNaN(level)).toArray();
+			double[] levels = IntStream.range(0, one.size()).mapToDouble(i -> one.level(i, then))
+					.filter(level -> !Double.isNaN(level)).toArray();
 			if (Arrays.stream(levels).filter(level -> level >= ChangeLimits.WELL_DBM).count() < ChangeLimits.LOUD_PLACES
 					|| Arrays.stream(levels).distinct().count() == 1) {
 				return false;

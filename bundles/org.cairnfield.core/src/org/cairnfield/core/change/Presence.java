@@ -37,7 +37,8 @@ final class Presence {
 	}
 
 	/** @param known those met so far, by their index in the map */
-	private static void count(RadioMap map, int[] samples, int place, boolean then, Presence[] known, SortedMap<String, Presence> all) {
+	private static void count(RadioMap map, int[] samples, int place, boolean then, Presence[] known,
+			SortedMap<String, Presence> all) {
 		for (int sample : samples) {
 			for (int k = map.firstReading(sample); k < map.endReading(sample); k++) {
 				int a = map.accessPoint(k);

@@ -35,10 +35,12 @@ public final class SharedPlaces {
 	public static SharedPlaces of(RadioMap before, RadioMap after, double metres) {
 		Map<Spot, List<Integer>> places = new LinkedHashMap<>();
 		for (int s = 0; s < before.size(); s++) {
-			places.computeIfAbsent(new Spot(before.floor(s), before.x(s), before.y(s)), spot -> new ArrayList<>()).add(s);
+			places.computeIfAbsent(new Spot(before.floor(s), before.x(s), before.y(s)), spot -> new ArrayList<>())
+					.add(s);
 		}
 		Map<Cell, List<Spot>> grid = new HashMap<>();
-		places.keySet().forEach(spot -> grid.computeIfAbsent(cell(spot.floor, spot.x, spot.y, metres, 0, 0), cell -> new ArrayList<>()).add(spot));
+		places.keySet().forEach(spot -> grid
+				.computeIfAbsent(cell(spot.floor, spot.x, spot.y, metres, 0, 0), cell -> new ArrayList<>()).add(spot));
 		Map<Spot, List<Integer>> visitors = new HashMap<>();
 		for (int s = 0; s < after.size(); s++) {
 			Spot nearest = nearest(grid, after.floor(s), after.x(s), after.y(s), metres);

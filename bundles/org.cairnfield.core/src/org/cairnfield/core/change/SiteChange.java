@@ -47,8 +47,10 @@ public record SiteChange(int places, List<AccessPointFate> fates, List<Move> mov
 			String address = addresses.get(a);
 			Presence presence = all.get(address);
 			String successor = successors.getOrDefault(address, "");
-			Fate fate = moved.containsKey(address) ? Fate.MOVED : presence.stayed() ? Fate.STAYED : !successor.isEmpty() ? Fate.REPLACED
-					: vanished[a] ? Fate.VANISHED : appeared[a] ? Fate.APPEARED : Fate.NOT_KNOWN;
+			Fate fate = moved.containsKey(address) ? Fate.MOVED
+					: presence.stayed() ? Fate.STAYED
+							: !successor.isEmpty() ? Fate.REPLACED
+									: vanished[a] ? Fate.VANISHED : appeared[a] ? Fate.APPEARED : Fate.NOT_KNOWN;
 			fates.add(new AccessPointFate(address, fate, presence.steadyPlaces(true), presence.steadyPlaces(false),
 					Math.min(silentNow[a], silentThen[a]), successor));
 		}
@@ -78,7 +80,8 @@ public record SiteChange(int places, List<AccessPointFate> fates, List<Move> mov
 
 	/** What became of one; null where neither survey heard it. */
 	public AccessPointFate of(String address) {
-		int at = Collections.binarySearch(fates, new AccessPointFate(address, Fate.NOT_KNOWN, 0, 0, 1, ""), Comparator.comparing(AccessPointFate::address));
+		int at = Collections.binarySearch(fates, new AccessPointFate(address, Fate.NOT_KNOWN, 0, 0, 1, ""),
+				Comparator.comparing(AccessPointFate::address));
 		return at < 0 ? null : fates.get(at);
 	}
 
@@ -99,7 +102,8 @@ public record SiteChange(int places, List<AccessPointFate> fates, List<Move> mov
 		for (AccessPointFate each : fates) {
 			boolean counts = (then ? each.placesThen() : each.placesNow()) >= ChangeLimits.STEADY_PLACES;
 			steady += counts ? 1 : 0;
-			silent += counts && (then ? each.fate() == Fate.VANISHED || each.fate() == Fate.REPLACED : each.fate() == Fate.APPEARED) ? 1 : 0;
+			silent += counts && (then ? each.fate() == Fate.VANISHED || each.fate() == Fate.REPLACED
+					: each.fate() == Fate.APPEARED) ? 1 : 0;
 		}
 		return steady == 0 ? 0 : Wilson.interval(silent, steady, CONFIDENCE).low();
 	}

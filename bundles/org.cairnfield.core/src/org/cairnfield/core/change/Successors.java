@@ -48,10 +48,12 @@ final class Successors {
 	}
 
 	private static double least(Collection<Presence> all) {
-		List<Presence> stayed = all.stream().filter(one -> one.stayed() && one.steadyPlaces(true) >= ChangeLimits.STEADY_PLACES).toList();
+		List<Presence> stayed = all.stream()
+				.filter(one -> one.stayed() && one.steadyPlaces(true) >= ChangeLimits.STEADY_PLACES).toList();
 		double[] others = ofOthers(stayed);
-		return others.length == 0 ? 1 : Math.max(Percentile.of(others, OTHERS_PERCENT),
-				SHARE_OF_STAYED * Median.of(stayed.stream().mapToDouble(one -> alike(one, one)).toArray()));
+		return others.length == 0 ? 1
+				: Math.max(Percentile.of(others, OTHERS_PERCENT),
+						SHARE_OF_STAYED * Median.of(stayed.stream().mapToDouble(one -> alike(one, one)).toArray()));
 	}
 
 	/** How much alike two different access points are, pair by pair. */

@@ -41,7 +41,8 @@ public final class AutomaticChoice {
 	 * @param comparisonShare fingerprints compared, as a share of plain matching, likewise
 	 * @param sampleShare     of these the samples, centroids left out; reckoned as if groups were of one size
 	 */
-	public record Tried(double epsilon, int minPts, Search search, double meanErrorMetres, double comparisonShare, double sampleShare) {
+	public record Tried(double epsilon, int minPts, Search search, double meanErrorMetres, double comparisonShare,
+			double sampleShare) {
 
 		private TrialScore score() {
 			return new TrialScore(meanErrorMetres, comparisonShare, sampleShare);
@@ -110,12 +111,15 @@ public final class AutomaticChoice {
 	 * @throws TooLittleTimeException where it is over before there is an ε to be tried
 	 */
 	public static Choice choose(Signals signals, int minPts, long seed, Duration most, Workers workers) {
-		return new AutomaticChoice(signals, MapParts.of(signals.map(), seed), minPts, seed, TimeLimit.of(most), workers).choose();
+		return new AutomaticChoice(signals, MapParts.of(signals.map(), seed), minPts, seed, TimeLimit.of(most), workers)
+				.choose();
 	}
 
 	/** Chooses the search alone, for an ε that was given. */
-	public static Choice searchFor(Signals signals, double epsilon, int minPts, long seed, Duration most, Workers workers) {
-		return new AutomaticChoice(signals, MapParts.of(signals.map(), seed), minPts, seed, TimeLimit.of(most), workers).searchFor(epsilon);
+	public static Choice searchFor(Signals signals, double epsilon, int minPts, long seed, Duration most,
+			Workers workers) {
+		return new AutomaticChoice(signals, MapParts.of(signals.map(), seed), minPts, seed, TimeLimit.of(most), workers)
+				.searchFor(epsilon);
 	}
 
 	/**
@@ -173,7 +177,8 @@ public final class AutomaticChoice {
 	/** Made anew each time, so that a large map is not held twice. */
 	private Signals signals(int part) {
 		return parts.size() == 1 ? signals
-				: Signals.ofPart(signals.map().view(parts.get(part)), signals.representation(), signals.distance(), signals.lowestRssiDbm());
+				: Signals.ofPart(signals.map().view(parts.get(part)), signals.representation(), signals.distance(),
+						signals.lowestRssiDbm());
 	}
 
 	private Choice among(List<Candidate> candidates) {
@@ -182,7 +187,8 @@ public final class AutomaticChoice {
 		List<String> sites = new ArrayList<>();
 		int holdOuts = 0;
 		int epsilons = 0;
-		workers.progress().begin("trying splits and searches", (long) candidates.size() * parts.stream().mapToInt(part -> HeldOut.number(part.length)).sum());
+		workers.progress().begin("trying splits and searches",
+				(long) candidates.size() * parts.stream().mapToInt(part -> HeldOut.number(part.length)).sum());
 		for (int part = 0; part < parts.size(); part++) {
 			int count = HeldOut.number(parts.get(part).length);
 			int asked = 0;
@@ -204,9 +210,11 @@ public final class AutomaticChoice {
 		}
 		List<Tried> tried = parts.size() == 1 ? totals.measured(minPts) : totals.reckoned(minPts);
 		if (tried.isEmpty()) { // nothing is dense enough to be a cluster, or there was no time
-			tried = List.of(new Tried(candidates.get(0).epsilon, minPts, Search.USUAL, Double.NaN, Double.NaN, Double.NaN));
+			tried = List
+					.of(new Tried(candidates.get(0).epsilon, minPts, Search.USUAL, Double.NaN, Double.NaN, Double.NaN));
 		}
-		return new Choice(ranked(tried), Budget.share(signals.size()), questions, new LeftOut(List.copyOf(sites), holdOuts, epsilons));
+		return new Choice(ranked(tried), Budget.share(signals.size()), questions,
+				new LeftOut(List.copyOf(sites), holdOuts, epsilons));
 	}
 
 	private List<String> sites(int part) {
@@ -229,7 +237,8 @@ public final class AutomaticChoice {
 		while (made.isPresent() && tried < candidates.size()) {
 			Candidate candidate = candidates.get(tried);
 			Optional<Map<Combination, Totals.Outcome>> found = limit.run(workers,
-					within -> SearchTrials.on(made.get(), candidate.epsilon, epsilonOn(made.get(), candidate, part, within), minPts,
+					within -> SearchTrials.on(made.get(), candidate.epsilon,
+							epsilonOn(made.get(), candidate, part, within), minPts,
 							(int) Math.round(made.get().signals.size() * wholeByPart), seed, within));
 			if (found.isEmpty()) {
 				break;

@@ -64,7 +64,8 @@ public final class HeldOut {
 		if (kept.size() == 0) {
 			kept = asked; // a single place: nothing can be held out
 		}
-		return new HeldOut(Signals.ofPart(kept, whole.representation(), whole.distance(), whole.lowestRssiDbm()), thinned(asked, seed));
+		return new HeldOut(Signals.ofPart(kept, whole.representation(), whole.distance(), whole.lowestRssiDbm()),
+				thinned(asked, seed));
 	}
 
 	private static RadioMap thinned(RadioMap asked, long seed) {
@@ -123,7 +124,8 @@ public final class HeldOut {
 	/** Likewise of estimates of the samples asked about. */
 	public TrialScore score(Estimates estimates, double cells) {
 		Score score = scored(estimates);
-		return new TrialScore(score.meanErrorMetres, score.comparisonShare, score.comparisonShare - cells / Math.max(1, signals.size()));
+		return new TrialScore(score.meanErrorMetres, score.comparisonShare,
+				score.comparisonShare - cells / Math.max(1, signals.size()));
 	}
 
 	private SignalRows aligned(Signals searched) {
@@ -132,7 +134,8 @@ public final class HeldOut {
 
 	/** Mean plane error in metres and mean comparisons as a share of the map, by search, then by voting. */
 	List<List<Score>> scores(JointSearch searches, List<Voting> votings, Workers workers) {
-		return searches.estimates(votings, aligned(searches.signals()), workers).stream().map(each -> each.stream().map(this::scored).toList()).toList();
+		return searches.estimates(votings, aligned(searches.signals()), workers).stream()
+				.map(each -> each.stream().map(this::scored).toList()).toList();
 	}
 
 	private Score scored(Estimates e) {

@@ -39,7 +39,8 @@ final class MapParts {
 			samples.add(new ArrayList<>());
 		}
 		IntStream.range(0, map.size()).forEach(s -> samples.get(partOfSite[map.site(s)]).add(s));
-		return samples.stream().filter(part -> !part.isEmpty()).map(part -> part.stream().mapToInt(Integer::intValue).toArray()).toList();
+		return samples.stream().filter(part -> !part.isEmpty())
+				.map(part -> part.stream().mapToInt(Integer::intValue).toArray()).toList();
 	}
 
 	private static List<Integer> shuffled(int count, long seed) {

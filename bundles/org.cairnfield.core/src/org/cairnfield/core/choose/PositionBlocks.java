@@ -49,7 +49,8 @@ public final class PositionBlocks {
 		Map<List<Long>, Integer> index = new HashMap<>();
 		int[] block = new int[map.size()];
 		for (int s = 0; s < block.length; s++) {
-			List<Long> cell = List.of((long) map.site(s), (long) map.floor(s), along(map.x(s) - corner[map.site(s)][0], sideMetres),
+			List<Long> cell = List.of((long) map.site(s), (long) map.floor(s),
+					along(map.x(s) - corner[map.site(s)][0], sideMetres),
 					along(map.y(s) - corner[map.site(s)][1], sideMetres));
 			Integer known = index.putIfAbsent(cell, index.size());
 			block[s] = known == null ? index.size() - 1 : known;

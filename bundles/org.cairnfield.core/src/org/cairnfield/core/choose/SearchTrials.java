@@ -36,7 +36,8 @@ public final class SearchTrials {
 	 * @param whole   samples of the whole map, of which this one may be a part: by these it is said which clusters are large
 	 * @return empty where nothing is dense enough to be a cluster
 	 */
-	static Map<Combination, Totals.Outcome> on(HeldOut heldOut, double named, double epsilon, int minPts, int whole, long seed, Workers workers) {
+	static Map<Combination, Totals.Outcome> on(HeldOut heldOut, double named, double epsilon, int minPts, int whole,
+			long seed, Workers workers) {
 		Map<Combination, Totals.Outcome> outcomes = new LinkedHashMap<>();
 		Clustering found = Dbscan.cluster(heldOut.signals, epsilon, minPts, workers);
 		if (found.clusters() == 0) {
@@ -44,7 +45,9 @@ public final class SearchTrials {
 		}
 		Clustering clustering = placed(heldOut.signals, found, workers);
 		for (boolean large : new boolean[] { false, true }) {
-			Clustering cut = large ? LargeClusters.cut(heldOut.signals, clustering, LargeClusters.usualLimit(whole), seed, workers) : clustering;
+			Clustering cut = large
+					? LargeClusters.cut(heldOut.signals, clustering, LargeClusters.usualLimit(whole), seed, workers)
+					: clustering;
 			outcomes(heldOut, SplitMap.of(heldOut.signals, cut, Centroids.Kind.MEAN, false), large, seed, workers)
 					.forEach((search, outcome) -> outcomes.put(new Combination(named, search), outcome));
 		}
@@ -58,33 +61,41 @@ public final class SearchTrials {
 	 * @param cells   of these
 	 * @param whole   samples of the whole map, by which it is said which clusters are large
 	 */
-	public static Map<Search, TrialScore> of(HeldOut heldOut, Signals signals, Clustering cells, int whole, long seed, Workers workers) {
+	public static Map<Search, TrialScore> of(HeldOut heldOut, Signals signals, Clustering cells, int whole, long seed,
+			Workers workers) {
 		Map<Search, TrialScore> scores = new LinkedHashMap<>();
 		for (boolean large : new boolean[] { false, true }) {
-			Clustering cut = large ? LargeClusters.cut(signals, cells, LargeClusters.usualLimit(whole), seed, workers) : cells;
+			Clustering cut = large ? LargeClusters.cut(signals, cells, LargeClusters.usualLimit(whole), seed, workers)
+					: cells;
 			scores.putAll(of(heldOut, SplitMap.of(signals, cut, Centroids.Kind.MEAN, false), large, seed, workers));
 		}
 		return scores;
 	}
 
 	/** Likewise a split that is made ready for a search in one level. @param cut whether large clusters were cut */
-	public static Map<Search, TrialScore> of(HeldOut heldOut, SplitMap oneLevel, boolean cut, long seed, Workers workers) {
+	public static Map<Search, TrialScore> of(HeldOut heldOut, SplitMap oneLevel, boolean cut, long seed,
+			Workers workers) {
 		Map<Search, TrialScore> scores = new LinkedHashMap<>();
-		outcomes(heldOut, oneLevel, cut, seed, workers).forEach((search, outcome) -> scores.put(search, outcome.score(search)));
+		outcomes(heldOut, oneLevel, cut, seed, workers)
+				.forEach((search, outcome) -> scores.put(search, outcome.score(search)));
 		return scores;
 	}
 
-	private static Map<Search, Totals.Outcome> outcomes(HeldOut heldOut, SplitMap oneLevel, boolean cut, long seed, Workers workers) {
+	private static Map<Search, Totals.Outcome> outcomes(HeldOut heldOut, SplitMap oneLevel, boolean cut, long seed,
+			Workers workers) {
 		Map<Search, Totals.Outcome> outcomes = new LinkedHashMap<>();
 		SplitMap twoLevels = oneLevel.inTwoLevels(seed, workers);
-		List<Search> searches = Arrays.stream(PROBES).map(probes -> new Search(cut, probes[0], probes[1], true, WIDEST)).toList();
-		List<List<HeldOut.Score>> scores = heldOut.scores(new JointSearch(twoLevels, searches, WIDEST.k()), VOTINGS, workers);
+		List<Search> searches = Arrays.stream(PROBES).map(probes -> new Search(cut, probes[0], probes[1], true, WIDEST))
+				.toList();
+		List<List<HeldOut.Score>> scores = heldOut.scores(new JointSearch(twoLevels, searches, WIDEST.k()), VOTINGS,
+				workers);
 		for (int s = 0; s < PROBES.length; s++) {
 			CellCount count = CellCount.of(searches.get(s).twoLevels() ? twoLevels : oneLevel);
 			for (int v = 0; v < VOTINGS.size(); v++) {
 				HeldOut.Score score = scores.get(s).get(v);
 				outcomes.put(searches.get(s).with(PROBES[s][1], VOTINGS.get(v)),
-						new Totals.Outcome(score.meanErrorMetres(), score.comparisonShare(), count, heldOut.signals.size()));
+						new Totals.Outcome(score.meanErrorMetres(), score.comparisonShare(), count,
+								heldOut.signals.size()));
 			}
 		}
 		return outcomes;

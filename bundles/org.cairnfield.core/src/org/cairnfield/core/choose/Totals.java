@@ -75,8 +75,11 @@ final class Totals {
 
 	/** Of a map that was judged as a whole. */
 	List<Tried> measured(int minPts) {
-		return sums.entrySet().stream().map(e -> new Tried(e.getKey().epsilon(), minPts, e.getKey().search(), e.getValue().error / e.getValue().weight,
-				e.getValue().comparisons / e.getValue().weight, e.getValue().samples / e.getValue().weight)).toList();
+		return sums.entrySet().stream()
+				.map(e -> new Tried(e.getKey().epsilon(), minPts, e.getKey().search(),
+						e.getValue().error / e.getValue().weight,
+						e.getValue().comparisons / e.getValue().weight, e.getValue().samples / e.getValue().weight))
+				.toList();
 	}
 
 	/**
@@ -91,7 +94,9 @@ final class Totals {
 		double cells = of.cells / of.weight * size;
 		Search search = combination.search();
 		double samples = of.samplesOfWhole / of.weight;
-		CellCount whole = new CellCount(cells, search.twoLevels() ? Math.round(Math.sqrt(cells)) : 0, of.unevenness / of.weight);
-		return new Tried(combination.epsilon(), minPts, search, of.error / of.weight, samples + whole.compared(search) / size, samples);
+		CellCount whole = new CellCount(cells, search.twoLevels() ? Math.round(Math.sqrt(cells)) : 0,
+				of.unevenness / of.weight);
+		return new Tried(combination.epsilon(), minPts, search, of.error / of.weight,
+				samples + whole.compared(search) / size, samples);
 	}
 }

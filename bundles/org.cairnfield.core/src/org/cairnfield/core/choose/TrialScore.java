@@ -36,15 +36,17 @@ public record TrialScore(double meanErrorMetres, double comparisonShare, double 
 		double close = TOLERANCE * tried.stream().map(score).filter(t -> t.comparisonShare <= allowed)
 				.mapToDouble(TrialScore::meanErrorMetres).min().orElse(Double.NEGATIVE_INFINITY);
 		List<T> ranked = new ArrayList<>(tried);
-		ranked.sort(Comparator.comparing(score, Comparator.comparing((TrialScore t) -> t.comparisonShare <= allowed ? 0 : t.comparisonShare)
-				.thenComparing(t -> t.meanErrorMetres <= close ? 0 : t.meanErrorMetres)
-				.thenComparing(TrialScore::sampleShare, Comparator.reverseOrder())));
+		ranked.sort(Comparator.comparing(score,
+				Comparator.comparing((TrialScore t) -> t.comparisonShare <= allowed ? 0 : t.comparisonShare)
+						.thenComparing(t -> t.meanErrorMetres <= close ? 0 : t.meanErrorMetres)
+						.thenComparing(TrialScore::sampleShare, Comparator.reverseOrder())));
 		return List.copyOf(ranked);
 	}
 
 	/** The mean of several hold-outs. @param scores at least one */
 	public static TrialScore mean(List<TrialScore> scores) {
-		return new TrialScore(mean(scores, TrialScore::meanErrorMetres), mean(scores, TrialScore::comparisonShare), mean(scores, TrialScore::sampleShare));
+		return new TrialScore(mean(scores, TrialScore::meanErrorMetres), mean(scores, TrialScore::comparisonShare),
+				mean(scores, TrialScore::sampleShare));
 	}
 
 	private static double mean(List<TrialScore> scores, Function<TrialScore, Double> part) {

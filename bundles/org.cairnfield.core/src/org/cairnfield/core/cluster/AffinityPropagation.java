@@ -45,13 +45,16 @@ public final class AffinityPropagation {
 	 * @param mostPoints   points of a component above which landmarks are drawn, 2 to 20,000
 	 * @param seed         draws landmarks
 	 */
-	public record Settings(double preference, double damping, int steadyRounds, int mostRounds, int mostPoints, long seed) {
+	public record Settings(double preference, double damping, int steadyRounds, int mostRounds, int mostPoints,
+			long seed) {
 
 		/** @throws IllegalArgumentException for a number out of range */
 		public Settings {
-			if (!(damping >= 0.5 && damping < 1) || steadyRounds < 1 || mostRounds < 1 || mostPoints < 2 || mostPoints > MOST_POINTS) {
-				throw new IllegalArgumentException("damping must be from 0.5 to below 1, rounds at least 1, points 2 to " + MOST_POINTS + ": "
-						+ damping + ", " + steadyRounds + ", " + mostRounds + ", " + mostPoints);
+			if (!(damping >= 0.5 && damping < 1) || steadyRounds < 1 || mostRounds < 1 || mostPoints < 2
+					|| mostPoints > MOST_POINTS) {
+				throw new IllegalArgumentException(
+						"damping must be from 0.5 to below 1, rounds at least 1, points 2 to " + MOST_POINTS + ": "
+								+ damping + ", " + steadyRounds + ", " + mostRounds + ", " + mostPoints);
 			}
 		}
 
@@ -112,7 +115,8 @@ public final class AffinityPropagation {
 	private List<int[]> withinEarshot() {
 		Map<Integer, List<Integer>> byComponent = IntStream.range(0, points.size()).boxed()
 				.sorted(Comparator.comparing(this::first))
-				.collect(Collectors.groupingBy(p -> isSilent(p) ? -1 : signals.components().componentOf(first(p)), TreeMap::new, Collectors.toList()));
+				.collect(Collectors.groupingBy(p -> isSilent(p) ? -1 : signals.components().componentOf(first(p)),
+						TreeMap::new, Collectors.toList()));
 		return byComponent.values().stream().map(list -> list.stream().mapToInt(p -> p).toArray()).toList();
 	}
 
@@ -131,7 +135,8 @@ public final class AffinityPropagation {
 		}
 		int[] chosen = within;
 		if (within.length > settings.mostPoints()) {
-			chosen = Arrays.stream(Draw.some(settings.mostPoints(), within.length, settings.seed())).map(i -> within[i]).toArray();
+			chosen = Arrays.stream(Draw.some(settings.mostPoints(), within.length, settings.seed())).map(i -> within[i])
+					.toArray();
 			landmarks += chosen.length;
 		}
 		MessagePassing.Outcome outcome = MessagePassing.run(similarities(chosen), chosen.length, settings, workers);
@@ -142,7 +147,8 @@ public final class AffinityPropagation {
 		}
 		if (chosen != within) {
 			int[] drawn = chosen;
-			assignToNearest(within, Arrays.stream(outcome.exemplarOf()).distinct().sorted().map(i -> drawn[i]).toArray());
+			assignToNearest(within,
+					Arrays.stream(outcome.exemplarOf()).distinct().sorted().map(i -> drawn[i]).toArray());
 		}
 	}
 

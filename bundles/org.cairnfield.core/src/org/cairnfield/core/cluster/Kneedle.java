@@ -31,10 +31,10 @@ public final class Kneedle {
 
 		private double difference(double x, double y) {
 			return switch (this) {
-				case CONCAVE_INCREASING -> y - x;
-				case CONVEX_INCREASING -> x - y;
-				case CONCAVE_DECREASING -> x + y - 1;
-				case CONVEX_DECREASING -> 1 - x - y;
+			case CONCAVE_INCREASING -> y - x;
+			case CONVEX_INCREASING -> x - y;
+			case CONCAVE_DECREASING -> x + y - 1;
+			case CONVEX_DECREASING -> 1 - x - y;
 			};
 		}
 	}

@@ -49,7 +49,8 @@ final class MessagePassing {
 			return new Outcome(exemplarOf, true, 0);
 		}
 		tellApart(similarity, n);
-		return new MessagePassing(n, similarity, settings.damping(), workers).run(settings.steadyRounds(), settings.mostRounds());
+		return new MessagePassing(n, similarity, settings.damping(), workers).run(settings.steadyRounds(),
+				settings.mostRounds());
 	}
 
 	/** Whether all similarities are equal, and all preferences. */
@@ -133,7 +134,8 @@ final class MessagePassing {
 		for (int i = 0; i < n; i++) {
 			for (int k = from; k < to; k++) {
 				int at = i * n + k;
-				double others = i == k ? sums[k] : Math.min(0, responsibility[k * n + k] + sums[k] - Math.max(0, responsibility[at]));
+				double others = i == k ? sums[k]
+						: Math.min(0, responsibility[k * n + k] + sums[k] - Math.max(0, responsibility[at]));
 				availability[at] = damped(availability[at], others);
 			}
 		}

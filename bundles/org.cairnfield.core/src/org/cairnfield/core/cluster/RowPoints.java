@@ -19,11 +19,12 @@ final class RowPoints extends ScannedPoints {
 	RowPoints(Signals signals) {
 		this.signals = signals;
 		components = signals.components();
-		quietestFirst = components.count() == 1 ? new int[0] : IntStream.range(0, signals.size()).boxed()
-				.sorted((a, b) -> {
-					int by = Double.compare(signals.rows().magnitude(a), signals.rows().magnitude(b));
-					return by != 0 ? by : Integer.compare(a, b);
-				}).mapToInt(Integer::intValue).toArray();
+		quietestFirst = components.count() == 1 ? new int[0]
+				: IntStream.range(0, signals.size()).boxed()
+						.sorted((a, b) -> {
+							int by = Double.compare(signals.rows().magnitude(a), signals.rows().magnitude(b));
+							return by != 0 ? by : Integer.compare(a, b);
+						}).mapToInt(Integer::intValue).toArray();
 	}
 
 	@Override

@@ -41,8 +41,8 @@ final class BestClusters {
 	/** Looks at a labelled sample. @param product of its row and that of the noise sample */
 	void take(int other, double product) {
 		int cluster = clustering.label(other);
-		if (carrier[cluster] >= 0 && moments.covariance(sample, other, product)
-				< (bestR[cluster] - MARGIN) * moments.spread[sample] * moments.spread[other]) {
+		if (carrier[cluster] >= 0 && moments.covariance(sample, other, product) < (bestR[cluster] - MARGIN)
+				* moments.spread[sample] * moments.spread[other]) {
 			return; // without a division
 		}
 		double r = moments.correlation(sample, other, product);

@@ -102,7 +102,8 @@ final class BeyondEarshot {
 
 	/** The labelled sample that is nearest to each of a component, but for those of its own; −1 where there is none. */
 	int quietestElsewhere(int component) {
-		return quietestOfAll >= 0 && components.componentOf(quietestOfAll) == component ? quietestOfOthers : quietestOfAll;
+		return quietestOfAll >= 0 && components.componentOf(quietestOfAll) == component ? quietestOfOthers
+				: quietestOfAll;
 	}
 
 	/** Receives a sample that may be among the best. */
@@ -138,7 +139,8 @@ final class BeyondEarshot {
 		}
 	}
 
-	private static void search(Node node, double most, double[] factors, int[] samples, BestClusters best, Taker taker) {
+	private static void search(Node node, double most, double[] factors, int[] samples, BestClusters best,
+			Taker taker) {
 		if (most < best.least()) {
 			return;
 		}

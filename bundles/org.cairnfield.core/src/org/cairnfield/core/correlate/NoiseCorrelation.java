@@ -59,9 +59,11 @@ public final class NoiseCorrelation {
 	 * @param signals   of the part, in the values of the whole map; city-block
 	 * @param elsewhere the rest of the map, out of earshot of the part
 	 */
-	public static PartPlacements placePart(Signals signals, Clustering clustering, SampleSums elsewhere, Workers workers) {
+	public static PartPlacements placePart(Signals signals, Clustering clustering, SampleSums elsewhere,
+			Workers workers) {
 		if (!signals.distance().isSum()) {
-			throw new IllegalArgumentException("no closed form for samples elsewhere by " + signals.distance() + " distance");
+			throw new IllegalArgumentException(
+					"no closed form for samples elsewhere by " + signals.distance() + " distance");
 		}
 		Placed placed = placeInPart(signals, clustering, elsewhere, FEW, workers);
 		List<RowSums> rows = IntStream.range(0, signals.size()).mapToObj(s -> placed.moments.row(signals, s)).toList();
@@ -71,7 +73,8 @@ public final class NoiseCorrelation {
 	private record Placed(List<NoisePlacement> placements, int[] runnerUpCarriers, RowMoments moments) {
 	}
 
-	private static Placed placeInPart(Signals signals, Clustering clustering, SampleSums elsewhere, int few, Workers workers) {
+	private static Placed placeInPart(Signals signals, Clustering clustering, SampleSums elsewhere, int few,
+			Workers workers) {
 		if (clustering.size() != signals.size()) {
 			throw new IllegalArgumentException(
 					"clustering of " + clustering.size() + " samples for a map of " + signals.size());
@@ -95,7 +98,8 @@ public final class NoiseCorrelation {
 			};
 		});
 		int[] noise = IntStream.range(0, placed.length).filter(clustering::isNoise).toArray();
-		return new Placed(Arrays.stream(noise).mapToObj(s -> placed[s]).toList(), Arrays.stream(noise).map(s -> runnerUpCarriers[s]).toArray(), moments);
+		return new Placed(Arrays.stream(noise).mapToObj(s -> placed[s]).toList(),
+				Arrays.stream(noise).map(s -> runnerUpCarriers[s]).toArray(), moments);
 	}
 
 	/** Noise samples, a few near ones at a time. */
@@ -115,8 +119,11 @@ public final class NoiseCorrelation {
 		int[][] some = new int[components.count()][];
 		for (int c = 0; c < some.length; c++) {
 			int component = c;
-			IntStream samples = IntStream.range(0, components.size(c)).map(place -> components.member(component, place)).filter(wanted);
-			some[c] = signals.index().map(index -> samples.mapToLong(s -> (long) index.pointOf(s) << 32 | s).sorted().mapToInt(key -> (int) key))
+			IntStream samples = IntStream.range(0, components.size(c)).map(place -> components.member(component, place))
+					.filter(wanted);
+			some[c] = signals.index()
+					.map(index -> samples.mapToLong(s -> (long) index.pointOf(s) << 32 | s).sorted()
+							.mapToInt(key -> (int) key))
 					.orElse(samples).toArray();
 		}
 		return some;
@@ -146,7 +153,8 @@ public final class NoiseCorrelation {
 		/** r of the batch with the pivots of its component, by group and place in the batch. */
 		private final double[] withPivot;
 
-		Placing(Signals signals, Clustering clustering, int[][] labelled, PivotGroups groups, RowMoments moments, RowProducts products,
+		Placing(Signals signals, Clustering clustering, int[][] labelled, PivotGroups groups, RowMoments moments,
+				RowProducts products,
 				BeyondEarshot beyond) {
 			this.components = signals.components();
 			this.labelled = labelled;

@@ -116,15 +116,18 @@ final class OverlapProducts implements RowProducts {
 		double beyond = moments.n - components.size(component);
 		double beyondSum = moments.totalSum - moments.componentSum[component];
 		double beyondSquares = moments.totalSquares - moments.componentSquares[component];
-		return b * moments.ownSum[own[i]] + moments.ownWeighted[own[i]] - 2 * overlaps + beyond * a * b + (a + b) * beyondSum + beyondSquares;
+		return b * moments.ownSum[own[i]] + moments.ownWeighted[own[i]] - 2 * overlaps + beyond * a * b
+				+ (a + b) * beyondSum + beyondSquares;
 	}
 
 	private double beyond(int i, int other) {
 		int there = components.componentOf(other);
 		double rest = (double) moments.n - components.size(component) - components.size(there);
 		double restSum = moments.totalSum - moments.componentSum[component] - moments.componentSum[there];
-		double restSquares = moments.totalSquares - moments.componentSquares[component] - moments.componentSquares[there];
-		return RowSums.product(signals.rows().magnitude(own[i]), moments.ownSum[own[i]], moments.ownWeighted[own[i]], signals.rows().magnitude(other),
+		double restSquares = moments.totalSquares - moments.componentSquares[component]
+				- moments.componentSquares[there];
+		return RowSums.product(signals.rows().magnitude(own[i]), moments.ownSum[own[i]], moments.ownWeighted[own[i]],
+				signals.rows().magnitude(other),
 				moments.ownSum[other], moments.ownWeighted[other], rest, restSum, restSquares);
 	}
 
@@ -149,7 +152,8 @@ final class OverlapProducts implements RowProducts {
 
 	@Override
 	public double distance(int i, int other) {
-		return components.componentOf(other) == component ? rows[components.placeOf(other) * BATCH + i] : signals.apart(own[i], other);
+		return components.componentOf(other) == component ? rows[components.placeOf(other) * BATCH + i]
+				: signals.apart(own[i], other);
 	}
 
 	/** G of one access point, for all rows of the batch. */

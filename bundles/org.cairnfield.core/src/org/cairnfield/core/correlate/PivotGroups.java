@@ -36,7 +36,8 @@ final class PivotGroups {
 	}
 
 	/** @param labelled by component, samples of one leaf together */
-	static PivotGroups of(SignalIndex index, int[][] labelled, RowMoments moments, Supplier<RowProducts> products, Workers workers) {
+	static PivotGroups of(SignalIndex index, int[][] labelled, RowMoments moments, Supplier<RowProducts> products,
+			Workers workers) {
 		int[] ofComponent = new int[labelled.length + 1];
 		List<Integer> starts = new ArrayList<>();
 		int count = 0;

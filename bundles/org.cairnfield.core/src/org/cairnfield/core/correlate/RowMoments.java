@@ -114,8 +114,10 @@ final class RowMoments {
 	/** The row of a sample, for correlations with rows elsewhere. */
 	RowSums row(Signals signals, int sample) {
 		int component = signals.components().componentOf(sample);
-		return new RowSums(signals.rows().magnitude(sample), ownSum[sample], ownWeighted[sample], sum[sample], spread[sample],
-				new SampleSums(signals.components().size(component), componentSum[component], componentSquares[component]));
+		return new RowSums(signals.rows().magnitude(sample), ownSum[sample], ownWeighted[sample], sum[sample],
+				spread[sample],
+				new SampleSums(signals.components().size(component), componentSum[component],
+						componentSquares[component]));
 	}
 
 	/** Pearson's r of two rows from their product; NaN where a row is constant. */

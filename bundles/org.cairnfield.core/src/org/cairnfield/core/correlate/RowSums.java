@@ -13,7 +13,8 @@ import java.io.Serializable;
  * @param spread      √(n·Σ d² − (Σ d)²) over all samples; NaN where the row is constant
  * @param own         the samples within earshot
  */
-public record RowSums(double magnitude, double ownSum, double ownWeighted, double sum, double spread, SampleSums own) implements Serializable {
+public record RowSums(double magnitude, double ownSum, double ownWeighted, double sum, double spread, SampleSums own)
+		implements Serializable {
 
 	/**
 	 * Pearson's r of two rows that are out of earshot of each other, as {@link NoiseCorrelation} has it; NaN where a row is constant.
@@ -22,13 +23,16 @@ public record RowSums(double magnitude, double ownSum, double ownWeighted, doubl
 	 */
 	public double correlation(RowSums other, SampleSums all) {
 		SampleSums rest = all.without(own).without(other.own);
-		double product = product(magnitude, ownSum, ownWeighted, other.magnitude, other.ownSum, other.ownWeighted, rest.samples(), rest.sum(),
+		double product = product(magnitude, ownSum, ownWeighted, other.magnitude, other.ownSum, other.ownWeighted,
+				rest.samples(), rest.sum(),
 				rest.squares());
-		return RowMoments.correlation(RowMoments.covariance(all.samples(), product, sum, other.sum), spread, other.spread);
+		return RowMoments.correlation(RowMoments.covariance(all.samples(), product, sum, other.sum), spread,
+				other.spread);
 	}
 
 	/** Σ of the products of two rows a and b out of earshot; the rest are the samples that hear neither. */
-	static double product(double a, double ownSumA, double ownWeightedA, double b, double ownSumB, double ownWeightedB, double rest,
+	static double product(double a, double ownSumA, double ownWeightedA, double b, double ownSumB, double ownWeightedB,
+			double rest,
 			double restSum, double restSquares) {
 		return b * ownSumA + ownWeightedA + a * ownSumB + ownWeightedB + rest * a * b + (a + b) * restSum + restSquares;
 	}

@@ -202,7 +202,8 @@ public final class NearSearch {
 		for (int leaf = first; leaf < end; leaf++) {
 			int d = sum + leaves.sum[leaf] - 2 * overlap[leaf];
 			overlap[leaf] = 0;
-			if (leaf != nearest && leaf != likely && Math.max(d - leaves.outer[leaf], leaves.inner[leaf] - d) <= reach) {
+			if (leaf != nearest && leaf != likely
+					&& Math.max(d - leaves.outer[leaf], leaves.inner[leaf] - d) <= reach) {
 				compare(leaves.start[leaf], leaves.start[leaf + 1], d);
 			}
 		}

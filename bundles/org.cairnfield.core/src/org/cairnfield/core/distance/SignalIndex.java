@@ -112,7 +112,8 @@ public final class SignalIndex {
 
 	/** The component of a sample, or that of those that heard nothing. */
 	int componentOf(int sample) {
-		return signals.rows.magnitude[sample] == 0 ? signals.components.count() : signals.components.componentOf(sample);
+		return signals.rows.magnitude[sample] == 0 ? signals.components.count()
+				: signals.components.componentOf(sample);
 	}
 
 	private int[] members() {

@@ -89,7 +89,8 @@ public final class Signals {
 	 */
 	public static Signals ofPart(RadioMap part, Representation representation, Distance distance, int lowestRssiDbm) {
 		if (part.readingCount() > 0 && part.lowestRssiDbm() < lowestRssiDbm) {
-			throw new IllegalArgumentException("a level of " + part.lowestRssiDbm() + " dBm is below the lowest of the whole map, " + lowestRssiDbm);
+			throw new IllegalArgumentException("a level of " + part.lowestRssiDbm()
+					+ " dBm is below the lowest of the whole map, " + lowestRssiDbm);
 		}
 		return new Signals(part, representation, distance, lowestRssiDbm);
 	}

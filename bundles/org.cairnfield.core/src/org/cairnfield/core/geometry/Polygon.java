@@ -15,7 +15,8 @@ public final class Polygon {
 	/** @throws IllegalArgumentException for fewer than three corners, or lists of different length */
 	public Polygon(double[] xMetres, double[] yMetres) {
 		if (xMetres.length != yMetres.length || xMetres.length < 3) {
-			throw new IllegalArgumentException("an outline needs three corners: " + xMetres.length + ", " + yMetres.length);
+			throw new IllegalArgumentException(
+					"an outline needs three corners: " + xMetres.length + ", " + yMetres.length);
 		}
 		this.xMetres = xMetres.clone();
 		this.yMetres = yMetres.clone();
@@ -71,7 +72,8 @@ public final class Polygon {
 		double twice = 0;
 		for (int i = 0, j = xMetres.length - 1; i < xMetres.length; j = i++) {
 			// from the first corner, so that a frame far from its origin costs no digits
-			twice += (xMetres[j] - xMetres[0]) * (yMetres[i] - yMetres[0]) - (xMetres[i] - xMetres[0]) * (yMetres[j] - yMetres[0]);
+			twice += (xMetres[j] - xMetres[0]) * (yMetres[i] - yMetres[0])
+					- (xMetres[i] - xMetres[0]) * (yMetres[j] - yMetres[0]);
 		}
 		return twice / 2;
 	}
@@ -144,7 +146,8 @@ public final class Polygon {
 				int end = corners[(i + 1) % n];
 				int otherEnd = corners[(j + 1) % n];
 				boolean crosses = j == i + 1 ? isFold(corners[i], end, otherEnd)
-						: otherEnd == corners[i] ? isFold(corners[j], otherEnd, end) : meet(corners[i], end, corners[j], otherEnd);
+						: otherEnd == corners[i] ? isFold(corners[j], otherEnd, end)
+								: meet(corners[i], end, corners[j], otherEnd);
 				if (crosses) {
 					return true;
 				}
@@ -156,7 +159,8 @@ public final class Polygon {
 	/** Whether the side from b to c runs back over that from a to b. */
 	private boolean isFold(int a, int b, int c) {
 		return cross(xMetres, yMetres, a, b, c) == 0
-				&& (xMetres[b] - xMetres[a]) * (xMetres[c] - xMetres[b]) + (yMetres[b] - yMetres[a]) * (yMetres[c] - yMetres[b]) < 0;
+				&& (xMetres[b] - xMetres[a]) * (xMetres[c] - xMetres[b])
+						+ (yMetres[b] - yMetres[a]) * (yMetres[c] - yMetres[b]) < 0;
 	}
 
 	/** Whether the sides from a to b and from c to d have a place in common. */
@@ -165,7 +169,8 @@ public final class Polygon {
 		double toD = Math.signum(cross(xMetres, yMetres, a, b, d));
 		double toA = Math.signum(cross(xMetres, yMetres, c, d, a));
 		double toB = Math.signum(cross(xMetres, yMetres, c, d, b));
-		return toC * toD < 0 && toA * toB < 0 || toC == 0 && isBetween(a, b, c) || toD == 0 && isBetween(a, b, d) || toA == 0 && isBetween(c, d, a)
+		return toC * toD < 0 && toA * toB < 0 || toC == 0 && isBetween(a, b, c) || toD == 0 && isBetween(a, b, d)
+				|| toA == 0 && isBetween(c, d, a)
 				|| toB == 0 && isBetween(c, d, b);
 	}
 

@@ -24,7 +24,8 @@ public final class ShortWalk {
 			shorter = false;
 			for (int from = 0; from < order.length - 1; from++) {
 				for (int to = from + 1; to < order.length; to++) {
-					double gain = step(xMetres, yMetres, order, from - 1, from) + step(xMetres, yMetres, order, to, to + 1)
+					double gain = step(xMetres, yMetres, order, from - 1, from)
+							+ step(xMetres, yMetres, order, to, to + 1)
 							- step(xMetres, yMetres, order, from - 1, to) - step(xMetres, yMetres, order, from, to + 1);
 					if (gain > LEAST_GAIN_METRES) {
 						turn(order, from, to);

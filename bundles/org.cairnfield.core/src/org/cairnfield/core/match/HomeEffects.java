@@ -49,7 +49,8 @@ public final class HomeEffects {
 	 * @param floorsWon        questions put on their floor by it, less those put off it
 	 * @param comparisonsAdded fingerprints compared more a query, mean
 	 */
-	public record Effect(int asked, int affected, double changeMetres, double halfWidthMetres, int floorsWon, double comparisonsAdded) {
+	public record Effect(int asked, int affected, double changeMetres, double halfWidthMetres, int floorsWon,
+			double comparisonsAdded) {
 	}
 
 	private final Signals signals;
@@ -70,7 +71,8 @@ public final class HomeEffects {
 	private final int[] questions;
 	private final Answer[] answers;
 
-	private HomeEffects(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold, int[] questions, long seed,
+	private HomeEffects(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold,
+			int[] questions, long seed,
 			Workers workers) {
 		this.signals = signals;
 		this.questions = questions;
@@ -89,7 +91,8 @@ public final class HomeEffects {
 			bySample.computeIfAbsent(wanted.get(h).sample(), s -> new ArrayList<>()).add(h);
 		}
 		samples = bySample.keySet().stream().mapToInt(Integer::intValue).toArray();
-		homesOf = bySample.values().stream().map(of -> of.stream().mapToInt(Integer::intValue).toArray()).toArray(int[][]::new);
+		homesOf = bySample.values().stream().map(of -> of.stream().mapToInt(Integer::intValue).toArray())
+				.toArray(int[][]::new);
 		double[] coarse = new double[cells.length];
 		cellsOf = new int[samples.length][];
 		for (int i = 0; i < samples.length; i++) {
@@ -115,9 +118,11 @@ public final class HomeEffects {
 	 * @param questions     samples that are asked about
 	 * @param seed          of {@link Search#cells}
 	 */
-	public static HomeEffects of(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold, int[] questions,
+	public static HomeEffects of(Signals signals, Clustering clusters, Search search, List<Home> wanted, int[] fold,
+			int[] questions,
 			long seed, Workers workers) {
-		HomeEffects effects = new HomeEffects(signals, clusters, search, wanted, fold, clusters.clusters() == 0 ? new int[0] : questions, seed, workers);
+		HomeEffects effects = new HomeEffects(signals, clusters, search, wanted, fold,
+				clusters.clusters() == 0 ? new int[0] : questions, seed, workers);
 		effects.ask(workers);
 		return effects;
 	}
@@ -145,7 +150,8 @@ public final class HomeEffects {
 		private final double[] distance = new double[signals.size()];
 		private final double[] coarse = new double[cells.length];
 		private final boolean[] isSearched = new boolean[cells.length];
-		private final Nearest nearestCells = new Nearest(search.cellProbes(), IntStream.range(0, cells.length).toArray());
+		private final Nearest nearestCells = new Nearest(search.cellProbes(),
+				IntStream.range(0, cells.length).toArray());
 		private final Nearest nearest = new Nearest(search.voting().k(), rank);
 		private final Nearest with = new Nearest(search.voting().k(), rank);
 		private final Estimates before = new Estimates(1);
@@ -175,7 +181,8 @@ public final class HomeEffects {
 			for (int cell : searched) {
 				isSearched[cell] = false;
 			}
-			return new Answer(changes.stream().mapToInt(c -> (int) c[0]).toArray(), changes.stream().mapToDouble(c -> c[1]).toArray(),
+			return new Answer(changes.stream().mapToInt(c -> (int) c[0]).toArray(),
+					changes.stream().mapToDouble(c -> c[1]).toArray(),
 					changes.stream().mapToInt(c -> (int) c[2]).toArray(), searched);
 		}
 
@@ -258,7 +265,8 @@ public final class HomeEffects {
 			counted++;
 			inFold[fold[questions[q]]]++;
 			Arrays.stream(answer.searched()).forEach(cell -> searched[cell]++);
-			List<Number> place = List.of(map.site(questions[q]), map.floor(questions[q]), map.x(questions[q]), map.y(questions[q]));
+			List<Number> place = List.of(map.site(questions[q]), map.floor(questions[q]), map.x(questions[q]),
+					map.y(questions[q]));
 			for (int i = 0; i < answer.home().length; i++) {
 				int h = answer.home()[i];
 				change[h] += answer.change()[i];
@@ -273,9 +281,11 @@ public final class HomeEffects {
 			for (int j = 0; j < homesOf[i].length; j++) {
 				int h = homesOf[i][j];
 				double squares = byPlace.get(h).values().stream().mapToDouble(d -> d * d).sum();
-				double share = counted == 0 ? Double.NaN : cellsOf[i][j] == POOL ? 1 : (double) searched[cellsOf[i][j]] / counted;
+				double share = counted == 0 ? Double.NaN
+						: cellsOf[i][j] == POOL ? 1 : (double) searched[cellsOf[i][j]] / counted;
 				effects[h] = asked == 0 ? new Effect(0, 0, Double.NaN, Double.NaN, 0, share)
-						: new Effect(asked, affected[h], change[h] / asked, Z_95 * Math.sqrt(squares) / asked, floors[h], share);
+						: new Effect(asked, affected[h], change[h] / asked, Z_95 * Math.sqrt(squares) / asked,
+								floors[h], share);
 			}
 		}
 		return List.of(effects);

@@ -27,7 +27,8 @@ public final class JointSearch {
 	 */
 	public JointSearch(SplitMap split, List<Search> searches, int k) {
 		if (searches.stream().map(Search::relative).distinct().count() > 1) {
-			throw new IllegalArgumentException("some searches by relative distances and some by plain ones: " + searches);
+			throw new IllegalArgumentException(
+					"some searches by relative distances and some by plain ones: " + searches);
 		}
 		searches.forEach(search -> search.matcher(split)); // refuses what cannot be searched
 		this.split = split;
@@ -48,7 +49,8 @@ public final class JointSearch {
 	 * @return by search, then by voting
 	 */
 	public List<List<Estimates>> estimates(List<Voting> votings, SignalRows queries, Workers workers) {
-		List<List<Estimates>> out = searches.stream().map(search -> votings.stream().map(v -> new Estimates(queries.size())).toList()).toList();
+		List<List<Estimates>> out = searches.stream()
+				.map(search -> votings.stream().map(v -> new Estimates(queries.size())).toList()).toList();
 		workers.progress().begin("matching", queries.size());
 		workers.forRanges(queries.size(), () -> {
 			Session session = new Session();
@@ -96,7 +98,8 @@ public final class JointSearch {
 				seen += search.cellProbes();
 			}
 			groups = new Nearest(most, SplitQuery.inOrder(toGroups.length));
-			spare = Stream.generate((Supplier<Nearest>) () -> new Nearest(k, split.rank)).limit(seen).toArray(Nearest[]::new);
+			spare = Stream.generate((Supplier<Nearest>) () -> new Nearest(k, split.rank)).limit(seen)
+					.toArray(Nearest[]::new);
 			looked = new int[seen];
 		}
 

@@ -37,7 +37,8 @@ public final class RegressedPositions {
 	private final List<Storey> storeys;
 	private final Frame frame;
 
-	private RegressedPositions(Signals signals, Reduction reduction, int components, GaussianProcess process, List<Storey> storeys, Frame frame) {
+	private RegressedPositions(Signals signals, Reduction reduction, int components, GaussianProcess process,
+			List<Storey> storeys, Frame frame) {
 		this.signals = signals;
 		this.reduction = reduction;
 		this.components = components;
@@ -54,11 +55,13 @@ public final class RegressedPositions {
 	 * @param components coordinates that are used
 	 * @param landmarks  samples that are drawn by seed, at most {@link GaussianProcess#MOST_INPUTS}
 	 */
-	public static RegressedPositions of(Signals signals, Reduction reduction, int components, int landmarks, long seed, Workers workers) {
+	public static RegressedPositions of(Signals signals, Reduction reduction, int components, int landmarks, long seed,
+			Workers workers) {
 		RadioMap map = signals.map();
 		int[] some = Draw.some(landmarks, map.size(), seed);
 		SignalMatrix matrix = new SignalMatrix(signals);
-		double[][] inputs = Arrays.stream(some).mapToObj(s -> reduction.scores(matrix, s, components)).toArray(double[][]::new);
+		double[][] inputs = Arrays.stream(some).mapToObj(s -> reduction.scores(matrix, s, components))
+				.toArray(double[][]::new);
 		Map<Storey, Integer> storeys = new LinkedHashMap<>();
 		for (int s : some) {
 			storeys.putIfAbsent(storey(map, s), storeys.size());
@@ -73,7 +76,8 @@ public final class RegressedPositions {
 		}
 		int[] few = Draw.some(FOR_KERNEL, some.length, seed);
 		GaussianProcess.Kernel kernel = GaussianProcess.likeliest(pick(inputs, few), pick(targets, few), workers);
-		return new RegressedPositions(signals, reduction, components, GaussianProcess.of(inputs, targets, kernel, workers),
+		return new RegressedPositions(signals, reduction, components,
+				GaussianProcess.of(inputs, targets, kernel, workers),
 				List.copyOf(storeys.keySet()), frame);
 	}
 

@@ -18,7 +18,8 @@ import org.cairnfield.core.task.Workers;
  * @param relative    whether the coarse search goes by relative distances, see {@link SplitMatcher}
  * @param voting      of k up to {@value #MOST}
  */
-public record Search(boolean cut, int groupProbes, int cellProbes, boolean relative, Voting voting) implements Serializable {
+public record Search(boolean cut, int groupProbes, int cellProbes, boolean relative, Voting voting)
+		implements Serializable {
 
 	/** The published method: the nearest cluster, and the nearest sample in it. */
 	public static final Search PUBLISHED = new Search(false, 0, 1, false, Voting.NEAREST);
@@ -27,13 +28,15 @@ public record Search(boolean cut, int groupProbes, int cellProbes, boolean relat
 	/** Largest number of probes and of voters. */
 	public static final int MOST = 100;
 
-	private static final Pattern CODE = Pattern.compile("(cut )?(?:groups (\\d{1,3}) )?cells (\\d{1,3}) (plain|relative) k (\\d{1,3})( weighted)?");
+	private static final Pattern CODE = Pattern
+			.compile("(cut )?(?:groups (\\d{1,3}) )?cells (\\d{1,3}) (plain|relative) k (\\d{1,3})( weighted)?");
 
 	/** @throws IllegalArgumentException for a number out of range */
 	public Search {
 		if (groupProbes < 0 || groupProbes > MOST || cellProbes < 1 || cellProbes > MOST || voting.k() > MOST) {
-			throw new IllegalArgumentException("a search has at most " + MOST + " groups, 1 to " + MOST + " cells and 1 to " + MOST
-					+ " voters, not " + groupProbes + ", " + cellProbes + " and " + voting.k());
+			throw new IllegalArgumentException(
+					"a search has at most " + MOST + " groups, 1 to " + MOST + " cells and 1 to " + MOST
+							+ " voters, not " + groupProbes + ", " + cellProbes + " and " + voting.k());
 		}
 	}
 
@@ -53,7 +56,8 @@ public record Search(boolean cut, int groupProbes, int cellProbes, boolean relat
 	 * @param seed chooses the first centres of 2-means
 	 */
 	public Clustering cells(Signals signals, Clustering clustering, long seed, Workers workers) {
-		return cut ? LargeClusters.cut(signals, clustering, LargeClusters.usualLimit(signals.size()), seed, workers) : clustering;
+		return cut ? LargeClusters.cut(signals, clustering, LargeClusters.usualLimit(signals.size()), seed, workers)
+				: clustering;
 	}
 
 	/**
@@ -104,7 +108,8 @@ public record Search(boolean cut, int groupProbes, int cellProbes, boolean relat
 		if (equals(PUBLISHED)) {
 			return "nearest cluster, nearest sample in it";
 		}
-		return (cut ? "large clusters cut, " : "") + (twoLevels() ? "two levels, " + number(groupProbes, "group") + " and " : "")
+		return (cut ? "large clusters cut, " : "")
+				+ (twoLevels() ? "two levels, " + number(groupProbes, "group") + " and " : "")
 				+ number(cellProbes, "cell") + ", by " + (relative ? "relative" : "plain") + " distance, " + voting;
 	}
 

@@ -45,7 +45,8 @@ public final class SplitMap {
 	 * @param keepPool whether noise is searched with every query, else it is left out
 	 */
 	public static SplitMap of(Signals signals, Clustering clustering, Centroids.Kind kind, boolean keepPool) {
-		return of(signals, clustering, kind, keepPool ? IntStream.range(0, clustering.size()).filter(clustering::isNoise).toArray() : new int[0]);
+		return of(signals, clustering, kind,
+				keepPool ? IntStream.range(0, clustering.size()).filter(clustering::isNoise).toArray() : new int[0]);
 	}
 
 	/**
@@ -55,7 +56,8 @@ public final class SplitMap {
 	public static SplitMap of(Signals signals, Clustering clustering, Centroids.Kind kind, int[] pool) {
 		for (int s : pool) {
 			if (!clustering.isNoise(s)) {
-				throw new IllegalArgumentException("sample " + s + " is in the pool and in cluster " + clustering.label(s));
+				throw new IllegalArgumentException(
+						"sample " + s + " is in the pool and in cluster " + clustering.label(s));
 			}
 		}
 		int[][] cells = clustering.members();
@@ -70,7 +72,8 @@ public final class SplitMap {
 	public static SplitMap of(Signals signals, OverlappingZones zones) {
 		int[][] cells = zones.members();
 		int[][] clusters = zones.clustering().members();
-		return new SplitMap(signals, Neighbours.rankByPlace(signals.map()), cells, new int[0], new PackedCells(signals, cells, new int[0]),
+		return new SplitMap(signals, Neighbours.rankByPlace(signals.map()), cells, new int[0],
+				new PackedCells(signals, cells, new int[0]),
 				clusters, Centroids.of(signals, clusters, Centroids.Kind.MEAN), null, null);
 	}
 
@@ -85,7 +88,8 @@ public final class SplitMap {
 	 */
 	public SplitMap rounded(Signals others, int parts) {
 		Centroids exact = Centroids.of(others, centred, Centroids.Kind.MEAN);
-		return new SplitMap(others, Neighbours.rankByPlace(others.map()), cells, pool, new PackedCells(others, cells, pool), centred,
+		return new SplitMap(others, Neighbours.rankByPlace(others.map()), cells, pool,
+				new PackedCells(others, cells, pool), centred,
 				exact.rounded(parts), groups == null ? null : exact.grouped(cellsOfGroup).rounded(parts), cellsOfGroup);
 	}
 
@@ -125,7 +129,8 @@ public final class SplitMap {
 			return this;
 		}
 		int[][] inGroups = KMeans.cluster(KMeans.points(centroids), wanted, seed, workers).members();
-		return new SplitMap(signals, rank, cells, pool, packed, centred, centroids, centroids.grouped(inGroups), inGroups);
+		return new SplitMap(signals, rank, cells, pool, packed, centred, centroids, centroids.grouped(inGroups),
+				inGroups);
 	}
 
 	public Signals signals() {

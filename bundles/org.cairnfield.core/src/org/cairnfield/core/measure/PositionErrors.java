@@ -98,9 +98,9 @@ public final class PositionErrors implements Serializable {
 
 	private static boolean enters(Horizontal horizontal, boolean rightSite, boolean rightFloor) {
 		return switch (horizontal) {
-			case ALL -> true;
-			case RIGHT_SITE -> rightSite;
-			case RIGHT_FLOOR -> rightSite && rightFloor;
+		case ALL -> true;
+		case RIGHT_SITE -> rightSite;
+		case RIGHT_FLOOR -> rightSite && rightFloor;
 		};
 	}
 

@@ -34,10 +34,10 @@ public record MacAddress(long value) implements Comparable<MacAddress> {
 	/** As {@link #parse}, empty where the text is no address. */
 	public static Optional<MacAddress> find(String text) {
 		int group = switch (text.length()) {
-			case 12 -> 12;
-			case 14 -> 4;
-			case 17 -> 2;
-			default -> 0;
+		case 12 -> 12;
+		case 14 -> 4;
+		case 17 -> 2;
+		default -> 0;
 		};
 		if (group == 0) {
 			return Optional.empty();

@@ -25,7 +25,8 @@ record Cholesky(double[][] lower) {
 			}
 			double square = matrix[i][i] - Dense.dot(row, row, i);
 			if (!(square > 0)) {
-				throw new IllegalArgumentException("the matrix is not positive definite; at row " + i + " of " + n + " nothing is left");
+				throw new IllegalArgumentException(
+						"the matrix is not positive definite; at row " + i + " of " + n + " nothing is left");
 			}
 			row[i] = Math.sqrt(square);
 			lower[i] = row;

@@ -33,7 +33,8 @@ public final class GaussianProcess implements Serializable {
 		/** @throws IllegalArgumentException unless all are above 0 */
 		public Kernel {
 			if (!(lengthScale > 0 && signalVariance > 0 && noiseVariance > 0)) {
-				throw new IllegalArgumentException("length and variances must be above 0: " + lengthScale + ", " + signalVariance + ", " + noiseVariance);
+				throw new IllegalArgumentException("length and variances must be above 0: " + lengthScale + ", "
+						+ signalVariance + ", " + noiseVariance);
 			}
 		}
 
@@ -49,7 +50,8 @@ public final class GaussianProcess implements Serializable {
 	private final double[][] weights;
 	private final double[] logLikelihood;
 
-	private GaussianProcess(double[][] inputs, Kernel kernel, double[][] lower, double[][] weights, double[] logLikelihood) {
+	private GaussianProcess(double[][] inputs, Kernel kernel, double[][] lower, double[][] weights,
+			double[] logLikelihood) {
 		this.inputs = inputs;
 		this.kernel = kernel;
 		this.lower = lower;
@@ -65,12 +67,14 @@ public final class GaussianProcess implements Serializable {
 	public static GaussianProcess of(double[][] inputs, double[][] targets, Kernel kernel, Workers workers) {
 		int n = inputs.length;
 		if (n < 1 || n > MOST_INPUTS || targets.length != n) {
-			throw new IllegalArgumentException("need 1 to " + MOST_INPUTS + " inputs, and targets for each; had " + n + " and " + targets.length);
+			throw new IllegalArgumentException(
+					"need 1 to " + MOST_INPUTS + " inputs, and targets for each; had " + n + " and " + targets.length);
 		}
 		return of(inputs, GaussianKernel.squares(inputs), targets, kernel, workers);
 	}
 
-	private static GaussianProcess of(double[][] inputs, double[][] squares, double[][] targets, Kernel kernel, Workers workers) {
+	private static GaussianProcess of(double[][] inputs, double[][] squares, double[][] targets, Kernel kernel,
+			Workers workers) {
 		int n = inputs.length;
 		double[][] covariance = new double[n][n];
 		for (int i = 0; i < n; i++) {
@@ -110,7 +114,8 @@ public final class GaussianProcess implements Serializable {
 		for (double length : LENGTHS) {
 			for (double noise : NOISES) {
 				Kernel kernel = new Kernel(length * median, 1, noise);
-				double likelihood = Arrays.stream(of(inputs, squares, targets, kernel, workers.quietly()).logLikelihood).sum();
+				double likelihood = Arrays.stream(of(inputs, squares, targets, kernel, workers.quietly()).logLikelihood)
+						.sum();
 				workers.progress().advance(1);
 				if (likelihood > most) {
 					most = likelihood;

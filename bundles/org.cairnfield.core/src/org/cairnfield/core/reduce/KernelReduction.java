@@ -38,13 +38,16 @@ public final class KernelReduction implements Reduction, Serializable {
 	 * @param landmarks   2 … {@link #MOST_LANDMARKS}
 	 * @param seed        draws landmarks
 	 */
-	public record Settings(double inputScale, double outputScale, double ridge, int landmarks, long seed) implements Serializable {
+	public record Settings(double inputScale, double outputScale, double ridge, int landmarks, long seed)
+			implements Serializable {
 
 		/** @throws IllegalArgumentException for a number out of range */
 		public Settings {
-			if (!(inputScale > 0) || !(outputScale > 0) || !(ridge > 0) || landmarks < 2 || landmarks > MOST_LANDMARKS) {
-				throw new IllegalArgumentException("scales and ridge must be above 0, landmarks 2 to " + MOST_LANDMARKS + ": " + inputScale + ", "
-						+ outputScale + ", " + ridge + ", " + landmarks);
+			if (!(inputScale > 0) || !(outputScale > 0) || !(ridge > 0) || landmarks < 2
+					|| landmarks > MOST_LANDMARKS) {
+				throw new IllegalArgumentException(
+						"scales and ridge must be above 0, landmarks 2 to " + MOST_LANDMARKS + ": " + inputScale + ", "
+								+ outputScale + ", " + ridge + ", " + landmarks);
 			}
 		}
 
@@ -71,9 +74,11 @@ public final class KernelReduction implements Reduction, Serializable {
 	 * @throws IllegalArgumentException for too few rows, or too many columns
 	 */
 	public static KernelReduction of(SparseRows rows, double[][] outputs, Settings settings, Workers workers) {
-		if (rows.size() < 2 || outputs.length != rows.size() || rows.columns() < 1 || rows.columns() > Pca.MAX_COLUMNS) {
-			throw new IllegalArgumentException("need two rows, an output for each, and 1 to " + Pca.MAX_COLUMNS + " columns; had " + rows.size()
-					+ " rows, " + outputs.length + " outputs, " + rows.columns() + " columns");
+		if (rows.size() < 2 || outputs.length != rows.size() || rows.columns() < 1
+				|| rows.columns() > Pca.MAX_COLUMNS) {
+			throw new IllegalArgumentException(
+					"need two rows, an output for each, and 1 to " + Pca.MAX_COLUMNS + " columns; had " + rows.size()
+							+ " rows, " + outputs.length + " outputs, " + rows.columns() + " columns");
 		}
 		int[] some = Draw.some(settings.landmarks(), rows.size(), settings.seed());
 		double[][] ofSome = new double[some.length][];
@@ -84,7 +89,8 @@ public final class KernelReduction implements Reduction, Serializable {
 		double[][] squares = GaussianKernel.squares(rows, some);
 		double width = settings.inputScale() * GaussianKernel.medianDistance(squares);
 		double[][] outputSquares = GaussianKernel.squares(ofSome);
-		double[][] g = GaussianKernel.inPlace(outputSquares, settings.outputScale() * GaussianKernel.medianDistance(outputSquares));
+		double[][] g = GaussianKernel.inPlace(outputSquares,
+				settings.outputScale() * GaussianKernel.medianDistance(outputSquares));
 		double[][] q = weights(GaussianKernel.inPlace(squares, width), g, settings.ridge(), workers);
 		double[][] mean = between(rows, some, q, some.length * Math.pow(width, 4), workers);
 		return new KernelReduction(Eigenvectors.of(mean), some.length);

@@ -45,10 +45,12 @@ public final class OrthogonalSearch implements Serializable {
 	 * @param share     of the outputs' variance that is explained enough, above 0; 1 where only the number counts
 	 * @param workers   hears of the progress and may cancel
 	 */
-	public static OrthogonalSearch of(SparseRows rows, double[][] outputs, int mostTerms, double share, Workers workers) {
+	public static OrthogonalSearch of(SparseRows rows, double[][] outputs, int mostTerms, double share,
+			Workers workers) {
 		if (rows.size() < 1 || outputs.length != rows.size() || mostTerms < 1 || !(share > 0)) {
-			throw new IllegalArgumentException("need rows, an output for each, a term and a share above 0; had " + rows.size() + " rows, "
-					+ outputs.length + " outputs, " + mostTerms + " terms, share " + share);
+			throw new IllegalArgumentException(
+					"need rows, an output for each, a term and a share above 0; had " + rows.size() + " rows, "
+							+ outputs.length + " outputs, " + mostTerms + " terms, share " + share);
 		}
 		return new Run(rows, outputs, Math.min(mostTerms, rows.columns())).choose(share, workers);
 	}
@@ -201,7 +203,8 @@ public final class OrthogonalSearch implements Serializable {
 				workers.progress().advance(1);
 			}
 			workers.progress().advance(column.length - terms);
-			return new OrthogonalSearch(Arrays.copyOf(column, terms), Arrays.copyOf(explained, terms + 1), alphaOfTerms(terms),
+			return new OrthogonalSearch(Arrays.copyOf(column, terms), Arrays.copyOf(explained, terms + 1),
+					alphaOfTerms(terms),
 					Arrays.copyOf(gain, terms + 1));
 		}
 

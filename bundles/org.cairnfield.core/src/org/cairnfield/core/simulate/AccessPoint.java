@@ -17,7 +17,8 @@ public record AccessPoint(MacAddress address, int site, int level, double x, dou
 		double powerDbm, MacAddress shadowedAs) {
 
 	/** The first one at its place. */
-	public AccessPoint(MacAddress address, int site, int level, double x, double y, WifiChannel channel, double powerDbm) {
+	public AccessPoint(MacAddress address, int site, int level, double x, double y, WifiChannel channel,
+			double powerDbm) {
 		this(address, site, level, x, y, channel, powerDbm, address);
 	}
 

@@ -52,7 +52,7 @@ final class CourierHotspot {
 				double hisX = floor.outline().width() * share;
 				double hisY = floor.outline().depth() * (random.nextInt(2) == 0 ? share : 0.9 * share + 0.05);
 				double metres = Math.hypot(map.x(s) - hisX, map.y(s) - hisY);
-				long level = Math.round(POWER_DBM - ItuIndoor.OFFICE_2_4_GHZ.lossDb(metres, MHZ, 0) 
+				long level = Math.round(POWER_DBM - ItuIndoor.OFFICE_2_4_GHZ.lossDb(metres, MHZ, 0)
 						+ NOISE_SD_DB * Streams.gaussian(Streams.key(Streams.key(key, "level"), s)));
 				if (level >= DETECTED_DBM) {
 					drafts.get(s).readings.put(hotspot, (int) Math.min(level, SurveyDevice.HIGHEST_DBM));

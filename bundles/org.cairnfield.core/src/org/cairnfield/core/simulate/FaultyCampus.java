@@ -72,7 +72,8 @@ public final class FaultyCampus {
 				survey = faults.single(survey, SINGLE);
 				survey = CourierHotspot.walkThrough(survey, campus.sites().get(site), seed, truth);
 				survey = faults.secondAddresses(survey, doubled, season == 0);
-				survey = season == 0 && site == siteOf[1] ? faults.swapCorridor(survey, campus.sites().get(site)) : survey;
+				survey = season == 0 && site == siteOf[1] ? faults.swapCorridor(survey, campus.sites().get(site))
+						: survey;
 				survey = season == 1 && site == siteOf[2] ? faults.mislabelRun(survey) : survey;
 				survey = season == 1 && site == siteOf[3] ? faults.stuckLevel(survey) : survey;
 				survey = season == 0 && site == siteOf[4] ? faults.notHeardCode(survey) : survey;

@@ -72,9 +72,12 @@ public final class MarrowQuay {
 	public static SimulatedArchive later(long seed) {
 		List<PlantedFault> truth = new ArrayList<>();
 		Campus campus = MarrowQuayWinter.after(MarrowQuayFaults.afterMove(Campus.marrowQuay()), seed, truth);
-		SurveyPlan plan = SurveyPlan.of("sh-next-spring", NEXT_SPRING, Walk.corridorsAndGrid(2.2, 3, 0.3), SPRING_DEVICE,
+		SurveyPlan plan = SurveyPlan.of("sh-next-spring", NEXT_SPRING, Walk.corridorsAndGrid(2.2, 3, 0.3),
+				SPRING_DEVICE,
 				Instant.parse("2032-04-05T07:30:00Z"));
-		return new SimulatedArchive(campus, List.of(survey(campus, MarrowQuayWinter.SITE, plan, "J.K.", SimulatedSurvey.Role.TRAINING, seed)), truth);
+		return new SimulatedArchive(campus,
+				List.of(survey(campus, MarrowQuayWinter.SITE, plan, "J.K.", SimulatedSurvey.Role.TRAINING, seed)),
+				truth);
 	}
 
 	private static SimulatedSurvey survey(Campus campus, int site, SurveyPlan plan, String surveyor,

@@ -46,12 +46,12 @@ final class MarrowQuayFaults {
 				planted = CourierHotspot.walkThrough(survey, site, seed, truth);
 			}
 			switch (survey.name()) {
-				case MOVED_IN -> truth.add(moved(clean.campus()));
-				case SWAPPED_IN -> planted = swap(planted, clean.campus(), truth);
-				case MISLABELLED_IN -> planted = mislabel(planted, seed, truth);
-				default -> {
-					// Nothing more wrong with it.
-				}
+			case MOVED_IN -> truth.add(moved(clean.campus()));
+			case SWAPPED_IN -> planted = swap(planted, clean.campus(), truth);
+			case MISLABELLED_IN -> planted = mislabel(planted, seed, truth);
+			default -> {
+				// Nothing more wrong with it.
+			}
 			}
 			surveys.add(planted);
 		}

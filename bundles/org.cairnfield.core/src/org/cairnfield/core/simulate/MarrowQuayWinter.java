@@ -22,15 +22,19 @@ final class MarrowQuayWinter {
 		List<AccessPoint> here = autumn.accessPoints().stream().filter(each -> each.site() == SITE).toList();
 		List<AccessPoint> changed = CampusChanges.some(here, GONE + REPLACED, random);
 		Set<AccessPoint> gone = new HashSet<>(changed.subList(0, GONE));
-		List<AccessPoint> hanging = new ArrayList<>(autumn.accessPoints().stream().filter(each -> !gone.contains(each)).toList());
+		List<AccessPoint> hanging = new ArrayList<>(
+				autumn.accessPoints().stream().filter(each -> !gone.contains(each)).toList());
 		gone.stream().map(each -> each.address().toString()).sorted()
-				.forEach(address -> truth.add(new PlantedFault(FaultKind.VANISHED_ACCESS_POINT, "", "", address, "taken down over the winter")));
+				.forEach(address -> truth.add(new PlantedFault(FaultKind.VANISHED_ACCESS_POINT, "", "", address,
+						"taken down over the winter")));
 		int next = autumn.accessPoints().size();
 		for (AccessPoint old : changed.subList(GONE, GONE + REPLACED)) {
 			AccessPoint fresh = old.replacedBy(AccessPointPlacing.address(next++));
 			hanging.set(hanging.indexOf(old), fresh);
-			truth.add(new PlantedFault(FaultKind.VANISHED_ACCESS_POINT, "", "", old.address().toString(), "replaced by " + fresh.address()));
-			truth.add(new PlantedFault(FaultKind.NEW_ACCESS_POINT, "", "", fresh.address().toString(), "replaces " + old.address()));
+			truth.add(new PlantedFault(FaultKind.VANISHED_ACCESS_POINT, "", "", old.address().toString(),
+					"replaced by " + fresh.address()));
+			truth.add(new PlantedFault(FaultKind.NEW_ACCESS_POINT, "", "", fresh.address().toString(),
+					"replaces " + old.address()));
 		}
 		return new Campus(autumn.name(), autumn.sites(), hanging);
 	}

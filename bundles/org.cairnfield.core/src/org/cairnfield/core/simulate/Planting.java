@@ -104,13 +104,13 @@ public record Planting(double wrongPositions, double wrongFloors, double faultyD
 	private static String spoil(DraftSample draft, FaultKind kind, RadioMap clean, int sample,
 			TreeSet<Integer> floors, SplittableRandom random) {
 		return switch (kind) {
-			case WRONG_POSITION -> misplace(draft, clean, sample, random);
-			case WRONG_FLOOR -> mislabel(draft, floors, random);
-			case FAULTY_DEVICE -> weaken(draft, random);
-			case PERMUTED_READINGS -> permute(draft, random);
-			case SPARSE -> thin(draft, 1 + random.nextInt(2), random);
-			case EMPTY -> thin(draft, 0, random);
-			default -> throw new IllegalArgumentException("not for single samples: " + kind);
+		case WRONG_POSITION -> misplace(draft, clean, sample, random);
+		case WRONG_FLOOR -> mislabel(draft, floors, random);
+		case FAULTY_DEVICE -> weaken(draft, random);
+		case PERMUTED_READINGS -> permute(draft, random);
+		case SPARSE -> thin(draft, 1 + random.nextInt(2), random);
+		case EMPTY -> thin(draft, 0, random);
+		default -> throw new IllegalArgumentException("not for single samples: " + kind);
 		};
 	}
 

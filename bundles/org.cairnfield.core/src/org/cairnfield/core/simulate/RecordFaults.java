@@ -54,7 +54,8 @@ final class RecordFaults {
 				tell(FaultKind.SCAN_ELSEWHERE, survey, ids.get(s), "", "readings of " + ids.get(far));
 			}
 			int passing = names.size();
-			names.add(String.format(Locale.ROOT, "06:00:5E:00:54:%02X", Math.floorMod(survey.name().hashCode() + i, 256)));
+			names.add(String.format(Locale.ROOT, "06:00:5E:00:54:%02X",
+					Math.floorMod(survey.name().hashCode() + i, 256)));
 			drafts.get(take(rich, random)).readings.put(passing, -84);
 			truth.add(new PlantedFault(FaultKind.PASSING_SENDER, survey.name(), "", names.get(passing), "heard once"));
 		}

@@ -35,7 +35,8 @@ final class SurveyFaults {
 		return Streams.random(Streams.key(Streams.key(key, purpose), survey.name()));
 	}
 
-	private static SimulatedSurvey rebuilt(SimulatedSurvey survey, List<DraftSample> drafts, List<String> accessPoints) {
+	private static SimulatedSurvey rebuilt(SimulatedSurvey survey, List<DraftSample> drafts,
+			List<String> accessPoints) {
 		return MarrowQuay.with(survey, DraftSample.build(drafts, accessPoints));
 	}
 
@@ -117,7 +118,8 @@ final class SurveyFaults {
 				}
 			}
 			if (tell && truth.stream().noneMatch(f -> f.accessPoint().equals(second))) {
-				truth.add(new PlantedFault(FaultKind.SECOND_ADDRESS, "", "", second, "same radio as " + radio.address()));
+				truth.add(
+						new PlantedFault(FaultKind.SECOND_ADDRESS, "", "", second, "same radio as " + radio.address()));
 			}
 		}
 		return rebuilt(survey, drafts, names);
@@ -211,7 +213,8 @@ final class SurveyFaults {
 		}
 		List<DraftSample> drafts = DraftSample.of(survey.map());
 		Collections.reverse(drafts);
-		return new SimulatedSurvey(name, survey.role(), survey.site(), survey.device(), survey.surveyor(), survey.date(),
+		return new SimulatedSurvey(name, survey.role(), survey.site(), survey.device(), survey.surveyor(),
+				survey.date(),
 				DraftSample.build(drafts, survey.map().accessPoints()), ids);
 	}
 }

@@ -28,8 +28,8 @@ public interface Walk {
 			List<Place> places = new ArrayList<>();
 			for (Corridor corridor : floor.corridors()) {
 				double length = corridor.length();
-				for (double at = corridorSpacingMetres * Math.max(0.1, offsetShare); at < length;
-						at += corridorSpacingMetres) {
+				for (double at = corridorSpacingMetres
+						* Math.max(0.1, offsetShare); at < length; at += corridorSpacingMetres) {
 					double x = corridor.x1() + (corridor.x2() - corridor.x1()) * at / length;
 					double y = corridor.y1() + (corridor.y2() - corridor.y1()) * at / length;
 					places.add(new Place(x, y));

@@ -19,7 +19,8 @@ public final class FalseDiscovery {
 	 * @return by test, whether to believe that there is something
 	 */
 	public static boolean[] believed(double[] p, double rate) {
-		Integer[] order = IntStream.range(0, p.length).boxed().sorted(Comparator.comparingDouble(i -> p[i])).toArray(Integer[]::new);
+		Integer[] order = IntStream.range(0, p.length).boxed().sorted(Comparator.comparingDouble(i -> p[i]))
+				.toArray(Integer[]::new);
 		int last = -1;
 		for (int i = 0; i < order.length; i++) {
 			if (p[order[i]] <= rate * (i + 1) / p.length) {

@@ -30,8 +30,9 @@ public record Kappa(long items, double observed, double expected, double value, 
 		long agreed = 0;
 		for (int i = 0; i < k; i++) {
 			if (table[i].length != k) {
-				throw new IllegalArgumentException("a table of agreement is square: row " + i + " has " + table[i].length
-						+ " of " + k);
+				throw new IllegalArgumentException(
+						"a table of agreement is square: row " + i + " has " + table[i].length
+								+ " of " + k);
 			}
 			for (int j = 0; j < k; j++) {
 				if (table[i][j] < 0) {
@@ -78,7 +79,8 @@ public record Kappa(long items, double observed, double expected, double value, 
 	/** The normal interval around κ, within −1 … 1; NaN bounds where κ is. */
 	public Interval interval(double confidence) {
 		Interval.checkConfidence(confidence);
-		double reach = new NormalDistribution(null, 0, 1).inverseCumulativeProbability((1 + confidence) / 2) * standardError;
+		double reach = new NormalDistribution(null, 0, 1).inverseCumulativeProbability((1 + confidence) / 2)
+				* standardError;
 		return Double.isNaN(value) ? new Interval(Double.NaN, Double.NaN, confidence)
 				: new Interval(Math.max(-1, value - reach), Math.min(1, value + reach), confidence);
 	}

@@ -23,7 +23,8 @@ public record SamplingPlan(int lot, int size, int acceptance) implements Seriali
 
 	public SamplingPlan {
 		if (lot < 0 || size < 0 || size > lot || acceptance < 0) {
-			throw new IllegalArgumentException("no plan looks at " + size + " of " + lot + " and accepts " + acceptance + " bad");
+			throw new IllegalArgumentException(
+					"no plan looks at " + size + " of " + lot + " and accepts " + acceptance + " bad");
 		}
 	}
 

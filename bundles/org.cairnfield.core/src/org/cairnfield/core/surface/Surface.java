@@ -13,7 +13,8 @@ package org.cairnfield.core.surface;
  * @param error        mean absolute error where a known place is left out and told from the others, in units of the values; NaN
  *                     where that is not asked or no place has others near
  */
-public record Surface(double leftMetres, double bottomMetres, double sideMetres, int columns, int rows, double[] values, double reachMetres,
+public record Surface(double leftMetres, double bottomMetres, double sideMetres, int columns, int rows, double[] values,
+		double reachMetres,
 		double error) {
 
 	/** Of one cell. */

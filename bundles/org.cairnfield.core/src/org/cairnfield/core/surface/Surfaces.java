@@ -57,7 +57,8 @@ public final class Surfaces {
 		KnownPlaces places = new KnownPlaces(x, y);
 		double[] levels = levels(places, dBm);
 		double reach = reach(places);
-		return filled(places, reach, error(places, levels, reach), workers, (atX, atY) -> level(places, levels, reach, atX, atY, -1));
+		return filled(places, reach, error(places, levels, reach), workers,
+				(atX, atY) -> level(places, levels, reach, atX, atY, -1));
 	}
 
 	private static double reach(KnownPlaces places) {
@@ -79,20 +80,23 @@ public final class Surfaces {
 		}
 		double[] levels = new double[places.size()];
 		for (int p = 0; p < levels.length; p++) {
-			double[] heard = Arrays.stream(order, start[p], start[p + 1]).mapToDouble(s -> dBm[s]).filter(level -> !Double.isNaN(level)).toArray();
+			double[] heard = Arrays.stream(order, start[p], start[p + 1]).mapToDouble(s -> dBm[s])
+					.filter(level -> !Double.isNaN(level)).toArray();
 			levels[p] = 2 * heard.length < start[p + 1] - start[p] ? Double.NaN : Median.of(heard);
 		}
 		return levels;
 	}
 
 	/** @param leftOut a place that has no say, −1 for none */
-	private static double level(KnownPlaces places, double[] levels, double reach, double atX, double atY, int leftOut) {
+	private static double level(KnownPlaces places, double[] levels, double reach, double atX, double atY,
+			int leftOut) {
 		int[] near = new int[MOST_PLACES];
 		double[] distance = new double[MOST_PLACES];
 		int[] found = new int[1];
 		places.within(atX, atY, reach, place -> {
 			double d = places.distance(place, atX, atY);
-			if (place == leftOut || found[0] == MOST_PLACES && !isBefore(d, place, distance[MOST_PLACES - 1], near[MOST_PLACES - 1])) {
+			if (place == leftOut || found[0] == MOST_PLACES
+					&& !isBefore(d, place, distance[MOST_PLACES - 1], near[MOST_PLACES - 1])) {
 				return;
 			}
 			int at = found[0] == MOST_PLACES ? MOST_PLACES - 1 : found[0]++;
@@ -129,7 +133,8 @@ public final class Surfaces {
 		double sum = 0;
 		int told = 0;
 		for (int p = 0; p < places.size(); p += step) {
-			double level = Double.isNaN(levels[p]) ? Double.NaN : level(places, levels, reach, places.x[p], places.y[p], p);
+			double level = Double.isNaN(levels[p]) ? Double.NaN
+					: level(places, levels, reach, places.x[p], places.y[p], p);
 			if (!Double.isNaN(level)) {
 				sum += Math.abs(level - levels[p]);
 				told++;
@@ -138,7 +143,8 @@ public final class Surfaces {
 		return told == 0 ? Double.NaN : sum / told;
 	}
 
-	private static Surface filled(KnownPlaces places, double reach, double error, Workers workers, DoubleBinaryOperator valueAt) {
+	private static Surface filled(KnownPlaces places, double reach, double error, Workers workers,
+			DoubleBinaryOperator valueAt) {
 		if (places.size() == 0) {
 			return new Surface(0, 0, 1, 0, 0, new double[0], reach, error);
 		}
@@ -154,7 +160,8 @@ public final class Surfaces {
 		workers.forRanges(rows, () -> (from, to) -> {
 			for (int row = from; row < to; row++) {
 				for (int column = 0; column < columns; column++) {
-					values[row * columns + column] = valueAt.applyAsDouble(left + (column + 0.5) * side, bottom + (row + 0.5) * side);
+					values[row * columns + column] = valueAt.applyAsDouble(left + (column + 0.5) * side,
+							bottom + (row + 0.5) * side);
 				}
 			}
 		});

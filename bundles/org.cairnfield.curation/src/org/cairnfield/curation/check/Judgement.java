@@ -44,7 +44,8 @@ public final class Judgement {
 			return "";
 		}
 		double precision = finding.precision().getAsDouble();
-		String share = String.format(Locale.ROOT, "%.0f %% of what this rule names here is expected to be faulty: tried out on faults planted in a copy of this map.",
+		String share = String.format(Locale.ROOT,
+				"%.0f %% of what this rule names here is expected to be faulty: tried out on faults planted in a copy of this map.",
 				100 * precision);
 		return precision >= TRUSTED ? share
 				: precision < AS_OFTEN_AS_NOT ? share + " So no remedy is offered."

@@ -38,6 +38,7 @@ public record KeptWaiver(org.cairnfield.model.Waiver kept, List<Finding> covered
 	/** What it covers, for a person. */
 	public String about() {
 		return covered.isEmpty() ? "nothing that the rules report now"
-				: covered.size() == 1 ? covered.get(0).message() : covered.get(0).message() + " (and " + (covered.size() - 1) + " more)";
+				: covered.size() == 1 ? covered.get(0).message()
+						: covered.get(0).message() + " (and " + (covered.size() - 1) + " more)";
 	}
 }

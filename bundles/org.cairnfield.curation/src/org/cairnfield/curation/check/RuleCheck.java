@@ -62,7 +62,8 @@ public record RuleCheck(ArchiveMap map, RunResult result, SelfTests tests, List<
 		memory.keep(result, tests);
 		List<Finding> findings = Judgement.of(result, tests, rules);
 		Waivers waivers = new Waivers(archive.getWaivers().stream().map(RuleCheck::fromModel).toList());
-		List<Finding> open = waivers.open(findings).stream().sorted((a, b) -> a.severity().compareTo(b.severity())).toList();
+		List<Finding> open = waivers.open(findings).stream().sorted((a, b) -> a.severity().compareTo(b.severity()))
+				.toList();
 		List<Finding> waived = findings.stream().filter(f -> waivers.covering(f).isPresent()).toList();
 		return new RuleCheck(map, result, tests, open, waived);
 	}
@@ -77,8 +78,10 @@ public record RuleCheck(ArchiveMap map, RunResult result, SelfTests tests, List<
 		Map<String, List<Finding>> bySample = new HashMap<>();
 		Map<String, List<Finding>> bySurvey = new HashMap<>();
 		for (Finding finding : open) {
-			finding.samples().forEach(sample -> bySample.computeIfAbsent(sample.id(), id -> new ArrayList<>(1)).add(finding));
-			finding.wholeSurveys().forEach(survey -> bySurvey.computeIfAbsent(survey.id(), id -> new ArrayList<>(1)).add(finding));
+			finding.samples()
+					.forEach(sample -> bySample.computeIfAbsent(sample.id(), id -> new ArrayList<>(1)).add(finding));
+			finding.wholeSurveys()
+					.forEach(survey -> bySurvey.computeIfAbsent(survey.id(), id -> new ArrayList<>(1)).add(finding));
 		}
 		SurveyedMap surveyed = map.surveyed();
 		for (int s = 0; s < surveyed.size() && !bySurvey.isEmpty(); s++) {
@@ -109,7 +112,8 @@ public record RuleCheck(ArchiveMap map, RunResult result, SelfTests tests, List<
 	}
 
 	static Waiver fromModel(org.cairnfield.model.Waiver kept) {
-		long[] keys = Arrays.stream(kept.getContentKey().split(" ")).mapToLong(k -> Long.parseUnsignedLong(k, 16)).toArray();
+		long[] keys = Arrays.stream(kept.getContentKey().split(" ")).mapToLong(k -> Long.parseUnsignedLong(k, 16))
+				.toArray();
 		return new Waiver(kept.getRule(), keys, kept.getReason(), kept.getPerson(), kept.getTime());
 	}
 }

@@ -67,6 +67,7 @@ final class RuleMemory {
 	}
 
 	private static int sizeOf(RuleResult result) {
-		return 1 + result.outcome().findings().stream().mapToInt(finding -> 1 + finding.subjects().size() + finding.related().size()).sum();
+		return 1 + result.outcome().findings().stream()
+				.mapToInt(finding -> 1 + finding.subjects().size() + finding.related().size()).sum();
 	}
 }

@@ -38,12 +38,14 @@ public final class RuleSettings {
 	public record One(String rule, String parameter, String value, String reason) {
 
 		private static final Comparator<String> TEXT = Comparator.nullsFirst(Comparator.naturalOrder());
-		private static final Comparator<One> ORDER = Comparator.comparing(One::rule, TEXT).thenComparing(One::parameter, TEXT)
+		private static final Comparator<One> ORDER = Comparator.comparing(One::rule, TEXT)
+				.thenComparing(One::parameter, TEXT)
 				.thenComparing(One::value, TEXT).thenComparing(One::reason, TEXT);
 
 		/** @throws IllegalArgumentException as {@link RuleSettings#with} */
 		public static One of(Rule rule, Parameter parameter, double value, String reason) {
-			return new One(rule.id(), parameter.id(), RuleWords.number(parameter.checked(value)), RuleSettings.reason(reason));
+			return new One(rule.id(), parameter.id(), RuleWords.number(parameter.checked(value)),
+					RuleSettings.reason(reason));
 		}
 
 		static One of(RuleSetting kept) {
@@ -93,8 +95,9 @@ public final class RuleSettings {
 
 	/** Those of an archive, as they are, right or wrong. */
 	public static RuleSettings of(Archive archive) {
-		return archive.getRuleSettings().isEmpty() ? USUAL : new RuleSettings(archive.getRuleSettings().stream()
-				.map(One::of).toList());
+		return archive.getRuleSettings().isEmpty() ? USUAL
+				: new RuleSettings(archive.getRuleSettings().stream()
+						.map(One::of).toList());
 	}
 
 	/** Just these, even where they are as usual: for one run. Of two of one number the later holds. */
@@ -154,7 +157,8 @@ public final class RuleSettings {
 	private static String reason(String text) {
 		String stripped = text == null ? "" : text.strip();
 		if (stripped.length() > LONGEST_REASON) {
-			throw new IllegalArgumentException("a reason has up to " + LONGEST_REASON + " characters, this one has " + stripped.length());
+			throw new IllegalArgumentException(
+					"a reason has up to " + LONGEST_REASON + " characters, this one has " + stripped.length());
 		}
 		if (stripped.chars().anyMatch(Character::isISOControl)) {
 			throw new IllegalArgumentException("a reason is one line of text");

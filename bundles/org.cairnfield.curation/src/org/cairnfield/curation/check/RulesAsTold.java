@@ -42,7 +42,8 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 						: " is not asked (kept with the archive" + kept.because() + ')');
 			}
 			return kept.name() + " = " + RuleWords.measure(value, parameter.unit()) + ", usually "
-					+ RuleWords.measure(parameter.usual(), parameter.unit()) + " (" + (forOnce ? "for this once" : "kept with the archive") + kept.because() + ')';
+					+ RuleWords.measure(parameter.usual(), parameter.unit()) + " ("
+					+ (forOnce ? "for this once" : "kept with the archive") + kept.because() + ')';
 		}
 	}
 
@@ -60,12 +61,14 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 	 */
 	public static RulesAsTold of(List<Rule> meant, RuleSettings kept, RuleSettings forOnce, boolean named) {
 		Reading reading = new Reading(meant, forOnce, named);
-		kept.all().stream().collect(Collectors.groupingBy(RuleSettings.One::name)).values().stream().filter(same -> same.size() > 1)
+		kept.all().stream().collect(Collectors.groupingBy(RuleSettings.One::name)).values().stream()
+				.filter(same -> same.size() > 1)
 				.forEach(reading::several);
 		kept.all().forEach(one -> reading.read(one, false));
 		forOnce.all().forEach(one -> reading.read(one, true));
 		List<Rule> asked = meant.stream().filter(rule -> !reading.off.contains(rule.id())).toList();
-		return new RulesAsTold(new RuleRun(asked, reading.settings), List.copyOf(reading.told), List.copyOf(reading.problems));
+		return new RulesAsTold(new RuleRun(asked, reading.settings), List.copyOf(reading.told),
+				List.copyOf(reading.problems));
 	}
 
 	/** What is not as usual, in words. */
@@ -77,7 +80,8 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 
 		private static final String REMEDY = "; set it again, or back to usual";
 
-		private final Map<String, Rule> known = CleaningRules.registry().all().stream().collect(Collectors.toMap(Rule::id, Function.identity()));
+		private final Map<String, Rule> known = CleaningRules.registry().all().stream()
+				.collect(Collectors.toMap(Rule::id, Function.identity()));
 		private final Set<String> meant;
 		private final RuleSettings forOnce;
 		private final boolean named;
@@ -96,7 +100,8 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 		/** A merge by plain Git may leave both sides' lines. */
 		void several(List<RuleSettings.One> same) {
 			ambiguous.add(same.get(0).name());
-			problems.add(same.get(0).name() + " is set " + same.size() + " times, to " + RuleWords.list(same.stream().map(RuleSettings.One::value).toList())
+			problems.add(same.get(0).name() + " is set " + same.size() + " times, to "
+					+ RuleWords.list(same.stream().map(RuleSettings.One::value).toList())
 					+ ": it is taken as usual" + REMEDY);
 		}
 
@@ -116,7 +121,8 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 		}
 
 		private void unknown(RuleSettings.One one) {
-			problems.add(one + ": this version does not know what that means, and keeps it for others; a newer version may, or set it back to usual");
+			problems.add(one
+					+ ": this version does not know what that means, and keeps it for others; a newer version may, or set it back to usual");
 		}
 
 		private void off(Rule rule, RuleSettings.One one) {

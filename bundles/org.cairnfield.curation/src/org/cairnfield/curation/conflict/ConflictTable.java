@@ -63,15 +63,19 @@ public final class ConflictTable {
 				continue;
 			}
 			if (!mark.equalsIgnoreCase("yes") && !mark.equalsIgnoreCase("x")) {
-				throw new IntakeException(file, row.line(), "'" + mark + "' in column keep is neither yes nor empty", "Enter yes in the row of the value to keep");
+				throw new IntakeException(file, row.line(), "'" + mark + "' in column keep is neither yes nor empty",
+						"Enter yes in the row of the value to keep");
 			}
 			Conflict conflict = open.get(new Unit(row.field("place"), row.field("unit")));
 			if (conflict == null) {
-				throw new IntakeException(file, row.line(), "there is no open conflict over " + row.field("unit") + " of " + row.field("place"),
+				throw new IntakeException(file, row.line(),
+						"there is no open conflict over " + row.field("unit") + " of " + row.field("place"),
 						"Export the table again; somebody may have decided it");
 			}
 			if (chosen.containsKey(conflict)) {
-				throw new IntakeException(file, row.line(), "a second value is kept for " + row.field("unit") + " of " + row.field("place"), "Keep one of them");
+				throw new IntakeException(file, row.line(),
+						"a second value is kept for " + row.field("unit") + " of " + row.field("place"),
+						"Keep one of them");
 			}
 			chosen.put(conflict, value(file, row, conflict));
 		}
@@ -84,9 +88,12 @@ public final class ConflictTable {
 		if (person.equals(BEFORE)) {
 			return conflict.getBase();
 		}
-		Optional<Claim> claim = conflict.getClaims().stream().filter(each -> Objects.equals(blank(each.getValue()), value)).findFirst();
+		Optional<Claim> claim = conflict.getClaims().stream()
+				.filter(each -> Objects.equals(blank(each.getValue()), value)).findFirst();
 		if (claim.isEmpty()) {
-			throw new IntakeException(file, row.line(), "nobody has set " + conflict.getUnit() + " of " + conflict.getPlace() + " to '" + row.field("value") + "'",
+			throw new IntakeException(file, row.line(),
+					"nobody has set " + conflict.getUnit() + " of " + conflict.getPlace() + " to '" + row.field("value")
+							+ "'",
 					"Keep one of the values of the table that was exported, and set another one afterwards");
 		}
 		return claim.get().getValue();

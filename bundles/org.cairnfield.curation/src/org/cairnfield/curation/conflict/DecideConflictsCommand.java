@@ -53,7 +53,8 @@ public final class DecideConflictsCommand extends AbstractCommand {
 					undo.push(Units.set(archive, unit, value));
 				}
 			});
-			archive.getConflicts().removeAll(values.keySet().stream().filter(conflict -> !DecidedLater.isOverFile(conflict)).toList());
+			archive.getConflicts().removeAll(
+					values.keySet().stream().filter(conflict -> !DecidedLater.isOverFile(conflict)).toList());
 		} catch (RuntimeException e) {
 			undo();
 			throw e;

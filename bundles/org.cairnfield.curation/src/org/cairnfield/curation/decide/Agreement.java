@@ -71,7 +71,8 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 	}
 
 	private static Agreement of(List<LedgerEntry[]> pairs) {
-		List<SampleKey> differing = pairs.stream().filter(pair -> !pair[0].agreesWith(pair[1])).map(pair -> pair[0].sample()).sorted().toList();
+		List<SampleKey> differing = pairs.stream().filter(pair -> !pair[0].agreesWith(pair[1]))
+				.map(pair -> pair[0].sample()).sorted().toList();
 		Map<String, Integer> decisions = new LinkedHashMap<>();
 		pairs.forEach(pair -> {
 			decisions.putIfAbsent(word(pair[0]), decisions.size());
@@ -93,7 +94,9 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 			return "κ says nothing, as one of the two gave every sample the same answer";
 		}
 		Interval interval = kappa.interval(CONFIDENCE);
-		return String.format(Locale.ROOT, "Cohen's κ %.2f (95 %% interval %.2f to %.2f)", kappa.value(), interval.low(), interval.high())
+		return String
+				.format(Locale.ROOT, "Cohen's κ %.2f (95 %% interval %.2f to %.2f)", kappa.value(), interval.low(),
+						interval.high())
 				.replace("-", "−");
 	}
 
@@ -104,6 +107,7 @@ public record Agreement(List<String> decisions, long[][] table, Kappa kappa, Lis
 	public boolean isDegenerate() {
 		int n = table.length;
 		return kappa.items() > 0 && (IntStream.range(0, n).filter(i -> LongStream.of(table[i]).sum() > 0).count() == 1
-				|| IntStream.range(0, n).filter(j -> IntStream.range(0, n).mapToLong(i -> table[i][j]).sum() > 0).count() == 1);
+				|| IntStream.range(0, n).filter(j -> IntStream.range(0, n).mapToLong(i -> table[i][j]).sum() > 0)
+						.count() == 1);
 	}
 }

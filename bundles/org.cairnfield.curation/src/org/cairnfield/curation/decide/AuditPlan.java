@@ -35,7 +35,8 @@ import org.cairnfield.model.values.SampleKey;
  * @param people      who looked at them
  * @param failed      names of the audits of the band that failed before
  */
-public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, List<SampleKey> drawn, SamplingPlan plan, int examined,
+public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, List<SampleKey> drawn, SamplingPlan plan,
+		int examined,
 		int notApproved, Interval wilson, double limitShare, List<String> people, List<String> failed) {
 
 	/** None is allowed to be wrong; the smallest sample for the limit. */
@@ -58,7 +59,8 @@ public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, L
 	private static Band band(Standings standings, String name) {
 		ReviewPolicy policy = standings.policy();
 		return policy.bands().named(name)
-				.orElseThrow(() -> new ReviewRefused("there is no band '" + name + "'; the bands are " + policy.bands()));
+				.orElseThrow(
+						() -> new ReviewRefused("there is no band '" + name + "'; the bands are " + policy.bands()));
 	}
 
 	private static AuditPlan of(Standings standings, Band band, Set<SampleKey> marks, int number) {
@@ -79,10 +81,12 @@ public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, L
 				lot.add(s.sample());
 			}
 		}
-		SamplingPlan plan = SamplingPlan.limitingQuality(lot.size(), policy.limitShare(), policy.confidence(), ACCEPTANCE);
+		SamplingPlan plan = SamplingPlan.limitingQuality(lot.size(), policy.limitShare(), policy.confidence(),
+				ACCEPTANCE);
 		List<SampleKey> drawn = draw(standings.split() + '/' + id, lot, plan.size());
 		Set<SampleKey> not = new HashSet<>(record.notApproved(number));
-		since.stream().filter(e -> AuditRecord.isAgainst(e) && drawn.contains(e.sample())).forEach(e -> not.add(e.sample()));
+		since.stream().filter(e -> AuditRecord.isAgainst(e) && drawn.contains(e.sample()))
+				.forEach(e -> not.add(e.sample()));
 		Set<SampleKey> examined = new HashSet<>(not);
 		Set<String> people = new TreeSet<>();
 		for (SampleKey key : drawn) {
@@ -93,7 +97,8 @@ public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, L
 					});
 		}
 		return new AuditPlan(id, band, marked, List.copyOf(lot), drawn, plan, examined.size(), not.size(),
-				Wilson.interval(not.size(), examined.size(), policy.confidence()), policy.limitShare(), List.copyOf(people),
+				Wilson.interval(not.size(), examined.size(), policy.confidence()), policy.limitShare(),
+				List.copyOf(people),
 				record.failedBefore(number, ACCEPTANCE));
 	}
 
@@ -101,7 +106,8 @@ public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, L
 	private static List<SampleKey> draw(String name, List<SampleKey> lot, int size) {
 		long seed = ContentKeys.of(name);
 		return lot.stream()
-				.sorted(Comparator.comparingLong((SampleKey key) -> ContentKeys.join(seed, ContentKeys.of(key.toString())))
+				.sorted(Comparator
+						.comparingLong((SampleKey key) -> ContentKeys.join(seed, ContentKeys.of(key.toString())))
 						.thenComparing(Comparator.naturalOrder()))
 				.limit(size).collect(Collectors.toUnmodifiableList());
 	}
@@ -136,7 +142,8 @@ public record AuditPlan(String id, Band band, int marked, List<SampleKey> lot, L
 	public String statement() {
 		return String.format(Locale.ROOT,
 				"%s%s: %d of %d proposals in band %s looked at by %s, %d not approved (%.1f to %.1f %% by Wilson, %.0f %%); a band with more than %.3g %% wrong passes this plan with a probability of %.0f %% at most",
-				id, failed.isEmpty() ? "" : " (" + String.join(", ", failed) + " failed)", examined, lot.size(), band.title(), people.isEmpty() ? "nobody" : String.join(", ", people), notApproved,
+				id, failed.isEmpty() ? "" : " (" + String.join(", ", failed) + " failed)", examined, lot.size(),
+				band.title(), people.isEmpty() ? "nobody" : String.join(", ", people), notApproved,
 				100 * wilson.low(), 100 * wilson.high(), 100 * wilson.confidence(), 100 * limitShare,
 				100 * (1 - wilson.confidence()));
 	}

@@ -47,7 +47,8 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 	 * @param to   another split of the archive, with proposals
 	 * @param person who carries them over
 	 */
-	public static CarryOver of(Archive archive, Split from, Split to, ReviewPolicy policy, String person, RecordedVerdicts recorded,
+	public static CarryOver of(Archive archive, Split from, Split to, ReviewPolicy policy, String person,
+			RecordedVerdicts recorded,
 			Clock clock) {
 		Standings before = Standings.of(archive, from, policy);
 		Standings after = Standings.of(archive, to, policy);
@@ -79,7 +80,8 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 		}
 
 		Optional<String> obstacle(Standing standing) {
-			return counting(standing).filter(entry -> entry.decision() == Decision.MOVE && of(entry.cluster()).isEmpty()).findFirst()
+			return counting(standing)
+					.filter(entry -> entry.decision() == Decision.MOVE && of(entry.cluster()).isEmpty()).findFirst()
 					.map(entry -> "cluster " + entry.cluster() + ", where it was moved to, has other samples");
 		}
 	}
@@ -133,9 +135,11 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 			changes.add(String.format(Locale.ROOT, "margin %.2f is now %.2f", was.margin(), is.margin()));
 		}
 		if (was.nearestAgrees() != is.nearestAgrees()) {
-			changes.add(is.nearestAgrees() ? "the nearest labelled sample agrees now" : "the nearest labelled sample differs now");
+			changes.add(is.nearestAgrees() ? "the nearest labelled sample agrees now"
+					: "the nearest labelled sample differs now");
 		}
-		return changes.isEmpty() ? "the cluster has other samples, or its carrier was changed" : String.join(", ", changes);
+		return changes.isEmpty() ? "the cluster has other samples, or its carrier was changed"
+				: String.join(", ", changes);
 	}
 
 	private static boolean same(double a, double b) {
@@ -143,12 +147,15 @@ public record CarryOver(List<LedgerEntry> carried, List<Left> left, GiveVerdicts
 	}
 
 	/** Those that count, in the order given. */
-	private static List<LedgerEntry> carry(Standing standing, Split from, Split to, ContentOfReview content, Numbers numbers) {
+	private static List<LedgerEntry> carry(Standing standing, Split from, Split to, ContentOfReview content,
+			Numbers numbers) {
 		int proposed = content.proposal(standing.sample()).map(Proposal::cluster).orElse(Labels.NOISE);
 		return counting(standing).sorted(Comparator.comparingInt(standing.entries()::indexOf))
 				.map(e -> new LedgerEntry(null, to.getId(), e.sample(),
-						e.decision() == Decision.MOVE ? numbers.of(e.cluster()).getAsInt() : proposed, e.decision(), e.reasonCode(),
-						(e.text() == null ? "" : e.text() + " ") + "(carried over from " + from.getId() + ", verdict " + e.id() + ")",
+						e.decision() == Decision.MOVE ? numbers.of(e.cluster()).getAsInt() : proposed, e.decision(),
+						e.reasonCode(),
+						(e.text() == null ? "" : e.text() + " ") + "(carried over from " + from.getId() + ", verdict "
+								+ e.id() + ")",
 						e.person(), e.time(), null, e.round(), e.sampleContent(), e.evidence(), null, null))
 				.toList();
 	}

@@ -90,7 +90,8 @@ final class ContentOfReview {
 
 	/** Whether what a verdict rests on is still the same; what it does not tell counts as the same. */
 	boolean holds(LedgerEntry entry) {
-		return isSame(entry.sampleContent(), sample(entry.sample())) && isSame(entry.evidence(), evidence(entry.sample()));
+		return isSame(entry.sampleContent(), sample(entry.sample()))
+				&& isSame(entry.evidence(), evidence(entry.sample()));
 	}
 
 	private static boolean isSame(String then, Optional<String> now) {

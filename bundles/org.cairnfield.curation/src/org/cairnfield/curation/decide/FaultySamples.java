@@ -38,6 +38,8 @@ final class FaultySamples {
 			return "faulty: " + verdict.text().strip().replaceAll("\\s+", " ");
 		}
 		boolean plain = verdict.reasonCode() == null || verdict.reasonCode().equals(ReasonCode.FAULTY.code());
-		return plain ? "faulty" : "faulty: " + ReasonCode.named(verdict.reasonCode()).map(ReasonCode::title).orElse(verdict.reasonCode());
+		return plain ? "faulty"
+				: "faulty: "
+						+ ReasonCode.named(verdict.reasonCode()).map(ReasonCode::title).orElse(verdict.reasonCode());
 	}
 }

@@ -37,7 +37,8 @@ public final class GiveVerdictsCommand extends AbstractCommand {
 	/** Where undo had to append. */
 	private List<Verdict> takingBack = List.of();
 
-	GiveVerdictsCommand(Archive archive, String split, List<LedgerEntry> wanted, RecordedVerdicts recorded, Clock clock) {
+	GiveVerdictsCommand(Archive archive, String split, List<LedgerEntry> wanted, RecordedVerdicts recorded,
+			Clock clock) {
 		this(archive, split, wanted, recorded, clock, null);
 	}
 
@@ -137,8 +138,10 @@ public final class GiveVerdictsCommand extends AbstractCommand {
 
 	/** The line that makes as if another had not been given. */
 	static LedgerEntry takeBack(LedgerEntry entry, Clock clock) {
-		return new LedgerEntry(null, entry.split(), entry.sample(), entry.cluster(), Decision.DEFER, ReasonCode.TAKEN_BACK.code(),
-				null, entry.person(), clock.instant(), entry.id(), entry.round(), entry.sampleContent(), entry.evidence(),
+		return new LedgerEntry(null, entry.split(), entry.sample(), entry.cluster(), Decision.DEFER,
+				ReasonCode.TAKEN_BACK.code(),
+				null, entry.person(), clock.instant(), entry.id(), entry.round(), entry.sampleContent(),
+				entry.evidence(),
 				entry.batch(), entry.enteredBy());
 	}
 

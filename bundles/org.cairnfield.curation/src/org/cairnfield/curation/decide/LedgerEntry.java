@@ -26,8 +26,10 @@ public record LedgerEntry(String id, String split, SampleKey sample, int cluster
 
 	/** Of a verdict in a ledger. */
 	public static LedgerEntry of(Verdict v) {
-		return new LedgerEntry(v.getId(), v.getSplit(), v.getSample(), v.getCluster(), v.getDecision(), v.getReasonCode(),
-				v.getText(), v.getPerson(), v.getTime(), v.getSupersedes(), v.getRound(), v.getSampleContent(), v.getEvidence(),
+		return new LedgerEntry(v.getId(), v.getSplit(), v.getSample(), v.getCluster(), v.getDecision(),
+				v.getReasonCode(),
+				v.getText(), v.getPerson(), v.getTime(), v.getSupersedes(), v.getRound(), v.getSampleContent(),
+				v.getEvidence(),
 				v.getBatch(), v.getEnteredBy());
 	}
 
@@ -53,7 +55,8 @@ public record LedgerEntry(String id, String split, SampleKey sample, int cluster
 	}
 
 	LedgerEntry withId(String newId) {
-		return new LedgerEntry(newId, split, sample, cluster, decision, reasonCode, text, person, time, supersedes, round,
+		return new LedgerEntry(newId, split, sample, cluster, decision, reasonCode, text, person, time, supersedes,
+				round,
 				sampleContent, evidence, batch, enteredBy);
 	}
 

@@ -39,16 +39,19 @@ public final class Review {
 	 * @param person who decides
 	 * @throws ReviewRefused where nobody is named
 	 */
-	public Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded, Clock clock) {
+	public Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded,
+			Clock clock) {
 		this(archive, split, person, policy, recorded, clock, null, SplitMembers.of(split));
 	}
 
 	/** Likewise, where standings of the split are known already: nothing is computed from its labels again. */
-	public Review(Archive archive, Split split, String person, Standings known, RecordedVerdicts recorded, Clock clock) {
+	public Review(Archive archive, Split split, String person, Standings known, RecordedVerdicts recorded,
+			Clock clock) {
 		this(archive, split, person, known.policy(), recorded, clock, null, known.members().upToDate(split));
 	}
 
-	private Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded, Clock clock,
+	private Review(Archive archive, Split split, String person, ReviewPolicy policy, RecordedVerdicts recorded,
+			Clock clock,
 			String batch, SplitMembers members) {
 		if (person == null || person.isBlank()) {
 			throw new ReviewRefused("a verdict carries the name of who gave it; say who you are first");
@@ -120,7 +123,8 @@ public final class Review {
 		List<LedgerEntry> entries = new ArrayList<>();
 		Optional<Standings> all = samples.size() > FEW ? Optional.of(standings()) : Optional.empty();
 		for (SampleKey sample : samples) {
-			Standing standing = require(all.map(s -> s.of(sample)).orElseGet(() -> standing(sample, content)), sample, ruling, content);
+			Standing standing = require(all.map(s -> s.of(sample)).orElseGet(() -> standing(sample, content)), sample,
+					ruling, content);
 			entries.add(entry(standing, ruling, content));
 		}
 		return command(entries);
@@ -136,7 +140,8 @@ public final class Review {
 
 	private Standing require(Optional<Standing> found, SampleKey sample, Ruling ruling, ContentOfReview content) {
 		Standing standing = found
-				.orElseThrow(() -> new ReviewRefused(sample + " is not noise in split " + split.getId() + ", so there is nothing to decide"));
+				.orElseThrow(() -> new ReviewRefused(
+						sample + " is not noise in split " + split.getId() + ", so there is nothing to decide"));
 		if (standing.state() == ReviewState.SET_ASIDE) {
 			throw new ReviewRefused(sample + " is not in the map any more; take it back into the map first");
 		}
@@ -144,7 +149,7 @@ public final class Review {
 		case APPROVE -> requireMade(standing);
 		case MOVE -> requireOtherCluster(standing, ruling.cluster(), content);
 		case REJECT, FAULTY -> requireReason(ruling);
-		default -> { }
+		default -> {}
 		}
 		return standing;
 	}
@@ -158,10 +163,12 @@ public final class Review {
 
 	private void requireOtherCluster(Standing standing, int cluster, ContentOfReview content) {
 		if (!content.hasCluster(cluster)) {
-			throw new ReviewRefused("split " + split.getId() + " has no cluster " + cluster + " to move " + standing.sample() + " to");
+			throw new ReviewRefused(
+					"split " + split.getId() + " has no cluster " + cluster + " to move " + standing.sample() + " to");
 		}
 		if (standing.made() && standing.proposal().get().cluster() == cluster) {
-			throw new ReviewRefused("cluster " + cluster + " is the one that is proposed for " + standing.sample() + ": approve it");
+			throw new ReviewRefused(
+					"cluster " + cluster + " is the one that is proposed for " + standing.sample() + ": approve it");
 		}
 	}
 
@@ -181,13 +188,17 @@ public final class Review {
 		return entry(standing, ruling, content, round, before.map(LedgerEntry::id).orElse(null));
 	}
 
-	private LedgerEntry entry(Standing standing, Ruling ruling, ContentOfReview content, Round round, String supersedes) {
+	private LedgerEntry entry(Standing standing, Ruling ruling, ContentOfReview content, Round round,
+			String supersedes) {
 		SampleKey sample = standing.sample();
 		int cluster = ruling.decision() == Decision.MOVE ? ruling.cluster()
 				: standing.proposal().map(Proposal::cluster).orElse(Ruling.NO_CLUSTER);
-		Optional<String> held = ruling.decision() == Decision.FAULTY ? content.sampleSetAside(sample) : content.sample(sample);
-		return new LedgerEntry(null, split.getId(), sample, cluster, ruling.decision(), blankToNull(ruling.reasonCode()), ruling.ownWords(),
-				person, clock.instant(), supersedes, round, held.orElse(null), content.evidence(sample).orElse(null), batch, null);
+		Optional<String> held = ruling.decision() == Decision.FAULTY ? content.sampleSetAside(sample)
+				: content.sample(sample);
+		return new LedgerEntry(null, split.getId(), sample, cluster, ruling.decision(),
+				blankToNull(ruling.reasonCode()), ruling.ownWords(),
+				person, clock.instant(), supersedes, round, held.orElse(null), content.evidence(sample).orElse(null),
+				batch, null);
 	}
 
 	private static String blankToNull(String text) {
@@ -216,7 +227,8 @@ public final class Review {
 	public Command second(SampleKey sample, Decision decision, String reasonCode, String text) {
 		Standing standing = standing(sample, content()).orElse(null);
 		if (standing != null && standing.first().filter(entry -> entry.isBy(person)).isPresent()) {
-			throw new ReviewRefused("you gave the first verdict on " + sample + ", so somebody else has to give the second");
+			throw new ReviewRefused(
+					"you gave the first verdict on " + sample + ", so somebody else has to give the second");
 		}
 		if (standing == null || !standing.awaitsSecond()) {
 			throw new ReviewRefused(sample + " does not wait for a second verdict");
@@ -241,8 +253,10 @@ public final class Review {
 		if (standing.state() != ReviewState.DISPUTED) {
 			throw new ReviewRefused("there is no disagreement about " + sample + " to settle");
 		}
-		if (Stream.of(standing.first(), standing.second()).flatMap(Optional::stream).anyMatch(entry -> entry.isBy(person))) {
-			throw new ReviewRefused("you gave one of the two verdicts on " + sample + ", so a third person has to settle it; you can take yours back");
+		if (Stream.of(standing.first(), standing.second()).flatMap(Optional::stream)
+				.anyMatch(entry -> entry.isBy(person))) {
+			throw new ReviewRefused("you gave one of the two verdicts on " + sample
+					+ ", so a third person has to settle it; you can take yours back");
 		}
 		if (ruling.ownWords() == null) {
 			throw new ReviewRefused("say why the disagreement about " + sample + " is settled so");
@@ -297,7 +311,8 @@ public final class Review {
 					+ " has failed for good; draw another sample, or review the band one by one");
 		}
 		if (!audit.isComplete()) {
-			throw new ReviewRefused("before band " + band + " is approved, " + audit.plan().size() + " of its " + audit.lot().size()
+			throw new ReviewRefused("before band " + band + " is approved, " + audit.plan().size() + " of its "
+					+ audit.lot().size()
 					+ " proposals are to be looked at; " + (audit.plan().size() - audit.examined()) + " are left");
 		}
 		Standings standings = standings();
@@ -305,6 +320,8 @@ public final class Review {
 		Review bulk = inAudit(audit);
 		String statement = audit.statement();
 		return command(audit.rest().stream().map(key -> standings.of(key).orElseThrow())
-				.map(s -> bulk.entry(s, Ruling.of(Decision.APPROVE, ReasonCode.BAND_AUDITED.code(), statement), content)).toList());
+				.map(s -> bulk.entry(s, Ruling.of(Decision.APPROVE, ReasonCode.BAND_AUDITED.code(), statement),
+						content))
+				.toList());
 	}
 }

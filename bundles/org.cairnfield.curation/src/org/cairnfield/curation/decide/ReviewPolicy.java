@@ -39,8 +39,9 @@ public record ReviewPolicy(Bands bands, Set<String> secondBands, double limitSha
 			}
 		}
 		if (!(limitShare > 0 && limitShare < 1) || !(confidence > 0 && confidence < 1)) {
-			throw new IllegalArgumentException("limiting share and confidence lie between 0 and 1, were " + limitShare + " and "
-					+ confidence);
+			throw new IllegalArgumentException(
+					"limiting share and confidence lie between 0 and 1, were " + limitShare + " and "
+							+ confidence);
 		}
 	}
 
@@ -54,7 +55,8 @@ public record ReviewPolicy(Bands bands, Set<String> secondBands, double limitSha
 		try {
 			return text == null || text.isBlank() ? Optional.empty() : Optional.of(parse(text));
 		} catch (IllegalArgumentException e) {
-			throw new ReviewRefused("the review policy of the archive cannot be read: " + e.getMessage() + "; set it again");
+			throw new ReviewRefused(
+					"the review policy of the archive cannot be read: " + e.getMessage() + "; set it again");
 		}
 	}
 
@@ -106,7 +108,8 @@ public record ReviewPolicy(Bands bands, Set<String> secondBands, double limitSha
 	/** The text form, which {@link #parse} reads. */
 	@Override
 	public String toString() {
-		return BANDS + ": " + bands + " | " + SECOND + ": " + String.join(", ", new TreeSet<>(secondBands)) + " | " + LIMIT + ": " + limitShare
+		return BANDS + ": " + bands + " | " + SECOND + ": " + String.join(", ", new TreeSet<>(secondBands)) + " | "
+				+ LIMIT + ": " + limitShare
 				+ " | " + CONFIDENCE + ": " + confidence;
 	}
 }

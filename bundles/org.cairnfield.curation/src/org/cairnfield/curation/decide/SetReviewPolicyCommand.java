@@ -9,7 +9,8 @@ import org.cairnfield.model.edit.FieldCommand;
 public final class SetReviewPolicyCommand extends FieldCommand {
 
 	public SetReviewPolicyCommand(Archive archive, ReviewPolicy policy) {
-		super(List.of(archive), ModelPackage.Literals.ARCHIVE__REVIEW_POLICY, policy.equals(ReviewPolicy.USUAL) ? null : policy.toString());
+		super(List.of(archive), ModelPackage.Literals.ARCHIVE__REVIEW_POLICY,
+				policy.equals(ReviewPolicy.USUAL) ? null : policy.toString());
 	}
 
 	@Override

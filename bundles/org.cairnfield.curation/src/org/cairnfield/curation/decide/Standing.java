@@ -65,8 +65,9 @@ public record Standing(SampleKey sample, Optional<Proposal> proposal, boolean ma
 
 	/** As somebody may see it: who is to give the second verdict is not shown the first. */
 	public Standing seenBy(String person) {
-		return !canBeSecond(person) ? this : new Standing(sample, proposal, made, ReviewState.UNDECIDED, List.of(),
-				Optional.empty(), Optional.empty(), Optional.empty(), false, true, true);
+		return !canBeSecond(person) ? this
+				: new Standing(sample, proposal, made, ReviewState.UNDECIDED, List.of(),
+						Optional.empty(), Optional.empty(), Optional.empty(), false, true, true);
 	}
 
 	/** What the verdicts say; empty where they do not. */

@@ -81,13 +81,15 @@ public final class Standings {
 	}
 
 	/** Of one sample alone; empty where it is not noise in the split. */
-	static Optional<Standing> one(Archive archive, Split split, SampleKey key, ContentOfReview content, ReviewPolicy policy) {
+	static Optional<Standing> one(Archive archive, Split split, SampleKey key, ContentOfReview content,
+			ReviewPolicy policy) {
 		int row = split.getLabels() == null ? -1 : split.getLabels().row(key);
 		if (row < 0 || split.getLabels().cluster(row) != Labels.NOISE) {
 			return Optional.empty();
 		}
 		List<LedgerEntry> entries = ledger(archive, split.getId()).map(ledger -> ledger.getVerdicts().stream()
-				.filter(v -> key.equals(v.getSample()) && split.getId().equals(v.getSplit())).map(LedgerEntry::of).toList())
+				.filter(v -> key.equals(v.getSample()) && split.getId().equals(v.getSplit())).map(LedgerEntry::of)
+				.toList())
 				.orElse(List.of());
 		return Optional.of(standing(split, key, entries, content, policy));
 	}
@@ -95,7 +97,8 @@ public final class Standings {
 	/** Verdicts of a split, in the order given. */
 	static List<LedgerEntry> entries(Archive archive, Split split) {
 		return ledger(archive, split.getId()).map(ledger -> ledger.getVerdicts().stream().map(LedgerEntry::of)
-				.filter(entry -> split.getId().equals(entry.split()) && entry.sample() != null).toList()).orElse(List.of());
+				.filter(entry -> split.getId().equals(entry.split()) && entry.sample() != null).toList())
+				.orElse(List.of());
 	}
 
 	/** The ledger of a split. */
@@ -111,17 +114,20 @@ public final class Standings {
 		boolean stale = folded.first != null && !content.holds(folded.first);
 		Optional<LedgerEntry> first = Optional.ofNullable(folded.first);
 		Optional<LedgerEntry> second = Optional.ofNullable(folded.second).filter(e -> !stale && content.holds(e));
-		Optional<LedgerEntry> resolution = Optional.ofNullable(folded.resolution).filter(e -> !stale && content.holds(e));
+		Optional<LedgerEntry> resolution = Optional.ofNullable(folded.resolution)
+				.filter(e -> !stale && content.holds(e));
 		ReviewState state;
 		if (!content.isKept(key)) {
 			state = ReviewState.SET_ASIDE;
 		} else if (stale) {
 			state = ReviewState.STALE;
 		} else {
-			state = Standing.decided(first, second, resolution).orElse(made ? ReviewState.UNDECIDED : ReviewState.UNPLACED);
+			state = Standing.decided(first, second, resolution)
+					.orElse(made ? ReviewState.UNDECIDED : ReviewState.UNPLACED);
 		}
 		boolean needsSecond = made && policy.needsSecond(proposal.get().strengthR());
-		return new Standing(key, proposal, made, state, List.copyOf(entries), first, second, resolution, stale, needsSecond, false);
+		return new Standing(key, proposal, made, state, List.copyOf(entries), first, second, resolution, stale,
+				needsSecond, false);
 	}
 
 	/** The verdict of each round that counts. Whoever gave a first verdict without knowing of another's was a second reviewer. */
@@ -149,7 +155,8 @@ public final class Standings {
 		}
 
 		private boolean isIndependent(LedgerEntry entry) {
-			return first != null && !entry.isBy(first.person()) && !first.id().equals(entry.supersedes()) && holds.test(first);
+			return first != null && !entry.isBy(first.person()) && !first.id().equals(entry.supersedes())
+					&& holds.test(first);
 		}
 
 		private void add(LedgerEntry entry) {

@@ -33,15 +33,19 @@ import org.eclipse.emf.common.command.Command;
  * @param rejected how many of those taken are rejections, as older tables have them
  * @param problems what is wrong, in the order of the file; then there is nothing to execute
  */
-public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, int blank, int rejected, List<Problem> problems) {
+public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, int blank, int rejected,
+		List<Problem> problems) {
 
-	private static final List<String> REQUIRED = List.of("split", "sample", "decision", "reason", "text", "person", "content",
+	private static final List<String> REQUIRED = List.of("split", "sample", "decision", "reason", "text", "person",
+			"content",
 			"evidence");
 
 	/** What people should know of the verdicts, for a person; empty for nothing. */
 	public String note() {
-		return rejected == 0 ? "" : Count.of(rejected, "row") + " with reject: "
-				+ (rejected == 1 ? "its sample leaves" : "their samples leave") + " the map. Write pool to have a sample searched by every query instead.";
+		return rejected == 0 ? ""
+				: Count.of(rejected, "row") + " with reject: "
+						+ (rejected == 1 ? "its sample leaves" : "their samples leave")
+						+ " the map. Write pool to have a sample searched by every query instead.";
 	}
 
 	/** Gives the verdicts at once, for work without an undo stack; nothing where there is a problem. */
@@ -95,10 +99,12 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 		}
 		// a ledger has its lines in the order in which they were given; tables are sorted by sample
 		List<LedgerEntry> given = problems.isEmpty()
-				? reading.given.stream().sorted(Comparator.comparing(LedgerEntry::time)).toList() : List.of();
+				? reading.given.stream().sorted(Comparator.comparing(LedgerEntry::time)).toList()
+				: List.of();
 		return new VerdictIntake(new GiveVerdictsCommand(archive, split.getId(), given, recorded, clock,
 				"Take in " + Count.of(given.size(), "verdict")), given.size(), reading.known, reading.blank,
-				(int) given.stream().filter(entry -> entry.decision() == Decision.REJECT).count(), List.copyOf(problems));
+				(int) given.stream().filter(entry -> entry.decision() == Decision.REJECT).count(),
+				List.copyOf(problems));
 	}
 
 	private static final class Reading {
@@ -116,7 +122,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 		private int known;
 		private int blank;
 
-		Reading(Archive archive, Split split, ReviewPolicy policy, String person, RecordedVerdicts recorded, Clock clock) {
+		Reading(Archive archive, Split split, ReviewPolicy policy, String person, RecordedVerdicts recorded,
+				Clock clock) {
 			this.archive = archive;
 			this.split = split;
 			this.policy = policy;
@@ -140,7 +147,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 			SampleKey sample = sample(row);
 			Long before = seen.putIfAbsent(sample, row.line());
 			if (before != null) {
-				throw new Wrong("sample " + sample + " was decided on line " + before + " already", "Keep one of the two rows");
+				throw new Wrong("sample " + sample + " was decided on line " + before + " already",
+						"Keep one of the two rows");
 			}
 			Decision decision = decision(row);
 			int home = home(row, decision);
@@ -152,11 +160,13 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 				known++;
 				return;
 			}
-			requirePresent(row, "content", content.sample(sample), sample, "the sample has changed since the table was exported");
+			requirePresent(row, "content", content.sample(sample), sample,
+					"the sample has changed since the table was exported");
 			requirePresent(row, "evidence", content.evidence(sample), sample,
 					"the evidence has changed since the table was exported");
 			rowClock = at(row);
-			Command one = review(who).decide(sample, new Ruling(decision, home, row.field("reason"), row.field("text")));
+			Command one = review(who).decide(sample,
+					new Ruling(decision, home, row.field("reason"), row.field("text")));
 			((GiveVerdictsCommand) one).wanted().forEach(entry -> given.add(entry.enteredBy(person)));
 		}
 
@@ -195,7 +205,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 		private static Decision decision(FilledTable.Row row) throws Wrong {
 			Decision decision = Decision.get(row.field("decision").toLowerCase(Locale.ROOT));
 			if (decision == null) {
-				throw new Wrong("'" + row.field("decision") + "' is no decision", "Write approve, move, pool, faulty or defer, or leave it empty");
+				throw new Wrong("'" + row.field("decision") + "' is no decision",
+						"Write approve, move, pool, faulty or defer, or leave it empty");
 			}
 			return decision;
 		}
@@ -219,15 +230,19 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 				// reported below
 			}
 			String nearest = row.field("nearestCluster");
-			throw new Wrong(home.isEmpty() ? "the decision is move, and no home is given" : "'" + home + "' is no number of a cluster",
+			throw new Wrong(
+					home.isEmpty() ? "the decision is move, and no home is given"
+							: "'" + home + "' is no number of a cluster",
 					"Write the number of a cluster into the column 'home'"
 							+ (nearest.isEmpty() ? "" : "; the nearest labelled sample is in cluster " + nearest));
 		}
 
 		/** A row that was exported with its verdict and left as it was. */
-		private boolean saysWhatIsKnown(FilledTable.Row row, SampleKey sample, Decision decision, int home, String who) {
+		private boolean saysWhatIsKnown(FilledTable.Row row, SampleKey sample, Decision decision, int home,
+				String who) {
 			return standings.of(sample).stream().flatMap(s -> s.entries().stream()).anyMatch(
-					e -> e.isBy(who) && e.decision() == decision && (decision != Decision.MOVE || e.cluster() == home) && same(e.reasonCode(), row.field("reason"))
+					e -> e.isBy(who) && e.decision() == decision && (decision != Decision.MOVE || e.cluster() == home)
+							&& same(e.reasonCode(), row.field("reason"))
 							&& same(e.text(), row.field("text")) && same(e.sampleContent(), row.field("content"))
 							&& same(e.evidence(), row.field("evidence")));
 		}
@@ -236,7 +251,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 			return (kept == null ? "" : kept.strip()).replace("\r\n", "\n").equals(field.replace("\r\n", "\n"));
 		}
 
-		private static void requirePresent(FilledTable.Row row, String column, Optional<String> now, SampleKey sample, String what)
+		private static void requirePresent(FilledTable.Row row, String column, Optional<String> now, SampleKey sample,
+				String what)
 				throws Wrong {
 			if (!row.field(column).equals(now.orElse(""))) {
 				throw new Wrong(sample + ": " + what, "Export the table again and look at this one once more");
@@ -251,7 +267,8 @@ public record VerdictIntake(GiveVerdictsCommand command, int taken, int known, i
 			try {
 				return Clock.fixed(Instant.parse(row.field("time")), ZoneOffset.UTC);
 			} catch (DateTimeException e) {
-				throw new Wrong("'" + row.field("time") + "' is no time", "Write it as 2031-05-01T10:00:00Z, or leave it empty");
+				throw new Wrong("'" + row.field("time") + "' is no time",
+						"Write it as 2031-05-01T10:00:00Z, or leave it empty");
 			}
 		}
 	}

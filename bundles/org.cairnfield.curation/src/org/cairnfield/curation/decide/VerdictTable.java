@@ -24,9 +24,12 @@ import org.cairnfield.model.values.SampleTable;
 public final class VerdictTable {
 
 	/** In this order. */
-	public static final List<String> COLUMNS = List.of("split", "sample", "made", "band", "cluster", "strength", "margin",
-			"carrier", "nearestCluster", "nearestAgrees", "state", "decision", "reason", "text", "person", "time", "round",
-			"content", "evidence", "home", "site", "floor", "x", "y", "doubts", "secondDecision", "secondHome", "secondReason",
+	public static final List<String> COLUMNS = List.of("split", "sample", "made", "band", "cluster", "strength",
+			"margin",
+			"carrier", "nearestCluster", "nearestAgrees", "state", "decision", "reason", "text", "person", "time",
+			"round",
+			"content", "evidence", "home", "site", "floor", "x", "y", "doubts", "secondDecision", "secondHome",
+			"secondReason",
 			"secondText", "secondPerson", "secondTime", "enteredBy");
 
 	private VerdictTable() {
@@ -50,7 +53,8 @@ public final class VerdictTable {
 	 * @param evidence on the noise of the split; null for not known
 	 * @throws IntakeException where the file cannot be written
 	 */
-	public static void write(Path file, Archive archive, Split split, ReviewPolicy policy, String person, EvidenceTable evidence)
+	public static void write(Path file, Archive archive, Split split, ReviewPolicy policy, String person,
+			EvidenceTable evidence)
 			throws IntakeException {
 		ArchiveIndex index = ArchiveIndex.of(archive);
 		ContentOfReview content = new ContentOfReview(archive, split);
@@ -72,7 +76,8 @@ public final class VerdictTable {
 				p.flatMap(x -> policy.bands().of(x.strengthR())).map(Band::name).orElse(null),
 				p.map(x -> (Object) x.cluster()).orElse(null), p.map(x -> (Object) x.strengthR()).orElse(null),
 				p.map(x -> (Object) x.margin()).orElse(null), p.map(x -> x.carrier().toString()).orElse(null),
-				p.map(x -> (Object) x.nearestCluster()).orElse(null), p.map(x -> x.nearestAgrees() ? "yes" : "no").orElse(null),
+				p.map(x -> (Object) x.nearestCluster()).orElse(null),
+				p.map(x -> x.nearestAgrees() ? "yes" : "no").orElse(null),
 				s.state().toString(), counts.map(e -> e.decision().getLiteral()).orElse(null),
 				counts.map(LedgerEntry::reasonCode).orElse(null), counts.map(LedgerEntry::text).orElse(null),
 				counts.map(LedgerEntry::person).orElse(null), counts.map(e -> e.time().toString()).orElse(null),
@@ -85,13 +90,16 @@ public final class VerdictTable {
 		SampleTable table = found.map(ref -> ref.survey().table()).orElse(null);
 		int row = found.map(SampleRef::row).orElse(-1);
 		return table == null ? Arrays.asList(null, null, null, null)
-				: Arrays.asList(found.get().survey().getSite() == null ? null : ModelText.name(found.get().survey().getSite()),
+				: Arrays.asList(
+						found.get().survey().getSite() == null ? null : ModelText.name(found.get().survey().getSite()),
 						table.floorLevel(row), table.xMetres(row), table.yMetres(row));
 	}
 
 	private static String doubts(Standing s, EvidenceTable evidence) {
-		return evidence == null ? null : evidence.of(s.sample()).filter(e -> !e.warnings().isEmpty())
-				.map(e -> e.warnings().stream().map(Warning::word).collect(Collectors.joining("; "))).orElse(null);
+		return evidence == null ? null
+				: evidence.of(s.sample()).filter(e -> !e.warnings().isEmpty())
+						.map(e -> e.warnings().stream().map(Warning::word).collect(Collectors.joining("; ")))
+						.orElse(null);
 	}
 
 	/** What the second reviewer said, which counts where the two agree. */

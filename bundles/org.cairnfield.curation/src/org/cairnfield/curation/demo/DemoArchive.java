@@ -56,7 +56,8 @@ public final class DemoArchive {
 	 * @throws IOException     where the folder cannot be written; what was made of it is taken away again
 	 * @throws IntakeException likewise for the folder of temporary files
 	 */
-	public static OpenArchive create(ArchiveStore store, Path folder, Workers workers) throws IOException, IntakeException {
+	public static OpenArchive create(ArchiveStore store, Path folder, Workers workers)
+			throws IOException, IntakeException {
 		Files.createDirectories(folder.toAbsolutePath().getParent());
 		Path files = Files.createTempDirectory("marrow-quay");
 		OpenArchive open = store.create(folder, "Marrow Quay Museums");
@@ -102,14 +103,16 @@ public final class DemoArchive {
 		}
 		List<Path> files = surveys.stream().map(survey -> folder.resolve(survey.name() + ".csv")).toList();
 		Intake intake = SurveyIntake.read(files, IntakeOptions.GUESS, workers.quietly());
-		SurveyTaking.of(archive, intake, role == SimulatedSurvey.Role.TEST ? SurveyKind.TEST : SurveyKind.TRAINING, digests)
+		SurveyTaking
+				.of(archive, intake, role == SimulatedSurvey.Role.TEST ? SurveyKind.TEST : SurveyKind.TRAINING, digests)
 				.command().execute();
 	}
 
 	/** What no survey file tells. */
 	private static void describe(OpenArchive open, SimulatedArchive simulated) throws IOException {
 		for (Site site : open.archive().getSites()) {
-			org.cairnfield.core.simulate.Site drawn = simulated.campus().sites().get(simulated.campus().site(site.getName()));
+			org.cairnfield.core.simulate.Site drawn = simulated.campus().sites()
+					.get(simulated.campus().site(site.getName()));
 			site.setGeoreference(georeference(drawn));
 			for (Floor floor : site.getFloors()) {
 				if (floor.getLevel() < drawn.floors().size()) {
@@ -127,7 +130,8 @@ public final class DemoArchive {
 	}
 
 	private static Outline outline(List<Place> corners) {
-		return Outline.of(corners.stream().mapToDouble(Place::x).toArray(), corners.stream().mapToDouble(Place::y).toArray());
+		return Outline.of(corners.stream().mapToDouble(Place::x).toArray(),
+				corners.stream().mapToDouble(Place::y).toArray());
 	}
 
 	private static Georeference georeference(org.cairnfield.core.simulate.Site site) {

@@ -46,13 +46,16 @@ final class FloorDrawing {
 			double half = corridor.widthMetres() / 2;
 			boolean alongX = corridor.y1() == corridor.y2();
 			g.fill(alongX
-					? new Rectangle2D.Double(Math.min(corridor.x1(), corridor.x2()), corridor.y1() - half, corridor.length(), 2 * half)
-					: new Rectangle2D.Double(corridor.x1() - half, Math.min(corridor.y1(), corridor.y2()), 2 * half, corridor.length()));
+					? new Rectangle2D.Double(Math.min(corridor.x1(), corridor.x2()), corridor.y1() - half,
+							corridor.length(), 2 * half)
+					: new Rectangle2D.Double(corridor.x1() - half, Math.min(corridor.y1(), corridor.y2()), 2 * half,
+							corridor.length()));
 		}
 		g.setColor(WALL);
 		for (Wall wall : floor.walls()) {
 			// the thicker, the more it takes from a wave
-			g.setStroke(new BasicStroke((float) (0.06 + 0.02 * wall.attenuationDb()), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+			g.setStroke(new BasicStroke((float) (0.06 + 0.02 * wall.attenuationDb()), BasicStroke.CAP_ROUND,
+					BasicStroke.JOIN_ROUND));
 			g.draw(new Line2D.Double(wall.x1(), wall.y1(), wall.x2(), wall.y2()));
 		}
 		g.dispose();

@@ -24,13 +24,19 @@ public final class Editable {
 
 	private static final Map<EClass, List<EStructuralFeature>> FIELDS = Map.ofEntries(
 			entry(Literals.ARCHIVE, List.of(Literals.ARCHIVE__NAME, Literals.ARCHIVE__SITE_ORDER)),
-			entry(Literals.SITE, List.of(Literals.SITE__NAME, Literals.SITE__GEOREFERENCE, Literals.SITE__MAP_FROM, Literals.SITE__MAP_UNTIL)),
-			entry(Literals.FLOOR, List.of(Literals.FLOOR__NAME, Literals.FLOOR__OUTLINE, Literals.FLOOR__HEIGHT_METRES)),
-			entry(Literals.ACCESS_POINT, List.of(Literals.ACCESS_POINT__BAND, Literals.ACCESS_POINT__CHANNEL, Literals.ACCESS_POINT__GROUP,
-					Literals.ACCESS_POINT__PLACE)),
+			entry(Literals.SITE,
+					List.of(Literals.SITE__NAME, Literals.SITE__GEOREFERENCE, Literals.SITE__MAP_FROM,
+							Literals.SITE__MAP_UNTIL)),
+			entry(Literals.FLOOR,
+					List.of(Literals.FLOOR__NAME, Literals.FLOOR__OUTLINE, Literals.FLOOR__HEIGHT_METRES)),
+			entry(Literals.ACCESS_POINT,
+					List.of(Literals.ACCESS_POINT__BAND, Literals.ACCESS_POINT__CHANNEL, Literals.ACCESS_POINT__GROUP,
+							Literals.ACCESS_POINT__PLACE)),
 			entry(Literals.DEVICE, List.of(Literals.DEVICE__NAME, Literals.DEVICE__OFFSET_DB)),
-			entry(Literals.SURVEY, List.of(Literals.SURVEY__NAME, Literals.SURVEY__DATE, Literals.SURVEY__KIND, Literals.SURVEY__DEVICE,
-					Literals.SURVEY__SURVEYOR, Literals.SURVEY__PROTOCOL)));
+			entry(Literals.SURVEY,
+					List.of(Literals.SURVEY__NAME, Literals.SURVEY__DATE, Literals.SURVEY__KIND,
+							Literals.SURVEY__DEVICE,
+							Literals.SURVEY__SURVEYOR, Literals.SURVEY__PROTOCOL)));
 
 	private final EObject object;
 	private final EStructuralFeature feature;
@@ -44,7 +50,8 @@ public final class Editable {
 
 	/** The fields of an object, in the order in which they are shown; empty for what cannot be changed. */
 	public static List<Editable> of(EObject object) {
-		return FIELDS.getOrDefault(object.eClass(), List.of()).stream().map(feature -> new Editable(object, feature)).toList();
+		return FIELDS.getOrDefault(object.eClass(), List.of()).stream().map(feature -> new Editable(object, feature))
+				.toList();
 	}
 
 	/** The field of one feature; empty where it cannot be changed. */

@@ -37,10 +37,13 @@ final class EditableRules {
 			throw new UnfitValueException("a survey is for training or for testing");
 		}
 		if (feature == Literals.SURVEY__SURVEYOR && value != null && !value.toString().matches(INITIALS)) {
-			throw new UnfitValueException("'" + value + "' is not initials of at most four letters; names are not kept");
+			throw new UnfitValueException(
+					"'" + value + "' is not initials of at most four letters; names are not kept");
 		}
-		if (value instanceof KnownPlace place && EcoreUtil.getRootContainer(object) instanceof Archive archive && !AccessPointCheck.isOnAFloor(place, archive)) {
-			throw new UnfitValueException("no site '" + place.site() + "' of this archive has a floor " + place.level() + "; a site is meant by its id");
+		if (value instanceof KnownPlace place && EcoreUtil.getRootContainer(object) instanceof Archive archive
+				&& !AccessPointCheck.isOnAFloor(place, archive)) {
+			throw new UnfitValueException("no site '" + place.site() + "' of this archive has a floor " + place.level()
+					+ "; a site is meant by its id");
 		}
 		EObject changed = alone(object);
 		List<String> before = problems(changed);
@@ -57,8 +60,9 @@ final class EditableRules {
 		List<String> seen = new ArrayList<>();
 		for (String id : order.split("\\s+")) {
 			if (!known.contains(id) || seen.contains(id)) {
-				throw new UnfitValueException((seen.contains(id) ? "'" + id + "' is named twice" : "there is no site '" + id + "'")
-						+ "; name sites by their ids, of which there are " + String.join(", ", known));
+				throw new UnfitValueException(
+						(seen.contains(id) ? "'" + id + "' is named twice" : "there is no site '" + id + "'")
+								+ "; name sites by their ids, of which there are " + String.join(", ", known));
 			}
 			seen.add(id);
 		}
@@ -84,10 +88,12 @@ final class EditableRules {
 			if (from != null && until != null && until.isBefore(from)) {
 				found.add("a map from " + from + " cannot end on " + until);
 			}
-		} else if (object.eClass() == Literals.ACCESS_POINT && object.eGet(Literals.ACCESS_POINT__BAND) instanceof WifiBand band) {
+		} else if (object.eClass() == Literals.ACCESS_POINT
+				&& object.eGet(Literals.ACCESS_POINT__BAND) instanceof WifiBand band) {
 			int channel = (Integer) object.eGet(Literals.ACCESS_POINT__CHANNEL);
 			if (channel != 0 && (channel < band.first() || channel > band.last())) {
-				found.add("channel " + channel + " is not one of " + band.first() + " to " + band.last() + " of that band");
+				found.add("channel " + channel + " is not one of " + band.first() + " to " + band.last()
+						+ " of that band");
 			}
 		}
 		return found;

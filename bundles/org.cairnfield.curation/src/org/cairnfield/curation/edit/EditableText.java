@@ -31,7 +31,8 @@ final class EditableText {
 		if (value == null || isUnknownChannel(value)) {
 			return "";
 		}
-		return value instanceof Device device ? device.getId() : value instanceof WifiBand band ? band(band) : EcoreUtil.convertToString(type(), value);
+		return value instanceof Device device ? device.getId()
+				: value instanceof WifiBand band ? band(band) : EcoreUtil.convertToString(type(), value);
 	}
 
 	private static String band(WifiBand band) {

@@ -62,7 +62,8 @@ public final class HoldOuts {
 			int held = f;
 			int[] kept = IntStream.range(0, map.size()).filter(s -> fold[s] != held).toArray();
 			int[] asked = IntStream.range(0, question.length).filter(q -> fold[question[q]] == held).toArray();
-			int[][] found = NearestOf.find(map.view(kept), map.view(Arrays.stream(asked).map(q -> question[q]).toArray()), KEPT, workers);
+			int[][] found = NearestOf.find(map.view(kept),
+					map.view(Arrays.stream(asked).map(q -> question[q]).toArray()), KEPT, workers);
 			for (int i = 0; i < asked.length; i++) {
 				nearest[asked[i]] = Arrays.stream(found[i]).map(s -> s < 0 ? -1 : kept[s]).toArray();
 			}
@@ -73,8 +74,10 @@ public final class HoldOuts {
 	/** Samples that an error is about are not asked about. */
 	public static HoldOuts of(SurveyedMap map, Collection<Finding> findings, Workers workers) {
 		Set<String> doubtful = new HashSet<>();
-		findings.stream().filter(finding -> finding.severity() == Severity.ERROR).flatMap(finding -> finding.subjects().stream())
-				.filter(Subject.OfSample.class::isInstance).forEach(subject -> doubtful.add(((Subject.OfSample) subject).id()));
+		findings.stream().filter(finding -> finding.severity() == Severity.ERROR)
+				.flatMap(finding -> finding.subjects().stream())
+				.filter(Subject.OfSample.class::isInstance)
+				.forEach(subject -> doubtful.add(((Subject.OfSample) subject).id()));
 		return new HoldOuts(map, doubtful, workers);
 	}
 
@@ -103,21 +106,25 @@ public final class HoldOuts {
 				passed[s] |= touched[c][s];
 			}
 		}
-		return IntStream.range(0, touched.length).mapToObj(c -> effect(choices.get(c), after.get(c), touched[c], passed, workers)).toList();
+		return IntStream.range(0, touched.length)
+				.mapToObj(c -> effect(choices.get(c), after.get(c), touched[c], passed, workers)).toList();
 	}
 
 	/** @param passed samples that are not asked about */
-	private RemedyEffect effect(Collection<Remedy> remedies, RemediedMap after, boolean[] touched, boolean[] passed, Workers workers) {
+	private RemedyEffect effect(Collection<Remedy> remedies, RemediedMap after, boolean[] touched, boolean[] passed,
+			Workers workers) {
 		PairedErrors errors = new PairedErrors();
 		if (remedies.stream().anyMatch(HoldOuts::changesReadings) || !byNeighbours(after, touched, passed, errors)) {
 			errors = bySearch(after, passed, workers);
 		}
 		int samples = (int) IntStream.range(0, touched.length).filter(s -> touched[s]).count();
-		return new RemedyEffect(samples, after.accessPoints().size(), (int) (map.readingCount() - after.map().map().readingCount()), errors.effect());
+		return new RemedyEffect(samples, after.accessPoints().size(),
+				(int) (map.readingCount() - after.map().map().readingCount()), errors.effect());
 	}
 
 	private static boolean changesReadings(Remedy remedy) {
-		return remedy instanceof Remedy.DropReadings || remedy instanceof Remedy.SetAsideAccessPoints || remedy instanceof Remedy.AverageSamples
+		return remedy instanceof Remedy.DropReadings || remedy instanceof Remedy.SetAsideAccessPoints
+				|| remedy instanceof Remedy.AverageSamples
 				|| remedy instanceof Remedy.CountAs || remedy instanceof Remedy.CorrectDevice;
 	}
 
@@ -171,7 +178,8 @@ public final class HoldOuts {
 		workers.progress().begin("asking hold-outs again", FOLDS);
 		for (int f = 0; f < FOLDS; f++) {
 			int held = f;
-			int[] kept = IntStream.range(0, map.size()).filter(s -> fold[s] != held && rows[s] >= 0).map(s -> rows[s]).toArray();
+			int[] kept = IntStream.range(0, map.size()).filter(s -> fold[s] != held && rows[s] >= 0).map(s -> rows[s])
+					.toArray();
 			List<Integer> asked = new ArrayList<>();
 			for (int q = 0; q < question.length; q++) {
 				if (fold[question[q]] == held && !passed[question[q]]) {

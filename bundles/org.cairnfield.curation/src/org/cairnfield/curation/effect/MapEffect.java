@@ -13,7 +13,8 @@ import org.cairnfield.core.stats.Interval;
  * @param errorChange       95 % interval of the change of the error, paired, in metres; NaN bounds for no questions
  * @param floorChange       likewise of the share on the right floor
  */
-public record MapEffect(int questions, double errorBeforeMetres, double errorAfterMetres, double rightFloorBefore, double rightFloorAfter,
+public record MapEffect(int questions, double errorBeforeMetres, double errorAfterMetres, double rightFloorBefore,
+		double rightFloorAfter,
 		Interval errorChange, Interval floorChange) {
 
 	/** Whether error or right floor got worse beyond its interval. */

@@ -95,7 +95,8 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 				accessPoints.addAll(r.others().keySet());
 			} else if (remedy instanceof Remedy.MapFrom r) {
 				for (int s = 0; s < before.size(); s++) {
-					if (before.site(s).equals(r.site()) && before.surveys().get(before.survey(s)).date().map(r.from()::isAfter).orElse(false)) {
+					if (before.site(s).equals(r.site())
+							&& before.surveys().get(before.survey(s)).date().map(r.from()::isAfter).orElse(false)) {
 						gone.add(before.sampleId(s));
 					}
 				}
@@ -110,7 +111,8 @@ public record RemediedMap(SurveyedMap map, Set<String> touched, Set<String> acce
 			rows = rows.isEmpty() ? rows() : rows;
 			List<Integer> samples = group.stream().filter(rows::containsKey).map(rows::get).toList();
 			if (samples.size() > 1) {
-				means.put(before.sampleId(samples.get(0)), Remedy.AverageSamples.mean(samples.stream().map(this::levels).toList()));
+				means.put(before.sampleId(samples.get(0)),
+						Remedy.AverageSamples.mean(samples.stream().map(this::levels).toList()));
 				samples.stream().skip(1).forEach(s -> gone.add(before.sampleId(s)));
 			}
 		}

@@ -45,9 +45,11 @@ final class Comparisons {
 		} else if (value instanceof Value.State state) {
 			return i -> table(i).isKept(rows.row(i)) == state.kept();
 		} else if (value instanceof Value.Grade grade) {
-			return i -> content.findings().of(i).filter(mark -> operator.passes(worse(mark.worst(), grade.severity()))).isPresent();
+			return i -> content.findings().of(i).filter(mark -> operator.passes(worse(mark.worst(), grade.severity())))
+					.isPresent();
 		} else if (value instanceof Value.Number number) {
-			return compare(numbers(field), operator, number.number(), field.unit().equals("m") ? HALF_OF_LAST_DIGIT : 0);
+			return compare(numbers(field), operator, number.number(),
+					field.unit().equals("m") ? HALF_OF_LAST_DIGIT : 0);
 		}
 		return compare(texts(field), operator, ((Value.Text) value).text());
 	}
@@ -65,7 +67,8 @@ final class Comparisons {
 	/** @param same how far apart two numbers are taken for the same */
 	static DoublePredicate number(Operator operator, double asked, double same) {
 		// NaN is neither within nor beyond
-		return each -> !Double.isNaN(each) && operator.passes(Math.abs(each - asked) <= same ? 0 : Double.compare(each, asked));
+		return each -> !Double.isNaN(each)
+				&& operator.passes(Math.abs(each - asked) <= same ? 0 : Double.compare(each, asked));
 	}
 
 	/** @param operator that looks for a part, or asks for equality */

@@ -111,7 +111,8 @@ sealed interface Expression {
 
 		@Override
 		public String toString() {
-			return "ap \"" + accessPoint + '"' + (operator == null ? "" : ' ' + operator.sign() + ' ' + new Value.Number(levelDbm));
+			return "ap \"" + accessPoint + '"'
+					+ (operator == null ? "" : ' ' + operator.sign() + ' ' + new Value.Number(levelDbm));
 		}
 	}
 }

@@ -32,6 +32,7 @@ interface Field {
 
 	/** The signs it allows, for people. */
 	default String signs() {
-		return Arrays.stream(Operator.values()).filter(this::allows).map(Operator::sign).collect(Collectors.joining(" "));
+		return Arrays.stream(Operator.values()).filter(this::allows).map(Operator::sign)
+				.collect(Collectors.joining(" "));
 	}
 }

@@ -29,7 +29,8 @@ final class Parser {
 		Expression whole = parser.or();
 		Token rest = parser.peek();
 		if (rest.kind() == Kind.CLOSE) {
-			throw new FilterException(rest.start(), "this parenthesis was never opened", "Take it away, or open one before");
+			throw new FilterException(rest.start(), "this parenthesis was never opened",
+					"Take it away, or open one before");
 		}
 		return whole;
 	}
@@ -92,7 +93,8 @@ final class Parser {
 			break;
 		case OPERATOR:
 			throw new FilterException(token.start(), token.shown() + " has nothing to compare before it",
-					"Write a word such as " + (vocabulary.samples() ? "heard " + token.text() + " 5" : "floor " + token.text() + " 1"));
+					"Write a word such as "
+							+ (vocabulary.samples() ? "heard " + token.text() + " 5" : "floor " + token.text() + " 1"));
 		default:
 			break;
 		}
@@ -113,7 +115,9 @@ final class Parser {
 		}
 		Field field = vocabulary.field(token).orElse(null);
 		if (field == null && compares) {
-			throw new FilterException(token.start(), token.shown() + " is nothing that " + vocabulary.owner() + (vocabulary.samples() ? " have" : " has"),
+			throw new FilterException(token.start(),
+					token.shown() + " is nothing that " + vocabulary.owner()
+							+ (vocabulary.samples() ? " have" : " has"),
 					"Compare one of " + vocabulary.shown());
 		} else if (field == null) {
 			return new Expression.Word(token.text());
@@ -144,7 +148,8 @@ final class Parser {
 		Token sign = next();
 		Operator operator = Operator.of(sign.text());
 		if (operator.isSearch()) {
-			throw new FilterException(sign.start(), "a level cannot be compared by " + sign.text(), "Use one of = != < <= > >=");
+			throw new FilterException(sign.start(), "a level cannot be compared by " + sign.text(),
+					"Use one of = != < <= > >=");
 		}
 		return new Expression.Heard(name.text(), operator, Values.number(value(sign), "dBm", this::unit));
 	}
@@ -152,7 +157,8 @@ final class Parser {
 	private Token value(Token sign) throws FilterException {
 		Token value = next();
 		if (value.kind() != Kind.WORD && value.kind() != Kind.QUOTED) {
-			throw new FilterException(value.start(), "a value is missing after " + sign.text(), "Write what to compare with");
+			throw new FilterException(value.start(), "a value is missing after " + sign.text(),
+					"Write what to compare with");
 		}
 		return value;
 	}

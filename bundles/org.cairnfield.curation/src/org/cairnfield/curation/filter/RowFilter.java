@@ -24,10 +24,12 @@ public final class RowFilter<R> {
 	 * @param number  NaN where it is not known; null for a column of texts
 	 * @param text    empty where it is not known; null for a column of numbers
 	 */
-	public record Column<R>(String word, String unit, String example, double same, ToDoubleFunction<R> number, Function<R, String> text) implements Field {
+	public record Column<R>(String word, String unit, String example, double same, ToDoubleFunction<R> number,
+			Function<R, String> text) implements Field {
 
 		/** Of numbers. @param decimals with which they are shown */
-		public static <R> Column<R> numbers(String word, String unit, int decimals, String example, ToDoubleFunction<R> number) {
+		public static <R> Column<R> numbers(String word, String unit, int decimals, String example,
+				ToDoubleFunction<R> number) {
 			return new Column<>(word, unit, example, 0.5 * Math.pow(10, -decimals), number, null);
 		}
 
@@ -61,7 +63,8 @@ public final class RowFilter<R> {
 	 * @param all   all texts of a row, for a word alone
 	 * @throws FilterException telling where it cannot be understood and what to write
 	 */
-	public static <R> RowFilter<R> parse(String text, List<Column<R>> columns, String owner, Function<R, String> all) throws FilterException {
+	public static <R> RowFilter<R> parse(String text, List<Column<R>> columns, String owner, Function<R, String> all)
+			throws FilterException {
 		return new RowFilter<>(Parser.parse(text, new Vocabulary(columns, false, owner, "all columns")), all);
 	}
 

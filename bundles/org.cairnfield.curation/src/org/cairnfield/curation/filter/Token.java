@@ -38,7 +38,8 @@ record Token(Kind kind, String text, int start) {
 			} else if (c == '"') {
 				at = text.indexOf('"', at + 1) + 1;
 				if (at == 0) {
-					throw new FilterException(start, "the quotation mark is not closed", "Write a second one where the text ends");
+					throw new FilterException(start, "the quotation mark is not closed",
+							"Write a second one where the text ends");
 				}
 				tokens.add(new Token(Kind.QUOTED, text.substring(start + 1, at - 1), start));
 			} else if (Operator.at(text, at) != null) {

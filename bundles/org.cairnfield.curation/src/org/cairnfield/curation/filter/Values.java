@@ -15,7 +15,8 @@ import org.cairnfield.curation.rules.Severity;
 /** Reads values, each as its field has them. */
 final class Values {
 
-	private static final Pattern NUMBER = Pattern.compile("([-+−]?(?:\\d{1,15}(?:\\.\\d{0,15})?|\\.\\d{1,15}))(\\p{L}*)");
+	private static final Pattern NUMBER = Pattern
+			.compile("([-+−]?(?:\\d{1,15}(?:\\.\\d{0,15})?|\\.\\d{1,15}))(\\p{L}*)");
 	private static final Pattern TIME = Pattern.compile("(\\d{4}-\\d\\d-\\d\\d)(?:[T ](\\d\\d:\\d\\d)(:\\d\\d)?)?Z?",
 			Pattern.CASE_INSENSITIVE);
 
@@ -53,7 +54,8 @@ final class Values {
 				: new Token(Token.Kind.WORD, number.group(2), token.start() + number.start(2));
 		if (after != null && !after.text().equalsIgnoreCase(unit)) {
 			throw new FilterException(after.start(), "the unit here is not " + after.text(),
-					unit.isEmpty() ? "Write the number alone" : "Write " + number.group(1) + " or " + number.group(1) + ' ' + unit);
+					unit.isEmpty() ? "Write the number alone"
+							: "Write " + number.group(1) + " or " + number.group(1) + ' ' + unit);
 		}
 		return Double.parseDouble(number.group(1).replace('−', '-')) + 0.0;
 	}
@@ -66,14 +68,16 @@ final class Values {
 				boolean seconds = time.group(3) != null;
 				LocalDateTime from = time.group(2) == null ? day.atStartOfDay()
 						: LocalDateTime.parse(day + "T" + time.group(2) + (seconds ? time.group(3) : ":00"));
-				LocalDateTime until = time.group(2) == null ? from.plusDays(1) : seconds ? from.plusSeconds(1) : from.plusMinutes(1);
+				LocalDateTime until = time.group(2) == null ? from.plusDays(1)
+						: seconds ? from.plusSeconds(1) : from.plusMinutes(1);
 				String text = day + (time.group(2) == null ? "" : "T" + time.group(2) + (seconds ? time.group(3) : ""));
 				return new Value.Time(text, millis(from), millis(until));
 			}
 		} catch (DateTimeException e) {
 			// such as 30 February: said below
 		}
-		throw new FilterException(token.start(), token.shown() + " is no time", "Write it in UTC as 2031-04-07 or 2031-04-07T09:30");
+		throw new FilterException(token.start(), token.shown() + " is no time",
+				"Write it in UTC as 2031-04-07 or 2031-04-07T09:30");
 	}
 
 	private static long millis(LocalDateTime time) {
@@ -89,8 +93,10 @@ final class Values {
 	}
 
 	private static Value severity(Token token) throws FilterException {
-		return Arrays.stream(Severity.values()).filter(severity -> severity.code().equalsIgnoreCase(token.text())).findFirst()
-				.map(Value.Grade::new).orElseThrow(() -> new FilterException(token.start(), token.shown() + " is no severity",
+		return Arrays.stream(Severity.values()).filter(severity -> severity.code().equalsIgnoreCase(token.text()))
+				.findFirst()
+				.map(Value.Grade::new)
+				.orElseThrow(() -> new FilterException(token.start(), token.shown() + " is no severity",
 						"Write error, warning or note; or finding ~ " + token.text() + " to search in names of rules"));
 	}
 }

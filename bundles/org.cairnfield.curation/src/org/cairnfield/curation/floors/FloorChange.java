@@ -23,7 +23,8 @@ import org.cairnfield.model.values.Placement;
  * @param svg    the plan image as a document; null where there is nothing to draw
  * @param seen   how the samples on the floor lie to the outline that it gets
  */
-public record FloorChange(int level, String name, boolean isNew, MappedLevel source, Drawn before, Drawn after, String svg, Fit seen) {
+public record FloorChange(int level, String name, boolean isNew, MappedLevel source, Drawn before, Drawn after,
+		String svg, Fit seen) {
 
 	/** Outline and image of a floor; each null where it has none. */
 	public record Drawn(Outline outline, String image, Placement placement) {
@@ -71,7 +72,8 @@ public record FloorChange(int level, String name, boolean isNew, MappedLevel sou
 	}
 
 	private static String text(Outline outline) {
-		return Count.of(outline.size(), "corner") + String.format(Locale.ROOT, ", %,.0f m²", outline.areaSquareMetres());
+		return Count.of(outline.size(), "corner")
+				+ String.format(Locale.ROOT, ", %,.0f m²", outline.areaSquareMetres());
 	}
 
 	/** The plan image. */
@@ -85,7 +87,8 @@ public record FloorChange(int level, String name, boolean isNew, MappedLevel sou
 				drawn.add(Count.of(source.count(as), as.one()));
 			}
 		}
-		return (Objects.equals(before.image(), after.image()) ? "as before: " : before.image() == null ? "new: " : "replaced: ")
+		return (Objects.equals(before.image(), after.image()) ? "as before: "
+				: before.image() == null ? "new: " : "replaced: ")
 				+ (drawn.isEmpty() ? "outline only" : String.join(", ", drawn));
 	}
 
@@ -97,7 +100,9 @@ public record FloorChange(int level, String name, boolean isNew, MappedLevel sou
 		if (after.outline() == null) {
 			return Count.of(seen.samples(), "sample");
 		}
-		return seen.outside() == 0 ? (seen.samples() == 1 ? "1, inside" : String.format(Locale.ROOT, "%,d, all inside", seen.samples()))
-				: String.format(Locale.ROOT, "%,d of %,d outside, up to %,.1f m", seen.outside(), seen.samples(), seen.farthest());
+		return seen.outside() == 0
+				? (seen.samples() == 1 ? "1, inside" : String.format(Locale.ROOT, "%,d, all inside", seen.samples()))
+				: String.format(Locale.ROOT, "%,d of %,d outside, up to %,.1f m", seen.outside(), seen.samples(),
+						seen.farthest());
 	}
 }

@@ -53,7 +53,8 @@ public final class FloorTaking {
 	 * @param siteId of the site of the archive
 	 * @throws IntakeException where the plans cannot be those of the site; the message says why and what helps
 	 */
-	public static FloorTaking of(Archive archive, String siteId, MappedFloors floors, FloorWish wish) throws IntakeException {
+	public static FloorTaking of(Archive archive, String siteId, MappedFloors floors, FloorWish wish)
+			throws IntakeException {
 		Site site = ArchiveIndex.of(archive).site(siteId).orElseThrow();
 		List<String> notes = new ArrayList<>();
 		List<MappedLevel> levels = LevelChoice.of(floors, ModelText.name(site), wish, notes);
@@ -73,17 +74,22 @@ public final class FloorTaking {
 		return new FloorTaking(siteId, known == null ? where : null, changes, notes);
 	}
 
-	private static Georeference place(Site site, MappedFloors floors, List<MappedLevel> levels, FloorWish wish, SiteSamples samples, List<String> notes)
+	private static Georeference place(Site site, MappedFloors floors, List<MappedLevel> levels, FloorWish wish,
+			SiteSamples samples, List<String> notes)
 			throws IntakeException {
 		if (!wish.place()) {
-			throw new IntakeException(floors.file(), 0, "site " + ModelText.name(site) + " has no place on Earth, so the plans cannot be brought into its metres",
+			throw new IntakeException(floors.file(), 0,
+					"site " + ModelText.name(site)
+							+ " has no place on Earth, so the plans cannot be brought into its metres",
 					"Say where it lies (Edit, Place the site on Earth; \"locate\" in batch), or let the file say it (\"--place\" in batch)");
 		}
 		try {
 			SiteFrame.Anchor anchor = FramePlace.of(levels, samples.middle());
-			Georeference placed = new Georeference(anchor.latitudeDegrees(), anchor.longitudeDegrees(), anchor.bearingDegrees());
+			Georeference placed = new Georeference(anchor.latitudeDegrees(), anchor.longitudeDegrees(),
+					anchor.bearingDegrees());
 			notes.add("the site is placed at " + placed + ", its y axis pointing north and " + (samples.middle() == null
-					? "its origin at the south-western corner of the plans" : "the middle of its samples in the middle of the plans: a guess that wants checking"));
+					? "its origin at the south-western corner of the plans"
+					: "the middle of its samples in the middle of the plans: a guess that wants checking"));
 			return placed;
 		} catch (IllegalArgumentException e) {
 			throw new IntakeException(floors.file(), 0, "the site cannot be placed by the file: " + e.getMessage(),
@@ -91,28 +97,36 @@ public final class FloorTaking {
 		}
 	}
 
-	private static FloorChange change(Site site, MappedFloors floors, MappedLevel level, int number, Georeference where, FloorNaming naming, SiteSamples samples)
+	private static FloorChange change(Site site, MappedFloors floors, MappedLevel level, int number, Georeference where,
+			FloorNaming naming, SiteSamples samples)
 			throws IntakeException {
 		Optional<Floor> floor = ArchiveIndex.floor(site, number);
 		Drawn before = floor.map(FloorTaking::drawn).orElse(Drawn.NOTHING);
 		PlacedLevel placed = placed(floors, level, where);
 		Outline outline = placed.outline().map(FloorTaking::outline).orElse(before.outline());
 		if (outline != null && !(outline.areaSquareMetres() > 0)) {
-			throw new IntakeException(floors.file(), 0, "level " + level.feature() + ": its outline encloses nothing", "Draw it anew");
+			throw new IntakeException(floors.file(), 0, "level " + level.feature() + ": its outline encloses nothing",
+					"Draw it anew");
 		}
 		SvgPlan plan = SvgPlan.of(placed);
 		Drawn after = plan == null ? new Drawn(outline, before.image(), before.placement())
-				: new Drawn(outline, PlanFiles.name(site.getId(), number, Sha256.of(plan.text().getBytes(StandardCharsets.UTF_8)), "svg"),
+				: new Drawn(outline,
+						PlanFiles.name(site.getId(), number, Sha256.of(plan.text().getBytes(StandardCharsets.UTF_8)),
+								"svg"),
 						new Placement(plan.metresPerPixel(), 0, plan.xMetres(), plan.yMetres()));
-		return new FloorChange(number, floor.map(ModelText::name).orElseGet(() -> naming.of(level.name(), number)), floor.isEmpty(), level, before, after,
+		return new FloorChange(number, floor.map(ModelText::name).orElseGet(() -> naming.of(level.name(), number)),
+				floor.isEmpty(), level, before, after,
 				plan == null ? null : plan.text(), samples.fit(number, outline));
 	}
 
-	private static PlacedLevel placed(MappedFloors floors, MappedLevel level, Georeference where) throws IntakeException {
+	private static PlacedLevel placed(MappedFloors floors, MappedLevel level, Georeference where)
+			throws IntakeException {
 		try {
-			return PlacedLevel.of(level, new SiteFrame.Anchor(where.latitudeDegrees(), where.longitudeDegrees(), where.bearingDegrees()));
+			return PlacedLevel.of(level,
+					new SiteFrame.Anchor(where.latitudeDegrees(), where.longitudeDegrees(), where.bearingDegrees()));
 		} catch (IllegalArgumentException e) {
-			throw new IntakeException(floors.file(), 0, "level " + level.feature() + " cannot be on this site: " + e.getMessage(),
+			throw new IntakeException(floors.file(), 0,
+					"level " + level.feature() + " cannot be on this site: " + e.getMessage(),
 					"Choose the site whose plans these are, or correct its place on Earth; longitude comes before latitude in GeoJSON");
 		}
 	}
@@ -188,22 +202,24 @@ public final class FloorTaking {
 	/** Makes the change in an archive that has the site, as one step; it cannot be executed where nothing would change. */
 	public ChangeCommand command(Archive archive) {
 		Site site = ArchiveIndex.of(archive).site(siteId).orElseThrow();
-		List<FloorStep> steps = changes.stream().filter(FloorChange::isChange).map(change -> FloorStep.of(site, change)).toList();
+		List<FloorStep> steps = changes.stream().filter(FloorChange::isChange).map(change -> FloorStep.of(site, change))
+				.toList();
 		Georeference before = site.getGeoreference();
 		List<Object> affected = new ArrayList<>(steps.stream().map(FloorStep::floor).toList());
 		if (placed != null) {
 			affected.add(site);
 		}
-		return new ChangeCommand("Take in floor plans of " + ModelText.name(site) + ", " + Count.of(steps.size(), "floor"), () -> {
-			if (placed != null) {
-				site.setGeoreference(placed);
-			}
-			steps.forEach(FloorStep::make);
-		}, () -> {
-			steps.forEach(FloorStep::takeBack);
-			if (placed != null) {
-				site.setGeoreference(before);
-			}
-		}, affected);
+		return new ChangeCommand(
+				"Take in floor plans of " + ModelText.name(site) + ", " + Count.of(steps.size(), "floor"), () -> {
+					if (placed != null) {
+						site.setGeoreference(placed);
+					}
+					steps.forEach(FloorStep::make);
+				}, () -> {
+					steps.forEach(FloorStep::takeBack);
+					if (placed != null) {
+						site.setGeoreference(before);
+					}
+				}, affected);
 	}
 }

@@ -20,7 +20,8 @@ final class LevelChoice {
 	}
 
 	/** @param notes gets what is left out or joined */
-	static List<MappedLevel> of(MappedFloors floors, String siteName, FloorWish wish, List<String> notes) throws IntakeException {
+	static List<MappedLevel> of(MappedFloors floors, String siteName, FloorWish wish, List<String> notes)
+			throws IntakeException {
 		Optional<String> building = building(floors, siteName, wish);
 		boolean indoors = floors.levels().stream().anyMatch(level -> !level.isOutdoor());
 		SortedMap<Integer, List<MappedLevel>> byOrdinal = new TreeMap<>();
@@ -40,7 +41,8 @@ final class LevelChoice {
 			}
 		}
 		if (byOrdinal.isEmpty()) {
-			throw new IntakeException(floors.file(), 0, "no level of it belongs to the site", "Give the plans of the site");
+			throw new IntakeException(floors.file(), 0, "no level of it belongs to the site",
+					"Give the plans of the site");
 		}
 		requireFloors(floors, wish, byOrdinal);
 		List<MappedLevel> chosen = new ArrayList<>();
@@ -48,14 +50,18 @@ final class LevelChoice {
 		return chosen;
 	}
 
-	private static void requireFloors(MappedFloors floors, FloorWish wish, SortedMap<Integer, List<MappedLevel>> byOrdinal) throws IntakeException {
-		if ((long) byOrdinal.firstKey() + wish.shift() < Short.MIN_VALUE || (long) byOrdinal.lastKey() + wish.shift() > Short.MAX_VALUE) {
-			throw new IntakeException(floors.file(), 0, "shifted by " + wish.shift() + ", its levels are outside −32768 … 32767", "Give another shift");
+	private static void requireFloors(MappedFloors floors, FloorWish wish,
+			SortedMap<Integer, List<MappedLevel>> byOrdinal) throws IntakeException {
+		if ((long) byOrdinal.firstKey() + wish.shift() < Short.MIN_VALUE
+				|| (long) byOrdinal.lastKey() + wish.shift() > Short.MAX_VALUE) {
+			throw new IntakeException(floors.file(), 0,
+					"shifted by " + wish.shift() + ", its levels are outside −32768 … 32767", "Give another shift");
 		}
 	}
 
 	/** The name of the building that is the site; empty where the file tells no buildings apart. */
-	private static Optional<String> building(MappedFloors floors, String siteName, FloorWish wish) throws IntakeException {
+	private static Optional<String> building(MappedFloors floors, String siteName, FloorWish wish)
+			throws IntakeException {
 		SortedSet<String> all = floors.buildings();
 		String wanted = wish.building() != null ? wish.building() : all.size() > 1 ? siteName : null;
 		if (wanted == null) {
@@ -63,8 +69,11 @@ final class LevelChoice {
 		}
 		Optional<String> found = all.stream().filter(name -> name.equalsIgnoreCase(wanted)).findFirst();
 		if (found.isEmpty()) {
-			throw all.isEmpty() ? new IntakeException(floors.file(), 0, "its levels name no building", "Name no building")
-					: new IntakeException(floors.file(), 0, "it has levels of " + String.join(", ", all) + ", and none of them is called '" + wanted + "'",
+			throw all.isEmpty()
+					? new IntakeException(floors.file(), 0, "its levels name no building", "Name no building")
+					: new IntakeException(floors.file(), 0,
+							"it has levels of " + String.join(", ", all) + ", and none of them is called '" + wanted
+									+ "'",
 							"Say which of them is the site (\"--building\" in batch)");
 		}
 		return found;
@@ -75,19 +84,23 @@ final class LevelChoice {
 		MappedLevel first = same.get(0);
 		int parts = same.stream().mapToInt(level -> level.extent().size()).sum();
 		if (parts > 1) {
-			String what = same.size() > 1 ? same.size() + " levels of ordinal " + first.ordinal() + " become one floor" : title(first) + " consists of " + parts + " areas";
+			String what = same.size() > 1 ? same.size() + " levels of ordinal " + first.ordinal() + " become one floor"
+					: title(first) + " consists of " + parts + " areas";
 			notes.add(what + ", and the outline goes around all of them: correct it where that is too wide");
 		}
-		long holes = same.stream().flatMap(level -> level.extent().stream()).mapToInt(polygon -> polygon.size() - 1).sum();
+		long holes = same.stream().flatMap(level -> level.extent().stream()).mapToInt(polygon -> polygon.size() - 1)
+				.sum();
 		if (holes > 0) {
-			notes.add(title(first) + " has " + (holes == 1 ? "a hole" : holes + " holes") + ", drawn in the plan image; the outline goes around what is in it");
+			notes.add(title(first) + " has " + (holes == 1 ? "a hole" : holes + " holes")
+					+ ", drawn in the plan image; the outline goes around what is in it");
 		}
 		if (same.size() == 1) {
 			return first;
 		}
 		List<List<double[][]>> extent = same.stream().flatMap(level -> level.extent().stream()).toList();
 		List<MappedShape> shapes = same.stream().flatMap(level -> level.shapes().stream()).toList();
-		return new MappedLevel(first.feature(), first.ordinal(), first.name(), first.buildings(), first.isOutdoor(), extent, shapes);
+		return new MappedLevel(first.feature(), first.ordinal(), first.name(), first.buildings(), first.isOutdoor(),
+				extent, shapes);
 	}
 
 	static String title(MappedLevel level) {

@@ -17,6 +17,7 @@ public final class PlanFiles {
 	 * @param ending such as "png"
 	 */
 	public static String name(String siteId, int level, String digest, String ending) {
-		return ("plans/" + siteId + '-' + level).toLowerCase(Locale.ROOT) + '-' + digest.substring(0, DIGITS) + '.' + ending;
+		return ("plans/" + siteId + '-' + level).toLowerCase(Locale.ROOT) + '-' + digest.substring(0, DIGITS) + '.'
+				+ ending;
 	}
 }

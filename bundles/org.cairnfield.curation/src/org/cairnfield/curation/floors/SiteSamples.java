@@ -11,7 +11,8 @@ import org.cairnfield.model.values.SampleTable;
 final class SiteSamples {
 
 	private final Site site;
-	private final double[] bounds = { Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY };
+	private final double[] bounds = { Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY,
+			Double.NEGATIVE_INFINITY };
 
 	/** What is asked of each of them. */
 	private interface Visit {
@@ -52,7 +53,8 @@ final class SiteSamples {
 	/** How far the box around them is from that of an outline, in metres; 0 where they overlap. */
 	double metresTo(Outline outline) {
 		double[] other = outline.polygon().bounds();
-		return Math.hypot(Math.max(0, Math.max(other[0] - bounds[2], bounds[0] - other[2])), Math.max(0, Math.max(other[1] - bounds[3], bounds[1] - other[3])));
+		return Math.hypot(Math.max(0, Math.max(other[0] - bounds[2], bounds[0] - other[2])),
+				Math.max(0, Math.max(other[1] - bounds[3], bounds[1] - other[3])));
 	}
 
 	/** Those on a floor, and how they lie to an outline of it, which may be null. */

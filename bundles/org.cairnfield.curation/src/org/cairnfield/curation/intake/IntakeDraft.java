@@ -59,7 +59,8 @@ public final class IntakeDraft {
 
 	/** No file yet, for an archive: what no column puts elsewhere goes to its only site. */
 	public static IntakeDraft of(Archive archive) {
-		return new IntakeDraft(Map.of(), IntakeOptions.GUESS.withUsualSite(SurveyTaking.onlySite(archive).orElse(null)));
+		return new IntakeDraft(Map.of(),
+				IntakeOptions.GUESS.withUsualSite(SurveyTaking.onlySite(archive).orElse(null)));
 	}
 
 	/** With more files, of which everything is guessed; those it has already stay as they are. */
@@ -108,7 +109,8 @@ public final class IntakeDraft {
 	/** Files that are read together: those of which the same was said. */
 	private Map<IntakeOptions, List<Path>> groups() {
 		Map<IntakeOptions, List<Path>> groups = new LinkedHashMap<>();
-		entries.values().forEach(entry -> groups.computeIfAbsent(entry.options(), options -> new ArrayList<>()).add(entry.file()));
+		entries.values().forEach(
+				entry -> groups.computeIfAbsent(entry.options(), options -> new ArrayList<>()).add(entry.file()));
 		return groups;
 	}
 
@@ -131,7 +133,8 @@ public final class IntakeDraft {
 			try {
 				for (Preview preview : SurveyIntake.preview(left, options)) {
 					looks.put(preview.file(), new Look(Optional.of(preview),
-							preview.problems().isEmpty() ? Optional.empty() : Optional.of(String.join(" ", preview.problems()))));
+							preview.problems().isEmpty() ? Optional.empty()
+									: Optional.of(String.join(" ", preview.problems()))));
 				}
 				return;
 			} catch (IntakeException e) {

@@ -87,13 +87,15 @@ public final class SameNames {
 	/** Sites by the name of the access points heard there. */
 	private static Map<String, Set<String>> sitesOf(Archive archive) {
 		Map<String, String> addresses = new HashMap<>();
-		archive.getAccessPoints().forEach(accessPoint -> addresses.put(accessPoint.getId(), ModelText.address(accessPoint)));
+		archive.getAccessPoints()
+				.forEach(accessPoint -> addresses.put(accessPoint.getId(), ModelText.address(accessPoint)));
 		Map<String, Set<String>> sitesOf = new TreeMap<>();
 		for (Site site : archive.getSites()) {
 			for (Survey survey : site.getSurveys()) {
 				SampleTable table = survey.table();
-				table.accessPoints().forEach(id -> sitesOf.computeIfAbsent(addresses.getOrDefault(id, id), n -> new TreeSet<>())
-						.add(ModelText.name(site)));
+				table.accessPoints()
+						.forEach(id -> sitesOf.computeIfAbsent(addresses.getOrDefault(id, id), n -> new TreeSet<>())
+								.add(ModelText.name(site)));
 			}
 		}
 		return sitesOf;
@@ -102,7 +104,8 @@ public final class SameNames {
 	private static Optional<Answer> kept(Archive archive, Map<String, Set<String>> sitesOf) {
 		boolean apart = archive.getSites().stream().map(ModelText::name)
 				.anyMatch(site -> sitesOf.keySet().stream().anyMatch(name -> name.startsWith(site + "/")));
-		boolean one = sitesOf.entrySet().stream().anyMatch(each -> !isAddress(each.getKey()) && each.getValue().size() > 1);
+		boolean one = sitesOf.entrySet().stream()
+				.anyMatch(each -> !isAddress(each.getKey()) && each.getValue().size() > 1);
 		return apart ? Optional.of(Answer.PER_SITE) : one ? Optional.of(Answer.ONE_SENDER) : Optional.empty();
 	}
 
@@ -123,8 +126,10 @@ public final class SameNames {
 
 	/** The question, for a person. */
 	public String question() {
-		return names.size() + (names.size() == 1 ? " name of an access point is" : " names of access points are") + " used at several sites ("
-				+ String.join(", ", names.subList(0, Math.min(NAMED, names.size()))) + (names.size() > NAMED ? " …" : "") + " at "
+		return names.size() + (names.size() == 1 ? " name of an access point is" : " names of access points are")
+				+ " used at several sites ("
+				+ String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
+				+ (names.size() > NAMED ? " …" : "") + " at "
 				+ String.join(", ", sites) + ") and " + (names.size() == 1 ? "is no address" : "are no addresses")
 				+ ". Is each of them one sender, or has every site numbered its own?";
 	}
@@ -157,7 +162,8 @@ public final class SameNames {
 				}
 			}
 		}
-		return new Intake(builder.build(), intake.sampleIds(), intake.reports(), intake.quarantines(), intake.notHeard(), intake.notes(),
+		return new Intake(builder.build(), intake.sampleIds(), intake.reports(), intake.quarantines(),
+				intake.notHeard(), intake.notes(),
 				channels);
 	}
 }

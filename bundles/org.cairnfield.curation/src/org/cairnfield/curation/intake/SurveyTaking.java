@@ -74,7 +74,8 @@ public final class SurveyTaking {
 
 	/** Name of the site of an archive that has one only. */
 	public static Optional<String> onlySite(Archive archive) {
-		return archive.getSites().size() == 1 ? Optional.of(ModelText.name(archive.getSites().get(0))) : Optional.empty();
+		return archive.getSites().size() == 1 ? Optional.of(ModelText.name(archive.getSites().get(0)))
+				: Optional.empty();
 	}
 
 	/**
@@ -105,7 +106,8 @@ public final class SurveyTaking {
 	 */
 	public static SurveyTaking of(Archive archive, Intake intake, IntPredicate wanted, SurveyKind kind) {
 		SurveyTaking taking = new SurveyTaking(archive, intake, wanted, kind);
-		intake.reports().stream().filter(report -> report.samples() > 0).forEach(report -> taking.takeFile(report, null));
+		intake.reports().stream().filter(report -> report.samples() > 0)
+				.forEach(report -> taking.takeFile(report, null));
 		return taking;
 	}
 
@@ -145,15 +147,18 @@ public final class SurveyTaking {
 			}
 		}
 		String stem = report.surveyName();
-		Map<Integer, Long> ofSite = parts.keySet().stream().collect(Collectors.groupingBy(Part::site, Collectors.counting()));
+		Map<Integer, Long> ofSite = parts.keySet().stream()
+				.collect(Collectors.groupingBy(Part::site, Collectors.counting()));
 		parts.forEach((part, samples) -> {
 			String siteName = map.sites().get(part.site());
 			Site site = names.site(siteName, command);
 			Survey survey = ModelFactory.eINSTANCE.createSurvey();
-			survey.setId(names.unusedForSurvey(parts.size() == 1 ? stem : stem + "-" + siteName
-					+ (part.device() == RadioMap.NO_DEVICE ? "" : "-" + map.devices().get(part.device()))));
-			survey.setName(names.unusedName(site, part.device() == RadioMap.NO_DEVICE || ofSite.get(part.site()) == 1 ? stem
-					: stem + ' ' + map.devices().get(part.device())));
+			survey.setId(names.unusedForSurvey(parts.size() == 1 ? stem
+					: stem + "-" + siteName
+							+ (part.device() == RadioMap.NO_DEVICE ? "" : "-" + map.devices().get(part.device()))));
+			survey.setName(
+					names.unusedName(site, part.device() == RadioMap.NO_DEVICE || ofSite.get(part.site()) == 1 ? stem
+							: stem + ' ' + map.devices().get(part.device())));
 			survey.setKind(kind);
 			survey.setSourceFile(report.file().getFileName().toString());
 			survey.setSourceDigest(digest);
@@ -187,8 +192,10 @@ public final class SurveyTaking {
 		for (int s : samples) {
 			String id = id(s);
 			if (!Ids.isUsableForSample(id) || !used.add(id)) {
-				throw new UnfitSurveyException("a sample cannot be called '" + id + "' in an archive: an id of a sample stands once in a"
-						+ " survey, has up to " + Ids.LONGEST + " characters, no control characters, and no blank at either end");
+				throw new UnfitSurveyException(
+						"a sample cannot be called '" + id + "' in an archive: an id of a sample stands once in a"
+								+ " survey, has up to " + Ids.LONGEST
+								+ " characters, no control characters, and no blank at either end");
 			}
 			builder.sample(id, map.floor(s), map.x(s), map.y(s));
 			if (map.timeMillis(s) != RadioMap.NO_TIME) {
@@ -273,7 +280,8 @@ public final class SurveyTaking {
 
 		private void requireOne(String what, String name) {
 			if (shared.containsKey(name)) {
-				throw new UnfitSurveyException("several " + what + "s of the archive have the name '" + name + "': write "
+				throw new UnfitSurveyException("several " + what + "s of the archive have the name '" + name
+						+ "': write "
 						+ String.join(" or ", shared.get(name)) + " in the survey, or give all but one another name");
 			}
 		}
@@ -342,7 +350,8 @@ public final class SurveyTaking {
 				AccessPoint accessPoint = ModelFactory.eINSTANCE.createAccessPoint();
 				accessPoint.setAddress(a);
 				// from the address alone, so that two people's imports of one access point merge
-				String plain = MacAddress.find(a).map(mac -> mac.toString().replace(":", "").toLowerCase(Locale.ROOT)).orElse(a);
+				String plain = MacAddress.find(a).map(mac -> mac.toString().replace(":", "").toLowerCase(Locale.ROOT))
+						.orElse(a);
 				accessPoint.setId(unused(plain));
 				channel.ifPresent(known -> {
 					accessPoint.setBand(known.band());

@@ -62,7 +62,8 @@ public final class TakeSurveysCommand extends AbstractCommand {
 	@Override
 	public void redo() {
 		devices.forEach(device -> insert(archive.getDevices(), device, Comparator.comparing(Device::getId)));
-		accessPoints.forEach(accessPoint -> insert(archive.getAccessPoints(), accessPoint, Comparator.comparing(AccessPoint::getId)));
+		accessPoints.forEach(accessPoint -> insert(archive.getAccessPoints(), accessPoint,
+				Comparator.comparing(AccessPoint::getId)));
 		sites.forEach(site -> insert(archive.getSites(), site, Comparator.comparing(Site::getId)));
 		floors.forEach((floor, site) -> insert(site.getFloors(), floor, Comparator.comparingInt(Floor::getLevel)));
 		surveys.forEach((survey, site) -> insert(site.getSurveys(), survey, Comparator.comparing(Survey::getId)));

@@ -50,7 +50,8 @@ public final class ArchiveMap {
 
 	/** @param kind training surveys make the map, those of the days that its site has set; test surveys measure it */
 	public static ArchiveMap of(Archive archive, Scope scope, SurveyKind kind) {
-		return of(archive, scope, survey -> survey.getKind() == kind && (kind != SurveyKind.TRAINING || isOfTheMap(survey)));
+		return of(archive, scope,
+				survey -> survey.getKind() == kind && (kind != SurveyKind.TRAINING || isOfTheMap(survey)));
 	}
 
 	/** Some surveys, whatever days the map is of. */
@@ -79,7 +80,8 @@ public final class ArchiveMap {
 		LocalDate date = survey.getDate();
 		Site site = survey.getSite();
 		return survey.getKind() == SurveyKind.TRAINING && (date == null || site == null
-				|| (site.getMapFrom() == null || !date.isBefore(site.getMapFrom())) && (site.getMapUntil() == null || !date.isAfter(site.getMapUntil())));
+				|| (site.getMapFrom() == null || !date.isBefore(site.getMapFrom()))
+						&& (site.getMapUntil() == null || !date.isAfter(site.getMapUntil())));
 	}
 
 	/** What maps, findings and exports call a site, see {@link ModelText}. */
@@ -192,7 +194,8 @@ public final class ArchiveMap {
 			for (Device device : archive.getDevices()) {
 				surveyed.device(ModelText.name(device), device.getId());
 				if (device.getMapSlope() != null && device.getMapShiftDb() != null) { // then it reads like the reference
-					surveyed.correction(ModelText.name(device), new LevelLine(device.getMapSlope(), device.getMapShiftDb()));
+					surveyed.correction(ModelText.name(device),
+							new LevelLine(device.getMapSlope(), device.getMapShiftDb()));
 				} else if (device.isCalibrated()) {
 					surveyed.offset(ModelText.name(device), device.getOffsetDb());
 				}

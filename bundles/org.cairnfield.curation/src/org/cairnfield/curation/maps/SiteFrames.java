@@ -16,7 +16,8 @@ public final class SiteFrames {
 	/** Its name, where it lies, and the outlines of its floors. */
 	public static SiteFrame of(Site site) {
 		SiteFrame.Anchor anchor = site.getGeoreference() == null ? null
-				: new SiteFrame.Anchor(site.getGeoreference().latitudeDegrees(), site.getGeoreference().longitudeDegrees(),
+				: new SiteFrame.Anchor(site.getGeoreference().latitudeDegrees(),
+						site.getGeoreference().longitudeDegrees(),
 						site.getGeoreference().bearingDegrees());
 		List<SiteFrame.FloorOutline> floors = new ArrayList<>();
 		for (Floor floor : site.getFloors()) {

@@ -26,7 +26,8 @@ public record ErrorMap(String way, List<Placed> placed) {
 
 	/** All test samples. */
 	public static ErrorMap of(SideBySide side, Way way) {
-		return new ErrorMap(way.name(), IntStream.range(0, side.keys().size()).mapToObj(s -> side.placed(way, s)).toList());
+		return new ErrorMap(way.name(),
+				IntStream.range(0, side.keys().size()).mapToObj(s -> side.placed(way, s)).toList());
 	}
 
 	/** How many are put there. */
@@ -54,12 +55,14 @@ public record ErrorMap(String way, List<Placed> placed) {
 	 * where samples were taken alone, so it is the same for all ways.
 	 */
 	public double squareMetres() {
-		double area = span(placed.stream().mapToDouble(Placed::xMetres).toArray()) * span(placed.stream().mapToDouble(Placed::yMetres).toArray());
+		double area = span(placed.stream().mapToDouble(Placed::xMetres).toArray())
+				* span(placed.stream().mapToDouble(Placed::yMetres).toArray());
 		return roundUp(Math.max(SMALLEST_SIDE_METRES, Math.sqrt(area * SAMPLES_A_SQUARE / Math.max(1, placed.size()))));
 	}
 
 	private static double span(double[] values) {
-		return values.length == 0 ? 0 : Arrays.stream(values).max().getAsDouble() - Arrays.stream(values).min().getAsDouble();
+		return values.length == 0 ? 0
+				: Arrays.stream(values).max().getAsDouble() - Arrays.stream(values).min().getAsDouble();
 	}
 
 	/** The next of 1, 2 and 5 times a power of ten that is not less. @param value above 0 */

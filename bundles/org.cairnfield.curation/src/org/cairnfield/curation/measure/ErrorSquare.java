@@ -27,9 +27,13 @@ public record ErrorSquare(double leftMetres, double bottomMetres, double sideMet
 	/** Those with a sample, row by row. */
 	static List<ErrorSquare> of(List<Placed> placed, double side) {
 		return placed.stream().filter(each -> each.landing() != Landing.NOWHERE)
-				.collect(Collectors.groupingBy(each -> new Cell((long) Math.floor(each.xMetres() / side), (long) Math.floor(each.yMetres() / side)),
+				.collect(Collectors.groupingBy(
+						each -> new Cell((long) Math.floor(each.xMetres() / side),
+								(long) Math.floor(each.yMetres() / side)),
 						TreeMap::new, Collectors.summarizingDouble(Placed::errorMetres)))
-				.entrySet().stream().map(cell -> new ErrorSquare(cell.getKey().column() * side, cell.getKey().row() * side, side,
-						cell.getValue().getAverage(), (int) cell.getValue().getCount())).toList();
+				.entrySet().stream()
+				.map(cell -> new ErrorSquare(cell.getKey().column() * side, cell.getKey().row() * side, side,
+						cell.getValue().getAverage(), (int) cell.getValue().getCount()))
+				.toList();
 	}
 }

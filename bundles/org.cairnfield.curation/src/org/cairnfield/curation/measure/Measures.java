@@ -70,17 +70,23 @@ public record Measures(int test, List<Way> ways, Map<String, Double> timeRatios)
 			}
 			Neighbours neighbours = new Neighbours(released.signals());
 			double bytes = PackCost.plain(released.map());
-			Way plain = Way.of(TestRun.PLAIN, TestRun.HOW_PLAIN, run(TestRun.PLAIN, TestRun.plain(neighbours), test), bytes, null);
+			Way plain = Way.of(TestRun.PLAIN, TestRun.HOW_PLAIN, run(TestRun.PLAIN, TestRun.plain(neighbours), test),
+					bytes, null);
 			ways.add(plain);
-			ways.add(Way.of(TestRun.PLAIN_3W, TestRun.HOW_PLAIN_3W, run(TestRun.PLAIN_3W, TestRun.plainWeighted(neighbours), test), bytes, plain));
+			ways.add(Way.of(TestRun.PLAIN_3W, TestRun.HOW_PLAIN_3W,
+					run(TestRun.PLAIN_3W, TestRun.plainWeighted(neighbours), test), bytes, plain));
 			if (!released.splits().isEmpty()) {
-				ways.add(split(TestRun.SPLIT, TestRun.HOW_SPLIT, new Clustering(released.before(), null), new int[0], plain));
+				ways.add(split(TestRun.SPLIT, TestRun.HOW_SPLIT, new Clustering(released.before(), null), new int[0],
+						plain));
 				int[] pool = released.pool();
-				ways.add(split(APPROVED, "the same with " + Count.of(released.joined(), "approved sample") + " in clusters"
-						+ (pool.length == 0 ? "" : " and " + pool.length + " in the pool"), released.clustering(), pool, plain));
+				ways.add(split(APPROVED,
+						"the same with " + Count.of(released.joined(), "approved sample") + " in clusters"
+								+ (pool.length == 0 ? "" : " and " + pool.length + " in the pool"),
+						released.clustering(), pool, plain));
 			}
 			ways.add(released(request.settings(released), plain));
-			return new Measures(test.size(), List.copyOf(ways), timed ? MatchTimes.ratios(subjects, TestRun.PLAIN, workers) : Map.of());
+			return new Measures(test.size(), List.copyOf(ways),
+					timed ? MatchTimes.ratios(subjects, TestRun.PLAIN, workers) : Map.of());
 		}
 
 		/** @param plain null where it was not measured */

@@ -17,7 +17,8 @@ import org.cairnfield.exchange.pack.PackSettings;
 public record PackRequest(int levelStepDb, OptionalInt cellProbes, OptionalInt voters, Optional<Search> search) {
 
 	/** Levels as they were read, searched as the split says. */
-	public static final PackRequest USUAL = new PackRequest(1, OptionalInt.empty(), OptionalInt.empty(), Optional.empty());
+	public static final PackRequest USUAL = new PackRequest(1, OptionalInt.empty(), OptionalInt.empty(),
+			Optional.empty());
 
 	/** @throws IllegalArgumentException for a number out of range */
 	public PackRequest {
@@ -26,7 +27,8 @@ public record PackRequest(int levelStepDb, OptionalInt cellProbes, OptionalInt v
 
 	/** The same as a pack that was made before. */
 	public static PackRequest like(PackSettings settings) {
-		return new PackRequest(settings.levelStepDb(), OptionalInt.empty(), OptionalInt.empty(), Optional.of(settings.search()));
+		return new PackRequest(settings.levelStepDb(), OptionalInt.empty(), OptionalInt.empty(),
+				Optional.of(settings.search()));
 	}
 
 	/** What it comes to for a map. */

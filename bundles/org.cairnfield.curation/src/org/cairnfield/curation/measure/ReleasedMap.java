@@ -50,7 +50,8 @@ import org.cairnfield.model.values.Scope;
  * @param notes     what people should know, in words
  */
 public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] before, List<String> splits, Search search,
-		long seed, int joined, Map<ReviewState, Integer> states, int awaiting, List<Agreement> agreement, List<String> notes) {
+		long seed, int joined, Map<ReviewState, Integer> states, int awaiting, List<Agreement> agreement,
+		List<String> notes) {
 
 	/** In place of a cluster: the sample is in the pool, which every query searches. */
 	public static final int POOL = -2;
@@ -121,8 +122,10 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 				noteUncovered();
 			}
 			int[][] dense = dense(labels, before);
-			return new ReleasedMap(all.map(), signals(), dense[0], dense[1], used.stream().map(SplitOnMap::id).toList(), search(),
-					used.isEmpty() ? 1 : used.get(0).seed(), joined, states, awaiting, List.copyOf(agreement), List.copyOf(notes));
+			return new ReleasedMap(all.map(), signals(), dense[0], dense[1], used.stream().map(SplitOnMap::id).toList(),
+					search(),
+					used.isEmpty() ? 1 : used.get(0).seed(), joined, states, awaiting, List.copyOf(agreement),
+					List.copyOf(notes));
 		}
 
 		private void add(Split split, SplitOnMap on) {
@@ -151,7 +154,8 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 				notes.add(on.gone() + " samples of split " + on.id() + " are not in the map any more");
 			}
 			if (on.added() > 0) {
-				notes.add(on.added() + " samples of the map came after split " + on.id() + " and are left out: split again");
+				notes.add(on.added() + " samples of the map came after split " + on.id()
+						+ " and are left out: split again");
 			}
 		}
 
@@ -162,7 +166,8 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 		private void noteUncovered() {
 			int outside = labels.length - used.stream().mapToInt(on -> on.size() + on.added()).sum();
 			if (outside > 0) {
-				notes.add(outside + " of " + labels.length + " samples lie outside the splits that count and are left out: split the other floors and sites too");
+				notes.add(outside + " of " + labels.length
+						+ " samples lie outside the splits that count and are left out: split the other floors and sites too");
 			}
 		}
 
@@ -174,7 +179,9 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 			}
 			Signals first = used.get(0).signals();
 			return used.stream().allMatch(on -> on.signals().representation().equals(first.representation())
-					&& on.signals().distance() == first.distance()) ? Signals.of(all.map(), first.representation(), first.distance()) : usual;
+					&& on.signals().distance() == first.distance())
+							? Signals.of(all.map(), first.representation(), first.distance())
+							: usual;
 		}
 
 		/** The most thorough of the splits' searches; of voters those of the largest split. */
@@ -189,7 +196,8 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 					voting = other.voting();
 				}
 				search = new Search(search.cut() | other.cut(), Math.max(search.groupProbes(), other.groupProbes()),
-						Math.max(search.cellProbes(), other.cellProbes()), search.relative() | other.relative(), voting);
+						Math.max(search.cellProbes(), other.cellProbes()), search.relative() | other.relative(),
+						voting);
 			}
 			return search;
 		}
@@ -247,7 +255,8 @@ public record ReleasedMap(RadioMap map, Signals signals, int[] labels, int[] bef
 
 	/** The same with another map of the same samples. */
 	public ReleasedMap with(RadioMap other) {
-		return new ReleasedMap(other, signals, labels, before, splits, search, seed, joined, states, awaiting, agreement, notes);
+		return new ReleasedMap(other, signals, labels, before, splits, search, seed, joined, states, awaiting,
+				agreement, notes);
 	}
 
 	/** The map as a device gets it. */

@@ -53,7 +53,8 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 	 * @param putXMetres where it was put; NaN where it got no place, as is y
 	 * @param found      site and floor that it was put on, in words
 	 */
-	public record Placed(SampleKey sample, String site, int level, double xMetres, double yMetres, double putXMetres, double putYMetres,
+	public record Placed(SampleKey sample, String site, int level, double xMetres, double yMetres, double putXMetres,
+			double putYMetres,
 			Landing landing, String found) {
 
 		/** In the plane; NaN where it got no place. */
@@ -92,14 +93,16 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 		for (int s = 0; s < test.size(); s++) {
 			rows.computeIfAbsent(test.sites().get(test.site(s)), site -> new ArrayList<>()).add(s);
 		}
-		return rows.entrySet().stream().map(row -> new OnSite(row.getKey(), row.getValue().size(), figures(row.getValue()))).toList();
+		return rows.entrySet().stream()
+				.map(row -> new OnSite(row.getKey(), row.getValue().size(), figures(row.getValue()))).toList();
 	}
 
 	private List<Figures> figures(List<Integer> samples) {
 		return ways.stream().map(way -> {
 			List<Placed> placed = samples.stream().map(s -> placed(way, s)).toList();
 			double[] errors = placed.stream().mapToDouble(Placed::errorMetres).filter(e -> !Double.isNaN(e)).toArray();
-			return new Figures(Arrays.stream(errors).average().orElse(Double.NaN), errors.length == 0 ? Double.NaN : Percentile.of(errors, 95),
+			return new Figures(Arrays.stream(errors).average().orElse(Double.NaN),
+					errors.length == 0 ? Double.NaN : Percentile.of(errors, 95),
 					(double) placed.stream().filter(Placed::isRight).count() / samples.size());
 		}).toList();
 	}
@@ -107,7 +110,8 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 	/** The samples that a way puts farthest from where they were taken, those without a place first. */
 	public List<Placed> worst(Way way, int most) {
 		return IntStream.range(0, test.size()).mapToObj(s -> placed(way, s))
-				.sorted(Comparator.comparingDouble((Placed p) -> Double.isNaN(p.errorMetres()) ? Double.NEGATIVE_INFINITY : -p.errorMetres())
+				.sorted(Comparator.comparingDouble(
+						(Placed p) -> Double.isNaN(p.errorMetres()) ? Double.NEGATIVE_INFINITY : -p.errorMetres())
 						.thenComparing(Placed::sample))
 				.limit(most).toList();
 	}
@@ -118,8 +122,9 @@ public record SideBySide(RadioMap test, List<SampleKey> keys, List<Way> ways) {
 		String site = test.sites().get(test.site(s));
 		boolean nowhere = Double.isNaN(found.x(s));
 		String where = nowhere ? "" : way.run().sites().get(found.site(s));
-		Landing landing = nowhere ? Landing.NOWHERE : !where.equals(site) ? Landing.OTHER_SITE
-				: found.floor(s) == test.floor(s) ? Landing.RIGHT_FLOOR : Landing.OTHER_FLOOR;
+		Landing landing = nowhere ? Landing.NOWHERE
+				: !where.equals(site) ? Landing.OTHER_SITE
+						: found.floor(s) == test.floor(s) ? Landing.RIGHT_FLOOR : Landing.OTHER_FLOOR;
 		return new Placed(keys.get(s), site, test.floor(s), test.x(s), test.y(s), found.x(s), found.y(s), landing,
 				nowhere ? "nowhere" : where + ", floor " + found.floor(s));
 	}

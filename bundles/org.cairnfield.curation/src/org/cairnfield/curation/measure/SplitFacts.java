@@ -25,7 +25,8 @@ import org.cairnfield.curation.split.Trial;
  * @param plainErrorMetres    of plain matching likewise
  * @param basis               what the errors are computed from, for a person
  */
-public record SplitFacts(int samples, int clusters, int noise, double noiseShare, int largest, double comparisonsPerQuery,
+public record SplitFacts(int samples, int clusters, int noise, double noiseShare, int largest,
+		double comparisonsPerQuery,
 		double comparisonShare, double meanErrorMetres, double plainErrorMetres, String basis) {
 
 	private static final int MOST_QUERIES = 2000;
@@ -45,15 +46,20 @@ public record SplitFacts(int samples, int clusters, int noise, double noiseShare
 	private static SplitFacts of(Signals signals, Clustering clustering, Workers workers) {
 		int largest = Arrays.stream(clustering.sizes()).max().orElse(0);
 		if (clustering.clusters() == 0) {
-			return new SplitFacts(signals.size(), 0, clustering.noise(), clustering.noiseShare(), largest, Double.NaN, Double.NaN,
+			return new SplitFacts(signals.size(), 0, clustering.noise(), clustering.noiseShare(), largest, Double.NaN,
+					Double.NaN,
 					Double.NaN, Double.NaN, "no cluster to search");
 		}
 		RadioMap map = signals.map();
 		RadioMap own = map.view(some(IntStream.range(0, map.size()).toArray()));
-		double comparisons = TestRun.of(TestRun.split(TestRun.clusters(signals, clustering)), signals.align(own), own, workers).comparisons();
+		double comparisons = TestRun
+				.of(TestRun.split(TestRun.clusters(signals, clustering)), signals.align(own), own, workers)
+				.comparisons();
 		double[] errors = heldOut(signals, clustering, workers);
-		return new SplitFacts(signals.size(), clustering.clusters(), clustering.noise(), clustering.noiseShare(), largest, comparisons,
-				comparisons / signals.size(), errors[0], errors[1], (int) errors[2] + " training samples, blocks of positions held out");
+		return new SplitFacts(signals.size(), clustering.clusters(), clustering.noise(), clustering.noiseShare(),
+				largest, comparisons,
+				comparisons / signals.size(), errors[0], errors[1],
+				(int) errors[2] + " training samples, blocks of positions held out");
 	}
 
 	/** Mean error of split and of plain matching on blocks of positions that are left out of both, and how many were asked. */
@@ -69,7 +75,8 @@ public record SplitFacts(int samples, int clusters, int noise, double noiseShare
 		Signals fewer = Signals.of(map.view(rest), signals.representation(), signals.distance());
 		RadioMap questions = map.view(asked);
 		SignalRows queries = fewer.align(questions);
-		return new double[] { mean(TestRun.of(TestRun.split(TestRun.clusters(fewer, kept)), queries, questions, workers)),
+		return new double[] {
+				mean(TestRun.of(TestRun.split(TestRun.clusters(fewer, kept)), queries, questions, workers)),
 				mean(TestRun.of(TestRun.plain(new Neighbours(fewer)), queries, questions, workers)), asked.length };
 	}
 
@@ -90,9 +97,11 @@ public record SplitFacts(int samples, int clusters, int noise, double noiseShare
 	/** One line, for a person. */
 	@Override
 	public String toString() {
-		return String.format(Locale.ROOT, "%d clusters, %.1f %% noise, %.1f fingerprints compared per query (%.1f %%)%s", clusters,
+		return String.format(Locale.ROOT,
+				"%d clusters, %.1f %% noise, %.1f fingerprints compared per query (%.1f %%)%s", clusters,
 				100 * noiseShare, comparisonsPerQuery, 100 * comparisonShare,
-				Double.isNaN(meanErrorMetres) ? "" : String.format(Locale.ROOT, ", mean error %.3f m to %.3f m plain", meanErrorMetres,
-						plainErrorMetres));
+				Double.isNaN(meanErrorMetres) ? ""
+						: String.format(Locale.ROOT, ", mean error %.3f m to %.3f m plain", meanErrorMetres,
+								plainErrorMetres));
 	}
 }

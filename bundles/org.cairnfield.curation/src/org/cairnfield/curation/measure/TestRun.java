@@ -50,7 +50,8 @@ public record TestRun(Estimates estimates, PositionErrors errors, List<String> s
 
 	/** Of estimates. @param searched the map whose sites they number */
 	public static TestRun of(Estimates estimates, RadioMap searched, RadioMap test) {
-		return new TestRun(estimates, PositionErrors.of(estimates.positions(), truth(test, searched)), searched.sites());
+		return new TestRun(estimates, PositionErrors.of(estimates.positions(), truth(test, searched)),
+				searched.sites());
 	}
 
 	/** The matcher of {@link #PLAIN}. */

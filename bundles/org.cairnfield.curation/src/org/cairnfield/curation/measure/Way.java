@@ -19,7 +19,8 @@ import org.cairnfield.core.stats.Interval;
  * @param bytes           that a device reads a query, mean; see {@link PackCost}
  * @param byteShare       of those that it would read in plain matching
  */
-public record Way(String name, String how, TestRun run, Interval mean, double ratio, Interval ratioInterval, double comparisonShare,
+public record Way(String name, String how, TestRun run, Interval mean, double ratio, Interval ratioInterval,
+		double comparisonShare,
 		double bytes, double byteShare) {
 
 	private static final String RELEASE = "release ";
@@ -35,10 +36,13 @@ public record Way(String name, String how, TestRun run, Interval mean, double ra
 	public static Way of(String name, String how, TestRun run, double bytes, Way plain) {
 		double[] errors = run.errors().errorsMetres();
 		double[] of = plain == null ? errors : plain.errors().errorsMetres();
-		Interval ratio = errors.length == of.length && errors.length > 0 ? Bootstrap.seeded(SEED).ratioOfMeans(errors, of)
+		Interval ratio = errors.length == of.length && errors.length > 0
+				? Bootstrap.seeded(SEED).ratioOfMeans(errors, of)
 				: new Interval(Double.NaN, Double.NaN, CONFIDENCE);
-		return new Way(name, how, run, run.mean(SEED), plain == null ? 1 : run.errors().meanMetres() / plain.errors().meanMetres(), ratio,
-				plain == null ? 1 : run.comparisons() / plain.comparisons(), bytes, plain == null ? 1 : bytes / plain.bytes);
+		return new Way(name, how, run, run.mean(SEED),
+				plain == null ? 1 : run.errors().meanMetres() / plain.errors().meanMetres(), ratio,
+				plain == null ? 1 : run.comparisons() / plain.comparisons(), bytes,
+				plain == null ? 1 : bytes / plain.bytes);
 	}
 
 	/** What the way of an earlier release is called. */

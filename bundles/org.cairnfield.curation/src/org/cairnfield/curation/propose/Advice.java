@@ -24,7 +24,8 @@ public enum Advice {
 		}
 		Effect own = outlook.proposed();
 		Effect nearest = outlook.nearest();
-		if (!agrees && nearest.errorChangeMetres() + nearest.halfWidthMetres() < own.errorChangeMetres() - own.halfWidthMetres()) {
+		if (!agrees && nearest.errorChangeMetres() + nearest.halfWidthMetres() < own.errorChangeMetres()
+				- own.halfWidthMetres()) {
 			return MOVE;
 		}
 		return own.isMeasurable() && own.errorChangeMetres() > 0 ? LEAVE_OUT : APPROVE;
@@ -40,8 +41,10 @@ public enum Advice {
 		return switch (this) {
 		case APPROVE -> "approve; " + (e.effect().isMeasurable() ? "positions get measurably better"
 				: e.effect().affected() == 0 ? "no position changes" : "nothing measurable speaks against it");
-		case MOVE -> "move to cluster " + e.nearestCluster() + "; positions are measurably better than with cluster " + e.cluster();
-		case LEAVE_OUT -> String.format(Locale.ROOT, "leave it out; it makes %d positions worse, by %.2f m on average", e.effect().affected(),
+		case MOVE -> "move to cluster " + e.nearestCluster() + "; positions are measurably better than with cluster "
+				+ e.cluster();
+		case LEAVE_OUT -> String.format(Locale.ROOT, "leave it out; it makes %d positions worse, by %.2f m on average",
+				e.effect().affected(),
 				e.effect().changeWhereAffectedMetres());
 		case NONE -> "none; no cluster is proposed";
 		};

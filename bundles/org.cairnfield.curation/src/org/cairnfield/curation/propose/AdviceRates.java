@@ -26,7 +26,8 @@ public final class AdviceRates {
 		/** For a person, after the advice itself. */
 		public String text() {
 			return judged < FEWEST ? "Too few cases to say how often such advice is right here (" + judged + ")."
-					: String.format(Locale.ROOT, "Such advice was right in %.0f %% of %,d cases here, at places that had no part in it.",
+					: String.format(Locale.ROOT,
+							"Such advice was right in %.0f %% of %,d cases here, at places that had no part in it.",
 							100.0 * right / judged, judged);
 		}
 	}
@@ -44,7 +45,8 @@ public final class AdviceRates {
 				Advice advice = Advice.of(outlooks.ofHalf(half, e.index()), e.made(), e.agrees());
 				double gain = gainMetres(advice, outlooks.ofHalf(1 - half, e.index()));
 				if (gain != 0 && !Double.isNaN(gain)) {
-					rates.merge(advice, new Rate(1, gain > 0 ? 1 : 0), (a, b) -> new Rate(a.judged + b.judged, a.right + b.right));
+					rates.merge(advice, new Rate(1, gain > 0 ? 1 : 0),
+							(a, b) -> new Rate(a.judged + b.judged, a.right + b.right));
 				}
 			}
 		}

@@ -32,7 +32,8 @@ public final class Bands {
 			String band = part.strip();
 			int space = band.lastIndexOf(' ');
 			if (space < 0) {
-				throw new IllegalArgumentException("a band is a name and its lowest r, such as 'close 0.8': '" + band + "'");
+				throw new IllegalArgumentException(
+						"a band is a name and its lowest r, such as 'close 0.8': '" + band + "'");
 			}
 			double low = bound(band.substring(space + 1), band);
 			String name = band.substring(0, space).strip();
@@ -48,7 +49,8 @@ public final class Bands {
 		}
 		List<Band> bands = new ArrayList<>();
 		for (int i = 0; i < names.size(); i++) {
-			bands.add(new Band(names.get(i), lows.get(i), i + 1 < lows.size() ? lows.get(i + 1) : Double.POSITIVE_INFINITY));
+			bands.add(new Band(names.get(i), lows.get(i),
+					i + 1 < lows.size() ? lows.get(i + 1) : Double.POSITIVE_INFINITY));
 		}
 		return new Bands(bands);
 	}

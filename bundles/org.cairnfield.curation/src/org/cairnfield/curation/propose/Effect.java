@@ -13,13 +13,15 @@ import org.cairnfield.core.match.HomeEffects;
  * @param floorsWon         of those, how many more are put on their own floor
  * @param comparisonsAdded  fingerprints compared more per query, mean; NaN where nothing could be asked
  */
-public record Effect(double errorChangeMetres, double halfWidthMetres, int affected, int queries, int floorsWon, double comparisonsAdded) {
+public record Effect(double errorChangeMetres, double halfWidthMetres, int affected, int queries, int floorsWon,
+		double comparisonsAdded) {
 
 	/** Nothing to tell it from. */
 	public static final Effect UNKNOWN = new Effect(Double.NaN, Double.NaN, 0, 0, 0, Double.NaN);
 
 	static Effect of(HomeEffects.Effect effect) {
-		return new Effect(effect.changeMetres(), effect.halfWidthMetres(), effect.affected(), effect.asked(), effect.floorsWon(),
+		return new Effect(effect.changeMetres(), effect.halfWidthMetres(), effect.affected(), effect.asked(),
+				effect.floorsWon(),
 				effect.comparisonsAdded());
 	}
 

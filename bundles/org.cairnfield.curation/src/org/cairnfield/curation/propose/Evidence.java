@@ -56,9 +56,12 @@ public record Evidence(SampleKey sample, int index, boolean made, int cluster, d
 	 */
 	public static Evidence gone(SampleKey sample, Proposal proposal, boolean made) {
 		double unknown = Double.NaN;
-		return new Evidence(sample, -1, made, proposal == null ? -1 : proposal.cluster(), proposal == null ? unknown : proposal.strengthR(),
-				proposal == null ? unknown : proposal.margin(), proposal == null ? null : proposal.carrier(), null, unknown,
-				proposal == null ? -1 : proposal.nearestCluster(), unknown, null, false, unknown, 0, 0, unknown, unknown, unknown, unknown, unknown,
+		return new Evidence(sample, -1, made, proposal == null ? -1 : proposal.cluster(),
+				proposal == null ? unknown : proposal.strengthR(),
+				proposal == null ? unknown : proposal.margin(), proposal == null ? null : proposal.carrier(), null,
+				unknown,
+				proposal == null ? -1 : proposal.nearestCluster(), unknown, null, false, unknown, 0, 0, unknown,
+				unknown, unknown, unknown, unknown,
 				unknown, Outlook.UNKNOWN, Set.of());
 	}
 

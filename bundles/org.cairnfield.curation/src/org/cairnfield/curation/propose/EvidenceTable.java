@@ -59,14 +59,16 @@ public final class EvidenceTable {
 		List<Evidence> all = new ArrayList<>();
 		for (int s = 0; s < clustering.size(); s++) {
 			if (clustering.isNoise(s)) {
-				all.add(evidence(split, s, split.proposals().of(split.key(s)), nearest, floors, health, outlooks, tight));
+				all.add(evidence(split, s, split.proposals().of(split.key(s)), nearest, floors, health, outlooks,
+						tight));
 			}
 		}
 		return new EvidenceTable(all, outlooks.basis(), floors.farMetres(), AdviceRates.of(all, outlooks));
 	}
 
 	private static double tightMargin(Proposals proposals) {
-		double[] margins = proposals.all().stream().mapToDouble(Proposal::margin).filter(m -> !Double.isNaN(m)).toArray();
+		double[] margins = proposals.all().stream().mapToDouble(Proposal::margin).filter(m -> !Double.isNaN(m))
+				.toArray();
 		return margins.length == 0 ? 0
 				: Math.min(Warning.TIGHT_MARGIN_R, Percentile.of(margins, Warning.TIGHTEST_PERCENT));
 	}
@@ -83,9 +85,12 @@ public final class EvidenceTable {
 		int carrier = proposal.map(p -> split.index(p.carrier())).orElse(-1);
 		int closest = nearest.sample(s);
 		int voters = Math.min(SampleHealth.SIGNAL_NEIGHBOURS, split.map().size() - 1);
-		Evidence plain = new Evidence(split.key(s), s, proposal.filter(p -> p.strengthR() >= split.threshold()).isPresent(),
-				cluster, proposal.map(Proposal::strengthR).orElse(Double.NaN), proposal.map(Proposal::margin).orElse(Double.NaN),
-				proposal.map(Proposal::carrier).orElse(null), closest < 0 ? null : split.key(closest), nearest.distance(s),
+		Evidence plain = new Evidence(split.key(s), s,
+				proposal.filter(p -> p.strengthR() >= split.threshold()).isPresent(),
+				cluster, proposal.map(Proposal::strengthR).orElse(Double.NaN),
+				proposal.map(Proposal::margin).orElse(Double.NaN),
+				proposal.map(Proposal::carrier).orElse(null), closest < 0 ? null : split.key(closest),
+				nearest.distance(s),
 				closest < 0 ? Clustering.NOISE : split.clustering().label(closest), near.metres(),
 				near.sample() < 0 ? null : split.key(near.sample()),
 				carrier >= 0 && !Double.isInfinite(split.map().metresApart(s, carrier)),
@@ -107,10 +112,13 @@ public final class EvidenceTable {
 		add(warnings, Warning.PLACE_DOUBTFUL, e.floorVotes() < Math.min(Warning.FLOOR_VOTES, e.floorVoters())
 				|| e.placeScore() >= Warning.DOUBTFUL_SCORE);
 		add(warnings, Warning.READINGS_DOUBTFUL, e.readingsScore() >= Warning.DOUBTFUL_READINGS_SCORE);
-		return new Evidence(e.sample(), e.index(), e.made(), e.cluster(), e.strengthR(), e.margin(), e.carrier(), e.nearest(),
+		return new Evidence(e.sample(), e.index(), e.made(), e.cluster(), e.strengthR(), e.margin(), e.carrier(),
+				e.nearest(),
 				e.nearestDistance(), e.nearestCluster(), e.floorMetres(), e.floorMember(), e.carrierOnFloor(),
-				e.clusterFloorShare(), e.floorVotes(), e.floorVoters(), e.placeErrorMetres(), e.placeScore(), e.overlap(),
-				e.levelDeficitDb(), e.levelScatterDb(), e.readingsScore(), e.outlook(), Collections.unmodifiableSet(warnings));
+				e.clusterFloorShare(), e.floorVotes(), e.floorVoters(), e.placeErrorMetres(), e.placeScore(),
+				e.overlap(),
+				e.levelDeficitDb(), e.levelScatterDb(), e.readingsScore(), e.outlook(),
+				Collections.unmodifiableSet(warnings));
 	}
 
 	private static void add(Set<Warning> warnings, Warning warning, boolean given) {

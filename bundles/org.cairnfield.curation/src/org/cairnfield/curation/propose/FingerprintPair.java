@@ -33,7 +33,8 @@ public record FingerprintPair(List<Row> rows, int shared, double overlap, double
 		}
 
 		private int strongest() {
-			return Math.max(firstDbm == null ? Integer.MIN_VALUE : firstDbm, secondDbm == null ? Integer.MIN_VALUE : secondDbm);
+			return Math.max(firstDbm == null ? Integer.MIN_VALUE : firstDbm,
+					secondDbm == null ? Integer.MIN_VALUE : secondDbm);
 		}
 	}
 
@@ -49,13 +50,16 @@ public record FingerprintPair(List<Row> rows, int shared, double overlap, double
 		rows.sort(Comparator.comparing((Row row) -> !row.isShared()).thenComparing(row -> -row.strongest()));
 		List<Row> both = rows.stream().filter(Row::isShared).toList();
 		double r = both.size() < FEWEST_FOR_R ? Double.NaN
-				: Pearson.r(both.stream().mapToDouble(Row::firstDbm).toArray(), both.stream().mapToDouble(Row::secondDbm).toArray());
-		return new FingerprintPair(List.copyOf(rows), both.size(), rows.isEmpty() ? 1 : (double) both.size() / rows.size(), r);
+				: Pearson.r(both.stream().mapToDouble(Row::firstDbm).toArray(),
+						both.stream().mapToDouble(Row::secondDbm).toArray());
+		return new FingerprintPair(List.copyOf(rows), both.size(),
+				rows.isEmpty() ? 1 : (double) both.size() / rows.size(), r);
 	}
 
 	private static void collect(RadioMap map, int sample, int side, Map<String, Integer[]> levels) {
 		for (int k = map.firstReading(sample); k < map.endReading(sample); k++) {
-			levels.computeIfAbsent(map.accessPoints().get(map.accessPoint(k)), a -> new Integer[2])[side] = map.rssiDbm(k);
+			levels.computeIfAbsent(map.accessPoints().get(map.accessPoint(k)), a -> new Integer[2])[side] = map
+					.rssiDbm(k);
 		}
 	}
 }

@@ -69,19 +69,24 @@ final class Outlooks {
 		HomeEffects judged = HomeEffects.of(Signals.of(split.map()), clustering, split.search(), homes,
 				PositionBlocks.of(split.map()).folds(FOLDS, split.seed()), questions, split.seed(), workers);
 		int[] half = halves(split.map());
-		List<Map<Integer, Outlook>> halves = IntStream.range(0, 2).mapToObj(h -> bySample(judged.of(q -> half[q] == h), place, proposed, nearest, clustering))
+		List<Map<Integer, Outlook>> halves = IntStream.range(0, 2)
+				.mapToObj(h -> bySample(judged.of(q -> half[q] == h), place, proposed, nearest, clustering))
 				.toList();
-		return new Outlooks(bySample(judged.all(), place, proposed, nearest, clustering), halves, String.format(Locale.ROOT,
-				"from %d training positions, blocks of them held out in turn; each sample alone, compared with leaving it out", questions.length));
+		return new Outlooks(bySample(judged.all(), place, proposed, nearest, clustering), halves, String.format(
+				Locale.ROOT,
+				"from %d training positions, blocks of them held out in turn; each sample alone, compared with leaving it out",
+				questions.length));
 	}
 
-	private static Map<Integer, Outlook> bySample(List<HomeEffects.Effect> effects, Map<Home, Integer> place, Map<Integer, Integer> proposed,
+	private static Map<Integer, Outlook> bySample(List<HomeEffects.Effect> effects, Map<Home, Integer> place,
+			Map<Integer, Integer> proposed,
 			NearestLabelled nearest, Clustering clustering) {
 		Map<Integer, Outlook> outlooks = new HashMap<>();
 		for (int s = 0; s < clustering.size(); s++) {
 			Integer pool = place.get(new Home(s, HomeEffects.POOL));
 			if (pool != null) {
-				Effect own = proposed.containsKey(s) ? Effect.of(effects.get(place.get(new Home(s, proposed.get(s))))) : Effect.UNKNOWN;
+				Effect own = proposed.containsKey(s) ? Effect.of(effects.get(place.get(new Home(s, proposed.get(s)))))
+						: Effect.UNKNOWN;
 				Effect other = Effect.of(effects.get(place.get(new Home(s, clustering.label(nearest.sample(s))))));
 				outlooks.put(s, new Outlook(own, other, Effect.of(effects.get(pool))));
 			}

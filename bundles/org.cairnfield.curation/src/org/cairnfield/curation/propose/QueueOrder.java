@@ -9,7 +9,8 @@ import org.cairnfield.model.values.SampleKey;
 public enum QueueOrder {
 	/** Proposals that carry a mark, then those whose advice is something else than approving, then the most doubtful. */
 	MARKED_FIRST("Marked first", Comparator.comparing((Evidence e) -> !e.made()).thenComparingInt(e -> -marks(e))
-			.thenComparing(e -> e.advice() == Advice.APPROVE).thenComparing(number(e -> -Math.max(e.placeScore(), e.readingsScore())))
+			.thenComparing(e -> e.advice() == Advice.APPROVE)
+			.thenComparing(number(e -> -Math.max(e.placeScore(), e.readingsScore())))
 			.thenComparing(number(Evidence::margin))),
 	/** The best fit first. */
 	STRENGTH("Strength r", number(e -> -e.strengthR())),

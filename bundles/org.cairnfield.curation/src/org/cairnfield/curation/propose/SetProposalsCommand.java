@@ -24,7 +24,8 @@ public final class SetProposalsCommand extends AbstractCommand {
 	@Override
 	protected boolean prepare() {
 		Proposals now = split.getProposals() == null
-				? Proposals.NONE : split.getProposals();
+				? Proposals.NONE
+				: split.getProposals();
 		return !Objects.equals(now, made.best()) || split.getGate() != made.rule().gate()
 				|| split.getThreshold() != made.rule().threshold();
 	}

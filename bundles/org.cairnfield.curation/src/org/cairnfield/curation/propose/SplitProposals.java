@@ -20,7 +20,8 @@ import org.cairnfield.model.values.Proposals;
  * @param best       the best that each noise sample correlates with, below the threshold too, where it is defined
  * @param placements of all noise samples on the split's map, ascending; none below the gate
  */
-public record SplitProposals(ProposalRule rule, boolean open, double noiseShare, int noise, Proposals best, List<NoisePlacement> placements) {
+public record SplitProposals(ProposalRule rule, boolean open, double noiseShare, int noise, Proposals best,
+		List<NoisePlacement> placements) {
 
 	/**
 	 * Correlates where the gate is reached.
@@ -37,9 +38,12 @@ public record SplitProposals(ProposalRule rule, boolean open, double noiseShare,
 	public static SplitProposals of(SplitOnMap split, ProposalRule rule, Workers workers) {
 		Clustering clustering = split.clustering();
 		boolean open = rule.opens(clustering);
-		List<NoisePlacement> placements = open ? NoiseCorrelation.place(split.signals(), clustering, workers) : List.of();
-		return new SplitProposals(rule, open, clustering.noiseShare(), clustering.noise(), Proposals.of(placements.stream()
-				.filter(p -> p.cluster() != Clustering.NOISE).map(p -> proposal(split, p)).toList()), placements);
+		List<NoisePlacement> placements = open ? NoiseCorrelation.place(split.signals(), clustering, workers)
+				: List.of();
+		return new SplitProposals(rule, open, clustering.noiseShare(), clustering.noise(),
+				Proposals.of(placements.stream()
+						.filter(p -> p.cluster() != Clustering.NOISE).map(p -> proposal(split, p)).toList()),
+				placements);
 	}
 
 	/** Whether a placement is offered to its cluster. */

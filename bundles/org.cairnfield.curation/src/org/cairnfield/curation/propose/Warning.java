@@ -55,12 +55,15 @@ public enum Warning {
 		case NEAREST_DIFFERS -> e.nearestCluster() < 0 ? "no labelled sample is near"
 				: "its nearest labelled sample is in cluster " + e.nearestCluster() + ", not " + e.cluster();
 		case OTHER_FLOOR -> "cluster " + e.cluster() + " has no sample on this floor";
-		case FAR -> String.format(Locale.ROOT, "the cluster's nearest sample on this floor is %.1f m away", e.floorMetres());
+		case FAR ->
+			String.format(Locale.ROOT, "the cluster's nearest sample on this floor is %.1f m away", e.floorMetres());
 		case PLACE_DOUBTFUL -> String.format(Locale.ROOT,
-				"its place may be wrong: what hears the same stands %.1f m away, %d of %d on this floor", e.placeErrorMetres(),
+				"its place may be wrong: what hears the same stands %.1f m away, %d of %d on this floor",
+				e.placeErrorMetres(),
 				e.floorVotes(), e.floorVoters());
 		case READINGS_DOUBTFUL -> String.format(Locale.ROOT,
-				"its readings may be wrong: overlap %.2f with the samples around it, level deficit %.1f dB", e.overlap(),
+				"its readings may be wrong: overlap %.2f with the samples around it, level deficit %.1f dB",
+				e.overlap(),
 				e.levelDeficitDb());
 		case TIGHT_MARGIN -> String.format(Locale.ROOT, "another cluster fits almost as well: margin %.3f", e.margin());
 		};

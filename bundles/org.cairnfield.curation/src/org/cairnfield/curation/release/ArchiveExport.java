@@ -62,10 +62,12 @@ public final class ArchiveExport {
 	 * @param damages what could not be read of the archive: the page of cautions lists it, and the files are named for it
 	 * @throws IntakeException where the folder cannot be written, or a format cannot hold the map; nothing is left then
 	 */
-	public static Exported write(Archive archive, Source source, ReviewPolicy policy, Path folder, ExportRequest request,
+	public static Exported write(Archive archive, Source source, ReviewPolicy policy, Path folder,
+			ExportRequest request,
 			List<Damage> damages, Workers workers) throws IntakeException {
 		try {
-			ArchiveMap from = ArchiveMap.of(request.withSetAside() ? withSetAside(archive) : archive, Scope.ARCHIVE, request.kind());
+			ArchiveMap from = ArchiveMap.of(request.withSetAside() ? withSetAside(archive) : archive, Scope.ARCHIVE,
+					request.kind());
 			List<String> ids = new ArrayList<>();
 			for (int s = 0; s < from.map().size(); s++) {
 				ids.add(from.surveyed().sampleId(s));
@@ -73,13 +75,17 @@ public final class ArchiveExport {
 			String title = title(archive) + (damages.isEmpty() ? "" : DAMAGED);
 			RadioMap out = request.options().apply(from.map());
 			MapExport export = new MapExport(title, out, ids, archive.getSites().stream().map(SiteFrames::of).toList());
-			byte[] pack = request.formats().contains(ExportFormat.PACK) ? pack(archive, source, policy, request, workers) : null;
+			byte[] pack = request.formats().contains(ExportFormat.PACK)
+					? pack(archive, source, policy, request, workers)
+					: null;
 			List<String> notes = export.leftOut(request.formats());
 			List<String> lines = new ArrayList<>();
 			lines.add("Content of the archive (SHA-256): " + source.digest());
 			lines.add(source.version().isEmpty() ? "Not a release" : "Release " + source.version());
-			lines.add(request.kind() == SurveyKind.TRAINING ? "Training surveys: the map" : "Test surveys: what the map was measured by");
-			lines.add(request.withSetAside() ? "Samples and access points that were set aside are in it" : "Without what was set aside");
+			lines.add(request.kind() == SurveyKind.TRAINING ? "Training surveys: the map"
+					: "Test surveys: what the map was measured by");
+			lines.add(request.withSetAside() ? "Samples and access points that were set aside are in it"
+					: "Without what was set aside");
 			lines.addAll(notes);
 			if (!damages.isEmpty()) {
 				lines.add("DAMAGED: the archive could not be read whole, and this export lacks what is missing:");
@@ -89,7 +95,8 @@ public final class ArchiveExport {
 			return new Exported(ExportFolder.write(folder, base, request.formats(), export, pack,
 					Caution.page(title, lines, out, request.options()), source.time()), notes);
 		} catch (IllegalArgumentException e) {
-			throw new IntakeException(folder, 0, "the map cannot be exported: " + e.getMessage(), "Change what is named, or choose other formats");
+			throw new IntakeException(folder, 0, "the map cannot be exported: " + e.getMessage(),
+					"Change what is named, or choose other formats");
 		}
 	}
 
@@ -97,9 +104,11 @@ public final class ArchiveExport {
 		return archive.getName() == null || archive.getName().isBlank() ? "archive" : archive.getName().strip();
 	}
 
-	private static byte[] pack(Archive archive, Source source, ReviewPolicy policy, ExportRequest request, Workers workers) {
+	private static byte[] pack(Archive archive, Source source, ReviewPolicy policy, ExportRequest request,
+			Workers workers) {
 		ReleasedMap released = ReleasedMap.of(archive, policy);
-		ExportOptions plain = new ExportOptions(request.options().withoutLocal(), null, request.options().times(), false);
+		ExportOptions plain = new ExportOptions(request.options().withoutLocal(), null, request.options().times(),
+				false);
 		return released.with(plain.apply(released.map())).pack(request.pack().settings(released), workers)
 				.bytes(request.options().pseudonyms(), source.digest());
 	}

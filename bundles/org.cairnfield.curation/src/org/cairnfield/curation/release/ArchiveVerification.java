@@ -39,12 +39,14 @@ public final class ArchiveVerification {
 		List<Verification.Check> checks = new ArrayList<>();
 		checks.add(Verification.check("tags", () -> {
 			tags.addAll(releases(history));
-			return shown(troubles().entrySet().stream().map(trouble -> trouble.getKey() + ": " + trouble.getValue()).toList());
+			return shown(troubles().entrySet().stream().map(trouble -> trouble.getKey() + ": " + trouble.getValue())
+					.toList());
 		}));
 		List<Verification> found = new ArrayList<>(tags.stream().map(this::of).toList());
 		checks.add(Verification.check("releases without a tag", () -> shown(untagged(check, tags))));
 		checks.add(Verification.check("Git's files and objects", () -> shown(check.problems())));
-		checks.add(Verification.check("completeness", () -> check.isShallow() ? "earlier save points were left out when it was cloned" : ""));
+		checks.add(Verification.check("completeness",
+				() -> check.isShallow() ? "earlier save points were left out when it was cloned" : ""));
 		checks.add(Verification.check("ledgers", this::ledgers));
 		checks.add(Verification.check("releases that were seen on this computer", () -> seen(tags, found)));
 		found.add(new Verification("the history", List.copyOf(checks), null, List.copyOf(notes)));

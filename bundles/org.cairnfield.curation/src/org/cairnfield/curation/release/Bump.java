@@ -22,14 +22,16 @@ public record Bump(SemanticVersion version, Optional<SemanticVersion.Part> part,
 	/** Kinds of things whose loss takes positions away from those who use the map. */
 	private static final Set<String> PLACES = Set.of("site", "floor");
 	/** Kinds of things that the map is made of. */
-	private static final Set<String> MAP = Set.of("access point", "survey", "split", "cluster", "label", "proposal", "verdict",
+	private static final Set<String> MAP = Set.of("access point", "survey", "split", "cluster", "label", "proposal",
+			"verdict",
 			"ledger", "device");
 	/** Properties that say what a position means. */
 	private static final Set<String> FRAME = Set.of("georeference", "level", "id");
 	/** Properties that say which surveys make the map. */
 	private static final Set<String> DAYS = Set.of("mapFrom", "mapUntil");
 	/** Properties that people read and no device does. */
-	private static final Set<String> TEXTS = Set.of("name", "surveyor", "protocol", "group", "place", "planImage", "planPlacement", "outline",
+	private static final Set<String> TEXTS = Set.of("name", "surveyor", "protocol", "group", "place", "planImage",
+			"planPlacement", "outline",
 			"heightMetres", "sourceFile", "sourceDigest", "firstHeard", "lastHeard", "text", "date");
 
 	/** @param last null before the first release */
@@ -74,7 +76,8 @@ public record Bump(SemanticVersion version, Optional<SemanticVersion.Part> part,
 	}
 
 	private static boolean isTextOnly(ObjectChange change) {
-		return change.way() == ObjectChange.Way.CHANGED && change.fields().stream().allMatch(f -> TEXTS.contains(f.name()));
+		return change.way() == ObjectChange.Way.CHANGED
+				&& change.fields().stream().allMatch(f -> TEXTS.contains(f.name()));
 	}
 
 	private static String plural(String what) {

@@ -33,6 +33,7 @@ public record ExportRequest(Set<ExportFormat> formats, SurveyKind kind, boolean 
 
 	/** Every format of the training map. */
 	public static ExportRequest all(ExportOptions options) {
-		return new ExportRequest(EnumSet.allOf(ExportFormat.class), SurveyKind.TRAINING, false, options, PackRequest.USUAL);
+		return new ExportRequest(EnumSet.allOf(ExportFormat.class), SurveyKind.TRAINING, false, options,
+				PackRequest.USUAL);
 	}
 }

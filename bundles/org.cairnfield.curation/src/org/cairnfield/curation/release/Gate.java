@@ -77,7 +77,8 @@ public enum Gate {
 
 	/** A line of the archive's file that asks this gate. */
 	String example() {
-		return key + (atMost ? " at most " : " at least ") + GateSet.number(usualBound().orElse(this == AGE ? 0 : atMost ? 5 : 0.8));
+		return key + (atMost ? " at most " : " at least ")
+				+ GateSet.number(usualBound().orElse(this == AGE ? 0 : atMost ? 5 : 0.8));
 	}
 
 	/** Whether a figure meets a bound; NaN, which nobody could measure, never does. */

@@ -40,7 +40,8 @@ import org.cairnfield.model.values.Scope;
  * @param check    what the cleaning rules say
  * @param ages     how old the map of each site is
  */
-public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap released, Measures measures, PackSettings settings,
+public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap released, Measures measures,
+		PackSettings settings,
 		RuleCheck check, List<MapAge> ages) {
 
 	/**
@@ -65,7 +66,8 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		PackSettings settings = request.settings(released);
 		RuleCheck check = RuleCheck.remembering(archive, workers);
 		Map<Gate, GateResult> results = new EnumMap<>(Gate.class);
-		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check, MapAge.of(archive, workers.quietly()));
+		GateCheck asked = new GateCheck(gates, List.of(), released, measures, settings, check,
+				MapAge.of(archive, workers.quietly()));
 		gates.bounds().forEach((gate, bound) -> {
 			GateResult result = asked.ask(gate, bound, archive, last, workers);
 			results.put(gate, result);
@@ -77,15 +79,20 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		return switch (gate) {
 		case FINDINGS -> findings(bound, RuleSettings.of(archive).rules());
 		case PROPOSALS -> new GateResult(gate, released.open(), bound, states(), null);
-		case SECOND_REVIEW -> new GateResult(gate, released.awaiting(), bound, gates.policy(archive).secondBands().isEmpty()
-				? "the archive asks for no second reviewer" : "bands " + String.join(", ", new TreeSet<>(gates.policy(archive).secondBands())), null);
+		case SECOND_REVIEW -> new GateResult(gate, released.awaiting(), bound,
+				gates.policy(archive).secondBands().isEmpty()
+						? "the archive asks for no second reviewer"
+						: "bands " + String.join(", ", new TreeSet<>(gates.policy(archive).secondBands())),
+				null);
 		case ERROR -> new GateResult(gate, measures.errorToPlain(), bound, errors(), null);
 		case FLOOR -> new GateResult(gate, measures.floorHitRate(), bound, onTest(), null);
 		case COST -> new GateResult(gate, measures.costToPlain(), bound, cost(), null);
 		case REGRESSION -> regression(bound, archive, last, workers);
-		case MEAN -> new GateResult(gate, measures.ways().isEmpty() ? Double.NaN : measures.way(Measures.RELEASED).errors().meanMetres(), bound,
+		case MEAN -> new GateResult(gate,
+				measures.ways().isEmpty() ? Double.NaN : measures.way(Measures.RELEASED).errors().meanMetres(), bound,
 				onTest(), null);
-		case P95 -> new GateResult(gate, measures.ways().isEmpty() ? Double.NaN : measures.way(Measures.RELEASED).errors().p95Metres(), bound,
+		case P95 -> new GateResult(gate,
+				measures.ways().isEmpty() ? Double.NaN : measures.way(Measures.RELEASED).errors().p95Metres(), bound,
 				onTest(), null);
 		case AGE -> age(bound, archive, workers);
 		case FLOOR_MEAN, FLOOR_P95, FLOOR_HITS, SITE_MEAN, SITE_P95, SITE_HITS -> worst(gate, bound, archive);
@@ -98,7 +105,8 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		return new GateResult(Gate.FINDINGS, errors.size() + check.result().failed().size(), bound,
 				check.map().surveyed().size() + " samples checked, " + check.waived().size() + " findings waived"
 						+ (rules.isEmpty() ? "" : "; errors by " + String.join(", ", rules))
-						+ (check.result().failed().isEmpty() ? "" : "; " + check.result().failed().size() + " rules broke")
+						+ (check.result().failed().isEmpty() ? ""
+								: "; " + check.result().failed().size() + " rules broke")
 						+ (told.told().isEmpty() ? "" : "; " + String.join("; ", told.words())),
 				null);
 	}
@@ -113,11 +121,13 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 				parts.add(released.state(state) + " " + state);
 			}
 		}
-		return "splits " + String.join(", ", released.splits()) + ": " + (parts.isEmpty() ? "no noise" : String.join(", ", parts));
+		return "splits " + String.join(", ", released.splits()) + ": "
+				+ (parts.isEmpty() ? "no noise" : String.join(", ", parts));
 	}
 
 	private String onTest() {
-		return measures.ways().isEmpty() ? "there is no test survey to measure by: take one in" : measures.test() + " test samples";
+		return measures.ways().isEmpty() ? "there is no test survey to measure by: take one in"
+				: measures.test() + " test samples";
 	}
 
 	private String errors() {
@@ -125,14 +135,16 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 			return onTest();
 		}
 		return String.format(Locale.ROOT, "%s; mean %.3f m as released, %.3f m plain", onTest(),
-				measures.way(Measures.RELEASED).errors().meanMetres(), measures.way(TestRun.PLAIN).errors().meanMetres());
+				measures.way(Measures.RELEASED).errors().meanMetres(),
+				measures.way(TestRun.PLAIN).errors().meanMetres());
 	}
 
 	private String cost() {
 		if (measures.ways().isEmpty()) {
 			return onTest();
 		}
-		return String.format(Locale.ROOT, "%.1f fingerprints compared a query, of %d", measures.way(Measures.RELEASED).comparisons(),
+		return String.format(Locale.ROOT, "%.1f fingerprints compared a query, of %d",
+				measures.way(Measures.RELEASED).comparisons(),
 				released.map().size());
 	}
 
@@ -150,19 +162,25 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 		Way then = Measures.released(before, ReleasedMap.test(archive), last.settings(), null, workers);
 		double now = measures.way(Measures.RELEASED).errors().meanMetres();
 		return new GateResult(Gate.REGRESSION, now / then.mean().high(), bound,
-				String.format(Locale.ROOT, "on the same %d test samples: mean %.3f m now, %s %.3f m (95 %%: %.3f to %.3f m)", measures.test(),
-						now, last.version(), then.errors().meanMetres(), then.mean().low(), then.mean().high()), null);
+				String.format(Locale.ROOT,
+						"on the same %d test samples: mean %.3f m now, %s %.3f m (95 %%: %.3f to %.3f m)",
+						measures.test(),
+						now, last.version(), then.errors().meanMetres(), then.mean().low(), then.mean().high()),
+				null);
 	}
 
 	/** A site counts where something that can be done about its age makes it better, as measured on its latest survey. */
 	private static GateResult age(double bound, Archive archive, Workers workers) {
 		List<String> contradicted = new ArrayList<>();
 		for (Site site : archive.getSites()) {
-			AgeRemedies.of(archive, site, workers).ifPresent(plan -> plan.best().ifPresent(best -> contradicted.add(String.format(Locale.ROOT,
-					"%s, survey of %s: %s, %.1f m to %.1f m", ArchiveMap.nameOf(site), plan.day(), best.kind().title().toLowerCase(Locale.ROOT),
-					best.before().metres(), best.after().metres()))));
+			AgeRemedies.of(archive, site, workers)
+					.ifPresent(plan -> plan.best().ifPresent(best -> contradicted.add(String.format(Locale.ROOT,
+							"%s, survey of %s: %s, %.1f m to %.1f m", ArchiveMap.nameOf(site), plan.day(),
+							best.kind().title().toLowerCase(Locale.ROOT),
+							best.before().metres(), best.after().metres()))));
 		}
-		return new GateResult(Gate.AGE, contradicted.size(), bound, contradicted.isEmpty() ? "no remedy for age helps at any site" : String.join("; ", contradicted), null);
+		return new GateResult(Gate.AGE, contradicted.size(), bound,
+				contradicted.isEmpty() ? "no remedy for age helps at any site" : String.join("; ", contradicted), null);
 	}
 
 	/** Of the floor or site that has the worst figure. */
@@ -186,7 +204,8 @@ public record GateCheck(GateSet gates, List<GateResult> results, ReleasedMap rel
 	 * @param by by gate
 	 */
 	public GateCheck overruled(Map<Gate, GateResult.Overrule> by) {
-		return new GateCheck(gates, results.stream().map(r -> by.containsKey(r.gate()) ? r.overridden(by.get(r.gate())) : r).toList(),
+		return new GateCheck(gates,
+				results.stream().map(r -> by.containsKey(r.gate()) ? r.overridden(by.get(r.gate())) : r).toList(),
 				released, measures, settings, check, ages);
 	}
 }

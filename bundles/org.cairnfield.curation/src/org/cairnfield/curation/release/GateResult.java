@@ -61,6 +61,7 @@ public record GateResult(Gate gate, double figure, double bound, String evidence
 
 	/** Met, not met, or overridden by whom. */
 	public String verdict() {
-		return isMet() ? "met" : overrule == null ? "NOT MET" : "overridden by " + overrule.person() + ": " + overrule.reason();
+		return isMet() ? "met"
+				: overrule == null ? "NOT MET" : "overridden by " + overrule.person() + ": " + overrule.reason();
 	}
 }

@@ -133,7 +133,8 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 				gate.atMost() ? "most" : "least", number(bound), gate.title()).replace("\r", "")));
 		for (Gate gate : Gate.values()) {
 			if (!bounds.containsKey(gate)) {
-				text.append(String.format(Locale.ROOT, "# %-38s # not asked: %s%n", gate.example(), gate.title()).replace("\r", ""));
+				text.append(String.format(Locale.ROOT, "# %-38s # not asked: %s%n", gate.example(), gate.title())
+						.replace("\r", ""));
 			}
 		}
 		text.append(BANDS).append(" = ").append(String.join(", ", secondBands)).append('\n');
@@ -141,6 +142,7 @@ public record GateSet(Map<Gate, Double> bounds, Set<String> secondBands, boolean
 	}
 
 	static String number(double value) {
-		return value == Math.rint(value) && Math.abs(value) < 1e15 ? Long.toString((long) value) : Double.toString(value);
+		return value == Math.rint(value) && Math.abs(value) < 1e15 ? Long.toString((long) value)
+				: Double.toString(value);
 	}
 }

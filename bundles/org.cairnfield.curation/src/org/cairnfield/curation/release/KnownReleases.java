@@ -26,7 +26,8 @@ public final class KnownReleases {
 	/** Names another folder for the list than the user's folder for the state of programs. */
 	public static final String PROPERTY = "cairnfield.state";
 
-	private static final Pattern LINE = Pattern.compile("([0-9a-f]{40})\t([^\t]{1,200})\t([0-9a-f]{40})\t(\\d{4}-\\d\\d-\\d\\d)");
+	private static final Pattern LINE = Pattern
+			.compile("([0-9a-f]{40})\t([^\t]{1,200})\t([0-9a-f]{40})\t(\\d{4}-\\d\\d-\\d\\d)");
 	private static final int MOST = 5000;
 	private static final long MOST_BYTES = 1 << 21;
 
@@ -41,8 +42,9 @@ public final class KnownReleases {
 	public static KnownReleases ofUser() {
 		String set = System.getProperty(PROPERTY);
 		String xdg = System.getenv("XDG_STATE_HOME");
-		Path state = set != null ? Path.of(set) : xdg != null && Path.of(xdg).isAbsolute() ? Path.of(xdg)
-				: Path.of(System.getProperty("user.home"), ".local", "state");
+		Path state = set != null ? Path.of(set)
+				: xdg != null && Path.of(xdg).isAbsolute() ? Path.of(xdg)
+						: Path.of(System.getProperty("user.home"), ".local", "state");
 		return new KnownReleases(state.resolve("cairnfield").resolve("known-releases"));
 	}
 
@@ -87,7 +89,8 @@ public final class KnownReleases {
 	public String remember(String archive, Collection<ReleaseTag> sound) {
 		List<Known> all = read();
 		String today = LocalDate.now(ZoneOffset.UTC).toString();
-		List<Known> added = sound.stream().filter(tag -> all.stream().noneMatch(k -> k.archive().equals(archive) && k.version().equals(tag.version())))
+		List<Known> added = sound.stream().filter(
+				tag -> all.stream().noneMatch(k -> k.archive().equals(archive) && k.version().equals(tag.version())))
 				.map(tag -> new Known(archive, tag.version(), tag.id(), today)).toList();
 		if (added.isEmpty()) {
 			return "";

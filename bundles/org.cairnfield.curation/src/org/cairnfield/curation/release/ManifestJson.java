@@ -31,7 +31,8 @@ final class ManifestJson {
 		try (JsonWriter json = new JsonWriter(text)) {
 			json.setIndent(" ");
 			json.beginObject().name("format").value(ReleaseManifest.FORMAT).name("version").value(m.version());
-			json.name("archive").value(m.archive()).name("digest").value(m.digest()).name("previous").value(m.previous());
+			json.name("archive").value(m.archive()).name("digest").value(m.digest()).name("previous")
+					.value(m.previous());
 			list(json, "bump", m.bump());
 			json.name("counts").beginObject();
 			for (Map.Entry<String, Long> count : m.counts().entrySet()) {
@@ -40,14 +41,16 @@ final class ManifestJson {
 			json.endObject();
 			list(json, "splits", m.splits());
 			PackSettings s = m.settings();
-			json.name("pack").beginObject().name("levelStepDb").value(s.levelStepDb()).name("search").value(s.search().code()).endObject();
+			json.name("pack").beginObject().name("levelStepDb").value(s.levelStepDb()).name("search")
+					.value(s.search().code()).endObject();
 			json.name("files").beginObject();
 			for (Map.Entry<String, String> file : new TreeMap<>(m.files()).entrySet()) {
 				json.name(file.getKey()).value(file.getValue());
 			}
 			json.endObject().name("gates").beginArray();
 			for (ReleaseManifest.AskedGate g : m.gates()) {
-				json.beginObject().name("gate").value(g.gate()).name("title").value(g.title()).name("figure").value(g.figure());
+				json.beginObject().name("gate").value(g.gate()).name("title").value(g.title()).name("figure")
+						.value(g.figure());
 				json.name("bound").value(g.bound()).name("met").value(g.met()).name("evidence").value(g.evidence());
 				json.name("overruledBy").value(g.overruledBy()).name("reason").value(g.reason()).endObject();
 			}
@@ -59,7 +62,8 @@ final class ManifestJson {
 			list(json, "changes", m.changes());
 			list(json, "ages", m.ages());
 			list(json, "rules", m.rules());
-			json.name("notes").value(m.notes()).name("preparedBy").value(m.preparedBy()).name("preparedAt").value(m.preparedAt());
+			json.name("notes").value(m.notes()).name("preparedBy").value(m.preparedBy()).name("preparedAt")
+					.value(m.preparedAt());
 			json.name("signedBy").value(m.signedBy()).name("signedAt").value(m.signedAt()).endObject();
 		} catch (IOException e) {
 			throw new UncheckedIOException(e);
@@ -103,7 +107,8 @@ final class ManifestJson {
 		try {
 			JsonObject o = JsonParser.parseString(text).getAsJsonObject();
 			if (!ReleaseManifest.FORMAT.equals(string(o, "format"))) {
-				throw new IllegalArgumentException("the format is '" + string(o, "format") + "' and not '" + ReleaseManifest.FORMAT + "'");
+				throw new IllegalArgumentException(
+						"the format is '" + string(o, "format") + "' and not '" + ReleaseManifest.FORMAT + "'");
 			}
 			Map<String, Long> counts = new LinkedHashMap<>();
 			o.getAsJsonObject("counts").entrySet().forEach(e -> counts.put(e.getKey(), e.getValue().getAsLong()));
@@ -111,10 +116,14 @@ final class ManifestJson {
 			o.getAsJsonObject("files").entrySet().forEach(e -> files.put(e.getKey(), e.getValue().getAsString()));
 			JsonObject pack = o.getAsJsonObject("pack");
 			PackSettings settings = new PackSettings(pack.get("levelStepDb").getAsInt(), search(pack));
-			return new ReleaseManifest(string(o, "version"), string(o, "archive"), string(o, "digest"), string(o, "previous"),
-					strings(o, "bump"), counts, strings(o, "splits"), settings, files, all(o.getAsJsonArray("gates"), ManifestJson::gate),
-					string(o, "gateSet"), all(o.getAsJsonArray("measures"), ManifestJson::measured), strings(o, "changes"), later(o, "ages"),
-					later(o, "rules"), string(o, "notes"), string(o, "preparedBy"), string(o, "preparedAt"), string(o, "signedBy"), string(o, "signedAt"));
+			return new ReleaseManifest(string(o, "version"), string(o, "archive"), string(o, "digest"),
+					string(o, "previous"),
+					strings(o, "bump"), counts, strings(o, "splits"), settings, files,
+					all(o.getAsJsonArray("gates"), ManifestJson::gate),
+					string(o, "gateSet"), all(o.getAsJsonArray("measures"), ManifestJson::measured),
+					strings(o, "changes"), later(o, "ages"),
+					later(o, "rules"), string(o, "notes"), string(o, "preparedBy"), string(o, "preparedAt"),
+					string(o, "signedBy"), string(o, "signedAt"));
 		} catch (JsonParseException | IllegalStateException | NullPointerException | UnsupportedOperationException
 				| ClassCastException | NumberFormatException e) {
 			throw new IllegalArgumentException("no manifest of a release: " + e.getMessage(), e);
@@ -134,13 +143,16 @@ final class ManifestJson {
 	}
 
 	private static ReleaseManifest.AskedGate gate(JsonObject o) {
-		return new ReleaseManifest.AskedGate(string(o, "gate"), string(o, "title"), string(o, "figure"), string(o, "bound"),
+		return new ReleaseManifest.AskedGate(string(o, "gate"), string(o, "title"), string(o, "figure"),
+				string(o, "bound"),
 				o.get("met").getAsBoolean(), string(o, "evidence"), string(o, "overruledBy"), string(o, "reason"));
 	}
 
 	private static ReleaseManifest.Measured measured(JsonObject o) {
-		return new ReleaseManifest.Measured(string(o, "name"), string(o, "how"), o.get("n").getAsInt(), number(o, "meanMetres"),
-				number(o, "meanLowMetres"), number(o, "meanHighMetres"), number(o, "medianMetres"), number(o, "p75Metres"),
+		return new ReleaseManifest.Measured(string(o, "name"), string(o, "how"), o.get("n").getAsInt(),
+				number(o, "meanMetres"),
+				number(o, "meanLowMetres"), number(o, "meanHighMetres"), number(o, "medianMetres"),
+				number(o, "p75Metres"),
 				number(o, "p95Metres"), number(o, "rightFloorShare"), number(o, "comparisons"));
 	}
 

@@ -28,23 +28,28 @@ public record PeopleVerification(Optional<PeopleReport> report, Verification ver
 			return new PeopleVerification(Optional.of(report), verification(report, signed));
 		} catch (IOException | RuntimeException e) {
 			return new PeopleVerification(Optional.empty(),
-					new Verification(WHAT, List.of(new Verification.Check("signatures under verdicts", "cannot be checked: " + e.getMessage()))));
+					new Verification(WHAT, List.of(new Verification.Check("signatures under verdicts",
+							"cannot be checked: " + e.getMessage()))));
 		}
 	}
 
 	private static Verification verification(PeopleReport report, boolean signed) {
 		List<Verification.Check> checks = new ArrayList<>();
 		checks.add(new Verification.Check("the list of people", String.join("; ", report.problems())));
-		checks.add(new Verification.Check("signatures under verdicts", String.join("; ", lines(report, Kind::isProblem))));
+		checks.add(
+				new Verification.Check("signatures under verdicts", String.join("; ", lines(report, Kind::isProblem))));
 		if (signed) {
-			checks.add(new Verification.Check("a good signature under each verdict", String.join("; ", lines(report, PeopleVerification::isOpen))));
+			checks.add(new Verification.Check("a good signature under each verdict",
+					String.join("; ", lines(report, PeopleVerification::isOpen))));
 		}
 		List<String> notes = new ArrayList<>();
 		if (report.signers().isEmpty()) {
-			notes.add("the archive has no list of people that counts; SSH keys are looked up in your own file of allowed signers");
+			notes.add(
+					"the archive has no list of people that counts; SSH keys are looked up in your own file of allowed signers");
 		}
 		report.changes().forEach(change -> notes.add("the list of people: " + change));
-		report.signers().signatories().forEach(s -> notes.add(String.join(", ", s.names()) + (s.lead() ? " (lead)" : "") + ": " + s.type() + ' ' + s.fingerprint()));
+		report.signers().signatories().forEach(s -> notes.add(
+				String.join(", ", s.names()) + (s.lead() ? " (lead)" : "") + ": " + s.type() + ' ' + s.fingerprint()));
 		notes.addAll(lines(report, kind -> !kind.isProblem() && !(signed && isOpen(kind))));
 		return new Verification(WHAT, List.copyOf(checks), null, List.copyOf(notes));
 	}
@@ -72,14 +77,17 @@ public record PeopleVerification(Optional<PeopleReport> report, Verification ver
 	}
 
 	private static boolean isAlike(VerdictProof one, VerdictProof other) {
-		return one.file().equals(other.file()) && one.where().id().equals(other.where().id()) && one.person().equals(other.person())
+		return one.file().equals(other.file()) && one.where().id().equals(other.where().id())
+				&& one.person().equals(other.person())
 				&& one.enteredBy().equals(other.enteredBy());
 	}
 
 	private static String line(List<VerdictProof> alike) {
 		VerdictProof first = alike.get(0);
-		return first.file() + ": " + (alike.size() == 1 ? "verdict " + first.id() : Count.of(alike.size(), "verdict")) + " of "
-				+ (first.person().isEmpty() ? "nobody" : first.person()) + (first.enteredBy().isEmpty() ? "" : ", entered by " + first.enteredBy() + ',')
+		return first.file() + ": " + (alike.size() == 1 ? "verdict " + first.id() : Count.of(alike.size(), "verdict"))
+				+ " of "
+				+ (first.person().isEmpty() ? "nobody" : first.person())
+				+ (first.enteredBy().isEmpty() ? "" : ", entered by " + first.enteredBy() + ',')
 				+ " in save point " + first.where().shortId() + " by " + first.where().person() + ": " + first.kind()
 				+ (first.kind() == Kind.UNSIGNED ? "" : " (" + first.signature() + ')');
 	}

@@ -52,7 +52,8 @@ final class PreparedManifests {
 		try {
 			return Optional.of(ManifestJson.read(Files.readString(file)));
 		} catch (IllegalArgumentException e) {
-			throw new ArchiveException("the manifest that was prepared for " + version + " cannot be read: " + e.getMessage(),
+			throw new ArchiveException(
+					"the manifest that was prepared for " + version + " cannot be read: " + e.getMessage(),
 					"prepare the release again", e);
 		}
 	}

@@ -117,7 +117,8 @@ public final class ReleaseBook {
 						found.add(new ReleasedState(SemanticVersion.parse(tag.version()), tag,
 								ManifestJson.read(new String(manifest.get(), StandardCharsets.UTF_8))));
 					} catch (IllegalArgumentException e) {
-						throw new ArchiveException("the manifest of release " + tag.version() + " cannot be read: " + e.getMessage(),
+						throw new ArchiveException(
+								"the manifest of release " + tag.version() + " cannot be read: " + e.getMessage(),
 								"verify the release", e);
 					}
 				}
@@ -130,7 +131,8 @@ public final class ReleaseBook {
 	/** A release by its version. */
 	public ReleasedState find(String version) throws IOException {
 		return list().stream().filter(r -> r.tag().version().equals(version)).findFirst()
-				.orElseThrow(() -> new ArchiveException("there is no release " + version, "look at the list of releases"));
+				.orElseThrow(
+						() -> new ArchiveException("there is no release " + version, "look at the list of releases"));
 	}
 
 	/** The content of a release, to look at. */
@@ -177,7 +179,8 @@ public final class ReleaseBook {
 			throws IOException {
 		GateSet gates = gates();
 		ArchiveMap test = ArchiveMap.of(copy, Scope.ARCHIVE, SurveyKind.TEST);
-		Measures measures = known != null ? known : Measures.of(ReleasedMap.of(copy, gates.policy(copy)), test.map(), request, workers);
+		Measures measures = known != null ? known
+				: Measures.of(ReleasedMap.of(copy, gates.policy(copy)), test.map(), request, workers);
 		List<Way> ways = new ArrayList<>(measures.ways());
 		for (String version : ways.isEmpty() ? List.<String>of() : versions) {
 			workers.checkCancelled();
@@ -198,7 +201,8 @@ public final class ReleaseBook {
 	/** A map that has lost samples is no measure of another. */
 	private static Archive sound(PastState released) throws DamagedException {
 		if (!released.damages().isEmpty()) {
-			throw new DamagedException("the state at save point " + released.savePoint().shortId() + ", which was released, is damaged",
+			throw new DamagedException(
+					"the state at save point " + released.savePoint().shortId() + ", which was released, is damaged",
 					"verify the releases", released.damages());
 		}
 		return released.archive();
@@ -223,7 +227,8 @@ public final class ReleaseBook {
 		}
 		try (History history = History.of(open.folder())) {
 			List<ReleasedState> all = list(history);
-			return all.isEmpty() ? Bump.after(null, null) : Bump.after(all.get(0).version(), changes(history, all.get(0)));
+			return all.isEmpty() ? Bump.after(null, null)
+					: Bump.after(all.get(0).version(), changes(history, all.get(0)));
 		}
 	}
 
@@ -250,7 +255,8 @@ public final class ReleaseBook {
 	 * @param check   of this content, by {@link #ask}, with gates overridden where somebody did
 	 * @throws ArchiveException where a gate holds the release back, and for a version that is not higher than the last
 	 */
-	public ReleaseManifest prepare(SemanticVersion version, GateCheck check, Person person, String notes) throws IOException {
+	public ReleaseManifest prepare(SemanticVersion version, GateCheck check, Person person, String notes)
+			throws IOException {
 		requireGates(check);
 		open.savePoint(person, null);
 		try (History history = History.of(open.folder())) {
@@ -268,12 +274,17 @@ public final class ReleaseBook {
 			if (!chosen.equals(bump.version())) {
 				reasons.add(bump.version() + " was proposed, and " + chosen + " chosen by " + person.name());
 			}
-			ReleaseManifest manifest = new ReleaseManifest(chosen.toString(), Objects.requireNonNullElse(open.archive().getName(), ""), open.digest(),
-					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check), check.released().splits(), check.settings(),
-					otherFiles(history, history.last()), check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
-					check.gates().toString(), check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
+			ReleaseManifest manifest = new ReleaseManifest(chosen.toString(),
+					Objects.requireNonNullElse(open.archive().getName(), ""), open.digest(),
+					last == null ? "" : last.tag().version(), List.copyOf(reasons), counts(check),
+					check.released().splits(), check.settings(),
+					otherFiles(history, history.last()),
+					check.results().stream().map(ReleaseManifest.AskedGate::of).toList(),
+					check.gates().toString(),
+					check.measures().ways().stream().map(ReleaseManifest.Measured::of).toList(),
 					changes == null ? List.of() : changes.summary(), check.ages().stream().map(MapAge::words).toList(),
-					RuleSettings.of(open.archive()).rules().words(), Objects.requireNonNullElse(notes, ""), person.name(), now(), "", "");
+					RuleSettings.of(open.archive()).rules().words(), Objects.requireNonNullElse(notes, ""),
+					person.name(), now(), "", "");
 			open.putAboutReleases(chosen + ".json", ManifestJson.write(manifest), person);
 			return manifest;
 		}
@@ -282,7 +293,8 @@ public final class ReleaseBook {
 	private static void requireGates(GateCheck check) throws ArchiveException {
 		if (!check.holding().isEmpty()) {
 			GateResult first = check.holding().get(0);
-			throw new ArchiveException("nothing was released: " + check.holding().size() + " of " + check.results().size() + " gates hold it back, the first: "
+			throw new ArchiveException("nothing was released: " + check.holding().size() + " of "
+					+ check.results().size() + " gates hold it back, the first: "
 					+ first.gate().title() + " is " + first.shownFigure() + ", and must be " + first.shownBound(),
 					"see to it, or override the gate by name and with a reason");
 		}
@@ -317,12 +329,14 @@ public final class ReleaseBook {
 		ReleaseManifest manifest = prepared(version).orElseThrow(() -> new ArchiveException(
 				"nothing was released: " + version + " was not prepared", "prepare it, which checks the gates"));
 		if (open.isModified() || !open.digest().equals(manifest.digest())) {
-			throw new ArchiveException("nothing was released: the content is not what " + manifest.preparedBy() + " prepared",
+			throw new ArchiveException(
+					"nothing was released: the content is not what " + manifest.preparedBy() + " prepared",
 					"prepare the release again");
 		}
 		GateSet gates = gates();
 		if (!gates.toString().equals(manifest.gateSet())) {
-			throw new ArchiveException("nothing was released: the gates were changed since " + version + " was prepared",
+			throw new ArchiveException(
+					"nothing was released: the gates were changed since " + version + " was prepared",
 					"prepare the release again");
 		}
 		if (gates.anotherSigns() && person.name().equalsIgnoreCase(manifest.preparedBy())) {

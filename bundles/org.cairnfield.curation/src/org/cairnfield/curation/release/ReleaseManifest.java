@@ -31,8 +31,10 @@ import org.cairnfield.exchange.pack.PackSettings;
  * @param signedAt   likewise
  */
 public record ReleaseManifest(String version, String archive, String digest, String previous, List<String> bump,
-		Map<String, Long> counts, List<String> splits, PackSettings settings, Map<String, String> files, List<AskedGate> gates,
-		String gateSet, List<Measured> measures, List<String> changes, List<String> ages, List<String> rules, String notes, String preparedBy,
+		Map<String, Long> counts, List<String> splits, PackSettings settings, Map<String, String> files,
+		List<AskedGate> gates,
+		String gateSet, List<Measured> measures, List<String> changes, List<String> ages, List<String> rules,
+		String notes, String preparedBy,
 		String preparedAt, String signedBy, String signedAt) {
 
 	/** Name of the format and its version. */
@@ -43,12 +45,15 @@ public record ReleaseManifest(String version, String archive, String digest, Str
 	 *
 	 * @param overruledBy empty where nobody did
 	 */
-	public record AskedGate(String gate, String title, String figure, String bound, boolean met, String evidence, String overruledBy,
+	public record AskedGate(String gate, String title, String figure, String bound, boolean met, String evidence,
+			String overruledBy,
 			String reason) {
 
 		static AskedGate of(GateResult r) {
-			return new AskedGate(r.gate().key(), r.gate().title(), r.shownFigure(), r.shownBound(), r.isMet(), r.evidence(),
-					r.overrule() == null ? "" : r.overrule().person(), r.overrule() == null ? "" : r.overrule().reason());
+			return new AskedGate(r.gate().key(), r.gate().title(), r.shownFigure(), r.shownBound(), r.isMet(),
+					r.evidence(),
+					r.overrule() == null ? "" : r.overrule().person(),
+					r.overrule() == null ? "" : r.overrule().reason());
 		}
 	}
 
@@ -57,11 +62,13 @@ public record ReleaseManifest(String version, String archive, String digest, Str
 	 *
 	 * @param n test samples that got a position
 	 */
-	public record Measured(String name, String how, int n, double meanMetres, double meanLowMetres, double meanHighMetres,
+	public record Measured(String name, String how, int n, double meanMetres, double meanLowMetres,
+			double meanHighMetres,
 			double medianMetres, double p75Metres, double p95Metres, double rightFloorShare, double comparisons) {
 
 		static Measured of(Way w) {
-			return new Measured(w.name(), w.how(), w.errors().n(), w.errors().meanMetres(), w.mean().low(), w.mean().high(),
+			return new Measured(w.name(), w.how(), w.errors().n(), w.errors().meanMetres(), w.mean().low(),
+					w.mean().high(),
 					w.errors().medianMetres(), w.errors().p75Metres(), w.errors().p95Metres(),
 					(double) w.errors().siteAndFloorHits() / w.errors().points(), w.comparisons());
 		}
@@ -74,24 +81,29 @@ public record ReleaseManifest(String version, String archive, String digest, Str
 
 	/** The same, signed. */
 	public ReleaseManifest signed(String person, String time) {
-		return new ReleaseManifest(version, archive, digest, previous, bump, counts, splits, settings, files, gates, gateSet, measures,
+		return new ReleaseManifest(version, archive, digest, previous, bump, counts, splits, settings, files, gates,
+				gateSet, measures,
 				changes, ages, rules, notes, preparedBy, preparedAt, person, time);
 	}
 
 	/** The same with other notes. */
 	public ReleaseManifest withNotes(String text) {
-		return new ReleaseManifest(version, archive, digest, previous, bump, counts, splits, settings, files, gates, gateSet, measures,
+		return new ReleaseManifest(version, archive, digest, previous, bump, counts, splits, settings, files, gates,
+				gateSet, measures,
 				changes, ages, rules, text, preparedBy, preparedAt, signedBy, signedAt);
 	}
 
 	/** Message of the tag: version, changes, what was overridden, notes. */
 	public String message() {
-		StringBuilder text = new StringBuilder(archive.isBlank() ? "Release" : archive.strip().lines().findFirst().orElse("Release"))
+		StringBuilder text = new StringBuilder(
+				archive.isBlank() ? "Release" : archive.strip().lines().findFirst().orElse("Release"))
 				.append(' ').append(version).append("\n\n").append("content ").append(digest).append('\n');
 		text.append("prepared by ").append(preparedBy).append(", signed by ").append(signedBy).append('\n');
-		gates.stream().filter(g -> !g.overruledBy().isEmpty()).forEach(g -> text.append("gate ").append(g.gate()).append(" (")
-				.append(g.figure()).append(", ").append(g.bound()).append(") overridden by ").append(g.overruledBy()).append(": ")
-				.append(g.reason()).append('\n'));
+		gates.stream().filter(g -> !g.overruledBy().isEmpty())
+				.forEach(g -> text.append("gate ").append(g.gate()).append(" (")
+						.append(g.figure()).append(", ").append(g.bound()).append(") overridden by ")
+						.append(g.overruledBy()).append(": ")
+						.append(g.reason()).append('\n'));
 		if (!changes.isEmpty()) {
 			text.append('\n');
 			changes.forEach(change -> text.append("- ").append(change).append('\n'));

@@ -13,12 +13,14 @@ import java.util.regex.Pattern;
  * @param preRelease identifiers after the hyphen; none for a release
  * @param build      metadata after the plus sign, or empty
  */
-public record SemanticVersion(List<BigInteger> core, List<String> preRelease, String build) implements Comparable<SemanticVersion> {
+public record SemanticVersion(List<BigInteger> core, List<String> preRelease, String build)
+		implements Comparable<SemanticVersion> {
 
 	private static final String NUMBER = "(0|[1-9][0-9]*)";
 	private static final String WORD = "(?:0|[1-9][0-9]*|[0-9]*[A-Za-z-][0-9A-Za-z-]*)";
-	private static final Pattern FORM = Pattern.compile(NUMBER + "\\." + NUMBER + "\\." + NUMBER + "(?:-(" + WORD + "(?:\\." + WORD
-			+ ")*))?(?:\\+([0-9A-Za-z-]+(?:\\.[0-9A-Za-z-]+)*))?");
+	private static final Pattern FORM = Pattern
+			.compile(NUMBER + "\\." + NUMBER + "\\." + NUMBER + "(?:-(" + WORD + "(?:\\." + WORD
+					+ ")*))?(?:\\+([0-9A-Za-z-]+(?:\\.[0-9A-Za-z-]+)*))?");
 	private static final int LONGEST = 80;
 
 	/** The first version of a map that is fit for use. */
@@ -46,8 +48,10 @@ public record SemanticVersion(List<BigInteger> core, List<String> preRelease, St
 		if (text.length() > LONGEST || !m.matches()) {
 			throw new IllegalArgumentException("no version by Semantic Versioning 2.0.0: '" + text + "'; one is 1.0.0");
 		}
-		return new SemanticVersion(List.of(new BigInteger(m.group(1)), new BigInteger(m.group(2)), new BigInteger(m.group(3))),
-				m.group(4) == null ? List.of() : List.of(m.group(4).split("\\.")), m.group(5) == null ? "" : m.group(5));
+		return new SemanticVersion(
+				List.of(new BigInteger(m.group(1)), new BigInteger(m.group(2)), new BigInteger(m.group(3))),
+				m.group(4) == null ? List.of() : List.of(m.group(4).split("\\.")),
+				m.group(5) == null ? "" : m.group(5));
 	}
 
 	/** Whether a text is a version. */
@@ -111,7 +115,8 @@ public record SemanticVersion(List<BigInteger> core, List<String> preRelease, St
 
 	@Override
 	public String toString() {
-		return core.get(0) + "." + core.get(1) + "." + core.get(2) + (preRelease.isEmpty() ? "" : "-" + String.join(".", preRelease))
+		return core.get(0) + "." + core.get(1) + "." + core.get(2)
+				+ (preRelease.isEmpty() ? "" : "-" + String.join(".", preRelease))
 				+ (build.isEmpty() ? "" : "+" + build);
 	}
 }

@@ -31,7 +31,8 @@ record UntaggedRelease(PastManifest past, Optional<ReleaseManifest> manifest) {
 	static List<UntaggedRelease> in(HistoryCheck check, List<ReleaseTag> tags) throws IOException {
 		TreeMap<SemanticVersion, UntaggedRelease> found = new TreeMap<>(Comparator.naturalOrder());
 		for (PastManifest past : check.manifests()) {
-			if (SemanticVersion.is(past.version()) && tags.stream().noneMatch(tag -> tag.version().equals(past.version()))) {
+			if (SemanticVersion.is(past.version())
+					&& tags.stream().noneMatch(tag -> tag.version().equals(past.version()))) {
 				UntaggedRelease release = of(past);
 				if (release.manifest.isEmpty() || release.manifest.get().isSigned()) {
 					found.put(SemanticVersion.parse(past.version()), release);
@@ -47,13 +48,15 @@ record UntaggedRelease(PastManifest past, Optional<ReleaseManifest> manifest) {
 			return Optional.empty();
 		}
 		try (History history = History.of(open.folder())) {
-			return in(history.check(), history.releases()).stream().filter(release -> release.past.version().equals(version)).findFirst();
+			return in(history.check(), history.releases()).stream()
+					.filter(release -> release.past.version().equals(version)).findFirst();
 		}
 	}
 
 	private static UntaggedRelease of(PastManifest past) {
 		try {
-			return new UntaggedRelease(past, Optional.of(ManifestJson.read(new String(past.content(), StandardCharsets.UTF_8))));
+			return new UntaggedRelease(past,
+					Optional.of(ManifestJson.read(new String(past.content(), StandardCharsets.UTF_8))));
 		} catch (IllegalArgumentException e) {
 			return new UntaggedRelease(past, Optional.empty());
 		}
@@ -68,7 +71,8 @@ record UntaggedRelease(PastManifest past, Optional<ReleaseManifest> manifest) {
 		List<UntaggedRelease> all = in(history.check(), history.releases());
 		UntaggedRelease last = all.isEmpty() ? null : all.get(all.size() - 1);
 		if (last != null && chosen.compareTo(SemanticVersion.parse(last.past.version())) <= 0) {
-			throw new ArchiveException(NOTHING + last.what() + ", and " + chosen + " is not higher", last.remedy() + ", or choose a higher version");
+			throw new ArchiveException(NOTHING + last.what() + ", and " + chosen + " is not higher",
+					last.remedy() + ", or choose a higher version");
 		}
 	}
 
@@ -82,7 +86,8 @@ record UntaggedRelease(PastManifest past, Optional<ReleaseManifest> manifest) {
 
 	private String remedy() {
 		return "fetch the tags with 'git fetch --tags'" + (manifest.isEmpty() ? ""
-				: "; if releasing was interrupted, " + signer() + " finishes it by signing " + past.version() + " again");
+				: "; if releasing was interrupted, " + signer() + " finishes it by signing " + past.version()
+						+ " again");
 	}
 
 	/** What is wrong, and what to do. */

@@ -64,7 +64,8 @@ public record Verification(String what, List<Check> checks, Signature signature,
 		ReleaseManifest[] manifest = new ReleaseManifest[1];
 		byte[][] bytes = new byte[1][];
 		checks.add(check("the manifest", () -> {
-			bytes[0] = history.file(tag.savePoint(), ReleaseBook.path(tag.version())).orElseThrow(() -> new IOException("it is missing"));
+			bytes[0] = history.file(tag.savePoint(), ReleaseBook.path(tag.version()))
+					.orElseThrow(() -> new IOException("it is missing"));
 			manifest[0] = ManifestJson.read(new String(bytes[0], StandardCharsets.UTF_8));
 			return !manifest[0].version().equals(tag.version()) ? "it is that of " + manifest[0].version()
 					: manifest[0].isSigned() ? "" : "nobody has signed it";
@@ -79,7 +80,8 @@ public record Verification(String what, List<Check> checks, Signature signature,
 			checks.add(check("the manifest's copy in the folder", () -> {
 				Path copy = folder.resolve(ReleaseBook.path(tag.version()));
 				return !Files.isRegularFile(copy) ? "it is missing"
-						: java.util.Arrays.equals(Files.readAllBytes(copy), bytes[0]) ? "" : "it is not as it was released";
+						: java.util.Arrays.equals(Files.readAllBytes(copy), bytes[0]) ? ""
+								: "it is not as it was released";
 			}));
 			checks.add(check("the tag", () -> tag(look, tag, manifest[0], bytes[0])));
 			checks.add(check("the release before", () -> manifest[0].previous().isEmpty()
@@ -96,7 +98,8 @@ public record Verification(String what, List<Check> checks, Signature signature,
 
 	/** The same, where only a good signature will do. */
 	public Verification signed() {
-		if (signature == null || signature.state() == Signature.State.GOOD || signature.state() == Signature.State.BAD) {
+		if (signature == null || signature.state() == Signature.State.GOOD
+				|| signature.state() == Signature.State.BAD) {
 			return this;
 		}
 		List<Check> more = new ArrayList<>(checks);
@@ -105,18 +108,22 @@ public record Verification(String what, List<Check> checks, Signature signature,
 	}
 
 	/** A tag was put on the save point that brought the manifest, in the words of the manifest, and by who signed it. */
-	private static String tag(HistoryCheck look, ReleaseTag tag, ReleaseManifest manifest, byte[] bytes) throws IOException {
+	private static String tag(HistoryCheck look, ReleaseTag tag, ReleaseManifest manifest, byte[] bytes)
+			throws IOException {
 		if (!look.isOnBranch(tag.savePoint())) {
 			return "the state that it names, " + tag.savePoint().shortId() + ", is on no branch";
 		}
-		if (look.manifests().stream().noneMatch(past -> past.version().equals(tag.version()) && past.savePoint().id().equals(tag.savePoint().id())
-				&& java.util.Arrays.equals(past.content(), bytes))) {
+		if (look.manifests().stream()
+				.noneMatch(past -> past.version().equals(tag.version())
+						&& past.savePoint().id().equals(tag.savePoint().id())
+						&& java.util.Arrays.equals(past.content(), bytes))) {
 			return "it names " + tag.savePoint().shortId() + ", which is not the save point that brought the manifest";
 		}
 		if (!letters(tag.person()).equals(letters(manifest.signedBy()))) {
 			return "it was made by " + tag.person() + ", and the manifest was signed by " + manifest.signedBy();
 		}
-		return tag.message().strip().equals(manifest.message().strip()) ? "" : "its message is not that of the manifest";
+		return tag.message().strip().equals(manifest.message().strip()) ? ""
+				: "its message is not that of the manifest";
 	}
 
 	/** Git leaves some signs out of names. */
@@ -128,8 +135,9 @@ public record Verification(String what, List<Check> checks, Signature signature,
 	public static Verification ofFolder(History history, ReleaseTag tag) {
 		return new Verification("the folder, as release " + tag.version(), List.of(check("files in the folder", () -> {
 			List<String> differing = history.differences(tag.savePoint());
-			return differing.isEmpty() ? "" : "other than released: " + String.join(", ", differing.subList(0, Math.min(5, differing.size())))
-					+ (differing.size() > 5 ? " and " + (differing.size() - 5) + " more" : "");
+			return differing.isEmpty() ? ""
+					: "other than released: " + String.join(", ", differing.subList(0, Math.min(5, differing.size())))
+							+ (differing.size() > 5 ? " and " + (differing.size() - 5) + " more" : "");
 		})));
 	}
 
@@ -140,10 +148,11 @@ public record Verification(String what, List<Check> checks, Signature signature,
 	 */
 	public static Verification ofDigest(History history, ReleaseTag tag, String digest) {
 		boolean content = digest.length() == 64;
-		return new Verification("release " + tag.version() + ", by the digest given", List.of(check(content ? "the content" : "the tag", () -> {
-			String found = content ? history.open(tag.savePoint()).digest() : tag.id();
-			return found.equalsIgnoreCase(digest) ? "" : "it is " + found;
-		})));
+		return new Verification("release " + tag.version() + ", by the digest given",
+				List.of(check(content ? "the content" : "the tag", () -> {
+					String found = content ? history.open(tag.savePoint()).digest() : tag.id();
+					return found.equalsIgnoreCase(digest) ? "" : "it is " + found;
+				})));
 	}
 
 	/** Whether exported files are as they were written, by the list of checksums beside them. A folder stands for all its files. */

@@ -33,16 +33,21 @@ record WorstPlace(double figure, String words) {
 		case FLOOR_P95, SITE_P95 -> Figures::p95Metres;
 		default -> Figures::rightShare;
 		};
-		Stream<Place> places = bySite ? measured.sites().stream().map(s -> new Place(s.site(), s.samples(), s.ways().get(0)))
-				: measured.floors().stream().map(f -> new Place(f.site() + ", floor " + f.level(), f.samples(), f.ways().get(0)));
+		Stream<Place> places = bySite
+				? measured.sites().stream().map(s -> new Place(s.site(), s.samples(), s.ways().get(0)))
+				: measured.floors().stream()
+						.map(f -> new Place(f.site() + ", floor " + f.level(), f.samples(), f.ways().get(0)));
 		List<Place> all = places.toList();
 		List<Place> judged = all.stream().filter(place -> place.samples() >= FEWEST).toList();
-		String few = all.size() == judged.size() ? "" : String.format(Locale.ROOT, "; not judged, with fewer than %d test samples: %s", FEWEST,
-				String.join(", ", all.stream().filter(place -> place.samples() < FEWEST).map(Place::name).toList()));
+		String few = all.size() == judged.size() ? ""
+				: String.format(Locale.ROOT, "; not judged, with fewer than %d test samples: %s", FEWEST,
+						String.join(", ",
+								all.stream().filter(place -> place.samples() < FEWEST).map(Place::name).toList()));
 		Comparator<Place> better = Comparator.comparingDouble(place -> of.applyAsDouble(place.figures()));
 		return judged.stream().max(gate.atMost() ? better : better.reversed())
-				.map(worst -> new WorstPlace(of.applyAsDouble(worst.figures()), worst.name() + ", " + worst.samples() + " test samples; the worst of "
-						+ judged.size() + few))
+				.map(worst -> new WorstPlace(of.applyAsDouble(worst.figures()),
+						worst.name() + ", " + worst.samples() + " test samples; the worst of "
+								+ judged.size() + few))
 				.orElseGet(() -> new WorstPlace(Double.NaN, "no place has " + FEWEST + " test samples" + few));
 	}
 }

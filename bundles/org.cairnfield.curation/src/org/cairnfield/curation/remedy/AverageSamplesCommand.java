@@ -29,7 +29,8 @@ final class AverageSamplesCommand extends SamplesCommand {
 
 	@Override
 	protected boolean changes(SampleTable table, int row) {
-		return groups.containsKey(row) ? !table.readings(row).equals(mean(table, row)) : !Objects.equals(table.reason(row), reason);
+		return groups.containsKey(row) ? !table.readings(row).equals(mean(table, row))
+				: !Objects.equals(table.reason(row), reason);
 	}
 
 	@Override
@@ -42,7 +43,8 @@ final class AverageSamplesCommand extends SamplesCommand {
 	}
 
 	private Readings mean(SampleTable table, int row) {
-		return Readings.of(Remedy.AverageSamples.mean(groups.get(row).stream().map(each -> levels(table.readings(each))).toList()));
+		return Readings.of(Remedy.AverageSamples
+				.mean(groups.get(row).stream().map(each -> levels(table.readings(each))).toList()));
 	}
 
 	private static Map<String, Integer> levels(Readings readings) {

@@ -75,7 +75,8 @@ public final class RemedyCommands {
 		}
 		if (remedy instanceof Remedy.MapFrom r) {
 			CompoundCommand all = new CompoundCommand(0);
-			ArchiveIndex.of(archive).site(r.siteId()).ifPresent(site -> all.append(new SetMapPeriodCommand(site, r.from(), site.getMapUntil())));
+			ArchiveIndex.of(archive).site(r.siteId())
+					.ifPresent(site -> all.append(new SetMapPeriodCommand(site, r.from(), site.getMapUntil())));
 			return all.unwrap();
 		}
 		if (remedy instanceof Remedy.CorrectDevice r) {
@@ -150,7 +151,8 @@ public final class RemedyCommands {
 	private Command correct(Remedy.CorrectDevice remedy) {
 		CompoundCommand all = new CompoundCommand(0);
 		ArchiveIndex.of(archive).device(remedy.deviceId())
-				.ifPresent(device -> all.append(new CorrectDeviceCommand(device, remedy.line().slope(), remedy.line().shiftDb())));
+				.ifPresent(device -> all
+						.append(new CorrectDeviceCommand(device, remedy.line().slope(), remedy.line().shiftDb())));
 		return all.unwrap();
 	}
 

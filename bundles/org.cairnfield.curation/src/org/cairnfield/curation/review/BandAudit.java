@@ -63,7 +63,9 @@ public final class BandAudit {
 		marks = mark;
 		if (looking != null) {
 			// one that was drawn after another had failed is in the ledger from its first verdict on
-			looking = of(looking.band().name()).map(plan -> looking.failed().contains(plan.id()) ? standings.auditAnew(plan.band().name(), marks) : plan)
+			looking = of(looking.band().name())
+					.map(plan -> looking.failed().contains(plan.id()) ? standings.auditAnew(plan.band().name(), marks)
+							: plan)
 					.orElse(null);
 		}
 	}

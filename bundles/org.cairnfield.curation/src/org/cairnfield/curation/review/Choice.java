@@ -41,11 +41,11 @@ public enum Choice {
 	/** Such as "moved to cluster 7". */
 	String done(int cluster) {
 		return switch (this) {
-			case APPROVE -> "approved";
-			case MOVE -> "moved to cluster " + cluster;
-			case POOL -> "sent to the pool";
-			case FAULTY -> "marked as faulty";
-			case DEFER -> "deferred";
+		case APPROVE -> "approved";
+		case MOVE -> "moved to cluster " + cluster;
+		case POOL -> "sent to the pool";
+		case FAULTY -> "marked as faulty";
+		case DEFER -> "deferred";
 		};
 	}
 
@@ -63,12 +63,12 @@ public enum Choice {
 		}
 		Set<Warning> warnings = evidence == null ? Set.of() : evidence.warnings();
 		return switch (this) {
-			case APPROVE -> evidence != null && evidence.marks().isEmpty() ? ReasonCode.FITS.code() : null;
-			case MOVE -> ReasonCode.OTHER_CLUSTER.code();
-			case POOL -> warnings.contains(Warning.OTHER_FLOOR) ? ReasonCode.OTHER_FLOOR.code()
-					: warnings.contains(Warning.FAR) ? ReasonCode.FAR.code() : null;
-			case FAULTY -> ReasonCode.FAULTY.code();
-			case DEFER -> null;
+		case APPROVE -> evidence != null && evidence.marks().isEmpty() ? ReasonCode.FITS.code() : null;
+		case MOVE -> ReasonCode.OTHER_CLUSTER.code();
+		case POOL -> warnings.contains(Warning.OTHER_FLOOR) ? ReasonCode.OTHER_FLOOR.code()
+				: warnings.contains(Warning.FAR) ? ReasonCode.FAR.code() : null;
+		case FAULTY -> ReasonCode.FAULTY.code();
+		case DEFER -> null;
 		};
 	}
 }

@@ -30,7 +30,8 @@ final class PersonalStandings {
 	record Basis(MapState map, double threshold, Reviewer reviewer, List<Verdict> ledger) {
 
 		static Basis of(Archive archive, Split split, Reviewer reviewer) {
-			List<Verdict> ledger = archive.getLedgers().stream().filter(each -> split.getId().equals(each.getId())).findFirst()
+			List<Verdict> ledger = archive.getLedgers().stream().filter(each -> split.getId().equals(each.getId()))
+					.findFirst()
 					.map(Ledger::getVerdicts).map(List::copyOf).orElse(List.of());
 			return new Basis(MapState.of(archive, split), split.getThreshold(), reviewer, ledger);
 		}
@@ -77,7 +78,8 @@ final class PersonalStandings {
 		Map<SampleKey, Standing> seen = new HashMap<>();
 		if (little) {
 			seen.putAll(before.seen);
-			touched.forEach(sample -> standings.of(sample).ifPresent(standing -> seen.put(sample, standing.seenBy(person))));
+			touched.forEach(
+					sample -> standings.of(sample).ifPresent(standing -> seen.put(sample, standing.seenBy(person))));
 		} else {
 			standings.all().forEach(standing -> seen.put(standing.sample(), standing.seenBy(person)));
 		}
@@ -86,11 +88,13 @@ final class PersonalStandings {
 
 	/** The same with one sample as a verdict will leave it, so that the next one need not wait for the ledger to be read. */
 	PersonalStandings expecting(SampleKey sample, ReviewState state, Ruling ruling) {
-		LedgerEntry given = new LedgerEntry(null, standings.split(), sample, ruling.cluster(), ruling.decision(), ruling.reasonCode(),
+		LedgerEntry given = new LedgerEntry(null, standings.split(), sample, ruling.cluster(), ruling.decision(),
+				ruling.reasonCode(),
 				ruling.text(), basis.reviewer.person(), Instant.EPOCH, null, Round.FIRST, null, null, null, null);
 		Map<SampleKey, Standing> now = new HashMap<>(seen);
-		now.computeIfPresent(sample, (key, was) -> new Standing(key, was.proposal(), was.made(), state, was.entries(), Optional.of(given),
-				Optional.empty(), Optional.empty(), false, false, false));
+		now.computeIfPresent(sample,
+				(key, was) -> new Standing(key, was.proposal(), was.made(), state, was.entries(), Optional.of(given),
+						Optional.empty(), Optional.empty(), false, false, false));
 		return new PersonalStandings(basis, standings, now, sample);
 	}
 
@@ -127,6 +131,7 @@ final class PersonalStandings {
 	/** Whether the person still has something to decide. */
 	static boolean isLeft(Standing standing) {
 		ReviewState state = standing.state();
-		return standing.made() && (state == ReviewState.UNDECIDED || state == ReviewState.STALE || state == ReviewState.DISPUTED);
+		return standing.made()
+				&& (state == ReviewState.UNDECIDED || state == ReviewState.STALE || state == ReviewState.DISPUTED);
 	}
 }

@@ -13,7 +13,8 @@ public final class QueueFilter {
 	private record Line(QueueRow row, String state) {
 	}
 
-	private static final List<Column<Line>> COLUMNS = List.of(Column.texts("id", "SH-0412", line -> line.row().sample()),
+	private static final List<Column<Line>> COLUMNS = List.of(
+			Column.texts("id", "SH-0412", line -> line.row().sample()),
 			Column.texts("survey", "sh-spring", line -> line.row().key().survey()),
 			Column.texts("site", "\"Tide House\"", line -> line.row().site()),
 			Column.numbers("floor", "", 0, "1", line -> line.row().level() == null ? Double.NaN : line.row().level()),
@@ -21,21 +22,25 @@ public final class QueueFilter {
 			Column.numbers("r", "", 2, "0.8", line -> line.row().evidence().strengthR()),
 			Column.texts("band", "close", line -> line.row().band()),
 			Column.numbers("margin", "", 3, "0.05", line -> line.row().evidence().margin()),
-			Column.numbers("cluster", "", 0, "7", line -> line.row().evidence().made() ? line.row().evidence().cluster() : Double.NaN),
+			Column.numbers("cluster", "", 0, "7",
+					line -> line.row().evidence().made() ? line.row().evidence().cluster() : Double.NaN),
 			Column.numbers("nearest", "", 0, "3", line -> number(line.row().evidence().nearestCluster())),
 			Column.numbers("distance", "m", 1, "5", line -> line.row().evidence().floorMetres()),
 			Column.numbers("place", "", 0, "90", line -> 100 * line.row().evidence().placeScore()),
 			Column.numbers("readings", "", 0, "90", line -> 100 * line.row().evidence().readingsScore()),
 			Column.texts("warning", "far", line -> line.row().warnings()),
-			Column.texts("carrier", "SH-0413", line -> line.row().evidence().carrier() == null ? "" : line.row().carrier()),
+			Column.texts("carrier", "SH-0413",
+					line -> line.row().evidence().carrier() == null ? "" : line.row().carrier()),
 			Column.texts("assigned", "\"A. Reviewer\"", line -> String.join(", ", line.row().assigned())));
 
 	/** Lets everything pass. */
 	public static final QueueFilter NONE = new QueueFilter("", null);
 
 	/** The language, a line for each thing to know. */
-	public static final List<String> HELP = List.of("C7                    a word looks into all columns", "r < 0.8               compare by = != < <= > >=",
-			"warning ~ far         has this in it; !~ has it not", "state = none          nobody has decided", "and  or  not  ( )     put together",
+	public static final List<String> HELP = List.of("C7                    a word looks into all columns",
+			"r < 0.8               compare by = != < <= > >=",
+			"warning ~ far         has this in it; !~ has it not", "state = none          nobody has decided",
+			"and  or  not  ( )     put together",
 			"Compare: " + RowFilter.fields(COLUMNS));
 
 	private final String text;
@@ -48,7 +53,8 @@ public final class QueueFilter {
 
 	/** @throws FilterException telling where it cannot be understood and what to write */
 	public static QueueFilter parse(String text) throws FilterException {
-		return new QueueFilter(text.strip(), RowFilter.parse(text, COLUMNS, "the queue", line -> line.row().text() + ' ' + line.state()));
+		return new QueueFilter(text.strip(),
+				RowFilter.parse(text, COLUMNS, "the queue", line -> line.row().text() + ' ' + line.state()));
 	}
 
 	private static double number(int cluster) {

@@ -52,7 +52,8 @@ public final class QueueList {
 	 * @param wanted which are listed
 	 * @param closed headings whose rows are not listed
 	 */
-	public static QueueList of(List<QueueRow> sorted, Predicate<QueueRow> wanted, QueueGrouping grouping, Set<String> closed) {
+	public static QueueList of(List<QueueRow> sorted, Predicate<QueueRow> wanted, QueueGrouping grouping,
+			Set<String> closed) {
 		Map<String, List<QueueRow>> groups = new LinkedHashMap<>();
 		List<QueueRow> unplaced = new ArrayList<>();
 		for (QueueRow row : sorted) {

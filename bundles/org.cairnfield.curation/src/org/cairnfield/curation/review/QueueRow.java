@@ -54,7 +54,8 @@ public record QueueRow(Evidence evidence, String band, String site, Integer leve
 
 	/** The cluster of the nearest labelled sample, such as "= C7" where that is the one proposed, "≠ C3" where not. */
 	public String nearest() {
-		return evidence.nearestCluster() < 0 || !evidence.made() ? "–" : (evidence.agrees() ? "= C" : "≠ C") + evidence.nearestCluster();
+		return evidence.nearestCluster() < 0 || !evidence.made() ? "–"
+				: (evidence.agrees() ? "= C" : "≠ C") + evidence.nearestCluster();
 	}
 
 	/** Whether correlation and nearest sample say the same. */
@@ -64,8 +65,9 @@ public record QueueRow(Evidence evidence, String band, String site, Integer leve
 
 	/** Distance on the floor to the cluster's nearest sample. */
 	public String floorDistance() {
-		return !evidence.made() ? "–" : Double.isNaN(evidence.floorMetres()) ? "▲ none"
-				: doubted(Warning.FAR) + String.format(Locale.ROOT, "%.1f m", evidence.floorMetres());
+		return !evidence.made() ? "–"
+				: Double.isNaN(evidence.floorMetres()) ? "▲ none"
+						: doubted(Warning.FAR) + String.format(Locale.ROOT, "%.1f m", evidence.floorMetres());
 	}
 
 	/** How many of those nearest in signal space are on the sample's floor. */
@@ -134,6 +136,7 @@ public record QueueRow(Evidence evidence, String band, String site, Integer leve
 
 	/** All columns but the state, for the filter. */
 	String text() {
-		return String.join(" ", key().toString(), strength(), cluster(), band, floor(), agreement(), nearest(), floorDistance(), carrier(), warnings());
+		return String.join(" ", key().toString(), strength(), cluster(), band, floor(), agreement(), nearest(),
+				floorDistance(), carrier(), warnings());
 	}
 }

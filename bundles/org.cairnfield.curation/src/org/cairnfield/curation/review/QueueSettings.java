@@ -10,7 +10,8 @@ import org.cairnfield.curation.propose.QueueOrder;
  *
  * @param closed headings whose rows are not listed
  */
-public record QueueSettings(QueueFilter filter, QueueShown shown, QueueGrouping grouping, QueueOrder order, Set<String> closed) {
+public record QueueSettings(QueueFilter filter, QueueShown shown, QueueGrouping grouping, QueueOrder order,
+		Set<String> closed) {
 
 	/** All, marked ones first. */
 	public static final QueueSettings USUAL = new QueueSettings(QueueFilter.NONE, QueueShown.ALL, QueueGrouping.NONE,

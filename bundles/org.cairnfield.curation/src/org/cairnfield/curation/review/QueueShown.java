@@ -5,7 +5,8 @@ import org.cairnfield.curation.decide.Standing;
 
 /** Which samples the queue lists. */
 public enum QueueShown {
-	ALL("all"), LEFT("left to decide"), MINE("assigned to me"), DISPUTED("disagreements"), STALE("stale verdicts"), DEFERRED("deferred"),
+	ALL("all"), LEFT("left to decide"), MINE("assigned to me"), DISPUTED("disagreements"), STALE("stale verdicts"),
+	DEFERRED("deferred"),
 	DECIDED("decided"), UNPLACED("unplaced");
 
 	private final String title;
@@ -23,14 +24,14 @@ public enum QueueShown {
 	boolean shows(QueueRow row, Standing standing, String person) {
 		ReviewState state = standing.state();
 		return switch (this) {
-			case ALL -> true;
-			case LEFT -> row.evidence().made() && PersonalStandings.isLeft(standing);
-			case MINE -> row.isAssignedTo(person);
-			case DISPUTED -> state == ReviewState.DISPUTED;
-			case STALE -> state == ReviewState.STALE;
-			case DEFERRED -> state == ReviewState.DEFERRED;
-			case DECIDED -> state.isDecided() || state == ReviewState.SET_ASIDE;
-			case UNPLACED -> !row.evidence().made();
+		case ALL -> true;
+		case LEFT -> row.evidence().made() && PersonalStandings.isLeft(standing);
+		case MINE -> row.isAssignedTo(person);
+		case DISPUTED -> state == ReviewState.DISPUTED;
+		case STALE -> state == ReviewState.STALE;
+		case DEFERRED -> state == ReviewState.DEFERRED;
+		case DECIDED -> state.isDecided() || state == ReviewState.SET_ASIDE;
+		case UNPLACED -> !row.evidence().made();
 		};
 	}
 }

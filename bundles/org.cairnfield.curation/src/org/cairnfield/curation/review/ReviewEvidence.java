@@ -92,13 +92,16 @@ public final class ReviewEvidence {
 
 	/** Takes note of samples that were set aside, on which nothing was computed. */
 	void notice(Standings standings) {
-		gone = standings.all().stream().filter(each -> each.state() == ReviewState.SET_ASIDE && computed.table().of(each.sample()).isEmpty())
-				.collect(Collectors.toMap(Standing::sample, each -> Evidence.gone(each.sample(), each.proposal().orElse(null), each.made())));
+		gone = standings.all().stream()
+				.filter(each -> each.state() == ReviewState.SET_ASIDE && computed.table().of(each.sample()).isEmpty())
+				.collect(Collectors.toMap(Standing::sample,
+						each -> Evidence.gone(each.sample(), each.proposal().orElse(null), each.made())));
 	}
 
 	/** On all noise of the split, samples that were set aside included; empty while nothing is known. */
 	public List<Evidence> all() {
-		return computed == null ? List.of() : Stream.concat(computed.table().all().stream(), gone.values().stream()).toList();
+		return computed == null ? List.of()
+				: Stream.concat(computed.table().all().stream(), gone.values().stream()).toList();
 	}
 
 	/** Samples that carry a mark. */

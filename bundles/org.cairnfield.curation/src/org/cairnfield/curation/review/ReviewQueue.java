@@ -47,9 +47,11 @@ public final class ReviewQueue {
 		List<QueueRow> all = new ArrayList<>();
 		for (Evidence each : evidence) {
 			Optional<SampleRef> ref = index.sample(each.sample());
-			String site = ref.map(at -> at.survey().getSite()).map(of -> sites.computeIfAbsent(of, ModelText::name)).orElse("");
+			String site = ref.map(at -> at.survey().getSite()).map(of -> sites.computeIfAbsent(of, ModelText::name))
+					.orElse("");
 			all.add(new QueueRow(each, bands.of(each.strengthR()).map(Band::name).orElse(""), site,
-					ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null), shares.reviewersOf(each.sample())));
+					ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null),
+					shares.reviewersOf(each.sample())));
 		}
 		rows = all;
 	}
@@ -66,9 +68,12 @@ public final class ReviewQueue {
 
 	/** How many proposals are left, of all or, where these are listed, of those that are assigned to the person. */
 	String countText(String person, Predicate<QueueRow> isLeft) {
-		List<QueueRow> counted = rows.stream().filter(row -> row.evidence().made() && (settings.shown() != QueueShown.MINE || row.isAssignedTo(person)))
+		List<QueueRow> counted = rows.stream().filter(
+				row -> row.evidence().made() && (settings.shown() != QueueShown.MINE || row.isAssignedTo(person)))
 				.toList();
-		return counted.isEmpty() ? "" : String.format(Locale.ROOT, "%,d of %,d left", counted.stream().filter(isLeft).count(), counted.size());
+		return counted.isEmpty() ? ""
+				: String.format(Locale.ROOT, "%,d of %,d left", counted.stream().filter(isLeft).count(),
+						counted.size());
 	}
 
 	/** Lists it again, with what was decided since in its place. */

@@ -101,7 +101,8 @@ public final class ReviewSession {
 	/** One with something to decide, if there is. */
 	private String firstSplit() {
 		List<Split> all = archive.archive().getSplits();
-		return all.stream().filter(split -> split.getProposals() != null && !split.getProposals().all().isEmpty()).findFirst()
+		return all.stream().filter(split -> split.getProposals() != null && !split.getProposals().all().isEmpty())
+				.findFirst()
 				.or(() -> all.stream().findFirst()).map(Split::getId).orElse(null);
 	}
 
@@ -154,7 +155,8 @@ public final class ReviewSession {
 			return false;
 		}
 		QueueSettings settings = queue.settings();
-		boolean shown = audit.looking().isPresent() ? audit.hasDrawn(row.key()) : settings.shown().shows(row, standing, reviewer.person());
+		boolean shown = audit.looking().isPresent() ? audit.hasDrawn(row.key())
+				: settings.shown().shows(row, standing, reviewer.person());
 		return shown && settings.filter().accepts(row, standings.text(row.key()));
 	}
 
@@ -178,7 +180,8 @@ public final class ReviewSession {
 
 	/** Takes up the next sample that is left to decide, or the one before that was listed. */
 	public void walk(int by) {
-		QueueRow row = by > 0 ? queue.list().after(current, 1, standings::isLeft) : queue.list().after(current, -1, any -> true);
+		QueueRow row = by > 0 ? queue.list().after(current, 1, standings::isLeft)
+				: queue.list().after(current, -1, any -> true);
 		if (row != null) {
 			show(row.key());
 		}
@@ -314,7 +317,8 @@ public final class ReviewSession {
 	}
 
 	private Review review() {
-		return standings.all() == null ? new Review(archive.archive(), split(), reviewer.person(), reviewer.policy(), recorded, clock)
+		return standings.all() == null
+				? new Review(archive.archive(), split(), reviewer.person(), reviewer.policy(), recorded, clock)
 				: new Review(archive.archive(), split(), reviewer.person(), standings.all(), recorded, clock);
 	}
 

@@ -20,7 +20,8 @@ public final class SplitEvidence {
 		this.state = state;
 		this.onMap = onMap;
 		this.table = table;
-		marked = table.all().stream().filter(e -> !e.marks().isEmpty()).map(Evidence::sample).collect(Collectors.toSet());
+		marked = table.all().stream().filter(e -> !e.marks().isEmpty()).map(Evidence::sample)
+				.collect(Collectors.toSet());
 	}
 
 	/** What it was computed from. */

@@ -14,16 +14,16 @@ final class StandingWords {
 			return "";
 		}
 		return switch (standing.state()) {
-			case UNDECIDED -> standing.hidden() ? "2nd review" : "";
-			case APPROVED -> standing.awaitsSecond() ? "✔ needs 2nd" : "✔ approved";
-			case MOVED -> standing.awaitsSecond() ? "→ needs 2nd" : "→ C" + standing.home().cluster();
-			case POOLED -> standing.awaitsSecond() ? "○ needs 2nd" : "○ pool";
-			case REJECTED -> standing.awaitsSecond() ? "✖ needs 2nd" : "✖ out of map";
-			case DEFERRED -> "… deferred";
-			case DISPUTED -> "≠ disagreement";
-			case STALE -> "▲ stale";
-			case UNPLACED -> "unplaced";
-			case SET_ASIDE -> "∅ set aside";
+		case UNDECIDED -> standing.hidden() ? "2nd review" : "";
+		case APPROVED -> standing.awaitsSecond() ? "✔ needs 2nd" : "✔ approved";
+		case MOVED -> standing.awaitsSecond() ? "→ needs 2nd" : "→ C" + standing.home().cluster();
+		case POOLED -> standing.awaitsSecond() ? "○ needs 2nd" : "○ pool";
+		case REJECTED -> standing.awaitsSecond() ? "✖ needs 2nd" : "✖ out of map";
+		case DEFERRED -> "… deferred";
+		case DISPUTED -> "≠ disagreement";
+		case STALE -> "▲ stale";
+		case UNPLACED -> "unplaced";
+		case SET_ASIDE -> "∅ set aside";
 		};
 	}
 }

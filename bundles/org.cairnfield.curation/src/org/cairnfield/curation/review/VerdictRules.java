@@ -40,7 +40,8 @@ final class VerdictRules {
 	private static int home(SampleKey sample, String written, Evidence evidence) {
 		if (written.isBlank()) {
 			if (evidence == null || evidence.nearestCluster() < 0) {
-				throw new ReviewRefused("it is not known which cluster is nearest to " + sample.sample() + ": name one, then press M");
+				throw new ReviewRefused(
+						"it is not known which cluster is nearest to " + sample.sample() + ": name one, then press M");
 			}
 			if (evidence.made() && evidence.agrees()) {
 				throw new ReviewRefused("the nearest labelled sample is in cluster " + evidence.cluster()
@@ -63,9 +64,12 @@ final class VerdictRules {
 		if (ruling.decision() == Decision.FAULTY || standing == null) {
 			return review.decide(sample, ruling);
 		}
-		if (standing.awaitsSecond() && standing.first().filter(first -> first.isBy(person) && first.says(ruling)).isPresent()) {
-			throw new ReviewRefused("you gave the first verdict on " + sample.sample() + ", so somebody else has to give the second");
+		if (standing.awaitsSecond()
+				&& standing.first().filter(first -> first.isBy(person) && first.says(ruling)).isPresent()) {
+			throw new ReviewRefused(
+					"you gave the first verdict on " + sample.sample() + ", so somebody else has to give the second");
 		}
-		return standing.state() == ReviewState.DISPUTED ? review.resolve(sample, ruling) : review.decide(sample, ruling);
+		return standing.state() == ReviewState.DISPUTED ? review.resolve(sample, ruling)
+				: review.decide(sample, ruling);
 	}
 }

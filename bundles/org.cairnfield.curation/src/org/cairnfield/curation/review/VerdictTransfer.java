@@ -110,8 +110,11 @@ public final class VerdictTransfer {
 		return () -> {
 			Split other = split(still, from);
 			Set<SampleKey> hidden = Standings.of(still, other, reviewer.policy()).all().stream()
-					.filter(standing -> standing.canBeSecond(reviewer.person())).map(Standing::sample).collect(Collectors.toUnmodifiableSet());
-			return new Preview(from, CarryOver.of(still, other, split(still, id), reviewer.policy(), reviewer.person(), recorded, clock), hidden, basis);
+					.filter(standing -> standing.canBeSecond(reviewer.person())).map(Standing::sample)
+					.collect(Collectors.toUnmodifiableSet());
+			return new Preview(from,
+					CarryOver.of(still, other, split(still, id), reviewer.policy(), reviewer.person(), recorded, clock),
+					hidden, basis);
 		};
 	}
 
@@ -156,7 +159,8 @@ public final class VerdictTransfer {
 
 	/** The table of a split is written. */
 	public void exported(Path file, String split, int rows) {
-		session.say(Count.of(rows, "row", "rows") + " of split " + split + " written to " + file + ". Fill in the column decision, then import the table.");
+		session.say(Count.of(rows, "row", "rows") + " of split " + split + " written to " + file
+				+ ". Fill in the column decision, then import the table.");
 	}
 
 	/** Asks what a table that was filled in would change. */
@@ -168,13 +172,16 @@ public final class VerdictTransfer {
 		PersonalStandings.Basis basis = session.basis();
 		Archive still = ArchiveCopy.of(archive());
 		return () -> new Table(file,
-				VerdictIntake.read(file, still, split(still, id), reviewer.policy(), reviewer.person(), recorded, clock), basis);
+				VerdictIntake.read(file, still, split(still, id), reviewer.policy(), reviewer.person(), recorded,
+						clock),
+				basis);
 	}
 
 	/** Takes a table in, as one change; nothing of it where a row is wrong. @return what is wrong */
 	public List<VerdictIntake.Problem> take(Table table) {
 		VerdictIntake intake = table.intake;
-		String rest = Count.of(intake.known(), "was", "were") + " known already, " + Count.of(intake.blank(), "row", "rows")
+		String rest = Count.of(intake.known(), "was", "were") + " known already, "
+				+ Count.of(intake.blank(), "row", "rows")
 				+ " without a decision.";
 		if (!intake.problems().isEmpty()) {
 			session.refuse("Nothing was taken in from " + table.file.getFileName() + ": "
@@ -182,7 +189,8 @@ public final class VerdictTransfer {
 		} else if (!isStill(table.basis)) {
 			session.refuse("The archive has changed while the table was read; take it in again.");
 		} else if (session.archive().run(intake.command().on(archive()))) {
-			session.changedAtOnce(Count.of(intake.taken(), "verdict", "verdicts") + " taken in; " + rest + " One Undo takes them back."
+			session.changedAtOnce(Count.of(intake.taken(), "verdict", "verdicts") + " taken in; " + rest
+					+ " One Undo takes them back."
 					+ (intake.note().isEmpty() ? "" : ' ' + intake.note()));
 		} else {
 			session.say("No new verdict in the table; " + rest);

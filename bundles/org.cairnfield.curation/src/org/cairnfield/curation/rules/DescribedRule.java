@@ -13,7 +13,8 @@ public abstract class DescribedRule implements Rule {
 	private final RuleScope scope;
 	private final List<Parameter> parameters;
 
-	protected DescribedRule(String id, String title, String explanation, Severity severity, Topic topic, RuleScope scope,
+	protected DescribedRule(String id, String title, String explanation, Severity severity, Topic topic,
+			RuleScope scope,
 			Parameter... parameters) {
 		this.id = id;
 		this.title = title;

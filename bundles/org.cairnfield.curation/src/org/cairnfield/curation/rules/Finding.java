@@ -39,7 +39,8 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 	/** One whose precision is not known, with one remedy at most. */
 	public Finding(String rule, Severity severity, String message, List<Subject> subjects, List<Subject> related,
 			List<Figure> evidence, Optional<Remedy> remedy) {
-		this(rule, severity, message, subjects, related, evidence, remedy.map(only -> new Offer(Alternative.ONLY, only)).stream().toList(),
+		this(rule, severity, message, subjects, related, evidence,
+				remedy.map(only -> new Offer(Alternative.ONLY, only)).stream().toList(),
 				OptionalDouble.empty());
 	}
 
@@ -60,7 +61,8 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 
 	/** The same with another offer first; as it is where there is none of that name. */
 	public Finding choosing(String alternative) {
-		List<Offer> chosen = offers.stream().sorted(Comparator.comparing(offer -> !offer.way().name().equals(alternative))).toList();
+		List<Offer> chosen = offers.stream()
+				.sorted(Comparator.comparing(offer -> !offer.way().name().equals(alternative))).toList();
 		return new Finding(rule, severity, message, subjects, related, evidence, chosen, precision);
 	}
 
@@ -81,7 +83,9 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 
 	/** Surveys that it is about as a whole, since it names no samples. */
 	public List<Subject.OfSurvey> wholeSurveys() {
-		return samples().isEmpty() ? subjects.stream().filter(Subject.OfSurvey.class::isInstance).map(Subject.OfSurvey.class::cast).toList()
+		return samples().isEmpty()
+				? subjects.stream().filter(Subject.OfSurvey.class::isInstance).map(Subject.OfSurvey.class::cast)
+						.toList()
 				: List.of();
 	}
 
@@ -167,7 +171,8 @@ public record Finding(String rule, Severity severity, String message, List<Subje
 		}
 
 		public Finding build() {
-			return new Finding(rule.id(), severity, message, subjects, related, evidence, offers, OptionalDouble.empty());
+			return new Finding(rule.id(), severity, message, subjects, related, evidence, offers,
+					OptionalDouble.empty());
 		}
 	}
 }

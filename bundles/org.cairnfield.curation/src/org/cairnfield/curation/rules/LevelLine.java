@@ -15,6 +15,7 @@ public record LevelLine(double slope, double shiftDb) {
 
 	/** A level in whole dBm, within what a map can hold. */
 	public int of(int dbm) {
-		return (int) Math.max(RadioMap.LOWEST_RSSI_DBM, Math.min(RadioMap.HIGHEST_RSSI_DBM, Math.round(slope * dbm + shiftDb)));
+		return (int) Math.max(RadioMap.LOWEST_RSSI_DBM,
+				Math.min(RadioMap.HIGHEST_RSSI_DBM, Math.round(slope * dbm + shiftDb)));
 	}
 }

@@ -53,7 +53,8 @@ public record Parameter(String id, String title, double usual, double lowest, do
 	public double checked(double value) {
 		if (!(value >= lowest && value <= highest)) {
 			throw new IllegalArgumentException(String.format(Locale.ROOT, "%s must be within %s … %s%s, was %s", id,
-					RuleWords.number(lowest), RuleWords.number(highest), unit.isEmpty() ? "" : " " + unit, RuleWords.number(value)));
+					RuleWords.number(lowest), RuleWords.number(highest), unit.isEmpty() ? "" : " " + unit,
+					RuleWords.number(value)));
 		}
 		if (whole && value != Math.rint(value)) {
 			throw new IllegalArgumentException(id + " must be a whole number, was " + RuleWords.number(value));

@@ -72,7 +72,8 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "average " + Count.of(groups.stream().mapToInt(List::size).sum(), "sample") + " into " + groups.size() + ": " + reason;
+			return "average " + Count.of(groups.stream().mapToInt(List::size).sum(), "sample") + " into "
+					+ groups.size() + ": " + reason;
 		}
 
 		@Override
@@ -175,7 +176,8 @@ public sealed interface Remedy {
 
 		@Override
 		public String preview() {
-			return "count " + Count.of(size(), "access point") + " as " + (size() == 1 ? "another: " : "others: ") + reason;
+			return "count " + Count.of(size(), "access point") + " as " + (size() == 1 ? "another: " : "others: ")
+					+ reason;
 		}
 
 		@Override
@@ -193,7 +195,8 @@ public sealed interface Remedy {
 	record CorrectDevice(String deviceId, String device, LevelLine line) implements Remedy {
 		@Override
 		public String preview() {
-			return String.format(Locale.ROOT, "correct the levels of %s: %.2f of each, %+.1f dB", device, line.slope(), line.shiftDb());
+			return String.format(Locale.ROOT, "correct the levels of %s: %.2f of each, %+.1f dB", device, line.slope(),
+					line.shiftDb());
 		}
 
 		@Override

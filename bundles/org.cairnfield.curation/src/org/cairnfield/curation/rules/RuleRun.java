@@ -96,7 +96,8 @@ public final class RuleRun {
 		Map<RuleScope, List<Units.Unit>> units = new EnumMap<>(RuleScope.class);
 		List<Task> tasks = new ArrayList<>();
 		for (Rule rule : rules) {
-			long own = ContentKeys.join(ContentKeys.of(rule.id() + ' ' + rule.getClass().getName()), settings(rule).key());
+			long own = ContentKeys.join(ContentKeys.of(rule.id() + ' ' + rule.getClass().getName()),
+					settings(rule).key());
 			for (Units.Unit unit : units.computeIfAbsent(rule.scope(), cutter::of)) {
 				tasks.add(new Task(rule, unit.input(), ContentKeys.join(own, unit.key())));
 			}

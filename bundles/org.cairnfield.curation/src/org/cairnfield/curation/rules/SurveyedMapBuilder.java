@@ -147,7 +147,8 @@ public final class SurveyedMapBuilder {
 		SortedMap<Integer, Integer> strongest = new TreeMap<>();
 		for (int s = 0; s < map.size(); s++) {
 			copyPlace(map, s, kept);
-			LevelLine line = map.device(s) == RadioMap.NO_DEVICE ? null : corrections.get(map.devices().get(map.device(s)));
+			LevelLine line = map.device(s) == RadioMap.NO_DEVICE ? null
+					: corrections.get(map.devices().get(map.device(s)));
 			strongest.clear();
 			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
 				int accessPoint = column[map.accessPoint(k)];

@@ -37,10 +37,10 @@ public final class Units {
 	/** Likewise, without keys. */
 	public static List<RuleInput> parts(SurveyedMap map, RuleScope scope) {
 		Map<String, int[]> members = switch (scope) {
-			case ARCHIVE -> Map.of("", IntStream.range(0, map.size()).toArray());
-			case SURVEY -> grouped(map, s -> map.surveys().get(map.survey(s)).id());
-			case SITE -> grouped(map, map::site);
-			case FLOOR -> grouped(map, s -> map.site(s) + ", floor " + map.map().floor(s));
+		case ARCHIVE -> Map.of("", IntStream.range(0, map.size()).toArray());
+		case SURVEY -> grouped(map, s -> map.surveys().get(map.survey(s)).id());
+		case SITE -> grouped(map, map::site);
+		case FLOOR -> grouped(map, s -> map.site(s) + ", floor " + map.map().floor(s));
 		};
 		List<RuleInput> parts = new ArrayList<>();
 		members.forEach((name, samples) -> parts

@@ -51,7 +51,8 @@ public record FileArchive(Archive archive, Intake intake, SampleKey[] keys, int 
 		boolean[] out = PositionBlocks.of(map.map()).holdOut(HELD_OUT_SHARE, seed);
 		FileArchive made = of(map, s -> !out[s]);
 		take(made.archive, named(map), s -> out[s], SurveyKind.TEST);
-		return new FileArchive(made.archive, map, made.keys, (int) IntStream.range(0, out.length).filter(s -> out[s]).count(), true);
+		return new FileArchive(made.archive, map, made.keys,
+				(int) IntStream.range(0, out.length).filter(s -> out[s]).count(), true);
 	}
 
 	private static FileArchive of(Intake map, IntPredicate wanted) {
@@ -68,13 +69,16 @@ public record FileArchive(Archive archive, Intake intake, SampleKey[] keys, int 
 	/** With running numbers in place of names that an archive cannot keep. */
 	private static Intake named(Intake intake) {
 		return intake.sampleIds().stream().allMatch(Ids::isUsableForSample) ? intake
-				: new Intake(intake.map(), IntStream.rangeClosed(1, intake.map().size()).mapToObj(Integer::toString).toList(), intake.reports(),
+				: new Intake(intake.map(),
+						IntStream.rangeClosed(1, intake.map().size()).mapToObj(Integer::toString).toList(),
+						intake.reports(),
 						intake.quarantines(), intake.notHeard(), intake.notes());
 	}
 
 	/** Sets samples aside that heard fewer access points than the rule of that name asks for; answers how many. */
 	public int setAsideFewReadings(Workers workers) {
-		List<Finding> found = RuleCheck.of(archive, new RuleRun(CleaningRules.registry().some(List.of(CLEANING))), workers).open();
+		List<Finding> found = RuleCheck
+				.of(archive, new RuleRun(CleaningRules.registry().some(List.of(CLEANING))), workers).open();
 		RemedyCommands commands = new RemedyCommands(archive);
 		found.forEach(finding -> finding.remedy().ifPresent(commands::apply));
 		return training() - ArchiveMap.of(archive).map().size();

@@ -39,7 +39,8 @@ import org.cairnfield.model.values.Scope;
  * @param released  what a device would get
  * @param measured  on the test samples; no ways where that was not asked for
  */
-public record FileRun(FileArchive files, int setAside, Split split, List<AutomaticChoice.Tried> tried, SplitOnMap onMap, SplitStudy study, SplitProposals proposals,
+public record FileRun(FileArchive files, int setAside, Split split, List<AutomaticChoice.Tried> tried, SplitOnMap onMap,
+		SplitStudy study, SplitProposals proposals,
 		ReleasedMap released, Measures measured) {
 
 	private static final String NAME = "split";
@@ -58,26 +59,34 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 		int setAside = files.setAsideFewReadings(workers);
 		int left = files.training() - setAside;
 		if (left < 2) {
-			throw new UnfitSurveyException("a map needs two samples at least, and " + left + " of " + files.keys().length + " can be used: "
-					+ cleaned(setAside, files.training())
-					+ (files.isHeldOut() ? "; " + files.tests() + " held out for testing, unless a test survey is given" : ""));
+			throw new UnfitSurveyException(
+					"a map needs two samples at least, and " + left + " of " + files.keys().length + " can be used: "
+							+ cleaned(setAside, files.training())
+							+ (files.isHeldOut()
+									? "; " + files.tests() + " held out for testing, unless a test survey is given"
+									: ""));
 		}
 		FileRun run = of(files, setAside, request, rule, workers);
 		Measures measured = Measures.timed(run.released,
 				ArchiveMap.of(files.archive(), Scope.ARCHIVE, SurveyKind.TEST).map(), PackRequest.USUAL, workers);
-		return new FileRun(files, setAside, run.split, run.tried, run.onMap, run.study, run.proposals, run.released, measured);
+		return new FileRun(files, setAside, run.split, run.tried, run.onMap, run.study, run.proposals, run.released,
+				measured);
 	}
 
-	private static FileRun of(FileArchive files, int setAside, SplitRequest request, ProposalRule rule, Workers workers) {
+	private static FileRun of(FileArchive files, int setAside, SplitRequest request, ProposalRule rule,
+			Workers workers) {
 		SplitStudies studies = new SplitStudies(1);
-		SplitMaker.Made made = new SplitMaker(studies).make(files.archive(), new SplitPlan(NAME, Scope.ARCHIVE, false, request), workers);
+		SplitMaker.Made made = new SplitMaker(studies).make(files.archive(),
+				new SplitPlan(NAME, Scope.ARCHIVE, false, request), workers);
 		Split split = made.splits().get(0);
 		List<AutomaticChoice.Tried> tried = made.choices().containsKey(NAME) ? made.choices().get(NAME).tried()
-				: List.of(new AutomaticChoice.Tried(split.getEpsilon(), split.getMinPts(), split.getSearch(), Double.NaN, Double.NaN, Double.NaN));
+				: List.of(new AutomaticChoice.Tried(split.getEpsilon(), split.getMinPts(), split.getSearch(),
+						Double.NaN, Double.NaN, Double.NaN));
 		new AddSplitsCommand(files.archive(), List.of(split)).execute();
 		SplitProposals proposals = SplitProposals.of(SplitOnMap.of(files.archive(), split), rule, workers);
 		new SetProposalsCommand(split, proposals).execute();
-		return new FileRun(files, setAside, split, tried, SplitOnMap.of(files.archive(), split), studies.study(files.archive(), Scope.ARCHIVE, request),
+		return new FileRun(files, setAside, split, tried, SplitOnMap.of(files.archive(), split),
+				studies.study(files.archive(), Scope.ARCHIVE, request),
 				proposals, ReleasedMap.approved(files.archive(), split), null);
 	}
 
@@ -88,7 +97,8 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 
 	/** What files of results call a way: nobody has approved or released anything in a run. */
 	public static String nameOf(Way way) {
-		return way.name().equals(Measures.APPROVED) ? "split+proposals" : way.name().equals(Measures.RELEASED) ? "chosen" : way.name();
+		return way.name().equals(Measures.APPROVED) ? "split+proposals"
+				: way.name().equals(Measures.RELEASED) ? "chosen" : way.name();
 	}
 
 	/** What was cleaned away, for a person. */
@@ -97,6 +107,7 @@ public record FileRun(FileArchive files, int setAside, Split split, List<Automat
 	}
 
 	private static String cleaned(int setAside, int of) {
-		return setAside + " of " + of + " samples set aside (fewer than " + Math.round(FewReadingsRule.FEWEST.usual()) + " access points heard)";
+		return setAside + " of " + of + " samples set aside (fewer than " + Math.round(FewReadingsRule.FEWEST.usual())
+				+ " access points heard)";
 	}
 }

@@ -9,10 +9,12 @@ import org.cairnfield.model.values.SampleTable;
  *
  * @param addresses of access points, by their ids
  */
-public record SampleContent(SampleRows rows, FindingMarks findings, ClusterMarks clusters, Map<String, String> addresses) {
+public record SampleContent(SampleRows rows, FindingMarks findings, ClusterMarks clusters,
+		Map<String, String> addresses) {
 
 	/** No samples. */
-	public static final SampleContent NONE = new SampleContent(SampleRows.NONE, FindingMarks.NONE, ClusterMarks.NONE, Map.of());
+	public static final SampleContent NONE = new SampleContent(SampleRows.NONE, FindingMarks.NONE, ClusterMarks.NONE,
+			Map.of());
 
 	public int size() {
 		return rows.size();

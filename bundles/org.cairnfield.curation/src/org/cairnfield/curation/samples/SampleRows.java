@@ -168,7 +168,8 @@ public final class SampleRows {
 
 	/** Whether an index means the same sample in both. Rows outlive edits, but not a survey that is taken away. */
 	public boolean hasSameRows(SampleRows other) {
-		boolean same = parts.size() == other.parts.size() && Arrays.equals(firsts, other.firsts) && Arrays.equals(rowOf, other.rowOf);
+		boolean same = parts.size() == other.parts.size() && Arrays.equals(firsts, other.firsts)
+				&& Arrays.equals(rowOf, other.rowOf);
 		for (int p = 0; same && p < parts.size(); p++) {
 			same = parts.get(p).source() == other.parts.get(p).source()
 					&& parts.get(p).table().size() == other.parts.get(p).table().size();

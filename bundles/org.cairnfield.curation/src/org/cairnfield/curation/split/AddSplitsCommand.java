@@ -55,6 +55,7 @@ public final class AddSplitsCommand extends AbstractCommand {
 	@Override
 	public String getLabel() {
 		return splits.size() == 1 ? "Keep split " + splits.get(0).getId()
-				: "Keep " + splits.size() + " splits: " + splits.stream().map(Split::getId).collect(Collectors.joining(", "));
+				: "Keep " + splits.size() + " splits: "
+						+ splits.stream().map(Split::getId).collect(Collectors.joining(", "));
 	}
 }

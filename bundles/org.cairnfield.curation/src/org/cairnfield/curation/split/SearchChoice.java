@@ -27,7 +27,8 @@ public record SearchChoice(boolean cut, int groups, int cells, boolean relative,
 	}
 
 	private static SearchChoice of(Search search) {
-		return new SearchChoice(search.cut(), search.groupProbes(), search.cellProbes(), search.relative(), search.voting().k(),
+		return new SearchChoice(search.cut(), search.groupProbes(), search.cellProbes(), search.relative(),
+				search.voting().k(),
 				search.voting().weighted());
 	}
 

@@ -87,25 +87,32 @@ public final class SplitMaker {
 	private void one(Archive archive, String id, Scope scope, SplitRequest request, Made made, Workers workers) {
 		SplitStudy study = studies.study(archive, scope, request);
 		Parameters chosen = parameters(study, request, workers);
-		made.notes.add(String.format(Locale.ROOT, "%s: ε %.6g, minPts %d; %s: %s", id, chosen.epsilon, chosen.minPts, chosen.search, chosen.reason));
-		made.splits.add(toModel(id, scope, study, study.split(chosen.epsilon, chosen.minPts, workers), chosen.search, chosen.reason,
+		made.notes.add(String.format(Locale.ROOT, "%s: ε %.6g, minPts %d; %s: %s", id, chosen.epsilon, chosen.minPts,
+				chosen.search, chosen.reason));
+		made.splits.add(toModel(id, scope, study, study.split(chosen.epsilon, chosen.minPts, workers), chosen.search,
+				chosen.reason,
 				request.seed()));
 		chosen.choice.ifPresent(choice -> made.choices.put(id, choice));
 	}
 
-	private record Parameters(double epsilon, int minPts, Search search, String reason, Optional<AutomaticChoice.Choice> choice) {
+	private record Parameters(double epsilon, int minPts, Search search, String reason,
+			Optional<AutomaticChoice.Choice> choice) {
 	}
 
 	private static Parameters parameters(SplitStudy study, SplitRequest request, Workers workers) {
 		boolean reduced = study.pcaShare().isPresent();
 		int minPts = request.minPts().orElse(reduced ? SplitStudy.USUAL_MIN_PTS : AutomaticChoice.MIN_PTS);
-		String given = request.search().filter(Search.PUBLISHED::equals).isPresent() ? "the published method" : "as asked for";
+		String given = request.search().filter(Search.PUBLISHED::equals).isPresent() ? "the published method"
+				: "as asked for";
 		if (request.epsilon().isPresent() && request.search().isPresent()) {
-			return new Parameters(request.epsilon().getAsDouble(), minPts, request.search().get(), given, Optional.empty());
+			return new Parameters(request.epsilon().getAsDouble(), minPts, request.search().get(), given,
+					Optional.empty());
 		}
 		if (reduced) {
-			return new Parameters(request.epsilon().orElse(study.startEpsilon(workers)), minPts, request.search().orElse(Search.PUBLISHED),
-					request.search().isPresent() ? given : "the published method, since searches of a reduced map are not tried",
+			return new Parameters(request.epsilon().orElse(study.startEpsilon(workers)), minPts,
+					request.search().orElse(Search.PUBLISHED),
+					request.search().isPresent() ? given
+							: "the published method, since searches of a reduced map are not tried",
 					Optional.empty());
 		}
 		AutomaticChoice.Choice choice = request.epsilon().isPresent()
@@ -118,10 +125,14 @@ public final class SplitMaker {
 	/** Why a combination was taken, for a person. */
 	public static String reason(AutomaticChoice.Choice choice, AutomaticChoice.Tried taken) {
 		if (Double.isNaN(taken.meanErrorMetres())) {
-			return "nothing to choose from: " + (choice.leftOut().isNothing() ? "no samples are close enough to each other to be a cluster" : "no time to try a search");
+			return "nothing to choose from: "
+					+ (choice.leftOut().isNothing() ? "no samples are close enough to each other to be a cluster"
+							: "no time to try a search");
 		}
-		return String.format(Locale.ROOT, "%s of %d tried on %d held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons%s",
-				taken.equals(choice.best()) ? "best" : "picked by hand", choice.tried().size(), choice.questions(), taken.meanErrorMetres(),
+		return String.format(Locale.ROOT,
+				"%s of %d tried on %d held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons%s",
+				taken.equals(choice.best()) ? "best" : "picked by hand", choice.tried().size(), choice.questions(),
+				taken.meanErrorMetres(),
 				100 * taken.comparisonShare(), leftOut(choice.leftOut()));
 	}
 
@@ -130,7 +141,8 @@ public final class SplitMaker {
 		List<String> words = new ArrayList<>();
 		if (!leftOut.sites().isEmpty()) {
 			String names = String.join(", ", leftOut.sites().subList(0, Math.min(MOST_NAMES, leftOut.sites().size())));
-			words.add(count(leftOut.sites().size(), "site") + " (" + names + (leftOut.sites().size() > MOST_NAMES ? ", …" : "") + ")");
+			words.add(count(leftOut.sites().size(), "site") + " (" + names
+					+ (leftOut.sites().size() > MOST_NAMES ? ", …" : "") + ")");
 		}
 		if (leftOut.holdOuts() > 0) {
 			words.add(count(leftOut.holdOuts(), "hold-out"));
@@ -146,7 +158,8 @@ public final class SplitMaker {
 	}
 
 	/** A trial as an archive keeps it, without proposals. */
-	public static Split toModel(String id, Scope scope, SplitStudy study, Trial trial, Search search, String reason, long seed) {
+	public static Split toModel(String id, Scope scope, SplitStudy study, Trial trial, Search search, String reason,
+			long seed) {
 		Split split = ModelFactory.eINSTANCE.createSplit();
 		split.setId(id);
 		split.setScope(scope);

@@ -15,7 +15,8 @@ public record SplitPlan(String name, Scope scope, boolean perFloor, SplitRequest
 	/** @throws IllegalArgumentException for a name that cannot be an id */
 	public SplitPlan {
 		if (!Ids.isUsable(name)) {
-			throw new IllegalArgumentException("a split is named by letters, digits, '_', '-' and '.', not '" + name + "'");
+			throw new IllegalArgumentException(
+					"a split is named by letters, digits, '_', '-' and '.', not '" + name + "'");
 		}
 	}
 }

@@ -52,12 +52,14 @@ public record SplitRequest(Representation representation, Distance distance, Opt
 	 */
 	public static SplitRequest named(String representation, String distance, OptionalDouble epsilon, OptionalInt minPts,
 			OptionalDouble pcaShare, Optional<Search> search, long seed) {
-		return new SplitRequest(Representation.named(representation), Distance.named(distance), epsilon, minPts, pcaShare, search, USUAL_TIME, seed);
+		return new SplitRequest(Representation.named(representation), Distance.named(distance), epsilon, minPts,
+				pcaShare, search, USUAL_TIME, seed);
 	}
 
 	/** The same with ε and minPts given, searched as published. */
 	public SplitRequest published(double givenEpsilon, int givenMinPts) {
-		return new SplitRequest(representation, distance, OptionalDouble.of(givenEpsilon), OptionalInt.of(givenMinPts), pcaShare,
+		return new SplitRequest(representation, distance, OptionalDouble.of(givenEpsilon), OptionalInt.of(givenMinPts),
+				pcaShare,
 				Optional.of(Search.PUBLISHED), most, seed);
 	}
 

@@ -34,7 +34,8 @@ public final class SplitScopes {
 			all += samples;
 			entries.add(new Entry(Scope.site(site.getId()), ArchiveMap.nameOf(site), samples));
 			levels.forEach((level, count) -> entries
-					.add(new Entry(Scope.floor(site.getId(), level), ArchiveMap.nameOf(site) + ", floor " + level, count)));
+					.add(new Entry(Scope.floor(site.getId(), level), ArchiveMap.nameOf(site) + ", floor " + level,
+							count)));
 		}
 		entries.add(0, new Entry(Scope.ARCHIVE, "Archive", all));
 		return entries;

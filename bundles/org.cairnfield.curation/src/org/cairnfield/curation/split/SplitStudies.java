@@ -46,8 +46,9 @@ public final class SplitStudies {
 			OptionalDouble pcaShare) {
 		ArchiveMap map = ArchiveMap.of(archive, scope, SurveyKind.TRAINING);
 		if (map.map().size() < 2) {
-			throw new UnfitSurveyException("a split needs two samples at least, and " + scope + " has " + map.map().size()
-					+ " that are kept in training surveys");
+			throw new UnfitSurveyException(
+					"a split needs two samples at least, and " + scope + " has " + map.map().size()
+							+ " that are kept in training surveys");
 		}
 		long names = 0;
 		for (int s = 0; s < map.map().size(); s++) {

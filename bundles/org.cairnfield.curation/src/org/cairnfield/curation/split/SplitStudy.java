@@ -97,7 +97,9 @@ public final class SplitStudy {
 	public KDistanceCurve curve(int minPts, Workers workers) {
 		return answer(() -> {
 			PointSet points = points(workers);
-			return KDistanceCurve.of(minPts > points.size() ? new double[0] : KDistances.of(points, workers, minPts).sorted(minPts), minPts);
+			return KDistanceCurve.of(
+					minPts > points.size() ? new double[0] : KDistances.of(points, workers, minPts).sorted(minPts),
+					minPts);
 		}, "curve", minPts);
 	}
 
@@ -108,7 +110,8 @@ public final class SplitStudy {
 	 * @param minPts  1 or more, the sample itself counted
 	 */
 	public Trial split(double epsilon, int minPts, Workers workers) {
-		return answer(() -> new Trial(epsilon, minPts, Dbscan.cluster(points(workers), epsilon, minPts, workers)), "split",
+		return answer(() -> new Trial(epsilon, minPts, Dbscan.cluster(points(workers), epsilon, minPts, workers)),
+				"split",
 				epsilon, minPts);
 	}
 
@@ -137,12 +140,14 @@ public final class SplitStudy {
 	/** Likewise the search alone. */
 	public AutomaticChoice.Choice chooseSearch(double epsilon, int minPts, Duration most, long seed, Workers workers) {
 		requireNotReduced("a search is");
-		return answer(() -> AutomaticChoice.searchFor(signals, epsilon, minPts, seed, most, workers), "search", epsilon, minPts, most, seed);
+		return answer(() -> AutomaticChoice.searchFor(signals, epsilon, minPts, seed, most, workers), "search", epsilon,
+				minPts, most, seed);
 	}
 
 	private void requireNotReduced(String what) {
 		if (pcaShare.isPresent()) {
-			throw new UnfitSurveyException(what + " not had of a map reduced to principal components: give ε, minPts and a search");
+			throw new UnfitSurveyException(
+					what + " not had of a map reduced to principal components: give ε, minPts and a search");
 		}
 	}
 
@@ -171,7 +176,8 @@ public final class SplitStudy {
 				synchronized (answers) {
 					answers.putIfAbsent(List.of("split", cell.epsilon(), cell.minPts()), trial);
 				}
-				cells.add(new SweepCell(cell.epsilon(), cell.minPts(), trial.clusters(), trial.noiseShare(), trial.largestShare(),
+				cells.add(new SweepCell(cell.epsilon(), cell.minPts(), trial.clusters(), trial.noiseShare(),
+						trial.largestShare(),
 						Double.NaN, Double.NaN));
 			}
 			return new SweepTable(epsilons.clone(), minPts.clone(), List.copyOf(cells), "");

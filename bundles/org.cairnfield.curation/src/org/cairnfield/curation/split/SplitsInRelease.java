@@ -54,10 +54,12 @@ public final class SplitsInRelease {
 			Split split = archive.getSplits().stream().filter(s -> s.getId().equals(name)).findFirst()
 					.orElseThrow(() -> new UnfitSurveyException("the archive has no split '" + name + "'; it has "
 							+ (archive.getSplits().isEmpty() ? "none"
-									: archive.getSplits().stream().map(Split::getId).collect(Collectors.joining(", ")))));
+									: archive.getSplits().stream().map(Split::getId)
+											.collect(Collectors.joining(", ")))));
 			found.stream().filter(other -> overlap(other.getScope(), split.getScope())).findFirst().ifPresent(other -> {
-				throw new UnfitSurveyException("a release takes splits of different floors or sites, and " + other.getId() + " and "
-						+ split.getId() + " overlap: choose one of them");
+				throw new UnfitSurveyException(
+						"a release takes splits of different floors or sites, and " + other.getId() + " and "
+								+ split.getId() + " overlap: choose one of them");
 			});
 			found.add(split);
 		}
@@ -83,7 +85,8 @@ public final class SplitsInRelease {
 
 		/** @param chosen of that archive */
 		public Choose(Archive archive, Collection<Split> chosen) {
-			super("Take " + chosen.stream().map(Split::getId).collect(Collectors.joining(", ")) + " for the next release");
+			super("Take " + chosen.stream().map(Split::getId).collect(Collectors.joining(", "))
+					+ " for the next release");
 			this.archive = archive;
 			this.chosen = List.copyOf(chosen);
 		}

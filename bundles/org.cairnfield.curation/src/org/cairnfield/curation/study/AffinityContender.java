@@ -34,8 +34,10 @@ record AffinityContender(double factor, long seed) implements Contender {
 
 	@Override
 	public Optional<Searchable> build(Signals map, Shared shared, Workers workers) {
-		AffinityPropagation.Result found = AffinityPropagation.cluster(map, AffinityPropagation.Settings.usual(seed).withPreference(-factor * medianDistance(map)), workers);
-		String landmarks = found.landmarks() == 0 ? "" : found.landmarks() + " landmarks, the others with the nearest exemplar";
+		AffinityPropagation.Result found = AffinityPropagation.cluster(map,
+				AffinityPropagation.Settings.usual(seed).withPreference(-factor * medianDistance(map)), workers);
+		String landmarks = found.landmarks() == 0 ? ""
+				: found.landmarks() + " landmarks, the others with the nearest exemplar";
 		String unsteady = found.converged() ? "" : "not at rest after " + found.rounds() + " rounds";
 		String note = landmarks + (landmarks.isEmpty() || unsteady.isEmpty() ? "" : ", ") + unsteady;
 		return Optional.of(new SplitSearchable(map, found.clustering(), found.clustering(), asked -> asked, note));

@@ -105,8 +105,10 @@ public enum CommonPractice {
 		StudyRow dropped = table.row(map, StudyMethod.DBSCAN).orElse(null);
 		StudyRow correlated = table.row(map, StudyMethod.DBSCAN_CORRELATION).orElse(null);
 		StudyRow reduced = table.row(map, StudyMethod.DBSCAN_PCA).orElse(null);
-		boolean known = dropped != null && (correlated != null || ordinal() <= DROPPED_COMPARISONS.ordinal()) && (reduced != null || this != PCA_ERROR);
-		return known ? Optional.of(change(new Rows(dropped, correlated, reduced))).filter(Double::isFinite) : Optional.empty();
+		boolean known = dropped != null && (correlated != null || ordinal() <= DROPPED_COMPARISONS.ordinal())
+				&& (reduced != null || this != PCA_ERROR);
+		return known ? Optional.of(change(new Rows(dropped, correlated, reduced))).filter(Double::isFinite)
+				: Optional.empty();
 	}
 
 	/** @param change of {@link #on} */

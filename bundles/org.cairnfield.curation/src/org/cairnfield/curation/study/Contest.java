@@ -24,7 +24,8 @@ record Contest(List<Entry> published, List<Entry> best, double seconds) {
 	record Entry(Contender contender, Search search, TrialScore score) {
 
 		StudyRow.Tried tried(StudyMethod method) {
-			return new StudyRow.Tried(method.code(), contender.setting(), search.code(), score.meanErrorMetres(), score.comparisonShare(), score.sampleShare());
+			return new StudyRow.Tried(method.code(), contender.setting(), search.code(), score.meanErrorMetres(),
+					score.comparisonShare(), score.sampleShare());
 		}
 	}
 
@@ -36,7 +37,8 @@ record Contest(List<Entry> published, List<Entry> best, double seconds) {
 	 *
 	 * @param samples of the whole map
 	 */
-	static Contest of(List<HeldOut> heldOuts, List<Contender> contenders, int samples, long seed, Shared shared, Workers workers) {
+	static Contest of(List<HeldOut> heldOuts, List<Contender> contenders, int samples, long seed, Shared shared,
+			Workers workers) {
 		long begin = System.nanoTime();
 		Map<Key, List<TrialScore>> scores = new LinkedHashMap<>();
 		Set<Contender> notForDevices = new HashSet<>();
@@ -45,7 +47,8 @@ record Contest(List<Entry> published, List<Entry> best, double seconds) {
 				workers.checkCancelled();
 				contender.build(heldOut.signals(), shared, workers).ifPresent(built -> {
 					built.tried(heldOut, samples, seed, workers)
-							.forEach((search, score) -> scores.computeIfAbsent(new Key(contender, search), key -> new ArrayList<>()).add(score));
+							.forEach((search, score) -> scores
+									.computeIfAbsent(new Key(contender, search), key -> new ArrayList<>()).add(score));
 					if (!built.isForDevices()) {
 						notForDevices.add(contender);
 					}
@@ -59,7 +62,11 @@ record Contest(List<Entry> published, List<Entry> best, double seconds) {
 				entries.add(new Entry(key.contender, key.search, mean));
 			}
 		});
-		return new Contest(TrialScore.ranked(entries.stream().filter(e -> e.search.equals(Search.PUBLISHED)).toList(), Entry::score, samples),
-				TrialScore.ranked(entries.stream().filter(e -> !notForDevices.contains(e.contender)).toList(), Entry::score, samples), (System.nanoTime() - begin) / 1e9);
+		return new Contest(
+				TrialScore.ranked(entries.stream().filter(e -> e.search.equals(Search.PUBLISHED)).toList(),
+						Entry::score, samples),
+				TrialScore.ranked(entries.stream().filter(e -> !notForDevices.contains(e.contender)).toList(),
+						Entry::score, samples),
+				(System.nanoTime() - begin) / 1e9);
 	}
 }

@@ -48,24 +48,29 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 		static final List<Place> FEW = all(new int[] { 3 }, 0.3, 0.5);
 
 		private static List<Place> all(int[] minPts, double... shares) {
-			return Arrays.stream(minPts).boxed().flatMap(m -> Arrays.stream(shares).mapToObj(share -> new Place(m, share))).toList();
+			return Arrays.stream(minPts).boxed()
+					.flatMap(m -> Arrays.stream(shares).mapToObj(share -> new Place(m, share))).toList();
 		}
 
 		/** Clusters of each place, those without any left out; neighbours are found for all places at once. */
 		static Map<Place, Clustering> clusters(PointSet points, List<Place> places, Workers workers) {
-			int[] minPts = places.stream().mapToInt(Place::minPts).distinct().filter(m -> m < points.samples()).toArray();
+			int[] minPts = places.stream().mapToInt(Place::minPts).distinct().filter(m -> m < points.samples())
+					.toArray();
 			Map<Place, Clustering> found = new HashMap<>();
 			if (minPts.length == 0) {
 				return found;
 			}
-			KDistances distances = KDistances.of(points, workers, Arrays.stream(minPts).flatMap(m -> IntStream.of(m - 1, m)).distinct().toArray());
+			KDistances distances = KDistances.of(points, workers,
+					Arrays.stream(minPts).flatMap(m -> IntStream.of(m - 1, m)).distinct().toArray());
 			Map<Place, Double> epsilons = new HashMap<>();
 			places.stream().filter(place -> place.minPts < points.samples()).forEach(place -> epsilons.put(place,
-					KDistanceCurve.of(apart(distances.sorted(place.minPts)), place.minPts).epsilonAt(place.curveShare)));
+					KDistanceCurve.of(apart(distances.sorted(place.minPts)), place.minPts)
+							.epsilonAt(place.curveShare)));
 			double[] grid = epsilons.values().stream().mapToDouble(e -> e).sorted().distinct().toArray();
 			for (Sweep.Cell cell : Sweep.run(points, grid, minPts, distances, workers)) {
 				epsilons.forEach((place, epsilon) -> {
-					if (place.minPts == cell.minPts() && epsilon == cell.epsilon() && cell.clustering().clusters() > 0) {
+					if (place.minPts == cell.minPts() && epsilon == cell.epsilon()
+							&& cell.clustering().clusters() > 0) {
 						found.put(place, cell.clustering());
 					}
 				});
@@ -81,7 +86,8 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 
 		@Override
 		public String toString() {
-			return String.format(Locale.ROOT, "ε at %.0f %% of the k-distance curve, minPts %d", 100 * curveShare, minPts);
+			return String.format(Locale.ROOT, "ε at %.0f %% of the k-distance curve, minPts %d", 100 * curveShare,
+					minPts);
 		}
 	}
 
@@ -135,8 +141,10 @@ record DbscanContender(Place place, double pcaShare, Noise noise) implements Con
 	@Override
 	public Optional<Searchable> build(Signals map, Shared shared, Workers workers) {
 		List<Place> places = shared.isKept() ? pcaShare == 0 ? PLACES : Place.FEW : List.of(place);
-		Map<Place, Clustering> found = shared.answer(map, List.of("dbscan", pcaShare), () -> Place.clusters(points(map, workers), places, workers));
-		return Optional.ofNullable(found.get(place)).map(clusters -> new SplitSearchable(map, noise.treated(map, clusters, workers), clusters));
+		Map<Place, Clustering> found = shared.answer(map, List.of("dbscan", pcaShare),
+				() -> Place.clusters(points(map, workers), places, workers));
+		return Optional.ofNullable(found.get(place))
+				.map(clusters -> new SplitSearchable(map, noise.treated(map, clusters, workers), clusters));
 	}
 
 	private PointSet points(Signals map, Workers workers) {

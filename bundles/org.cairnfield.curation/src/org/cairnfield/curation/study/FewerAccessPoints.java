@@ -54,7 +54,8 @@ public record FewerAccessPoints(List<Step> steps) {
 
 		@Override
 		public String toString() {
-			return String.format(Locale.ROOT, "%d access points: %.2f m, %.1f %% compared, %,.0f bytes", kept, errorM, 100 * comparisonShare, bytes);
+			return String.format(Locale.ROOT, "%d access points: %.2f m, %.1f %% compared, %,.0f bytes", kept, errorM,
+					100 * comparisonShare, bytes);
 		}
 	}
 
@@ -71,27 +72,36 @@ public record FewerAccessPoints(List<Step> steps) {
 	public static FewerAccessPoints of(Archive archive, long seed, Workers workers) {
 		RadioMap map = ArchiveMap.of(archive, Scope.ARCHIVE, SurveyKind.TRAINING).map();
 		if (map.size() < FEWEST_SAMPLES) {
-			throw new UnfitSurveyException("there are " + map.size() + " samples; to judge access points takes " + FEWEST_SAMPLES);
+			throw new UnfitSurveyException(
+					"there are " + map.size() + " samples; to judge access points takes " + FEWEST_SAMPLES);
 		}
 		Signals signals = Signals.of(map);
 		int all = (int) IntStream.range(0, map.accessPointCount()).filter(heard(map)::contains).count();
 		List<HeldOut> heldOuts = HeldOut.several(signals, seed);
 		Shared shared = Shared.kept();
-		Contest whole = Contest.of(heldOuts, Stream.concat(DbscanContender.all(Noise.CORRELATED).stream(), KMeansContender.all(map.size(), seed).stream()).toList(),
+		Contest whole = Contest.of(heldOuts,
+				Stream.concat(DbscanContender.all(Noise.CORRELATED).stream(),
+						KMeansContender.all(map.size(), seed).stream()).toList(),
 				map.size(), seed, shared, workers);
-		Contest fewer = Contest.of(heldOuts, OrthogonalContender.all(map.accessPointCount(), seed), map.size(), seed, shared, workers);
+		Contest fewer = Contest.of(heldOuts, OrthogonalContender.all(map.accessPointCount(), seed), map.size(), seed,
+				shared, workers);
 		if (whole.best().isEmpty()) {
 			throw new UnfitSurveyException("no samples are close enough to each other to be a cluster");
 		}
 		List<Step> steps = new ArrayList<>(List.of(step(all, List.of(), whole.best().get(0).score(), map)));
-		int[] kept = fewer.best().stream().mapToInt(entry -> accessPoints(entry.contender())).distinct().sorted().toArray();
+		int[] kept = fewer.best().stream().mapToInt(entry -> accessPoints(entry.contender())).distinct().sorted()
+				.toArray();
 		if (kept.length > 0) {
-			OrthogonalSearch search = OrthogonalSearch.of(new SignalMatrix(signals), PlaceOutputs.of(map), kept[kept.length - 1], 1, workers);
+			OrthogonalSearch search = OrthogonalSearch.of(new SignalMatrix(signals), PlaceOutputs.of(map),
+					kept[kept.length - 1], 1, workers);
 			for (int k = kept.length - 1; k >= 0; k--) {
 				int number = kept[k];
-				Set<Integer> columns = Arrays.stream(search.columns()).limit(number).boxed().collect(Collectors.toSet());
-				List<String> others = heard(map).stream().filter(a -> !columns.contains(a)).map(map.accessPoints()::get).sorted().toList();
-				TrialScore score = fewer.best().stream().filter(entry -> accessPoints(entry.contender()) == number).findFirst().orElseThrow().score();
+				Set<Integer> columns = Arrays.stream(search.columns()).limit(number).boxed()
+						.collect(Collectors.toSet());
+				List<String> others = heard(map).stream().filter(a -> !columns.contains(a)).map(map.accessPoints()::get)
+						.sorted().toList();
+				TrialScore score = fewer.best().stream().filter(entry -> accessPoints(entry.contender()) == number)
+						.findFirst().orElseThrow().score();
 				steps.add(step(columns.size(), others, score, map.hearing(columns::contains)));
 			}
 		}
@@ -107,7 +117,8 @@ public record FewerAccessPoints(List<Step> steps) {
 	}
 
 	private static Set<Integer> heard(RadioMap map) {
-		return IntStream.range(0, map.size()).flatMap(s -> IntStream.range(map.firstReading(s), map.endReading(s))).map(map::accessPoint).boxed()
+		return IntStream.range(0, map.size()).flatMap(s -> IntStream.range(map.firstReading(s), map.endReading(s)))
+				.map(map::accessPoint).boxed()
 				.collect(Collectors.toSet());
 	}
 

@@ -24,7 +24,9 @@ record KMeansContender(double factor, long seed) implements Contender {
 
 	/** @param samples of the map */
 	static List<Contender> all(int samples, long seed) {
-		return DoubleStream.concat(Arrays.stream(FACTORS), DoubleStream.of(Math.sqrt(samples) / SMALL_CELL).filter(f -> f > FACTORS[FACTORS.length - 1]))
+		return DoubleStream
+				.concat(Arrays.stream(FACTORS),
+						DoubleStream.of(Math.sqrt(samples) / SMALL_CELL).filter(f -> f > FACTORS[FACTORS.length - 1]))
 				.<Contender>mapToObj(factor -> new KMeansContender(factor, seed)).toList();
 	}
 
@@ -40,7 +42,8 @@ record KMeansContender(double factor, long seed) implements Contender {
 	}
 
 	Clustering cells(Signals map, Shared shared, Workers workers) {
-		return shared.answer(map, List.of("k-means", factor), () -> KMeans.cluster(points(map), number(map.size()), KMeans.Start.SPREAD, seed, workers));
+		return shared.answer(map, List.of("k-means", factor),
+				() -> KMeans.cluster(points(map), number(map.size()), KMeans.Start.SPREAD, seed, workers));
 	}
 
 	/** Of a map of so many samples. */

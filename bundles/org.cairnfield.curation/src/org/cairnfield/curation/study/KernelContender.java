@@ -48,19 +48,25 @@ record KernelContender(int directions, Then then, long seed) implements Contende
 		KernelReduction reduction = shared.answer(map, List.of("kernel reduction"), () -> reduction(map, workers));
 		int components = Math.min(directions, reduction.columns());
 		if (then == null) {
-			int landmarks = (int) Math.max(2, Math.min(GaussianProcess.MOST_INPUTS, TrialScore.allowedShare(map.size()) * map.size()));
-			return Optional.of(new RegressedSearchable(map, RegressedPositions.of(map, reduction, components, landmarks, seed, workers), components));
+			int landmarks = (int) Math.max(2,
+					Math.min(GaussianProcess.MOST_INPUTS, TrialScore.allowedShare(map.size()) * map.size()));
+			return Optional.of(new RegressedSearchable(map,
+					RegressedPositions.of(map, reduction, components, landmarks, seed, workers), components));
 		}
-		double[][] scores = shared.answer(map, List.of("kernel scores", components), () -> reduction.scores(new SignalMatrix(map), components));
-		Then.Basis along = new Then.Basis(components + " directions", map, new DensePoints(scores, Distance.EUCLIDEAN), KMeans.points(scores, Distance.EUCLIDEAN));
+		double[][] scores = shared.answer(map, List.of("kernel scores", components),
+				() -> reduction.scores(new SignalMatrix(map), components));
+		Then.Basis along = new Then.Basis(components + " directions", map, new DensePoints(scores, Distance.EUCLIDEAN),
+				KMeans.points(scores, Distance.EUCLIDEAN));
 		return then.cells(along, shared, workers).map(cells -> new SplitSearchable(map, cells.all(), cells.found()));
 	}
 
 	private KernelReduction reduction(Signals map, Workers workers) {
 		KernelReduction.Settings usual = KernelReduction.Settings.usual(seed);
 		try {
-			return KernelReduction.of(new SignalMatrix(map), PlaceOutputs.of(map.map()), new KernelReduction.Settings(usual.inputScale(), usual.outputScale(),
-					usual.ridge(), LANDMARKS, seed), workers);
+			return KernelReduction.of(new SignalMatrix(map), PlaceOutputs.of(map.map()),
+					new KernelReduction.Settings(usual.inputScale(), usual.outputScale(),
+							usual.ridge(), LANDMARKS, seed),
+					workers);
 		} catch (IllegalArgumentException e) {
 			throw new UnfitSurveyException("too large: " + e.getMessage());
 		}

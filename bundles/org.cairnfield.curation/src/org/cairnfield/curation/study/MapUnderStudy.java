@@ -50,7 +50,8 @@ final class MapUnderStudy {
 
 	/** A row without figures. */
 	StudyRow skipped(StudyMethod method, String why) {
-		return new StudyRow(map.name(), method.code(), signals.size(), map.test().size(), map.isHeldOut(), map.setAside(), budgetShare(), null, "", null,
+		return new StudyRow(map.name(), method.code(), signals.size(), map.test().size(), map.isHeldOut(),
+				map.setAside(), budgetShare(), null, "", null,
 				List.of(), null, 0, 0, why, limitSeconds);
 	}
 
@@ -59,7 +60,8 @@ final class MapUnderStudy {
 	}
 
 	private StudyRow plain(StudyMethod method, StudyRow.Figures figures) {
-		return new StudyRow(map.name(), method.code(), signals.size(), map.test().size(), map.isHeldOut(), map.setAside(), budgetShare(), figures,
+		return new StudyRow(map.name(), method.code(), signals.size(), map.test().size(), map.isHeldOut(),
+				map.setAside(), budgetShare(), figures,
 				method.how(), null, List.of(), null, 0, 0, null, limitSeconds);
 	}
 
@@ -77,7 +79,8 @@ final class MapUnderStudy {
 			return contest.published().get(0);
 		}
 		String setting = contest(StudyMethod.DBSCAN, workers).published().get(0).contender().setting();
-		return contest.published().stream().filter(entry -> entry.contender().setting().equals(setting)).findFirst().orElse(contest.published().get(0));
+		return contest.published().stream().filter(entry -> entry.contender().setting().equals(setting)).findFirst()
+				.orElse(contest.published().get(0));
 	}
 
 	private StudyRow chosen(List<StudyRow> others, Workers workers) {
@@ -89,21 +92,27 @@ final class MapUnderStudy {
 		List<StudyRow.Tried> ranked = TrialScore.ranked(bests, StudyRow.Tried::score, signals.size());
 		StudyRow.Tried best = ranked.get(0);
 		StudyMethod method = StudyMethod.of(best.method());
-		Contender contender = contenders(method).stream().filter(c -> c.setting().equals(best.setting())).findFirst().orElseThrow();
+		Contender contender = contenders(method).stream().filter(c -> c.setting().equals(best.setting())).findFirst()
+				.orElseThrow();
 		Search search = Search.parse(best.search());
-		return measured(StudyMethod.CHOSEN, contender, search, best.method() + ", " + best.setting() + "; " + search, ranked, null,
+		return measured(StudyMethod.CHOSEN, contender, search, best.method() + ", " + best.setting() + "; " + search,
+				ranked, null,
 				others.stream().mapToDouble(StudyRow::choiceS).sum(), workers);
 	}
 
-	private StudyRow measured(StudyMethod method, Contender contender, Search search, String how, List<StudyRow.Tried> tried, StudyRow.Tried best,
+	private StudyRow measured(StudyMethod method, Contender contender, Search search, String how,
+			List<StudyRow.Tried> tried, StudyRow.Tried best,
 			double choiceSeconds, Workers workers) {
 		long begin = System.nanoTime();
-		Searchable built = contender.build(signals, Shared.NOTHING, workers).orElseThrow(() -> new UnfitSurveyException("no samples are close enough to each other to be a cluster"));
+		Searchable built = contender.build(signals, Shared.NOTHING, workers).orElseThrow(
+				() -> new UnfitSurveyException("no samples are close enough to each other to be a cluster"));
 		Searchable.Searched ready = built.ready(search, seed, workers);
 		double offlineSeconds = (System.nanoTime() - begin) / 1e9;
 		StudyRow.Figures figures = measure.of(method.code(), ready, ready::bytes, workers);
-		return new StudyRow(map.name(), method.code(), signals.size(), map.test().size(), map.isHeldOut(), map.setAside(), budgetShare(), figures,
-				how + (built.note().isEmpty() ? "" : "; " + built.note()), built.shape(), tried, best, offlineSeconds, choiceSeconds, null, limitSeconds);
+		return new StudyRow(map.name(), method.code(), signals.size(), map.test().size(), map.isHeldOut(),
+				map.setAside(), budgetShare(), figures,
+				how + (built.note().isEmpty() ? "" : "; " + built.note()), built.shape(), tried, best, offlineSeconds,
+				choiceSeconds, null, limitSeconds);
 	}
 
 	/** @throws UnfitSurveyException where no setting finds positions */

@@ -28,11 +28,14 @@ import org.cairnfield.model.values.Scope;
 public final class MethodSplits {
 
 	/** Methods besides DBSCAN whose splits can be kept. */
-	public static final List<StudyMethod> KEPT = List.of(StudyMethod.K_MEANS, StudyMethod.AFFINITY, StudyMethod.KERNEL_REDUCTION);
+	public static final List<StudyMethod> KEPT = List.of(StudyMethod.K_MEANS, StudyMethod.AFFINITY,
+			StudyMethod.KERNEL_REDUCTION);
 
 	private static final Map<StudyMethod, String> WHY_NOT = Map.of(
-			StudyMethod.K_MEANS_OVERLAP, "its zones overlap, and a split that is kept has each sample in one cluster; keep k-means, and have several cells searched",
-			StudyMethod.ORTHOGONAL_SEARCH, "it leaves access points out, which is for the whole map; set them aside first, then split by DBSCAN",
+			StudyMethod.K_MEANS_OVERLAP,
+			"its zones overlap, and a split that is kept has each sample in one cluster; keep k-means, and have several cells searched",
+			StudyMethod.ORTHOGONAL_SEARCH,
+			"it leaves access points out, which is for the whole map; set them aside first, then split by DBSCAN",
 			StudyMethod.CHOSEN, "it is a choice, not a method; choose it with \"best\"");
 
 	private final SplitMaker dbscan = new SplitMaker(new SplitStudies(1));
@@ -41,7 +44,8 @@ public final class MethodSplits {
 	/** Why a method cannot be kept; empty where it can. */
 	public static Optional<String> whyNot(StudyMethod method) {
 		return KEPT.contains(method) ? Optional.empty()
-				: Optional.of(WHY_NOT.getOrDefault(method, method.isPlain() ? "it splits nothing" : "DBSCAN is what is kept without naming a method"));
+				: Optional.of(WHY_NOT.getOrDefault(method,
+						method.isPlain() ? "it splits nothing" : "DBSCAN is what is kept without naming a method"));
 	}
 
 	/** A setting that was found best, and what a split of it looks like. */
@@ -56,7 +60,8 @@ public final class MethodSplits {
 	 * @throws UnfitSurveyException where the scope cannot be split so, or not in the time
 	 */
 	public SplitMaker.Made make(Archive archive, SplitPlan plan, StudyMethod method, Workers workers) {
-		return SplitMaker.each(archive, plan, (id, scope, made) -> keep(id, scope, plan, found(archive, scope, plan, method, workers), made, workers));
+		return SplitMaker.each(archive, plan, (id, scope, made) -> keep(id, scope, plan,
+				found(archive, scope, plan, method, workers), made, workers));
 	}
 
 	/** Makes splits by whatever wins on held-out training positions: DBSCAN, or one of {@link #KEPT}. What was tried is among the notes. */
@@ -68,12 +73,14 @@ public final class MethodSplits {
 		SplitMaker.Made byDensity = dbscan.make(archive, new SplitPlan(id, scope, false, plan.request()), workers);
 		AutomaticChoice.Tried density = byDensity.choices().get(id).best();
 		List<Found> others = new ArrayList<>();
-		List<String> told = new ArrayList<>(List.of(told("dbscan", density.meanErrorMetres(), density.comparisonShare())));
+		List<String> told = new ArrayList<>(
+				List.of(told("dbscan", density.meanErrorMetres(), density.comparisonShare())));
 		for (StudyMethod method : KEPT) {
 			try {
 				Found found = found(archive, scope, plan, method, workers);
 				others.add(found);
-				told.add(told(method.code(), found.entry.score().meanErrorMetres(), found.entry.score().comparisonShare()));
+				told.add(told(method.code(), found.entry.score().meanErrorMetres(),
+						found.entry.score().comparisonShare()));
 			} catch (UnfitSurveyException e) {
 				told.add(method.code() + " skipped: " + e.getMessage());
 			}
@@ -93,35 +100,45 @@ public final class MethodSplits {
 	}
 
 	private static String told(String method, double metres, double share) {
-		return Double.isNaN(metres) ? method + " finds nothing" : String.format(Locale.ROOT, "%s %.3f m at %.1f %% of the comparisons", method, metres, 100 * share);
+		return Double.isNaN(metres) ? method + " finds nothing"
+				: String.format(Locale.ROOT, "%s %.3f m at %.1f %% of the comparisons", method, metres, 100 * share);
 	}
 
 	private Found found(Archive archive, Scope scope, SplitPlan plan, StudyMethod method, Workers workers) {
 		SplitStudy study = studies.study(archive, scope, plan.request());
 		long seed = plan.request().seed();
 		List<Contender> contenders = switch (method) {
-			case K_MEANS -> KMeansContender.all(study.signals().size(), seed);
-			case AFFINITY -> AffinityContender.all(seed);
-			case KERNEL_REDUCTION -> KernelContender.all(seed);
-			default -> throw new IllegalArgumentException(method + " is not kept: " + whyNot(method).orElse(""));
+		case K_MEANS -> KMeansContender.all(study.signals().size(), seed);
+		case AFFINITY -> AffinityContender.all(seed);
+		case KERNEL_REDUCTION -> KernelContender.all(seed);
+		default -> throw new IllegalArgumentException(method + " is not kept: " + whyNot(method).orElse(""));
 		};
 		Contest contest = TimeLimit.of(plan.request().most())
-				.run(workers, within -> Contest.of(HeldOut.several(study.signals(), seed), contenders, study.signals().size(), seed, Shared.kept(), within))
-				.orElseThrow(() -> new UnfitSurveyException("too slow: not done in " + plan.request().most().toSeconds() + " s"));
+				.run(workers,
+						within -> Contest.of(HeldOut.several(study.signals(), seed), contenders, study.signals().size(),
+								seed, Shared.kept(), within))
+				.orElseThrow(() -> new UnfitSurveyException(
+						"too slow: not done in " + plan.request().most().toSeconds() + " s"));
 		if (contest.best().isEmpty()) {
 			throw new UnfitSurveyException("no samples are close enough to each other to be a cluster");
 		}
 		return new Found(method, contest.best().get(0), contest.best().size(), study);
 	}
 
-	private static void keep(String id, Scope scope, SplitPlan plan, Found found, SplitMaker.Made made, Workers workers) {
-		SplitSearchable built = (SplitSearchable) found.entry.contender().build(found.study.signals(), Shared.NOTHING, workers)
-				.orElseThrow(() -> new UnfitSurveyException("no samples are close enough to each other to be a cluster"));
-		String how = found.method.code() + ", " + found.entry.contender().setting() + (built.note().isEmpty() ? "" : " (" + built.note() + ")");
+	private static void keep(String id, Scope scope, SplitPlan plan, Found found, SplitMaker.Made made,
+			Workers workers) {
+		SplitSearchable built = (SplitSearchable) found.entry.contender()
+				.build(found.study.signals(), Shared.NOTHING, workers)
+				.orElseThrow(
+						() -> new UnfitSurveyException("no samples are close enough to each other to be a cluster"));
+		String how = found.method.code() + ", " + found.entry.contender().setting()
+				+ (built.note().isEmpty() ? "" : " (" + built.note() + ")");
 		TrialScore score = found.entry.score();
-		String reason = String.format(Locale.ROOT, "best of %d tried on held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons",
+		String reason = String.format(Locale.ROOT,
+				"best of %d tried on held-out training samples, mean error %.3f m at %.1f %% of plain matching's comparisons",
 				found.tried, score.meanErrorMetres(), 100 * score.comparisonShare());
-		Split split = SplitMaker.toModel(id, scope, found.study, new Trial(0, 1, built.found()), found.entry.search(), reason, plan.request().seed());
+		Split split = SplitMaker.toModel(id, scope, found.study, new Trial(0, 1, built.found()), found.entry.search(),
+				reason, plan.request().seed());
 		split.setMethod(how);
 		made.splits().add(split);
 		made.notes().add(id + ": " + how + "; " + found.entry.search() + ": " + reason);

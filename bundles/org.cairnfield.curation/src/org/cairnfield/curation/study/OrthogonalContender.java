@@ -28,8 +28,11 @@ record OrthogonalContender(int accessPoints, int of, Then then, long seed) imple
 
 	/** Of a map of so many access points; none where there are too few to choose from. */
 	static List<Contender> all(int of, long seed) {
-		return Arrays.stream(SHARES).mapToInt(share -> (int) Math.max(FEWEST, Math.round(share * of))).filter(wanted -> wanted < of).distinct().boxed()
-				.flatMap(wanted -> Then.splits(seed).stream().<Contender>map(then -> new OrthogonalContender(wanted, of, then, seed))).toList();
+		return Arrays.stream(SHARES).mapToInt(share -> (int) Math.max(FEWEST, Math.round(share * of)))
+				.filter(wanted -> wanted < of).distinct().boxed()
+				.flatMap(wanted -> Then.splits(seed).stream()
+						.<Contender>map(then -> new OrthogonalContender(wanted, of, then, seed)))
+				.toList();
 	}
 
 	@Override
@@ -40,8 +43,11 @@ record OrthogonalContender(int accessPoints, int of, Then then, long seed) imple
 	@Override
 	public Optional<Searchable> build(Signals map, Shared shared, Workers workers) {
 		Reduced reduced = shared.answer(map, List.of("orthogonal", accessPoints), () -> reduced(map, shared, workers));
-		UnaryOperator<RadioMap> heard = asked -> asked.hearing(ap -> reduced.names.contains(asked.accessPoints().get(ap)));
-		return then.cells(new Then.Basis("access points", reduced.signals, PointSet.of(reduced.signals), KMeansContender.points(reduced.signals)), shared, workers)
+		UnaryOperator<RadioMap> heard = asked -> asked
+				.hearing(ap -> reduced.names.contains(asked.accessPoints().get(ap)));
+		return then
+				.cells(new Then.Basis("access points", reduced.signals, PointSet.of(reduced.signals),
+						KMeansContender.points(reduced.signals)), shared, workers)
 				.map(cells -> new SplitSearchable(reduced.signals, cells.all(), cells.found(), heard, ""));
 	}
 
@@ -53,9 +59,12 @@ record OrthogonalContender(int accessPoints, int of, Then then, long seed) imple
 		RadioMap whole = map.map();
 		int most = shared.isKept() ? (int) Math.round(SHARES[SHARES.length - 1] * of) : accessPoints;
 		OrthogonalSearch search = shared.answer(map, List.of("orthogonal search"),
-				() -> OrthogonalSearch.of(new SignalMatrix(map), PlaceOutputs.of(whole), Math.max(accessPoints, most), 1, workers));
+				() -> OrthogonalSearch.of(new SignalMatrix(map), PlaceOutputs.of(whole), Math.max(accessPoints, most),
+						1, workers));
 		Set<Integer> columns = Arrays.stream(search.columns()).limit(accessPoints).boxed().collect(Collectors.toSet());
-		return new Reduced(Signals.ofPart(whole.hearing(columns::contains), map.representation(), map.distance(), map.lowestRssiDbm()),
+		return new Reduced(
+				Signals.ofPart(whole.hearing(columns::contains), map.representation(), map.distance(),
+						map.lowestRssiDbm()),
 				columns.stream().map(whole.accessPoints()::get).collect(Collectors.toSet()));
 	}
 }

@@ -54,7 +54,8 @@ record RegressedSearchable(Signals signals, RegressedPositions positions, int co
 
 		@Override
 		public MatchTimes.Subject timed(RadioMap test) {
-			SignalRows some = signals.align(test.view(IntStream.range(0, Math.min(MatchTimes.MOST_QUERIES, test.size())).toArray()));
+			SignalRows some = signals
+					.align(test.view(IntStream.range(0, Math.min(MatchTimes.MOST_QUERIES, test.size())).toArray()));
 			return queries -> positions.estimates(some, Workers.inline());
 		}
 
@@ -62,8 +63,10 @@ record RegressedSearchable(Signals signals, RegressedPositions positions, int co
 		@Override
 		public double bytes(double comparisons) {
 			RadioMap map = signals.map();
-			long floors = IntStream.range(0, map.size()).mapToObj(s -> map.site(s) + " " + map.floor(s)).distinct().count();
-			return FLOAT * (comparisons * (components + 2 + floors) + components * (double) map.readingCount() / map.size());
+			long floors = IntStream.range(0, map.size()).mapToObj(s -> map.site(s) + " " + map.floor(s)).distinct()
+					.count();
+			return FLOAT
+					* (comparisons * (components + 2 + floors) + components * (double) map.readingCount() / map.size());
 		}
 	}
 }

@@ -27,7 +27,8 @@ import org.cairnfield.curation.measure.PackCost;
  * @param heard   leaves of a query what the method looks at
  * @param note    for a person
  */
-record SplitSearchable(Signals signals, Clustering cells, Clustering found, UnaryOperator<RadioMap> heard, String note) implements Searchable {
+record SplitSearchable(Signals signals, Clustering cells, Clustering found, UnaryOperator<RadioMap> heard, String note)
+		implements Searchable {
 
 	/** All readings are looked at. */
 	SplitSearchable(Signals signals, Clustering cells, Clustering found) {
@@ -64,7 +65,8 @@ record SplitSearchable(Signals signals, Clustering cells, Clustering found, Unar
 	}
 
 	/** A split and its search. */
-	record Ready(SplitMap split, Search search, UnaryOperator<RadioMap> heard) implements Searched, StudyMeasure.Matching {
+	record Ready(SplitMap split, Search search, UnaryOperator<RadioMap> heard)
+			implements Searched, StudyMeasure.Matching {
 
 		@Override
 		public Matcher matcher() {

@@ -30,7 +30,8 @@ public final class Study {
 	private final TimeLeft timeLeft;
 	private final List<StudyRow> rows = new ArrayList<>();
 
-	private Study(List<StudyMap> maps, StudySettings settings, StudyRecords records, StudyListener listener, Workers workers) {
+	private Study(List<StudyMap> maps, StudySettings settings, StudyRecords records, StudyListener listener,
+			Workers workers) {
 		this.maps = List.copyOf(maps);
 		this.settings = settings;
 		this.records = records;
@@ -47,7 +48,8 @@ public final class Study {
 	 * @throws CancellationException where it is cancelled; rows that are done are kept
 	 * @throws StudyFolderException  where a row cannot be kept
 	 */
-	public static StudyTable run(List<StudyMap> maps, StudySettings settings, StudyRecords records, StudyListener listener, Workers workers) {
+	public static StudyTable run(List<StudyMap> maps, StudySettings settings, StudyRecords records,
+			StudyListener listener, Workers workers) {
 		Study study = new Study(maps, settings, records, listener, workers);
 		study.maps.forEach(study::on);
 		return StudyTable.of(study.rows, settings.seed());
@@ -65,7 +67,8 @@ public final class Study {
 				row = kept.get();
 				timeLeft.kept(map, method);
 			} else {
-				listener.begun(new StudyListener.Step(map.name(), method, rows.size(), maps.size() * settings.methods().size(), timeLeft.left()));
+				listener.begun(new StudyListener.Step(map.name(), method, rows.size(),
+						maps.size() * settings.methods().size(), timeLeft.left()));
 				long begin = System.nanoTime();
 				under = under == null ? new MapUnderStudy(map, settings) : under;
 				row = row(under, method, ofMap);
@@ -90,7 +93,8 @@ public final class Study {
 				return under.row(method, others, workers.quietly());
 			}
 			return TimeLimit.of(settings.most()).run(workers, within -> under.row(method, others, within))
-					.orElseGet(() -> under.skipped(method, "too slow: not done in " + settings.most().toMillis() / 1e3 + " s"));
+					.orElseGet(() -> under.skipped(method,
+							"too slow: not done in " + settings.most().toMillis() / 1e3 + " s"));
 		} catch (UnfitSurveyException e) {
 			return under.skipped(method, e.getMessage());
 		}
@@ -98,12 +102,14 @@ public final class Study {
 
 	/** Of all that a row depends on. @param others rows of the same map before it, which the choice looks at */
 	private String key(String digest, StudyMethod method, List<StudyRow> others) {
-		StringBuilder text = new StringBuilder().append(FORMAT).append('\n').append(digest).append('\n').append(method.code()).append('\n').append(settings.seed());
+		StringBuilder text = new StringBuilder().append(FORMAT).append('\n').append(digest).append('\n')
+				.append(method.code()).append('\n').append(settings.seed());
 		if (method == StudyMethod.CHOSEN) {
 			others.forEach(row -> text.append('\n').append(row.method()).append(' ').append(row.best()));
 		}
 		try {
-			return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8)));
+			return HexFormat.of().formatHex(
+					MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8)));
 		} catch (NoSuchAlgorithmException e) {
 			throw new IllegalStateException(e); // every JDK has it
 		}

@@ -23,12 +23,14 @@ public interface StudyListener {
 		/** For a person. */
 		@Override
 		public String toString() {
-			return map + ", " + method.code() + " (" + (done + 1) + " of " + of + (left == null ? "" : ", " + about(left) + " left") + ")";
+			return map + ", " + method.code() + " (" + (done + 1) + " of " + of
+					+ (left == null ? "" : ", " + about(left) + " left") + ")";
 		}
 
 		private static String about(Duration left) {
 			long seconds = left.toSeconds();
-			return seconds < 90 ? "about " + Math.max(1, seconds) + " s" : "about " + Math.round(seconds / 60.0) + " min";
+			return seconds < 90 ? "about " + Math.max(1, seconds) + " s"
+					: "about " + Math.round(seconds / 60.0) + " min";
 		}
 	}
 

@@ -30,15 +30,17 @@ public record StudyMap(String name, RadioMap training, RadioMap test, boolean is
 	/** @throws UnfitSurveyException where there is too little to measure with */
 	public StudyMap {
 		if (training.size() < FEWEST || test.size() == 0) {
-			throw new UnfitSurveyException(name + ": a study needs " + FEWEST + " samples of the map and a test sample at least; there are "
-					+ training.size() + " and " + test.size());
+			throw new UnfitSurveyException(
+					name + ": a study needs " + FEWEST + " samples of the map and a test sample at least; there are "
+							+ training.size() + " and " + test.size());
 		}
 	}
 
 	/** Of survey files, cleaned as a run cleans them. */
 	public static StudyMap of(String name, FileArchive files, Workers workers) {
 		int setAside = files.setAsideFewReadings(workers);
-		return new StudyMap(name, ArchiveMap.of(files.archive()).map(), test(files.archive()), files.isHeldOut(), setAside);
+		return new StudyMap(name, ArchiveMap.of(files.archive()).map(), test(files.archive()), files.isHeldOut(),
+				setAside);
 	}
 
 	/** Of an archive: its map as it is kept, and its test surveys or, where there is none, a fifth of the map by blocks of positions. */
@@ -74,7 +76,8 @@ public record StudyMap(String name, RadioMap training, RadioMap test, boolean is
 		put(sha, map.accessPoints().toString());
 		put(sha, map.sites().toString());
 		for (int s = 0; s < map.size(); s++) {
-			StringBuilder line = new StringBuilder().append(map.site(s)).append(' ').append(map.floor(s)).append(' ').append(map.x(s)).append(' ').append(map.y(s));
+			StringBuilder line = new StringBuilder().append(map.site(s)).append(' ').append(map.floor(s)).append(' ')
+					.append(map.x(s)).append(' ').append(map.y(s));
 			for (int r = map.firstReading(s), end = map.endReading(s); r < end; r++) {
 				line.append(' ').append(map.accessPoint(r)).append(':').append(map.rssiDbm(r));
 			}

@@ -80,12 +80,14 @@ final class StudyMeasure {
 	/** @param bytes that a device reads a query, as follows from the comparisons */
 	StudyRow.Figures of(String name, Subject subject, DoubleUnaryOperator bytes, Workers workers) {
 		TestRun run = subject.run(map.test(), workers);
-		return figures(Way.of(name, name, run, bytes.applyAsDouble(run.comparisons()), plainWay(workers)), subject, workers);
+		return figures(Way.of(name, name, run, bytes.applyAsDouble(run.comparisons()), plainWay(workers)), subject,
+				workers);
 	}
 
 	private Way plainWay(Workers workers) {
 		if (plain == null) {
-			plain = Way.of(TestRun.PLAIN, TestRun.HOW_PLAIN, nearest.run(map.test(), workers), PackCost.plain(map.training()), null);
+			plain = Way.of(TestRun.PLAIN, TestRun.HOW_PLAIN, nearest.run(map.test(), workers),
+					PackCost.plain(map.training()), null);
 		}
 		return plain;
 	}
@@ -103,12 +105,17 @@ final class StudyMeasure {
 		Way other = weightedWay(workers);
 		double[] errors = e.errorsMetres();
 		double[] theirs = other.errors().errorsMetres();
-		Interval toWeighted = errors.length == theirs.length ? Bootstrap.seeded(seed).ratioOfMeans(errors, theirs) : NOT_PAIRED;
+		Interval toWeighted = errors.length == theirs.length ? Bootstrap.seeded(seed).ratioOfMeans(errors, theirs)
+				: NOT_PAIRED;
 		Map<String, Double> times = times(way.name(), subject, workers);
-		return new StudyRow.Figures(e.meanMetres(), way.mean().low(), way.mean().high(), e.medianMetres(), e.rmseMetres(), e.p75Metres(), e.p90Metres(),
-				e.p95Metres(), e.ce50Metres(), e.ce95Metres(), e.floorHitRate(), e.siteHitRate(), way.ratio(), way.ratioInterval().low(),
-				way.ratioInterval().high(), e.meanMetres() / other.errors().meanMetres(), toWeighted.low(), toWeighted.high(), way.comparisons(),
-				way.comparisonShare(), way.bytes(), way.byteShare(), times.get(way.name()), times.get(way.name()) / times.get(TestRun.PLAIN_3W));
+		return new StudyRow.Figures(e.meanMetres(), way.mean().low(), way.mean().high(), e.medianMetres(),
+				e.rmseMetres(), e.p75Metres(), e.p90Metres(),
+				e.p95Metres(), e.ce50Metres(), e.ce95Metres(), e.floorHitRate(), e.siteHitRate(), way.ratio(),
+				way.ratioInterval().low(),
+				way.ratioInterval().high(), e.meanMetres() / other.errors().meanMetres(), toWeighted.low(),
+				toWeighted.high(), way.comparisons(),
+				way.comparisonShare(), way.bytes(), way.byteShare(), times.get(way.name()),
+				times.get(way.name()) / times.get(TestRun.PLAIN_3W));
 	}
 
 	/** To that of plain matching, by name, of one way and both kinds of plain matching. */

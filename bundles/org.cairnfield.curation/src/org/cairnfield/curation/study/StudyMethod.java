@@ -15,7 +15,8 @@ public enum StudyMethod {
 	/** As published. */
 	DBSCAN("dbscan", "DBSCAN, noise dropped", 6),
 	/** The same split, noise given back. */
-	DBSCAN_CORRELATION("dbscan+correlation", "the same split, noise with r ≥ 0.1 in the cluster of the sample that it correlates with", 6),
+	DBSCAN_CORRELATION("dbscan+correlation",
+			"the same split, noise with r ≥ 0.1 in the cluster of the sample that it correlates with", 6),
 	/** Likewise. */
 	DBSCAN_NEAREST("dbscan+nearest", "the same split, noise in the cluster of the nearest labelled sample", 4),
 	/** Clusters found among principal components. */
@@ -23,13 +24,16 @@ public enum StudyMethod {
 	/** Cells around means. */
 	K_MEANS("k-means", "k-means++", 4),
 	/** The same, widened. */
-	K_MEANS_OVERLAP("k-means-overlap", "k-means++ with zones that overlap: a sample is in that of each centre nearly as near as the nearest", 4),
+	K_MEANS_OVERLAP("k-means-overlap",
+			"k-means++ with zones that overlap: a sample is in that of each centre nearly as near as the nearest", 4),
 	/** Exemplars. */
 	AFFINITY("affinity", "affinity propagation", 40),
 	/** Fewer access points. */
-	ORTHOGONAL_SEARCH("orthogonal-search", "access points that explain the place best, then k-means or DBSCAN on what they say", 8),
+	ORTHOGONAL_SEARCH("orthogonal-search",
+			"access points that explain the place best, then k-means or DBSCAN on what they say", 8),
 	/** Few directions. */
-	KERNEL_REDUCTION("kernel-reduction", "directions that carry the place, then k-means, DBSCAN or a Gaussian process along them", 12),
+	KERNEL_REDUCTION("kernel-reduction",
+			"directions that carry the place, then k-means, DBSCAN or a Gaussian process along them", 12),
 	/** What wins on held-out training positions. */
 	CHOSEN("chosen", "the best of all methods and searches on held-out training positions", 2);
 

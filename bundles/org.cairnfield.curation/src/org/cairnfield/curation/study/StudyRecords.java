@@ -13,7 +13,8 @@ import org.cairnfield.exchange.TextFile;
 /** Rows that are done, a file each, so that a study that was interrupted goes on where it was. */
 public final class StudyRecords {
 
-	private static final Gson GSON = new GsonBuilder().serializeSpecialFloatingPointValues().disableHtmlEscaping().create();
+	private static final Gson GSON = new GsonBuilder().serializeSpecialFloatingPointValues().disableHtmlEscaping()
+			.create();
 	private static final int KEY_SHOWN = 20;
 
 	/** A row as it is kept. @param key of all that it depends on */

@@ -26,8 +26,10 @@ import org.cairnfield.core.choose.TrialScore;
  * @param skipped     why there are no figures; null where there are
  * @param limitS      seconds that it might take
  */
-public record StudyRow(String map, String method, int samples, int testSamples, boolean heldOut, int setAside, double budgetShare, Figures figures,
-		String how, Shape shape, List<Tried> tried, Tried best, double offlineS, double choiceS, String skipped, double limitS) {
+public record StudyRow(String map, String method, int samples, int testSamples, boolean heldOut, int setAside,
+		double budgetShare, Figures figures,
+		String how, Shape shape, List<Tried> tried, Tried best, double offlineS, double choiceS, String skipped,
+		double limitS) {
 
 	/**
 	 * Figures of a run, and what only a study has.
@@ -37,9 +39,12 @@ public record StudyRow(String map, String method, int samples, int testSamples, 
 	 * @param bytesPerQuery  that a device reads, mean
 	 * @param matchTimeRatio processor time of a match to that of plain matching, one thread, in turns
 	 */
-	public record Figures(double meanErrorM, double meanLowM, double meanHighM, double medianErrorM, double rmseM, double p75M, double p90M, double p95M,
-			double ce50M, double ce95M, double floorHitRate, double siteHitRate, double toPlain, double toPlainLow, double toPlainHigh, double toPlain3w,
-			double toPlain3wLow, double toPlain3wHigh, double comparisonsPerQuery, double comparisonShare, double bytesPerQuery, double byteShare,
+	public record Figures(double meanErrorM, double meanLowM, double meanHighM, double medianErrorM, double rmseM,
+			double p75M, double p90M, double p95M,
+			double ce50M, double ce95M, double floorHitRate, double siteHitRate, double toPlain, double toPlainLow,
+			double toPlainHigh, double toPlain3w,
+			double toPlain3wLow, double toPlain3wHigh, double comparisonsPerQuery, double comparisonShare,
+			double bytesPerQuery, double byteShare,
 			double matchTimeRatio, double matchTimeToPlain3w) {
 	}
 
@@ -57,7 +62,8 @@ public record StudyRow(String map, String method, int samples, int testSamples, 
 	 *
 	 * @param search how its split was searched, as files have it
 	 */
-	public record Tried(String method, String setting, String search, double meanErrorM, double comparisonShare, double sampleShare) {
+	public record Tried(String method, String setting, String search, double meanErrorM, double comparisonShare,
+			double sampleShare) {
 
 		TrialScore score() {
 			return new TrialScore(meanErrorM, comparisonShare, sampleShare);

@@ -37,8 +37,10 @@ public record StudyTable(List<StudyRow> rows, List<Average> averages, Optional<S
 	 * @param against3w    likewise against the three nearest, weighted
 	 * @param againstBest  likewise against {@link StudyTable#best}; of that itself there is no pair
 	 */
-	public record Average(String method, int maps, Mean toPlain, Mean toPlain3w, Mean matchTime, double comparisonShare, double byteShare,
-			double floorHitRate, double offlineS, double rank, SignedRank againstPlain, SignedRank against3w, SignedRank againstBest) {
+	public record Average(String method, int maps, Mean toPlain, Mean toPlain3w, Mean matchTime, double comparisonShare,
+			double byteShare,
+			double floorHitRate, double offlineS, double rank, SignedRank againstPlain, SignedRank against3w,
+			SignedRank againstBest) {
 	}
 
 	/** Of values, one a map. */
@@ -54,7 +56,8 @@ public record StudyTable(List<StudyRow> rows, List<Average> averages, Optional<S
 		Map<String, Double> ranks = ranks(rows);
 		Map<String, List<StudyRow>> byMethod = rows.stream().filter(StudyRow::isMeasured)
 				.collect(Collectors.groupingBy(StudyRow::method, LinkedHashMap::new, Collectors.toList()));
-		Optional<String> best = ranks.keySet().stream().filter(method -> StudyMethod.of(method).isCandidate()).min(Comparator.comparing(ranks::get));
+		Optional<String> best = ranks.keySet().stream().filter(method -> StudyMethod.of(method).isCandidate())
+				.min(Comparator.comparing(ranks::get));
 		List<Average> averages = new ArrayList<>();
 		for (StudyMethod method : StudyMethod.all()) {
 			List<StudyRow> of = byMethod.get(method.code());
@@ -65,11 +68,16 @@ public record StudyTable(List<StudyRow> rows, List<Average> averages, Optional<S
 		return new StudyTable(List.copyOf(rows), List.copyOf(averages), best, seed);
 	}
 
-	private static Average average(String method, List<StudyRow> of, Map<String, List<StudyRow>> byMethod, double rank, Optional<String> best, long seed) {
-		return new Average(method, of.size(), Mean.of(values(of, Figures::toPlain), seed), Mean.of(values(of, Figures::toPlain3w), seed),
-				Mean.of(values(of, Figures::matchTimeRatio), seed), mean(of, Figures::comparisonShare), mean(of, Figures::byteShare),
-				mean(of, Figures::floorHitRate), of.stream().mapToDouble(StudyRow::offlineS).average().orElse(Double.NaN), rank,
-				paired(of, byMethod.getOrDefault(StudyMethod.PLAIN.code(), List.of())), paired(of, byMethod.getOrDefault(StudyMethod.PLAIN_3W.code(), List.of())),
+	private static Average average(String method, List<StudyRow> of, Map<String, List<StudyRow>> byMethod, double rank,
+			Optional<String> best, long seed) {
+		return new Average(method, of.size(), Mean.of(values(of, Figures::toPlain), seed),
+				Mean.of(values(of, Figures::toPlain3w), seed),
+				Mean.of(values(of, Figures::matchTimeRatio), seed), mean(of, Figures::comparisonShare),
+				mean(of, Figures::byteShare),
+				mean(of, Figures::floorHitRate),
+				of.stream().mapToDouble(StudyRow::offlineS).average().orElse(Double.NaN), rank,
+				paired(of, byMethod.getOrDefault(StudyMethod.PLAIN.code(), List.of())),
+				paired(of, byMethod.getOrDefault(StudyMethod.PLAIN_3W.code(), List.of())),
 				paired(of, best.map(byMethod::get).orElse(List.of())));
 	}
 
@@ -78,7 +86,8 @@ public record StudyTable(List<StudyRow> rows, List<Average> averages, Optional<S
 		Map<String, Double> theirs = new HashMap<>();
 		other.forEach(row -> theirs.put(row.map(), row.figures().toPlain()));
 		List<StudyRow> both = of.stream().filter(row -> theirs.containsKey(row.map())).toList();
-		return SignedRank.of(values(both, Figures::toPlain), both.stream().mapToDouble(row -> theirs.get(row.map())).toArray());
+		return SignedRank.of(values(both, Figures::toPlain),
+				both.stream().mapToDouble(row -> theirs.get(row.map())).toArray());
 	}
 
 	private static double[] values(List<StudyRow> rows, ToDoubleFunction<Figures> of) {
@@ -91,11 +100,14 @@ public record StudyTable(List<StudyRow> rows, List<Average> averages, Optional<S
 
 	/** Mean rank of each method over the maps; 1 is the smallest mean error. */
 	private static Map<String, Double> ranks(List<StudyRow> rows) {
-		Map<String, List<StudyRow>> byMap = rows.stream().filter(StudyRow::isMeasured).collect(Collectors.groupingBy(StudyRow::map, LinkedHashMap::new, Collectors.toList()));
+		Map<String, List<StudyRow>> byMap = rows.stream().filter(StudyRow::isMeasured)
+				.collect(Collectors.groupingBy(StudyRow::map, LinkedHashMap::new, Collectors.toList()));
 		Map<String, List<Double>> ranks = new LinkedHashMap<>();
-		byMap.values().forEach(of -> of.forEach(row -> ranks.computeIfAbsent(row.method(), m -> new ArrayList<>()).add(rank(row, of))));
+		byMap.values().forEach(of -> of
+				.forEach(row -> ranks.computeIfAbsent(row.method(), m -> new ArrayList<>()).add(rank(row, of))));
 		Map<String, Double> means = new LinkedHashMap<>();
-		ranks.forEach((method, each) -> means.put(method, each.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN)));
+		ranks.forEach((method, each) -> means.put(method,
+				each.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN)));
 		return means;
 	}
 
@@ -118,7 +130,9 @@ public record StudyTable(List<StudyRow> rows, List<Average> averages, Optional<S
 
 	/** The measured row of a method on a map; empty where it was not asked for, or skipped. */
 	public Optional<StudyRow> row(String map, StudyMethod method) {
-		return rows.stream().filter(row -> row.map().equals(map) && row.method().equals(method.code()) && row.isMeasured()).findFirst();
+		return rows.stream()
+				.filter(row -> row.map().equals(map) && row.method().equals(method.code()) && row.isMeasured())
+				.findFirst();
 	}
 
 	/** What was not measured, and why. */

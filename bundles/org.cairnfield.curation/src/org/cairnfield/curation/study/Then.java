@@ -43,7 +43,8 @@ interface Then {
 
 	/** k-means with √n and 2·√n clusters, and DBSCAN at two places. */
 	static List<Then> splits(long seed) {
-		return Stream.concat(Stream.of(1.0, 2.0).<Then>map(factor -> new Means(new KMeansContender(factor, seed))), Place.FEW.stream().<Then>map(Dense::new)).toList();
+		return Stream.concat(Stream.of(1.0, 2.0).<Then>map(factor -> new Means(new KMeansContender(factor, seed))),
+				Place.FEW.stream().<Then>map(Dense::new)).toList();
 	}
 
 	/** k-means. */
@@ -56,7 +57,8 @@ interface Then {
 
 		@Override
 		public Optional<Cells> cells(Basis basis, Shared shared, Workers workers) {
-			Clustering cells = KMeans.cluster(basis.means, k.number(basis.means.size()), KMeans.Start.SPREAD, k.seed(), workers);
+			Clustering cells = KMeans.cluster(basis.means, k.number(basis.means.size()), KMeans.Start.SPREAD, k.seed(),
+					workers);
 			return Optional.of(new Cells(cells, cells));
 		}
 	}
@@ -73,7 +75,8 @@ interface Then {
 		public Optional<Cells> cells(Basis basis, Shared shared, Workers workers) {
 			Map<Place, Clustering> found = shared.answer(basis.signals, List.of("then dbscan", basis.name),
 					() -> Place.clusters(basis.points, shared.isKept() ? Place.FEW : List.of(place), workers));
-			return Optional.ofNullable(found.get(place)).map(clusters -> new Cells(Noise.CORRELATED.treated(basis.signals, clusters, workers), clusters));
+			return Optional.ofNullable(found.get(place))
+					.map(clusters -> new Cells(Noise.CORRELATED.treated(basis.signals, clusters, workers), clusters));
 		}
 	}
 }

@@ -44,20 +44,24 @@ record ZonesContender(KMeansContender means, double tau) implements Contender {
 
 	@Override
 	public Optional<Searchable> build(Signals map, Shared shared, Workers workers) {
-		return Optional.of(new Zones(map, OverlappingZones.of(KMeansContender.points(map), means.cells(map, shared, workers), tau, workers)));
+		return Optional.of(new Zones(map,
+				OverlappingZones.of(KMeansContender.points(map), means.cells(map, shared, workers), tau, workers)));
 	}
 
 	/** A map in zones. A query searches one of them; how many vote can be chosen. */
 	private record Zones(Signals signals, OverlappingZones zones) implements Searchable {
 
-		private static final List<Search> SEARCHES = List.of(Search.PUBLISHED, Search.PUBLISHED.with(1, Voting.THREE_WEIGHTED),
-				Search.PUBLISHED.with(1, new Voting(5, true)), new Search(false, 0, 1, true, Voting.THREE_WEIGHTED), new Search(false, 0, 1, true, new Voting(5, true)));
+		private static final List<Search> SEARCHES = List.of(Search.PUBLISHED,
+				Search.PUBLISHED.with(1, Voting.THREE_WEIGHTED),
+				Search.PUBLISHED.with(1, new Voting(5, true)), new Search(false, 0, 1, true, Voting.THREE_WEIGHTED),
+				new Search(false, 0, 1, true, new Voting(5, true)));
 
 		@Override
 		public Map<Search, TrialScore> tried(HeldOut heldOut, int samples, long seed, Workers workers) {
 			SplitMap split = SplitMap.of(signals, zones);
 			Map<Search, TrialScore> scores = new LinkedHashMap<>();
-			SEARCHES.forEach(search -> scores.put(search, heldOut.score(search.matcher(split), split.cells(), workers)));
+			SEARCHES.forEach(
+					search -> scores.put(search, heldOut.score(search.matcher(split), split.cells(), workers)));
 			return scores;
 		}
 

@@ -16,11 +16,13 @@ import org.cairnfield.model.Assignment;
 public record Assigned(String id, String split, String reviewer, Share share, String person, Instant time) {
 
 	/** As they were made; parts of one work by number. */
-	private static final Comparator<Assigned> ORDER = Comparator.comparing(Assigned::time, Comparator.nullsFirst(Comparator.naturalOrder()))
+	private static final Comparator<Assigned> ORDER = Comparator
+			.comparing(Assigned::time, Comparator.nullsFirst(Comparator.naturalOrder()))
 			.thenComparing(assigned -> String.valueOf(assigned.share)).thenComparing(Assigned::id);
 
 	static Assigned of(Assignment assignment) {
-		return new Assigned(assignment.getId(), assignment.getSplit(), assignment.getReviewer(), Share.kept(assignment.getShare()),
+		return new Assigned(assignment.getId(), assignment.getSplit(), assignment.getReviewer(),
+				Share.kept(assignment.getShare()),
 				assignment.getPerson(), assignment.getTime());
 	}
 
@@ -31,6 +33,7 @@ public record Assigned(String id, String split, String reviewer, Share share, St
 
 	/** Those of a split. */
 	public static List<Assigned> of(Archive archive, String split) {
-		return archive.getAssignments().stream().filter(each -> split.equals(each.getSplit())).map(Assigned::of).sorted(ORDER).toList();
+		return archive.getAssignments().stream().filter(each -> split.equals(each.getSplit())).map(Assigned::of)
+				.sorted(ORDER).toList();
 	}
 }

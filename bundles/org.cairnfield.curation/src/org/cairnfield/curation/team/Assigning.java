@@ -55,7 +55,8 @@ public final class Assigning {
 	public TeamChange equally(List<String> reviewers) {
 		List<String> names = names(reviewers);
 		if (names.size() < 2 || names.size() > Share.MOST_PARTS) {
-			throw new ReviewRefused("equal parts are for two reviewers or more, at most " + Share.MOST_PARTS + "; " + names.size() + " named");
+			throw new ReviewRefused("equal parts are for two reviewers or more, at most " + Share.MOST_PARTS + "; "
+					+ names.size() + " named");
 		}
 		List<Assignment> made = new ArrayList<>();
 		for (String reviewer : names) {
@@ -98,19 +99,23 @@ public final class Assigning {
 		} else if (share instanceof Share.OfSite of && index.site(of.site()).isEmpty()) {
 			throw new ReviewRefused("there is no site with the id '" + of.site() + "'; the sites are " + sites());
 		} else if (share instanceof Share.OfFloor of && index.floor(of.site(), of.level()).isEmpty()) {
-			throw new ReviewRefused("there is no floor '" + of.site() + '/' + of.level() + "'; the sites are " + sites());
+			throw new ReviewRefused(
+					"there is no floor '" + of.site() + '/' + of.level() + "'; the sites are " + sites());
 		} else if (shares.size(share) == 0) {
-			throw new ReviewRefused(share + " has none of the " + shares.proposals() + " proposals of split " + split.getId());
+			throw new ReviewRefused(
+					share + " has none of the " + shares.proposals() + " proposals of split " + split.getId());
 		}
 	}
 
 	private String sites() {
-		return archive.getSites().stream().map(site -> site.getId() + " (" + Count.of(site.getFloors().size(), "floor") + ')')
+		return archive.getSites().stream()
+				.map(site -> site.getId() + " (" + Count.of(site.getFloors().size(), "floor") + ')')
 				.collect(Collectors.joining(", "));
 	}
 
 	private Assignment assignment(String reviewer, Share share) {
-		if (Assigned.of(archive, split.getId()).stream().anyMatch(each -> each.share().equals(share) && LedgerEntry.isSame(each.reviewer(), reviewer))) {
+		if (Assigned.of(archive, split.getId()).stream()
+				.anyMatch(each -> each.share().equals(share) && LedgerEntry.isSame(each.reviewer(), reviewer))) {
 			throw new ReviewRefused(reviewer + " has " + share + " of split " + split.getId() + " already");
 		}
 		Assignment made = ModelFactory.eINSTANCE.createAssignment();
@@ -126,9 +131,11 @@ public final class Assigning {
 		FreeIds ids = new FreeIds(archive);
 		for (Assignment each : made) {
 			each.setTime(now);
-			each.setId(ids.next(List.of(each.getSplit(), each.getReviewer(), each.getShare(), Objects.toString(person), now.toString())));
+			each.setId(ids.next(List.of(each.getSplit(), each.getReviewer(), each.getShare(), Objects.toString(person),
+					now.toString())));
 		}
-		return new TeamChange(new ChangeCommand(label, () -> archive.getAssignments().addAll(made), () -> archive.getAssignments().removeAll(made),
+		return new TeamChange(new ChangeCommand(label, () -> archive.getAssignments().addAll(made),
+				() -> archive.getAssignments().removeAll(made),
 				made.isEmpty() ? List.of() : List.of(archive)));
 	}
 
@@ -136,9 +143,10 @@ public final class Assigning {
 	public static TeamChange remove(Archive archive, Collection<String> ids) {
 		List<Assignment> gone = archive.getAssignments().stream().filter(each -> ids.contains(each.getId())).toList();
 		List<Assignment> before = List.copyOf(archive.getAssignments());
-		return new TeamChange(new ChangeCommand("Remove " + Count.of(gone.size(), "assignment"), () -> archive.getAssignments().removeAll(gone), () -> {
-			archive.getAssignments().clear();
-			archive.getAssignments().addAll(before);
-		}, gone.isEmpty() ? List.of() : List.of(archive)));
+		return new TeamChange(new ChangeCommand("Remove " + Count.of(gone.size(), "assignment"),
+				() -> archive.getAssignments().removeAll(gone), () -> {
+					archive.getAssignments().clear();
+					archive.getAssignments().addAll(before);
+				}, gone.isEmpty() ? List.of() : List.of(archive)));
 	}
 }

@@ -24,7 +24,8 @@ public final class CommentBook {
 	/** So many characters a comment has at most. */
 	public static final int LONGEST = 2000;
 
-	private static final Comparator<Comment> ORDER = Comparator.comparing(Comment::getTime, Comparator.nullsFirst(Comparator.<Instant>naturalOrder()))
+	private static final Comparator<Comment> ORDER = Comparator
+			.comparing(Comment::getTime, Comparator.nullsFirst(Comparator.<Instant>naturalOrder()))
 			.thenComparing(Comment::getId, Comparator.nullsFirst(Comparator.<String>naturalOrder()));
 
 	private final Archive archive;
@@ -50,7 +51,8 @@ public final class CommentBook {
 
 	/** Those on one subject, the oldest first. */
 	public List<Comment> on(CommentSubject subject) {
-		return archive.getComments().stream().filter(comment -> subject.toString().equals(comment.getSubject())).sorted(ORDER).toList();
+		return archive.getComments().stream().filter(comment -> subject.toString().equals(comment.getSubject()))
+				.sorted(ORDER).toList();
 	}
 
 	/**
@@ -71,7 +73,8 @@ public final class CommentBook {
 		comment.setText(plain);
 		comment.setPerson(person(person));
 		comment.setTime(clock.instant());
-		comment.setId(new FreeIds(archive).next(List.of(comment.getSubject(), plain, comment.getPerson(), comment.getTime().toString())));
+		comment.setId(new FreeIds(archive)
+				.next(List.of(comment.getSubject(), plain, comment.getPerson(), comment.getTime().toString())));
 		return new TeamChange(new Adding(comment, "Comment on " + subject.title()));
 	}
 

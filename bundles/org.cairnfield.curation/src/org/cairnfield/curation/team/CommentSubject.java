@@ -25,8 +25,9 @@ public sealed interface CommentSubject {
 		if (words.length == 2 && words[0].equals("release")) {
 			return new OfRelease(words[1]);
 		}
-		throw new IllegalArgumentException("a comment is on a \"proposal SPLIT survey/sample\", a \"finding RULE KEY\" or a \"release VERSION\", not on '"
-				+ text.strip() + "'");
+		throw new IllegalArgumentException(
+				"a comment is on a \"proposal SPLIT survey/sample\", a \"finding RULE KEY\" or a \"release VERSION\", not on '"
+						+ text.strip() + "'");
 	}
 
 	/** A sample that a split offers to a cluster. @param split its id */
@@ -62,7 +63,8 @@ public sealed interface CommentSubject {
 				throw new IllegalArgumentException("no id of a rule: '" + rule + "'");
 			}
 			if (!key.matches("[0-9a-f]{16}")) {
-				throw new IllegalArgumentException("the key of a finding is 16 hexadecimal digits, as \"check\" prints it, not '" + key + "'");
+				throw new IllegalArgumentException(
+						"the key of a finding is 16 hexadecimal digits, as \"check\" prints it, not '" + key + "'");
 			}
 		}
 

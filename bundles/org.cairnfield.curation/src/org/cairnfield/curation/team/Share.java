@@ -35,14 +35,17 @@ public sealed interface Share {
 			default:
 			}
 		}
-		throw new IllegalArgumentException("a share is band NAME, site ID, floor ID/LEVEL or part N/OF, such as \"band close\" or \"part 2/3\", not '"
-				+ text.strip() + "'");
+		throw new IllegalArgumentException(
+				"a share is band NAME, site ID, floor ID/LEVEL or part N/OF, such as \"band close\" or \"part 2/3\", not '"
+						+ text.strip() + "'");
 	}
 
 	private static Share floor(String text) {
 		Matcher floor = Pattern.compile("(.+)/(-?\\d{1,4})").matcher(text);
 		if (!floor.matches()) {
-			throw new IllegalArgumentException("a floor is named by the id of its site and its level, such as \"floor th/2\", not 'floor " + text + "'");
+			throw new IllegalArgumentException(
+					"a floor is named by the id of its site and its level, such as \"floor th/2\", not 'floor " + text
+							+ "'");
 		}
 		return new OfFloor(floor.group(1), Integer.parseInt(floor.group(2)));
 	}
@@ -50,7 +53,9 @@ public sealed interface Share {
 	private static Share part(String text) {
 		Matcher part = Pattern.compile("(\\d{1,4})/(\\d{1,4})").matcher(text);
 		if (!part.matches()) {
-			throw new IllegalArgumentException("a part is named by its number and how many there are, such as \"part 2/3\", not 'part " + text + "'");
+			throw new IllegalArgumentException(
+					"a part is named by its number and how many there are, such as \"part 2/3\", not 'part " + text
+							+ "'");
 		}
 		return new OfPart(Integer.parseInt(part.group(1)), Integer.parseInt(part.group(2)));
 	}
@@ -124,7 +129,8 @@ public sealed interface Share {
 
 		public OfPart {
 			if (part < 1 || part > of || of > MOST_PARTS) {
-				throw new IllegalArgumentException("there is no part " + part + '/' + of + ": parts are counted from 1, and there are at most " + MOST_PARTS);
+				throw new IllegalArgumentException("there is no part " + part + '/' + of
+						+ ": parts are counted from 1, and there are at most " + MOST_PARTS);
 			}
 		}
 

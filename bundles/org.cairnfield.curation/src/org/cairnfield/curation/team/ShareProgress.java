@@ -20,7 +20,8 @@ import org.cairnfield.curation.decide.Standing;
  * @param disputed   about how many two reviewers disagree
  * @param agreement  of this person with others, on all proposals of the split
  */
-public record ShareProgress(String reviewer, List<Assigned> shares, int proposals, int given, int byOthers, int toDo, int secondsDue, int disputed,
+public record ShareProgress(String reviewer, List<Assigned> shares, int proposals, int given, int byOthers, int toDo,
+		int secondsDue, int disputed,
 		Agreement agreement) {
 
 	static ShareProgress of(String reviewer, List<Assigned> shares, List<Standing> standings, Agreement agreement) {
@@ -42,6 +43,7 @@ public record ShareProgress(String reviewer, List<Assigned> shares, int proposal
 				byOthers++;
 			}
 		}
-		return new ShareProgress(reviewer, shares, standings.size(), given, byOthers, toDo, secondsDue, disputed, agreement);
+		return new ShareProgress(reviewer, shares, standings.size(), given, byOthers, toDo, secondsDue, disputed,
+				agreement);
 	}
 }

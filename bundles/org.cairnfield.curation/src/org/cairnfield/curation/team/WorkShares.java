@@ -43,7 +43,8 @@ public final class WorkShares {
 		for (ProposalPlace proposal : proposals) {
 			List<String> names = new ArrayList<>();
 			for (Assigned each : assignments) {
-				if (each.share().has(proposal) && names.stream().noneMatch(name -> LedgerEntry.isSame(name, each.reviewer()))) {
+				if (each.share().has(proposal)
+						&& names.stream().noneMatch(name -> LedgerEntry.isSame(name, each.reviewer()))) {
 					names.add(each.reviewer());
 				}
 			}
@@ -58,11 +59,14 @@ public final class WorkShares {
 		for (Proposal proposal : split.getProposals() == null ? List.<Proposal>of() : split.getProposals().all()) {
 			if (proposal.strengthR() >= split.getThreshold()) {
 				Optional<SampleRef> ref = index.sample(proposal.sample());
-				proposals.add(new ProposalPlace(proposal.sample(), bands.of(proposal.strengthR()).map(Band::name).orElse(""),
-						ref.map(WorkShares::site).orElse(""), ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null)));
+				proposals.add(
+						new ProposalPlace(proposal.sample(), bands.of(proposal.strengthR()).map(Band::name).orElse(""),
+								ref.map(WorkShares::site).orElse(""),
+								ref.map(at -> at.survey().table().floorLevel(at.row())).orElse(null)));
 			}
 		}
-		return new WorkShares(split.getId(), Assigned.of(archive, split.getId()), List.copyOf(proposals), choices(proposals, bands));
+		return new WorkShares(split.getId(), Assigned.of(archive, split.getId()), List.copyOf(proposals),
+				choices(proposals, bands));
 	}
 
 	private static String site(SampleRef ref) {
@@ -143,12 +147,17 @@ public final class WorkShares {
 		Map<String, Integer> others = new LinkedHashMap<>();
 		int shared = 0;
 		for (SampleKey sample : own) {
-			List<String> names = reviewersOf(sample).stream().filter(name -> !LedgerEntry.isSame(name, reviewer)).toList();
+			List<String> names = reviewersOf(sample).stream().filter(name -> !LedgerEntry.isSame(name, reviewer))
+					.toList();
 			names.forEach(name -> others.merge(name, 1, Integer::sum));
 			shared += names.isEmpty() ? 0 : 1;
 		}
-		return shared == 0 ? "" : shared + " of the " + own.size() + " proposals of " + reviewer + (shared == 1 ? " is" : " are") + " also assigned to "
-				+ others.entrySet().stream().map(other -> other.getKey() + " (" + other.getValue() + ")").collect(Collectors.joining(", ")) + '.';
+		return shared == 0 ? ""
+				: shared + " of the " + own.size() + " proposals of " + reviewer + (shared == 1 ? " is" : " are")
+						+ " also assigned to "
+						+ others.entrySet().stream().map(other -> other.getKey() + " (" + other.getValue() + ")")
+								.collect(Collectors.joining(", "))
+						+ '.';
 	}
 
 	private Set<SampleKey> samples(List<Assigned> some) {
@@ -172,7 +181,8 @@ public final class WorkShares {
 	}
 
 	private ShareProgress progress(String reviewer, List<Assigned> shares, Standings standings) {
-		return ShareProgress.of(reviewer, shares, samples(shares).stream().map(standings::of).flatMap(Optional::stream).toList(),
+		return ShareProgress.of(reviewer, shares,
+				samples(shares).stream().map(standings::of).flatMap(Optional::stream).toList(),
 				standings.agreement(reviewer));
 	}
 }

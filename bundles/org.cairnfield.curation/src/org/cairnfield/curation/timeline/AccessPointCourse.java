@@ -10,7 +10,8 @@ import java.util.List;
  * @param levels   by survey: median level in dBm; NaN where it was not heard
  * @param remark   such as by which one it was replaced and when; may be empty
  */
-public record AccessPointCourse(String address, Course course, List<Double> shares, List<Double> levels, String remark) {
+public record AccessPointCourse(String address, Course course, List<Double> shares, List<Double> levels,
+		String remark) {
 
 	public AccessPointCourse {
 		shares = List.copyOf(shares);

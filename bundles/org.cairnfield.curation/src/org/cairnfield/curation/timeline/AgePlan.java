@@ -23,6 +23,7 @@ public record AgePlan(String site, LocalDate day, List<String> surveys, SurveyEr
 
 	/** Of the remedies that help the one with the least error; none where all had better be left. */
 	public Optional<AgeRemedy> best() {
-		return remedies.stream().filter(AgeRemedy::isGain).min(Comparator.comparingDouble(each -> each.after().metres()));
+		return remedies.stream().filter(AgeRemedy::isGain)
+				.min(Comparator.comparingDouble(each -> each.after().metres()));
 	}
 }

@@ -59,13 +59,17 @@ public final class AgeRemedies {
 		all = ArchiveMap.of(archive, Scope.site(site.getId()), survey -> isNewer(survey) || isOlder(survey)).surveyed();
 		elsewhere = heardElsewhere();
 		Set<String> days = new HashSet<>(ids());
-		older = IntStream.range(0, all.size()).filter(s -> !days.contains(all.surveys().get(all.survey(s)).id())).toArray();
-		newer = IntStream.range(0, all.size()).filter(s -> days.contains(all.surveys().get(all.survey(s)).id())).toArray();
+		older = IntStream.range(0, all.size()).filter(s -> !days.contains(all.surveys().get(all.survey(s)).id()))
+				.toArray();
+		newer = IntStream.range(0, all.size()).filter(s -> days.contains(all.surveys().get(all.survey(s)).id()))
+				.toArray();
 	}
 
 	/** For the newest training survey of a site that has a date; empty where there is none, or no map before it. */
 	public static Optional<AgePlan> of(Archive archive, Site site, Workers workers) {
-		return site.getSurveys().stream().filter(survey -> survey.getKind() == SurveyKind.TRAINING && survey.getDate() != null).map(Survey::getDate)
+		return site.getSurveys().stream()
+				.filter(survey -> survey.getKind() == SurveyKind.TRAINING && survey.getDate() != null)
+				.map(Survey::getDate)
 				.max(Comparator.naturalOrder()).flatMap(day -> of(archive, site, day, workers));
 	}
 
@@ -77,7 +81,8 @@ public final class AgeRemedies {
 	 */
 	public static Optional<AgePlan> of(Archive archive, Site site, LocalDate day, Workers workers) {
 		AgeRemedies remedies = new AgeRemedies(archive, site, day, workers);
-		return remedies.older.length == 0 || remedies.newer.length == 0 ? Optional.empty() : Optional.of(remedies.plan());
+		return remedies.older.length == 0 || remedies.newer.length == 0 ? Optional.empty()
+				: Optional.of(remedies.plan());
 	}
 
 	private boolean isNewer(Survey survey) {
@@ -104,11 +109,13 @@ public final class AgeRemedies {
 			double[][] two = errors(kind, second.getOrDefault(kind, List.of()), halves[1], halves[0]);
 			measured.add(measured(kind, remedies, joined(one[0], two[0]), joined(one[1], two[1])));
 		});
-		return new AgePlan(site.getId(), day, ids(), SurveyError.of(all.only(older).map(), all.only(newer).map(), workers), measured);
+		return new AgePlan(site.getId(), day, ids(),
+				SurveyError.of(all.only(older).map(), all.only(newer).map(), workers), measured);
 	}
 
 	private static AgeRemedy measured(AgeRemedyKind kind, List<Remedy> remedies, double[] before, double[] after) {
-		double[] change = IntStream.range(0, before.length).mapToDouble(p -> after[p] - before[p]).filter(each -> !Double.isNaN(each)).toArray();
+		double[] change = IntStream.range(0, before.length).mapToDouble(p -> after[p] - before[p])
+				.filter(each -> !Double.isNaN(each)).toArray();
 		return new AgeRemedy(kind, remedies, change.length, SurveyError.of(before), SurveyError.of(after),
 				change.length == 0 ? SurveyError.NONE.interval() : SurveyError.interval(change));
 	}
@@ -120,10 +127,12 @@ public final class AgeRemedies {
 	/** @return by place of the judging half, the error before and after */
 	private double[][] errors(AgeRemedyKind kind, List<Remedy> remedies, int[] proposing, int[] judging) {
 		boolean takenIn = kind == AgeRemedyKind.REVISITED || kind == AgeRemedyKind.START_ANEW;
-		SurveyedMap before = all.only(takenIn ? IntStream.concat(Arrays.stream(older), Arrays.stream(proposing)).toArray() : older);
+		SurveyedMap before = all
+				.only(takenIn ? IntStream.concat(Arrays.stream(older), Arrays.stream(proposing)).toArray() : older);
 		SurveyedMap questions = all.only(judging);
 		return new double[][] { SurveyError.errors(before.map(), questions.map(), workers), SurveyError
-				.errors(RemediedMap.of(before, remedies).map().map(), RemediedMap.of(questions, remedies).map().map(), workers) };
+				.errors(RemediedMap.of(before, remedies).map().map(), RemediedMap.of(questions, remedies).map().map(),
+						workers) };
 	}
 
 	/** What some samples of the newer survey propose. */
@@ -142,15 +151,18 @@ public final class AgeRemedies {
 		List<String> vanished = addresses(change, elsewhere, Fate.VANISHED);
 		List<String> gone = addresses(change, elsewhere, Fate.VANISHED, Fate.REPLACED);
 		Map<String, String> successors = new TreeMap<>();
-		change.with(Fate.REPLACED).stream().filter(each -> !elsewhere.contains(each.address())).forEach(each -> successors.put(each.address(), each.successor()));
+		change.with(Fate.REPLACED).stream().filter(each -> !elsewhere.contains(each.address()))
+				.forEach(each -> successors.put(each.address(), each.successor()));
 		if (!gone.isEmpty()) {
 			proposed.put(AgeRemedyKind.VANISHED, List.of(setAside(gone)));
 		}
 		if (!successors.isEmpty()) {
 			Remedy counted = new Remedy.CountAs(successors, "replaced by " + day);
-			proposed.put(AgeRemedyKind.SUCCESSORS, vanished.isEmpty() ? List.of(counted) : List.of(counted, setAside(vanished)));
+			proposed.put(AgeRemedyKind.SUCCESSORS,
+					vanished.isEmpty() ? List.of(counted) : List.of(counted, setAside(vanished)));
 		}
-		proposed.put(AgeRemedyKind.REVISITED, List.of(new Remedy.SetAsideSamples(revisited(places), "measured anew on " + day)));
+		proposed.put(AgeRemedyKind.REVISITED,
+				List.of(new Remedy.SetAsideSamples(revisited(places), "measured anew on " + day)));
 		proposed.put(AgeRemedyKind.START_ANEW, List.of(new Remedy.MapFrom(site.getId(), ArchiveMap.nameOf(site), day)));
 		corrected(then, now, samples).ifPresent(remedy -> proposed.put(AgeRemedyKind.DEVICE, List.of(remedy)));
 		return proposed;
@@ -161,11 +173,13 @@ public final class AgeRemedies {
 	}
 
 	private List<String> revisited(SharedPlaces places) {
-		return IntStream.range(0, places.size()).flatMap(p -> Arrays.stream(places.before(p))).mapToObj(s -> all.sampleId(older[s])).toList();
+		return IntStream.range(0, places.size()).flatMap(p -> Arrays.stream(places.before(p)))
+				.mapToObj(s -> all.sampleId(older[s])).toList();
 	}
 
 	private static List<String> addresses(SiteChange change, Set<String> without, Fate... fates) {
-		return change.with(fates).stream().map(AccessPointFate::address).filter(address -> !without.contains(address)).toList();
+		return change.with(fates).stream().map(AccessPointFate::address).filter(address -> !without.contains(address))
+				.toList();
 	}
 
 	/** At other sites: what is set aside is so for the whole archive. */
@@ -173,21 +187,25 @@ public final class AgeRemedies {
 		Set<String> ids = new HashSet<>();
 		for (Site other : archive.getSites()) {
 			if (other != site) {
-				other.getSurveys().stream().filter(ArchiveMap::isOfTheMap).forEach(survey -> ids.addAll(survey.table().accessPoints()));
+				other.getSurveys().stream().filter(ArchiveMap::isOfTheMap)
+						.forEach(survey -> ids.addAll(survey.table().accessPoints()));
 			}
 		}
-		return archive.getAccessPoints().stream().filter(accessPoint -> ids.contains(accessPoint.getId())).map(ModelText::address).collect(Collectors.toSet());
+		return archive.getAccessPoints().stream().filter(accessPoint -> ids.contains(accessPoint.getId()))
+				.map(ModelText::address).collect(Collectors.toSet());
 	}
 
 	/** Only where one device made the newer survey, and not the older ones. */
 	private Optional<Remedy> corrected(RadioMap then, RadioMap now, int[] samples) {
 		Set<String> devices = new HashSet<>();
 		Arrays.stream(samples).forEach(s -> devices.add(all.device(s)));
-		if (devices.size() != 1 || all.map().device(samples[0]) == RadioMap.NO_DEVICE || Arrays.stream(older).anyMatch(s -> devices.contains(all.device(s)))) {
+		if (devices.size() != 1 || all.map().device(samples[0]) == RadioMap.NO_DEVICE
+				|| Arrays.stream(older).anyMatch(s -> devices.contains(all.device(s)))) {
 			return Optional.empty();
 		}
 		String device = all.device(samples[0]);
 		return LevelFit.of(now, then, ChangeLimits.SAME_PLACE_METRES).filter(fit -> fit.hasOffset() || fit.hasSlope())
-				.map(fit -> new Remedy.CorrectDevice(all.deviceNamed(device).id(), device, new LevelLine(fit.slope(), fit.shiftDb())));
+				.map(fit -> new Remedy.CorrectDevice(all.deviceNamed(device).id(), device,
+						new LevelLine(fit.slope(), fit.shiftDb())));
 	}
 }

@@ -17,7 +17,8 @@ import org.cairnfield.curation.rules.Remedy;
  * @param after    with it
  * @param change   interval of 95 % of the change of the error, paired by place, in metres
  */
-public record AgeRemedy(AgeRemedyKind kind, List<Remedy> remedies, int places, SurveyError before, SurveyError after, Interval change) {
+public record AgeRemedy(AgeRemedyKind kind, List<Remedy> remedies, int places, SurveyError before, SurveyError after,
+		Interval change) {
 
 	private static final double LARGEST_SHARE = 0.9;
 
@@ -35,8 +36,10 @@ public record AgeRemedy(AgeRemedyKind kind, List<Remedy> remedies, int places, S
 
 	/** What was measured, for a person. */
 	public String effect() {
-		return String.format(Locale.ROOT, "%s: %.2f m before, %.2f m after (95 %% of the change: %+.2f to %+.2f m) at %,d places",
-				isGain() ? "makes positions better" : change.low() > 0 ? "makes positions worse" : "measured: no gain", before.metres(), after.metres(),
+		return String.format(Locale.ROOT,
+				"%s: %.2f m before, %.2f m after (95 %% of the change: %+.2f to %+.2f m) at %,d places",
+				isGain() ? "makes positions better" : change.low() > 0 ? "makes positions worse" : "measured: no gain",
+				before.metres(), after.metres(),
 				change.low(), change.high(), places);
 	}
 

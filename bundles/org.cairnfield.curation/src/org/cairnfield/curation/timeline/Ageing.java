@@ -42,7 +42,8 @@ public final class Ageing {
 			RadioMap map = ArchiveMap.of(then, Scope.site(site.getId()), SurveyKind.TRAINING).map();
 			Map<String, RadioMap> surveys = new HashMap<>(SurveyMaps.of(now, site, SurveyKind.TRAINING).byId());
 			surveys.putAll(SurveyMaps.of(now, site, SurveyKind.TEST).byId());
-			for (Survey survey : site.getSurveys().stream().filter(each -> each.getDate() != null && each.getDate().isAfter(newest.get()))
+			for (Survey survey : site.getSurveys().stream()
+					.filter(each -> each.getDate() != null && each.getDate().isAfter(newest.get()))
 					.sorted(Comparator.comparing(Survey::getDate).thenComparing(Survey::getId)).toList()) {
 				workers.checkCancelled();
 				rows.add(new AgeingRow(name, site.getId(), newest.get(), survey.getId(), survey.getDate(),
@@ -53,7 +54,9 @@ public final class Ageing {
 	}
 
 	private static Optional<LocalDate> newest(Site site) {
-		return site.getSurveys().stream().filter(survey -> survey.getKind() == SurveyKind.TRAINING && survey.getDate() != null).map(Survey::getDate)
+		return site.getSurveys().stream()
+				.filter(survey -> survey.getKind() == SurveyKind.TRAINING && survey.getDate() != null)
+				.map(Survey::getDate)
 				.max(Comparator.naturalOrder());
 	}
 }

@@ -39,13 +39,15 @@ public record AgeingCurves(LocalDate start, List<Series> curves, List<Change> ch
 		add(curves, "first survey", start, days, study.first());
 		Map<String, List<AgeingRow>> releases = new LinkedHashMap<>();
 		study.aged().forEach(row -> releases.computeIfAbsent(row.map(), map -> new ArrayList<>()).add(row));
-		releases.forEach((map, rows) -> add(curves, "release " + map, start, rows.stream().map(AgeingRow::date).toList(),
-				rows.stream().map(AgeingRow::error).toList()));
+		releases.forEach(
+				(map, rows) -> add(curves, "release " + map, start, rows.stream().map(AgeingRow::date).toList(),
+						rows.stream().map(AgeingRow::error).toList()));
 		return new AgeingCurves(start, curves, steps.stream().filter(step -> step.isChanged() && step.error().isKnown())
 				.map(step -> new Change(step.date(), months(start, step.date()), step.error().metres())).toList());
 	}
 
-	private static void add(List<Series> curves, String name, LocalDate start, List<LocalDate> days, List<SurveyError> errors) {
+	private static void add(List<Series> curves, String name, LocalDate start, List<LocalDate> days,
+			List<SurveyError> errors) {
 		List<double[]> points = new ArrayList<>();
 		for (int i = 0; i < days.size(); i++) {
 			if (errors.get(i).isKnown()) {
@@ -53,7 +55,8 @@ public record AgeingCurves(LocalDate start, List<Series> curves, List<Change> ch
 			}
 		}
 		if (!points.isEmpty()) {
-			curves.add(new Series(name, points.stream().mapToDouble(point -> point[0]).toArray(), points.stream().mapToDouble(point -> point[1]).toArray()));
+			curves.add(new Series(name, points.stream().mapToDouble(point -> point[0]).toArray(),
+					points.stream().mapToDouble(point -> point[1]).toArray()));
 		}
 	}
 

@@ -2,7 +2,8 @@ package org.cairnfield.curation.timeline;
 
 /** What an access point did over all surveys of a site; in the order in which a table groups them. */
 public enum Course {
-	REPLACED("replaced"), VANISHED("vanished"), MOVED("moved"), APPEARED("appeared"), FLICKERING("comes and goes"), STEADY("steady");
+	REPLACED("replaced"), VANISHED("vanished"), MOVED("moved"), APPEARED("appeared"), FLICKERING("comes and goes"),
+	STEADY("steady");
 
 	private final String word;
 

@@ -32,14 +32,16 @@ import org.cairnfield.model.values.Scope;
  * @param change between the rest of the map and the latest survey; null where there is nothing to compare
  * @param error  of the rest of the map on the latest survey
  */
-public record MapAge(String site, LocalDate from, LocalDate until, LocalDate latest, int left, SiteChange change, SurveyError error) {
+public record MapAge(String site, LocalDate from, LocalDate until, LocalDate latest, int left, SiteChange change,
+		SurveyError error) {
 
 	/** Of all sites that have a sample in the map, in the order of the archive. @param archive that nobody changes meanwhile */
 	public static List<MapAge> of(Archive archive, Workers workers) {
 		List<MapAge> ages = new ArrayList<>();
 		for (Site site : archive.getSites()) {
 			workers.checkCancelled();
-			if (site.getSurveys().stream().anyMatch(survey -> ArchiveMap.isOfTheMap(survey) && survey.table().size() > 0)) {
+			if (site.getSurveys().stream()
+					.anyMatch(survey -> ArchiveMap.isOfTheMap(survey) && survey.table().size() > 0)) {
 				ages.add(of(archive, site, workers));
 			}
 		}
@@ -50,7 +52,9 @@ public record MapAge(String site, LocalDate from, LocalDate until, LocalDate lat
 		List<LocalDate> days = days(site, ArchiveMap::isOfTheMap);
 		List<LocalDate> all = days(site, survey -> true);
 		int left = (int) site.getSurveys().stream()
-				.filter(survey -> survey.getKind() == SurveyKind.TRAINING && survey.getDate() != null && !ArchiveMap.isOfTheMap(survey)).count();
+				.filter(survey -> survey.getKind() == SurveyKind.TRAINING && survey.getDate() != null
+						&& !ArchiveMap.isOfTheMap(survey))
+				.count();
 		LocalDate from = days.isEmpty() ? null : days.get(0);
 		LocalDate until = days.isEmpty() ? null : days.get(days.size() - 1);
 		LocalDate latest = all.isEmpty() ? null : all.get(all.size() - 1);
@@ -60,7 +64,8 @@ public record MapAge(String site, LocalDate from, LocalDate until, LocalDate lat
 		RadioMap rest = map(archive, site, survey -> ArchiveMap.isOfTheMap(survey) && !latest.equals(survey.getDate()));
 		RadioMap now = map(archive, site, survey -> latest.equals(survey.getDate()));
 		SiteChange change = SiteChange.between(rest, now, ChangeLimits.SAME_PLACE_METRES);
-		return new MapAge(ArchiveMap.nameOf(site), from, until, latest, left, change.places() == 0 ? null : change, SurveyError.of(rest, now, workers));
+		return new MapAge(ArchiveMap.nameOf(site), from, until, latest, left, change.places() == 0 ? null : change,
+				SurveyError.of(rest, now, workers));
 	}
 
 	private static RadioMap map(Archive archive, Site site, Predicate<Survey> wanted) {
@@ -68,7 +73,8 @@ public record MapAge(String site, LocalDate from, LocalDate until, LocalDate lat
 	}
 
 	private static List<LocalDate> days(Site site, Predicate<Survey> wanted) {
-		return site.getSurveys().stream().filter(wanted).flatMap(survey -> Optional.ofNullable(survey.getDate()).stream()).distinct()
+		return site.getSurveys().stream().filter(wanted)
+				.flatMap(survey -> Optional.ofNullable(survey.getDate()).stream()).distinct()
 				.sorted(Comparator.naturalOrder()).toList();
 	}
 
@@ -80,8 +86,10 @@ public record MapAge(String site, LocalDate from, LocalDate until, LocalDate lat
 		if (change == null) {
 			return map;
 		}
-		String off = error.isKnown() ? String.format(Locale.ROOT, "; a map without it is %.1f m off there (%.1f to %.1f)", error.metres(),
-				error.interval().low(), error.interval().high()) : "";
+		String off = error.isKnown()
+				? String.format(Locale.ROOT, "; a map without it is %.1f m off there (%.1f to %.1f)", error.metres(),
+						error.interval().low(), error.interval().high())
+				: "";
 		int gone = change.with(Fate.VANISHED, Fate.REPLACED).size();
 		return map + " The latest survey, of " + latest + (gone == 0 ? ", hears all access points that it should"
 				: ", no longer hears " + Count.of(gone, "access point") + " of the rest of the map") + off + '.';

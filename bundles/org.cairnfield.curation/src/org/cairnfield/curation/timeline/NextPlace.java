@@ -14,7 +14,8 @@ import java.util.Locale;
  * @param gapMetres   to the nearest sample, where it has none; else 0
  * @param worth       of all these together, 0 and more; the more, the sooner it should be visited
  */
-public record NextPlace(int floor, double x, double y, long days, double goneShare, double errorMetres, double gapMetres, double worth) {
+public record NextPlace(int floor, double x, double y, long days, double goneShare, double errorMetres,
+		double gapMetres, double worth) {
 
 	/** Why, for a surveyor. */
 	public String why() {

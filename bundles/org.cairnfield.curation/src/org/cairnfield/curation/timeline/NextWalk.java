@@ -35,7 +35,8 @@ public record NextWalk(String site, List<NextPlace> places, double metres) {
 	 */
 	public static NextWalk of(Archive archive, Site site, int most, Workers workers) {
 		List<NextPlace> best = new PlaceWorth(archive, site, workers).places().stream()
-				.sorted(Comparator.comparingDouble(NextPlace::worth).reversed().thenComparing(NextPlace::floor).thenComparing(NextPlace::x)
+				.sorted(Comparator.comparingDouble(NextPlace::worth).reversed().thenComparing(NextPlace::floor)
+						.thenComparing(NextPlace::x)
 						.thenComparing(NextPlace::y))
 				.limit(most).toList();
 		SortedMap<Integer, List<NextPlace>> floors = new TreeMap<>();

@@ -64,12 +64,14 @@ final class PlaceWorth {
 	/** What somebody has set aside, and what the newest survey no longer hears. */
 	private Set<String> gone(Archive archive) {
 		Set<String> addresses = new HashSet<>();
-		archive.getAccessPoints().stream().filter(each -> !each.isKept() || each.getCountsAs() != null).map(ModelText::address)
+		archive.getAccessPoints().stream().filter(each -> !each.isKept() || each.getCountsAs() != null)
+				.map(ModelText::address)
 				.forEach(addresses::add);
 		RadioMap now = map.where(s -> newest.isPresent() && date(s).equals(newest));
 		RadioMap then = map.where(s -> newest.isPresent() && !date(s).equals(newest));
 		if (now.size() > 0 && then.size() > 0) {
-			SiteChange.between(then, now, ChangeLimits.SAME_PLACE_METRES).with(Fate.VANISHED, Fate.REPLACED).stream().map(AccessPointFate::address)
+			SiteChange.between(then, now, ChangeLimits.SAME_PLACE_METRES).with(Fate.VANISHED, Fate.REPLACED).stream()
+					.map(AccessPointFate::address)
 					.forEach(addresses::add);
 		}
 		return addresses;
@@ -114,7 +116,8 @@ final class PlaceWorth {
 	}
 
 	private double span() {
-		Optional<LocalDate> oldest = surveyed.surveys().stream().flatMap(survey -> survey.date().stream()).min(Comparator.naturalOrder());
+		Optional<LocalDate> oldest = surveyed.surveys().stream().flatMap(survey -> survey.date().stream())
+				.min(Comparator.naturalOrder());
 		return oldest.map(day -> ChronoUnit.DAYS.between(day, newest.get())).orElse(0L);
 	}
 
@@ -144,7 +147,8 @@ final class PlaceWorth {
 					for (int p = from; p < to; p++) {
 						Nearest nearest = search.ofSample(p, 1);
 						double least = places.nearest(p, next) == 0 ? 0 : one.metresApart(p, next[0]);
-						errors[p] = nearest.size() == 0 ? Double.NaN : Math.max(0, metres(one, p, nearest.sample(0)) - least);
+						errors[p] = nearest.size() == 0 ? Double.NaN
+								: Math.max(0, metres(one, p, nearest.sample(0)) - least);
 					}
 				};
 			});
@@ -168,7 +172,8 @@ final class PlaceWorth {
 					for (double x = bounds[0] + GAP_METRES / 2; x < bounds[2]; x += GAP_METRES) {
 						double metres = outline.contains(x, y) ? nearest(cells, floor.level(), x, y) : 0;
 						if (metres > GAP_METRES) {
-							gaps.add(new NextPlace(floor.level(), x, y, -1, 0, Double.NaN, metres, GONE_WEIGHT * Math.min(1, metres / FULL_METRES)));
+							gaps.add(new NextPlace(floor.level(), x, y, -1, 0, Double.NaN, metres,
+									GONE_WEIGHT * Math.min(1, metres / FULL_METRES)));
 						}
 					}
 				}

@@ -37,7 +37,8 @@ public record SurveyError(double metres, Interval interval) {
 	/** @param errors of places, in metres; NaN where none is known */
 	static SurveyError of(double[] errors) {
 		double[] known = Arrays.stream(errors).filter(error -> !Double.isNaN(error)).toArray();
-		return known.length == 0 ? NONE : new SurveyError(Arrays.stream(known).average().orElse(Double.NaN), interval(known));
+		return known.length == 0 ? NONE
+				: new SurveyError(Arrays.stream(known).average().orElse(Double.NaN), interval(known));
 	}
 
 	/** Of the mean of some figures, of 95 %. */
@@ -52,7 +53,8 @@ public record SurveyError(double metres, Interval interval) {
 		Estimates found = Estimates.of(TestRun.plainWeighted(new Neighbours(signals)), queries, workers);
 		Map<List<Object>, double[]> places = new LinkedHashMap<>();
 		for (int s = 0; s < survey.size(); s++) {
-			double[] sum = places.computeIfAbsent(List.of(survey.floor(s), survey.x(s), survey.y(s)), place -> new double[2]);
+			double[] sum = places.computeIfAbsent(List.of(survey.floor(s), survey.x(s), survey.y(s)),
+					place -> new double[2]);
 			double error = Math.hypot(found.x(s) - survey.x(s), found.y(s) - survey.y(s));
 			if (!Double.isNaN(error)) {
 				sum[0] += error;

@@ -43,7 +43,8 @@ public record Timeline(String site, List<TimelineStep> steps, List<String> undat
 			if (maps.containsKey(survey.getId()) && survey.getDate() == null) {
 				undated.add(survey.getId());
 			} else if (maps.containsKey(survey.getId())) {
-				dates.computeIfAbsent(survey.getDate(), date -> new TreeMap<>()).put(survey.getId(), maps.get(survey.getId()));
+				dates.computeIfAbsent(survey.getDate(), date -> new TreeMap<>()).put(survey.getId(),
+						maps.get(survey.getId()));
 			}
 		}
 		List<TimelineStep> steps = new ArrayList<>();
@@ -53,7 +54,8 @@ public record Timeline(String site, List<TimelineStep> steps, List<String> undat
 			for (Map.Entry<String, RadioMap> survey : date.getValue().entrySet()) {
 				workers.checkCancelled();
 				SiteChange change = SiteChange.between(then, survey.getValue(), ChangeLimits.SAME_PLACE_METRES);
-				steps.add(new TimelineStep(survey.getKey(), date.getKey(), List.copyOf(before.keySet()), change.places() == 0 ? null : change,
+				steps.add(new TimelineStep(survey.getKey(), date.getKey(), List.copyOf(before.keySet()),
+						change.places() == 0 ? null : change,
 						SurveyError.of(then, survey.getValue(), workers)));
 			}
 			before = date.getValue();

@@ -19,7 +19,8 @@ import org.cairnfield.model.SurveyKind;
  * @param aged  what was released before, on the surveys that came after
  * @param plan  what can be done; empty where there is no older map
  */
-public record TimelineStudy(Timeline timeline, TimelineTable table, List<SurveyError> first, List<AgeingRow> aged, Optional<AgePlan> plan) {
+public record TimelineStudy(Timeline timeline, TimelineTable table, List<SurveyError> first, List<AgeingRow> aged,
+		Optional<AgePlan> plan) {
 
 	public TimelineStudy {
 		first = List.copyOf(first);
@@ -41,8 +42,9 @@ public record TimelineStudy(Timeline timeline, TimelineTable table, List<SurveyE
 		List<SurveyError> first = ofFirst(surveys.byId(), timeline, workers.quietly());
 		workers.progress().advance(1);
 		List<AgeingRow> aged = new ArrayList<>();
-		new LinkedHashMap<>(releases).forEach((version, then) -> Ageing.of(version, then, archive, workers.quietly()).stream()
-				.filter(row -> row.site().equals(site.getId())).forEach(aged::add));
+		new LinkedHashMap<>(releases)
+				.forEach((version, then) -> Ageing.of(version, then, archive, workers.quietly()).stream()
+						.filter(row -> row.site().equals(site.getId())).forEach(aged::add));
 		workers.progress().advance(1);
 		Optional<AgePlan> plan = AgeRemedies.of(archive, site, workers.quietly());
 		workers.progress().advance(1);
@@ -53,7 +55,8 @@ public record TimelineStudy(Timeline timeline, TimelineTable table, List<SurveyE
 		List<SurveyError> errors = new ArrayList<>();
 		for (TimelineStep step : timeline.steps()) {
 			workers.checkCancelled();
-			errors.add(step.before().isEmpty() ? SurveyError.NONE : SurveyError.of(maps.get(timeline.steps().get(0).survey()), maps.get(step.survey()), workers));
+			errors.add(step.before().isEmpty() ? SurveyError.NONE
+					: SurveyError.of(maps.get(timeline.steps().get(0).survey()), maps.get(step.survey()), workers));
 		}
 		return errors;
 	}

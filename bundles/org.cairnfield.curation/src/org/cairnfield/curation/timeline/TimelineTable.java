@@ -48,13 +48,16 @@ public record TimelineTable(List<String> surveys, List<AccessPointCourse> rows) 
 		return new TimelineTable(surveys, rows);
 	}
 
-	private static Map<List<Long>, Integer> count(RadioMap map, int survey, int surveys, SortedMap<String, Heard> heard) {
+	private static Map<List<Long>, Integer> count(RadioMap map, int survey, int surveys,
+			SortedMap<String, Heard> heard) {
 		Map<List<Long>, Integer> visited = new HashMap<>();
 		for (int s = 0; s < map.size(); s++) {
-			List<Long> place = List.of((long) map.floor(s), (long) Math.floor(map.x(s) / PLACE_METRES), (long) Math.floor(map.y(s) / PLACE_METRES));
+			List<Long> place = List.of((long) map.floor(s), (long) Math.floor(map.x(s) / PLACE_METRES),
+					(long) Math.floor(map.y(s) / PLACE_METRES));
 			visited.merge(place, 1, Integer::sum);
 			for (int k = map.firstReading(s); k < map.endReading(s); k++) {
-				heard.computeIfAbsent(map.accessPoints().get(map.accessPoint(k)), address -> new Heard(surveys)).add(survey, place, map.rssiDbm(k));
+				heard.computeIfAbsent(map.accessPoints().get(map.accessPoint(k)), address -> new Heard(surveys))
+						.add(survey, place, map.rssiDbm(k));
 			}
 		}
 		return visited;
@@ -88,12 +91,14 @@ public record TimelineTable(List<String> surveys, List<AccessPointCourse> rows) 
 					here += place.getValue()[survey] ? 1 : 0;
 				}
 				shares.add(there == 0 ? Double.NaN : (double) here / there);
-				medians.add(levels.get(survey).isEmpty() ? Double.NaN : Median.of(levels.get(survey).stream().mapToDouble(Integer::doubleValue).toArray()));
+				medians.add(levels.get(survey).isEmpty() ? Double.NaN
+						: Median.of(levels.get(survey).stream().mapToDouble(Integer::doubleValue).toArray()));
 			}
 			return course(address, shares, medians, timeline);
 		}
 
-		private static AccessPointCourse course(String address, List<Double> shares, List<Double> medians, Timeline timeline) {
+		private static AccessPointCourse course(String address, List<Double> shares, List<Double> medians,
+				Timeline timeline) {
 			String remark = "";
 			boolean moved = false;
 			boolean replaced = false;
@@ -106,7 +111,8 @@ public record TimelineTable(List<String> surveys, List<AccessPointCourse> rows) 
 				} else if (fate != null && (fate.fate() == Fate.REPLACED || fate.fate() == Fate.VANISHED)) {
 					gone = true;
 					replaced = fate.fate() == Fate.REPLACED;
-					remark = replaced ? "replaced by " + fate.successor() + " by " + step.date() : "gone by " + step.date();
+					remark = replaced ? "replaced by " + fate.successor() + " by " + step.date()
+							: "gone by " + step.date();
 				} else if (fate != null && fate.fate() == Fate.APPEARED) {
 					remark = "new by " + step.date();
 				}
@@ -116,8 +122,14 @@ public record TimelineTable(List<String> surveys, List<AccessPointCourse> rows) 
 				heard[survey] = !Double.isNaN(medians.get(survey));
 			}
 			boolean last = heard[heard.length - 1];
-			return new AccessPointCourse(address, replaced && !last ? Course.REPLACED : gone && !last ? Course.VANISHED : moved ? Course.MOVED
-					: hasHole(heard) ? Course.FLICKERING : !heard[0] && last ? Course.APPEARED : heard[0] && last ? Course.STEADY : Course.FLICKERING, shares,
+			return new AccessPointCourse(address,
+					replaced && !last ? Course.REPLACED
+							: gone && !last ? Course.VANISHED
+									: moved ? Course.MOVED
+											: hasHole(heard) ? Course.FLICKERING
+													: !heard[0] && last ? Course.APPEARED
+															: heard[0] && last ? Course.STEADY : Course.FLICKERING,
+					shares,
 					medians, remark);
 		}
 

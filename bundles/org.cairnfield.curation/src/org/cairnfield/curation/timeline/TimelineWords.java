@@ -35,20 +35,26 @@ public final class TimelineWords {
 	public static String summary(Timeline timeline) {
 		List<TimelineStep> steps = timeline.steps();
 		if (steps.size() < 2) {
-			return steps.isEmpty() ? "No training survey of this site has a date." : "There is one survey only, so nothing can be compared.";
+			return steps.isEmpty() ? "No training survey of this site has a date."
+					: "There is one survey only, so nothing can be compared.";
 		}
-		Optional<TimelineStep> changed = steps.stream().filter(TimelineStep::isChanged).reduce((first, second) -> second);
+		Optional<TimelineStep> changed = steps.stream().filter(TimelineStep::isChanged)
+				.reduce((first, second) -> second);
 		if (changed.isEmpty()) {
-			return "No survey tells of a change: from " + steps.get(0).date() + " to " + steps.get(steps.size() - 1).date()
+			return "No survey tells of a change: from " + steps.get(0).date() + " to "
+					+ steps.get(steps.size() - 1).date()
 					+ " no more access points came and went than usual.";
 		}
 		TimelineStep step = changed.get();
-		double usual = steps.stream().filter(each -> each.date().isBefore(step.date()) && !each.isChanged() && each.error().isKnown())
+		double usual = steps.stream()
+				.filter(each -> each.date().isBefore(step.date()) && !each.isChanged() && each.error().isKnown())
 				.mapToDouble(each -> each.error().metres()).max().orElse(Double.NaN);
 		String error = !step.error().isKnown() ? ""
-				: String.format(Locale.ROOT, " A map of the surveys before is %.1f m off there (%.1f to %.1f)%s.", step.error().metres(),
+				: String.format(Locale.ROOT, " A map of the surveys before is %.1f m off there (%.1f to %.1f)%s.",
+						step.error().metres(),
 						step.error().interval().low(), step.error().interval().high(),
-						Double.isNaN(usual) ? "" : String.format(Locale.ROOT, ", at most %.1f m in quiet months before", usual));
+						Double.isNaN(usual) ? ""
+								: String.format(Locale.ROOT, ", at most %.1f m in quiet months before", usual));
 		return "Changed by " + step.date() + ": " + change(step.change()) + '.' + error;
 	}
 }

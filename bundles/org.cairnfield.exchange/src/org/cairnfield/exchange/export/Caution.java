@@ -33,7 +33,8 @@ public final class Caution {
 	 */
 	public static List<String> leaving(RadioMap map, ExportOptions options) {
 		List<String> lines = new ArrayList<>();
-		lines.add(String.format(Locale.ROOT, "%d samples with their places, at %d sites", map.size(), map.sites().size()));
+		lines.add(String.format(Locale.ROOT, "%d samples with their places, at %d sites", map.size(),
+				map.sites().size()));
 		lines.add(map.accessPointCount() + (options.pseudonyms() == null ? " access points by their addresses"
 				: " access points by pseudonyms: a keyed hash (HMAC-SHA-256) of the address, whose key is not in the export;"
 						+ " whoever has the key can find the addresses again"));

@@ -70,7 +70,9 @@ public final class Checksums {
 		byte[] bytes = Files.readAllBytes(list);
 		String text = new String(bytes, StandardCharsets.UTF_8);
 		int seal = text.lastIndexOf(SEAL);
-		if (seal < 0 || !text.equals(text.substring(0, seal) + SEAL + of(text.substring(0, seal).getBytes(StandardCharsets.UTF_8)) + '\n')
+		if (seal < 0
+				|| !text.equals(text.substring(0, seal) + SEAL
+						+ of(text.substring(0, seal).getBytes(StandardCharsets.UTF_8)) + '\n')
 				|| bytes.length != text.getBytes(StandardCharsets.UTF_8).length) {
 			return List.of(new Result(NAME, "is not as it was written"));
 		}

@@ -53,7 +53,8 @@ public final class ExportFolder {
 			part.putInPlace(names);
 			return names.stream().map(folder::resolve).toList();
 		} catch (IOException e) {
-			throw new IntakeException(folder, 0, "the export could not be written: " + e.getMessage(), "Name another folder");
+			throw new IntakeException(folder, 0, "the export could not be written: " + e.getMessage(),
+					"Name another folder");
 		}
 	}
 

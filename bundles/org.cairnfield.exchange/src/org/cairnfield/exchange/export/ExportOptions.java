@@ -63,7 +63,8 @@ public record ExportOptions(boolean withoutLocal, Pseudonyms pseudonyms, TimeGra
 			if (heard[c] && !(withoutLocal && MacAddress.find(name).filter(MacAddress::isLocal).isPresent())) {
 				String shown = pseudonyms == null ? name : pseudonyms.of(name);
 				if (leaving.put(shown, c) != null) {
-					throw new IllegalArgumentException("two access points would get the name " + shown + ": use another key");
+					throw new IllegalArgumentException(
+							"two access points would get the name " + shown + ": use another key");
 				}
 			}
 		}

@@ -103,6 +103,7 @@ public final class GeoJson {
 
 	private static BigDecimal number(double value, int decimals) {
 		BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
-		return rounded.scale() < 0 ? rounded.setScale(0) : Optional.of(rounded).filter(r -> r.signum() != 0).orElse(BigDecimal.ZERO);
+		return rounded.scale() < 0 ? rounded.setScale(0)
+				: Optional.of(rounded).filter(r -> r.signum() != 0).orElse(BigDecimal.ZERO);
 	}
 }

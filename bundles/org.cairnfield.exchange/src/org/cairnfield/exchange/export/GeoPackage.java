@@ -47,7 +47,7 @@ public final class GeoPackage {
 					+ " x_metres DOUBLE, y_metres DOUBLE, time DATETIME, device TEXT, heard INTEGER)",
 			"CREATE TABLE access_points (fid INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, address TEXT)",
 			"CREATE TABLE readings (fid INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, sample_fid INTEGER, access_point_fid INTEGER,"
-					+ " rssi_dbm INTEGER)"};
+					+ " rssi_dbm INTEGER)" };
 
 	private final Connection database;
 	private final MapExport export;
@@ -120,9 +120,12 @@ public final class GeoPackage {
 				sql.execute(table);
 			}
 		}
-		reference("Undefined Cartesian SRS", -1, "NONE", -1, "undefined", "undefined Cartesian coordinate reference system");
-		reference("Undefined geographic SRS", 0, "NONE", 0, "undefined", "undefined geographic coordinate reference system");
-		reference("WGS 84 geodetic", 4326, "EPSG", 4326, WGS84, "longitude and latitude in decimal degrees on the WGS 84 spheroid");
+		reference("Undefined Cartesian SRS", -1, "NONE", -1, "undefined",
+				"undefined Cartesian coordinate reference system");
+		reference("Undefined geographic SRS", 0, "NONE", 0, "undefined",
+				"undefined geographic coordinate reference system");
+		reference("WGS 84 geodetic", 4326, "EPSG", 4326, WGS84,
+				"longitude and latitude in decimal degrees on the WGS 84 spheroid");
 		floors();
 		accessPoints();
 		samples();
@@ -136,8 +139,9 @@ public final class GeoPackage {
 
 	private void reference(String name, int id, String organisation, int code, String definition, String description)
 			throws SQLException {
-		try (PreparedStatement row = database.prepareStatement("INSERT INTO gpkg_spatial_ref_sys VALUES (?,?,?,?,?,?)")) {
-			Object[] values = {name, id, organisation, code, definition, description};
+		try (PreparedStatement row = database
+				.prepareStatement("INSERT INTO gpkg_spatial_ref_sys VALUES (?,?,?,?,?,?)")) {
+			Object[] values = { name, id, organisation, code, definition, description };
 			for (int i = 0; i < values.length; i++) {
 				row.setObject(i + 1, values[i]);
 			}
@@ -146,7 +150,8 @@ public final class GeoPackage {
 	}
 
 	private void contents(String table, String type, String description, Bounds bounds) throws SQLException {
-		try (PreparedStatement row = database.prepareStatement("INSERT INTO gpkg_contents VALUES (?,?,?,?,?,?,?,?,?,?)")) {
+		try (PreparedStatement row = database
+				.prepareStatement("INSERT INTO gpkg_contents VALUES (?,?,?,?,?,?,?,?,?,?)")) {
 			row.setString(1, table);
 			row.setString(2, type);
 			row.setString(3, table);
@@ -203,7 +208,8 @@ public final class GeoPackage {
 		RadioMap map = export.map();
 		try (PreparedStatement sample = database.prepareStatement("INSERT INTO samples VALUES (?,?,?,?,?,?,?,?,?,?)");
 				PreparedStatement reading = database
-						.prepareStatement("INSERT INTO readings (sample_fid, access_point_fid, rssi_dbm) VALUES (?,?,?)")) {
+						.prepareStatement(
+								"INSERT INTO readings (sample_fid, access_point_fid, rssi_dbm) VALUES (?,?,?)")) {
 			for (int s = 0; s < map.size(); s++) {
 				String site = map.sites().get(map.site(s));
 				SiteProjection projection = projections.get(site);

@@ -44,7 +44,8 @@ final class Geometries {
 	}
 
 	private static ByteBuffer header(int bytes, byte flags) {
-		return ByteBuffer.allocate(bytes).order(ByteOrder.LITTLE_ENDIAN).put((byte) 'G').put((byte) 'P').put((byte) 0).put(flags)
+		return ByteBuffer.allocate(bytes).order(ByteOrder.LITTLE_ENDIAN).put((byte) 'G').put((byte) 'P').put((byte) 0)
+				.put(flags)
 				.putInt(WGS84);
 	}
 }

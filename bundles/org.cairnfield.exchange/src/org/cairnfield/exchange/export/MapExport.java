@@ -50,7 +50,8 @@ public record MapExport(String title, RadioMap map, List<String> ids, List<SiteF
 			lines.add("Not in the GeoJSON, since they have no place on Earth: " + String.join(", ", nowhere));
 		}
 		if (!nowhere.isEmpty() && written.contains(ExportFormat.GEOPACKAGE)) {
-			lines.add("Without geometry in the GeoPackage, since they have no place on Earth: " + String.join(", ", nowhere));
+			lines.add("Without geometry in the GeoPackage, since they have no place on Earth: "
+					+ String.join(", ", nowhere));
 		}
 		return lines;
 	}

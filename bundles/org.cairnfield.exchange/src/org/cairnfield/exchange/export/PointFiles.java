@@ -38,8 +38,9 @@ public final class PointFiles {
 		for (MarkedPoint point : points) {
 			SiteProjection projection = projections.get(point.site());
 			double[] lonLat = projection == null ? null : projection.lonLat(point.xMetres(), point.yMetres());
-			List<Object> row = new ArrayList<>(List.of(rows.size() + 1, point.site(), point.floor(), rounded(point.xMetres(), METRE_DECIMALS),
-					rounded(point.yMetres(), METRE_DECIMALS)));
+			List<Object> row = new ArrayList<>(
+					List.of(rows.size() + 1, point.site(), point.floor(), rounded(point.xMetres(), METRE_DECIMALS),
+							rounded(point.yMetres(), METRE_DECIMALS)));
 			row.add(lonLat == null ? null : rounded(lonLat[0], DEGREE_DECIMALS));
 			row.add(lonLat == null ? null : rounded(lonLat[1], DEGREE_DECIMALS));
 			row.addAll(point.properties().values());
@@ -54,14 +55,17 @@ public final class PointFiles {
 	 *
 	 * @throws IOException where the file cannot be written
 	 */
-	public static void geoJson(Path file, String title, List<MarkedPoint> points, List<SiteFrame> sites) throws IOException {
+	public static void geoJson(Path file, String title, List<MarkedPoint> points, List<SiteFrame> sites)
+			throws IOException {
 		AtomicFile.write(file, out -> geoJson(out, title, points, projections(sites)));
 	}
 
-	private static void geoJson(Writer out, String title, List<MarkedPoint> points, Map<String, SiteProjection> projections) throws IOException {
+	private static void geoJson(Writer out, String title, List<MarkedPoint> points,
+			Map<String, SiteProjection> projections) throws IOException {
 		@SuppressWarnings("resource") // out is closed where it was opened
 		JsonWriter json = new JsonWriter(out);
-		json.beginObject().name("type").value("FeatureCollection").name("name").value(title).name("features").beginArray();
+		json.beginObject().name("type").value("FeatureCollection").name("name").value(title).name("features")
+				.beginArray();
 		int order = 0;
 		for (MarkedPoint point : points) {
 			order++;
@@ -70,9 +74,12 @@ public final class PointFiles {
 				continue;
 			}
 			double[] lonLat = projection.lonLat(point.xMetres(), point.yMetres());
-			json.beginObject().name("type").value("Feature").name("geometry").beginObject().name("type").value("Point").name("coordinates").beginArray()
-					.value(rounded(lonLat[0], DEGREE_DECIMALS)).value(rounded(lonLat[1], DEGREE_DECIMALS)).endArray().endObject();
-			json.name("properties").beginObject().name("order").value(order).name("site").value(point.site()).name("floor").value(point.floor());
+			json.beginObject().name("type").value("Feature").name("geometry").beginObject().name("type").value("Point")
+					.name("coordinates").beginArray()
+					.value(rounded(lonLat[0], DEGREE_DECIMALS)).value(rounded(lonLat[1], DEGREE_DECIMALS)).endArray()
+					.endObject();
+			json.name("properties").beginObject().name("order").value(order).name("site").value(point.site())
+					.name("floor").value(point.floor());
 			for (Map.Entry<String, Object> property : point.properties().entrySet()) {
 				json.name(property.getKey());
 				if (property.getValue() instanceof Number number) {
@@ -89,7 +96,8 @@ public final class PointFiles {
 
 	private static Map<String, SiteProjection> projections(List<SiteFrame> sites) {
 		Map<String, SiteProjection> projections = new HashMap<>();
-		sites.stream().filter(site -> site.anchor() != null).forEach(site -> projections.put(site.name(), new SiteProjection(site.anchor())));
+		sites.stream().filter(site -> site.anchor() != null)
+				.forEach(site -> projections.put(site.name(), new SiteProjection(site.anchor())));
 		return projections;
 	}
 

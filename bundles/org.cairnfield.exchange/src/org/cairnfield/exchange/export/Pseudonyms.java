@@ -32,7 +32,8 @@ public final class Pseudonyms {
 	 */
 	public Pseudonyms(byte[] key) {
 		if (key.length < LEAST_KEY_BYTES) {
-			throw new IllegalArgumentException("a key has at least " + LEAST_KEY_BYTES + " bytes, this one has " + key.length);
+			throw new IllegalArgumentException(
+					"a key has at least " + LEAST_KEY_BYTES + " bytes, this one has " + key.length);
 		}
 		this.key = new SecretKeySpec(key, ALGORITHM);
 	}

@@ -40,13 +40,13 @@ public final class SiteProjection {
 	public double[] lonLat(double xMetres, double yMetres) {
 		ProjCoordinate to = new ProjCoordinate();
 		toEarth.transform(new ProjCoordinate(xMetres * cos + yMetres * sin, yMetres * cos - xMetres * sin), to);
-		return new double[] {to.x, to.y};
+		return new double[] { to.x, to.y };
 	}
 
 	/** {x, y} in metres of the frame. */
 	public double[] metres(double longitudeDegrees, double latitudeDegrees) {
 		ProjCoordinate to = new ProjCoordinate();
 		toPlane.transform(new ProjCoordinate(longitudeDegrees, latitudeDegrees), to);
-		return new double[] {to.x * cos - to.y * sin, to.x * sin + to.y * cos};
+		return new double[] { to.x * cos - to.y * sin, to.x * sin + to.y * cos };
 	}
 }

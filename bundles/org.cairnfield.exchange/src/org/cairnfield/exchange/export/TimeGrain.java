@@ -31,7 +31,8 @@ public enum TimeGrain {
 		case FULL -> millis;
 		case HOUR -> time.truncatedTo(ChronoUnit.HOURS).toEpochMilli();
 		case DAY -> time.truncatedTo(ChronoUnit.DAYS).toEpochMilli();
-		case MONTH -> YearMonth.from(time.atOffset(ZoneOffset.UTC)).atDay(1).atStartOfDay().toInstant(ZoneOffset.UTC).toEpochMilli();
+		case MONTH -> YearMonth.from(time.atOffset(ZoneOffset.UTC)).atDay(1).atStartOfDay().toInstant(ZoneOffset.UTC)
+				.toEpochMilli();
 		case NONE -> RadioMap.NO_TIME;
 		};
 	}

@@ -18,10 +18,13 @@ public enum DrawnAs {
 	/** A door or gate: a gap in walls. */
 	OPENING("door");
 
-	private static final Set<String> SOLIDS = Set.of("structure", "column", "brick", "concrete", "drywall", "glass", "wood", "wall", "walls", "solid");
-	private static final Set<String> WALKWAYS = Set.of("walkway", "walkway.island", "movingwalkway", "footbridge", "ramp", "platform", "corridor", "hall");
+	private static final Set<String> SOLIDS = Set.of("structure", "column", "brick", "concrete", "drywall", "glass",
+			"wood", "wall", "walls", "solid");
+	private static final Set<String> WALKWAYS = Set.of("walkway", "walkway.island", "movingwalkway", "footbridge",
+			"ramp", "platform", "corridor", "hall");
 	private static final Set<String> OPENINGS = Set.of("opening", "openings", "door", "doors", "entrance", "gate");
-	private static final Set<String> FIXTURES = Set.of("fixture", "fixtures", "furniture", "equipment", "kiosk", "desk");
+	private static final Set<String> FIXTURES = Set.of("fixture", "fixtures", "furniture", "equipment", "kiosk",
+			"desk");
 
 	private final String one;
 
@@ -36,7 +39,8 @@ public enum DrawnAs {
 
 	/** A unit of IMDF by its category (OGC 20-094, Unit and Categories); any other room for one that is not known. */
 	static DrawnAs unit(String category) {
-		return SOLIDS.contains(category) ? SOLID : category.equals("opentobelow") ? VOID : WALKWAYS.contains(category) ? WALKWAY : ROOM;
+		return SOLIDS.contains(category) ? SOLID
+				: category.equals("opentobelow") ? VOID : WALKWAYS.contains(category) ? WALKWAY : ROOM;
 	}
 
 	/** A fixture of IMDF by its category. */
@@ -47,6 +51,7 @@ public enum DrawnAs {
 	/** A feature of plain GeoJSON by whatever word it has for its kind. */
 	static DrawnAs word(String kind) {
 		String word = kind.toLowerCase(Locale.ROOT);
-		return OPENINGS.contains(word) || word.startsWith("pedestrian") ? OPENING : FIXTURES.contains(word) ? FIXTURE : unit(word);
+		return OPENINGS.contains(word) || word.startsWith("pedestrian") ? OPENING
+				: FIXTURES.contains(word) ? FIXTURE : unit(word);
 	}
 }

@@ -29,8 +29,10 @@ final class EarthSystem {
 	/** The member "crs" of files from before RFC 7946. */
 	static void check(MapSource source, String text, JsonObject collection) throws IntakeException {
 		if (collection.has("crs")) {
-			String name = Optional.ofNullable(collection.get("crs")).filter(JsonElement::isJsonObject).map(crs -> crs.getAsJsonObject().get("properties"))
-					.filter(JsonElement::isJsonObject).map(properties -> properties.getAsJsonObject().get("name")).filter(JsonElement::isJsonPrimitive)
+			String name = Optional.ofNullable(collection.get("crs")).filter(JsonElement::isJsonObject)
+					.map(crs -> crs.getAsJsonObject().get("properties"))
+					.filter(JsonElement::isJsonObject).map(properties -> properties.getAsJsonObject().get("name"))
+					.filter(JsonElement::isJsonPrimitive)
 					.map(JsonElement::getAsString).orElse("one without a name");
 			if (WGS_84.stream().noneMatch(name::endsWith)) {
 				throw source.refused(text, "its coordinate system is not known: " + name, REMEDY);
@@ -51,7 +53,8 @@ final class EarthSystem {
 			double longitude = array.get(0).getAsDouble();
 			double latitude = array.get(1).getAsDouble();
 			if (!(Math.abs(longitude) <= 180 && Math.abs(latitude) <= 90)) {
-				throw feature.refused("the position " + array.get(0) + ", " + array.get(1) + " is outside ±180° of longitude or ±90° of latitude", REMEDY);
+				throw feature.refused("the position " + array.get(0) + ", " + array.get(1)
+						+ " is outside ±180° of longitude or ±90° of latitude", REMEDY);
 			}
 			return;
 		}
@@ -64,17 +67,20 @@ final class EarthSystem {
 
 	/** @throws IllegalArgumentException where a position lies too far from a place for one frame of metres */
 	static void requireNear(double[] place, Stream<double[][]> paths) {
-		paths.flatMap(Arrays::stream).filter(at -> kilometres(place, at) > FARTHEST_KILOMETRES).findFirst().ifPresent(at -> {
-			throw new IllegalArgumentException(String.format(Locale.ROOT, "%s lies %,.0f km from %s", MapGeometry.position(at), kilometres(place, at),
-					MapGeometry.position(place)));
-		});
+		paths.flatMap(Arrays::stream).filter(at -> kilometres(place, at) > FARTHEST_KILOMETRES).findFirst()
+				.ifPresent(at -> {
+					throw new IllegalArgumentException(String.format(Locale.ROOT, "%s lies %,.0f km from %s",
+							MapGeometry.position(at), kilometres(place, at),
+							MapGeometry.position(place)));
+				});
 	}
 
 	/** On a sphere, by the haversine of the angle between two {longitude, latitude}. */
 	private static double kilometres(double[] a, double[] b) {
 		double north = Math.sin(Math.toRadians(b[1] - a[1]) / 2);
 		double east = Math.sin(Math.toRadians(b[0] - a[0]) / 2);
-		return 2 * EARTH_KILOMETRES * Math.asin(Math.min(1, Math.sqrt(north * north + Math.cos(Math.toRadians(a[1])) * Math.cos(Math.toRadians(b[1])) * east * east)));
+		return 2 * EARTH_KILOMETRES * Math.asin(Math.min(1, Math
+				.sqrt(north * north + Math.cos(Math.toRadians(a[1])) * Math.cos(Math.toRadians(b[1])) * east * east)));
 	}
 
 	static boolean isNumber(JsonElement element) {

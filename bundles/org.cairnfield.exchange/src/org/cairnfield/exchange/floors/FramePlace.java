@@ -51,7 +51,8 @@ public final class FramePlace {
 	}
 
 	private static Stream<double[][]> paths(MappedLevel level) {
-		return level.extent().isEmpty() ? level.shapes().stream().flatMap(shape -> shape.paths().stream()) : level.extent().stream().flatMap(List::stream);
+		return level.extent().isEmpty() ? level.shapes().stream().flatMap(shape -> shape.paths().stream())
+				: level.extent().stream().flatMap(List::stream);
 	}
 
 	private static double rounded(double degrees) {

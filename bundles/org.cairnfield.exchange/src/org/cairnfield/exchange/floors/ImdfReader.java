@@ -34,7 +34,8 @@ final class ImdfReader {
 
 	MappedFloors read() throws IntakeException {
 		if (!source.has(LEVELS)) {
-			throw new IntakeException(source.file(), 0, "there is no " + LEVELS + " in it, so this is no IMDF archive, or one without floors",
+			throw new IntakeException(source.file(), 0,
+					"there is no " + LEVELS + " in it, so this is no IMDF archive, or one without floors",
 					"Give an IMDF archive (OGC 20-094), or a single GeoJSON file");
 		}
 		readManifest();
@@ -69,7 +70,8 @@ final class ImdfReader {
 	}
 
 	private static Optional<String> text(JsonObject object, String member) {
-		return Optional.ofNullable(object.get(member)).filter(JsonElement::isJsonPrimitive).map(JsonElement::getAsString);
+		return Optional.ofNullable(object.get(member)).filter(JsonElement::isJsonPrimitive)
+				.map(JsonElement::getAsString);
 	}
 
 	/** Names by id. */
@@ -84,7 +86,8 @@ final class ImdfReader {
 	}
 
 	/** A level while shapes are added to it. */
-	private record Level(MapFeature feature, int ordinal, String name, List<String> buildings, boolean isOutdoor, List<List<double[][]>> extent,
+	private record Level(MapFeature feature, int ordinal, String name, List<String> buildings, boolean isOutdoor,
+			List<List<double[][]>> extent,
 			List<MappedShape> shapes) {
 
 		MappedLevel mapped() {
@@ -95,13 +98,16 @@ final class ImdfReader {
 	private Level level(MapFeature feature, Map<String, String> buildings) throws IntakeException {
 		requireType(feature, "level");
 		int ordinal = feature.level("ordinal").orElseThrow(
-				() -> feature.refused("its \"ordinal\" is not a whole number", "Give each level its place in the stack, 0 for the ground floor"));
-		boolean isOutdoor = feature.property("outdoor").filter(JsonElement::isJsonPrimitive).map(JsonElement::getAsBoolean).orElse(false);
+				() -> feature.refused("its \"ordinal\" is not a whole number",
+						"Give each level its place in the stack, 0 for the ground floor"));
+		boolean isOutdoor = feature.property("outdoor").filter(JsonElement::isJsonPrimitive)
+				.map(JsonElement::getAsBoolean).orElse(false);
 		List<String> in = feature.texts("building_ids").stream().map(id -> buildings.getOrDefault(id, id)).toList();
 		try {
 			List<List<double[][]>> extent = MapGeometry.polygons(feature);
 			RingCheck.checkOuter(extent);
-			return new Level(feature, ordinal, label(feature, "name").orElse(null), in, isOutdoor, extent, new ArrayList<>());
+			return new Level(feature, ordinal, label(feature, "name").orElse(null), in, isOutdoor, extent,
+					new ArrayList<>());
 		} catch (UnfitShapeException e) {
 			throw feature.refused(e.getMessage(), e.remedy());
 		}
@@ -114,7 +120,8 @@ final class ImdfReader {
 		}
 		String found = feature.member("feature_type").orElse("none");
 		if (!found.equals(type)) {
-			throw feature.refused("its \"feature_type\" is " + found + ", not " + type, "Put features of each type into the file of that type");
+			throw feature.refused("its \"feature_type\" is " + found + ", not " + type,
+					"Put features of each type into the file of that type");
 		}
 	}
 
@@ -141,9 +148,11 @@ final class ImdfReader {
 
 	/** LABELS: a text for each language; that of the manifest, one of the same first subtag, or else any. */
 	private Optional<String> label(MapFeature feature, String property) {
-		Optional<JsonObject> labels = feature.property(property).filter(JsonElement::isJsonObject).map(JsonElement::getAsJsonObject);
+		Optional<JsonObject> labels = feature.property(property).filter(JsonElement::isJsonObject)
+				.map(JsonElement::getAsJsonObject);
 		return labels.flatMap(all -> all.entrySet().stream().filter(each -> each.getValue().isJsonPrimitive())
-				.min(Comparator.comparingInt(each -> distance(each.getKey()))).map(each -> each.getValue().getAsString().strip())).filter(label -> !label.isEmpty());
+				.min(Comparator.comparingInt(each -> distance(each.getKey())))
+				.map(each -> each.getValue().getAsString().strip())).filter(label -> !label.isEmpty());
 	}
 
 	private int distance(String tag) {

@@ -35,14 +35,16 @@ final class MapFeature {
 	 */
 	static List<MapFeature> of(MapSource source, String text) throws IntakeException {
 		JsonObject collection = source.read(text);
-		if (!string(collection, "type").filter("FeatureCollection"::equals).isPresent() || !(collection.get("features") instanceof JsonArray array)) {
+		if (!string(collection, "type").filter("FeatureCollection"::equals).isPresent()
+				|| !(collection.get("features") instanceof JsonArray array)) {
 			throw source.refused(text, "this is no FeatureCollection", "Give one, as RFC 7946 section 3.3 defines it");
 		}
 		EarthSystem.check(source, text, collection);
 		List<MapFeature> features = new ArrayList<>(array.size());
 		for (JsonElement each : array) {
 			if (!each.isJsonObject() || !string(each.getAsJsonObject(), "type").filter("Feature"::equals).isPresent()) {
-				throw source.refused(text, "number " + (features.size() + 1) + " of the features is none", "Write the file anew");
+				throw source.refused(text, "number " + (features.size() + 1) + " of the features is none",
+						"Write the file anew");
 			}
 			MapFeature feature = new MapFeature(source, text, each.getAsJsonObject(), features.size());
 			EarthSystem.check(feature);
@@ -76,7 +78,8 @@ final class MapFeature {
 
 	/** The geometry; empty for a feature without one. */
 	Optional<JsonObject> geometry() {
-		return Optional.ofNullable(json.get("geometry")).filter(JsonElement::isJsonObject).map(JsonElement::getAsJsonObject);
+		return Optional.ofNullable(json.get("geometry")).filter(JsonElement::isJsonObject)
+				.map(JsonElement::getAsJsonObject);
 	}
 
 	/** A property that is not null. */
@@ -87,7 +90,8 @@ final class MapFeature {
 
 	/** A property that is a text, or a number as one. */
 	Optional<String> text(String property) {
-		return property(property).filter(value -> value.isJsonPrimitive() && !value.getAsJsonPrimitive().isBoolean()).map(JsonElement::getAsString)
+		return property(property).filter(value -> value.isJsonPrimitive() && !value.getAsJsonPrimitive().isBoolean())
+				.map(JsonElement::getAsString)
 				.map(String::strip).filter(value -> !value.isEmpty());
 	}
 
@@ -120,6 +124,7 @@ final class MapFeature {
 	}
 
 	private static Optional<String> string(JsonObject object, String name) {
-		return Optional.ofNullable(object.get(name)).filter(JsonElement::isJsonPrimitive).map(JsonElement::getAsString).filter(value -> !value.isBlank());
+		return Optional.ofNullable(object.get(name)).filter(JsonElement::isJsonPrimitive).map(JsonElement::getAsString)
+				.filter(value -> !value.isBlank());
 	}
 }

@@ -31,7 +31,8 @@ final class MapGeometry {
 				polygons.add(rings(array(each)));
 			}
 		} else {
-			throw new UnfitShapeException("its geometry is a " + type + ", not a Polygon or MultiPolygon", "Draw its area");
+			throw new UnfitShapeException("its geometry is a " + type + ", not a Polygon or MultiPolygon",
+					"Draw its area");
 		}
 		if (polygons.isEmpty()) {
 			throw new UnfitShapeException("its geometry has no polygon", "Draw its area");
@@ -62,7 +63,8 @@ final class MapGeometry {
 	}
 
 	private static JsonObject geometry(MapFeature feature) throws UnfitShapeException {
-		return feature.geometry().orElseThrow(() -> new UnfitShapeException("it has no geometry", "Draw its area, or leave it out"));
+		return feature.geometry()
+				.orElseThrow(() -> new UnfitShapeException("it has no geometry", "Draw its area, or leave it out"));
 	}
 
 	private static String type(JsonObject geometry) {
@@ -96,7 +98,8 @@ final class MapGeometry {
 	static double twiceArea(double[][] ring) {
 		double twice = 0;
 		for (int i = 1; i < ring.length - 1; i++) {
-			twice += (ring[i][0] - ring[0][0]) * (ring[i + 1][1] - ring[0][1]) - (ring[i + 1][0] - ring[0][0]) * (ring[i][1] - ring[0][1]);
+			twice += (ring[i][0] - ring[0][0]) * (ring[i + 1][1] - ring[0][1])
+					- (ring[i + 1][0] - ring[0][0]) * (ring[i][1] - ring[0][1]);
 		}
 		return twice;
 	}
@@ -104,7 +107,9 @@ final class MapGeometry {
 	/** Section 3.1.6: four positions or more, of which the last is the first; doubled ones are left out. */
 	private static double[][] ring(double[][] closed) throws UnfitShapeException {
 		if (!Arrays.equals(closed[0], closed[closed.length - 1])) {
-			throw new UnfitShapeException("a ring is open: it ends at " + position(closed[closed.length - 1]) + ", not where it began, at " + position(closed[0]),
+			throw new UnfitShapeException(
+					"a ring is open: it ends at " + position(closed[closed.length - 1]) + ", not where it began, at "
+							+ position(closed[0]),
 					"Repeat the first position at its end");
 		}
 		List<double[]> corners = new ArrayList<>();
@@ -114,7 +119,8 @@ final class MapGeometry {
 			}
 		}
 		if (corners.size() < 3) {
-			throw new UnfitShapeException("a ring has " + corners.size() + " corners, and encloses nothing", "Draw at least three corners");
+			throw new UnfitShapeException("a ring has " + corners.size() + " corners, and encloses nothing",
+					"Draw at least three corners");
 		}
 		return corners.toArray(double[][]::new);
 	}
@@ -131,7 +137,8 @@ final class MapGeometry {
 		double[][] line = new double[array.size()][];
 		for (int i = 0; i < line.length; i++) {
 			JsonArray position = array(array.get(i));
-			if (position.size() < 2 || !EarthSystem.isNumber(position.get(0)) || !EarthSystem.isNumber(position.get(1))) {
+			if (position.size() < 2 || !EarthSystem.isNumber(position.get(0))
+					|| !EarthSystem.isNumber(position.get(1))) {
 				throw new UnfitShapeException("a position is not two numbers: " + brief(position), WRITE_ANEW);
 			}
 			line[i] = new double[] { position.get(0).getAsDouble() + 0.0, position.get(1).getAsDouble() + 0.0 };

@@ -70,7 +70,8 @@ final class MapSource implements AutoCloseable {
 			} else if (!Files.exists(file)) {
 				throw new IntakeException(file, 0, "there is no such file or folder", "Check the name");
 			} else if (!Files.isRegularFile(file)) { // reading a pipe might never end
-				throw new IntakeException(file, 0, "this is neither a file nor a folder", "Name an IMDF archive, its folder, or a GeoJSON file");
+				throw new IntakeException(file, 0, "this is neither a file nor a folder",
+						"Name an IMDF archive, its folder, or a GeoJSON file");
 			} else if (isZip(file)) {
 				source = new MapSource(file, true);
 				source.openZip();
@@ -120,7 +121,8 @@ final class MapSource implements AutoCloseable {
 			String name = entry.getName();
 			List<String> steps = List.of(name.split("/", -1));
 			if (name.startsWith("/") || name.indexOf('\\') >= 0 || name.indexOf(':') >= 0 || steps.contains("..")) {
-				throw new IntakeException(file, 0, "the archive has a file called '" + name + "', which points out of it",
+				throw new IntakeException(file, 0,
+						"the archive has a file called '" + name + "', which points out of it",
 						"Do not trust this archive: ask whoever made it for another one");
 			}
 			if (!entry.isDirectory() && !name.startsWith("__MACOSX/")) {
@@ -131,8 +133,10 @@ final class MapSource implements AutoCloseable {
 
 	private void add(String name, Opener opener) throws IntakeException {
 		String key = name.toLowerCase(Locale.ROOT);
-		if ((key.endsWith(".json") || key.endsWith(".geojson")) && !key.startsWith(".") && texts.put(key, opener) != null) {
-			throw new IntakeException(file, 0, "there are two files called '" + key + "'", "Leave one of them in the archive");
+		if ((key.endsWith(".json") || key.endsWith(".geojson")) && !key.startsWith(".")
+				&& texts.put(key, opener) != null) {
+			throw new IntakeException(file, 0, "there are two files called '" + key + "'",
+					"Leave one of them in the archive");
 		}
 	}
 
@@ -160,24 +164,32 @@ final class MapSource implements AutoCloseable {
 			byte[] bytes = in.readNBytes((int) Math.min(budget, (long) LARGEST_TEXT_MEBI * MEBI) + 1);
 			budget -= bytes.length;
 			if (bytes.length > LARGEST_TEXT_MEBI * MEBI || budget < 0) {
-				throw refused(name, "there is more text than a floor plan needs: over " + LARGEST_TEXT_MEBI + " MiB in one file, or "
-						+ LARGEST_SUM_MEBI + " MiB in all", "Give the plans of one building, without what is not on its floors");
+				throw refused(name,
+						"there is more text than a floor plan needs: over " + LARGEST_TEXT_MEBI
+								+ " MiB in one file, or "
+								+ LARGEST_SUM_MEBI + " MiB in all",
+						"Give the plans of one building, without what is not on its floors");
 			}
 			JsonElement json = parse(bytes);
 			if (!json.isJsonObject()) {
-				throw refused(name, "this is no GeoJSON: it does not begin with an object", "Give a FeatureCollection, as RFC 7946 defines it");
+				throw refused(name, "this is no GeoJSON: it does not begin with an object",
+						"Give a FeatureCollection, as RFC 7946 defines it");
 			}
 			return json.getAsJsonObject();
 		} catch (IOException e) {
 			throw unreadable(file, name, e);
 		} catch (JsonParseException e) {
-			throw refused(name, "this is no JSON that can be read: " + reason(e), "Write the file anew: it may have been cut off on its way");
+			throw refused(name, "this is no JSON that can be read: " + reason(e),
+					"Write the file anew: it may have been cut off on its way");
 		}
 	}
 
 	private static JsonElement parse(byte[] bytes) throws IOException {
-		int start = bytes.length > 2 && bytes[0] == (byte) 0xef && bytes[1] == (byte) 0xbb && bytes[2] == (byte) 0xbf ? 3 : 0;
-		InputStreamReader text = new InputStreamReader(new ByteArrayInputStream(bytes, start, bytes.length - start), StandardCharsets.UTF_8.newDecoder());
+		int start = bytes.length > 2 && bytes[0] == (byte) 0xef && bytes[1] == (byte) 0xbb && bytes[2] == (byte) 0xbf
+				? 3
+				: 0;
+		InputStreamReader text = new InputStreamReader(new ByteArrayInputStream(bytes, start, bytes.length - start),
+				StandardCharsets.UTF_8.newDecoder());
 		JsonReader reader = new JsonReader(text);
 		reader.setStrictness(Strictness.STRICT);
 		JsonElement json = JsonParser.parseReader(reader);
@@ -205,8 +217,9 @@ final class MapSource implements AutoCloseable {
 		}
 		String message = String.valueOf(e.getCause().getMessage());
 		Matcher place = PLACE.matcher(message);
-		return message.startsWith("Nesting limit") ? "it is nested too deeply" : message.startsWith("End of input") || !place.find() ? "it ends too early"
-				: "something is wrong at line " + place.group(1) + ", column " + place.group(2);
+		return message.startsWith("Nesting limit") ? "it is nested too deeply"
+				: message.startsWith("End of input") || !place.find() ? "it ends too early"
+						: "something is wrong at line " + place.group(1) + ", column " + place.group(2);
 	}
 
 	/** Something about one of the texts. */
@@ -217,12 +230,15 @@ final class MapSource implements AutoCloseable {
 	private static IntakeException unreadable(Path file, String name, IOException e) {
 		String which = name.isEmpty() ? "" : name + ": ";
 		if (e instanceof ZipException) {
-			return new IntakeException(file, 0, which + "the archive is damaged or locked by a password (" + e.getMessage() + ")", "Fetch it again, and without a password");
+			return new IntakeException(file, 0,
+					which + "the archive is damaged or locked by a password (" + e.getMessage() + ")",
+					"Fetch it again, and without a password");
 		}
 		if (e instanceof AccessDeniedException) {
 			return new IntakeException(file, 0, which + "it may not be read", "Ask for the right to read it");
 		}
-		return new IntakeException(file, 0, which + "reading failed (" + e.getMessage() + ")", "Check the disk and try again");
+		return new IntakeException(file, 0, which + "reading failed (" + e.getMessage() + ")",
+				"Check the disk and try again");
 	}
 
 	@Override

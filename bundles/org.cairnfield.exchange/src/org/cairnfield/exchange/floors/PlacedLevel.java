@@ -32,12 +32,15 @@ public final class PlacedLevel {
 	 * @throws IllegalArgumentException where something of it lies so far from the site that metres of its frame are none on the ground
 	 */
 	public static PlacedLevel of(MappedLevel level, SiteFrame.Anchor anchor) {
-		EarthSystem.requireNear(new double[] { anchor.longitudeDegrees(), anchor.latitudeDegrees() }, level.extent().stream().flatMap(List::stream));
+		EarthSystem.requireNear(new double[] { anchor.longitudeDegrees(), anchor.latitudeDegrees() },
+				level.extent().stream().flatMap(List::stream));
 		EarthSystem.requireNear(new double[] { anchor.longitudeDegrees(), anchor.latitudeDegrees() },
 				level.shapes().stream().flatMap(shape -> shape.paths().stream()));
 		SiteProjection projection = new SiteProjection(anchor);
 		return new PlacedLevel(level.extent().stream().map(polygon -> metres(polygon, projection)).toList(),
-				level.shapes().stream().map(shape -> new Placed(shape.as(), shape.isClosed(), metres(shape.paths(), projection))).toList());
+				level.shapes().stream()
+						.map(shape -> new Placed(shape.as(), shape.isClosed(), metres(shape.paths(), projection)))
+						.toList());
 	}
 
 	private static List<double[][]> metres(List<double[][]> paths, SiteProjection projection) {
@@ -66,7 +69,8 @@ public final class PlacedLevel {
 		if (extent.isEmpty()) {
 			return Optional.empty();
 		}
-		double[][] corners = extent.stream().map(polygon -> polygon.get(0)).flatMap(Arrays::stream).toArray(double[][]::new);
+		double[][] corners = extent.stream().map(polygon -> polygon.get(0)).flatMap(Arrays::stream)
+				.toArray(double[][]::new);
 		double[] x = new double[corners.length];
 		double[] y = new double[corners.length];
 		for (int i = 0; i < corners.length; i++) {
@@ -89,7 +93,8 @@ public final class PlacedLevel {
 	public double[] bounds() {
 		List<double[][]> paths = extent.isEmpty() ? shapes.stream().flatMap(shape -> shape.paths().stream()).toList()
 				: extent.stream().flatMap(List::stream).toList();
-		double[] box = { Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY };
+		double[] box = { Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY,
+				Double.NEGATIVE_INFINITY };
 		for (double[][] path : paths) {
 			for (double[] at : path) {
 				box[0] = Math.min(box[0], at[0]);

@@ -35,7 +35,8 @@ final class PlainReader {
 
 		@Override
 		public int compareTo(Stack other) {
-			return ordinal != other.ordinal ? Integer.compare(ordinal, other.ordinal) : building.compareTo(other.building);
+			return ordinal != other.ordinal ? Integer.compare(ordinal, other.ordinal)
+					: building.compareTo(other.building);
 		}
 	}
 
@@ -56,13 +57,16 @@ final class PlainReader {
 			if (MapGeometry.type(feature).endsWith("Point")) {
 				points++;
 			} else if (ordinal.isEmpty()) {
-				collector.leaveOut(feature, "none of its properties " + String.join(", ", FLOOR) + " is a whole number");
+				collector.leaveOut(feature,
+						"none of its properties " + String.join(", ", FLOOR) + " is a whole number");
 			} else {
-				add(feature, levels.computeIfAbsent(new Stack(ordinal.get(), first(feature, BUILDING).orElse("")), stack -> new Level()));
+				add(feature, levels.computeIfAbsent(new Stack(ordinal.get(), first(feature, BUILDING).orElse("")),
+						stack -> new Level()));
 			}
 		}
 		if (levels.isEmpty()) {
-			throw new IntakeException(source.file(), 0, "none of its " + features.size() + " features is an area or a line with a floor",
+			throw new IntakeException(source.file(), 0,
+					"none of its " + features.size() + " features is an area or a line with a floor",
 					"Give each a property \"level\" with the number of its floor, 0 for the ground floor");
 		}
 		if (points > 0) {
@@ -80,7 +84,8 @@ final class PlainReader {
 	}
 
 	private void add(MapFeature feature, Level level) throws IntakeException {
-		Optional<String> kind = Stream.of(first(feature, KIND), feature.member("feature_type")).flatMap(Optional::stream).findFirst();
+		Optional<String> kind = Stream.of(first(feature, KIND), feature.member("feature_type"))
+				.flatMap(Optional::stream).findFirst();
 		if (kind.isPresent() && OUTLINES.contains(kind.get())) {
 			bound(feature, level);
 		} else if (kind.isEmpty()) {
@@ -103,12 +108,14 @@ final class PlainReader {
 	}
 
 	private MappedLevel mapped(Stack stack, Level level) throws IntakeException {
-		if (level.extent.isEmpty() && level.unnamed.size() == 1 && MapGeometry.type(level.unnamed.get(0)).endsWith("Polygon")) {
+		if (level.extent.isEmpty() && level.unnamed.size() == 1
+				&& MapGeometry.type(level.unnamed.get(0)).endsWith("Polygon")) {
 			bound(level.unnamed.get(0), level);
 		} else {
 			level.unnamed.forEach(each -> collector.add(level.shapes, each, DrawnAs.ROOM));
 		}
-		return new MappedLevel(level.feature == null ? "of ordinal " + stack.ordinal() : level.feature, stack.ordinal(), level.name,
+		return new MappedLevel(level.feature == null ? "of ordinal " + stack.ordinal() : level.feature, stack.ordinal(),
+				level.name,
 				stack.building().isEmpty() ? List.of() : List.of(stack.building()), false, level.extent, level.shapes);
 	}
 }

@@ -16,7 +16,8 @@ final class RingCheck {
 		for (List<double[][]> polygon : polygons) {
 			double[][] ring = polygon.get(0);
 			if (ring.length > MOST_CORNERS) {
-				throw new UnfitShapeException("its outline has " + ring.length + " corners, more than " + MOST_CORNERS, "Simplify the outline");
+				throw new UnfitShapeException("its outline has " + ring.length + " corners, more than " + MOST_CORNERS,
+						"Simplify the outline");
 			}
 			requireSimple(ring);
 			if (MapGeometry.twiceArea(ring) == 0) {
@@ -32,8 +33,10 @@ final class RingCheck {
 			double[] b = ring[(i + 1) % n];
 			for (int j = i + 2; j < n - (i == 0 ? 1 : 0); j++) {
 				if (cross(a, b, ring[j], ring[(j + 1) % n])) {
-					throw new UnfitShapeException("its outline crosses itself, the side from " + MapGeometry.position(a) + " that from "
-							+ MapGeometry.position(ring[j]), "Draw its corners in order, once around");
+					throw new UnfitShapeException(
+							"its outline crosses itself, the side from " + MapGeometry.position(a) + " that from "
+									+ MapGeometry.position(ring[j]),
+							"Draw its corners in order, once around");
 				}
 			}
 		}

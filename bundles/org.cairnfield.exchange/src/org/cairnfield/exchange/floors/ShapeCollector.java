@@ -40,7 +40,8 @@ final class ShapeCollector {
 			if (MapGeometry.type(feature).endsWith("LineString")) {
 				shapes.add(new MappedShape(as, feature.id(), false, MapGeometry.lines(feature)));
 			} else {
-				shapes.add(new MappedShape(as, feature.id(), true, MapGeometry.polygons(feature).stream().flatMap(List::stream).toList()));
+				shapes.add(new MappedShape(as, feature.id(), true,
+						MapGeometry.polygons(feature).stream().flatMap(List::stream).toList()));
 			}
 		} catch (UnfitShapeException e) {
 			leaveOut(feature, e.getMessage());

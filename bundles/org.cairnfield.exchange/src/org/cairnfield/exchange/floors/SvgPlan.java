@@ -38,9 +38,12 @@ public record SvgPlan(String text, double metresPerPixel, double xMetres, double
 		double left = bounds[0] - MARGIN_METRES;
 		double top = bounds[3] + MARGIN_METRES;
 		StringBuilder svg = new StringBuilder();
-		svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(columns).append("\" height=\"").append(rows).append("\" viewBox=\"")
-				.append(number(left)).append(' ').append(number(-top)).append(' ').append(number(columns * scale)).append(' ').append(number(rows * scale)).append("\">\n");
-		svg.append("<rect x=\"").append(number(left)).append("\" y=\"").append(number(-top)).append("\" width=\"").append(number(columns * scale))
+		svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(columns).append("\" height=\"")
+				.append(rows).append("\" viewBox=\"")
+				.append(number(left)).append(' ').append(number(-top)).append(' ').append(number(columns * scale))
+				.append(' ').append(number(rows * scale)).append("\">\n");
+		svg.append("<rect x=\"").append(number(left)).append("\" y=\"").append(number(-top)).append("\" width=\"")
+				.append(number(columns * scale))
 				.append("\" height=\"").append(number(rows * scale)).append("\" fill=\"#ffffff\"/>\n");
 		double wall = Math.max(WALL_METRES, LEAST_WALL_PIXELS * scale);
 		draw(svg, level, wall, Math.max(DOOR_METRES, scale));
@@ -71,16 +74,19 @@ public record SvgPlan(String text, double metresPerPixel, double xMetres, double
 
 	private static void outline(StringBuilder svg, PlacedLevel level, double wall) {
 		if (!level.extent().isEmpty()) {
-			group(svg, level.extent().stream().map(polygon -> new PlacedLevel.Placed(DrawnAs.ROOM, true, polygon)).toList(), "none", "#8a8a8a", wall);
+			group(svg, level.extent().stream().map(polygon -> new PlacedLevel.Placed(DrawnAs.ROOM, true, polygon))
+					.toList(), "none", "#8a8a8a", wall);
 		}
 	}
 
 	/** All of one look in one path, since readers of SVG limit the number of elements; holes run the other way around. */
-	private static void group(StringBuilder svg, List<PlacedLevel.Placed> shapes, String fill, String stroke, double width) {
+	private static void group(StringBuilder svg, List<PlacedLevel.Placed> shapes, String fill, String stroke,
+			double width) {
 		for (boolean closed : new boolean[] { true, false }) { // a line has no inside
 			List<PlacedLevel.Placed> some = shapes.stream().filter(shape -> shape.isClosed() == closed).toList();
 			if (!some.isEmpty()) {
-				svg.append("<path fill=\"").append(closed ? fill : "none").append("\" fill-rule=\"nonzero\" stroke=\"").append(stroke)
+				svg.append("<path fill=\"").append(closed ? fill : "none").append("\" fill-rule=\"nonzero\" stroke=\"")
+						.append(stroke)
 						.append("\" stroke-width=\"").append(number(width)).append("\" stroke-linejoin=\"round\" d=\"");
 				some.forEach(shape -> path(svg, shape));
 				svg.append("\"/>\n");

@@ -118,7 +118,8 @@ public final class DevicePack {
 				double entered = IntStream.of(cells).map(cell -> split.members(cell).length).sum() / inCells
 						* Math.min(search.groupProbes(), split.groups());
 				centroids += entered * cells.length;
-				bytes += entered * (listBytes(split, g) + IntStream.of(cells).mapToLong(c -> centroidBytes(split.centroids(), c)).sum());
+				bytes += entered * (listBytes(split, g)
+						+ IntStream.of(cells).mapToLong(c -> centroidBytes(split.centroids(), c)).sum());
 			}
 		}
 		return Math.max(0, comparisons - centroids) * sample + bytes;

@@ -62,7 +62,8 @@ final class PackCheck {
 		try {
 			MessageDigest sha = MessageDigest.getInstance("SHA-256");
 			sha.update(bytes, 0, bytes.length - PackReader.TRAILER_BYTES);
-			if (!Arrays.equals(sha.digest(), Arrays.copyOfRange(bytes, bytes.length - PackReader.TRAILER_BYTES, bytes.length - 4))) {
+			if (!Arrays.equals(sha.digest(),
+					Arrays.copyOfRange(bytes, bytes.length - PackReader.TRAILER_BYTES, bytes.length - 4))) {
 				throw new IllegalArgumentException("the pack does not match its SHA-256");
 			}
 		} catch (NoSuchAlgorithmException e) {
@@ -123,7 +124,8 @@ final class PackCheck {
 	private void addresses() {
 		int from = take(8L * accessPoints);
 		for (int a = 1; a < accessPoints; a++) {
-			require(Long.compareUnsigned(pack.getLong(from + 8 * (a - 1)), pack.getLong(from + 8 * a)) < 0, "access points do not ascend");
+			require(Long.compareUnsigned(pack.getLong(from + 8 * (a - 1)), pack.getLong(from + 8 * a)) < 0,
+					"access points do not ascend");
 		}
 	}
 
@@ -162,7 +164,8 @@ final class PackCheck {
 			int first = take(2L * cells);
 			for (int i = 0; i < cells; i++) {
 				int cell = unsigned(first + 2 * i);
-				require(cell < clusters && !grouped[cell], "a group has a cluster that there is not, or that is in another");
+				require(cell < clusters && !grouped[cell],
+						"a group has a cluster that there is not, or that is in another");
 				grouped[cell] = true;
 				count++;
 			}

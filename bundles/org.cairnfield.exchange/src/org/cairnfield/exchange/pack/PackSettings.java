@@ -18,7 +18,8 @@ public record PackSettings(int levelStepDb, Search search) {
 	/** @throws IllegalArgumentException for a step out of range */
 	public PackSettings {
 		if (levelStepDb < 1 || levelStepDb > COARSEST_STEP_DB) {
-			throw new IllegalArgumentException("a pack has steps of 1 to " + COARSEST_STEP_DB + " dB, not " + levelStepDb);
+			throw new IllegalArgumentException(
+					"a pack has steps of 1 to " + COARSEST_STEP_DB + " dB, not " + levelStepDb);
 		}
 	}
 }

@@ -57,7 +57,8 @@ final class PackWriter {
 		for (int i = 0; i < sorted.length; i++) {
 			column[sorted[i]] = i;
 			if (i > 0 && number[sorted[i]] == number[sorted[i - 1]]) {
-				throw new IllegalArgumentException("two access points have the number of " + map.accessPoints().get(sorted[i]));
+				throw new IllegalArgumentException(
+						"two access points have the number of " + map.accessPoints().get(sorted[i]));
 			}
 		}
 		return IntStream.of(sorted).mapToLong(a -> number[a]).toArray();
@@ -154,7 +155,9 @@ final class PackWriter {
 	 */
 	private int[] inOrder(int from, int to, IntUnaryOperator columnOf) {
 		IntStream entries = IntStream.range(from, to);
-		return hidden ? entries.boxed().sorted(Comparator.comparingInt(columnOf::applyAsInt)).mapToInt(Integer::intValue).toArray()
+		return hidden
+				? entries.boxed().sorted(Comparator.comparingInt(columnOf::applyAsInt)).mapToInt(Integer::intValue)
+						.toArray()
 				: entries.toArray();
 	}
 
@@ -189,7 +192,8 @@ final class PackWriter {
 			out.putInt(table + 8 * cell, out.position()).putInt(table + 8 * cell + 4, members.length);
 			for (int s : members) {
 				out.putInt(rank[s]).put((byte) map.site(s)).put((byte) map.floor(s));
-				out.putShort((short) packed.unitsX(s)).putShort((short) packed.unitsY(s)).putShort((short) map.heard(s));
+				out.putShort((short) packed.unitsX(s)).putShort((short) packed.unitsY(s))
+						.putShort((short) map.heard(s));
 				for (int k : inOrder(map.firstReading(s), map.endReading(s), e -> column[map.accessPoint(e)])) {
 					out.putShort((short) column[map.accessPoint(k)]).put((byte) packed.code(map.rssiDbm(k)));
 				}
@@ -204,7 +208,8 @@ final class PackWriter {
 		out.putInt(8, out.capacity()).putInt(12, split.samples()).putShort(16, (short) address.length);
 		out.putShort(18, (short) split.cells()).put(20, (byte) map.sites().size());
 		out.put(21, (byte) packed.lowestRssiDbm()).put(22, (byte) packed.levelStepDb());
-		out.put(23, (byte) search.voting().k()).put(24, (byte) search.cellProbes()).put(25, (byte) DevicePack.CENTROID_PARTS);
+		out.put(23, (byte) search.voting().k()).put(24, (byte) search.cellProbes()).put(25,
+				(byte) DevicePack.CENTROID_PARTS);
 		out.putShort(26, (short) packed.unitMm());
 		for (int i = 0; i < 8 && 2 * i + 2 <= source.length(); i++) {
 			out.put(48 + i, (byte) Integer.parseInt(source.substring(2 * i, 2 * i + 2), 16));

@@ -60,7 +60,8 @@ public final class PackedMap {
 		}
 		if (unit > MOST_UNITS) {
 			throw new PackLimitException("a site is too large for a device pack, which holds "
-					+ (long) MOST_UNITS * MOST_UNITS / 1_000_000 + " km: look for positions that are far from the others");
+					+ (long) MOST_UNITS * MOST_UNITS / 1_000_000
+					+ " km: look for positions that are far from the others");
 		}
 		unitMm = (int) unit;
 		rounded = round(map, true, a -> true);

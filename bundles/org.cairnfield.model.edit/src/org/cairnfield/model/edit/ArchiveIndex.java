@@ -65,7 +65,8 @@ public final class ArchiveIndex {
 
 	public Optional<Survey> survey(String id) {
 		if (surveys == null) {
-			surveys = index(archive.getSites().stream().flatMap(site -> site.getSurveys().stream()).toList(), Survey::getId);
+			surveys = index(archive.getSites().stream().flatMap(site -> site.getSurveys().stream()).toList(),
+					Survey::getId);
 		}
 		return Optional.ofNullable(surveys.get(id));
 	}

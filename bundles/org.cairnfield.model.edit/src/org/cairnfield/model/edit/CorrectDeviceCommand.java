@@ -17,12 +17,14 @@ public final class CorrectDeviceCommand extends CompoundCommand {
 	 */
 	public CorrectDeviceCommand(Device device, Double slope, Double shiftDb) {
 		super(slope == null || shiftDb == null ? "Take the levels of " + ModelText.name(device) + " as they were read"
-				: String.format(Locale.ROOT, "Correct the levels of %s: %.2f of each, %+.1f dB", ModelText.name(device), slope, shiftDb));
+				: String.format(Locale.ROOT, "Correct the levels of %s: %.2f of each, %+.1f dB", ModelText.name(device),
+						slope, shiftDb));
 		if ((slope == null) != (shiftDb == null)) {
 			throw new IllegalArgumentException("slope and shift belong together");
 		}
 		if (slope != null && !(slope >= 0.25 && slope <= 4 && Math.abs(shiftDb) <= 60)) {
-			throw new IllegalArgumentException("slope outside 0.25 … 4, or shift outside −60 … 60 dB: " + slope + ", " + shiftDb);
+			throw new IllegalArgumentException(
+					"slope outside 0.25 … 4, or shift outside −60 … 60 dB: " + slope + ", " + shiftDb);
 		}
 		appendIfCanExecute(new Part(device, ModelPackage.Literals.DEVICE__MAP_SLOPE, slope));
 		appendIfCanExecute(new Part(device, ModelPackage.Literals.DEVICE__MAP_SHIFT_DB, shiftDb));

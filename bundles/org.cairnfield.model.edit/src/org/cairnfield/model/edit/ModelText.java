@@ -86,9 +86,9 @@ public final class ModelText {
 		@Override
 		public String caseVerdict(Verdict verdict) {
 			String cluster = switch (verdict.getDecision()) {
-				case MOVE -> " to cluster " + verdict.getCluster();
-				case POOL, FAULTY -> "";
-				default -> " for cluster " + verdict.getCluster();
+			case MOVE -> " to cluster " + verdict.getCluster();
+			case POOL, FAULTY -> "";
+			default -> " for cluster " + verdict.getCluster();
 			};
 			return verdict.getDecision() + " " + verdict.getSample() + cluster;
 		}
@@ -140,7 +140,8 @@ public final class ModelText {
 	/** A place in words, such as "Lantern Store, Floor 1, x 12.50 m, y 3.00 m". @param archive that names site and floor; null for ids */
 	public static String place(KnownPlace place, Archive archive) {
 		Optional<Site> site = archive == null ? Optional.empty() : ArchiveIndex.of(archive).site(place.site());
-		String floor = site.flatMap(of -> ArchiveIndex.floor(of, place.level())).map(ModelText::name).orElse("floor " + place.level());
+		String floor = site.flatMap(of -> ArchiveIndex.floor(of, place.level())).map(ModelText::name)
+				.orElse("floor " + place.level());
 		return site.map(ModelText::name).orElse(place.site()) + ", " + floor
 				+ String.format(Locale.ROOT, ", x %.2f m, y %.2f m", place.xMetres(), place.yMetres());
 	}

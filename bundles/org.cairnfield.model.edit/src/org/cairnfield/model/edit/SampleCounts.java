@@ -47,7 +47,8 @@ public final class SampleCounts {
 		int sum = 0;
 		for (Survey survey : site.getSurveys()) {
 			if (survey.getSamples() != null) {
-				sum += byLevel(survey.getSamples(), survey.table()).entrySet().stream().filter(each -> !known.contains(each.getKey()))
+				sum += byLevel(survey.getSamples(), survey.table()).entrySet().stream()
+						.filter(each -> !known.contains(each.getKey()))
 						.mapToInt(Map.Entry::getValue).sum();
 			}
 		}

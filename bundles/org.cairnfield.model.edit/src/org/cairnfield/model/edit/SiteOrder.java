@@ -20,9 +20,11 @@ public final class SiteOrder {
 
 	/** The sites that the archive names in its order, then the others by id. */
 	public static List<Site> of(Archive archive) {
-		List<String> named = archive.getSiteOrder() == null ? List.of() : List.of(archive.getSiteOrder().strip().split("\\s+"));
+		List<String> named = archive.getSiteOrder() == null ? List.of()
+				: List.of(archive.getSiteOrder().strip().split("\\s+"));
 		List<Site> sites = byId(archive);
-		sites.sort(Comparator.comparingInt(site -> named.contains(site.getId()) ? named.indexOf(site.getId()) : named.size()));
+		sites.sort(Comparator
+				.comparingInt(site -> named.contains(site.getId()) ? named.indexOf(site.getId()) : named.size()));
 		return sites;
 	}
 
@@ -39,7 +41,8 @@ public final class SiteOrder {
 			return UnexecutableCommand.INSTANCE;
 		}
 		Collections.swap(sites, at, at + by);
-		String order = sites.equals(byId(archive)) ? null : sites.stream().map(Site::getId).collect(Collectors.joining(" "));
+		String order = sites.equals(byId(archive)) ? null
+				: sites.stream().map(Site::getId).collect(Collectors.joining(" "));
 		String move = "Move " + ModelText.name(site) + (by < 0 ? " up" : " down");
 		return new FieldCommand(List.of(archive), Literals.ARCHIVE__SITE_ORDER, order) {
 			@Override

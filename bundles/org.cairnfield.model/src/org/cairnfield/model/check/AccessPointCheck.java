@@ -60,13 +60,17 @@ public final class AccessPointCheck {
 	/** @see AccessPoint#placeIsOnAFloor */
 	public static boolean placeIsOnAFloor(AccessPoint accessPoint, DiagnosticChain diagnostics) {
 		KnownPlace place = accessPoint.getPlace();
-		return require(place == null || !(accessPoint.eContainer() instanceof Archive archive) || isOnAFloor(place, archive), diagnostics, accessPoint,
-				"The place of access point " + accessPoint.getId() + ", " + place + ", is on no floor of the archive: set it again, or unset it");
+		return require(
+				place == null || !(accessPoint.eContainer() instanceof Archive archive) || isOnAFloor(place, archive),
+				diagnostics, accessPoint,
+				"The place of access point " + accessPoint.getId() + ", " + place
+						+ ", is on no floor of the archive: set it again, or unset it");
 	}
 
 	/** Whether the archive has the floor that a place is on. */
 	public static boolean isOnAFloor(KnownPlace place, Archive archive) {
-		return archive.getSites().stream().filter(site -> place.site().equals(site.getId())).flatMap(site -> site.getFloors().stream())
+		return archive.getSites().stream().filter(site -> place.site().equals(site.getId()))
+				.flatMap(site -> site.getFloors().stream())
 				.anyMatch(floor -> floor.getLevel() == place.level());
 	}
 

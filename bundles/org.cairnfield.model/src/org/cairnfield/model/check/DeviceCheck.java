@@ -22,7 +22,8 @@ public final class DeviceCheck {
 
 	private static boolean isPlausible(Double slope, Double shift) {
 		return slope == null ? shift == null
-				: shift != null && slope >= LEAST_SLOPE && slope <= 1 / LEAST_SLOPE && Math.abs(shift) <= LARGEST_SHIFT_DB;
+				: shift != null && slope >= LEAST_SLOPE && slope <= 1 / LEAST_SLOPE
+						&& Math.abs(shift) <= LARGEST_SHIFT_DB;
 	}
 
 	/** @see Device#offsetIsPlausible */
@@ -32,7 +33,9 @@ public final class DeviceCheck {
 				"The RSSI offset of " + Report.named("device", device.getName(), device.getId()) + ", " + offset
 						+ " dB, is not within −40 … 40 dB: calibrate it anew, or unset it")
 				& Report.require(isPlausible(device.getMapSlope(), device.getMapShiftDb()), diagnostics, device,
-						"The correction of " + Report.named("device", device.getName(), device.getId()) + ", " + device.getMapSlope() + " of each level and "
-								+ device.getMapShiftDb() + " dB, is not within 0.25 … 4 and −60 … 60 dB, or lacks one of the two: fit it anew, or unset both");
+						"The correction of " + Report.named("device", device.getName(), device.getId()) + ", "
+								+ device.getMapSlope() + " of each level and "
+								+ device.getMapShiftDb()
+								+ " dB, is not within 0.25 … 4 and −60 … 60 dB, or lacks one of the two: fit it anew, or unset both");
 	}
 }

@@ -30,7 +30,8 @@ public final class FloorCheck {
 			return true;
 		}
 		return require(outline.size() >= 3, diagnostics, floor,
-				"The outline of " + where(floor) + " has " + outline.size() + " corners: draw at least three, or unset it")
+				"The outline of " + where(floor) + " has " + outline.size()
+						+ " corners: draw at least three, or unset it")
 				&& require(outline.areaSquareMetres() > 0, diagnostics, floor,
 						"The outline of " + where(floor) + " encloses no area: draw it anew, or unset it")
 				&& require(!outline.polygon().crossesItself(), diagnostics, floor,
@@ -41,13 +42,15 @@ public final class FloorCheck {
 	public static boolean heightIsPlausible(Floor floor, DiagnosticChain diagnostics) {
 		Double height = floor.getHeightMetres();
 		return require(height == null || height > 0 && height <= HIGHEST_METRES, diagnostics, floor,
-				"The height of " + where(floor) + ", " + height + " m, is not within 0 … 100 m: correct it, or unset it");
+				"The height of " + where(floor) + ", " + height
+						+ " m, is not within 0 … 100 m: correct it, or unset it");
 	}
 
 	/** @see Floor#planImageStaysInside */
 	public static boolean planImageStaysInside(Floor floor, DiagnosticChain diagnostics) {
 		String path = floor.getPlanImage();
-		return require(path == null || isInside(path), diagnostics, floor, "The plan image of " + where(floor) + ", '" + path
+		return require(path == null || isInside(path), diagnostics, floor, "The plan image of " + where(floor) + ", '"
+				+ path
 				+ "', is not a path inside the archive: put the image into its folder 'plans' and name it plans/FILE");
 	}
 

@@ -26,8 +26,11 @@ public final class LedgerCheck {
 			given.add(verdict.getId());
 		}
 		for (Verdict verdict : ledger.getVerdicts()) {
-			all &= Report.require(verdict.getSupersedes() == null || given.contains(verdict.getSupersedes()), diagnostics,
-					verdict, "Verdict " + verdict.getId() + " supersedes " + verdict.getSupersedes() + ", which is not in ledger "
+			all &= Report.require(verdict.getSupersedes() == null || given.contains(verdict.getSupersedes()),
+					diagnostics,
+					verdict,
+					"Verdict " + verdict.getId() + " supersedes " + verdict.getSupersedes()
+							+ ", which is not in ledger "
 							+ ledger.getId() + ": restore the ledger from the history");
 		}
 		return all;

@@ -26,8 +26,10 @@ final class Report {
 
 	/** What an id must be, for any object that has one. */
 	static boolean usableId(String id, DiagnosticChain diagnostics, EObject object, String what) {
-		return require(Ids.isUsable(id), diagnostics, object, what + " has " + (isSet(id) ? "the id '" + id + "'" : "no id")
-				+ ": give it one of up to " + Ids.LONGEST + " letters A–Z, digits, '.', '_' and '-', not beginning with '.' or '-'");
+		return require(Ids.isUsable(id), diagnostics, object,
+				what + " has " + (isSet(id) ? "the id '" + id + "'" : "no id")
+						+ ": give it one of up to " + Ids.LONGEST
+						+ " letters A–Z, digits, '.', '_' and '-', not beginning with '.' or '-'");
 	}
 
 	static boolean isSet(String text) {

@@ -38,7 +38,8 @@ public final class SiblingNames {
 
 	/** Why an object cannot have a name; empty where it can. */
 	public static Optional<String> refusal(EObject object, String name) {
-		return siblings(object).stream().filter(other -> other != object && isCalled(other, name)).findFirst().map(other -> kind(other) + ' ' + id(other) + " has the name '" + name + "' already");
+		return siblings(object).stream().filter(other -> other != object && isCalled(other, name)).findFirst()
+				.map(other -> kind(other) + ' ' + id(other) + " has the name '" + name + "' already");
 	}
 
 	/** Sites without a name, and names that several siblings have, each with a remedy; none as a rule. */
@@ -67,8 +68,10 @@ public final class SiblingNames {
 		}
 		byName.forEach((name, all) -> {
 			if (all.size() > 1) {
-				problems.add(kind(all.get(0)) + "s " + String.join(", ", all.stream().map(SiblingNames::id).toList()) + where
-						+ " have the same name, " + name + ", and are shown with their ids: give all but one another name");
+				problems.add(
+						kind(all.get(0)) + "s " + String.join(", ", all.stream().map(SiblingNames::id).toList()) + where
+								+ " have the same name, " + name
+								+ ", and are shown with their ids: give all but one another name");
 			}
 		});
 	}

@@ -19,7 +19,8 @@ public final class SplitCheck {
 		Double share = split.getPcaShare();
 		boolean epsilon = split.getEpsilon() >= 0 && Double.isFinite(split.getEpsilon());
 		boolean rule = split.getGate() >= 0 && split.getGate() <= 1 && Math.abs(split.getThreshold()) <= 1;
-		return Report.require(epsilon && split.getMinPts() >= 1 && (share == null || share > 0 && share <= 1), diagnostics,
+		return Report.require(epsilon && split.getMinPts() >= 1 && (share == null || share > 0 && share <= 1),
+				diagnostics,
 				split, "Split " + split.getId() + " cannot have been made with ε " + split.getEpsilon() + ", minPts "
 						+ split.getMinPts() + (share == null ? "" : " and variance " + share) + ": make it anew")
 				& Report.require(rule, diagnostics, split, "Proposals of split " + split.getId()

@@ -31,7 +31,8 @@ public final class SurveyCheck {
 	public static boolean surveyorIsInitials(Survey survey, DiagnosticChain diagnostics) {
 		String surveyor = survey.getSurveyor();
 		return require(surveyor == null || surveyor.codePointCount(0, surveyor.length()) <= 4, diagnostics, survey,
-				"The surveyor of survey " + survey.getId() + " is more than initials: write at most four letters, so that the"
+				"The surveyor of survey " + survey.getId()
+						+ " is more than initials: write at most four letters, so that the"
 						+ " archive names no person");
 	}
 
@@ -79,8 +80,10 @@ public final class SurveyCheck {
 		boolean all = true;
 		for (int i = 0; i < heard.length; i++) {
 			String id = table.accessPoints().get(i);
-			all &= require(heard[i] == 0 || known.contains(id), diagnostics, survey, "Of survey " + survey.getId() + ", "
-					+ heard[i] + " samples heard access point " + id + ", which the archive does not have: add it");
+			all &= require(heard[i] == 0 || known.contains(id), diagnostics, survey,
+					"Of survey " + survey.getId() + ", "
+							+ heard[i] + " samples heard access point " + id
+							+ ", which the archive does not have: add it");
 		}
 		return all;
 	}

@@ -20,11 +20,13 @@ public final class VerdictCheck {
 		boolean leaves = verdict.getDecision() == Decision.REJECT || verdict.getDecision() == Decision.FAULTY;
 		boolean reasoned = !leaves || isSet(verdict.getReasonCode());
 		boolean placed = verdict.getDecision() != Decision.MOVE || verdict.getCluster() >= 0;
-		return require(complete, diagnostics, verdict, "Verdict " + verdict.getId() + " on sample " + verdict.getSample()
-				+ " lacks its id, split, sample, person or time: nobody could audit it; give it anew")
+		return require(complete, diagnostics, verdict,
+				"Verdict " + verdict.getId() + " on sample " + verdict.getSample()
+						+ " lacks its id, split, sample, person or time: nobody could audit it; give it anew")
 				& require(reasoned, diagnostics, verdict, "Verdict " + verdict.getId() + " takes sample "
 						+ verdict.getSample() + " out of the map without a reason: give one")
-				& require(placed, diagnostics, verdict, "Verdict " + verdict.getId() + " moves sample " + verdict.getSample()
-						+ " and names no cluster: give it anew");
+				& require(placed, diagnostics, verdict,
+						"Verdict " + verdict.getId() + " moves sample " + verdict.getSample()
+								+ " and names no cluster: give it anew");
 	}
 }

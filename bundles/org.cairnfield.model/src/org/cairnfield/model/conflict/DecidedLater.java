@@ -34,7 +34,8 @@ public final class DecidedLater {
 
 	/** What was decided and is not saved yet. */
 	public static Optional<Claim> decision(Conflict conflict) {
-		return isOverFile(conflict) && conflict.getClaims().size() == 1 ? Optional.of(conflict.getClaims().get(0)) : Optional.empty();
+		return isOverFile(conflict) && conflict.getClaims().size() == 1 ? Optional.of(conflict.getClaims().get(0))
+				: Optional.empty();
 	}
 
 	/**

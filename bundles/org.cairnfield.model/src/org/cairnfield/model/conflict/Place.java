@@ -44,7 +44,8 @@ public final class Place {
 			return Integer.toString(floor.getLevel());
 		}
 		if (object instanceof Waiver waiver) {
-			return String.join(" ", waiver.getRule(), waiver.getContentKey(), waiver.getPerson(), String.valueOf(waiver.getTime()), waiver.getReason());
+			return String.join(" ", waiver.getRule(), waiver.getContentKey(), waiver.getPerson(),
+					String.valueOf(waiver.getTime()), waiver.getReason());
 		}
 		if (object instanceof RuleSetting setting) {
 			return setting.getRule() + (setting.getParameter() == null ? "" : '.' + setting.getParameter());

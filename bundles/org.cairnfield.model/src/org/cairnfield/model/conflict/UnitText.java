@@ -36,7 +36,7 @@ public final class UnitText {
 		if (parts.length != 2) {
 			throw new IllegalArgumentException("not a position, x and y in metres: '" + text + "'");
 		}
-		return new double[] {Double.parseDouble(parts[0]), Double.parseDouble(parts[1])};
+		return new double[] { Double.parseDouble(parts[0]), Double.parseDouble(parts[1]) };
 	}
 
 	/** A moment in milliseconds since 1970, in UTC. */

@@ -76,11 +76,13 @@ public final class Units {
 			return setSample((Survey) object, sample, unit.name(), value);
 		}
 		if (unit.name().equals(Unit.PRESENCE)) {
-			return value == null ? remove(object) : () -> { };
+			return value == null ? remove(object) : () -> {
+			};
 		}
 		if (object instanceof Survey survey && unit.name().equals(Unit.DEVICE)) {
 			Device before = survey.getDevice();
-			survey.setDevice(archive.getDevices().stream().filter(device -> device.getId().equals(value)).findFirst().orElse(null));
+			survey.setDevice(archive.getDevices().stream().filter(device -> device.getId().equals(value)).findFirst()
+					.orElse(null));
 			return () -> survey.setDevice(before);
 		}
 		EAttribute attribute = attribute(object, unit);
@@ -135,7 +137,8 @@ public final class Units {
 			if (row != changed) {
 				builder.add(sample);
 			} else if (name.equals(Unit.TIME)) {
-				builder.add(new Sample(sample.id(), sample.floorLevel(), sample.xMetres(), sample.yMetres(), UnitText.millis(value), sample.reason(),
+				builder.add(new Sample(sample.id(), sample.floorLevel(), sample.xMetres(), sample.yMetres(),
+						UnitText.millis(value), sample.reason(),
 						sample.readings()));
 			}
 		}

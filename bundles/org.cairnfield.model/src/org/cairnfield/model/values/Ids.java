@@ -15,7 +15,8 @@ public final class Ids {
 
 	private static final Pattern USABLE = Pattern.compile("[A-Za-z0-9_][A-Za-z0-9._-]{0," + (LONGEST - 1) + "}");
 	/** Names that some file systems keep for devices, with or without an extension. */
-	private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5",
+	private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul", "com1", "com2", "com3", "com4",
+			"com5",
 			"com6", "com7", "com8", "com9", "lpt1", "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9");
 
 	private Ids() {
@@ -38,7 +39,8 @@ public final class Ids {
 	 * not.
 	 */
 	public static boolean isUsableForSample(String id) {
-		if (id == null || id.isEmpty() || id.length() > LONGEST || id.charAt(0) <= ' ' || id.charAt(id.length() - 1) <= ' ') {
+		if (id == null || id.isEmpty() || id.length() > LONGEST || id.charAt(0) <= ' '
+				|| id.charAt(id.length() - 1) <= ' ') {
 			return false;
 		}
 		for (int i = 0; i < id.length(); i++) {
@@ -55,7 +57,8 @@ public final class Ids {
 		StringBuilder id = new StringBuilder();
 		for (int i = 0; i < text.length() && id.length() < LONGEST; i++) {
 			char c = text.charAt(i);
-			boolean plain = c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '_' || c == '.';
+			boolean plain = c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '_'
+					|| c == '.';
 			if (plain) {
 				id.append(c);
 			} else if (id.length() > 0 && id.charAt(id.length() - 1) != '-') {

@@ -1,6 +1,5 @@
 package org.cairnfield.model.values;
 
-
 /**
  * A place on a floor that somebody knows. Text form: {@code SITE/LEVEL X,Y}, for instance {@code lantern-store/1 12.5,3.0}.
  *
@@ -27,7 +26,8 @@ public record KnownPlace(String site, int level, double xMetres, double yMetres)
 			if (parts.length != 4 || !text.strip().matches("[^/\\s]+/[^/\\s]+\\s+[^,\\s]+,[^,\\s]+")) {
 				throw new NumberFormatException();
 			}
-			return new KnownPlace(parts[0], Integer.parseInt(parts[1]), Double.parseDouble(parts[2]), Double.parseDouble(parts[3]));
+			return new KnownPlace(parts[0], Integer.parseInt(parts[1]), Double.parseDouble(parts[2]),
+					Double.parseDouble(parts[3]));
 		} catch (NumberFormatException e) {
 			throw new IllegalArgumentException("a place is SITE/LEVEL X,Y with metres: '" + text + "'", e);
 		}

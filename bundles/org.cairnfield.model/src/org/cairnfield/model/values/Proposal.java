@@ -20,7 +20,8 @@ public record Proposal(SampleKey sample, int cluster, double strengthR, double m
 		Objects.requireNonNull(sample);
 		Objects.requireNonNull(carrier);
 		if (cluster < 0 || nearestCluster < Labels.NOISE) {
-			throw new IllegalArgumentException("no cluster " + Math.min(cluster, nearestCluster) + " for sample " + sample);
+			throw new IllegalArgumentException(
+					"no cluster " + Math.min(cluster, nearestCluster) + " for sample " + sample);
 		}
 		Numbers.within("strength r of sample " + sample, strengthR, -1, 1);
 		if (!Double.isNaN(margin)) {

@@ -62,7 +62,8 @@ public final class Readings {
 			try {
 				level = Integer.parseInt(reading.substring(colon + 1));
 			} catch (NumberFormatException e) {
-				throw new IllegalArgumentException("a reading is access point:level in whole dBm: '" + reading + "'", e);
+				throw new IllegalArgumentException("a reading is access point:level in whole dBm: '" + reading + "'",
+						e);
 			}
 			if (colon < 1) {
 				throw new IllegalArgumentException("a reading is access point:level in whole dBm: '" + reading + "'");

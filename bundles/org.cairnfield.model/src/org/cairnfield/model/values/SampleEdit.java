@@ -106,7 +106,8 @@ public final class SampleEdit {
 		return names.size() == before.accessPoints().size() ? before.accessPoints() : List.copyOf(names);
 	}
 
-	private static SampleChunk withReadings(SampleChunk chunk, int first, Map<Integer, Readings> given, List<String> names) {
+	private static SampleChunk withReadings(SampleChunk chunk, int first, Map<Integer, Readings> given,
+			List<String> names) {
 		SampleChunk made = chunk.share();
 		made.start = new int[chunk.size + 1];
 		for (int i = 0; i < chunk.size; i++) {

@@ -162,7 +162,8 @@ public final class SampleTable {
 
 	/** A sample, on its own. */
 	public Sample sample(int row) {
-		return new Sample(id(row), floorLevel(row), xMetres(row), yMetres(row), timeMillis(row), reason(row), readings(row));
+		return new Sample(id(row), floorLevel(row), xMetres(row), yMetres(row), timeMillis(row), reason(row),
+				readings(row));
 	}
 
 	/** Readings of all samples. */

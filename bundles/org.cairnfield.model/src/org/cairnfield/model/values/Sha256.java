@@ -37,7 +37,8 @@ public final class Sha256 {
 
 	/** Of a file's bytes. */
 	public static String of(Path file) throws IOException {
-		try (InputStream in = Files.newInputStream(file); DigestInputStream digest = new DigestInputStream(in, begin())) {
+		try (InputStream in = Files.newInputStream(file);
+				DigestInputStream digest = new DigestInputStream(in, begin())) {
 			digest.transferTo(OutputStream.nullOutputStream());
 			return hex(digest.getMessageDigest());
 		}

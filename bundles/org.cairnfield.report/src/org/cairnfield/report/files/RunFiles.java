@@ -50,21 +50,26 @@ public final class RunFiles {
 	private static String kDistance(FileRun run, Workers workers) {
 		KDistanceCurve curve = run.curve(workers);
 		boolean decibels = run.split().getRepresentation().equals("positive") && run.study().pcaShare().isEmpty();
-		return Pictures.kDistance(Curve.ascending("k-distance", curve.ascending()), curve.minPts(), curve.elbow(), run.split().getEpsilon(),
+		return Pictures.kDistance(Curve.ascending("k-distance", curve.ascending()), curve.minPts(), curve.elbow(),
+				run.split().getEpsilon(),
 				decibels ? "dB" : run.split().getRepresentation(), source(run, workers) + ".");
 	}
 
 	private static String source(FileRun run, Workers workers) {
 		int components = run.study().components(workers);
-		return String.format(Locale.ROOT, "%d samples, %d access points, %s representation, %s distance%s", run.onMap().size(),
-				run.files().intake().map().accessPointCount(), run.split().getRepresentation(), run.split().getDistance(),
+		return String.format(Locale.ROOT, "%d samples, %d access points, %s representation, %s distance%s",
+				run.onMap().size(),
+				run.files().intake().map().accessPointCount(), run.split().getRepresentation(),
+				run.split().getDistance(),
 				components > 0 ? ", " + components + " principal components" : "");
 	}
 
 	private static String clusterSizes(FileRun run, Workers workers) {
 		return Pictures.clusterSizes(
-				ClusterSizes.of(run.onMap().clustering().labels(), Outcome.allApproved(run.onMap()).clustering().labels()),
-				String.format(Locale.ROOT, "%s; DBSCAN, ε %.6g, minPts %d.", source(run, workers), run.split().getEpsilon(),
+				ClusterSizes.of(run.onMap().clustering().labels(),
+						Outcome.allApproved(run.onMap()).clustering().labels()),
+				String.format(Locale.ROOT, "%s; DBSCAN, ε %.6g, minPts %d.", source(run, workers),
+						run.split().getEpsilon(),
 						run.split().getMinPts()));
 	}
 
@@ -74,7 +79,9 @@ public final class RunFiles {
 		List<ErrorCurve> curves = run.measured().ways().stream().filter(w -> !silent.contains(w))
 				.map(w -> ErrorCurve.of(FileRun.nameOf(w), w.errors().errorsMetres())).toList();
 		String missing = silent.stream().map(FileRun::nameOf).collect(Collectors.joining(", "));
-		return Pictures.errorDistribution(curves, run.measured().test() + (run.files().isHeldOut() ? " held-out" : " test")
-				+ " samples against a map of " + run.onMap().size() + (missing.isEmpty() ? "." : "; no position by " + missing + "."));
+		return Pictures.errorDistribution(curves,
+				run.measured().test() + (run.files().isHeldOut() ? " held-out" : " test")
+						+ " samples against a map of " + run.onMap().size()
+						+ (missing.isEmpty() ? "." : "; no position by " + missing + "."));
 	}
 }

@@ -50,9 +50,11 @@ public final class Tables {
 
 	/** A line a sample: {@code split,sample,cluster,role}; cluster −1 for noise. */
 	public static void labels(Path file, List<Split> splits) throws IntakeException {
-		ResultTable.write(file, List.of("split", "sample", "cluster", "role"), splits.stream().flatMap(split -> IntStream
-				.range(0, split.getLabels().size()).mapToObj(row -> List.of(split.getId(), split.getLabels().key(row).toString(),
-						split.getLabels().cluster(row), split.getLabels().role(row).toString()))));
+		ResultTable.write(file, List.of("split", "sample", "cluster", "role"),
+				splits.stream().flatMap(split -> IntStream
+						.range(0, split.getLabels().size())
+						.mapToObj(row -> List.of(split.getId(), split.getLabels().key(row).toString(),
+								split.getLabels().cluster(row), split.getLabels().role(row).toString()))));
 	}
 
 	/**
@@ -65,13 +67,15 @@ public final class Tables {
 		NoisePlacement[] placed = new NoisePlacement[ids.length];
 		run.proposals().placements().forEach(p -> placed[p.sample()] = p);
 		ResultTable.write(file, List.of("sample", "cluster", "strength", "margin", "carrier", "runnerUp"),
-				inOrder(run).filter(n -> run.onMap().clustering().isNoise(n.sample)).map(n -> row(n.id, placed[n.sample], run, ids)));
+				inOrder(run).filter(n -> run.onMap().clustering().isNoise(n.sample))
+						.map(n -> row(n.id, placed[n.sample], run, ids)));
 	}
 
 	private static List<Object> row(String id, NoisePlacement p, FileRun run, String[] ids) {
 		return p == null ? Arrays.<Object>asList(id, null, null, null, null, null)
 				: Arrays.<Object>asList(id, run.proposals().isMade(p) ? p.cluster() : null, p.strength(), p.margin(),
-						p.carrier() < 0 ? null : ids[p.carrier()], p.runnerUp() == Clustering.NOISE ? null : p.runnerUp());
+						p.carrier() < 0 ? null : ids[p.carrier()],
+						p.runnerUp() == Clustering.NOISE ? null : p.runnerUp());
 	}
 
 	/** The split map: where each sample is, its cluster by DBSCAN, and the one it has with every proposal approved. */
@@ -80,7 +84,8 @@ public final class Tables {
 		Clustering after = Outcome.allApproved(split).clustering();
 		RadioMap map = split.map();
 		ResultTable.write(file, List.of("sample", "site", "floor", "x", "y", "cluster", "role", "clusterWithProposals"),
-				inOrder(run).map(n -> List.of(n.id, map.sites().get(map.site(n.sample)), map.floor(n.sample), map.x(n.sample), map.y(n.sample),
+				inOrder(run).map(n -> List.of(n.id, map.sites().get(map.site(n.sample)), map.floor(n.sample),
+						map.x(n.sample), map.y(n.sample),
 						split.cluster(n.sample), split.clustering().role(n.sample).toString(), after.label(n.sample))));
 	}
 
@@ -88,22 +93,27 @@ public final class Tables {
 	public static void measures(Path file, FileRun run) throws IntakeException {
 		ResultTable.write(file,
 				List.of("name", "meanErrorM", "meanLowM", "meanHighM", "medianErrorM", "rmseM", "p75M", "p90M", "p95M",
-						"ce50M", "ce95M", "floorHitRate", "siteHitRate", "comparisonsPerQuery", "matchTimeRatio", "how"),
+						"ce50M", "ce95M", "floorHitRate", "siteHitRate", "comparisonsPerQuery", "matchTimeRatio",
+						"how"),
 				run.measured().ways().stream().map(way -> row(way, run.measured())));
 	}
 
 	private static List<Object> row(Way way, Measures measured) {
 		PositionErrors e = way.errors();
-		return List.of(FileRun.nameOf(way), e.meanMetres(), way.mean().low(), way.mean().high(), e.medianMetres(), e.rmseMetres(),
-				e.p75Metres(), e.p90Metres(), e.p95Metres(), e.ce50Metres(), e.ce95Metres(), e.floorHitRate(), e.siteHitRate(),
+		return List.of(FileRun.nameOf(way), e.meanMetres(), way.mean().low(), way.mean().high(), e.medianMetres(),
+				e.rmseMetres(),
+				e.p75Metres(), e.p90Metres(), e.p95Metres(), e.ce50Metres(), e.ce95Metres(), e.floorHitRate(),
+				e.siteHitRate(),
 				way.comparisons(), measured.timeRatios().get(way.name()), way.how());
 	}
 
 	/** A line for each of what the automatic choice tried, best first. */
 	public static void tried(Path file, List<AutomaticChoice.Tried> tried) throws IntakeException {
-		Stream<List<?>> rows = tried.stream().map(t -> List.of(String.format(Locale.ROOT, "DBSCAN (ε %.6g, minPts %d)%s", t.epsilon(), t.minPts(),
-				t.search().cut() ? ", large clusters cut" : ""), probes(t.search()), t.search().voting().toString(), t.meanErrorMetres(),
-				t.comparisonShare()));
+		Stream<List<?>> rows = tried.stream()
+				.map(t -> List.of(String.format(Locale.ROOT, "DBSCAN (ε %.6g, minPts %d)%s", t.epsilon(), t.minPts(),
+						t.search().cut() ? ", large clusters cut" : ""), probes(t.search()),
+						t.search().voting().toString(), t.meanErrorMetres(),
+						t.comparisonShare()));
 		ResultTable.write(file, List.of("splitting", "search", "voting", "heldOutMeanErrorM", "comparisonShare"), rows);
 	}
 
@@ -115,19 +125,27 @@ public final class Tables {
 	/** A line a noise sample with all its evidence, in the order given; {@code made} is "no" for unplaced ones. */
 	public static void evidence(Path file, List<Evidence> evidence) throws IntakeException {
 		ResultTable.write(file,
-				List.of("sample", "made", "cluster", "strength", "margin", "carrier", "nearest", "nearestCluster", "nearestAgrees",
-						"floorM", "carrierOnFloor", "clusterOnFloor", "floorVotes", "placeErrorM", "placeDoubt", "overlap",
-						"levelDeficitDb", "levelScatterDb", "readingsDoubt", "errorChangeM", "queriesAffected", "queries",
+				List.of("sample", "made", "cluster", "strength", "margin", "carrier", "nearest", "nearestCluster",
+						"nearestAgrees",
+						"floorM", "carrierOnFloor", "clusterOnFloor", "floorVotes", "placeErrorM", "placeDoubt",
+						"overlap",
+						"levelDeficitDb", "levelScatterDb", "readingsDoubt", "errorChangeM", "queriesAffected",
+						"queries",
 						"comparisonsAdded", "warnings", "nearestErrorChangeM", "poolErrorChangeM", "advice"),
 				evidence.stream().map(Tables::row));
 	}
 
 	private static List<?> row(Evidence e) {
-		return Arrays.asList(e.sample().toString(), yes(e.made()), number(e.cluster()), e.strengthR(), e.margin(), name(e.carrier()),
-				name(e.nearest()), number(e.nearestCluster()), yes(e.agrees()), e.floorMetres(), yes(e.carrierOnFloor()),
-				e.clusterFloorShare(), e.floorVotes(), e.placeErrorMetres(), e.placeScore(), e.overlap(), e.levelDeficitDb(),
-				e.levelScatterDb(), e.readingsScore(), e.effect().errorChangeMetres(), e.effect().affected(), e.effect().queries(),
-				e.effect().comparisonsAdded(), e.warnings().stream().map(Warning::name).collect(Collectors.joining(" ")),
+		return Arrays.asList(e.sample().toString(), yes(e.made()), number(e.cluster()), e.strengthR(), e.margin(),
+				name(e.carrier()),
+				name(e.nearest()), number(e.nearestCluster()), yes(e.agrees()), e.floorMetres(),
+				yes(e.carrierOnFloor()),
+				e.clusterFloorShare(), e.floorVotes(), e.placeErrorMetres(), e.placeScore(), e.overlap(),
+				e.levelDeficitDb(),
+				e.levelScatterDb(), e.readingsScore(), e.effect().errorChangeMetres(), e.effect().affected(),
+				e.effect().queries(),
+				e.effect().comparisonsAdded(),
+				e.warnings().stream().map(Warning::name).collect(Collectors.joining(" ")),
 				e.outlook().nearest().errorChangeMetres(), e.outlook().pool().errorChangeMetres(),
 				e.advice().word());
 	}

@@ -61,7 +61,9 @@ public final class BarChart extends RowChart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : NLS.bind(Messages.BarChart_places, new Object[] { axis.heading(), String.join(", ", bars.groups()), itemCount() });
+		return isEmpty() ? ""
+				: NLS.bind(Messages.BarChart_places,
+						new Object[] { axis.heading(), String.join(", ", bars.groups()), itemCount() });
 	}
 
 	private int groups() {
@@ -74,8 +76,9 @@ public final class BarChart extends RowChart {
 	}
 
 	private Key key(Paper paper) {
-		List<Legend.Entry> entries = groups() < 2 ? List.of() : IntStream.range(0, groups())
-				.mapToObj(g -> Legend.Entry.of(bars.groups().get(g), Categorical.style(g))).toList();
+		List<Legend.Entry> entries = groups() < 2 ? List.of()
+				: IntStream.range(0, groups())
+						.mapToObj(g -> Legend.Entry.of(bars.groups().get(g), Categorical.style(g))).toList();
 		return new Key(paper, entries, paper.width - 2 * paper.gap);
 	}
 

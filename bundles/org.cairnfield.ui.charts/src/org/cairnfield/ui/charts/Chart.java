@@ -177,7 +177,8 @@ public abstract class Chart extends Canvas {
 	}
 
 	final Palette look() {
-		return new Palette(rgb(ownForeground, SWT.COLOR_LIST_FOREGROUND), rgb(ownBackground, SWT.COLOR_LIST_BACKGROUND));
+		return new Palette(rgb(ownForeground, SWT.COLOR_LIST_FOREGROUND),
+				rgb(ownBackground, SWT.COLOR_LIST_BACKGROUND));
 	}
 
 	private RGB rgb(Color own, int system) {

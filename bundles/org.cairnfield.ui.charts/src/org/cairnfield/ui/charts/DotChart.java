@@ -95,7 +95,8 @@ public final class DotChart extends Chart {
 		Dot dot = dots.get(item);
 		int xDecimals = frame == null ? 1 : frame.xTicks().readoutDecimals();
 		int yDecimals = frame == null ? 1 : frame.yTicks().readoutDecimals();
-		return dot.text + ": " + yAxis.title() + ' ' + yAxis.text(dot.y, yDecimals) + ", " + xAxis.title() + ' ' + xAxis.text(dot.x, xDecimals)
+		return dot.text + ": " + yAxis.title() + ' ' + yAxis.text(dot.y, yDecimals) + ", " + xAxis.title() + ' '
+				+ xAxis.text(dot.x, xDecimals)
 				+ (item == marked ? " (" + markedText + ')' : "");
 	}
 
@@ -124,7 +125,9 @@ public final class DotChart extends Chart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : NLS.bind(Messages.DotChart_dotsOver, new Object[] { dots.size(), yAxis.heading(), xAxis.heading(), limit == null ? "" : ", " + limit.label() + ' ' + xAxis.text(limit.value(), 1) });
+		return isEmpty() ? ""
+				: NLS.bind(Messages.DotChart_dotsOver, new Object[] { dots.size(), yAxis.heading(), xAxis.heading(),
+						limit == null ? "" : ", " + limit.label() + ' ' + xAxis.text(limit.value(), 1) });
 	}
 
 	@Override
@@ -138,15 +141,16 @@ public final class DotChart extends Chart {
 		if (from < 0) {
 			return marked >= 0 ? marked : order(true).get(0);
 		}
-		boolean alongX = keyCode == SWT.ARROW_LEFT || keyCode == SWT.ARROW_RIGHT || keyCode == SWT.HOME || keyCode == SWT.END;
+		boolean alongX = keyCode == SWT.ARROW_LEFT || keyCode == SWT.ARROW_RIGHT || keyCode == SWT.HOME
+				|| keyCode == SWT.END;
 		List<Integer> order = order(alongX);
 		int at = order.indexOf(from);
 		return switch (keyCode) {
-			case SWT.ARROW_LEFT, SWT.ARROW_DOWN -> order.get(Math.max(0, at - 1));
-			case SWT.ARROW_RIGHT, SWT.ARROW_UP -> order.get(Math.min(order.size() - 1, at + 1));
-			case SWT.HOME -> order.get(0);
-			case SWT.END -> order.get(order.size() - 1);
-			default -> from;
+		case SWT.ARROW_LEFT, SWT.ARROW_DOWN -> order.get(Math.max(0, at - 1));
+		case SWT.ARROW_RIGHT, SWT.ARROW_UP -> order.get(Math.min(order.size() - 1, at + 1));
+		case SWT.HOME -> order.get(0);
+		case SWT.END -> order.get(order.size() - 1);
+		default -> from;
 		};
 	}
 
@@ -158,7 +162,8 @@ public final class DotChart extends Chart {
 	@Override
 	void draw(Paper paper) {
 		Key key = new Key(paper, IntStream.range(0, kinds.size())
-				.mapToObj(kind -> Legend.Entry.of(kinds.get(kind), Categorical.style(kind))).toList(), paper.width - 2 * paper.gap);
+				.mapToObj(kind -> Legend.Entry.of(kinds.get(kind), Categorical.style(kind))).toList(),
+				paper.width - 2 * paper.gap);
 		frame = Frame.fit(FramePainter.measures(paper, key.height()), xAxis, yAxis, extent);
 		key.draw(paper.gap, paper.gap);
 		new FramePainter(paper, frame).draw(xAxis, yAxis, true);
@@ -179,7 +184,8 @@ public final class DotChart extends Chart {
 		if (getChosen() >= 0 && isDrawn(dots.get(getChosen()))) {
 			paper.stroke(paper.look.foreground(), paper.line / 9f);
 			int half = (int) Math.round(radius * 2.2);
-			paper.gc.drawRectangle((int) Math.round(xOf(getChosen())) - half, (int) Math.round(yOf(getChosen())) - half, 2 * half, 2 * half);
+			paper.gc.drawRectangle((int) Math.round(xOf(getChosen())) - half, (int) Math.round(yOf(getChosen())) - half,
+					2 * half, 2 * half);
 		}
 	}
 }

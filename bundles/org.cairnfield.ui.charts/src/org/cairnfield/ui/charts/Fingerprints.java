@@ -36,11 +36,13 @@ public final class Fingerprints {
 		}
 		for (double[] levels : levelsDbm) {
 			if (levels.length != accessPoints.size()) {
-				throw new IllegalArgumentException(accessPoints.size() + " access points, but " + levels.length + " levels");
+				throw new IllegalArgumentException(
+						accessPoints.size() + " access points, but " + levels.length + " levels");
 			}
 		}
 		int[] heard = IntStream.range(0, accessPoints.size())
-				.filter(ap -> IntStream.range(0, levelsDbm.length).anyMatch(s -> !Double.isNaN(levelsDbm[s][ap]))).toArray();
+				.filter(ap -> IntStream.range(0, levelsDbm.length).anyMatch(s -> !Double.isNaN(levelsDbm[s][ap])))
+				.toArray();
 		this.samples = List.copyOf(samples);
 		this.accessPoints = IntStream.of(heard).mapToObj(accessPoints::get).toList();
 		this.levelsDbm = new double[levelsDbm.length][];
@@ -53,7 +55,8 @@ public final class Fingerprints {
 	/** The same readings in another order; ties by label. */
 	Fingerprints sorted(Order order) {
 		Comparator<Integer> strongest = Comparator.comparingDouble(ap -> -strongestDbm(ap));
-		Comparator<Integer> first = order == Order.SHARED_FIRST ? Comparator.comparing((Integer ap) -> isHeardByOneOnly(ap))
+		Comparator<Integer> first = order == Order.SHARED_FIRST
+				? Comparator.comparing((Integer ap) -> isHeardByOneOnly(ap))
 				: Comparator.comparing(ap -> false);
 		int[] places = IntStream.range(0, accessPoints.size()).boxed()
 				.sorted(first.thenComparing(strongest).thenComparing(accessPoints::get)).mapToInt(ap -> ap).toArray();

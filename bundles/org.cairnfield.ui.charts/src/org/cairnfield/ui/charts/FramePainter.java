@@ -37,6 +37,7 @@ record FramePainter(Paper paper, Frame frame) {
 			paper.textBefore(frame.yTicks().label(t), plot.x - paper.gap, y - paper.line / 2, paper.look.muted());
 		}
 		paper.text(yAxis.heading(), paper.gap, plot.y - paper.line - paper.gap / 2, paper.look.foreground());
-		paper.textBefore(xAxis.heading(), plot.x + plot.width, bottom + paper.gap + paper.line, paper.look.foreground());
+		paper.textBefore(xAxis.heading(), plot.x + plot.width, bottom + paper.gap + paper.line,
+				paper.look.foreground());
 	}
 }

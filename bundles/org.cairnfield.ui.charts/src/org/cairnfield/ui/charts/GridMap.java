@@ -63,9 +63,11 @@ public final class GridMap extends Chart {
 	@Override
 	public String itemText(int item) {
 		double value = grid.value(item);
-		return xAxis.title() + ' ' + xAxis.text(grid.xs()[grid.column(item)], decimals(grid.xs(), xAxis)) + ", " + yAxis.title()
+		return xAxis.title() + ' ' + xAxis.text(grid.xs()[grid.column(item)], decimals(grid.xs(), xAxis)) + ", "
+				+ yAxis.title()
 				+ ' ' + yAxis.text(grid.ys()[grid.row(item)], decimals(grid.ys(), yAxis)) + ": "
-				+ (Double.isNaN(value) ? Messages.GridMap_noValue : valueAxis.title() + ' ' + valueAxis.text(value, decimals))
+				+ (Double.isNaN(value) ? Messages.GridMap_noValue
+						: valueAxis.title() + ' ' + valueAxis.text(value, decimals))
 				+ (item == marked ? " (" + markedText + ')' : "");
 	}
 
@@ -76,7 +78,9 @@ public final class GridMap extends Chart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : NLS.bind(Messages.GridMap_overAndByCells, new Object[] { valueAxis.heading(), xAxis.heading(), yAxis.heading(), grid.xs().length, grid.ys().length });
+		return isEmpty() ? ""
+				: NLS.bind(Messages.GridMap_overAndByCells, new Object[] { valueAxis.heading(), xAxis.heading(),
+						yAxis.heading(), grid.xs().length, grid.ys().length });
 	}
 
 	/** As few decimals as tell neighbours apart, three at most. */
@@ -110,15 +114,15 @@ public final class GridMap extends Chart {
 		int right = grid.xs().length - 1;
 		int top = grid.ys().length - 1;
 		return switch (keyCode) {
-			case SWT.ARROW_LEFT -> grid.cell(Math.max(0, column - 1), row);
-			case SWT.ARROW_RIGHT -> grid.cell(Math.min(right, column + 1), row);
-			case SWT.ARROW_UP -> grid.cell(column, Math.min(top, row + 1));
-			case SWT.ARROW_DOWN -> grid.cell(column, Math.max(0, row - 1));
-			case SWT.HOME -> grid.cell(0, row);
-			case SWT.END -> grid.cell(right, row);
-			case SWT.PAGE_UP -> grid.cell(column, top);
-			case SWT.PAGE_DOWN -> grid.cell(column, 0);
-			default -> from;
+		case SWT.ARROW_LEFT -> grid.cell(Math.max(0, column - 1), row);
+		case SWT.ARROW_RIGHT -> grid.cell(Math.min(right, column + 1), row);
+		case SWT.ARROW_UP -> grid.cell(column, Math.min(top, row + 1));
+		case SWT.ARROW_DOWN -> grid.cell(column, Math.max(0, row - 1));
+		case SWT.HOME -> grid.cell(0, row);
+		case SWT.END -> grid.cell(right, row);
+		case SWT.PAGE_UP -> grid.cell(column, top);
+		case SWT.PAGE_DOWN -> grid.cell(column, 0);
+		default -> from;
 		};
 	}
 
@@ -194,7 +198,8 @@ public final class GridMap extends Chart {
 						box.y + (box.height - paper.line) / 2, paper.look.muted());
 			}
 		}
-		paper.textBefore(xAxis.heading(), cells.area().x + cells.area().width, under + paper.line, paper.look.foreground());
+		paper.textBefore(xAxis.heading(), cells.area().x + cells.area().width, under + paper.line,
+				paper.look.foreground());
 	}
 
 	private static String label(double value, double[] all, Axis axis) {

@@ -6,7 +6,8 @@ import org.eclipse.swt.graphics.Rectangle;
 record HeatCells(Rectangle area, int columns, int rows) {
 
 	static HeatCells fit(Rectangle room, int columns, int rows) {
-		return new HeatCells(new Rectangle(room.x, room.y, Math.max(columns, room.width), Math.max(rows, room.height)), columns, rows);
+		return new HeatCells(new Rectangle(room.x, room.y, Math.max(columns, room.width), Math.max(rows, room.height)),
+				columns, rows);
 	}
 
 	Rectangle bounds(int cell) {

@@ -69,7 +69,9 @@ public final class HeatTable extends RowChart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : NLS.bind(Messages.HeatTable_ofRowsOverColumns, new Object[] { axis.heading(), rows.size(), columns.size() });
+		return isEmpty() ? ""
+				: NLS.bind(Messages.HeatTable_ofRowsOverColumns,
+						new Object[] { axis.heading(), rows.size(), columns.size() });
 	}
 
 	@Override
@@ -85,7 +87,8 @@ public final class HeatTable extends RowChart {
 	@Override
 	void draw(Paper paper, Rows shown) {
 		int groups = paper.widest(rows.stream().map(Row::group).distinct().toList()) + paper.gap;
-		int names = Math.min(paper.widest(rows.stream().map(Row::name).toList()), NARROWEST_LABELS * paper.line) + paper.gap;
+		int names = Math.min(paper.widest(rows.stream().map(Row::name).toList()), NARROWEST_LABELS * paper.line)
+				+ paper.gap;
 		int left = groups + names + 2 * paper.gap;
 		int room = Math.max(columns.size(), paper.width - left - paper.gap);
 		String group = "";
@@ -102,7 +105,8 @@ public final class HeatTable extends RowChart {
 			paper.text(paper.fit(one.name(), names), groups + paper.gap, text, paper.look.muted());
 			for (int column = 0; column < columns.size(); column++) {
 				int x = left + room * column / columns.size();
-				cell(paper, one.values()[column], x, top + 1, left + room * (column + 1) / columns.size() - x - 1, shown.rowHeight() - 2);
+				cell(paper, one.values()[column], x, top + 1, left + room * (column + 1) / columns.size() - x - 1,
+						shown.rowHeight() - 2);
 			}
 		}
 		paper.fill(paper.look.background());
@@ -133,11 +137,13 @@ public final class HeatTable extends RowChart {
 			boolean isMarked = column == marked;
 			if (isMarked) {
 				paper.stroke(paper.look.foreground(), 2);
-				paper.gc.drawLine(left + room * column / columns.size(), shown.header() - 2, left + room * (column + 1) / columns.size() - 1,
+				paper.gc.drawLine(left + room * column / columns.size(), shown.header() - 2,
+						left + room * (column + 1) / columns.size() - 1,
 						shown.header() - 2);
 			}
 			int from = Math.max(0, Math.min(paper.width - wide, middle - wide / 2));
-			boolean coversMarked = marked > column && from + wide + paper.gap > left + room * (2 * marked + 1) / (2 * columns.size()) - wide / 2;
+			boolean coversMarked = marked > column
+					&& from + wide + paper.gap > left + room * (2 * marked + 1) / (2 * columns.size()) - wide / 2;
 			if (from >= free && !coversMarked) { // labels that would touch are left out
 				paper.text(columns.get(column), from, top, isMarked ? paper.look.foreground() : paper.look.muted());
 				free = from + wide + paper.gap;

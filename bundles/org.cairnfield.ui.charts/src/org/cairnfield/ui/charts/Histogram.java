@@ -43,7 +43,10 @@ public final class Histogram extends Chart {
 	@Override
 	public String itemText(int item) {
 		int decimals = decimals();
-		return NLS.bind(Messages.Histogram_to, new Object[] { ShownNumbers.text(bins.edge(item) * axis.factor(), decimals), axis.text(bins.edge(item + 1), decimals), ShownNumbers.text(bins.count(item), 0), counts.title().toLowerCase(Locale.ROOT) });
+		return NLS.bind(Messages.Histogram_to,
+				new Object[] { ShownNumbers.text(bins.edge(item) * axis.factor(), decimals),
+						axis.text(bins.edge(item + 1), decimals), ShownNumbers.text(bins.count(item), 0),
+						counts.title().toLowerCase(Locale.ROOT) });
 	}
 
 	private int decimals() {
@@ -63,7 +66,10 @@ public final class Histogram extends Chart {
 
 	@Override
 	public String summary() {
-		return isEmpty() ? "" : NLS.bind(Messages.Histogram_overFromTo, new Object[] { counts.title(), axis.heading(), ShownNumbers.text(bins.total(), 0), axis.text(bins.edge(0), decimals()), axis.text(bins.edge(bins.size()), decimals()) });
+		return isEmpty() ? ""
+				: NLS.bind(Messages.Histogram_overFromTo,
+						new Object[] { counts.title(), axis.heading(), ShownNumbers.text(bins.total(), 0),
+								axis.text(bins.edge(0), decimals()), axis.text(bins.edge(bins.size()), decimals()) });
 	}
 
 	@Override
@@ -74,11 +80,11 @@ public final class Histogram extends Chart {
 	@Override
 	int step(int from, int keyCode) {
 		return switch (keyCode) {
-			case SWT.ARROW_RIGHT -> Math.min(bins.size() - 1, from + 1);
-			case SWT.ARROW_LEFT -> Math.max(0, from - 1);
-			case SWT.HOME -> 0;
-			case SWT.END -> bins.size() - 1;
-			default -> from;
+		case SWT.ARROW_RIGHT -> Math.min(bins.size() - 1, from + 1);
+		case SWT.ARROW_LEFT -> Math.max(0, from - 1);
+		case SWT.HOME -> 0;
+		case SWT.END -> bins.size() - 1;
+		default -> from;
 		};
 	}
 

@@ -15,7 +15,8 @@ final class Key {
 	Key(Paper paper, List<Legend.Entry> entries, int room) {
 		this.paper = paper;
 		this.entries = entries;
-		flow = new Flow(entries.stream().map(entry -> symbol() + paper.width(entry.text())).toList(), 2 * paper.gap, room);
+		flow = new Flow(entries.stream().map(entry -> symbol() + paper.width(entry.text())).toList(), 2 * paper.gap,
+				room);
 	}
 
 	private int symbol() {

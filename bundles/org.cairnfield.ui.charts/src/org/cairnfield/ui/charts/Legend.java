@@ -101,7 +101,9 @@ public final class Legend extends Chart {
 
 	@Override
 	public String summary() {
-		return colours != null ? NLS.bind(Messages.Legend_to, new Object[] { axis.heading(), axis.text(axis.low(), 1), axis.text(axis.high(), 1) })
+		return colours != null
+				? NLS.bind(Messages.Legend_to,
+						new Object[] { axis.heading(), axis.text(axis.low(), 1), axis.text(axis.high(), 1) })
 				: entries.stream().map(Entry::text).collect(Collectors.joining(", "));
 	}
 

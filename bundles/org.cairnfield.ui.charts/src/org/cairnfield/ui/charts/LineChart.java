@@ -127,7 +127,8 @@ public final class LineChart extends Chart {
 
 	@Override
 	public String summary() {
-		StringJoiner text = new StringJoiner(", ", NLS.bind(Messages.LineChart_over, yAxis.heading(), xAxis.heading()), "");
+		StringJoiner text = new StringJoiner(", ", NLS.bind(Messages.LineChart_over, yAxis.heading(), xAxis.heading()),
+				"");
 		series.forEach(line -> text.add(line.name()));
 		return isEmpty() ? "" : text.toString();
 	}
@@ -148,7 +149,8 @@ public final class LineChart extends Chart {
 		for (Series line : series) {
 			int point = Lookup.at(line, readoutX / xAxis.factor(), stepped);
 			lines.add(line.name() + ' '
-					+ (point < 0 ? ShownNumbers.text(Double.NaN, 0) : yAxis.text(line.y(point), frame.yTicks().readoutDecimals())));
+					+ (point < 0 ? ShownNumbers.text(Double.NaN, 0)
+							: yAxis.text(line.y(point), frame.yTicks().readoutDecimals())));
 		}
 		return lines;
 	}
@@ -169,7 +171,8 @@ public final class LineChart extends Chart {
 	void draw(Paper paper) {
 		List<Legend.Entry> entries = new LinePainter(paper, null, series, stepped).entries();
 		Key key = new Key(paper, series.size() > 1 ? entries : List.of(), paper.width - 2 * paper.gap);
-		frame = Frame.fit(FramePainter.measures(paper, key.height()), xAxis, yAxis, guide == null ? extent : extent.with(guide));
+		frame = Frame.fit(FramePainter.measures(paper, key.height()), xAxis, yAxis,
+				guide == null ? extent : extent.with(guide));
 		key.draw(paper.gap, paper.gap);
 		new FramePainter(paper, frame).draw(xAxis, yAxis, true);
 		LinePainter painter = new LinePainter(paper, frame, series, stepped);
@@ -205,7 +208,8 @@ public final class LineChart extends Chart {
 			dragGuide(event);
 			return;
 		}
-		int pointer = isOnGuide(event.x, event.y) ? guide.upright() ? SWT.CURSOR_SIZEWE : SWT.CURSOR_SIZENS : SWT.CURSOR_ARROW;
+		int pointer = isOnGuide(event.x, event.y) ? guide.upright() ? SWT.CURSOR_SIZEWE : SWT.CURSOR_SIZENS
+				: SWT.CURSOR_ARROW;
 		setCursor(getDisplay().getSystemCursor(pointer));
 		readAt(frame.plot().contains(event.x, event.y) ? frame.xAt(event.x) : Double.NaN);
 	}

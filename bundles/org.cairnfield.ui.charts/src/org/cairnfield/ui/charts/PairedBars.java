@@ -91,7 +91,8 @@ public final class PairedBars extends RowChart {
 			return "";
 		}
 		int samples = shown.samples().size();
-		String heard = itemCount() + (itemCount() == 1 ? Messages.PairedBars_accessPoint : Messages.PairedBars_accessPoints);
+		String heard = itemCount()
+				+ (itemCount() == 1 ? Messages.PairedBars_accessPoint : Messages.PairedBars_accessPoints);
 		return String.join(", ", shown.samples()) + ": " + heard
 				+ (samples == 1 ? "" : NLS.bind(Messages.PairedBars_heardByMoreThanOne, shown.shared()));
 	}
@@ -120,10 +121,12 @@ public final class PairedBars extends RowChart {
 		int labels = Math.max(paper.widest(shown.accessPoints()), paper.width(UNIT) + end / 2);
 		// narrow columns do without the unit at each value; it stands in the header
 		String unit = UNIT;
-		BarColumns columns = BarColumns.fit(paper.width, labels, paper.width(level(-99.5)), paper.gap, shown.samples().size());
+		BarColumns columns = BarColumns.fit(paper.width, labels, paper.width(level(-99.5)), paper.gap,
+				shown.samples().size());
 		if (columns.valueWidth() == 0) {
 			unit = "";
-			columns = BarColumns.fit(paper.width, labels, paper.width(level(-99, unit)), paper.gap, shown.samples().size());
+			columns = BarColumns.fit(paper.width, labels, paper.width(level(-99, unit)), paper.gap,
+					shown.samples().size());
 		}
 		double top = 10 * Math.ceil(strongest() / 10);
 		Scale scale = Scale.linear(floorDbm, Math.max(top, floorDbm + 20));

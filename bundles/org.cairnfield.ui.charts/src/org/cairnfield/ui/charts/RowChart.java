@@ -51,13 +51,13 @@ abstract class RowChart extends Chart {
 	final int step(int from, int keyCode) {
 		int last = itemCount() - 1;
 		return switch (keyCode) {
-			case SWT.ARROW_DOWN -> Math.min(last, from + 1);
-			case SWT.ARROW_UP -> Math.max(0, from < 0 ? last : from - 1);
-			case SWT.PAGE_DOWN -> Math.min(last, Math.max(0, from) + rows.page());
-			case SWT.PAGE_UP -> Math.max(0, from - rows.page());
-			case SWT.HOME -> 0;
-			case SWT.END -> last;
-			default -> from;
+		case SWT.ARROW_DOWN -> Math.min(last, from + 1);
+		case SWT.ARROW_UP -> Math.max(0, from < 0 ? last : from - 1);
+		case SWT.PAGE_DOWN -> Math.min(last, Math.max(0, from) + rows.page());
+		case SWT.PAGE_UP -> Math.max(0, from - rows.page());
+		case SWT.HOME -> 0;
+		case SWT.END -> last;
+		default -> from;
 		};
 	}
 

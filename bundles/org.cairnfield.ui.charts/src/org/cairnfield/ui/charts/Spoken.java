@@ -24,7 +24,8 @@ public final class Spoken {
 	 * @param description what it shows as a whole
 	 * @param value       what is pointed out in it; empty for nothing
 	 */
-	public static void picture(Canvas canvas, Supplier<String> name, Supplier<String> description, Supplier<String> value) {
+	public static void picture(Canvas canvas, Supplier<String> name, Supplier<String> description,
+			Supplier<String> value) {
 		canvas.getAccessible().addAccessibleListener(names(name, description));
 		canvas.getAccessible().addAccessibleControlListener(values(value));
 	}

@@ -41,10 +41,13 @@ public final class Damaged {
 	 */
 	public static boolean mayGoOn(Shell shell, ArchiveSession session, String what) {
 		List<Damage> damages = damages(session);
-		return damages.isEmpty() || MessageDialog.open(MessageDialog.WARNING, shell, what, NLS.bind(Messages.Damaged_youCanMendItFirst, problem(damages)), 0, Messages.Damaged_goOnDespiteTheDamage, Messages.Damaged_cancel) == 0;
+		return damages.isEmpty() || MessageDialog.open(MessageDialog.WARNING, shell, what,
+				NLS.bind(Messages.Damaged_youCanMendItFirst, problem(damages)), 0,
+				Messages.Damaged_goOnDespiteTheDamage, Messages.Damaged_cancel) == 0;
 	}
 
 	private static String problem(List<Damage> damages) {
-		return NLS.bind(Messages.Damaged_theArchiveIsDamagedAnd, damages.get(0), damages.size() > 1 ? NLS.bind(Messages.Damaged_andMore, damages.size() - 1) : "");
+		return NLS.bind(Messages.Damaged_theArchiveIsDamagedAnd, damages.get(0),
+				damages.size() > 1 ? NLS.bind(Messages.Damaged_andMore, damages.size() - 1) : "");
 	}
 }

@@ -48,7 +48,8 @@ public final class Restore {
 		Restore restore = new Restore(session, NLS.bind(Messages.Restore_restore, what));
 		if (!session.open().damages().isEmpty()) {
 			restore.ask(shell, NLS.bind(Messages.Restore_theArchiveBecomesWhatIt, what),
-					Messages.Restore_restore2, NLS.bind(Messages.Restore_restored, what), (archive, person) -> archive.restore(point, person, null));
+					Messages.Restore_restore2, NLS.bind(Messages.Restore_restored, what),
+					(archive, person) -> archive.restore(point, person, null));
 			return;
 		}
 		ArchiveDiff[] since = new ArchiveDiff[1];
@@ -57,28 +58,36 @@ public final class Restore {
 				since[0] = history.compareWithSaved(point);
 			}
 		})) {
-			String changes = since[0].isEmpty() ? Messages.Restore_whatIsSavedIsLike : NLS.bind(Messages.Restore_thisUndoesWhatWasChanged, counts(since[0]));
-			restore.ask(shell, NLS.bind(Messages.Restore_theArchiveBecomesWhatIt2, what, changes), Messages.Restore_restore2,
-					NLS.bind(Messages.Restore_restored, what), (archive, person) -> archive.restore(point, person, null));
+			String changes = since[0].isEmpty() ? Messages.Restore_whatIsSavedIsLike
+					: NLS.bind(Messages.Restore_thisUndoesWhatWasChanged, counts(since[0]));
+			restore.ask(shell, NLS.bind(Messages.Restore_theArchiveBecomesWhatIt2, what, changes),
+					Messages.Restore_restore2,
+					NLS.bind(Messages.Restore_restored, what),
+					(archive, person) -> archive.restore(point, person, null));
 		}
 	}
 
 	/** Takes back what one save point changed, likewise. */
 	public static void change(Shell shell, ArchiveSession session, SavePoint point) {
-		new Restore(session, NLS.bind(Messages.Restore_revert, point.shortId())).ask(shell, NLS.bind(Messages.Restore_whatSavePointChangedIs, point.shortId(), point.summary()), Messages.Restore_revert2, NLS.bind(Messages.Restore_reverted, point.shortId()),
+		new Restore(session, NLS.bind(Messages.Restore_revert, point.shortId())).ask(shell,
+				NLS.bind(Messages.Restore_whatSavePointChangedIs, point.shortId(), point.summary()),
+				Messages.Restore_revert2, NLS.bind(Messages.Restore_reverted, point.shortId()),
 				(archive, person) -> Optional.of(archive.undo(point, person, null)));
 	}
 
 	private static String counts(ArchiveDiff diff) {
 		List<String> lines = new ArrayList<>(diff.summary());
 		int more = lines.size() - MOST_COUNTS;
-		return more <= 0 ? String.join(", ", lines) : NLS.bind(Messages.Restore_andMore, String.join(", ", lines.subList(0, MOST_COUNTS)), more);
+		return more <= 0 ? String.join(", ", lines)
+				: NLS.bind(Messages.Restore_andMore, String.join(", ", lines.subList(0, MOST_COUNTS)), more);
 	}
 
 	private void ask(Shell shell, String consequence, String button, String done, Change change) {
 		boolean unsaved = session.isModified();
-		String question = NLS.bind(Messages.Restore_aNewSavePointRecords, consequence, unsaved ? Messages.Restore_thereAreUnsavedChangesThey : "");
-		if (MessageDialog.open(MessageDialog.QUESTION, shell, what, question, 0, unsaved ? Messages.Restore_saveAndGoOn : button, Messages.Restore_cancel) == 0) {
+		String question = NLS.bind(Messages.Restore_aNewSavePointRecords, consequence,
+				unsaved ? Messages.Restore_thereAreUnsavedChangesThey : "");
+		if (MessageDialog.open(MessageDialog.QUESTION, shell, what, question, 0,
+				unsaved ? Messages.Restore_saveAndGoOn : button, Messages.Restore_cancel) == 0) {
 			make(done, change);
 		}
 	}
@@ -100,10 +109,13 @@ public final class Restore {
 			return;
 		}
 		Sessions.workbench().showAgain(archive);
-		Notices.workbench().say(made[0] == null ? new Notice(NOTICE, Notice.Kind.INFORMATION, Messages.Restore_theArchiveIsLikeThat,
-				List.of(dismiss()))
-				: new Notice(NOTICE, Notice.Kind.INFORMATION, NLS.bind(Messages.Restore_asSavePoint, done, made[0].shortId()),
-						List.of(new Notice.Action(Messages.Restore_undo, () -> goBack(made[0])), dismiss())));
+		Notices.workbench()
+				.say(made[0] == null
+						? new Notice(NOTICE, Notice.Kind.INFORMATION, Messages.Restore_theArchiveIsLikeThat,
+								List.of(dismiss()))
+						: new Notice(NOTICE, Notice.Kind.INFORMATION,
+								NLS.bind(Messages.Restore_asSavePoint, done, made[0].shortId()),
+								List.of(new Notice.Action(Messages.Restore_undo, () -> goBack(made[0])), dismiss())));
 	}
 
 	private static Notice.Action dismiss() {
@@ -128,7 +140,8 @@ public final class Restore {
 		if (untouched) {
 			back.make(Messages.Restore_thePreviousStateIsBack, change);
 		} else {
-			back.ask(null, NLS.bind(Messages.Restore_theArchiveBecomesWhatIt3, before.substring(0, 8)), Messages.Restore_restore2, Messages.Restore_thePreviousStateIsBack, change);
+			back.ask(null, NLS.bind(Messages.Restore_theArchiveBecomesWhatIt3, before.substring(0, 8)),
+					Messages.Restore_restore2, Messages.Restore_thePreviousStateIsBack, change);
 		}
 	}
 

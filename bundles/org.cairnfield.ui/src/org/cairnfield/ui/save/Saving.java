@@ -79,7 +79,8 @@ public final class Saving {
 	}
 
 	private static void tellOf(String other) {
-		Notices.workbench().say(new Notice("recorded", Notice.Kind.INFORMATION, NLS.bind(Messages.Saving_whatHadSavedIsA, other),
+		Notices.workbench().say(new Notice("recorded", Notice.Kind.INFORMATION,
+				NLS.bind(Messages.Saving_whatHadSavedIsA, other),
 				List.of(new Notice.Action(Messages.Saving_dismiss, () -> Notices.workbench().remove("recorded")))));
 	}
 

@@ -25,7 +25,8 @@ import org.eclipse.emf.ecore.EObject;
  * @param marked      places that the plan marks beside the samples
  * @param accessPoint whose levels colour the plan and fill its view; null for none
  */
-public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, List<Companion> beside, List<MarkedPlace> marked,
+public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> samples, List<Companion> beside,
+		List<MarkedPlace> marked,
 		AccessPoint accessPoint) {
 
 	public ArchiveSelection {
@@ -50,7 +51,8 @@ public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> sampl
 		AccessPoint chosen = accessPoint;
 		if (other instanceof Floor f) {
 			shown = f;
-		} else if (other instanceof Site site && !site.getFloors().isEmpty() && (floor == null || floor.eContainer() != site)) {
+		} else if (other instanceof Site site && !site.getFloors().isEmpty()
+				&& (floor == null || floor.eContainer() != site)) {
 			shown = site.getFloors().get(0);
 		} else if (other instanceof AccessPoint a) {
 			chosen = a;
@@ -60,7 +62,8 @@ public record ArchiveSelection(EObject scope, Floor floor, List<SampleRef> sampl
 
 	/** Other samples, and nothing beside or marked; the plan goes to the floor of the first. */
 	public ArchiveSelection withSamples(List<SampleRef> others) {
-		return new ArchiveSelection(scope, others.isEmpty() ? floor : ArchiveIndex.floor(others.get(0)).orElse(floor), others, List.of(), List.of(), accessPoint);
+		return new ArchiveSelection(scope, others.isEmpty() ? floor : ArchiveIndex.floor(others.get(0)).orElse(floor),
+				others, List.of(), List.of(), accessPoint);
 	}
 
 	/** Other samples to compare with. */

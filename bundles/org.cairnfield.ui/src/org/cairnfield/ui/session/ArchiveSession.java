@@ -75,7 +75,8 @@ public final class ArchiveSession {
 
 	/** Of a past state; nothing can be changed. */
 	public static ArchiveSession of(OpenArchive open, PastState past) {
-		String reason = NLS.bind(Messages.ArchiveSession_thisIsTheStateOf, past.savePoint().shortId(), past.savePoint().summary());
+		String reason = NLS.bind(Messages.ArchiveSession_thisIsTheStateOf, past.savePoint().shortId(),
+				past.savePoint().summary());
 		return new ArchiveSession(open, past, reason, past.archive());
 	}
 
@@ -210,7 +211,8 @@ public final class ArchiveSession {
 
 	/** Who reviews what, and what people say to each other. */
 	private static boolean isOfTeam(Notification change) {
-		return change.getFeature() == ModelPackage.Literals.ARCHIVE__ASSIGNMENTS || change.getFeature() == ModelPackage.Literals.ARCHIVE__COMMENTS;
+		return change.getFeature() == ModelPackage.Literals.ARCHIVE__ASSIGNMENTS
+				|| change.getFeature() == ModelPackage.Literals.ARCHIVE__COMMENTS;
 	}
 
 	/** Once for all changes of one command. */

@@ -130,12 +130,16 @@ public final class Findings {
 		if (last == null) {
 			return isChecking() ? Messages.Findings_checkingForTheFirstTime : Messages.Findings_notCheckedYet;
 		}
-		return NLS.bind(Messages.Findings_waived, new Object[] { count(Severity.ERROR, "error"), count(Severity.WARNING, "warning"), count(Severity.NOTE, "note"), last.waived().size(), notAsked(), isChecking() ? Messages.Findings_checkingAgain : "" });
+		return NLS.bind(Messages.Findings_waived,
+				new Object[] { count(Severity.ERROR, "error"), count(Severity.WARNING, "warning"),
+						count(Severity.NOTE, "note"), last.waived().size(), notAsked(),
+						isChecking() ? Messages.Findings_checkingAgain : "" });
 	}
 
 	/** Who sees few findings must see why. */
 	private String notAsked() {
-		long off = RuleSettings.of(session.archive()).rules().told().stream().filter(told -> told.parameter() == null).count();
+		long off = RuleSettings.of(session.archive()).rules().told().stream().filter(told -> told.parameter() == null)
+				.count();
 		return off == 0 ? "" : NLS.bind(Messages.Findings_notAsked, Count.of(off, "rule"));
 	}
 
@@ -146,7 +150,8 @@ public final class Findings {
 	/** Open findings about a sample, worst first. */
 	public List<Finding> of(SampleRef sample) {
 		return bySample.isEmpty() ? List.of()
-				: bySample.getOrDefault(SampleKey.text(sample.survey().getId(), sample.survey().table().id(sample.row())), List.of());
+				: bySample.getOrDefault(
+						SampleKey.text(sample.survey().getId(), sample.survey().table().id(sample.row())), List.of());
 	}
 
 	/** Open findings about an access point. */

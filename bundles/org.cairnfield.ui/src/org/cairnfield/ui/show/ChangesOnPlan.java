@@ -48,9 +48,12 @@ final class ChangesOnPlan {
 		if (!change.isRemoved() && !change.isMoved()) {
 			return Optional.empty();
 		}
-		return session.archive().getSites().stream().flatMap(site -> site.getSurveys().stream()).filter(survey -> survey.getId().equals(of.sample().survey())).findFirst()
+		return session.archive().getSites().stream().flatMap(site -> site.getSurveys().stream())
+				.filter(survey -> survey.getId().equals(of.sample().survey())).findFirst()
 				.flatMap(survey -> floor(survey, before.floorLevel()))
-				.map(floor -> new MarkedPlace(floor, before.xMetres(), before.yMetres(), of.sample().sample() + (change.isRemoved() ? Messages.ChangesOnPlan_wasHereAndIsGone : Messages.ChangesOnPlan_wasHere)));
+				.map(floor -> new MarkedPlace(floor, before.xMetres(), before.yMetres(),
+						of.sample().sample() + (change.isRemoved() ? Messages.ChangesOnPlan_wasHereAndIsGone
+								: Messages.ChangesOnPlan_wasHere)));
 	}
 
 	private static Optional<Floor> floor(Survey survey, int level) {

@@ -30,7 +30,8 @@ import org.eclipse.swt.widgets.Text;
 /** The comments on one subject, and a field to add another. It takes no room while there is no subject. */
 public final class CommentBox implements SessionListener {
 
-	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneId.systemDefault());
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")
+			.withZone(ZoneId.systemDefault());
 	private static final int MOST_LINES = 5;
 
 	private final Composite page;
@@ -62,7 +63,8 @@ public final class CommentBox implements SessionListener {
 		field.setTextLimit(CommentBook.LONGEST);
 		field.addListener(SWT.Modify, event -> enable());
 		field.addListener(SWT.DefaultSelection, event -> add());
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(field);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+				.applyTo(field);
 		add = new Button(page, SWT.PUSH);
 		add.setText(Messages.CommentBox_add);
 		add.setToolTipText(Messages.CommentBox_addsTheCommentForEverybody);
@@ -139,11 +141,17 @@ public final class CommentBox implements SessionListener {
 		}
 		List<Comment> all = session.comments().on(subject);
 		String me = Preferences.person().name();
-		List<Comment> seen = all.stream().filter(comment -> !ownOnly || LedgerEntry.isSame(comment.getPerson(), me)).toList();
-		String lines = seen.stream().map(comment -> comment.getPerson() + ", " + (comment.getTime() == null ? "" : TIME.format(comment.getTime())) + ": "
-				+ comment.getText()).collect(Collectors.joining("\n"));
+		List<Comment> seen = all.stream().filter(comment -> !ownOnly || LedgerEntry.isSame(comment.getPerson(), me))
+				.toList();
+		String lines = seen.stream()
+				.map(comment -> comment.getPerson() + ", "
+						+ (comment.getTime() == null ? "" : TIME.format(comment.getTime())) + ": "
+						+ comment.getText())
+				.collect(Collectors.joining("\n"));
 		int hidden = all.size() - seen.size();
-		return hidden == 0 ? lines : NLS.bind(Messages.CommentBox_ofOthersCanBeRead, new Object[] { lines, lines.isEmpty() ? "" : "\n", hidden == 1 ? Messages.CommentBox_1Comment : NLS.bind(Messages.CommentBox_comments2, hidden) });
+		return hidden == 0 ? lines
+				: NLS.bind(Messages.CommentBox_ofOthersCanBeRead, new Object[] { lines, lines.isEmpty() ? "" : "\n",
+						hidden == 1 ? Messages.CommentBox_1Comment : NLS.bind(Messages.CommentBox_comments2, hidden) });
 	}
 
 	private void enable() {

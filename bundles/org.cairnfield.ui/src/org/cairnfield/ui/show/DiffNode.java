@@ -33,8 +33,10 @@ record DiffNode(String text, SampleKey sample, SampleChange change, List<DiffNod
 		for (SurveyDiff survey : diff.surveys()) {
 			List<DiffNode> samples = new ArrayList<>();
 			survey.samples().forEach(sample -> samples.add(
-					new DiffNode(sample.id() + "  " + describe(sample), new SampleKey(survey.survey(), sample.id()), sample, List.of())));
-			roots.add(new DiffNode(NLS.bind(Messages.DiffNode_survey, survey.survey(), counts(survey)), null, null, samples));
+					new DiffNode(sample.id() + "  " + describe(sample), new SampleKey(survey.survey(), sample.id()),
+							sample, List.of())));
+			roots.add(new DiffNode(NLS.bind(Messages.DiffNode_survey, survey.survey(), counts(survey)), null, null,
+					samples));
 		}
 		Map<String, List<DiffNode>> kinds = new LinkedHashMap<>();
 		for (ObjectChange change : diff.objects()) {
@@ -49,7 +51,8 @@ record DiffNode(String text, SampleKey sample, SampleChange change, List<DiffNod
 
 	/** Those of samples, here and beneath. */
 	Stream<DiffNode> ofSamples() {
-		return Stream.concat(sample == null ? Stream.empty() : Stream.of(this), children.stream().flatMap(DiffNode::ofSamples));
+		return Stream.concat(sample == null ? Stream.empty() : Stream.of(this),
+				children.stream().flatMap(DiffNode::ofSamples));
 	}
 
 	private static DiffNode leaf(String text) {
@@ -87,12 +90,14 @@ record DiffNode(String text, SampleKey sample, SampleChange change, List<DiffNod
 			parts.add(Messages.DiffNode_otherTime);
 		}
 		if (change.hasOtherReadings()) {
-			parts.add(NLS.bind(Messages.DiffNode_readingsBeforeAfterSomeOther, change.before().readings().size(), change.after().readings().size()));
+			parts.add(NLS.bind(Messages.DiffNode_readingsBeforeAfterSomeOther, change.before().readings().size(),
+					change.after().readings().size()));
 		}
 		return String.join("; ", parts);
 	}
 
 	private static String place(Sample sample) {
-		return String.format(Locale.ROOT, Messages.DiffNode_mMOnFloor, sample.xMetres(), sample.yMetres(), sample.floorLevel());
+		return String.format(Locale.ROOT, Messages.DiffNode_mMOnFloor, sample.xMetres(), sample.yMetres(),
+				sample.floorLevel());
 	}
 }

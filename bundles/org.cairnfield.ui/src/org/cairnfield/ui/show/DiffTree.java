@@ -32,7 +32,8 @@ public final class DiffTree {
 		GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
 		heading = new Text(page, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
 		Marked.named(Marked.id(heading, id + ".heading"), Messages.DiffTree_whatIsCompared);
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, heading.computeSize(100, LINES * heading.getLineHeight()).y).applyTo(heading);
+		GridDataFactory.fillDefaults().grab(true, false)
+				.hint(100, heading.computeSize(100, LINES * heading.getLineHeight()).y).applyTo(heading);
 		tree = new TreeViewer(page, SWT.BORDER | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		Marked.named(Marked.id(tree.getTree(), id + ".changes"), Messages.DiffTree_changes);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.getControl());
@@ -62,8 +63,10 @@ public final class DiffTree {
 	@SuppressWarnings("unchecked")
 	private void showOnPlan() {
 		List<DiffNode> selected = tree.getStructuredSelection().toList();
-		List<DiffNode> asked = !selected.isEmpty() ? selected : tree.getInput() == null ? List.of() : (List<DiffNode>) tree.getInput();
-		Sessions.workbench().current().ifPresent(session -> ChangesOnPlan.show(session, asked.stream().flatMap(DiffNode::ofSamples).distinct().toList()));
+		List<DiffNode> asked = !selected.isEmpty() ? selected
+				: tree.getInput() == null ? List.of() : (List<DiffNode>) tree.getInput();
+		Sessions.workbench().current().ifPresent(session -> ChangesOnPlan.show(session,
+				asked.stream().flatMap(DiffNode::ofSamples).distinct().toList()));
 	}
 
 	/** A line in place of a comparison. */

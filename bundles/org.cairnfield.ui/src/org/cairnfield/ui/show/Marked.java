@@ -60,7 +60,8 @@ public final class Marked {
 	/** A line of text that wraps and takes all the width; set it by {@link #say}. */
 	public static Label line(Composite parent, String id, int columns) {
 		Label line = id(new Label(parent, SWT.WRAP), id);
-		GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).hint(100, SWT.DEFAULT).exclude(true).applyTo(line);
+		GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).hint(100, SWT.DEFAULT).exclude(true)
+				.applyTo(line);
 		line.setVisible(false);
 		return line;
 	}

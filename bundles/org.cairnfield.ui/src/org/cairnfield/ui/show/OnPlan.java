@@ -34,7 +34,8 @@ public final class OnPlan {
 	/** Brings the plan up, without the focus. */
 	static void bringUp() {
 		try {
-			PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PLAN, null, IWorkbenchPage.VIEW_VISIBLE);
+			PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PLAN, null,
+					IWorkbenchPage.VIEW_VISIBLE);
 		} catch (PartInitException e) {
 			Problems.show(Messages.OnPlan_thePlanCannotBeShown, e);
 		}

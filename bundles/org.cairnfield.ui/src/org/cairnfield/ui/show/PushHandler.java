@@ -54,7 +54,8 @@ public final class PushHandler extends AbstractHandler implements IExecutableExt
 
 	private static String greyed(Button button) {
 		String why = button.getToolTipText();
-		return NLS.bind(Messages.PushHandler_cannotBeDoneNow, button.getText().replace("&", ""), why == null || why.isEmpty() ? "" : ": " + why);
+		return NLS.bind(Messages.PushHandler_cannotBeDoneNow, button.getText().replace("&", ""),
+				why == null || why.isEmpty() ? "" : ": " + why);
 	}
 
 	private Button find(Control control) {

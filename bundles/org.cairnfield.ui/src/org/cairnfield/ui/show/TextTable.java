@@ -31,7 +31,8 @@ public final class TextTable {
 		}
 		int last = titles.length - 1;
 		int others = IntStream.of(widths).sum() - widths[last];
-		table.addListener(SWT.Resize, event -> table.getColumn(last).setWidth(Math.max(widths[last], table.getClientArea().width - others)));
+		table.addListener(SWT.Resize,
+				event -> table.getColumn(last).setWidth(Math.max(widths[last], table.getClientArea().width - others)));
 		table.addListener(SWT.SetData, event -> {
 			if (event.index >= 0 && event.index < lines.size()) { // below 0: an item that is gone again
 				((TableItem) event.item).setText(lines.get(event.index));
@@ -54,7 +55,8 @@ public final class TextTable {
 	/** As text with tabs, for a spreadsheet or a message. */
 	public void copy() {
 		Clipboard clipboard = new Clipboard(table.getDisplay());
-		clipboard.setContents(new Object[] { lines.stream().map(line -> String.join("\t", line)).collect(Collectors.joining("\n")) },
+		clipboard.setContents(
+				new Object[] { lines.stream().map(line -> String.join("\t", line)).collect(Collectors.joining("\n")) },
 				new Transfer[] { TextTransfer.getInstance() });
 		clipboard.dispose();
 	}

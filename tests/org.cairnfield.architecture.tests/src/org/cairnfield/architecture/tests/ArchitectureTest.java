@@ -45,7 +45,8 @@ public class ArchitectureTest {
 
 	@Test
 	public void seesTheClassesOfEveryBundle() {
-		assertTrue(tree.bundles().keySet().containsAll(Set.of(CORE, EXCHANGE, CURATION, BATCH)), tree.bundles().keySet()::toString);
+		assertTrue(tree.bundles().keySet().containsAll(Set.of(CORE, EXCHANGE, CURATION, BATCH)),
+				tree.bundles().keySet()::toString);
 		tree.bundles().forEach((name, bundle) -> assertFalse(bundle.classes().isEmpty(), name));
 	}
 
@@ -81,22 +82,26 @@ public class ArchitectureTest {
 	/** Uses what it may in each way that a rule could take for a breach. */
 	private static PlantedTree sound() {
 		return new PlantedTree()
-				.withLibrary("package org.apache.commons.math3.util; public class Precision { public static double EPSILON; }")
+				.withLibrary(
+						"package org.apache.commons.math3.util; public class Precision { public static double EPSILON; }")
 				.withLibrary("package org.eclipse.swt.widgets; public class Canvas { }")
 				.withLibrary("package org.eclipse.equinox.app; public interface IApplication { }")
 				.with(CORE, "package org.cairnfield.core.map; public class Grid { static final int SIZE = 3;"
 						+ " public double[][] cells; java.io.Reader in; double e = org.apache.commons.math3.util.Precision.EPSILON; }")
-				.with(CORE, "package org.cairnfield.core.series; public class Series { org.cairnfield.core.map.Grid grid; }")
+				.with(CORE,
+						"package org.cairnfield.core.series; public class Series { org.cairnfield.core.map.Grid grid; }")
 				.withHeader(CORE, "Require-Bundle", "org.apache.commons.math3;bundle-version=\"[3.6,4)\"")
-				.with(CURATION, "package org.cairnfield.curation.run; public class Run { org.cairnfield.core.map.Grid[] grids;"
-						+ " org.cairnfield.curation.internal.Worker worker; java.awt.Color colour; }")
+				.with(CURATION,
+						"package org.cairnfield.curation.run; public class Run { org.cairnfield.core.map.Grid[] grids;"
+								+ " org.cairnfield.curation.internal.Worker worker; java.awt.Color colour; }")
 				.with(CURATION, "package org.cairnfield.curation.internal; public class Worker { }")
 				.withHeader(CURATION, "Require-Bundle", CORE)
 				.with(BATCH, "package org.cairnfield.batch.internal.app;"
 						+ " public class Shell implements org.eclipse.equinox.app.IApplication { }")
 				.withHeader(BATCH, "Require-Bundle", "org.eclipse.equinox.app")
-				.with(CHARTS, "package org.cairnfield.ui.charts; public class Chart extends org.eclipse.swt.widgets.Canvas {"
-						+ " org.cairnfield.core.series.Series series; }")
+				.with(CHARTS,
+						"package org.cairnfield.ui.charts; public class Chart extends org.eclipse.swt.widgets.Canvas {"
+								+ " org.cairnfield.core.series.Series series; }")
 				.withHeader(CHARTS, "Require-Bundle", CORE + ",org.eclipse.swt")
 				.withFeature("org.cairnfield.headless.feature", CORE, CURATION, BATCH)
 				.withFeature("org.cairnfield.workbench.feature", CHARTS);
@@ -104,67 +109,94 @@ public class ArchitectureTest {
 
 	static Stream<Arguments> planted() {
 		return Stream.of(
-				arguments(Rule.ONLY_WHAT_THE_TABLE_ALLOWS, "exchange.Reader uses org.cairnfield.curation.Run", new PlantedTree()
-						.with(CURATION, "package org.cairnfield.curation; public class Run { }")
-						.with(EXCHANGE, "package org.cairnfield.exchange; class Reader { org.cairnfield.curation.Run run; }")),
+				arguments(Rule.ONLY_WHAT_THE_TABLE_ALLOWS, "exchange.Reader uses org.cairnfield.curation.Run",
+						new PlantedTree()
+								.with(CURATION, "package org.cairnfield.curation; public class Run { }")
+								.with(EXCHANGE,
+										"package org.cairnfield.exchange; class Reader { org.cairnfield.curation.Run run; }")),
 				arguments(Rule.ONLY_WHAT_THE_TABLE_ALLOWS, "which the table does not know", new PlantedTree()
 						.withLibrary("package com.example.tool; public class Tool { public static void go() { } }")
-						.with(EXCHANGE, "package org.cairnfield.exchange; class Reader { void go() { com.example.tool.Tool.go(); } }")),
+						.with(EXCHANGE,
+								"package org.cairnfield.exchange; class Reader { void go() { com.example.tool.Tool.go(); } }")),
 				arguments(Rule.ONLY_WHAT_THE_TABLE_ALLOWS, "org.cairnfield.extra has no row", new PlantedTree()
 						.with("org.cairnfield.extra", "package org.cairnfield.extra; class Extra { }")),
 				arguments(Rule.CORE_IS_PLAIN_JAVA, "uses java.nio.file.Path", new PlantedTree()
-						.with(CORE, "package org.cairnfield.core.map; class Store { void save(java.nio.file.Path[] to) { } }")),
+						.with(CORE,
+								"package org.cairnfield.core.map; class Store { void save(java.nio.file.Path[] to) { } }")),
 				arguments(Rule.CORE_IS_PLAIN_JAVA, "uses java.io.File", new PlantedTree()
-						.with(CORE, "package org.cairnfield.core.map; class Store { Object to = new java.io.File(\"map\"); }")),
+						.with(CORE,
+								"package org.cairnfield.core.map; class Store { Object to = new java.io.File(\"map\"); }")),
 				arguments(Rule.CORE_IS_PLAIN_JAVA, "uses java.awt.Color", new PlantedTree()
-						.with(CORE, "package org.cairnfield.core.map; class Paint { boolean red(Object o) { return o instanceof java.awt.Color; } }")),
+						.with(CORE,
+								"package org.cairnfield.core.map; class Paint { boolean red(Object o) { return o instanceof java.awt.Color; } }")),
 				arguments(Rule.CORE_IS_PLAIN_JAVA, "uses javax.swing.JTable", new PlantedTree()
-						.with(CORE, "package org.cairnfield.core.map; class Paint { Class<?> table = javax.swing.JTable.class; }")),
+						.with(CORE,
+								"package org.cairnfield.core.map; class Paint { Class<?> table = javax.swing.JTable.class; }")),
 				arguments(Rule.CORE_IS_PLAIN_JAVA, "uses org.eclipse.emf.ecore.EObject", new PlantedTree()
 						.withLibrary("package org.eclipse.emf.ecore; public interface EObject { }")
-						.with(CORE, "package org.cairnfield.core.map; class Thing implements org.eclipse.emf.ecore.EObject { }")),
+						.with(CORE,
+								"package org.cairnfield.core.map; class Thing implements org.eclipse.emf.ecore.EObject { }")),
 				arguments(Rule.CORE_HAS_NO_STATE, "Counter.count is static", new PlantedTree()
 						.with(CORE, "package org.cairnfield.core.stats; class Counter { static int count; }")),
 				arguments(Rule.CORE_REQUIRES_ONE_LIBRARY, "requires org.eclipse.core.runtime", new PlantedTree()
 						.withHeader(CORE, "Require-Bundle", "org.apache.commons.math3,org.eclipse.core.runtime")),
 				arguments(Rule.CORE_REQUIRES_ONE_LIBRARY, "imports org.osgi.framework", new PlantedTree()
 						.withHeader(CORE, "Import-Package", "org.osgi.framework;version=\"[1.0,2)\"")),
-				arguments(Rule.ONE_NAME_ONE_TYPE, "one name for org.cairnfield.curation.run.Plan and org.cairnfield.exchange.Plan", new PlantedTree()
-						.with(CURATION, "package org.cairnfield.curation.run; class Plan { static class Step { } }")
-						.with(EXCHANGE, "package org.cairnfield.exchange; class Plan { static class Step { } }")),
+				arguments(Rule.ONE_NAME_ONE_TYPE,
+						"one name for org.cairnfield.curation.run.Plan and org.cairnfield.exchange.Plan",
+						new PlantedTree()
+								.with(CURATION,
+										"package org.cairnfield.curation.run; class Plan { static class Step { } }")
+								.with(EXCHANGE,
+										"package org.cairnfield.exchange; class Plan { static class Step { } }")),
 				arguments(Rule.WORKBENCH_ONLY_IN_UI, "uses org.eclipse.swt.widgets.Shell", new PlantedTree()
 						.withLibrary("package org.eclipse.swt.widgets; public class Shell { }")
-						.with(CURATION, "package org.cairnfield.curation; class Ask { org.eclipse.swt.widgets.Shell shell; }")),
+						.with(CURATION,
+								"package org.cairnfield.curation; class Ask { org.eclipse.swt.widgets.Shell shell; }")),
 				arguments(Rule.GEF_ONLY_IN_UI_PLAN, "uses org.eclipse.draw2d.Figure", new PlantedTree()
 						.withLibrary("package org.eclipse.draw2d; public class Figure { }")
-						.with(REVIEW, "package org.cairnfield.ui.review; class Ring extends org.eclipse.draw2d.Figure { }")),
-				arguments(Rule.JGIT_ONLY_IN_ARCHIVE, "archive.Archive uses org.eclipse.jgit.lib.Repository", new PlantedTree()
-						.withLibrary("package org.eclipse.jgit.lib; public class Repository { }")
-						.with(ARCHIVE, "package org.cairnfield.archive; class Archive { org.eclipse.jgit.lib.Repository git; }")),
+						.with(REVIEW,
+								"package org.cairnfield.ui.review; class Ring extends org.eclipse.draw2d.Figure { }")),
+				arguments(Rule.JGIT_ONLY_IN_ARCHIVE, "archive.Archive uses org.eclipse.jgit.lib.Repository",
+						new PlantedTree()
+								.withLibrary("package org.eclipse.jgit.lib; public class Repository { }")
+								.with(ARCHIVE,
+										"package org.cairnfield.archive; class Archive { org.eclipse.jgit.lib.Repository git; }")),
 				arguments(Rule.OSGI_ONLY_IN_UI_AND_SHELL, "cli.Main uses org.osgi.framework.Bundle", new PlantedTree()
 						.withLibrary("package org.osgi.framework; public interface Bundle { }")
-						.with(BATCH, "package org.cairnfield.batch.cli; class Main { org.osgi.framework.Bundle bundle; }")),
-				arguments(Rule.EMF_EDIT_ONLY_WHERE_EDITED, "uses org.eclipse.emf.edit.domain.EditingDomain", new PlantedTree()
-						.withLibrary("package org.eclipse.emf.edit.domain; public interface EditingDomain { }")
-						.with(ARCHIVE, "package org.cairnfield.archive; class Archive { org.eclipse.emf.edit.domain.EditingDomain domain; }")),
+						.with(BATCH,
+								"package org.cairnfield.batch.cli; class Main { org.osgi.framework.Bundle bundle; }")),
+				arguments(Rule.EMF_EDIT_ONLY_WHERE_EDITED, "uses org.eclipse.emf.edit.domain.EditingDomain",
+						new PlantedTree()
+								.withLibrary("package org.eclipse.emf.edit.domain; public interface EditingDomain { }")
+								.with(ARCHIVE,
+										"package org.cairnfield.archive; class Archive { org.eclipse.emf.edit.domain.EditingDomain domain; }")),
 				arguments(Rule.XMI_ONLY_IN_ARCHIVE, "uses org.eclipse.emf.ecore.xmi.XMIResource", new PlantedTree()
 						.withLibrary("package org.eclipse.emf.ecore.xmi; public interface XMIResource { }")
-						.with(MODEL, "package org.cairnfield.model; interface Site { org.eclipse.emf.ecore.xmi.XMIResource file(); }")),
+						.with(MODEL,
+								"package org.cairnfield.model; interface Site { org.eclipse.emf.ecore.xmi.XMIResource file(); }")),
 				arguments(Rule.UI_COMPUTES_NOTHING, "uses org.cairnfield.core.cluster.Dbscan", new PlantedTree()
 						.with(CORE, "package org.cairnfield.core.cluster; public class Dbscan { }")
-						.with(REVIEW, "package org.cairnfield.ui.review; class Split { Object it = new org.cairnfield.core.cluster.Dbscan(); }")),
-				arguments(Rule.VIEW_MODELS_HAVE_NO_WIDGETS, "ui.internal.samples.model.Cells uses org.eclipse.swt.widgets.Table", new PlantedTree()
-						.withLibrary("package org.eclipse.swt.widgets; public class Table { }")
-						.with(UI, "package org.cairnfield.ui.internal.samples.model; class Cells { org.eclipse.swt.widgets.Table table; }")),
+						.with(REVIEW,
+								"package org.cairnfield.ui.review; class Split { Object it = new org.cairnfield.core.cluster.Dbscan(); }")),
+				arguments(Rule.VIEW_MODELS_HAVE_NO_WIDGETS,
+						"ui.internal.samples.model.Cells uses org.eclipse.swt.widgets.Table", new PlantedTree()
+								.withLibrary("package org.eclipse.swt.widgets; public class Table { }")
+								.with(UI,
+										"package org.cairnfield.ui.internal.samples.model; class Cells { org.eclipse.swt.widgets.Table table; }")),
 				arguments(Rule.CHARTS_KNOW_ONLY_SERIES, "uses org.cairnfield.core.map.RadioMap", new PlantedTree()
 						.with(CORE, "package org.cairnfield.core.map; public class RadioMap { }")
-						.with(CHARTS, "package org.cairnfield.ui.charts; class Chart { org.cairnfield.core.map.RadioMap map; }")),
+						.with(CHARTS,
+								"package org.cairnfield.ui.charts; class Chart { org.cairnfield.core.map.RadioMap map; }")),
 				arguments(Rule.INTERNAL_STAYS_INSIDE, "uses org.cairnfield.curation.internal.Pool", new PlantedTree()
 						.with(CURATION, "package org.cairnfield.curation.internal; public class Pool { }")
-						.with(BATCH, "package org.cairnfield.batch.cli; class Main { org.cairnfield.curation.internal.Pool pool; }")),
-				arguments(Rule.EXPORTS_ARE_THE_API, "must not export org.cairnfield.curation.internal", new PlantedTree()
-						.with(CURATION, "package org.cairnfield.curation.internal; class Pool { }")
-						.withHeader(CURATION, "Export-Package", "org.cairnfield.curation.internal;x-friends:=\"org.cairnfield.ui\"")),
+						.with(BATCH,
+								"package org.cairnfield.batch.cli; class Main { org.cairnfield.curation.internal.Pool pool; }")),
+				arguments(Rule.EXPORTS_ARE_THE_API, "must not export org.cairnfield.curation.internal",
+						new PlantedTree()
+								.with(CURATION, "package org.cairnfield.curation.internal; class Pool { }")
+								.withHeader(CURATION, "Export-Package",
+										"org.cairnfield.curation.internal;x-friends:=\"org.cairnfield.ui\"")),
 				arguments(Rule.EXPORTS_ARE_THE_API, "exports org.cairnfield.core.gone", new PlantedTree()
 						.withHeader(CORE, "Export-Package", "org.cairnfield.core.gone")),
 				arguments(Rule.EXPORTS_ARE_THE_API, "does not export org.cairnfield.core.map", new PlantedTree()
@@ -172,16 +204,22 @@ public class ArchitectureTest {
 						.withHeader(CORE, "Export-Package", null)),
 				arguments(Rule.NOTHING_IS_HANDED_ON, "curation hands on org.cairnfield.core", new PlantedTree()
 						.withHeader(CURATION, "Require-Bundle", "org.cairnfield.core;visibility:=reexport")),
-				arguments(Rule.NO_PACKAGE_CYCLE, "in a cycle: org.cairnfield.core.stats.Mean uses org.cairnfield.core.map.Rows", new PlantedTree()
-						.with(CORE, "package org.cairnfield.core.map; public class Rows { Object mean = new org.cairnfield.core.task.Step(); }")
-						.with(CORE, "package org.cairnfield.core.task; public class Step { org.cairnfield.core.stats.Mean mean; }")
-						.with(CORE, "package org.cairnfield.core.stats; public class Mean { org.cairnfield.core.map.Rows rows; }")),
+				arguments(Rule.NO_PACKAGE_CYCLE,
+						"in a cycle: org.cairnfield.core.stats.Mean uses org.cairnfield.core.map.Rows",
+						new PlantedTree()
+								.with(CORE,
+										"package org.cairnfield.core.map; public class Rows { Object mean = new org.cairnfield.core.task.Step(); }")
+								.with(CORE,
+										"package org.cairnfield.core.task; public class Step { org.cairnfield.core.stats.Mean mean; }")
+								.with(CORE,
+										"package org.cairnfield.core.stats; public class Mean { org.cairnfield.core.map.Rows rows; }")),
 				arguments(Rule.NO_PACKAGE_IN_TWO_BUNDLES, "org.cairnfield.ui is in", new PlantedTree()
 						.with(UI, "package org.cairnfield.ui; class Application { }")
 						.with(REVIEW, "package org.cairnfield.ui; class Review { }")),
-				arguments(Rule.EVERY_REQUIREMENT_HAS_A_USER, "requires org.apache.commons.commons-csv", new PlantedTree()
-						.with(EXCHANGE, "package org.cairnfield.exchange; class Reader { }")
-						.withHeader(EXCHANGE, "Require-Bundle", "org.apache.commons.commons-csv")),
+				arguments(Rule.EVERY_REQUIREMENT_HAS_A_USER, "requires org.apache.commons.commons-csv",
+						new PlantedTree()
+								.with(EXCHANGE, "package org.cairnfield.exchange; class Reader { }")
+								.withHeader(EXCHANGE, "Require-Bundle", "org.apache.commons.commons-csv")),
 				arguments(Rule.EVERY_REQUIREMENT_HAS_A_USER, "imports org.osgi.framework", new PlantedTree()
 						.withHeader(UI, "Import-Package", "org.osgi.framework")),
 				arguments(Rule.ONE_JAVA_LEVEL, "core is for JavaSE-21", new PlantedTree()

@@ -60,8 +60,10 @@ enum Rule {
 					ROOT + ".core.simulate", ROOT + ".core.distance"))),
 
 	/** What a view shows is worked out in its package <code>model</code>, which tests drive without a window. */
-	VIEW_MODELS_HAVE_NO_WIDGETS(tree -> uses(tree, type -> isUi(type.packageName()) && (type.packageName() + '.').contains(".model."),
-			use -> isInOne(use, "org.eclipse.swt", "org.eclipse.jface", "org.eclipse.ui", "org.eclipse.gef", "org.eclipse.draw2d"))),
+	VIEW_MODELS_HAVE_NO_WIDGETS(
+			tree -> uses(tree, type -> isUi(type.packageName()) && (type.packageName() + '.').contains(".model."),
+					use -> isInOne(use, "org.eclipse.swt", "org.eclipse.jface", "org.eclipse.ui", "org.eclipse.gef",
+							"org.eclipse.draw2d"))),
 
 	/** Charts draw series of numbers and know nothing else. */
 	CHARTS_KNOW_ONLY_SERIES(tree -> uses(tree, type -> isIn(type.packageName(), ROOT + ".ui.charts"),
@@ -75,7 +77,10 @@ enum Rule {
 	/** What a bundle hands on hides who needs what; only the model may hand on the classes that it is made of. */
 	NOTHING_IS_HANDED_ON(Rule::handedOn),
 
-	/** Two types of one name are mixed up. The model's own names are those of the trade, which others see their own way. */
+	/**
+	 * Two types of one name are mixed up. The model's own names are those of the trade, which others see their own way; each
+	 * package has its own words in a class Messages.
+	 */
 	ONE_NAME_ONE_TYPE(Rule::sharedNames),
 
 	NO_PACKAGE_CYCLE(Rule::cycles),
@@ -116,7 +121,8 @@ enum Rule {
 	}
 
 	private static boolean isNotPlain(String use) {
-		if (isInOne(use, "java.awt", "java.nio.file", "java.io.File", "java.io.FileInputStream", "java.io.FileOutputStream",
+		if (isInOne(use, "java.awt", "java.nio.file", "java.io.File", "java.io.FileInputStream",
+				"java.io.FileOutputStream",
 				"java.io.FileReader", "java.io.FileWriter", "java.io.RandomAccessFile")) {
 			return true;
 		}
@@ -148,9 +154,11 @@ enum Rule {
 					if (owner == bundle || owner == null && Table.isJdk(use)) {
 						continue;
 					}
-					String other = owner != null ? owner.name() : Table.libraryOf(use).map(Table.Library::name).orElse("");
+					String other = owner != null ? owner.name()
+							: Table.libraryOf(use).map(Table.Library::name).orElse("");
 					if (!Table.allows(bundle.name(), other)) {
-						found.add(type.name() + " uses " + use + (other.isEmpty() ? ", which the table does not know" : ""));
+						found.add(type.name() + " uses " + use
+								+ (other.isEmpty() ? ", which the table does not know" : ""));
 					}
 				}
 			}
@@ -163,7 +171,8 @@ enum Rule {
 		for (Bundle bundle : tree.bundles().values()) {
 			for (Type type : bundle.classes().values()) {
 				if (isCore(type.packageName())) {
-					type.openFields().forEach(field -> found.add(type.name() + '.' + field + " is static and not final"));
+					type.openFields()
+							.forEach(field -> found.add(type.name() + '.' + field + " is static and not final"));
 				}
 			}
 		}
@@ -179,7 +188,8 @@ enum Rule {
 					found.add(core.name() + " requires " + clause.name());
 				}
 			}
-			core.headers().clauses("Import-Package").forEach(clause -> found.add(core.name() + " imports " + clause.name()));
+			core.headers().clauses("Import-Package")
+					.forEach(clause -> found.add(core.name() + " imports " + clause.name()));
 		}
 		return found;
 	}
@@ -238,18 +248,21 @@ enum Rule {
 
 	/** Packages of the generated model, and the constraints that it calls, refer to each other by design: they count as one. */
 	private static String cluster(String packageName) {
-		return isInOne(packageName, ROOT + ".model.impl", ROOT + ".model.util", ROOT + ".model.check") ? ROOT + ".model" : packageName;
+		return isInOne(packageName, ROOT + ".model.impl", ROOT + ".model.util", ROOT + ".model.check") ? ROOT + ".model"
+				: packageName;
 	}
 
 	private static List<String> sharedNames(SourceTree tree) {
 		Map<String, Set<String>> byName = new TreeMap<>();
 		tree.bundles().values().forEach(bundle -> bundle.classes().values().forEach(type -> {
 			String simple = type.name().substring(type.name().lastIndexOf('.') + 1);
-			if (!simple.contains("$") && !simple.equals("package-info") && !type.packageName().startsWith(ROOT + ".model")) {
+			if (!simple.contains("$") && !simple.equals("package-info") && !simple.equals("Messages")
+					&& !type.packageName().startsWith(ROOT + ".model")) {
 				byName.computeIfAbsent(simple, name -> new TreeSet<>()).add(type.name());
 			}
 		}));
-		return byName.values().stream().filter(types -> types.size() > 1).map(types -> "one name for " + String.join(" and ", types)).toList();
+		return byName.values().stream().filter(types -> types.size() > 1)
+				.map(types -> "one name for " + String.join(" and ", types)).toList();
 	}
 
 	private static List<String> cycles(SourceTree tree) {

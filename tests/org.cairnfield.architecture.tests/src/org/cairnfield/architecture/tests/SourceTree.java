@@ -159,7 +159,8 @@ record SourceTree(Map<String, Bundle> bundles, Map<String, Headers> tests, Map<S
 	}
 
 	private static void readFeature(Path file, Map<String, List<String>> features) throws Exception {
-		Element feature = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile()).getDocumentElement();
+		Element feature = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile())
+				.getDocumentElement();
 		NodeList plugins = feature.getElementsByTagName("plugin");
 		String[] names = new String[plugins.getLength()];
 		Arrays.setAll(names, i -> ((Element) plugins.item(i)).getAttribute("id"));
@@ -168,6 +169,7 @@ record SourceTree(Map<String, Bundle> bundles, Map<String, Headers> tests, Map<S
 
 	/** The bundle of ours that has the class, null if none has. */
 	Bundle ownerOf(String className) {
-		return bundles.values().stream().filter(bundle -> bundle.classes().containsKey(className)).findFirst().orElse(null);
+		return bundles.values().stream().filter(bundle -> bundle.classes().containsKey(className)).findFirst()
+				.orElse(null);
 	}
 }

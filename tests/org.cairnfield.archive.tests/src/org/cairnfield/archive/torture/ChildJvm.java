@@ -41,8 +41,9 @@ public final class ChildJvm implements AutoCloseable {
 
 	/** @param options of its Java */
 	static ChildJvm start(List<String> options, Class<?> main, String... arguments) throws IOException {
-		List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-				"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xmx256m"));
+		List<String> command = new ArrayList<>(
+				List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+						"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xmx256m"));
 		command.addAll(options);
 		command.addAll(List.of("-cp", classPath(main), main.getName()));
 		command.addAll(List.of(arguments));
@@ -54,11 +55,13 @@ public final class ChildJvm implements AutoCloseable {
 		Set<String> places = new LinkedHashSet<>();
 		try {
 			ClassLoader git = Repository.class.getClassLoader();
-			for (Class<?> one : List.of(main, ArchiveStore.class, Archive.class, RadioMap.class, URI.class, EObject.class,
+			for (Class<?> one : List.of(main, ArchiveStore.class, Archive.class, RadioMap.class, URI.class,
+					EObject.class,
 					XMLResource.class, Repository.class, git.loadClass("com.googlecode.javaewah.EWAHCompressedBitmap"),
 					git.loadClass("org.slf4j.Logger"), git.loadClass("org.slf4j.LoggerFactory"),
 					git.loadClass("org.apache.commons.codec.digest.DigestUtils"),
-					git.loadClass("org.slf4j.LoggerFactory").getClassLoader().loadClass("org.slf4j.impl.StaticLoggerBinder"))) {
+					git.loadClass("org.slf4j.LoggerFactory").getClassLoader()
+							.loadClass("org.slf4j.impl.StaticLoggerBinder"))) {
 				CodeSource source = one.getProtectionDomain().getCodeSource();
 				URL place = source.getLocation();
 				places.add(Path.of(place.toURI()).toString());

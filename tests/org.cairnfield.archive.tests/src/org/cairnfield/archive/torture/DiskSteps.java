@@ -90,7 +90,9 @@ final class DiskSteps implements AutoCloseable {
 	private List<Method> methods(String type, List<String> names) {
 		List<Method> methods = new ArrayList<>();
 		for (ReferenceType one : machine.classesByName(type)) {
-			one.methods().stream().filter(method -> names.contains(method.name()) && !method.isNative() && !method.isAbstract()).forEach(methods::add);
+			one.methods().stream()
+					.filter(method -> names.contains(method.name()) && !method.isNative() && !method.isAbstract())
+					.forEach(methods::add);
 		}
 		if (methods.isEmpty()) {
 			throw new IllegalStateException(type + " has none of " + names);
@@ -147,13 +149,16 @@ final class DiskSteps implements AutoCloseable {
 				if (type.contains("$$Lambda")) { // numbered anew in each Java
 					continue;
 				}
-				places.putIfAbsent(type.startsWith("org.cairnfield.archive.internal") ? "ours" : type.startsWith("org.eclipse.jgit") ? "git" : "other",
+				places.putIfAbsent(
+						type.startsWith("org.cairnfield.archive.internal") ? "ours"
+								: type.startsWith("org.eclipse.jgit") ? "git" : "other",
 						frame.location());
 			}
 			Location place = places.getOrDefault("ours", places.getOrDefault("git", places.get("other")));
 			String type = place.declaringType().name();
 			String where = stop.thread().name().equals(RECEIVER) ? AT_THE_REMOTE : "";
-			return Optional.of(where + type.substring(type.lastIndexOf('.') + 1) + '.' + place.method().name() + ": " + call.name());
+			return Optional.of(where + type.substring(type.lastIndexOf('.') + 1) + '.' + place.method().name() + ": "
+					+ call.name());
 		} catch (IncompatibleThreadStateException e) {
 			throw new IllegalStateException(e);
 		}

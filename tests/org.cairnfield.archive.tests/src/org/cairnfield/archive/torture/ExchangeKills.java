@@ -45,15 +45,19 @@ public final class ExchangeKills {
 	 * @param atRemote kills right before a step at the remote
 	 * @param before how often one was killed before each kind of step
 	 */
-	public record Report(int kills, int steps, int untouched, int takenIn, int sent, int ended, int atRemote, int remoteLocks, SortedMap<String, Integer> before) {
+	public record Report(int kills, int steps, int untouched, int takenIn, int sent, int ended, int atRemote,
+			int remoteLocks, SortedMap<String, Integer> before) {
 
 		@Override
 		public String toString() {
 			StringBuilder text = new StringBuilder();
 			before.forEach((step, times) -> text.append(times).append(" before ").append(step).append('\n'));
-			return text.append(kills).append(" kills at ").append(steps).append(" steps, ").append(before.size()).append(" kinds of step: ")
-					.append(untouched).append(" left the archive untouched, ").append(takenIn).append(" with the others' work taken in, ")
-					.append(sent).append(" with all sent; ").append(ended).append(" had ended; ").append(atRemote).append(" before a step at the remote; ").append(remoteLocks)
+			return text.append(kills).append(" kills at ").append(steps).append(" steps, ").append(before.size())
+					.append(" kinds of step: ")
+					.append(untouched).append(" left the archive untouched, ").append(takenIn)
+					.append(" with the others' work taken in, ")
+					.append(sent).append(" with all sent; ").append(ended).append(" had ended; ").append(atRemote)
+					.append(" before a step at the remote; ").append(remoteLocks)
 					.append(" locks left at the remote; nothing lost").toString();
 		}
 	}
@@ -110,8 +114,10 @@ public final class ExchangeKills {
 				step = run.random.nextInt(stride); // it has ended: from the beginning, until there are enough
 			}
 		}
-		int atRemote = run.before.entrySet().stream().filter(one -> one.getKey().startsWith(DiskSteps.AT_THE_REMOTE)).mapToInt(Map.Entry::getValue).sum();
-		return new Report(kills, steps, run.untouched, run.takenIn, run.sent, run.ended, atRemote, run.remoteLocks, run.before);
+		int atRemote = run.before.entrySet().stream().filter(one -> one.getKey().startsWith(DiskSteps.AT_THE_REMOTE))
+				.mapToInt(Map.Entry::getValue).sum();
+		return new Report(kills, steps, run.untouched, run.takenIn, run.sent, run.ended, atRemote, run.remoteLocks,
+				run.before);
 	}
 
 	private void meet(long seed) throws IOException {
@@ -140,7 +146,8 @@ public final class ExchangeKills {
 		boolean returned = false;
 		List<String> taken;
 		try (DiskSteps disk = DiskSteps.listen();
-				ChildJvm child = ChildJvm.start(List.of(disk.option()), ExchangingChild.class, folder.resolve(ANN).toString(), ANN, Long.toString(random.nextLong()))) {
+				ChildJvm child = ChildJvm.start(List.of(disk.option()), ExchangingChild.class,
+						folder.resolve(ANN).toString(), ANN, Long.toString(random.nextLong()))) {
 			disk.accept();
 			expect(child, "saved ");
 			work(BEN, apart);
@@ -181,7 +188,8 @@ public final class ExchangeKills {
 
 	private static SortedSet<String> ids(OpenArchive open) {
 		SortedSet<String> ids = new TreeSet<>();
-		open.archive().getLedgers().forEach(ledger -> ledger.getVerdicts().forEach(verdict -> ids.add(ledger.getId() + ' ' + verdict.getId())));
+		open.archive().getLedgers().forEach(
+				ledger -> ledger.getVerdicts().forEach(verdict -> ids.add(ledger.getId() + ' ' + verdict.getId())));
 		return ids;
 	}
 
@@ -225,7 +233,8 @@ public final class ExchangeKills {
 		if (Files.exists(loose)) {
 			return Files.readString(loose).strip();
 		}
-		return Files.readAllLines(meeting.resolve("packed-refs")).stream().filter(line -> line.endsWith(" refs/heads/main")).findFirst().orElseThrow().split(" ")[0];
+		return Files.readAllLines(meeting.resolve("packed-refs")).stream()
+				.filter(line -> line.endsWith(" refs/heads/main")).findFirst().orElseThrow().split(" ")[0];
 	}
 
 	/** As the message says that a person gets who finds them. Of what is left of a pack, a minute passes. */
@@ -234,7 +243,9 @@ public final class ExchangeKills {
 		Files.walkFileTree(git, new SimpleFileVisitor<Path>() {
 			@Override
 			public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-				if (file.getFileName().toString().endsWith(".lock") && !file.getFileName().toString().endsWith(".keep.lock") && !file.getFileName().toString().startsWith("gc.")) {
+				if (file.getFileName().toString().endsWith(".lock")
+						&& !file.getFileName().toString().endsWith(".keep.lock")
+						&& !file.getFileName().toString().startsWith("gc.")) {
 					locks.add(file);
 				}
 				return FileVisitResult.CONTINUE;

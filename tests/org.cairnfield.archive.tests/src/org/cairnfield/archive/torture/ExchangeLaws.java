@@ -26,7 +26,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 public final class ExchangeLaws {
 
 	private static final List<String> PEOPLE = List.of("Ann", "Ben", "Cyn");
-	private static final int[][] ORDERS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
+	private static final int[][] ORDERS = { { 0, 1, 2 }, { 0, 2, 1 }, { 1, 0, 2 }, { 1, 2, 0 }, { 2, 0, 1 },
+			{ 2, 1, 0 } };
 
 	private final Path folder;
 	private final int run;
@@ -43,7 +44,8 @@ public final class ExchangeLaws {
 		int first = Integer.parseInt(args[2]);
 		int runs = Integer.parseInt(args[1]);
 		int conflicts = run(Path.of(args[0]), runs, first);
-		System.out.println(runs + " runs from " + first + ", " + ORDERS.length + " orders each: one state in each run, no verdict lost; " + conflicts
+		System.out.println(runs + " runs from " + first + ", " + ORDERS.length
+				+ " orders each: one state in each run, no verdict lost; " + conflicts
 				+ " conflicts decided");
 	}
 
@@ -60,7 +62,8 @@ public final class ExchangeLaws {
 				ExchangeLaws laws = new ExchangeLaws(folder, run);
 				List<String> found = laws.meet(order);
 				conflicts += laws.conflicts;
-				laws.require(states == null || states.equals(found), "another state in order " + order[0] + order[1] + order[2] + ": " + found + ", not " + states);
+				laws.require(states == null || states.equals(found),
+						"another state in order " + order[0] + order[1] + order[2] + ": " + found + ", not " + states);
 				states = found;
 			}
 		}
@@ -69,7 +72,8 @@ public final class ExchangeLaws {
 
 	private static SortedSet<String> ids(Archive archive) {
 		SortedSet<String> ids = new TreeSet<>();
-		archive.getLedgers().forEach(ledger -> ledger.getVerdicts().forEach(verdict -> ids.add("verdict " + verdict.getId())));
+		archive.getLedgers()
+				.forEach(ledger -> ledger.getVerdicts().forEach(verdict -> ids.add("verdict " + verdict.getId())));
 		return ids;
 	}
 
@@ -96,7 +100,8 @@ public final class ExchangeLaws {
 	/** @return digests: of each round, with what is open before anybody decides, and of what all have in the end */
 	private List<String> meet(int[] order) throws IOException {
 		Path place = folder.resolve("run-" + run + '-' + order[0] + order[1] + order[2]);
-		try (Clones clones = new Clones(place, archive -> SampleArchives.fill(archive, run % 7, 3, 5), PEOPLE.get(0), PEOPLE.get(1), PEOPLE.get(2))) {
+		try (Clones clones = new Clones(place, archive -> SampleArchives.fill(archive, run % 7, 3, 5), PEOPLE.get(0),
+				PEOPLE.get(1), PEOPLE.get(2))) {
 			List<String> states = new ArrayList<>();
 			for (int round = 0; round <= run % 3; round++) {
 				states.add(round(clones, order, round));

@@ -33,10 +33,14 @@ public final class Mutations {
 	public record Report(int mutations, int reported, int unchanged, int accepted, long slowest) {
 	}
 
-	private static final String[] TOKENS = {"\t", "\n", "\r\n", "\0", " ", "-", "end", "..", "../../x", "99999999999999999999",
-			"-9223372036854775808", "1e999", "NaN", "0x10", "\\u12", "\\", ":", "<", ">", "&", "&#0;", "&x;", "<!DOCTYPE a [",
-			"<!ENTITY x SYSTEM \"file:///etc/hostname\">", "]]>", "<!--", "xsi:type=\"cairnfield:Ledger\"", "href=\"http://192.0.2.1/x#/\"",
-			"\"", "id=\"th\"", "\u00ff", "é", "\ud83d\ude00", "kept", "aside: ", "core", "noise", "parameter\tid\tx\n"};
+	private static final String[] TOKENS = { "\t", "\n", "\r\n", "\0", " ", "-", "end", "..", "../../x",
+			"99999999999999999999",
+			"-9223372036854775808", "1e999", "NaN", "0x10", "\\u12", "\\", ":", "<", ">", "&", "&#0;", "&x;",
+			"<!DOCTYPE a [",
+			"<!ENTITY x SYSTEM \"file:///etc/hostname\">", "]]>", "<!--", "xsi:type=\"cairnfield:Ledger\"",
+			"href=\"http://192.0.2.1/x#/\"",
+			"\"", "id=\"th\"", "\u00ff", "é", "\ud83d\ude00", "kept", "aside: ", "core", "noise",
+			"parameter\tid\tx\n" };
 
 	private final Path root;
 	private final Random random;
@@ -97,7 +101,8 @@ public final class Mutations {
 		long nanos = System.nanoTime() - start;
 		slowestNanos = Math.max(slowestNanos, nanos);
 		if (nanos / 1_000_000 > slowestMillis) {
-			throw new IllegalStateException("mutation " + number + " of " + file + " took " + nanos / 1_000_000 + " ms");
+			throw new IllegalStateException(
+					"mutation " + number + " of " + file + " took " + nanos / 1_000_000 + " ms");
 		}
 		Files.write(file, sound);
 	}
@@ -204,9 +209,11 @@ public final class Mutations {
 			seal = seal.substring(0, seal.length() - 12) + hex + " -->";
 		} else if (seal.startsWith("end\t") && seal.lastIndexOf('\t') > 3) {
 			// records are the lines with the fields of records; whoever counts differently is told
-			long lines = new String(bytes, 0, start, StandardCharsets.ISO_8859_1).chars().filter(c -> c == '\n').count();
+			long lines = new String(bytes, 0, start, StandardCharsets.ISO_8859_1).chars().filter(c -> c == '\n')
+					.count();
 			String text = new String(bytes, 0, start, StandardCharsets.ISO_8859_1);
-			long head = text.lines().takeWhile(line -> !line.matches("(id\tfloor|sample\tcluster|id\tsplit).*")).count() + 1;
+			long head = text.lines().takeWhile(line -> !line.matches("(id\tfloor|sample\tcluster|id\tsplit).*")).count()
+					+ 1;
 			seal = "end\t" + Math.max(0, lines - head) + '\t' + hex;
 		}
 		return spliced(bytes, start, bytes.length, (seal + "\n").getBytes(StandardCharsets.ISO_8859_1));

@@ -76,10 +76,14 @@ public final class ReleaseKills {
 		Path folder = Files.createDirectories(Path.of(arguments[0]));
 		System.out.println("seed " + arguments[2]);
 		Report report = run(folder, Integer.parseInt(arguments[1]), Long.parseLong(arguments[2]));
-		System.out.printf("%d processes killed while they released: %d releases there and sound, %d absent, none between%n", report.kills(),
+		System.out.printf(
+				"%d processes killed while they released: %d releases there and sound, %d absent, none between%n",
+				report.kills(),
 				report.there(), report.absent());
-		System.out.printf("  %d had returned, %d had left a manifest without a tag, %d of them in the history; %d releases in the end, each"
-				+ " verified after each kill%n", report.returned(), report.untagged(), report.finished(), report.releases());
+		System.out.printf(
+				"  %d had returned, %d had left a manifest without a tag, %d of them in the history; %d releases in the end, each"
+						+ " verified after each kill%n",
+				report.returned(), report.untagged(), report.finished(), report.releases());
 	}
 
 	private void killOne() throws IOException, InterruptedException {
@@ -144,7 +148,8 @@ public final class ReleaseKills {
 	private String begunManifest(String version) throws IOException {
 		try (History history = History.of(root)) {
 			return history.check().manifests().stream().filter(past -> past.version().equals(version))
-					.map(past -> new String(past.content(), StandardCharsets.UTF_8)).reduce((one, later) -> later).orElse(null);
+					.map(past -> new String(past.content(), StandardCharsets.UTF_8)).reduce((one, later) -> later)
+					.orElse(null);
 		}
 	}
 
@@ -154,12 +159,16 @@ public final class ReleaseKills {
 		try (History history = History.of(root)) {
 			List<ReleaseTag> tags = history.releases();
 			for (ReleaseTag tag : tags) {
-				require(history.check().problemsOf(tag).isEmpty(), tag.version() + ": " + history.check().problemsOf(tag));
-				String manifest = new String(history.file(tag.savePoint(), "releases/" + tag.version() + ".json").orElseThrow(),
+				require(history.check().problemsOf(tag).isEmpty(),
+						tag.version() + ": " + history.check().problemsOf(tag));
+				String manifest = new String(
+						history.file(tag.savePoint(), "releases/" + tag.version() + ".json").orElseThrow(),
 						StandardCharsets.UTF_8);
 				require(manifest.equals(digests.get(tag.version())), tag.version() + " has another manifest");
-				require(history.open(tag.savePoint()).digest().equals(manifest), tag.version() + " has other content than its manifest says");
-				require(Files.readString(root.resolve("releases/" + tag.version() + ".json")).equals(manifest), tag.version() + " differs in the folder");
+				require(history.open(tag.savePoint()).digest().equals(manifest),
+						tag.version() + " has other content than its manifest says");
+				require(Files.readString(root.resolve("releases/" + tag.version() + ".json")).equals(manifest),
+						tag.version() + " differs in the folder");
 				found |= tag.version().equals(version);
 			}
 		}

@@ -59,7 +59,8 @@ class RepackKillsTest {
 			FolderText.delete(root);
 		}
 		assertTrue(inTheMiddle > 0, "none was killed in the middle of it");
-		System.out.println(KILLS + " kills, " + inTheMiddle + " in the middle of packing, which took " + millis + " ms");
+		System.out
+				.println(KILLS + " kills, " + inTheMiddle + " in the middle of packing, which took " + millis + " ms");
 	}
 
 	private static boolean isPacking(Path root) {

@@ -19,9 +19,11 @@ public final class Torture {
 		System.out.println("seed " + seed);
 		int kills = Integer.parseInt(arguments[1]);
 		Kills.Report killed = Kills.run(folder.resolve("kills"), kills, seed);
-		System.out.printf("%d processes killed while they saved: %d archives in the old state, %d in the new, none between%n",
+		System.out.printf(
+				"%d processes killed while they saved: %d archives in the old state, %d in the new, none between%n",
 				killed.kills(), killed.old(), killed.fresh());
-		System.out.printf("  %d in the middle of a save, %d in the middle of a save point; %d locks taken over%n", killed.duringSave(),
+		System.out.printf("  %d in the middle of a save, %d in the middle of a save point; %d locks taken over%n",
+				killed.duringSave(),
 				killed.commitInterrupted(), killed.locksTakenOver());
 		Map<String, Integer> cuts = Truncations.run(folder.resolve("cuts"), 300);
 		System.out.println("files cut at each KiB and in their last bytes, each noticed: " + cuts);
@@ -30,6 +32,7 @@ public final class Torture {
 		System.out.printf("%d damaged archives opened: %d told, %d of the same content, %d with other content under a"
 				+ " seal made to match; no hang, no crash, no silent loss%n", mutated.mutations(), mutated.reported(),
 				mutated.unchanged(), mutated.accepted());
-		System.out.printf("  the slowest took %d ms; heap limited to %d MiB%n", mutated.slowest(), Runtime.getRuntime().maxMemory() >> 20);
+		System.out.printf("  the slowest took %d ms; heap limited to %d MiB%n", mutated.slowest(),
+				Runtime.getRuntime().maxMemory() >> 20);
 	}
 }

@@ -36,7 +36,8 @@ public final class Truncations {
 		Files.move(root.resolve(".git"), root.resolve("git"));
 		Map<String, Integer> counts = new TreeMap<>();
 		try (Stream<Path> all = Files.walk(root)) {
-			for (Path file : (Iterable<Path>) all.filter(f -> f.toString().matches(".*\\.(xmi|samples|split|ledger)"))::iterator) {
+			for (Path file : (Iterable<Path>) all
+					.filter(f -> f.toString().matches(".*\\.(xmi|samples|split|ledger)"))::iterator) {
 				String name = file.getFileName().toString();
 				counts.merge(name.substring(name.lastIndexOf('.') + 1), cut(root, file), Integer::sum);
 			}
@@ -57,7 +58,8 @@ public final class Truncations {
 		for (int length : lengths) {
 			Files.write(file, Arrays.copyOf(whole, length));
 			try (OpenArchive open = new ArchiveStore().open(root, Mode.EDIT)) {
-				if (open.damages().stream().noneMatch(damage -> damage.file().equals(path)) || open.readOnlyReason().isEmpty()) {
+				if (open.damages().stream().noneMatch(damage -> damage.file().equals(path))
+						|| open.readOnlyReason().isEmpty()) {
 					throw new IllegalStateException(path + " cut to " + length + " bytes, and no word of it");
 				}
 			}

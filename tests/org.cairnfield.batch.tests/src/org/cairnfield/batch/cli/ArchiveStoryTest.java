@@ -34,14 +34,16 @@ class ArchiveStoryTest {
 			surveys = files.sorted().toList();
 		}
 		archive = folder.resolve("marrow-quay");
-		JsonObject taken = Cli.ok("intake", "--json", "-q", "--map", surveys, "--archive", archive).json().getAsJsonObject("archive");
+		JsonObject taken = Cli.ok("intake", "--json", "-q", "--map", surveys, "--archive", archive).json()
+				.getAsJsonObject("archive");
 		assertEquals(surveys.size(), taken.getAsJsonArray("surveys").size());
 		assertTrue(taken.getAsJsonArray("takenBefore").isEmpty());
 	}
 
 	private JsonObject check() {
 		Cli done = Cli.run("check", "--json", "-q", "--archive", archive);
-		assertEquals(done.json().get("errors").getAsInt() > 0 ? ExitCode.FINDINGS_ERROR : ExitCode.FINDINGS_WARNING, done.code());
+		assertEquals(done.json().get("errors").getAsInt() > 0 ? ExitCode.FINDINGS_ERROR : ExitCode.FINDINGS_WARNING,
+				done.code());
 		return done.json();
 	}
 
@@ -67,26 +69,35 @@ class ArchiveStoryTest {
 
 	@Test
 	void findsThePlantedFaultsAndRemediesThem() {
-		Set<String> planted = Set.of("duplicate-survey", "swapped-axes", "wrong-floor", "hotspot", "moved-access-point");
+		Set<String> planted = Set.of("duplicate-survey", "swapped-axes", "wrong-floor", "hotspot",
+				"moved-access-point");
 		assertTrue(rules(check()).containsAll(planted), () -> rules(check()).toString());
-		JsonObject dry = Cli.ok("remedy", "--json", "-q", "--archive", archive, "--dry-run", "--rule", "swapped-axes", "--rule",
-				"wrong-floor", "--rule", "duplicate-survey").json();
+		JsonObject dry = Cli
+				.ok("remedy", "--json", "-q", "--archive", archive, "--dry-run", "--rule", "swapped-axes", "--rule",
+						"wrong-floor", "--rule", "duplicate-survey")
+				.json();
 		assertEquals(3, dry.getAsJsonArray("remedies").size());
 		assertEquals(1, savePoints());
 		JsonObject floors = dry.getAsJsonObject("effects").getAsJsonObject("wrong-floor");
 		assertEquals(11, floors.get("samples").getAsInt());
-		assertTrue(floors.get("rightFloorAfter").getAsDouble() > floors.get("rightFloorBefore").getAsDouble() + 0.002, floors::toString);
-		assertTrue(floors.get("low").getAsDouble() <= floors.get("errorAfterM").getAsDouble() - floors.get("errorBeforeM").getAsDouble()
-				&& floors.get("errorAfterM").getAsDouble() - floors.get("errorBeforeM").getAsDouble() <= floors.get("high").getAsDouble(), floors::toString);
+		assertTrue(floors.get("rightFloorAfter").getAsDouble() > floors.get("rightFloorBefore").getAsDouble() + 0.002,
+				floors::toString);
+		assertTrue(floors.get("low").getAsDouble() <= floors.get("errorAfterM").getAsDouble()
+				- floors.get("errorBeforeM").getAsDouble()
+				&& floors.get("errorAfterM").getAsDouble() - floors.get("errorBeforeM").getAsDouble() <= floors
+						.get("high").getAsDouble(),
+				floors::toString);
 		for (JsonElement remedy : dry.getAsJsonArray("remedies")) {
-			assertTrue(remedy.getAsJsonObject().getAsJsonObject("effect").get("errorBeforeM").getAsDouble() > 1, remedy::toString);
+			assertTrue(remedy.getAsJsonObject().getAsJsonObject("effect").get("errorBeforeM").getAsDouble() > 1,
+					remedy::toString);
 		}
 		assertEquals(11 + 28 + 262, dry.getAsJsonObject("effect").get("samples").getAsInt(), "all together");
 		Cli.ok("remedy", "-q", "--archive", archive, "--rule", "swapped-axes", "--rule", "wrong-floor", "--rule",
 				"duplicate-survey", "--person", "A. Steward");
 		assertEquals(2, savePoints());
 		Set<String> left = rules(check());
-		assertFalse(left.contains("swapped-axes") || left.contains("wrong-floor") || left.contains("duplicate-survey"), left::toString);
+		assertFalse(left.contains("swapped-axes") || left.contains("wrong-floor") || left.contains("duplicate-survey"),
+				left::toString);
 		String compared = Cli.ok("compare", "-q", "--archive", archive, "HEAD~1").out();
 		assertTrue(compared.contains("262 samples set aside") && compared.contains("39 samples moved"), compared);
 	}
@@ -94,7 +105,8 @@ class ArchiveStoryTest {
 	@Test
 	void statesThePrecisionToExpectOfEachFinding() {
 		Map<String, JsonObject> findings = new HashMap<>();
-		check().getAsJsonArray("findings").forEach(f -> findings.put(f.getAsJsonObject().get("rule").getAsString(), f.getAsJsonObject()));
+		check().getAsJsonArray("findings")
+				.forEach(f -> findings.put(f.getAsJsonObject().get("rule").getAsString(), f.getAsJsonObject()));
 		for (String rule : List.of("swapped-axes", "wrong-floor", "hotspot", "moved-access-point")) {
 			assertTrue(findings.get(rule).get("precision").getAsDouble() >= 0.8, findings.get(rule)::toString);
 		}
@@ -117,7 +129,8 @@ class ArchiveStoryTest {
 		Cli.run("check", "--archive", folder.resolve("nowhere")).ended(ExitCode.ARCHIVE).says("nowhere");
 		Cli.run("check", "--archive", folder.resolve("surveys")).ended(ExitCode.ARCHIVE).says("surveys");
 		Cli.run("restore", "--archive", archive, "0123456789").ended(ExitCode.ARCHIVE);
-		Cli.run("check", "--archive", archive, "--rule", "no-such-rule").ended(ExitCode.USAGE).says("no-such-rule", "swapped-axes");
+		Cli.run("check", "--archive", archive, "--rule", "no-such-rule").ended(ExitCode.USAGE).says("no-such-rule",
+				"swapped-axes");
 		Cli.run("remedy", "--archive", archive).ended(ExitCode.USAGE).says("--rule");
 	}
 
@@ -127,7 +140,8 @@ class ArchiveStoryTest {
 		String text = Files.readString(samples);
 		Files.writeString(samples, text.substring(0, text.length() / 2));
 		Cli.run("check", "-q", "--archive", archive).ended(ExitCode.DAMAGED).says("th-spring.samples");
-		Cli.run("remedy", "-q", "--archive", archive, "--rule", "swapped-axes").ended(ExitCode.DAMAGED).says("nothing was changed");
+		Cli.run("remedy", "-q", "--archive", archive, "--rule", "swapped-axes").ended(ExitCode.DAMAGED)
+				.says("nothing was changed");
 		assertEquals(text.substring(0, text.length() / 2), Files.readString(samples));
 	}
 }

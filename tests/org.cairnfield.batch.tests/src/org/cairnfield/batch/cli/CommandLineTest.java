@@ -33,7 +33,8 @@ class CommandLineTest {
 	@Test
 	void helpListsCommandsAndExitCodes() {
 		Cli help = Cli.ok("--help");
-		for (String word : List.of("run", "intake", "split", "propose", "measure", "check", "remedy", "waive", "history", "compare", "restore", "gate", "release", "releases",
+		for (String word : List.of("run", "intake", "split", "propose", "measure", "check", "remedy", "waive",
+				"history", "compare", "restore", "gate", "release", "releases",
 				"verify", "export", "report", "simulate", "Exit codes", "quarantined", "70")) {
 			assertTrue(help.out().contains(word), word);
 		}
@@ -42,8 +43,11 @@ class CommandLineTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "run,--map --test --out --json --seed --epsilon --min-pts", "split,--map --archive --name --scope --per-floor --epsilon --min-pts --labels",
-			"propose,--map --archive --split --epsilon --min-pts --proposals --gate --threshold", "measure,--map --archive --split --test --json", "verdicts,--archive --split --export --import --carry-from --bands --second",
+	@CsvSource({ "run,--map --test --out --json --seed --epsilon --min-pts",
+			"split,--map --archive --name --scope --per-floor --epsilon --min-pts --labels",
+			"propose,--map --archive --split --epsilon --min-pts --proposals --gate --threshold",
+			"measure,--map --archive --split --test --json",
+			"verdicts,--archive --split --export --import --carry-from --bands --second",
 			"intake,--map --preview --keep-mapping --wide --layout --not-heard",
 			"waive,--archive --rule --finding --reason --dry-run --person --note", "simulate,--out --seed --clean" })
 	void helpOfEachCommandNamesItsOptions(String verb, String options) {
@@ -64,14 +68,17 @@ class CommandLineTest {
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', value = { "split --epsilon wide|--epsilon|'wide' is not a double",
 			"split --epsilon -1|--epsilon must be a number from 0 up|-1", "split --epsilon NaN|--epsilon|NaN",
-			"split --min-pts 0|--min-pts must be at least 1|0", "split --min-pts 2.5|--min-pts|2.5", "split --seed x|--seed|x",
+			"split --min-pts 0|--min-pts must be at least 1|0", "split --min-pts 2.5|--min-pts|2.5",
+			"split --seed x|--seed|x",
 			"split --representation loud|no representation 'loud'|positive, normalised, exponential or powed",
 			"split --distance far|no distance 'far'|city-block or euclidean", "split --pca 2|--pca must be above 0|2.0",
 			"split --pca 0|--pca must be above 0|0.0", "propose --gate 2|gate must be within 0|2.0",
 			"propose --threshold 2|threshold within|2.0", "split --colour blue|Unknown option|--colour",
-			"intake --layout round|--layout|WIDE, LONG, PAIRED", "intake --separator ab|--separator|comma, semicolon, tab",
+			"intake --layout round|--layout|WIDE, LONG, PAIRED",
+			"intake --separator ab|--separator|comma, semicolon, tab",
 			"intake --separator \"|--separator|comma, semicolon, tab", "intake --charset runes|no character set|runes",
-			"intake --decimal ;|decimal mark must be a point or a comma|;", "intake --metres-per-unit 0|metres to a unit must be positive|0",
+			"intake --decimal ;|decimal mark must be a point or a comma|;",
+			"intake --metres-per-unit 0|metres to a unit must be positive|0",
 			"intake --metres-per-unit wide|--metres-per-unit|wide", "intake --floor top|--floor|top",
 			"intake --floor 40000|--floor must be within -999|40000", "intake --column A|NAME=ROLE|A",
 			"intake --column A=loud|'loud' is not one of|access-point", "run --json|--out=DIR|Missing" })
@@ -99,7 +106,9 @@ class CommandLineTest {
 
 	@Test
 	void listsTheCommandsWhereOneIsUnknown() {
-		Cli.run("cluster", "--map", survey).ended(ExitCode.USAGE).says("no command 'cluster'", "run, intake, split, propose, measure, check, rules, remedy, waive, verdicts,", "history, compare, restore,", "connect, copy, exchange, conflicts,", "simulate");
+		Cli.run("cluster", "--map", survey).ended(ExitCode.USAGE).says("no command 'cluster'",
+				"run, intake, split, propose, measure, check, rules, remedy, waive, verdicts,",
+				"history, compare, restore,", "connect, copy, exchange, conflicts,", "simulate");
 	}
 
 	@Test
@@ -107,7 +116,8 @@ class CommandLineTest {
 		Cli.run("split").ended(ExitCode.USAGE).says("--map=FILE", "--archive=DIR");
 		Cli.run("run", "--out", survey).ended(ExitCode.USAGE).says("Missing required option: '--map=FILE'");
 		Cli.run("simulate").ended(ExitCode.USAGE).says("'--out=DIR'");
-		Cli.run("intake", "--map", survey, "--column", "harbour=x").ended(ExitCode.INPUT).says(survey, "no column 'harbour'", "#3");
+		Cli.run("intake", "--map", survey, "--column", "harbour=x").ended(ExitCode.INPUT).says(survey,
+				"no column 'harbour'", "#3");
 	}
 
 	@Test
@@ -128,7 +138,8 @@ class CommandLineTest {
 
 	@Test
 	void quietStillTellsOfQuarantineAndTrouble() {
-		Path bad = TestSurveys.text(folder.resolve("bad.csv"), "x,y,floor,building,A,B\n1,2,0,Quay,-50,-60\n1,2,0,Quay,-51,-61\neast,2,0,Quay,-50,-60\n");
+		Path bad = TestSurveys.text(folder.resolve("bad.csv"),
+				"x,y,floor,building,A,B\n1,2,0,Quay,-50,-60\n1,2,0,Quay,-51,-61\neast,2,0,Quay,-50,-60\n");
 		Cli.run("intake", "-q", "--map", bad).ended(ExitCode.QUARANTINED).says("1 row quarantined");
 		Cli.run("intake", "-q", "--map", folder.resolve("none.csv")).ended(ExitCode.INPUT).says("no such file");
 	}

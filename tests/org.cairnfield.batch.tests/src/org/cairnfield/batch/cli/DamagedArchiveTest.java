@@ -31,9 +31,12 @@ class DamagedArchiveTest {
 	}
 
 	private List<List<Object>> reading() {
-		return List.of(List.of("check"), List.of("gate"), List.of("measure"), List.of("export", "--format", "wide,long,pack", "--out", folder.resolve("out")),
-				List.of("report", "--out", folder.resolve("report.html")), List.of("verdicts", "--export", folder.resolve("verdicts.csv")),
-				List.of("releases"), List.of("compare", "HEAD"), List.of("remedy", "--rule", "exact-duplicate", "--dry-run"));
+		return List.of(List.of("check"), List.of("gate"), List.of("measure"),
+				List.of("export", "--format", "wide,long,pack", "--out", folder.resolve("out")),
+				List.of("report", "--out", folder.resolve("report.html")),
+				List.of("verdicts", "--export", folder.resolve("verdicts.csv")),
+				List.of("releases"), List.of("compare", "HEAD"),
+				List.of("remedy", "--rule", "exact-duplicate", "--dry-run"));
 	}
 
 	private Cli on(List<Object> command, Object... more) {
@@ -46,7 +49,9 @@ class DamagedArchiveTest {
 	private void listsTheLostFile(JsonObject json) {
 		assertTrue(json.getAsJsonArray("damages").asList().stream().map(d -> d.getAsJsonObject())
 				.anyMatch(d -> d.get("file").getAsString().equals(lost) && d.get("line").getAsInt() == 0
-						&& d.get("reason").getAsString().equals("is missing") && !d.get("remedy").getAsString().isEmpty()), json::toString);
+						&& d.get("reason").getAsString().equals("is missing")
+						&& !d.get("remedy").getAsString().isEmpty()),
+				json::toString);
 	}
 
 	@Test
@@ -104,8 +109,10 @@ class DamagedArchiveTest {
 	void isNeverChangedWhateverIsAsked() {
 		List<Path> before = SmallArchive.files(archive);
 		Path more = TestSurveys.wide(folder.resolve("more.csv"), TestSurveys.visit(30), "M");
-		for (List<Object> command : List.<List<Object>>of(List.of("remedy", "--rule", "exact-duplicate", "--despite-damage"),
-				List.of("waive", "--rule", "exact-duplicate", "--reason", "x"), List.of("split", "--name", "other", "--epsilon", 10, "--min-pts", 2),
+		for (List<Object> command : List.<List<Object>>of(
+				List.of("remedy", "--rule", "exact-duplicate", "--despite-damage"),
+				List.of("waive", "--rule", "exact-duplicate", "--reason", "x"),
+				List.of("split", "--name", "other", "--epsilon", 10, "--min-pts", 2),
 				List.of("propose"), List.of("release", "--despite-damage"), List.of("gate", "--init"),
 				List.of("restore", "HEAD", "--only-its-change"), List.of("intake", "--map", more))) {
 			listsTheLostFile(on(command, "--json").ended(ExitCode.DAMAGED).says("restore").json());

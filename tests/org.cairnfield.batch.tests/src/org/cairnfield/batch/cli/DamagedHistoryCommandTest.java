@@ -32,12 +32,14 @@ class DamagedHistoryCommandTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", "\0\0\0\0", "garbage"})
+	@ValueSource(strings = { "", "\0\0\0\0", "garbage" })
 	void stopWhereTheBranchIsDamagedAndNameTheLineToPutBack(String content) throws IOException {
 		Files.writeString(branch, content);
-		for (List<String> command : List.of(List.of("history"), List.of("restore", "HEAD"), List.of("split", "--name", "b", "--epsilon", "90"),
+		for (List<String> command : List.of(List.of("history"), List.of("restore", "HEAD"),
+				List.of("split", "--name", "b", "--epsilon", "90"),
 				List.of("remedy", "--rule", "exact-duplicate"), List.of("check"))) {
-			Cli.run(command, "-q", "--archive", archive).ended(ExitCode.DAMAGED).says(".git/refs/heads/main", "put the line '" + last + "'");
+			Cli.run(command, "-q", "--archive", archive).ended(ExitCode.DAMAGED).says(".git/refs/heads/main",
+					"put the line '" + last + "'");
 			assertEquals(content, Files.readString(branch), command::toString);
 		}
 		Files.writeString(branch, last + "\n");
@@ -65,7 +67,8 @@ class DamagedHistoryCommandTest {
 	void refuseAnArchiveThatLeadsOut() throws IOException {
 		Path precious = Files.writeString(folder.resolve("precious.txt"), "precious");
 		Files.createSymbolicLink(archive.resolve(".cairnfield/lock.part"), precious);
-		Cli.run("split", "-q", "--archive", archive, "--name", "b", "--epsilon", 90).ended(ExitCode.ARCHIVE).says("lock.part", "symbolic link");
+		Cli.run("split", "-q", "--archive", archive, "--name", "b", "--epsilon", 90).ended(ExitCode.ARCHIVE)
+				.says("lock.part", "symbolic link");
 		assertEquals("precious", Files.readString(precious));
 		assertTrue(Files.isSymbolicLink(archive.resolve(".cairnfield/lock.part")));
 	}
@@ -79,7 +82,8 @@ class DamagedHistoryCommandTest {
 			assertEquals(direct, Cli.run("check", "-q", "--json", "--archive", way).json(), way::toString);
 		}
 		Cli.ok("split", "-q", "--archive", link, "--name", "b", "--epsilon", 90);
-		assertEquals(Cli.ok("history", "-q", "--archive", archive).out(), Cli.ok("history", "-q", "--archive", link).out());
+		assertEquals(Cli.ok("history", "-q", "--archive", archive).out(),
+				Cli.ok("history", "-q", "--archive", link).out());
 		Cli.ok("verify", "--archive", link);
 	}
 }

@@ -35,7 +35,8 @@ class ExchangeCommandTest {
 		for (int k = 0; k < 12; k++) {
 			rows.append(k + ",2,0,Tide House,-50,-6" + k % 10 + "\n");
 		}
-		Cli.ok("intake", "-q", "--map", TestSurveys.text(folder.resolve("spring.csv"), rows.toString()), "--archive", ann, "--person", ANN);
+		Cli.ok("intake", "-q", "--map", TestSurveys.text(folder.resolve("spring.csv"), rows.toString()), "--archive",
+				ann, "--person", ANN);
 		Cli connected = Cli.ok("connect", "--archive", ann, "--to", meeting);
 		assertTrue(connected.err().contains("stays in its history for good"), connected::toString);
 		Cli.ok("exchange", "-q", "--archive", ann, "--person", ANN);
@@ -47,7 +48,8 @@ class ExchangeCommandTest {
 	}
 
 	private JsonObject exchange(Path archive, String person, int code, Object... more) {
-		return Cli.run("exchange", "--json", "-q", "--archive", archive, "--person", person, List.of(more)).ended(code).json();
+		return Cli.run("exchange", "--json", "-q", "--archive", archive, "--person", person, List.of(more)).ended(code)
+				.json();
 	}
 
 	@Test
@@ -62,10 +64,12 @@ class ExchangeCommandTest {
 		assertFalse(both.get("merged").isJsonNull());
 		Path table = folder.resolve("conflicts.csv");
 		Cli listed = Cli.run("conflicts", "--archive", ben, "--export", table).ended(ExitCode.CONFLICTS);
-		assertTrue(listed.out().startsWith("site tide-house: name, before: Tide House\n  Tide House, east  by " + BEN), listed::toString);
+		assertTrue(listed.out().startsWith("site tide-house: name, before: Tide House\n  Tide House, east  by " + BEN),
+				listed::toString);
 		String text = Files.readString(table);
 		assertTrue(text.startsWith("place,unit,value,person,time,keep"), text);
-		Files.writeString(table, text.replaceFirst("(\"Tide House, west\",[^\\r\\n]*?),?(\\r?\\n)", "$1yes$2").replaceFirst("Zyes", "Z,yes"));
+		Files.writeString(table, text.replaceFirst("(\"Tide House, west\",[^\\r\\n]*?),?(\\r?\\n)", "$1yes$2")
+				.replaceFirst("Zyes", "Z,yes"));
 		Cli.ok("conflicts", "--archive", ben, "--import", table, "--person", BEN);
 		exchange(ben, BEN, ExitCode.OK);
 		JsonObject last = exchange(ann, ANN, ExitCode.OK);
@@ -80,10 +84,12 @@ class ExchangeCommandTest {
 		exchange(ann, ANN, ExitCode.OK);
 		exchange(ben, BEN, ExitCode.CONFLICTS);
 		Path table = folder.resolve("conflicts.csv");
-		for (String rows : List.of("site tide-house,name,east,,,yes\nsite tide-house,name,west,,,yes\n", "site tide-house,name,north,,,yes\n",
+		for (String rows : List.of("site tide-house,name,east,,,yes\nsite tide-house,name,west,,,yes\n",
+				"site tide-house,name,north,,,yes\n",
 				"site other,name,east,,,yes\n", "site tide-house,name,east,,,perhaps\n")) {
 			Files.writeString(table, "place,unit,value,person,time,keep\n" + rows);
-			Cli refused = Cli.run("conflicts", "--archive", ben, "--import", table, "--person", BEN).ended(ExitCode.INPUT);
+			Cli refused = Cli.run("conflicts", "--archive", ben, "--import", table, "--person", BEN)
+					.ended(ExitCode.INPUT);
 			assertTrue(refused.err().contains("conflicts.csv, line "), refused::toString);
 			Cli.run("conflicts", "--archive", ben).ended(ExitCode.CONFLICTS);
 		}
@@ -96,17 +102,22 @@ class ExchangeCommandTest {
 		Files.writeString(ann.resolve(gates), "# ours\nmean at most 1.2\nworst-floor at most 1.5\nsigner = anyone\n");
 		exchange(ann, ANN, ExitCode.OK);
 		exchange(ben, BEN, ExitCode.OK);
-		Files.writeString(ann.resolve(gates), "# ours\nmean at most 1.1   # as agreed\nworst-floor at most 1.5\nsigner = another\n");
+		Files.writeString(ann.resolve(gates),
+				"# ours\nmean at most 1.1   # as agreed\nworst-floor at most 1.5\nsigner = another\n");
 		Files.writeString(ben.resolve(gates), "# ours\nmean at most 1.3\nworst-floor at most 1.4\nsigner = anyone\n");
 		exchange(ann, ANN, ExitCode.OK);
 		exchange(ben, BEN, ExitCode.CONFLICTS);
-		assertEquals("# ours\nmean at most 1.2\nworst-floor at most 1.4\nsigner = another\n", Files.readString(ben.resolve(gates)));
+		assertEquals("# ours\nmean at most 1.2\nworst-floor at most 1.4\nsigner = another\n",
+				Files.readString(ben.resolve(gates)));
 		Path table = folder.resolve("conflicts.csv");
 		Cli listed = Cli.run("conflicts", "--archive", ben, "--export", table).ended(ExitCode.CONFLICTS);
-		assertTrue(listed.out().startsWith("file releases/gates.txt: mean, before: at most 1.2\n  at most 1.1  by " + ANN), listed::toString);
+		assertTrue(
+				listed.out().startsWith("file releases/gates.txt: mean, before: at most 1.2\n  at most 1.1  by " + ANN),
+				listed::toString);
 		assertTrue(listed.out().contains("\n  at most 1.3  by " + BEN), listed::toString);
 		Files.writeString(table, "place,unit,value,person,time,keep\nfile releases/gates.txt,mean,at most 1.1,,,yes\n");
-		assertTrue(Cli.ok("conflicts", "--archive", ben, "--import", table, "--person", BEN).out().contains("releases/gates.txt changed\nnothing to decide\n"));
+		assertTrue(Cli.ok("conflicts", "--archive", ben, "--import", table, "--person", BEN).out()
+				.contains("releases/gates.txt changed\nnothing to decide\n"));
 		assertTrue(Files.readString(ben.resolve(gates)).contains("\nmean at most 1.1\n"));
 		exchange(ben, BEN, ExitCode.OK);
 		JsonObject last = exchange(ann, ANN, ExitCode.OK);
@@ -119,7 +130,8 @@ class ExchangeCommandTest {
 		rename(ann, "west", ANN);
 		exchange(ann, ANN, ExitCode.OK);
 		JsonObject fetched = exchange(ben, BEN, ExitCode.OK, "--fetch-only");
-		assertEquals(List.of(1, 0), List.of(fetched.getAsJsonArray("received").size(), fetched.getAsJsonArray("sent").size()));
+		assertEquals(List.of(1, 0),
+				List.of(fetched.getAsJsonArray("received").size(), fetched.getAsJsonArray("sent").size()));
 	}
 
 	@Test
@@ -138,7 +150,9 @@ class ExchangeCommandTest {
 	void anArchiveWithoutARemoteSaysSo() {
 		Path alone = folder.resolve("alone");
 		Cli.ok("intake", "-q", "--map", folder.resolve("spring.csv"), "--archive", alone, "--person", ANN);
-		assertTrue(Cli.run("exchange", "--archive", alone).ended(ExitCode.ARCHIVE).err().contains("not connected to a remote"));
-		assertTrue(Cli.run("connect", "--archive", alone, "--to", "ftp://host.example/x").ended(ExitCode.ARCHIVE).err().contains("not supported"));
+		assertTrue(Cli.run("exchange", "--archive", alone).ended(ExitCode.ARCHIVE).err()
+				.contains("not connected to a remote"));
+		assertTrue(Cli.run("connect", "--archive", alone, "--to", "ftp://host.example/x").ended(ExitCode.ARCHIVE).err()
+				.contains("not supported"));
 	}
 }

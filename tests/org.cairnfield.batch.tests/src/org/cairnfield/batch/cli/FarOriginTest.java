@@ -94,13 +94,16 @@ class FarOriginTest {
 
 		Cli gates = Cli.run("gate", "--json", "-q", "--archive", far);
 		same(Cli.run("gate", "--json", "-q", "--archive", near).ended(gates.code()).json(), gates.json(), "gate");
-		same(Cli.ok("measure", "--json", "-q", "--archive", near).json(), Cli.ok("measure", "--json", "-q", "--archive", far).json(), "measure");
+		same(Cli.ok("measure", "--json", "-q", "--archive", near).json(),
+				Cli.ok("measure", "--json", "-q", "--archive", far).json(), "measure");
 		for (Path archive : List.of(near, far)) {
-			Cli.ok("release", "-q", "--archive", archive, "--person", "L. Lead", "--override", "proposals-open=a trial", "--override",
+			Cli.ok("release", "-q", "--archive", archive, "--person", "L. Lead", "--override", "proposals-open=a trial",
+					"--override",
 					"error-to-plain=a trial");
 			Cli.ok("export", "-q", "--archive", archive, "--release", "1.0.0", "--format", "wide,geojson,pack", "--out",
 					archive.resolveSibling("out"));
-			Cli.ok("report", "-q", "--archive", archive, "--release", "1.0.0", "--out", archive.resolveSibling("report.html"));
+			Cli.ok("report", "-q", "--archive", archive, "--release", "1.0.0", "--out",
+					archive.resolveSibling("report.html"));
 		}
 		assertEquals(figures(near.resolveSibling("report.html")), figures(far.resolveSibling("report.html")));
 		Path nearPack = near.resolveSibling("out/marrow-quay-1.0.0.cfpk");

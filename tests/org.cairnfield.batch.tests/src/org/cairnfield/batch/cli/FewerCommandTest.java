@@ -17,7 +17,8 @@ class FewerCommandTest {
 	@Test
 	void measuresFewerAccessPointsAndSetsTheOthersAsideWhenAsked() {
 		Path archive = folder.resolve("archive");
-		Cli.ok("intake", "-q", "--archive", archive, "--map", TestSurveys.plain(folder.resolve("survey.csv"), TestSurveys.map(300)));
+		Cli.ok("intake", "-q", "--archive", archive, "--map",
+				TestSurveys.plain(folder.resolve("survey.csv"), TestSurveys.map(300)));
 		String before = Cli.ok("check", "-q", "--archive", archive, "--json").out();
 		JsonObject found = Cli.ok("fewer", "-q", "--archive", archive, "--json").json();
 		JsonArray steps = found.getAsJsonArray("steps");
@@ -31,11 +32,15 @@ class FewerCommandTest {
 					fewer.get("accessPoints").getAsInt() + fewer.getAsJsonArray("others").size());
 		}
 		JsonObject least = steps.get(steps.size() - 1).getAsJsonObject();
-		assertTrue(least.get("errorM").getAsDouble() > steps.get(0).getAsJsonObject().get("errorM").getAsDouble(), "a quarter of them tells less");
+		assertTrue(least.get("errorM").getAsDouble() > steps.get(0).getAsJsonObject().get("errorM").getAsDouble(),
+				"a quarter of them tells less");
 		assertEquals(before, Cli.ok("check", "-q", "--archive", archive, "--json").out(), "nothing is done unasked");
-		Cli.run("fewer", "-q", "--archive", archive, "--keep", "1").ended(ExitCode.USAGE).says("--keep must be one of", least.get("accessPoints").getAsString());
+		Cli.run("fewer", "-q", "--archive", archive, "--keep", "1").ended(ExitCode.USAGE).says("--keep must be one of",
+				least.get("accessPoints").getAsString());
 		Cli.ok("fewer", "-q", "--archive", archive, "--keep", least.get("accessPoints").getAsString());
-		assertEquals(least.get("accessPoints").getAsInt(), Cli.ok("fewer", "-q", "--archive", archive, "--json").json().getAsJsonArray("steps").get(0)
-				.getAsJsonObject().get("accessPoints").getAsInt(), "those are all that the map has now");
+		assertEquals(least.get("accessPoints").getAsInt(),
+				Cli.ok("fewer", "-q", "--archive", archive, "--json").json().getAsJsonArray("steps").get(0)
+						.getAsJsonObject().get("accessPoints").getAsInt(),
+				"those are all that the map has now");
 	}
 }

@@ -31,7 +31,8 @@ class FloorsCommandTest {
 		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), archive)) {
 			open.savePoint(Person.named("A. Steward"), null);
 		}
-		plans = MuseumPlans.zip(folder.resolve("museums.zip"), MuseumPlans.texts(Map.of("Tide House", new SiteFrame.Anchor(40, -40, 30))));
+		plans = MuseumPlans.zip(folder.resolve("museums.zip"),
+				MuseumPlans.texts(Map.of("Tide House", new SiteFrame.Anchor(40, -40, 30))));
 	}
 
 	private int savePoints() {
@@ -39,7 +40,8 @@ class FloorsCommandTest {
 	}
 
 	private String outline(int level) {
-		return Cli.ok("set", "-q", "--json", "--archive", archive, "floor:th/" + level).json().getAsJsonObject("values").get("outline").getAsString();
+		return Cli.ok("set", "-q", "--json", "--archive", archive, "floor:th/" + level).json().getAsJsonObject("values")
+				.get("outline").getAsString();
 	}
 
 	@Test
@@ -47,19 +49,22 @@ class FloorsCommandTest {
 		int before = savePoints();
 		String first = outline(0);
 		Cli dry = Cli.ok("floors", "--archive", archive, "--site", "Tide House", "--dry-run", plans);
-		assertTrue(dry.out().contains("IMDF 1.0.0, nothing is changed:") && dry.out().contains("floor 1 (Gallery 1): made"), dry::toString);
+		assertTrue(dry.out().contains("IMDF 1.0.0, nothing is changed:")
+				&& dry.out().contains("floor 1 (Gallery 1): made"), dry::toString);
 		assertTrue(dry.err().contains("note: ") && dry.err().contains("it is made"), dry::toString);
 		assertEquals(before, savePoints());
 		assertFalse(Files.exists(archive.resolve("plans")), "not even an image");
 		JsonObject done = Cli.ok("floors", "-q", "--json", "--archive", archive, "--site", "th", plans).json();
 		assertTrue(done.get("changes").getAsBoolean());
 		assertEquals(1092, done.getAsJsonArray("floors").get(0).getAsJsonObject().get("areaM2").getAsDouble(), 0.1);
-		assertTrue(Files.exists(archive.resolve(done.getAsJsonArray("floors").get(1).getAsJsonObject().get("planImage").getAsString())));
+		assertTrue(Files.exists(archive
+				.resolve(done.getAsJsonArray("floors").get(1).getAsJsonObject().get("planImage").getAsString())));
 		assertEquals(before + 1, savePoints());
 		assertEquals(4, outline(1).split(" ").length);
 		Cli again = Cli.ok("floors", "--archive", archive, "--site", "th", plans);
 		assertTrue(again.out().contains("nothing changed") && again.out().contains("as before"), again::toString);
-		String savePoint = Cli.ok("history", "--json", "--archive", archive).json().getAsJsonArray("savePoints").get(1).getAsJsonObject().get("id").getAsString();
+		String savePoint = Cli.ok("history", "--json", "--archive", archive).json().getAsJsonArray("savePoints").get(1)
+				.getAsJsonObject().get("id").getAsString();
 		Cli.ok("restore", "-q", "--archive", archive, savePoint);
 		assertEquals(first, outline(0));
 		Cli.run("set", "--archive", archive, "floor:th/1").ended(ExitCode.ARCHIVE);
@@ -69,11 +74,14 @@ class FloorsCommandTest {
 	void placesASiteThatHasNoPlace() {
 		Cli.ok("set", "-q", "--archive", archive, "site:th", "georeference=");
 		int before = savePoints();
-		Cli.run("floors", "-q", "--archive", archive, "--site", "th", plans).ended(ExitCode.INPUT).says("Tide House has no place on Earth", "--place");
+		Cli.run("floors", "-q", "--archive", archive, "--site", "th", plans).ended(ExitCode.INPUT)
+				.says("Tide House has no place on Earth", "--place");
 		assertEquals(before, savePoints());
-		JsonObject done = Cli.ok("floors", "-q", "--json", "--archive", archive, "--site", "th", "--place", plans).json();
-		assertEquals(done.get("placedAt").getAsString(), Cli.ok("set", "-q", "--json", "--archive", archive, "site:th").json().getAsJsonObject("values")
-				.get("georeference").getAsString());
+		JsonObject done = Cli.ok("floors", "-q", "--json", "--archive", archive, "--site", "th", "--place", plans)
+				.json();
+		assertEquals(done.get("placedAt").getAsString(),
+				Cli.ok("set", "-q", "--json", "--archive", archive, "site:th").json().getAsJsonObject("values")
+						.get("georeference").getAsString());
 	}
 
 	/** What it exports as GeoJSON it takes in again: the same outlines, to a tenth of a millimetre. */
@@ -96,9 +104,12 @@ class FloorsCommandTest {
 	void refusesFilesInWordsAndChangesNothing() throws Exception {
 		int before = savePoints();
 		Path bad = Files.writeString(folder.resolve("bad.geojson"), "{\"type\":\"FeatureCollection\",\"features\":[");
-		Cli.run("floors", "--archive", archive, "--site", "th", bad).ended(ExitCode.INPUT).says("bad.geojson", "it ends too early");
-		Cli.run("floors", "--archive", archive, "--site", "attic", plans).ended(ExitCode.ARCHIVE).says("no site 'attic'");
-		Cli.run("floors", "--archive", archive, "--site", "th", "--building", "Boat Shed", plans).ended(ExitCode.INPUT).says("Boat Shed", "Tide House");
+		Cli.run("floors", "--archive", archive, "--site", "th", bad).ended(ExitCode.INPUT).says("bad.geojson",
+				"it ends too early");
+		Cli.run("floors", "--archive", archive, "--site", "attic", plans).ended(ExitCode.ARCHIVE)
+				.says("no site 'attic'");
+		Cli.run("floors", "--archive", archive, "--site", "th", "--building", "Boat Shed", plans).ended(ExitCode.INPUT)
+				.says("Boat Shed", "Tide House");
 		Cli.run("floors", "--archive", archive, "--site", "th").ended(ExitCode.USAGE);
 		assertEquals(before, savePoints());
 	}

@@ -96,7 +96,8 @@ class GitFlipsTest {
 			if (verified.code() == ExitCode.OK) {
 				Cli listed = Cli.run("history", "--archive", archive);
 				if (listed.code() == ExitCode.OK) {
-					assertTrue(name.startsWith("objects/") && !name.startsWith("objects/pack"), where + " was not reported");
+					assertTrue(name.startsWith("objects/") && !name.startsWith("objects/pack"),
+							where + " was not reported");
 					assertEquals(id(sound), id(flipped), where + " was not reported");
 					counts.merge("the same object", 1, Integer::sum);
 				} else {
@@ -104,10 +105,12 @@ class GitFlipsTest {
 					counts.merge("history " + listed.code(), 1, Integer::sum);
 				}
 			} else {
-				assertTrue(verified.code() == ExitCode.NOT_SOUND || verified.code() == ExitCode.DAMAGED, where + ": " + verified);
+				assertTrue(verified.code() == ExitCode.NOT_SOUND || verified.code() == ExitCode.DAMAGED,
+						where + ": " + verified);
 				counts.merge("verify " + verified.code(), 1, Integer::sum);
 				int listed = Cli.run("history", "--archive", archive).code();
-				assertTrue(listed == ExitCode.OK || listed == ExitCode.DAMAGED, where + ": history ended with " + listed);
+				assertTrue(listed == ExitCode.OK || listed == ExitCode.DAMAGED,
+						where + ": history ended with " + listed);
 			}
 			flips++;
 		}

@@ -92,7 +92,8 @@ class HostileInputTest {
 		Path file = kind.make(folder);
 		Path good = TestSurveys.text(folder.resolve("good.csv"), HEADER + GOOD);
 		for (List<Object> verb : verbs(folder.resolve("out"))) {
-			Cli done = Cli.run(verb, "--map", good, file).ended(ExitCode.INPUT).says("cairnfield: " + file).says((Object[]) kind.words);
+			Cli done = Cli.run(verb, "--map", good, file).ended(ExitCode.INPUT).says("cairnfield: " + file)
+					.says((Object[]) kind.words);
 			assertTrue(done.err().strip().endsWith("."), done::toString);
 		}
 		Cli.run("measure", "--map", good, "--test", file).ended(ExitCode.INPUT).says(file).says((Object[]) kind.words);
@@ -108,11 +109,13 @@ class HostileInputTest {
 		RAGGED_SHORT("1,2,0,Tide House,-50", "has 5 fields, 7 expected"),
 		RAGGED_LONG("1,2,0,Tide House,-50,-60,-70,-80,-90", "has 9 fields, 7 expected"),
 		TEXT_FOR_A_LEVEL("1,2,0,Tide House,loud,-60,-70", "the level is no number: 'loud'"),
-		TEXT_FOR_X("east,2,0,Tide House,-50,-60,-70", "x is no number: 'east'"), NO_Y("1,,0,Tide House,-50,-60,-70", "y is missing"),
+		TEXT_FOR_X("east,2,0,Tide House,-50,-60,-70", "x is no number: 'east'"),
+		NO_Y("1,,0,Tide House,-50,-60,-70", "y is missing"),
 		BEYOND_THE_EARTH("1e99,2,0,Tide House,-50,-60,-70", "x is beyond the Earth"),
 		LEVEL_OUT_OF_RANGE("1,2,0,Tide House,-50,-300,-70", "level '-300' is outside -120 to 0 dBm"),
 		LEVEL_ABOVE_0("1,2,0,Tide House,17,-60,-70", "level '17' is outside"),
-		NO_FLOOR("1,2,,Tide House,-50,-60,-70", "the floor is missing"), NO_BUILDING("1,2,0,,-50,-60,-70", "the building is missing");
+		NO_FLOOR("1,2,,Tide House,-50,-60,-70", "the floor is missing"),
+		NO_BUILDING("1,2,0,,-50,-60,-70", "the building is missing");
 
 		private final String row;
 		private final String reason;
@@ -151,14 +154,17 @@ class HostileInputTest {
 			Cli.run(verb, "--map", file, "--json").ended(ExitCode.QUARANTINED)
 					.says("2 rows quarantined (1 wrong number of fields, 1 no position)").json();
 		}
-		assertEquals(List.of("10", "31"), Files.readAllLines(folder.resolve("survey.csv.quarantine.csv")).stream().skip(1)
-				.map(l -> l.split(",")[0]).toList());
+		assertEquals(List.of("10", "31"),
+				Files.readAllLines(folder.resolve("survey.csv.quarantine.csv")).stream().skip(1)
+						.map(l -> l.split(",")[0]).toList());
 	}
 
 	@Test
 	void saysThatNoRowIsLeft() {
-		Path file = TestSurveys.text(folder.resolve("survey.csv"), HEADER + "1e99,2,0,Tide House,-50,-60,-70\n1e99,2,0,Tide House,-50,-60,-70\n");
-		Cli.run("split", "--map", file).ended(ExitCode.NOT_ENOUGH).says("no row could be taken in of " + file, "2 rows quarantined", "intake");
+		Path file = TestSurveys.text(folder.resolve("survey.csv"),
+				HEADER + "1e99,2,0,Tide House,-50,-60,-70\n1e99,2,0,Tide House,-50,-60,-70\n");
+		Cli.run("split", "--map", file).ended(ExitCode.NOT_ENOUGH).says("no row could be taken in of " + file,
+				"2 rows quarantined", "intake");
 	}
 
 	@Test
@@ -166,7 +172,8 @@ class HostileInputTest {
 		List<Path> files = new ArrayList<>();
 		for (String place : List.of("a", "b")) {
 			Path in = Files.createDirectory(folder.resolve(place));
-			files.add(TestSurveys.text(in.resolve("survey.csv"), HEADER + GOOD + "east of " + place + ",2,0,Tide House,-50,-60,-70\n"));
+			files.add(TestSurveys.text(in.resolve("survey.csv"),
+					HEADER + GOOD + "east of " + place + ",2,0,Tide House,-50,-60,-70\n"));
 		}
 		Path quarantine = folder.resolve("set/aside");
 		Cli.run("intake", "--map", files, "--quarantine", quarantine).ended(ExitCode.QUARANTINED);
@@ -195,54 +202,65 @@ class HostileInputTest {
 	@Test
 	void levelsWithoutAPositionAreNoSurvey() {
 		Path file = TestSurveys.text(folder.resolve("levels.csv"), "A,B,C\n-50,-60,-70\n-51,-61,-71\n");
-		Cli.run("split", "--map", file).ended(ExitCode.INPUT).says(file, "no columns for x and y", "'A', 'B', 'C'", "which columns hold x and y", "--column NAME=ROLE", "--mapping FILE");
+		Cli.run("split", "--map", file).ended(ExitCode.INPUT).says(file, "no columns for x and y", "'A', 'B', 'C'",
+				"which columns hold x and y", "--column NAME=ROLE", "--mapping FILE");
 	}
 
 	@Test
 	void takesTheStrongerOfTwoColumnsOfOneAccessPoint() {
-		Path file = TestSurveys.text(folder.resolve("twice.csv"), "x,y,floor,building,A,B,A\n1,2,0,Quay,-50,-60,-40\n2,2,0,Quay,-50,-60,-70\n");
+		Path file = TestSurveys.text(folder.resolve("twice.csv"),
+				"x,y,floor,building,A,B,A\n1,2,0,Quay,-50,-60,-40\n2,2,0,Quay,-50,-60,-70\n");
 		Path wide = folder.resolve("wide.csv");
 		Cli.ok("intake", "--map", file, "--wide", wide);
 		assertEquals(List.of("-40", "-50"), Csv.of(wide).texts("A"));
 	}
 
 	@ParameterizedTest
-	@CsvSource({"x,2", "y,3", "floor,4", "building,5"})
+	@CsvSource({ "x,2", "y,3", "floor,4", "building,5" })
 	void asksWhichOfTwoColumnsOfOneNameIsMeant(String name, int second) {
 		List<String> header = new ArrayList<>(List.of("x", "y", "floor", "building", "A", "B"));
 		header.add(second - 1, name);
-		Path file = TestSurveys.text(folder.resolve("twice.csv"), String.join(",", header) + "\n" + "1,-2,-3,-4,-5,-50,-60\n".repeat(4));
-		Cli.run("intake", "--map", file).ended(ExitCode.INPUT).says(file, "columns " + (second - 1) + " and " + second + " are both named '" + name + "'",
+		Path file = TestSurveys.text(folder.resolve("twice.csv"),
+				String.join(",", header) + "\n" + "1,-2,-3,-4,-5,-50,-60\n".repeat(4));
+		Cli.run("intake", "--map", file).ended(ExitCode.INPUT).says(file,
+				"columns " + (second - 1) + " and " + second + " are both named '" + name + "'",
 				"--column #" + second + "=ignored");
 		Cli.ok("intake", "-q", "--map", file, "--column", "#" + second + "=ignored");
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"NaN", "nan", "?", "N/A", "#N/A", "null", "none", "-", "--", "unknown"})
+	@ValueSource(strings = { "NaN", "nan", "?", "N/A", "#N/A", "null", "none", "-", "--", "unknown" })
 	void takesNoFloorForALevelOfItsOwn(String none) throws IOException {
-		Path file = TestSurveys.text(folder.resolve("survey.csv"), HEADER + GOOD.repeat(3) + "5,5," + none + ",Tide House,-50,-60,-70\n");
+		Path file = TestSurveys.text(folder.resolve("survey.csv"),
+				HEADER + GOOD.repeat(3) + "5,5," + none + ",Tide House,-50,-60,-70\n");
 		Path wide = folder.resolve("wide.csv");
 		Cli.run("intake", "-q", "--map", file, "--wide", wide).ended(ExitCode.QUARANTINED).says("1 no floor");
-		assertTrue(Files.readString(folder.resolve("survey.csv.quarantine.csv")).contains("this cannot be a floor: '" + none + "'"));
+		assertTrue(Files.readString(folder.resolve("survey.csv.quarantine.csv"))
+				.contains("this cannot be a floor: '" + none + "'"));
 		assertTrue(Csv.of(wide).texts("floor").stream().allMatch(level -> level.equals("0") || level.equals("1")));
 	}
 
 	@Test
 	void refusesANameOfAnAccessPointThatNothingCanKeep() {
-		Path file = TestSurveys.text(folder.resolve("long.csv"), "x,y,floor,building," + "A".repeat(5000) + ",B\n1,2,0,Quay,-50,-60\n2,2,0,Quay,-50,-61\n");
-		for (List<Object> more : List.<List<Object>>of(List.of(), List.of("--wide", folder.resolve("w.csv")), List.of("--archive", folder.resolve("a")))) {
-			Cli.run("intake", "-q", "--map", file, more).ended(ExitCode.INPUT).says("column 5", "5,000 characters", "#5=ignored");
+		Path file = TestSurveys.text(folder.resolve("long.csv"),
+				"x,y,floor,building," + "A".repeat(5000) + ",B\n1,2,0,Quay,-50,-60\n2,2,0,Quay,-50,-61\n");
+		for (List<Object> more : List.<List<Object>>of(List.of(), List.of("--wide", folder.resolve("w.csv")),
+				List.of("--archive", folder.resolve("a")))) {
+			Cli.run("intake", "-q", "--map", file, more).ended(ExitCode.INPUT).says("column 5", "5,000 characters",
+					"#5=ignored");
 		}
 		Cli.ok("intake", "-q", "--map", file, "--column", "#5=ignored", "--wide", folder.resolve("w.csv"));
 	}
 
 	@Test
 	void quotesNamesWithCommasQuotesAndLineEnds() throws IOException {
-		Path file = TestSurveys.text(folder.resolve("names.csv"), "x,y,floor,building,\"hall, east \"\"A\"\"\",\",,,\",\"two\nlines\"\n"
-				+ "1,2,0,Quay,-50,-60,-70\n2,2,0,Quay,-51,-61,-71\n");
+		Path file = TestSurveys.text(folder.resolve("names.csv"),
+				"x,y,floor,building,\"hall, east \"\"A\"\"\",\",,,\",\"two\nlines\"\n"
+						+ "1,2,0,Quay,-50,-60,-70\n2,2,0,Quay,-51,-61,-71\n");
 		Path wide = folder.resolve("wide.csv");
 		Cli.ok("intake", "-q", "--map", file, "--wide", wide);
-		assertTrue(Files.readString(wide).startsWith("id,time,device,building,floor,x,y,\"hall, east \"\"A\"\"\",\",,,\",\"two\nlines\"\r\n"));
+		assertTrue(Files.readString(wide)
+				.startsWith("id,time,device,building,floor,x,y,\"hall, east \"\"A\"\"\",\",,,\",\"two\nlines\"\r\n"));
 		Path again = folder.resolve("again.csv");
 		Cli.ok("intake", "-q", "--map", wide, "--wide", again);
 		assertEquals(Files.readString(wide), Files.readString(again));
@@ -250,7 +268,8 @@ class HostileInputTest {
 
 	@Test
 	void keepsAnAccessPointThatIsNamedLikeAFormulaHarmless() {
-		Path file = TestSurveys.text(folder.resolve("formula.csv"), "x,y,floor,building,=1+1,B\n1,2,0,=Quay(),-50,-60\n2,2,0,=Quay(),-52,-61\n");
+		Path file = TestSurveys.text(folder.resolve("formula.csv"),
+				"x,y,floor,building,=1+1,B\n1,2,0,=Quay(),-50,-60\n2,2,0,=Quay(),-52,-61\n");
 		Path wide = folder.resolve("wide.csv");
 		Cli.ok("intake", "--map", file, "--wide", wide);
 		Csv csv = Csv.of(wide);
@@ -265,9 +284,11 @@ class HostileInputTest {
 		Path taken = Files.createDirectory(folder.resolve("taken.csv"));
 		for (Path target : List.of(nowhere, taken)) {
 			String why = target.equals(nowhere) ? "there is no such folder" : "could not be written";
-			for (List<Object> verb : List.<List<Object>>of(List.of("split", "--labels"), List.of("propose", "--proposals"),
+			for (List<Object> verb : List.<List<Object>>of(List.of("split", "--labels"),
+					List.of("propose", "--proposals"),
 					List.of("intake", "--wide"), List.of("intake", "--keep-mapping"))) {
-				Cli.run(verb, target, "--map", file).ended(ExitCode.INPUT).says("cairnfield: " + target, why, "Name another folder");
+				Cli.run(verb, target, "--map", file).ended(ExitCode.INPUT).says("cairnfield: " + target, why,
+						"Name another folder");
 			}
 		}
 		try (Stream<Path> left = Files.list(taken)) {
@@ -282,8 +303,10 @@ class HostileInputTest {
 		assumeTrue(locked.toFile().setWritable(false), "skipped: no permissions here");
 		Path file = TestSurveys.text(folder.resolve("survey.csv"), HEADER + GOOD);
 		try {
-			Cli.run("run", "--map", file, "--out", locked.resolve("out")).ended(ExitCode.INPUT).says(locked.resolve("out"), "not permitted");
-			Cli.run("split", "--map", file, "--labels", locked.resolve("l.csv")).ended(ExitCode.INPUT).says("may not be written to");
+			Cli.run("run", "--map", file, "--out", locked.resolve("out")).ended(ExitCode.INPUT)
+					.says(locked.resolve("out"), "not permitted");
+			Cli.run("split", "--map", file, "--labels", locked.resolve("l.csv")).ended(ExitCode.INPUT)
+					.says("may not be written to");
 		} finally {
 			locked.toFile().setWritable(true);
 		}

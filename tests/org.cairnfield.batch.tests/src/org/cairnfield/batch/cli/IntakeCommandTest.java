@@ -70,8 +70,10 @@ class IntakeCommandTest {
 		// under the header x,y,floor,building a level of -110 is a level: there a blank means not heard
 		Files.writeString(survey, Files.readString(survey).replace("x,y,floor,building", "x,y,storey,building"));
 		JsonObject json = Cli.ok("split", "--json", "--map", survey).json();
-		assertEquals(sign.toLowerCase(java.util.Locale.ROOT), json.get("notHeard").getAsString().toLowerCase(java.util.Locale.ROOT));
-		JsonObject empty = Cli.ok("split", "--json", "--map", TestSurveys.plain(folder.resolve("empty.csv"), map)).json();
+		assertEquals(sign.toLowerCase(java.util.Locale.ROOT),
+				json.get("notHeard").getAsString().toLowerCase(java.util.Locale.ROOT));
+		JsonObject empty = Cli.ok("split", "--json", "--map", TestSurveys.plain(folder.resolve("empty.csv"), map))
+				.json();
 		assertEquals(empty.get("split"), json.get("split"));
 	}
 
@@ -92,7 +94,8 @@ class IntakeCommandTest {
 		for (String word : List.of("survey.csv", "separator: comma", "header: yes", "not heard: 100")) {
 			assertTrue(done.out().contains(word), word + done);
 		}
-		JsonObject guesses = Cli.ok("intake", "--preview", "--json", "--map", survey).json().getAsJsonArray("files").get(0)
+		JsonObject guesses = Cli.ok("intake", "--preview", "--json", "--map", survey).json().getAsJsonArray("files")
+				.get(0)
 				.getAsJsonObject().getAsJsonObject("guesses");
 		assertEquals("100", guesses.getAsJsonObject("not heard").get("value").getAsString());
 		assertTrue(!guesses.getAsJsonObject("not heard").get("evidence").getAsString().isBlank());
@@ -123,19 +126,22 @@ class IntakeCommandTest {
 
 	@Test
 	void layoutIsAsTold() {
-		Path survey = text("survey.csv", "id,x,y,floor,building,mac,rssi\nA,1,2,0,Quay,00:00:5E:00:53:01,-50\nB,3,2,0,Quay,00:00:5E:00:53:01,-70\n");
+		Path survey = text("survey.csv",
+				"id,x,y,floor,building,mac,rssi\nA,1,2,0,Quay,00:00:5E:00:53:01,-50\nB,3,2,0,Quay,00:00:5E:00:53:01,-70\n");
 		assertEquals("LONG", layout("--map", survey));
 		assertEquals("WIDE", layout("--map", survey, "--layout", "wide"));
 	}
 
 	private static String layout(Object... args) {
-		return Cli.ok("intake", "--json", List.of(args)).json().getAsJsonArray("files").get(0).getAsJsonObject().get("layout")
+		return Cli.ok("intake", "--json", List.of(args)).json().getAsJsonArray("files").get(0).getAsJsonObject()
+				.get("layout")
 				.getAsString();
 	}
 
 	@Test
 	void notHeardIsAsTold() {
-		Path survey = text("survey.csv", "x,y,floor,building,A,B\n1,2,0,Quay,-50,-60\n2,2,0,Quay,-95,-61\n3,2,0,Quay,-70,-95\n");
+		Path survey = text("survey.csv",
+				"x,y,floor,building,A,B\n1,2,0,Quay,-50,-60\n2,2,0,Quay,-95,-61\n3,2,0,Quay,-70,-95\n");
 		assertEquals(List.of("-50", "-95", "-70"), wide("--map", survey).texts("A"));
 		Csv told = wide("--map", survey, "--not-heard", "-95");
 		assertEquals(List.of("-50", "", "-70"), told.texts("A"));
@@ -153,10 +159,12 @@ class IntakeCommandTest {
 	@Test
 	void characterSetIsAsTold() {
 		Path survey = TestSurveys.bytes(folder.resolve("survey.csv"),
-				"x,y,floor,building,A,B\n1,2,0,Maison Énergie,-50,-60\n2,2,0,Maison Énergie,-51,-61\n".getBytes(StandardCharsets.UTF_16LE));
+				"x,y,floor,building,A,B\n1,2,0,Maison Énergie,-50,-60\n2,2,0,Maison Énergie,-51,-61\n"
+						.getBytes(StandardCharsets.UTF_16LE));
 		assertEquals("Maison Énergie", wide("--map", survey, "--charset", "UTF-16LE").text(0, "building"));
 		Path cyrillic = TestSurveys.bytes(folder.resolve("cyrillic.csv"),
-				"x,y,floor,building,A,B\n1,2,0,Мол,-50,-60\n2,2,0,Мол,-51,-61\n".getBytes(java.nio.charset.Charset.forName("windows-1251")));
+				"x,y,floor,building,A,B\n1,2,0,Мол,-50,-60\n2,2,0,Мол,-51,-61\n"
+						.getBytes(java.nio.charset.Charset.forName("windows-1251")));
 		assertEquals("Мол", wide("--map", cyrillic, "--charset", "windows-1251").text(0, "building"));
 	}
 
@@ -164,13 +172,16 @@ class IntakeCommandTest {
 	void decimalMarkIsAsTold() {
 		Path survey = text("survey.csv", "x;y;floor;building;A;B\n1,500;2;0;Quay;-50;-60\n2,500;2;0;Quay;-51;-61\n");
 		assertEquals(List.of("1.5", "2.5"), wide("--map", survey, "--decimal", ",").texts("x"));
-		Cli.run("intake", "--map", survey, "--decimal", ".", "--column", "x=x").ended(ExitCode.NOT_ENOUGH).says("2 rows quarantined");
+		Cli.run("intake", "--map", survey, "--decimal", ".", "--column", "x=x").ended(ExitCode.NOT_ENOUGH)
+				.says("2 rows quarantined");
 	}
 
 	@Test
 	void columnsAreAsTold() {
-		Path survey = text("survey.csv", "east,north,storey,house,A,B,junk\n1,2,3,Quay,-50,-60,-70\n2,2,3,Quay,-51,-61,-71\n");
-		Csv wide = wide("--map", survey, "--column", "east=x", "--column", "#2=y", "--column", "storey=floor", "--column",
+		Path survey = text("survey.csv",
+				"east,north,storey,house,A,B,junk\n1,2,3,Quay,-50,-60,-70\n2,2,3,Quay,-51,-61,-71\n");
+		Csv wide = wide("--map", survey, "--column", "east=x", "--column", "#2=y", "--column", "storey=floor",
+				"--column",
 				"house=site", "--column", "junk=ignored");
 		assertEquals(List.of("1", "2"), wide.texts("x"));
 		assertEquals(List.of("2", "2"), wide.texts("y"));
@@ -206,8 +217,9 @@ class IntakeCommandTest {
 	}
 
 	private JsonObject takenInto(String archive, String file, String... more) {
-		List<Object> arguments = new ArrayList<>(List.of("intake", "--json", "--map", text(file, "x,y,floor,building,A1,A2\n1,2,0,Quay,-50,-60\n"
-				+ "2,2,0," + file.replace(".csv", "") + ",-51,-61\n"), "--archive", folder.resolve(archive)));
+		List<Object> arguments = new ArrayList<>(
+				List.of("intake", "--json", "--map", text(file, "x,y,floor,building,A1,A2\n1,2,0,Quay,-50,-60\n"
+						+ "2,2,0," + file.replace(".csv", "") + ",-51,-61\n"), "--archive", folder.resolve(archive)));
 		arguments.addAll(List.of(more));
 		return Cli.ok(arguments.toArray()).json().getAsJsonObject("archive");
 	}
@@ -228,21 +240,25 @@ class IntakeCommandTest {
 		assertEquals("one-sender", asked.get("answer").getAsString());
 		assertTrue(asked.get("question").getAsString().contains("A1, A2 at Quay, Yard"), asked::toString);
 		assertEquals(List.of("A1", "A2"), addresses("one"));
-		assertEquals("per-site", takenInto("apart", "Yard.csv", "--same-names", "per-site").getAsJsonObject("sameNames").get("answer").getAsString());
+		assertEquals("per-site", takenInto("apart", "Yard.csv", "--same-names", "per-site").getAsJsonObject("sameNames")
+				.get("answer").getAsString());
 		assertEquals(List.of("Quay/A1", "Quay/A2", "Yard/A1", "Yard/A2"), addresses("apart"));
 	}
 
 	@Test
 	void keepsTheAnswerWithTheArchive() {
 		takenInto("apart", "Yard.csv", "--same-names", "per-site");
-		assertEquals("per-site", takenInto("apart", "Lantern.csv").getAsJsonObject("sameNames").get("answer").getAsString());
-		assertEquals(List.of("Lantern/A1", "Lantern/A2", "Quay/A1", "Quay/A2", "Yard/A1", "Yard/A2"), addresses("apart"));
+		assertEquals("per-site",
+				takenInto("apart", "Lantern.csv").getAsJsonObject("sameNames").get("answer").getAsString());
+		assertEquals(List.of("Lantern/A1", "Lantern/A2", "Quay/A1", "Quay/A2", "Yard/A1", "Yard/A2"),
+				addresses("apart"));
 	}
 
 	@Test
 	void asksNothingOfAddresses() {
 		Path survey = text("survey.csv", "x,y,floor,building,00:00:5E:00:53:01\n1,2,0,Quay,-50\n2,2,0,Yard,-51\n");
-		assertTrue(Cli.ok("intake", "--json", "--map", survey, "--archive", folder.resolve("a")).json().getAsJsonObject("archive")
+		assertTrue(Cli.ok("intake", "--json", "--map", survey, "--archive", folder.resolve("a")).json()
+				.getAsJsonObject("archive")
 				.get("sameNames").isJsonNull());
 	}
 
@@ -250,7 +266,8 @@ class IntakeCommandTest {
 	void keepsAMappingThatReadsTheSameAgain() {
 		Path survey = text("survey.csv", "east;north;A;B\n1,5;2;-50;-60\n2,5;2;-51;-99\n");
 		Path mapping = folder.resolve("mapping.txt");
-		Csv told = wide("--map", survey, "--column", "east=x", "--column", "north=y", "--not-heard", "-99", "--site", "Tide House",
+		Csv told = wide("--map", survey, "--column", "east=x", "--column", "north=y", "--not-heard", "-99", "--site",
+				"Tide House",
 				"--keep-mapping", mapping);
 		assertEquals(told, wide("--map", survey, "--mapping", mapping));
 		assertEquals("Tide House", told.text(0, "building"));
@@ -262,14 +279,16 @@ class IntakeCommandTest {
 	void namesTheLineOfAMappingThatIsWrong() {
 		Path survey = text("survey.csv", "x,y,A,B\n1,2,-50,-60\n2,2,-51,-61\n");
 		Path mapping = text("mapping.txt", "# mine\nlayout = round\n");
-		Cli.run("intake", "--map", survey, "--mapping", mapping).ended(ExitCode.INPUT).says(mapping + ", line 2", "layout = round");
+		Cli.run("intake", "--map", survey, "--mapping", mapping).ended(ExitCode.INPUT).says(mapping + ", line 2",
+				"layout = round");
 	}
 
 	@Test
 	void writesAWideTableThatReadsBackToTheSameBytes() throws IOException {
 		Path first = folder.resolve("first.csv");
 		Path second = folder.resolve("second.csv");
-		Cli.ok("intake", "--map", TestSurveys.plain(folder.resolve("survey.csv"), TestSurveys.map(40)), "--wide", first);
+		Cli.ok("intake", "--map", TestSurveys.plain(folder.resolve("survey.csv"), TestSurveys.map(40)), "--wide",
+				first);
 		Cli.ok("intake", "--map", first, "--wide", second);
 		assertArrayEquals(Files.readAllBytes(first), Files.readAllBytes(second));
 	}
@@ -277,8 +296,10 @@ class IntakeCommandTest {
 	@Test
 	void countsEachFileInTheTableAsInJson() {
 		Path a = TestSurveys.plain(folder.resolve("a.csv"), TestSurveys.map(30));
-		Path b = text("b.csv", "x,y,floor,building,A,B\n1,2,0,Quay,-50,-60\n2,2,0,Quay,-51,-61\neast,2,0,Quay,-51,-61\n");
-		JsonObject file = Cli.run("intake", "--map", a, b, "--json").ended(ExitCode.QUARANTINED).json().getAsJsonArray("files").get(1)
+		Path b = text("b.csv",
+				"x,y,floor,building,A,B\n1,2,0,Quay,-50,-60\n2,2,0,Quay,-51,-61\neast,2,0,Quay,-51,-61\n");
+		JsonObject file = Cli.run("intake", "--map", a, b, "--json").ended(ExitCode.QUARANTINED).json()
+				.getAsJsonArray("files").get(1)
 				.getAsJsonObject();
 		assertEquals(3, file.get("rows").getAsInt());
 		assertEquals(2, file.get("accepted").getAsInt());

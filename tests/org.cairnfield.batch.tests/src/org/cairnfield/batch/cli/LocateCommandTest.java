@@ -25,12 +25,16 @@ class LocateCommandTest {
 		Path archive = folder.resolve("archive");
 		Cli.ok("intake", "-q", "--map", survey, "--archive", archive);
 		Path out = folder.resolve("out");
-		Cli.run("export", "-q", "--archive", archive, "--format", "geojson", "--out", out).ended(ExitCode.INPUT).says("locate");
-		Cli.run("locate", "-q", "--archive", archive, "--site", site, "--latitude", "91", "--longitude", "0").ended(ExitCode.USAGE)
+		Cli.run("export", "-q", "--archive", archive, "--format", "geojson", "--out", out).ended(ExitCode.INPUT)
+				.says("locate");
+		Cli.run("locate", "-q", "--archive", archive, "--site", site, "--latitude", "91", "--longitude", "0")
+				.ended(ExitCode.USAGE)
 				.says("latitude");
-		Cli.run("locate", "-q", "--archive", archive, "--site", "none", "--latitude", "1", "--longitude", "0").ended(ExitCode.ARCHIVE)
+		Cli.run("locate", "-q", "--archive", archive, "--site", "none", "--latitude", "1", "--longitude", "0")
+				.ended(ExitCode.ARCHIVE)
 				.says(site);
-		Cli.ok("locate", "-q", "--archive", archive, "--site", site, "--latitude", "12.5", "--longitude", "-30.25", "--bearing", "90");
+		Cli.ok("locate", "-q", "--archive", archive, "--site", site, "--latitude", "12.5", "--longitude", "-30.25",
+				"--bearing", "90");
 		Cli.ok("export", "-q", "--archive", archive, "--format", "geojson", "--out", out);
 		try (var files = Files.list(out)) {
 			Path written = files.filter(file -> file.toString().endsWith(".geojson")).findFirst().orElseThrow();
@@ -42,7 +46,8 @@ class LocateCommandTest {
 	@Test
 	void exportsAMapThatIsNotPlacedInAllOtherFormats() throws IOException {
 		Path archive = folder.resolve("archive");
-		Cli.ok("intake", "-q", "--map", TestSurveys.wide(folder.resolve("survey.csv"), TestSurveys.map(60), "S"), "--archive", archive);
+		Cli.ok("intake", "-q", "--map", TestSurveys.wide(folder.resolve("survey.csv"), TestSurveys.map(60), "S"),
+				"--archive", archive);
 		Path out = folder.resolve("out");
 		JsonObject json = Cli.ok("export", "-q", "--json", "--archive", archive, "--out", out).json();
 		assertEquals(5, json.getAsJsonArray("files").size(), json::toString); // wide, long, pack, cautions, checksums

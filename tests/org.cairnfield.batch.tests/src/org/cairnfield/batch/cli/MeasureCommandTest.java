@@ -52,15 +52,18 @@ class MeasureCommandTest {
 			double[] query = asked[q];
 			int best = IntStream.range(0, kept.length).boxed()
 					.min(Comparator.comparing((Integer s) -> Naive.cityBlock(query, values[s]))
-							.thenComparing(s -> map.text(kept[s], "building")).thenComparing(s -> map.number(kept[s], "floor"))
+							.thenComparing(s -> map.text(kept[s], "building"))
+							.thenComparing(s -> map.number(kept[s], "floor"))
 							.thenComparing(s -> map.number(kept[s], "x")).thenComparing(s -> map.number(kept[s], "y")))
 					.orElseThrow();
-			error[q] = Math.hypot(map.number(kept[best], "x") - test.number(q, "x"), map.number(kept[best], "y") - test.number(q, "y"));
+			error[q] = Math.hypot(map.number(kept[best], "x") - test.number(q, "x"),
+					map.number(kept[best], "y") - test.number(q, "y"));
 			floors += map.text(kept[best], "floor").equals(test.text(q, "floor")) ? 1 : 0;
 			sites += map.text(kept[best], "building").equals(test.text(q, "building")) ? 1 : 0;
 		}
 		assertEquals(Arrays.stream(error).average().orElseThrow(), plain.get("meanErrorM").getAsDouble(), 1e-9);
-		assertEquals(Math.sqrt(Arrays.stream(error).map(e -> e * e).average().orElseThrow()), plain.get("rmseM").getAsDouble(), 1e-9);
+		assertEquals(Math.sqrt(Arrays.stream(error).map(e -> e * e).average().orElseThrow()),
+				plain.get("rmseM").getAsDouble(), 1e-9);
 		assertEquals(Naive.percentile(error, 50), plain.get("medianErrorM").getAsDouble(), 1e-9);
 		assertEquals(Naive.percentile(error, 75), plain.get("p75M").getAsDouble(), 1e-9);
 		assertEquals(Naive.percentile(error, 90), plain.get("p90M").getAsDouble(), 1e-9);
@@ -75,9 +78,11 @@ class MeasureCommandTest {
 	@Test
 	void tiesGoToTheFirstPlace() {
 		String header = "x,y,floor,building,A,B,C\n";
-		Path survey = TestSurveys.text(folder.resolve("survey.csv"), header + "9,0,1,Quay,-50,-60,-70\n6,0,0,Quay,-50,-60,-70\n"
-				+ "2,7,0,Quay,-50,-60,-70\n2,3,0,Quay,-50,-60,-70\n1,0,0,Yard,-50,-60,-70\n");
-		Path visit = TestSurveys.text(folder.resolve("visit.csv"), header + "2,0,0,Quay,-50,-60,-70\n2,0,0,Quay,-50,-60,-70\n");
+		Path survey = TestSurveys.text(folder.resolve("survey.csv"),
+				header + "9,0,1,Quay,-50,-60,-70\n6,0,0,Quay,-50,-60,-70\n"
+						+ "2,7,0,Quay,-50,-60,-70\n2,3,0,Quay,-50,-60,-70\n1,0,0,Yard,-50,-60,-70\n");
+		Path visit = TestSurveys.text(folder.resolve("visit.csv"),
+				header + "2,0,0,Quay,-50,-60,-70\n2,0,0,Quay,-50,-60,-70\n");
 		JsonObject plain = variant(Cli.ok("measure", "--map", survey, "--test", visit, "--json").json(), "plain");
 		assertEquals(3, plain.get("meanErrorM").getAsDouble());
 		assertEquals(1, plain.get("floorHitRate").getAsDouble());
@@ -131,7 +136,9 @@ class MeasureCommandTest {
 		}
 		Path survey = TestSurveys.plain(folder.resolve("survey.csv"), repeated.build());
 		Path out = folder.resolve("out");
-		JsonObject json = Cli.ok("run", "--map", survey, "--out", out, "--epsilon", 100, "--min-pts", 3, "--seed", 3, "--json").json();
+		JsonObject json = Cli
+				.ok("run", "--map", survey, "--out", out, "--epsilon", 100, "--min-pts", 3, "--seed", 3, "--json")
+				.json();
 		assertEquals(true, json.get("heldOut").getAsBoolean());
 		assertEquals(0, json.get("setAside").getAsInt(), "no fit for the test");
 		Set<Integer> kept = new HashSet<>();
@@ -152,19 +159,22 @@ class MeasureCommandTest {
 		double[] y = survey.texts("y").stream().mapToDouble(Double::parseDouble).toArray();
 		double left = Arrays.stream(x).min().orElseThrow();
 		double bottom = Arrays.stream(y).min().orElseThrow();
-		double side = Math.max(Arrays.stream(x).max().orElseThrow() - left, Arrays.stream(y).max().orElseThrow() - bottom);
+		double side = Math.max(Arrays.stream(x).max().orElseThrow() - left,
+				Arrays.stream(y).max().orElseThrow() - bottom);
 		Map<String, List<Integer>> blocks = Map.of();
 		for (int halved = 0; halved <= 12 && blocks.size() < 100; halved++) {
 			blocks = new HashMap<>();
 			for (int s = 0; s < x.length; s++) {
-				String block = survey.text(s, "building") + "/" + survey.text(s, "floor") + "/" + (long) Math.floor((x[s] - left) / side + 1e-6) + "/"
+				String block = survey.text(s, "building") + "/" + survey.text(s, "floor") + "/"
+						+ (long) Math.floor((x[s] - left) / side + 1e-6) + "/"
 						+ (long) Math.floor((y[s] - bottom) / side + 1e-6);
 				blocks.computeIfAbsent(block, b -> new ArrayList<>()).add(s);
 			}
 			side /= 2;
 		}
 		assertTrue(blocks.size() < 0.8 * POINTS, "no fit for the test: hardly a block of several points");
-		return (int) blocks.values().stream().filter(b -> b.stream().anyMatch(kept::contains) && !kept.containsAll(b)).count();
+		return (int) blocks.values().stream().filter(b -> b.stream().anyMatch(kept::contains) && !kept.containsAll(b))
+				.count();
 	}
 
 	@Test
@@ -182,13 +192,15 @@ class MeasureCommandTest {
 		Path survey = TestSurveys.plain(folder.resolve("survey.csv"), poor.build());
 		Path visit = TestSurveys.plain(folder.resolve("visit.csv"), TestSurveys.visit(20));
 		Cli done = Cli.ok("measure", "--map", survey, "--test", visit);
-		assertTrue(done.out().contains("4 of 100 samples set aside (fewer than 3 access points heard)"), done::toString);
+		assertTrue(done.out().contains("4 of 100 samples set aside (fewer than 3 access points heard)"),
+				done::toString);
 	}
 
 	@Test
 	void saysWhatIsMissingForAHoldOut() {
 		Path one = TestSurveys.text(folder.resolve("one.csv"), "x,y,floor,building,A,B,C\n1,2,0,Quay,-50,-60,-70\n");
-		Cli.run("measure", "--map", one).ended(ExitCode.NOT_ENOUGH).says("a map needs two samples at least, and 0 of 1 can be used",
+		Cli.run("measure", "--map", one).ended(ExitCode.NOT_ENOUGH).says(
+				"a map needs two samples at least, and 0 of 1 can be used",
 				"1 held out for testing", "test survey");
 		Cli.run("measure", "--map", one, "--test", one).ended(ExitCode.NOT_ENOUGH).says("and 1 of 1 can be used");
 	}
@@ -196,8 +208,9 @@ class MeasureCommandTest {
 	@Test
 	void notesOnTheTestSurveyAreShownToo() {
 		Path survey = TestSurveys.plain(folder.resolve("survey.csv"), TestSurveys.map(40));
-		Path visit = TestSurveys.text(folder.resolve("visit.csv"), "x,y,floor,building," + String.join(",", TestSurveys.map(40).accessPoints().subList(0, 3))
-				+ "\n1,2,0,Site S01,-50,-60,-70\n1,2,0,Site S01,,,\n");
+		Path visit = TestSurveys.text(folder.resolve("visit.csv"),
+				"x,y,floor,building," + String.join(",", TestSurveys.map(40).accessPoints().subList(0, 3))
+						+ "\n1,2,0,Site S01,-50,-60,-70\n1,2,0,Site S01,,,\n");
 		Cli.ok("measure", "--map", survey, "--test", visit).says("note: visit.csv: 1 samples heard no access point");
 	}
 }

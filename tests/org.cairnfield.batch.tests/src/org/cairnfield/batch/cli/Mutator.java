@@ -13,9 +13,12 @@ import java.util.regex.Pattern;
 /** Changes one file as damage, careless editors and people with bad intent do. The same seed makes the same change. */
 final class Mutator {
 
-	private static final List<String> VALUES = List.of("", " ", "0", "-1", "NaN", "Infinity", "1e308", "-1e9", "99999999999999999999", "2147483648",
-			"-2147483649", "1.5", "true", "null", "?", "a\u001b[31mb", "\u202ex", "ü", "\ud83d\ude00", "../../x", "/etc/x", "x".repeat(300), "a,b", "a;b",
-			"\"", "'", "<", "&", "&#0;", "all", "archive", "site/x/9", "2031-02-30", "-0", "+5", "007", "\t", "=1+1", "00:00:5E:00:53:01", "-130", "127", "300",
+	private static final List<String> VALUES = List.of("", " ", "0", "-1", "NaN", "Infinity", "1e308", "-1e9",
+			"99999999999999999999", "2147483648",
+			"-2147483649", "1.5", "true", "null", "?", "a\u001b[31mb", "\u202ex", "ü", "\ud83d\ude00", "../../x",
+			"/etc/x", "x".repeat(300), "a,b", "a;b",
+			"\"", "'", "<", "&", "&#0;", "all", "archive", "site/x/9", "2031-02-30", "-0", "+5", "007", "\t", "=1+1",
+			"00:00:5E:00:53:01", "-130", "127", "300",
 			"4860000", "//@sites.0", "surveys/x.samples#/");
 	private static final Pattern TOKEN = Pattern.compile("\"[^\"\n]*\"|[^\\s\",;=<>]+");
 	private static final Pattern ATTRIBUTE = Pattern.compile(" [\\w:]+=\"[^\"]*\"");

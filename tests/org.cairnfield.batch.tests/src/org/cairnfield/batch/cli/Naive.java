@@ -15,7 +15,8 @@ final class Naive {
 	static double[][] levels(Csv survey, String lastPlaceColumn) {
 		int[] columns = survey.columnsAfter(lastPlaceColumn);
 		return survey.rows().stream().map(row -> Arrays.stream(columns).mapToObj(row::get)
-				.mapToDouble(cell -> cell.isEmpty() ? Double.NaN : Double.parseDouble(cell)).toArray()).toArray(double[][]::new);
+				.mapToDouble(cell -> cell.isEmpty() ? Double.NaN : Double.parseDouble(cell)).toArray())
+				.toArray(double[][]::new);
 	}
 
 	static double lowest(double[][] levels) {
@@ -38,7 +39,8 @@ final class Naive {
 
 	/** All n × n distances. */
 	static double[][] matrix(double[][] points, java.util.function.ToDoubleBiFunction<double[], double[]> distance) {
-		return Arrays.stream(points).map(a -> Arrays.stream(points).mapToDouble(b -> distance.applyAsDouble(a, b)).toArray())
+		return Arrays.stream(points)
+				.map(a -> Arrays.stream(points).mapToDouble(b -> distance.applyAsDouble(a, b)).toArray())
 				.toArray(double[][]::new);
 	}
 

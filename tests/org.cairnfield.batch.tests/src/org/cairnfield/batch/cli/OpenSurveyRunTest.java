@@ -34,7 +34,8 @@ class OpenSurveyRunTest {
 		JsonObject chosen = variants.get(4).getAsJsonObject();
 		assertEquals("chosen", chosen.get("name").getAsString());
 		double error = chosen.get("meanErrorM").getAsDouble() / plain.get("meanErrorM").getAsDouble();
-		double compared = chosen.get("comparisonsPerQuery").getAsDouble() / plain.get("comparisonsPerQuery").getAsDouble();
+		double compared = chosen.get("comparisonsPerQuery").getAsDouble()
+				/ plain.get("comparisonsPerQuery").getAsDouble();
 		assertTrue(error <= mostError, "error of the choice to plain: " + error);
 		assertTrue(compared <= mostCompared, "comparisons of the choice to plain: " + compared);
 		return json;
@@ -42,7 +43,8 @@ class OpenSurveyRunTest {
 
 	@Test
 	void walkedFloor() throws IOException {
-		JsonObject json = run(OpenSets.files("walked-floor", "01/trn"), OpenSets.files("walked-floor", "01/tst"), 1, 0.2);
+		JsonObject json = run(OpenSets.files("walked-floor", "01/trn"), OpenSets.files("walked-floor", "01/tst"), 1,
+				0.2);
 		assertEquals("100", json.get("notHeard").getAsString());
 		assertEquals(20, json.get("accessPoints").getAsInt());
 		assertEquals(0, json.get("quarantined").getAsInt());
@@ -50,7 +52,8 @@ class OpenSurveyRunTest {
 
 	@Test
 	void anOfficeOnAGrid() throws IOException {
-		JsonObject json = run(OpenSets.files("grid-areas", "office_train"), OpenSets.files("grid-areas", "office_test"), 1, 0.2);
+		JsonObject json = run(OpenSets.files("grid-areas", "office_train"), OpenSets.files("grid-areas", "office_test"),
+				1, 0.2);
 		assertEquals("-200", json.get("notHeard").getAsString());
 		assertEquals(5, json.get("accessPoints").getAsInt());
 		assertEquals(4_860, json.get("samples").getAsInt());
@@ -59,7 +62,8 @@ class OpenSurveyRunTest {
 	@Test
 	void threeBuildings() throws IOException {
 		assumeTrue(OpenSets.isSlowWanted(), "skipped: takes a minute; set CAIRNFIELD_SLOW to run it");
-		JsonObject json = run(OpenSets.files("three-buildings", "Training"), OpenSets.files("three-buildings", "Testing"), 1.05, 0.2);
+		JsonObject json = run(OpenSets.files("three-buildings", "Training"),
+				OpenSets.files("three-buildings", "Testing"), 1.05, 0.2);
 		assertEquals(21_205, json.get("samples").getAsInt());
 		assertEquals(2_720, json.get("testSamples").getAsInt());
 	}

@@ -36,7 +36,9 @@ class PeopleCommandTest {
 
 	@BeforeEach
 	void make() throws IOException {
-		assumeTrue(Arrays.stream(System.getenv("PATH").split(java.io.File.pathSeparator)).anyMatch(p -> Files.isExecutable(Path.of(p, "ssh-keygen"))),
+		assumeTrue(
+				Arrays.stream(System.getenv("PATH").split(java.io.File.pathSeparator))
+						.anyMatch(p -> Files.isExecutable(Path.of(p, "ssh-keygen"))),
 				"skipped: ssh-keygen is not there");
 		archive = ReleasedArchive.make(folder);
 		before = System.getProperty(PROPERTY);
@@ -50,7 +52,8 @@ class PeopleCommandTest {
 	private Path key(String owner) throws IOException {
 		Path key = folder.resolve("key-" + owner);
 		if (!Files.exists(key)) {
-			Process process = new ProcessBuilder("ssh-keygen", "-q", "-t", "ed25519", "-N", "", "-C", owner, "-f", key.toString()).inheritIO().start();
+			Process process = new ProcessBuilder("ssh-keygen", "-q", "-t", "ed25519", "-N", "", "-C", owner, "-f",
+					key.toString()).inheritIO().start();
 			process.onExit().join();
 			assertEquals(0, process.exitValue());
 		}
@@ -86,11 +89,14 @@ class PeopleCommandTest {
 	@Test
 	void leadsNamePeopleAndVerifyGoesByTheList() throws IOException {
 		prints(Cli.ok("people", "--archive", archive), "the archive names nobody");
-		Cli.run("people", "--archive", archive, "--add", "L. Lead", "--key", publicKey("lead")).ended(ExitCode.ARCHIVE).says("commit.gpgSign");
+		Cli.run("people", "--archive", archive, "--add", "L. Lead", "--key", publicKey("lead")).ended(ExitCode.ARCHIVE)
+				.says("commit.gpgSign");
 		signAs("lead");
-		prints(Cli.ok("people", "--archive", archive, "--person", "L. Lead", "--add", "L. Lead", "--key", publicKey("lead")), "save point ",
+		prints(Cli.ok("people", "--archive", archive, "--person", "L. Lead", "--add", "L. Lead", "--key",
+				publicKey("lead")), "save point ",
 				"L. Lead (lead)  ssh-ed25519  SHA256:");
-		Cli.ok("people", "--archive", archive, "--person", "L. Lead", "--add", "R. Reviewer", "--key", publicKey("reviewer"));
+		Cli.ok("people", "--archive", archive, "--person", "L. Lead", "--add", "R. Reviewer", "--key",
+				publicKey("reviewer"));
 		Cli listed = Cli.ok("people", "--json", "--archive", archive);
 		assertEquals(2, listed.json().getAsJsonArray("people").size());
 		JsonObject reviewer = listed.json().getAsJsonArray("people").get(1).getAsJsonObject();
@@ -99,14 +105,19 @@ class PeopleCommandTest {
 		signAs("reviewer");
 		Cli.run("people", "--archive", archive, "--remove", "L. Lead").ended(ExitCode.ARCHIVE).says("the only lead");
 		give("v-4", "R. Reviewer", Person.named("R. Reviewer"));
-		prints(Cli.ok("verify", "--archive", archive, "--people"), "the people: sound", "3 verdicts of R. Reviewer in save point ", ": not signed",
-				"verdict v-4 of R. Reviewer", ": signed (good, by R. Reviewer", "begun in save point", "signed by L. Lead");
-		prints(Cli.run("verify", "--archive", archive, "--people", "--signed").ended(ExitCode.NOT_SOUND), "a good signature under each verdict: ");
+		prints(Cli.ok("verify", "--archive", archive, "--people"), "the people: sound",
+				"3 verdicts of R. Reviewer in save point ", ": not signed",
+				"verdict v-4 of R. Reviewer", ": signed (good, by R. Reviewer", "begun in save point",
+				"signed by L. Lead");
+		prints(Cli.run("verify", "--archive", archive, "--people", "--signed").ended(ExitCode.NOT_SOUND),
+				"a good signature under each verdict: ");
 		give("v-5", "L. Lead", Person.named("L. Lead"));
 		Cli forged = Cli.run("verify", "--json", "--archive", archive, "--people").ended(ExitCode.NOT_SOUND);
 		Map<String, String> proofs = new TreeMap<>();
-		forged.json().getAsJsonArray("verdicts").forEach(v -> proofs.put(v.getAsJsonObject().get("id").getAsString(), v.getAsJsonObject().get("proof").getAsString()));
-		assertEquals(Map.of("v-1", "not signed", "v-2", "not signed", "v-3", "not signed", "v-4", "signed", "v-5", "signed by somebody else"), proofs);
+		forged.json().getAsJsonArray("verdicts").forEach(v -> proofs.put(v.getAsJsonObject().get("id").getAsString(),
+				v.getAsJsonObject().get("proof").getAsString()));
+		assertEquals(Map.of("v-1", "not signed", "v-2", "not signed", "v-3", "not signed", "v-4", "signed", "v-5",
+				"signed by somebody else"), proofs);
 		prints(Cli.run("verify", "--archive", archive, "--people").ended(ExitCode.NOT_SOUND),
 				"signatures under verdicts: ledger/r-reviewer.ledger: verdict v-5 of L. Lead");
 		Cli.ok("verify", "--archive", archive);
@@ -116,20 +127,26 @@ class PeopleCommandTest {
 	void namesAListThatNoLeadHasSigned() throws IOException {
 		signAs("reviewer");
 		Files.createDirectories(archive.resolve("people"));
-		Files.writeString(archive.resolve("people/allowed_signers"), "R namespaces=\"git,cairnfield-people\" " + Files.readString(publicKey("lead")));
-		prints(Cli.ok("people", "--archive", archive).says("is not as a lead has signed it"), "the archive names nobody");
+		Files.writeString(archive.resolve("people/allowed_signers"),
+				"R namespaces=\"git,cairnfield-people\" " + Files.readString(publicKey("lead")));
+		prints(Cli.ok("people", "--archive", archive).says("is not as a lead has signed it"),
+				"the archive names nobody");
 		Cli.ok("rename", "--archive", archive, "--site", "Tide House", "--name", "Tide");
-		prints(Cli.run("verify", "--archive", archive, "--people").ended(ExitCode.NOT_SOUND), "the list of people: save point ", "the change does not count");
+		prints(Cli.run("verify", "--archive", archive, "--people").ended(ExitCode.NOT_SOUND),
+				"the list of people: save point ", "the change does not count");
 	}
 
 	@Test
 	void refusesWhatIsNoKeyAndOptionsThatDoNotGoTogether() throws IOException {
 		Cli.run("people", "--archive", archive, "--add", "R").ended(ExitCode.USAGE);
-		Cli.run("people", "--archive", archive, "--add", "R", "--key", publicKey("r"), "--remove", "R").ended(ExitCode.USAGE);
+		Cli.run("people", "--archive", archive, "--add", "R", "--key", publicKey("r"), "--remove", "R")
+				.ended(ExitCode.USAGE);
 		Cli.run("people", "--archive", archive, "--lead").ended(ExitCode.USAGE);
 		Cli.run("verify", "--people", archive).ended(ExitCode.USAGE);
 		signAs("lead");
-		Cli.run("people", "--archive", archive, "--add", "R", "--key", key("r")).ended(ExitCode.ARCHIVE).says("private key");
-		Cli.run("people", "--archive", archive, "--add", "R", "--key", folder.resolve("none")).ended(ExitCode.INPUT).says("none: no file with a public key");
+		Cli.run("people", "--archive", archive, "--add", "R", "--key", key("r")).ended(ExitCode.ARCHIVE)
+				.says("private key");
+		Cli.run("people", "--archive", archive, "--add", "R", "--key", folder.resolve("none")).ended(ExitCode.INPUT)
+				.says("none: no file with a public key");
 	}
 }

@@ -20,7 +20,8 @@ class PolicyCommandTest {
 	@BeforeEach
 	void takeIn() {
 		archive = folder.resolve("quay");
-		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("spring.csv"), TestSurveys.map(500)), "--archive", archive);
+		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("spring.csv"), TestSurveys.map(500)),
+				"--archive", archive);
 	}
 
 	private JsonObject policy(Object... options) {
@@ -65,15 +66,18 @@ class PolicyCommandTest {
 	/** Of the first proposal in a table. */
 	private static String band(Path table) {
 		Csv csv = Csv.of(table);
-		return IntStream.range(0, csv.size()).filter(row -> csv.text(row, "made").equals("yes")).mapToObj(row -> csv.text(row, "band")).findFirst()
+		return IntStream.range(0, csv.size()).filter(row -> csv.text(row, "made").equals("yes"))
+				.mapToObj(row -> csv.text(row, "band")).findFirst()
 				.orElseThrow();
 	}
 
 	@Test
 	void refusesWhatIsNoPolicy() {
 		Cli.run("policy", "-q", "--archive", archive, "--bands", "weak").ended(ExitCode.USAGE).says("a band is a name");
-		Cli.run("policy", "-q", "--archive", archive, "--second", "huge").ended(ExitCode.USAGE).says("there is no band 'huge'");
+		Cli.run("policy", "-q", "--archive", archive, "--second", "huge").ended(ExitCode.USAGE)
+				.says("there is no band 'huge'");
 		Cli.run("policy", "-q", "--archive", archive, "--audit-limit", 3).ended(ExitCode.USAGE).says("between 0 and 1");
-		Cli.run("policy", "-q", "--archive", archive, "--second", "fair", "--no-second").ended(ExitCode.USAGE).says("not both");
+		Cli.run("policy", "-q", "--archive", archive, "--second", "fair", "--no-second").ended(ExitCode.USAGE)
+				.says("not both");
 	}
 }

@@ -63,7 +63,8 @@ class ProposeCommandTest {
 				best.merge(label[other], Naive.pearson(d[sample], d[other]), Math::max);
 			}
 		}
-		List<Map.Entry<Integer, Double>> ranked = best.entrySet().stream().sorted(Map.Entry.<Integer, Double>comparingByValue().reversed())
+		List<Map.Entry<Integer, Double>> ranked = best.entrySet().stream()
+				.sorted(Map.Entry.<Integer, Double>comparingByValue().reversed())
 				.toList();
 		double strength = csv.number(row, "strength");
 		assertEquals(ranked.get(0).getValue(), strength, 1e-9);
@@ -123,13 +124,17 @@ class ProposeCommandTest {
 	void countsInJsonWhatTheFileLists() {
 		Path survey = survey();
 		Csv csv = propose(survey, "--epsilon", 110, "--threshold", 0.9);
-		JsonObject json = Cli.ok("propose", "--map", survey, "--epsilon", 110, "--min-pts", MIN_PTS, "--threshold", 0.9, "--json").json();
+		JsonObject json = Cli
+				.ok("propose", "--map", survey, "--epsilon", 110, "--min-pts", MIN_PTS, "--threshold", 0.9, "--json")
+				.json();
 		long made = csv.texts("cluster").stream().filter(c -> !c.isEmpty()).count();
 		assertEquals(made, json.getAsJsonObject("proposals").get("made").getAsLong());
 		assertEquals(csv.size() - made, json.getAsJsonObject("proposals").get("unplaced").getAsLong());
 		assertEquals(true, json.getAsJsonObject("proposals").get("gateReached").getAsBoolean());
-		assertEquals(csv.size() / (double) SAMPLES, json.getAsJsonObject("split").get("noiseShare").getAsDouble(), 1e-12);
-		String table = Cli.ok("propose", "--map", survey, "--epsilon", 110, "--min-pts", MIN_PTS, "--threshold", 0.9).out();
+		assertEquals(csv.size() / (double) SAMPLES, json.getAsJsonObject("split").get("noiseShare").getAsDouble(),
+				1e-12);
+		String table = Cli.ok("propose", "--map", survey, "--epsilon", 110, "--min-pts", MIN_PTS, "--threshold", 0.9)
+				.out();
 		assertTrue(table.contains(made + " made (r ≥ 0.9), " + (csv.size() - made) + " samples stay noise"), table);
 	}
 
@@ -140,7 +145,8 @@ class ProposeCommandTest {
 		int[] label = Naive.dbscan(d, 110, MIN_PTS).cluster();
 		long noise = Arrays.stream(label).filter(l -> l < 0).count();
 		Path file = folder.resolve("closed.csv");
-		Cli done = Cli.ok("propose", "--map", survey, "--epsilon", 110, "--min-pts", MIN_PTS, "--gate", 0.99, "--proposals", file);
+		Cli done = Cli.ok("propose", "--map", survey, "--epsilon", 110, "--min-pts", MIN_PTS, "--gate", 0.99,
+				"--proposals", file);
 		assertTrue(done.out().contains("below the gate of 99.0 %; " + noise + " samples stay noise"), done::toString);
 		Csv csv = Csv.of(file);
 		assertEquals(noise, csv.size());
@@ -157,7 +163,8 @@ class ProposeCommandTest {
 	}
 
 	private static int made(Path survey, double gate) {
-		return Cli.ok("propose", "--map", survey, "--epsilon", 110, "--min-pts", MIN_PTS, "--gate", gate, "--json").json()
+		return Cli.ok("propose", "--map", survey, "--epsilon", 110, "--min-pts", MIN_PTS, "--gate", gate, "--json")
+				.json()
 				.getAsJsonObject("proposals").get("made").getAsInt();
 	}
 

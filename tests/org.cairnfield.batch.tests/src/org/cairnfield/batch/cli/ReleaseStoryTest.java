@@ -40,9 +40,13 @@ class ReleaseStoryTest {
 		archive = folder.resolve("marrow-quay");
 		Cli.ok("intake", "-q", "--map", files(folder.resolve("surveys")), "--archive", archive);
 		Cli.ok("intake", "-q", "--map", files(folder.resolve("test")), "--test-survey", "--archive", archive);
-		Cli.ok("remedy", "-q", "--archive", archive, "--rule", "swapped-axes", "--rule", "wrong-floor", "--rule", "duplicate-survey", "--rule",
+		Cli.ok("remedy", "-q", "--archive", archive, "--rule", "swapped-axes", "--rule", "wrong-floor", "--rule",
+				"duplicate-survey", "--rule",
 				"hotspot", "--person", "A. Steward");
-		noise = Cli.ok("split", "--json", "-q", "--archive", archive, "--name", "all", "--epsilon", "163", "--min-pts", "3", "--search", "automatic").json()
+		noise = Cli
+				.ok("split", "--json", "-q", "--archive", archive, "--name", "all", "--epsilon", "163", "--min-pts",
+						"3", "--search", "automatic")
+				.json()
 				.getAsJsonArray("splits").get(0).getAsJsonObject().get("noise").getAsInt();
 		Cli.ok("propose", "-q", "--archive", archive);
 	}
@@ -66,7 +70,8 @@ class ReleaseStoryTest {
 	}
 
 	private JsonObject release(Object... more) {
-		List<Object> args = new ArrayList<>(List.of("release", "--json", "-q", "--archive", archive, "--person", "L. Lead"));
+		List<Object> args = new ArrayList<>(
+				List.of("release", "--json", "-q", "--archive", archive, "--person", "L. Lead"));
 		args.addAll(List.of(more));
 		return Cli.ok(args.toArray()).json();
 	}
@@ -84,12 +89,14 @@ class ReleaseStoryTest {
 		JsonObject first = release("--notes", "First map of the quay");
 		assertEquals("1.0.0", first.get("released").getAsString());
 		Cli.ok("remedy", "-q", "--archive", archive, "--rule", "level-out-of-range", "--person", "A. Steward");
-		Cli.run("release", "-q", "--archive", archive, "--override", "proposals-open=x").ended(ExitCode.USAGE).says("--person");
+		Cli.run("release", "-q", "--archive", archive, "--override", "proposals-open=x").ended(ExitCode.USAGE)
+				.says("--person");
 		JsonObject second = release("--override", "proposals-open=one level of one sample was corrected");
 		assertEquals("1.1.0", second.get("released").getAsString());
 		assertTrue(second.getAsJsonArray("changes").toString().contains("1 reading removed"), second::toString);
 		assertNotEquals(first.get("digest"), second.get("digest"));
-		assertTrue(Cli.ok("compare", "-q", "--archive", archive, "1.0.0", "1.1.0").out().strip().equals("1 reading removed"));
+		assertTrue(Cli.ok("compare", "-q", "--archive", archive, "1.0.0", "1.1.0").out().strip()
+				.equals("1 reading removed"));
 		String listed = Cli.ok("releases", "--archive", archive).out();
 		assertTrue(listed.contains("overridden by L. Lead: one level of one sample was corrected"), listed);
 
@@ -107,7 +114,8 @@ class ReleaseStoryTest {
 		Path out = folder.resolve("out");
 		Cli.ok("export", "-q", "--archive", archive, "--release", "1.0.0", "--format", "wide,long,pack", "--out", out);
 		byte[] sums = Files.readAllBytes(out.resolve("SHA256SUMS"));
-		Cli.ok("export", "-q", "--archive", archive, "--release", "1.2.0", "--format", "wide,pack", "--out", folder.resolve("other"));
+		Cli.ok("export", "-q", "--archive", archive, "--release", "1.2.0", "--format", "wide,pack", "--out",
+				folder.resolve("other"));
 		Cli.ok("export", "-q", "--archive", archive, "--release", "1.0.0", "--format", "wide,long,pack", "--out", out);
 		assertEquals(new String(sums, StandardCharsets.UTF_8), Files.readString(out.resolve("SHA256SUMS")));
 		Cli.ok("verify", out);
@@ -117,10 +125,12 @@ class ReleaseStoryTest {
 		bytes[bytes.length / 2] ^= 4;
 		Files.write(pack, bytes);
 		Cli.run("verify", out).ended(ExitCode.NOT_SOUND);
-		Cli.run("export", "-q", "--archive", archive, "--release", "1.0.0", "--format", "geojson", "--out", folder.resolve("geo")).ended(ExitCode.INPUT)
+		Cli.run("export", "-q", "--archive", archive, "--release", "1.0.0", "--format", "geojson", "--out",
+				folder.resolve("geo")).ended(ExitCode.INPUT)
 				.says("georeference");
 		Path key = Files.write(folder.resolve("key"), "0123456789abcdef".getBytes(StandardCharsets.US_ASCII));
-		Cli.ok("export", "-q", "--archive", archive, "--format", "wide", "--key-file", key, "--times", "none", "--out", folder.resolve("hidden"));
+		Cli.ok("export", "-q", "--archive", archive, "--format", "wide", "--key-file", key, "--times", "none", "--out",
+				folder.resolve("hidden"));
 		for (Path file : files(folder.resolve("hidden"))) {
 			String text = Files.readString(file);
 			assertFalse(text.contains("00:00:5E") || text.contains("0123456789abcdef"), file::toString);
@@ -128,7 +138,8 @@ class ReleaseStoryTest {
 		Path page = folder.resolve("report.html");
 		Cli.ok("report", "-q", "--archive", archive, "--release", "1.1.0", "--out", page);
 		String html = Files.readString(page);
-		for (String said : List.of("release 1.1.0", "signed by L. Lead", "copy of th-spring", Integer.toString(noise), "overridden by L. Lead",
+		for (String said : List.of("release 1.1.0", "signed by L. Lead", "copy of th-spring", Integer.toString(noise),
+				"overridden by L. Lead",
 				"1 reading removed", "not for safety of life", "<svg")) {
 			assertTrue(html.contains(said), said);
 		}
@@ -142,10 +153,12 @@ class ReleaseStoryTest {
 		Cli.run("verify", folder.resolve("gone.csv")).ended(ExitCode.NOT_SOUND);
 		Cli.run("release", "--archive", archive, "--version", "1.0").ended(ExitCode.USAGE).says("1.0");
 		Cli.run("release", "--archive", archive, "--sign").ended(ExitCode.USAGE).says("--version");
-		Cli.run("release", "--archive", archive, "--person", "L. Lead", "--override", "no-such=x").ended(ExitCode.USAGE).says("error-to-plain");
+		Cli.run("release", "--archive", archive, "--person", "L. Lead", "--override", "no-such=x").ended(ExitCode.USAGE)
+				.says("error-to-plain");
 		Cli.run("export", "--archive", archive, "--out", folder, "--kind", "both").ended(ExitCode.USAGE).says("both");
 		Cli.run("gate", "--archive", archive).ended(ExitCode.ARCHIVE);
-		for (List<Object> command : List.<List<Object>>of(List.of("gate"), List.of("release"), List.of("report", "--out", folder.resolve("r.html")),
+		for (List<Object> command : List.<List<Object>>of(List.of("gate"), List.of("release"),
+				List.of("report", "--out", folder.resolve("r.html")),
 				List.of("export", "--out", folder))) {
 			Cli.run(command, "--archive", archive, "--step-db", 0).ended(ExitCode.USAGE).says("steps of 1");
 		}

@@ -49,7 +49,8 @@ final class ReleasedArchive {
 	}
 
 	static Cli release(Path archive) {
-		return Cli.ok("release", "-q", "--json", "--archive", archive, "--person", "L. Lead", "--override", "error-to-plain=no test survey", "--override",
+		return Cli.ok("release", "-q", "--json", "--archive", archive, "--person", "L. Lead", "--override",
+				"error-to-plain=no test survey", "--override",
 				"floor-hit-rate=no test survey", "--override", "cost-to-plain=no test survey");
 	}
 
@@ -73,8 +74,9 @@ final class ReleasedArchive {
 
 	/** What plain Git says; skips the test where there is none. */
 	static String git(Path archive, String... arguments) {
-		List<String> command = new ArrayList<>(List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*",
-				"-c", "protocol.file.allow=always", "-C", archive.toString()));
+		List<String> command = new ArrayList<>(
+				List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*",
+						"-c", "protocol.file.allow=always", "-C", archive.toString()));
 		command.addAll(List.of(arguments));
 		ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
 		builder.environment().put("GIT_CONFIG_NOSYSTEM", "1");

@@ -89,7 +89,8 @@ class ReleasedMapsTest {
 		for (String[] names : new String[][] { { "plain", "plain" }, { "plain-3w", "plain-3w" }, { "split", "split" },
 				{ "split+approved", "split+proposals" }, { "released", "chosen" } }) {
 			for (String figure : List.of("meanErrorM", "p95M", "floorHitRate", "comparisonsPerQuery")) {
-				assertEquals(way(files, names[1]).get(figure), way(measured, names[0]).get(figure), set + ", " + names[0] + ", " + figure);
+				assertEquals(way(files, names[1]).get(figure), way(measured, names[0]).get(figure),
+						set + ", " + names[0] + ", " + figure);
 			}
 		}
 	}
@@ -122,10 +123,12 @@ class ReleasedMapsTest {
 		measured.getAsJsonArray("variants").forEach(each -> {
 			JsonObject way = each.getAsJsonObject();
 			row.put(way.get("name").getAsString(), String.format(Locale.ROOT, "%.3f m, %.3f of plain, %.1f %% compared",
-					way.get("meanErrorM").getAsDouble(), way.get("toPlain").getAsDouble(), 100 * way.get("comparisonShare").getAsDouble()));
+					way.get("meanErrorM").getAsDouble(), way.get("toPlain").getAsDouble(),
+					100 * way.get("comparisonShare").getAsDouble()));
 		});
-		System.out.println(set + ", " + measured.get("samples") + " samples, " + measured.get("testSamples") + " test samples, "
-				+ measured.get("approved") + " approved: " + row);
+		System.out.println(
+				set + ", " + measured.get("samples") + " samples, " + measured.get("testSamples") + " test samples, "
+						+ measured.get("approved") + " approved: " + row);
 	}
 
 	private static void packFindsTheSame(Path archive) throws IOException {
@@ -138,7 +141,8 @@ class ReleasedMapsTest {
 			assertTrue(test.size() > 0);
 			for (int s = 0; s < test.size(); s++) {
 				int first = test.firstReading(s);
-				long[] addresses = IntStream.range(0, test.heard(s)).mapToLong(i -> PackAddresses.of(test.accessPoints().get(test.accessPoint(first + i))))
+				long[] addresses = IntStream.range(0, test.heard(s))
+						.mapToLong(i -> PackAddresses.of(test.accessPoints().get(test.accessPoint(first + i))))
 						.toArray();
 				int[] levels = IntStream.range(0, test.heard(s)).map(i -> test.rssiDbm(first + i)).toArray();
 				PackReader.Position found = reader.locate(addresses, levels);
@@ -167,8 +171,10 @@ class ReleasedMapsTest {
 			List<String> columns = List.of(lines.get(0).split(","));
 			for (int i = 1; i < lines.size(); i++) {
 				String[] cells = lines.get(i).split(",", -1);
-				cells[columns.indexOf("x")] = String.format(Locale.ROOT, "%.4f", Double.parseDouble(cells[columns.indexOf("x")]) + 4.2e5);
-				cells[columns.indexOf("y")] = String.format(Locale.ROOT, "%.4f", Double.parseDouble(cells[columns.indexOf("y")]) + 4.86e6);
+				cells[columns.indexOf("x")] = String.format(Locale.ROOT, "%.4f",
+						Double.parseDouble(cells[columns.indexOf("x")]) + 4.2e5);
+				cells[columns.indexOf("y")] = String.format(Locale.ROOT, "%.4f",
+						Double.parseDouble(cells[columns.indexOf("y")]) + 4.86e6);
 				lines.set(i, String.join(",", cells));
 			}
 			Path folderOfMoved = Files.createDirectories(folder.resolve("moved"));
@@ -179,8 +185,10 @@ class ReleasedMapsTest {
 
 	@Test
 	void walkedFloorAndOffice() throws IOException {
-		double walked = chain("walked-floor", OpenSets.files("walked-floor", "01/trn"), OpenSets.files("walked-floor", "01/tst"));
-		double office = chain("office", OpenSets.files("grid-areas", "office_train"), OpenSets.files("grid-areas", "office_test"));
+		double walked = chain("walked-floor", OpenSets.files("walked-floor", "01/trn"),
+				OpenSets.files("walked-floor", "01/tst"));
+		double office = chain("office", OpenSets.files("grid-areas", "office_train"),
+				OpenSets.files("grid-areas", "office_test"));
 		assertTrue((walked + office) / 2 <= MOST_TO_WEIGHTED, "to three weighted: " + walked + ", " + office);
 	}
 
@@ -189,15 +197,18 @@ class ReleasedMapsTest {
 		assumeTrue(OpenSets.isSlowWanted(), "skipped: takes some minutes; set CAIRNFIELD_SLOW to run it");
 		List<Double> ratios = new ArrayList<>();
 		for (String area : List.of("office", "corridor", "lecture_theatre")) {
-			ratios.add(chain(area, OpenSets.files("grid-areas", area + "_train"), OpenSets.files("grid-areas", area + "_test")));
+			ratios.add(chain(area, OpenSets.files("grid-areas", area + "_train"),
+					OpenSets.files("grid-areas", area + "_test")));
 		}
-		ratios.add(chain("walked-floor", OpenSets.files("walked-floor", "01/trn"), OpenSets.files("walked-floor", "01/tst")));
+		ratios.add(chain("walked-floor", OpenSets.files("walked-floor", "01/trn"),
+				OpenSets.files("walked-floor", "01/tst")));
 		List<Path> map = new ArrayList<>();
 		for (String survey : List.of("2019-02-19", "2019-03-25", "2019-06-11")) {
 			map.addAll(OpenSets.files("twelve-surveys", survey));
 		}
 		ratios.add(chain("three of twelve surveys", map, OpenSets.files("twelve-surveys", "2019-07-03")));
-		ratios.add(chain("three-buildings", OpenSets.files("three-buildings", "Training"), OpenSets.files("three-buildings", "Testing")));
+		ratios.add(chain("three-buildings", OpenSets.files("three-buildings", "Training"),
+				OpenSets.files("three-buildings", "Testing")));
 		double mean = ratios.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
 		assertTrue(mean <= MOST_TO_WEIGHTED, "to three weighted: " + ratios);
 	}

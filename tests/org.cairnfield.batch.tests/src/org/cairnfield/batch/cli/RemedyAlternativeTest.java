@@ -26,14 +26,16 @@ class RemedyAlternativeTest {
 	void takeIn() {
 		StringBuilder rows = new StringBuilder("x,y,floor,building,A,B,C,D,E,F\n");
 		for (int i = 0; i < 40; i++) {
-			String scan = String.format(",2,0,Quay,%d,%d,%d,%d,%d,%d\n", -40 - i, -80 + i, -50 - i % 7, -60 - i % 11, -70 + i / 2, -55 - i % 5);
+			String scan = String.format(",2,0,Quay,%d,%d,%d,%d,%d,%d\n", -40 - i, -80 + i, -50 - i % 7, -60 - i % 11,
+					-70 + i / 2, -55 - i % 5);
 			rows.append(i).append(scan);
 			if (i % 4 == 0) {
 				rows.append(i).append(scan).append(i + 1).append(scan);
 			}
 		}
 		archive = folder.resolve("quay");
-		Cli.ok("intake", "-q", "--map", TestSurveys.text(folder.resolve("row.csv"), rows.toString()), "--archive", archive);
+		Cli.ok("intake", "-q", "--map", TestSurveys.text(folder.resolve("row.csv"), rows.toString()), "--archive",
+				archive);
 	}
 
 	private int left() {
@@ -49,7 +51,8 @@ class RemedyAlternativeTest {
 		JsonObject check = Cli.run("check", "--json", "-q", "--archive", archive, "--rule", RULE).json();
 		JsonArray names = check.getAsJsonArray("findings").get(0).getAsJsonObject().getAsJsonArray("alternatives");
 		assertEquals("[\"keep-first\",\"one-a-place\",\"average\"]", names.toString());
-		assertTrue(Cli.run("check", "-q", "--archive", archive, "--rule", RULE).out().contains("or --alternative one-a-place, average"));
+		assertTrue(Cli.run("check", "-q", "--archive", archive, "--rule", RULE).out()
+				.contains("or --alternative one-a-place, average"));
 	}
 
 	@Test
@@ -69,7 +72,9 @@ class RemedyAlternativeTest {
 		assertEquals(1, heldOut.stream().distinct().count(), remedy::toString);
 		assertEquals(1, savePoints());
 		String words = Cli.ok("remedy", "-q", "--archive", archive, "--dry-run", "--rule", RULE).out();
-		assertTrue(words.contains("  --alternative average (Average the scans of each place into one sample): Touches 40 samples"), words);
+		assertTrue(words.contains(
+				"  --alternative average (Average the scans of each place into one sample): Touches 40 samples"),
+				words);
 	}
 
 	@Test
@@ -85,17 +90,21 @@ class RemedyAlternativeTest {
 		assertEquals(2, savePoints());
 		Cli.ok("restore", "-q", "--archive", archive, "HEAD~1");
 		assertEquals(60, left());
-		JsonObject done = Cli.ok("remedy", "--json", "-q", "--archive", archive, "--rule", RULE, "--alternative", "average").json();
-		assertEquals("average", done.getAsJsonArray("remedies").get(0).getAsJsonObject().get("alternative").getAsString());
+		JsonObject done = Cli
+				.ok("remedy", "--json", "-q", "--archive", archive, "--rule", RULE, "--alternative", "average").json();
+		assertEquals("average",
+				done.getAsJsonArray("remedies").get(0).getAsJsonObject().get("alternative").getAsString());
 		assertEquals(40, left());
 	}
 
 	@Test
 	void refusesANameThatTheRulesDoNotHave() {
-		Cli.run("remedy", "-q", "--archive", archive, "--rule", RULE, "--alternative", "keep-last").ended(ExitCode.USAGE).says(RULE, "'keep-last'",
-				"keep-first, one-a-place, average");
-		Cli.run("remedy", "-q", "--archive", archive, "--rule", "wrong-floor", "--alternative", "average").ended(ExitCode.USAGE).says("wrong-floor",
-				"one remedy only");
+		Cli.run("remedy", "-q", "--archive", archive, "--rule", RULE, "--alternative", "keep-last")
+				.ended(ExitCode.USAGE).says(RULE, "'keep-last'",
+						"keep-first, one-a-place, average");
+		Cli.run("remedy", "-q", "--archive", archive, "--rule", "wrong-floor", "--alternative", "average")
+				.ended(ExitCode.USAGE).says("wrong-floor",
+						"one remedy only");
 		assertEquals(1, savePoints());
 	}
 }

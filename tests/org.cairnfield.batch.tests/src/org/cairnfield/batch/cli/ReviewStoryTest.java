@@ -35,18 +35,22 @@ class ReviewStoryTest {
 	@BeforeEach
 	void takeIn() {
 		archive = folder.resolve("quay");
-		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("spring.csv"), TestSurveys.map(500)), "--archive", archive);
-		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("visit.csv"), TestSurveys.visit(120)), "--archive", archive,
+		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("spring.csv"), TestSurveys.map(500)),
+				"--archive", archive);
+		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("visit.csv"), TestSurveys.visit(120)),
+				"--archive", archive,
 				"--test-survey");
 	}
 
 	private JsonObject split() {
-		return Cli.ok("split", "--json", "-q", "--archive", archive, "--name", "whole", "--epsilon", 90, "--min-pts", 4).json()
+		return Cli.ok("split", "--json", "-q", "--archive", archive, "--name", "whole", "--epsilon", 90, "--min-pts", 4)
+				.json()
 				.getAsJsonArray("splits").get(0).getAsJsonObject();
 	}
 
 	private JsonObject propose() {
-		return Cli.ok("propose", "--json", "-q", "--archive", archive, "--proposals", folder.resolve("evidence.csv")).json();
+		return Cli.ok("propose", "--json", "-q", "--archive", archive, "--proposals", folder.resolve("evidence.csv"))
+				.json();
 	}
 
 	private int savePoints() {
@@ -80,32 +84,41 @@ class ReviewStoryTest {
 	@Test
 	void splitsAnArchiveAsItsFilesWouldBe() {
 		JsonObject kept = split();
-		JsonObject files = Cli.ok("split", "--json", "-q", "--map", folder.resolve("spring.csv"), "--epsilon", 90, "--min-pts", 4).json()
+		JsonObject files = Cli
+				.ok("split", "--json", "-q", "--map", folder.resolve("spring.csv"), "--epsilon", 90, "--min-pts", 4)
+				.json()
 				.getAsJsonObject("split");
 		assertEquals(files.get("clusters"), kept.get("clusters"));
 		assertEquals(files.get("noiseShare"), kept.get("noiseShare"));
 		assertEquals(3, savePoints());
-		Cli.run("split", "-q", "--archive", archive, "--name", "whole", "--epsilon", 80, "--min-pts", 4).ended(ExitCode.ARCHIVE)
+		Cli.run("split", "-q", "--archive", archive, "--name", "whole", "--epsilon", 80, "--min-pts", 4)
+				.ended(ExitCode.ARCHIVE)
 				.says("already", "--name");
 		Cli.run("split", "-q", "--archive", archive).ended(ExitCode.USAGE).says("--name");
-		Cli.run("split", "-q", "--archive", archive, "--name", "x", "--scope", "hall").ended(ExitCode.USAGE).says("site/ID/LEVEL");
-		Cli.run("split", "-q", "--archive", archive, "--name", "x", "--scope", "site/hall").ended(ExitCode.NOT_ENOUGH).says("no site 'hall'");
+		Cli.run("split", "-q", "--archive", archive, "--name", "x", "--scope", "hall").ended(ExitCode.USAGE)
+				.says("site/ID/LEVEL");
+		Cli.run("split", "-q", "--archive", archive, "--name", "x", "--scope", "site/hall").ended(ExitCode.NOT_ENOUGH)
+				.says("no site 'hall'");
 	}
 
 	@Test
 	void proposesAndMeasuresWithTheFiguresOfTheServices() throws Exception {
 		split();
 		JsonObject proposed = propose();
-		JsonObject files = Cli.ok("propose", "--json", "-q", "--map", folder.resolve("spring.csv"), "--epsilon", 90, "--min-pts", 4).json()
+		JsonObject files = Cli
+				.ok("propose", "--json", "-q", "--map", folder.resolve("spring.csv"), "--epsilon", 90, "--min-pts", 4)
+				.json()
 				.getAsJsonObject("proposals");
 		assertEquals(files.get("made"), proposed.get("made"));
 		assertEquals(files.get("unplaced"), proposed.get("unplaced"));
 		int made = proposed.get("made").getAsInt();
 		Csv evidence = Csv.of(folder.resolve("evidence.csv"));
-		assertEquals(made, java.util.stream.IntStream.range(0, evidence.size()).filter(row -> evidence.text(row, "made").equals("yes")).count());
+		assertEquals(made, java.util.stream.IntStream.range(0, evidence.size())
+				.filter(row -> evidence.text(row, "made").equals("yes")).count());
 		Path table = export();
 		assertEquals(made, decide(table));
-		JsonObject taken = Cli.ok("verdicts", "--json", "-q", "--archive", archive, "--import", table, "--person", "M.Q.").json();
+		JsonObject taken = Cli
+				.ok("verdicts", "--json", "-q", "--archive", archive, "--import", table, "--person", "M.Q.").json();
 		assertEquals(made, taken.get("taken").getAsInt());
 		assertEquals(0, taken.get("open").getAsInt());
 		assertEquals(5, savePoints());
@@ -113,8 +126,11 @@ class ReviewStoryTest {
 		try (OpenArchive open = new ArchiveStore().open(archive, Mode.READ)) {
 			Split kept = open.archive().getSplits().get(0);
 			ReleasedMap released = ReleasedMap.within(open.archive(), kept, ReviewPolicy.USUAL);
-			Measures service = Measures.of(released, ArchiveMap.of(open.archive(), kept.getScope(), SurveyKind.TEST).map(), PackRequest.USUAL, Workers.inline());
-			assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"), service.ways().stream().map(Way::name).toList());
+			Measures service = Measures.of(released,
+					ArchiveMap.of(open.archive(), kept.getScope(), SurveyKind.TEST).map(), PackRequest.USUAL,
+					Workers.inline());
+			assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"),
+					service.ways().stream().map(Way::name).toList());
 			for (int i = 0; i < service.ways().size(); i++) {
 				JsonObject variant = measured.getAsJsonArray("variants").get(i).getAsJsonObject();
 				assertEquals(service.ways().get(i).name(), variant.get("name").getAsString());
@@ -142,7 +158,9 @@ class ReviewStoryTest {
 				String decision = decisions[rows.size()];
 				cells[columns.indexOf("decision")] = decision;
 				cells[columns.indexOf("reason")] = "far";
-				cells[columns.indexOf("home")] = decision.equals("move") ? cells[columns.indexOf("cluster")].equals("0") ? "1" : "0" : "";
+				cells[columns.indexOf("home")] = decision.equals("move")
+						? cells[columns.indexOf("cluster")].equals("0") ? "1" : "0"
+						: "";
 				rows.add(String.join(",", cells));
 			}
 		}
@@ -170,7 +188,8 @@ class ReviewStoryTest {
 		Path table = export();
 		decide(table);
 		Files.writeString(table, Files.readString(table).replaceFirst(",approve,", ",perhaps,"));
-		Cli.run("verdicts", "-q", "--archive", archive, "--import", table).ended(ExitCode.INPUT).says("verdicts.csv, line ",
+		Cli.run("verdicts", "-q", "--archive", archive, "--import", table).ended(ExitCode.INPUT).says(
+				"verdicts.csv, line ",
 				"'perhaps' is no decision", "nothing was taken in");
 		assertEquals(4, savePoints());
 	}
@@ -185,7 +204,9 @@ class ReviewStoryTest {
 		Cli.ok("split", "-q", "--archive", archive, "--name", "again", "--epsilon", 90, "--min-pts", 4);
 		Cli.ok("propose", "-q", "--archive", archive, "--split", "again");
 		Cli.run("verdicts", "-q", "--archive", archive).ended(ExitCode.ARCHIVE).says("--split", "again", "whole");
-		JsonObject carried = Cli.ok("verdicts", "--json", "-q", "--archive", archive, "--split", "again", "--carry-from", "whole").json();
+		JsonObject carried = Cli
+				.ok("verdicts", "--json", "-q", "--archive", archive, "--split", "again", "--carry-from", "whole")
+				.json();
 		assertEquals(decided, carried.get("carried").getAsInt());
 		assertEquals(0, carried.getAsJsonArray("left").size());
 		assertEquals(0, carried.get("open").getAsInt());
@@ -193,8 +214,10 @@ class ReviewStoryTest {
 
 	@Test
 	void splitsFloorByFloor() {
-		JsonObject all = Cli.ok("split", "--json", "-q", "--archive", archive, "--name", "floors", "--per-floor", "--epsilon", 90,
-				"--min-pts", 4, "--labels", folder.resolve("labels.csv")).json();
+		JsonObject all = Cli
+				.ok("split", "--json", "-q", "--archive", archive, "--name", "floors", "--per-floor", "--epsilon", 90,
+						"--min-pts", 4, "--labels", folder.resolve("labels.csv"))
+				.json();
 		assertTrue(all.getAsJsonArray("splits").size() > 1);
 		assertEquals(500, Csv.of(folder.resolve("labels.csv")).size());
 	}
@@ -204,7 +227,8 @@ class ReviewStoryTest {
 		Path bare = folder.resolve("bare");
 		Cli.ok("intake", "-q", "--map", folder.resolve("spring.csv"), "--archive", bare);
 		Cli.run("measure", "-q", "--archive", bare).ended(ExitCode.NOT_ENOUGH).says("no test survey");
-		Cli.run("measure", "-q", "--archive", bare, "--split", "x").ended(ExitCode.ARCHIVE).says("no split 'x'", "split --archive");
+		Cli.run("measure", "-q", "--archive", bare, "--split", "x").ended(ExitCode.ARCHIVE).says("no split 'x'",
+				"split --archive");
 		Cli.ok("split", "-q", "--archive", bare, "--name", "whole", "--epsilon", 90, "--min-pts", 4);
 		Cli.run("measure", "-q", "--archive", bare).ended(ExitCode.NOT_ENOUGH).says("no test survey");
 	}

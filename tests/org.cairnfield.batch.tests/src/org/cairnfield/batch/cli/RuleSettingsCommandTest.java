@@ -38,7 +38,7 @@ class RuleSettingsCommandTest {
 
 	private static JsonObject check(Object... options) {
 		Object[] all = new Object[options.length + 5];
-		System.arraycopy(new Object[] {"check", "-q", "--json", "--archive", archive}, 0, all, 0, 5);
+		System.arraycopy(new Object[] { "check", "-q", "--json", "--archive", archive }, 0, all, 0, 5);
 		System.arraycopy(options, 0, all, 5, options.length);
 		return Cli.run(all).json();
 	}
@@ -66,23 +66,31 @@ class RuleSettingsCommandTest {
 	@Test
 	void keepsANumberForEveryCommandUntilItIsSetBack() {
 		assertEquals(0, of(check(), "few-readings"));
-		prints(Cli.ok("rules", "-q", "--archive", archive, "--set", FEWEST + "=6", "--reason", "devices of one kind hear six", "--note", "agreed in May"),
-				"rule settings changed: " + FEWEST + " = 6", FEWEST + " = 6, usually 3 (kept with the archive: devices of one kind hear six)");
+		prints(Cli.ok("rules", "-q", "--archive", archive, "--set", FEWEST + "=6", "--reason",
+				"devices of one kind hear six", "--note", "agreed in May"),
+				"rule settings changed: " + FEWEST + " = 6",
+				FEWEST + " = 6, usually 3 (kept with the archive: devices of one kind hear six)");
 		JsonObject checked = check();
 		assertTrue(of(checked, "few-readings") > 0, checked::toString);
 		JsonObject setting = checked.getAsJsonArray("settings").get(0).getAsJsonObject();
-		assertEquals("few-readings fewest-readings 6.0 3.0 archive", String.join(" ", setting.get("rule").getAsString(), setting.get("parameter").getAsString(),
-				setting.get("value").getAsString(), setting.get("usual").getAsString(), setting.get("from").getAsString()));
+		assertEquals("few-readings fewest-readings 6.0 3.0 archive",
+				String.join(" ", setting.get("rule").getAsString(), setting.get("parameter").getAsString(),
+						setting.get("value").getAsString(), setting.get("usual").getAsString(),
+						setting.get("from").getAsString()));
 		prints(Cli.run("check", "-q", "--archive", archive), "rule setting " + FEWEST + " = 6");
-		prints(Cli.run("remedy", "-q", "--archive", archive, "--rule", "few-readings", "--dry-run"), "rule setting " + FEWEST + " = 6");
+		prints(Cli.run("remedy", "-q", "--archive", archive, "--rule", "few-readings", "--dry-run"),
+				"rule setting " + FEWEST + " = 6");
 
 		assertEquals(0, of(check("--set", FEWEST + "=3"), "few-readings"), "the command line wins");
-		assertEquals("command line", check("--set", FEWEST + "=4").getAsJsonArray("settings").get(0).getAsJsonObject().get("from").getAsString());
+		assertEquals("command line", check("--set", FEWEST + "=4").getAsJsonArray("settings").get(0).getAsJsonObject()
+				.get("from").getAsString());
 		assertTrue(of(check(), "few-readings") > 0, "and is forgotten");
 
 		prints(Cli.run("gate", "--archive", archive), "findings-error");
-		assertTrue(Cli.run("gate", "--json", "--archive", archive).json().toString().contains(FEWEST + " = 6, usually 3"));
-		prints(Cli.ok("rules", "-q", "--archive", archive, "--reset", "few-readings"), FEWEST + " as usual again", "every rule is as usual");
+		assertTrue(
+				Cli.run("gate", "--json", "--archive", archive).json().toString().contains(FEWEST + " = 6, usually 3"));
+		prints(Cli.ok("rules", "-q", "--archive", archive, "--reset", "few-readings"), FEWEST + " as usual again",
+				"every rule is as usual");
 		assertEquals(0, of(check(), "few-readings"));
 		prints(Cli.ok("rules", "-q", "--archive", archive, "--reset", "few-readings"), "nothing changed");
 	}
@@ -91,8 +99,10 @@ class RuleSettingsCommandTest {
 	void doesNotAskARuleThatIsOffUnlessItIsNamed() {
 		Cli.ok("rules", "-q", "--archive", archive, "--off", "coverage-gap", "--reason", "an open square");
 		assertEquals(0, of(check(), "coverage-gap"));
-		assertTrue(Cli.run("check", "-q", "--archive", archive).out().contains("rule setting coverage-gap is not asked (kept with the archive: an open square)"));
-		assertTrue(check("--rule", "coverage-gap").getAsJsonArray("settings").get(0).getAsJsonObject().get("asked").getAsBoolean());
+		assertTrue(Cli.run("check", "-q", "--archive", archive).out()
+				.contains("rule setting coverage-gap is not asked (kept with the archive: an open square)"));
+		assertTrue(check("--rule", "coverage-gap").getAsJsonArray("settings").get(0).getAsJsonObject().get("asked")
+				.getAsBoolean());
 		prints(Cli.run("check", "-q", "--archive", archive, "--rule", "coverage-gap"),
 				"coverage-gap is asked for this once; the archive does not ask it: an open square");
 		JsonArray settings = Cli.ok("rules", "-q", "--json", "--archive", archive).json().getAsJsonArray("settings");
@@ -108,25 +118,33 @@ class RuleSettingsCommandTest {
 				overrides.addAll(List.of("--override", gate.getAsJsonObject().get("gate").getAsString() + "=a trial"));
 			}
 		}
-		Cli.ok("release", "-q", "--archive", archive, "--prepare", "--version", "1.0.0", "--person", "L. Lead", overrides);
+		Cli.ok("release", "-q", "--archive", archive, "--prepare", "--version", "1.0.0", "--person", "L. Lead",
+				overrides);
 		String words = "coverage-gap is not asked (kept with the archive: an open square)";
-		JsonObject manifest = JsonParser.parseString(Files.readString(archive.resolve("releases/1.0.0.json"))).getAsJsonObject();
+		JsonObject manifest = JsonParser.parseString(Files.readString(archive.resolve("releases/1.0.0.json")))
+				.getAsJsonObject();
 		assertEquals(words, manifest.getAsJsonArray("rules").get(0).getAsString());
 		Cli.ok("report", "-q", "--archive", archive, "--out", folder.resolve("report.html"));
 		assertTrue(Files.readString(folder.resolve("report.html")).contains(words));
 		reset();
-		Cli.run("release", "-q", "--archive", archive, "--sign", "--version", "1.0.0", "--person", "S. Second").says("the content is not what L. Lead prepared");
+		Cli.run("release", "-q", "--archive", archive, "--sign", "--version", "1.0.0", "--person", "S. Second")
+				.says("the content is not what L. Lead prepared");
 	}
 
 	@Test
 	void refusesWhatIsWrongAndChangesNothing() {
 		Cli.run("rules", "--set", FEWEST + "=4").ended(ExitCode.USAGE).says("--archive");
 		Cli.run("rules", "--archive", archive, "--set", FEWEST).ended(ExitCode.USAGE).says("RULE.NUMBER=VALUE");
-		Cli.run("rules", "--archive", archive, "--set", FEWEST + "=many").ended(ExitCode.USAGE).says("'many' is no number");
-		Cli.run("rules", "--archive", archive, "--set", FEWEST + "=4", "--set", "jump.fastest=500").ended(ExitCode.USAGE).says("fastest must be within 0.5 … 20 m/s");
-		Cli.run("rules", "--archive", archive, "--set", "few-readings.most=4").ended(ExitCode.USAGE).says("fewest-readings");
-		Cli.run("rules", "--archive", archive, "--off", "jump").ended(ExitCode.USAGE).says("say why jump is not to be asked");
-		Cli.run("rules", "--archive", archive, "--off", "no-such-rule", "--reason", "x").ended(ExitCode.USAGE).says("no rule no-such-rule");
+		Cli.run("rules", "--archive", archive, "--set", FEWEST + "=many").ended(ExitCode.USAGE)
+				.says("'many' is no number");
+		Cli.run("rules", "--archive", archive, "--set", FEWEST + "=4", "--set", "jump.fastest=500")
+				.ended(ExitCode.USAGE).says("fastest must be within 0.5 … 20 m/s");
+		Cli.run("rules", "--archive", archive, "--set", "few-readings.most=4").ended(ExitCode.USAGE)
+				.says("fewest-readings");
+		Cli.run("rules", "--archive", archive, "--off", "jump").ended(ExitCode.USAGE)
+				.says("say why jump is not to be asked");
+		Cli.run("rules", "--archive", archive, "--off", "no-such-rule", "--reason", "x").ended(ExitCode.USAGE)
+				.says("no rule no-such-rule");
 		Cli.run("rules", "--archive", archive, "--reset", "jump.slowest").ended(ExitCode.USAGE).says("fastest");
 		Cli.run("check", "--archive", archive, "--set", FEWEST + "=-1").ended(ExitCode.USAGE).says("must be within");
 		prints(Cli.ok("rules", "-q", "--archive", archive), "every rule is as usual");
@@ -147,9 +165,12 @@ class RuleSettingsCommandTest {
 		result.says("rule-of-tomorrow.steepness", "does not know what that means");
 		assertFalse(result.err().contains("\u001b[31m") || result.err().contains("\u202e"), result::err);
 		Cli.ok("rules", "-q", "--archive", other, "--set", FEWEST + "=4");
-		assertEquals(2, Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settingProblems").size()
-				+ Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settings").size());
-		prints(Cli.ok("rules", "-q", "--archive", other, "--reset", "rule-of-tomorrow.steepness"), "rule-of-tomorrow.steepness as usual again");
-		assertEquals(0, Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settingProblems").size());
+		assertEquals(2,
+				Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settingProblems").size()
+						+ Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settings").size());
+		prints(Cli.ok("rules", "-q", "--archive", other, "--reset", "rule-of-tomorrow.steepness"),
+				"rule-of-tomorrow.steepness as usual again");
+		assertEquals(0,
+				Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settingProblems").size());
 	}
 }

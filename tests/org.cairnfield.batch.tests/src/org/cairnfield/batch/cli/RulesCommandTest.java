@@ -24,7 +24,8 @@ class RulesCommandTest {
 	void listsOneAsJson() {
 		JsonObject json = Cli.ok("rules", "--json", "--rule", "level-out-of-range").json();
 		assertEquals(1, json.getAsJsonArray("rules").size());
-		JsonObject highest = json.getAsJsonArray("rules").get(0).getAsJsonObject().getAsJsonArray("thresholds").get(0).getAsJsonObject();
+		JsonObject highest = json.getAsJsonArray("rules").get(0).getAsJsonObject().getAsJsonArray("thresholds").get(0)
+				.getAsJsonObject();
 		assertEquals(-25, highest.get("value").getAsDouble());
 		assertEquals("dBm", highest.get("unit").getAsString());
 		assertEquals("standard", highest.get("basis").getAsString());

@@ -124,9 +124,12 @@ class RunCommandTest {
 		JsonObject json = JsonParser.parseString(Files.readString(out.resolve("run.json"))).getAsJsonObject();
 		for (JsonElement each : json.getAsJsonArray("variants")) {
 			JsonObject v = each.getAsJsonObject();
-			String line = done.out().lines().dropWhile(l -> !l.startsWith("matching")).filter(l -> l.startsWith(v.get("name").getAsString() + " ")).findFirst().orElseThrow();
-			String figures = String.format(Locale.ROOT, "%.3f %.3f … %.3f %.3f %.3f %.3f %.3f %.3f %.1f %% %.1f %% %.1f %.3f",
-					v.get("meanErrorM").getAsDouble(), v.get("meanLowM").getAsDouble(), v.get("meanHighM").getAsDouble(),
+			String line = done.out().lines().dropWhile(l -> !l.startsWith("matching"))
+					.filter(l -> l.startsWith(v.get("name").getAsString() + " ")).findFirst().orElseThrow();
+			String figures = String.format(Locale.ROOT,
+					"%.3f %.3f … %.3f %.3f %.3f %.3f %.3f %.3f %.1f %% %.1f %% %.1f %.3f",
+					v.get("meanErrorM").getAsDouble(), v.get("meanLowM").getAsDouble(),
+					v.get("meanHighM").getAsDouble(),
 					v.get("medianErrorM").getAsDouble(), v.get("rmseM").getAsDouble(), v.get("p75M").getAsDouble(),
 					v.get("p90M").getAsDouble(), v.get("p95M").getAsDouble(), 100 * v.get("floorHitRate").getAsDouble(),
 					100 * v.get("siteHitRate").getAsDouble(), v.get("comparisonsPerQuery").getAsDouble(),
@@ -134,8 +137,9 @@ class RunCommandTest {
 			assertEquals(v.get("name").getAsString() + " " + figures, line.replaceAll("\\s+", " "));
 		}
 		try (Stream<Path> files = Files.list(out)) {
-			assertEquals(Set.of("run.json", "split-map.csv", "proposals.csv", "measures.csv", "choice.csv", "k-distance.svg",
-					"cluster-sizes.svg", "error-distribution.svg"),
+			assertEquals(
+					Set.of("run.json", "split-map.csv", "proposals.csv", "measures.csv", "choice.csv", "k-distance.svg",
+							"cluster-sizes.svg", "error-distribution.svg"),
 					Set.copyOf(files.map(f -> f.getFileName().toString()).toList()));
 		}
 		assertTrue(done.out().contains("written to " + out + ": run.json, split-map.csv"), done::toString);
@@ -173,7 +177,8 @@ class RunCommandTest {
 		String text = new String(bytes, java.nio.charset.StandardCharsets.UTF_8);
 		if (name.equals("run.json")) {
 			JsonObject json = JsonParser.parseString(text).getAsJsonObject();
-			json.getAsJsonArray("variants").forEach(v -> assertTrue(v.getAsJsonObject().remove("matchTimeRatio").getAsDouble() > 0));
+			json.getAsJsonArray("variants")
+					.forEach(v -> assertTrue(v.getAsJsonObject().remove("matchTimeRatio").getAsDouble() > 0));
 			return json.toString();
 		}
 		List<String> header = List.of(text.lines().findFirst().orElseThrow().split(","));
@@ -203,13 +208,15 @@ class RunCommandTest {
 				.says(visit, "there is a file of the name", "Name a folder");
 		assertEquals("", done.out());
 		assertFalse(done.err().contains("choosing"), done::toString);
-		Cli.run("run", "--map", survey, "--out", visit.resolve("sub")).ended(ExitCode.INPUT).says(visit.resolve("sub"), visit);
+		Cli.run("run", "--map", survey, "--out", visit.resolve("sub")).ended(ExitCode.INPUT).says(visit.resolve("sub"),
+				visit);
 	}
 
 	@Test
 	void quotesWhatEachMapHearsWhereMapAndTestShareNoAccessPoint() throws IOException {
 		Path foreign = folder.resolve("foreign.csv");
-		Files.writeString(foreign, "x,y,floor,building,HARBOUR-1,HARBOUR-2,HARBOUR-3\n1,2,0,Quay,-50,-60,-70\n2,2,0,Quay,-51,-62,-71\n");
+		Files.writeString(foreign,
+				"x,y,floor,building,HARBOUR-1,HARBOUR-2,HARBOUR-3\n1,2,0,Quay,-50,-60,-70\n2,2,0,Quay,-51,-62,-71\n");
 		Cli.run("run", "--map", survey, "--test", foreign, "--out", folder.resolve("out")).ended(ExitCode.NOT_ENOUGH)
 				.says("no access point in common", "HARBOUR-1");
 	}
@@ -217,12 +224,14 @@ class RunCommandTest {
 	@Test
 	void worksWhereAllIsNoiseAndWhereNothingIs() {
 		for (double epsilon : new double[] { 0.001, 1e9 }) {
-			JsonObject json = run(folder.resolve("out"), "--test", visit, "--epsilon", epsilon, "--min-pts", 3, "--json").json();
+			JsonObject json = run(folder.resolve("out"), "--test", visit, "--epsilon", epsilon, "--min-pts", 3,
+					"--json").json();
 			JsonObject split = json.getAsJsonArray("variants").get(2).getAsJsonObject();
 			boolean nothing = epsilon < 1;
 			assertEquals(nothing ? 0 : 1, json.getAsJsonObject("split").get("clusters").getAsInt());
 			assertEquals(nothing, split.get("meanErrorM").isJsonNull(), json::toString);
-			assertFalse(json.getAsJsonArray("variants").get(4).getAsJsonObject().get("meanErrorM").isJsonNull(), json::toString);
+			assertFalse(json.getAsJsonArray("variants").get(4).getAsJsonObject().get("meanErrorM").isJsonNull(),
+					json::toString);
 		}
 	}
 }

@@ -23,7 +23,8 @@ class SetCommandTest {
 	@BeforeEach
 	void makeAnArchive() throws IOException {
 		archive = folder.resolve("archive");
-		Cli.ok("intake", "-q", "--map", TestSurveys.wide(folder.resolve("survey.csv"), TestSurveys.map(60), "S"), "--archive", archive);
+		Cli.ok("intake", "-q", "--map", TestSurveys.wide(folder.resolve("survey.csv"), TestSurveys.map(60), "S"),
+				"--archive", archive);
 		try (OpenArchive open = new ArchiveStore().open(archive, Mode.READ)) {
 			site = open.archive().getSites().get(0).getId();
 		}
@@ -43,7 +44,8 @@ class SetCommandTest {
 		Cli.ok("set", "-q", "--archive", archive, "site:" + site, "name=Tide House", "georeference=52.5 -3.25 10");
 		assertEquals(before + 1, savePoints());
 		assertEquals("52.5 -3.25 10.0", values("site:Tide House").get("georeference").getAsString());
-		Cli.ok("set", "-q", "--archive", archive, "floor:Tide House/0", "height-metres=3.2", "outline=0,0 400,0 400,300 0,300");
+		Cli.ok("set", "-q", "--archive", archive, "floor:Tide House/0", "height-metres=3.2",
+				"outline=0,0 400,0 400,300 0,300");
 		assertEquals("3.2", values("floor:" + site + "/0").get("height-metres").getAsString());
 		Cli.ok("set", "-q", "--archive", archive, "floor:Tide House/0", "height-metres=");
 		assertTrue(values("floor:" + site + "/0").get("height-metres").isJsonNull());
@@ -61,7 +63,8 @@ class SetCommandTest {
 		}
 		Cli.ok("set", "-q", "--archive", archive, accessPoint, "place=" + site + "/0 12.5,3");
 		assertEquals(site + "/0 12.5,3.0", values(accessPoint).get("place").getAsString());
-		Cli.run("set", "--archive", archive, accessPoint, "place=" + site + "/9 12.5,3").ended(ExitCode.USAGE).says("has a floor 9");
+		Cli.run("set", "--archive", archive, accessPoint, "place=" + site + "/9 12.5,3").ended(ExitCode.USAGE)
+				.says("has a floor 9");
 		Cli.ok("set", "-q", "--archive", archive, accessPoint, "place=");
 		assertTrue(values(accessPoint).get("place").isJsonNull());
 	}
@@ -79,8 +82,10 @@ class SetCommandTest {
 	@Test
 	void refusesAndChangesNothing() {
 		int before = savePoints();
-		Cli.run("set", "--archive", archive, "site:" + site, "name=Tide House", "georeference=north").ended(ExitCode.USAGE).says("nothing was changed");
-		Cli.run("set", "--archive", archive, "floor:" + site + "/0", "outline=0,0 9,7 9,0 0,4").ended(ExitCode.USAGE).says("crosses or touches itself")
+		Cli.run("set", "--archive", archive, "site:" + site, "name=Tide House", "georeference=north")
+				.ended(ExitCode.USAGE).says("nothing was changed");
+		Cli.run("set", "--archive", archive, "floor:" + site + "/0", "outline=0,0 9,7 9,0 0,4").ended(ExitCode.USAGE)
+				.says("crosses or touches itself")
 				.says("nothing was changed");
 		Cli.run("set", "--archive", archive, "site:" + site, "colour=red").ended(ExitCode.USAGE).says("map-from");
 		Cli.run("set", "--archive", archive, "site:" + site, "name").ended(ExitCode.USAGE).says("NAME=TEXT");

@@ -75,7 +75,8 @@ class SimulateCommandTest {
 	@Test
 	void plantsNothingInCleanSurveys() throws IOException {
 		assertEquals(0, Cli.ok("simulate", "--out", folder, "--clean", "--json").json().get("faults").getAsInt());
-		assertEquals(List.of("kind,survey,sample,access_point,detail"), Files.readAllLines(folder.resolve("truth.csv")));
+		assertEquals(List.of("kind,survey,sample,access_point,detail"),
+				Files.readAllLines(folder.resolve("truth.csv")));
 	}
 
 	@Test

@@ -70,10 +70,13 @@ class SiteNamesTest {
 		Path out = folder.resolve("out");
 		Cli.ok("export", "-q", "--archive", archive, "--format", "geojson,wide", "--out", out);
 		Set<String> placed = new HashSet<>();
-		for (JsonElement feature : JsonParser.parseString(Files.readString(out.resolve("archive.geojson"))).getAsJsonObject().getAsJsonArray("features")) {
+		for (JsonElement feature : JsonParser.parseString(Files.readString(out.resolve("archive.geojson")))
+				.getAsJsonObject().getAsJsonArray("features")) {
 			if (feature.getAsJsonObject().getAsJsonObject("geometry").get("type").getAsString().equals("Point")) {
-				long latitude = Math.round(feature.getAsJsonObject().getAsJsonObject("geometry").getAsJsonArray("coordinates").get(1).getAsDouble());
-				placed.add(feature.getAsJsonObject().getAsJsonObject("properties").get("site").getAsString() + " " + latitude);
+				long latitude = Math.round(feature.getAsJsonObject().getAsJsonObject("geometry")
+						.getAsJsonArray("coordinates").get(1).getAsDouble());
+				placed.add(feature.getAsJsonObject().getAsJsonObject("properties").get("site").getAsString() + " "
+						+ latitude);
 			}
 		}
 		assertEquals(Set.of(name + " (" + ids.get(0) + ") 10", name + " (" + ids.get(1) + ") 40"), placed);
@@ -82,11 +85,15 @@ class SiteNamesTest {
 	@Test
 	void opensWithANoteAndIsMendedByAnotherName() throws IOException {
 		change(sites -> sites.get(1).setName(name));
-		Cli.run("check", "--archive", archive).says("note: sites " + ids.get(0) + ", " + ids.get(1) + " have the same name");
+		Cli.run("check", "--archive", archive)
+				.says("note: sites " + ids.get(0) + ", " + ids.get(1) + " have the same name");
 		Path more = TestSurveys.wide(folder.resolve("more.csv"), TestSurveys.map(40), "M");
-		Cli.run("intake", "-q", "--map", more, "--archive", archive).ended(ExitCode.NOT_ENOUGH).says("several sites", name + " (" + ids.get(0) + ")");
-		Cli.run("rename", "-q", "--archive", archive, "--site", name, "--name", "Elsewhere").ended(ExitCode.ARCHIVE).says(ids.get(1));
-		Cli.run("rename", "-q", "--archive", archive, "--site", ids.get(1), "--name", name).ended(ExitCode.ARCHIVE).says(ids.get(0));
+		Cli.run("intake", "-q", "--map", more, "--archive", archive).ended(ExitCode.NOT_ENOUGH).says("several sites",
+				name + " (" + ids.get(0) + ")");
+		Cli.run("rename", "-q", "--archive", archive, "--site", name, "--name", "Elsewhere").ended(ExitCode.ARCHIVE)
+				.says(ids.get(1));
+		Cli.run("rename", "-q", "--archive", archive, "--site", ids.get(1), "--name", name).ended(ExitCode.ARCHIVE)
+				.says(ids.get(0));
 		Cli.ok("rename", "-q", "--archive", archive, "--site", ids.get(1), "--name", "Elsewhere");
 		assertFalse(Cli.run("check", "--archive", archive).err().contains("have the same name"));
 		locate(name, 10).ended(ExitCode.OK);
@@ -99,12 +106,15 @@ class SiteNamesTest {
 		TestSurveys.wide(other, TestSurveys.map(40), "M");
 		Cli.ok("intake", "-q", "--map", other, "--archive", archive);
 		Set<String> names = new HashSet<>();
-		change(sites -> sites.forEach(site -> site.getSurveys().forEach(each -> assertTrue(names.add(site.getId() + "/" + each.getName())))));
+		change(sites -> sites.forEach(
+				site -> site.getSurveys().forEach(each -> assertTrue(names.add(site.getId() + "/" + each.getName())))));
 		assertTrue(names.containsAll(Set.of(ids.get(0) + "/survey", ids.get(0) + "/survey (2)")), names::toString);
 		assertFalse(Cli.run("check", "--archive", archive).err().contains("have the same name"));
 		String id = surveysNamed("survey").get(0);
-		Cli.run("rename", "-q", "--archive", archive, "--survey", id, "--name", "survey (2)").ended(ExitCode.ARCHIVE).says("already");
-		Cli.run("rename", "-q", "--archive", archive, "--survey", "survey", "--name", "Spring").ended(ExitCode.ARCHIVE).says("2 surveys have");
+		Cli.run("rename", "-q", "--archive", archive, "--survey", id, "--name", "survey (2)").ended(ExitCode.ARCHIVE)
+				.says("already");
+		Cli.run("rename", "-q", "--archive", archive, "--survey", "survey", "--name", "Spring").ended(ExitCode.ARCHIVE)
+				.says("2 surveys have");
 		Cli.ok("rename", "-q", "--archive", archive, "--survey", id, "--name", "Spring");
 		assertEquals(List.of(id), surveysNamed("Spring"));
 	}
@@ -119,13 +129,15 @@ class SiteNamesTest {
 	@Test
 	void renamesOneThingAtATime() {
 		Cli.run("rename", "-q", "--archive", archive, "--name", "Elsewhere").ended(ExitCode.USAGE);
-		Cli.run("rename", "-q", "--archive", archive, "--site", ids.get(0), "--device", "A", "--name", "B").ended(ExitCode.USAGE);
-		Cli.run("rename", "-q", "--archive", archive, "--device", "nobody's", "--name", "B").ended(ExitCode.ARCHIVE).says("no device 'nobody's'");
+		Cli.run("rename", "-q", "--archive", archive, "--site", ids.get(0), "--device", "A", "--name", "B")
+				.ended(ExitCode.USAGE);
+		Cli.run("rename", "-q", "--archive", archive, "--device", "nobody's", "--name", "B").ended(ExitCode.ARCHIVE)
+				.says("no device 'nobody's'");
 	}
 
 	@Test
 	void exportsASiteWithoutANameByItsId() throws IOException {
-		for (String none : new String[] {null, " "}) {
+		for (String none : new String[] { null, " " }) {
 			change(sites -> sites.get(1).setName(none));
 			Cli.run("check", "--archive", archive).says("note: site " + ids.get(1) + " has no name");
 			locate(ids.get(1), 10).ended(ExitCode.OK);

@@ -22,7 +22,8 @@ final class SmallArchive {
 	/** A map of so many samples, a third as many that test it, a split "all" and its proposals. */
 	static Path make(Path folder, int samples) {
 		Path archive = folder.resolve("archive");
-		Cli.ok("intake", "-q", "--archive", archive, "--map", TestSurveys.wide(folder.resolve("spring.csv"), TestSurveys.map(samples), "S"));
+		Cli.ok("intake", "-q", "--archive", archive, "--map",
+				TestSurveys.wide(folder.resolve("spring.csv"), TestSurveys.map(samples), "S"));
 		Cli.ok("intake", "-q", "--archive", archive, "--test-survey", "--map",
 				TestSurveys.wide(folder.resolve("visit.csv"), TestSurveys.visit(samples / 3), "V"));
 		Cli.ok("split", "-q", "--archive", archive, "--name", "all", "--epsilon", 120, "--min-pts", 3);

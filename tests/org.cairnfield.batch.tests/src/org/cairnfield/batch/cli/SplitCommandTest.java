@@ -46,7 +46,8 @@ class SplitCommandTest {
 		double[][] d = distances(survey, Naive::cityBlock);
 		double epsilon = quantile(d, share);
 		Path labels = folder.resolve("labels.csv");
-		JsonObject split = Cli.ok("split", "--map", survey, "--epsilon", epsilon, "--min-pts", minPts, "--labels", labels, "--json")
+		JsonObject split = Cli
+				.ok("split", "--map", survey, "--epsilon", epsilon, "--min-pts", minPts, "--labels", labels, "--json")
 				.json().getAsJsonObject("split");
 		Naive.Labels expected = Naive.dbscan(d, epsilon, minPts);
 		Csv csv = Csv.of(labels);
@@ -65,7 +66,10 @@ class SplitCommandTest {
 	void aChoiceEndsInTimeOrSaysWhatItLacked() {
 		Path survey = survey(160);
 		Cli none = Cli.run("split", "--map", survey, "--time", "0.0005").ended(ExitCode.NOT_ENOUGH);
-		assertTrue(none.err().contains("the time is too short to choose an ε for 160 samples: give more time, or ε and minPts"), none::err);
+		assertTrue(
+				none.err().contains(
+						"the time is too short to choose an ε for 160 samples: give more time, or ε and minPts"),
+				none::err);
 		Cli wrong = Cli.run("split", "--map", survey, "--time", "0").ended(ExitCode.USAGE);
 		assertTrue(wrong.err().contains("--time must be a number of seconds above 0"), wrong::err);
 		Cli.ok("split", "--map", survey, "--time", "500");
@@ -77,7 +81,8 @@ class SplitCommandTest {
 		double[][] d = distances(survey, Naive::euclidean);
 		double epsilon = quantile(d, 0.05) + 1e-6; // off any distance, which rounding may move
 		Path labels = folder.resolve("labels.csv");
-		Cli.ok("split", "--map", survey, "--epsilon", epsilon, "--min-pts", 3, "--distance", "euclidean", "--labels", labels);
+		Cli.ok("split", "--map", survey, "--epsilon", epsilon, "--min-pts", 3, "--distance", "euclidean", "--labels",
+				labels);
 		assertArrayEquals(Naive.dbscan(d, epsilon, 3).cluster(),
 				Csv.of(labels).texts("cluster").stream().mapToInt(Integer::parseInt).toArray());
 	}
@@ -86,12 +91,14 @@ class SplitCommandTest {
 	@CsvSource({ "normalised", "exponential", "powed" })
 	void otherRepresentationsMeasureOnAScaleOfTheirOwn(String name) {
 		Path survey = survey(120);
-		JsonObject split = Cli.ok("split", "--map", survey, "--representation", name, "--json").json().getAsJsonObject("split");
+		JsonObject split = Cli.ok("split", "--map", survey, "--representation", name, "--json").json()
+				.getAsJsonObject("split");
 		assertEquals(name, split.get("representation").getAsString());
 		double epsilon = split.get("epsilon").getAsDouble();
 		// city-block distances of values within 0 … 1, where positive values reach a hundred
 		assertTrue(epsilon > 0 && epsilon < 20, split::toString);
-		assertTrue(Cli.ok("split", "--map", survey, "--json").json().getAsJsonObject("split").get("epsilon").getAsDouble() > 20);
+		assertTrue(Cli.ok("split", "--map", survey, "--json").json().getAsJsonObject("split").get("epsilon")
+				.getAsDouble() > 20);
 	}
 
 	/** A sample within ε = 6 of a core of either group, and of too few to be one: the nearer core, else the first. */
@@ -99,7 +106,8 @@ class SplitCommandTest {
 	@CsvSource({ "-40 -42 -44 -50 -55 -57 -59, 0 0 0 1 1 1 1", "-40 -42 -44 -50 -56 -58 -60, 0 0 0 0 1 1 1",
 			"-60 -58 -56 -50 -44 -42 -40, 0 0 0 0 1 1 1" })
 	void aBorderSampleGoesWithTheNearestCore(String levels, String clusters) {
-		String rows = Arrays.stream(levels.split(" ")).map(l -> "1,2,0,Quay," + l + ",-90\n").collect(Collectors.joining());
+		String rows = Arrays.stream(levels.split(" ")).map(l -> "1,2,0,Quay," + l + ",-90\n")
+				.collect(Collectors.joining());
 		Path survey = TestSurveys.text(folder.resolve("survey.csv"), "x,y,floor,building,A,B\n" + rows);
 		Path labels = folder.resolve("labels.csv");
 		Cli.ok("split", "--map", survey, "--epsilon", 6, "--min-pts", 4, "--labels", labels);
@@ -132,7 +140,8 @@ class SplitCommandTest {
 		lines.set(5, lines.get(5).replaceFirst("^[^,]*", "nowhere"));
 		Files.write(survey, lines);
 		Path labels = folder.resolve("labels.csv");
-		Cli.run("split", "--map", survey, "--epsilon", 150, "--min-pts", 3, "--labels", labels).ended(ExitCode.QUARANTINED);
+		Cli.run("split", "--map", survey, "--epsilon", 150, "--min-pts", 3, "--labels", labels)
+				.ended(ExitCode.QUARANTINED);
 		assertEquals(29, Csv.of(labels).size());
 	}
 
@@ -155,8 +164,9 @@ class SplitCommandTest {
 
 	@Test
 	void asksForNoMemoryForMoreNeighboursThanThereAre() {
-		assertEquals(1.0, Cli.ok("split", "--map", survey(50), "--epsilon", 100, "--min-pts", 2_000_000_000, "--json").json()
-				.getAsJsonObject("split").get("noiseShare").getAsDouble());
+		assertEquals(1.0,
+				Cli.ok("split", "--map", survey(50), "--epsilon", 100, "--min-pts", 2_000_000_000, "--json").json()
+						.getAsJsonObject("split").get("noiseShare").getAsDouble());
 	}
 
 	@Test

@@ -25,11 +25,13 @@ class SplitMethodTest {
 	@BeforeEach
 	void takeIn() {
 		archive = folder.resolve("archive");
-		Cli.ok("intake", "-q", "--archive", archive, "--map", TestSurveys.plain(folder.resolve("survey.csv"), TestSurveys.map(220)));
+		Cli.ok("intake", "-q", "--archive", archive, "--map",
+				TestSurveys.plain(folder.resolve("survey.csv"), TestSurveys.map(220)));
 	}
 
 	private JsonObject split(String method) {
-		return Cli.ok("split", "-q", "--archive", archive, "--name", "one", "--method", method, "--json").json().getAsJsonArray("splits").get(0).getAsJsonObject();
+		return Cli.ok("split", "-q", "--archive", archive, "--name", "one", "--method", method, "--json").json()
+				.getAsJsonArray("splits").get(0).getAsJsonObject();
 	}
 
 	@ParameterizedTest
@@ -38,7 +40,9 @@ class SplitMethodTest {
 		JsonObject split = split(method);
 		assertTrue(split.get("method").getAsString().startsWith(method + ", "), split::toString);
 		assertTrue(split.get("epsilon").isJsonNull() && split.get("clusters").getAsInt() > 1, split::toString);
-		assertTrue(split.get("searchReason").getAsString().matches("best of \\d+ tried on held-out training samples, .*"), split::toString);
+		assertTrue(
+				split.get("searchReason").getAsString().matches("best of \\d+ tried on held-out training samples, .*"),
+				split::toString);
 		String proposed = Cli.ok("propose", "-q", "--archive", archive, "--split", "one", "--json").out();
 		assertTrue(split.get("noise").getAsInt() > 0 || proposed.contains("\"made\": 0"), proposed);
 		List<Object> release = new ArrayList<>(List.of("release", "-q", "--archive", archive, "--person", "L. Lead"));
@@ -46,7 +50,8 @@ class SplitMethodTest {
 			release.addAll(List.of("--override", gate.key() + "=for a trial only"));
 		}
 		Cli.ok(release.toArray());
-		Cli.ok("export", "-q", "--archive", archive, "--out", folder.resolve("out"), "--format", "pack", "--release", "1.0.0");
+		Cli.ok("export", "-q", "--archive", archive, "--out", folder.resolve("out"), "--format", "pack", "--release",
+				"1.0.0");
 		try (Stream<Path> files = Files.walk(folder.resolve("out"))) {
 			assertTrue(files.anyMatch(file -> file.toString().endsWith(".cfpk")), "a pack for devices");
 		}
@@ -55,19 +60,25 @@ class SplitMethodTest {
 	@Test
 	void theBestOfAllSaysWhatItTried() {
 		Cli best = Cli.ok("split", "--archive", archive, "--name", "one", "--method", "best");
-		assertTrue(best.err().matches("(?s).*one: held-out error by method: dbscan [0-9.]+ m at .*; k-means [0-9.]+ m at .*; affinity .*; kernel-reduction .*"), best::err);
+		assertTrue(best.err().matches(
+				"(?s).*one: held-out error by method: dbscan [0-9.]+ m at .*; k-means [0-9.]+ m at .*; affinity .*; kernel-reduction .*"),
+				best::err);
 	}
 
 	@ParameterizedTest
 	@ValueSource(strings = { "k-means-overlap", "orthogonal-search", "plain", "chosen", "dbscan" })
 	void saysWhyAnotherIsNotKept(String method) {
-		Cli.run("split", "--archive", archive, "--name", "one", "--method", method).ended(ExitCode.USAGE).says("a split by " + method + " is not kept: ");
+		Cli.run("split", "--archive", archive, "--name", "one", "--method", method).ended(ExitCode.USAGE)
+				.says("a split by " + method + " is not kept: ");
 	}
 
 	@Test
 	void refusesWhatItDoesNotKnow() {
-		Cli.run("split", "--archive", archive, "--name", "one", "--method", "wishing").ended(ExitCode.USAGE).says("k-means", "best");
-		Cli.run("split", "--archive", archive, "--name", "one", "--method", "k-means", "--epsilon", "9").ended(ExitCode.USAGE).says("leave --epsilon");
-		Cli.run("split", "--map", folder.resolve("survey.csv"), "--method", "k-means").ended(ExitCode.USAGE).says("study");
+		Cli.run("split", "--archive", archive, "--name", "one", "--method", "wishing").ended(ExitCode.USAGE)
+				.says("k-means", "best");
+		Cli.run("split", "--archive", archive, "--name", "one", "--method", "k-means", "--epsilon", "9")
+				.ended(ExitCode.USAGE).says("leave --epsilon");
+		Cli.run("split", "--map", folder.resolve("survey.csv"), "--method", "k-means").ended(ExitCode.USAGE)
+				.says("study");
 	}
 }

@@ -27,8 +27,10 @@ class SplitOfReleaseTest {
 	@BeforeEach
 	void keepTwoSplits() {
 		archive = folder.resolve("quay");
-		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("spring.csv"), TestSurveys.map(300)), "--archive", archive);
-		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("visit.csv"), TestSurveys.visit(60)), "--test-survey", "--archive", archive);
+		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("spring.csv"), TestSurveys.map(300)),
+				"--archive", archive);
+		Cli.ok("intake", "-q", "--map", TestSurveys.plain(folder.resolve("visit.csv"), TestSurveys.visit(60)),
+				"--test-survey", "--archive", archive);
 		Cli.ok("split", "-q", "--archive", archive, "--name", "published", "--epsilon", 90, "--min-pts", 4);
 		Cli.ok("split", "-q", "--archive", archive, "--name", "automatic");
 	}
@@ -49,13 +51,15 @@ class SplitOfReleaseTest {
 	}
 
 	private JsonObject release(String... split) {
-		List<Object> arguments = new ArrayList<>(List.of("release", "-q", "--json", "--archive", archive, "--person", "L. Lead"));
-		gates(split.length == 0 ? new Object[0] : new Object[] { "--split", split[0] }).getAsJsonArray("gates").forEach(gate -> {
-			if (!gate.getAsJsonObject().get("met").getAsBoolean()) {
-				arguments.add("--override");
-				arguments.add(gate.getAsJsonObject().get("gate").getAsString() + "=a trial");
-			}
-		});
+		List<Object> arguments = new ArrayList<>(
+				List.of("release", "-q", "--json", "--archive", archive, "--person", "L. Lead"));
+		gates(split.length == 0 ? new Object[0] : new Object[] { "--split", split[0] }).getAsJsonArray("gates")
+				.forEach(gate -> {
+					if (!gate.getAsJsonObject().get("met").getAsBoolean()) {
+						arguments.add("--override");
+						arguments.add(gate.getAsJsonObject().get("gate").getAsString() + "=a trial");
+					}
+				});
 		for (String name : split) {
 			arguments.add("--split");
 			arguments.add(name);
@@ -64,7 +68,8 @@ class SplitOfReleaseTest {
 	}
 
 	private List<String> manifestSplits(String version) throws IOException {
-		JsonObject manifest = JsonParser.parseString(Files.readString(archive.resolve("releases/" + version + ".json"))).getAsJsonObject();
+		JsonObject manifest = JsonParser.parseString(Files.readString(archive.resolve("releases/" + version + ".json")))
+				.getAsJsonObject();
 		return manifest.getAsJsonArray("splits").asList().stream().map(JsonElement::getAsString).toList();
 	}
 
@@ -97,10 +102,13 @@ class SplitOfReleaseTest {
 		Path report = folder.resolve("report.html");
 		Cli.ok("report", "-q", "--archive", archive, "--out", report, "--split", "published");
 		assertTrue(Files.readString(report).contains("published"));
-		Cli.run("export", "-q", "--archive", archive, "--out", one, "--release", "1.0.0", "--split", "automatic").ended(ExitCode.USAGE)
+		Cli.run("export", "-q", "--archive", archive, "--out", one, "--release", "1.0.0", "--split", "automatic")
+				.ended(ExitCode.USAGE)
 				.says("a release has its splits already");
-		Cli.run("gate", "-q", "--archive", archive, "--split", "none").ended(ExitCode.ARCHIVE).says("no split 'none'", "automatic, published");
-		Cli.run("gate", "-q", "--archive", archive, "--split", "published", "--split", "automatic").ended(ExitCode.NOT_ENOUGH).says("overlap");
+		Cli.run("gate", "-q", "--archive", archive, "--split", "none").ended(ExitCode.ARCHIVE).says("no split 'none'",
+				"automatic, published");
+		Cli.run("gate", "-q", "--archive", archive, "--split", "published", "--split", "automatic")
+				.ended(ExitCode.NOT_ENOUGH).says("overlap");
 	}
 
 	private static byte[] pack(Path folder) throws IOException {

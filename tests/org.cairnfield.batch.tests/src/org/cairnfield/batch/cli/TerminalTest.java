@@ -51,22 +51,28 @@ class TerminalTest {
 
 	@Test
 	void printsNamesNotesAndFilesWithoutControls() throws Exception {
-		Path survey = TestSurveys.text(folder.resolve("sur" + ESCAPE + "vey.csv"), "x,y,floor,building,\"A" + ESCAPE + "\",B\u202e\n"
-				+ "1,2,0,\"Qu\u009bay\",-50,-60\n2,2,0,\"Qu\u009bay\",-51,-61\n3,2,?,\"Qu\u009bay\",-51,-61\n");
+		Path survey = TestSurveys.text(folder.resolve("sur" + ESCAPE + "vey.csv"),
+				"x,y,floor,building,\"A" + ESCAPE + "\",B\u202e\n"
+						+ "1,2,0,\"Qu\u009bay\",-50,-60\n2,2,0,\"Qu\u009bay\",-51,-61\n3,2,?,\"Qu\u009bay\",-51,-61\n");
 		Path archive = folder.resolve("archive");
 		requirePlain(Cli.run("intake", "--map", survey, "--archive", archive).ended(ExitCode.QUARANTINED));
-		Process git = new ProcessBuilder("git", "-c", "safe.directory=*", "-c", "commit.gpgSign=false", "-c", "user.name=E" + ESCAPE + "ve", "-c",
-				"user.email=e", "-C", archive.toString(), "commit", "-q", "--allow-empty", "-m", "cleared\u001b[2J\u0007 all").inheritIO().start();
+		Process git = new ProcessBuilder("git", "-c", "safe.directory=*", "-c", "commit.gpgSign=false", "-c",
+				"user.name=E" + ESCAPE + "ve", "-c",
+				"user.email=e", "-C", archive.toString(), "commit", "-q", "--allow-empty", "-m",
+				"cleared\u001b[2J\u0007 all").inheritIO().start();
 		assertEquals(0, git.waitFor());
 		Cli history = Cli.ok("history", "--archive", archive);
 		requirePlain(history);
-		assertTrue(history.out().contains("E\\x1b[31mve") && history.out().contains("cleared\\x1b[2J\\x07 all"), history::toString);
+		assertTrue(history.out().contains("E\\x1b[31mve") && history.out().contains("cleared\\x1b[2J\\x07 all"),
+				history::toString);
 		Cli json = Cli.ok("history", "--json", "--archive", archive);
 		requirePlain(json);
 		assertTrue(json.json().toString().contains("E\\u001b[31mve"), json::toString);
 		Files.writeString(archive.resolve("surveys").resolve("stray" + ESCAPE + ".samples"), "x");
-		for (List<Object> command : List.<List<Object>>of(List.of("check"), List.of("check", "--json"), List.of("gate"), List.of("locate", "--site",
-				"no" + ESCAPE, "--latitude", 1, "--longitude", 1), List.of("no" + ESCAPE))) {
+		for (List<Object> command : List.<List<Object>>of(List.of("check"), List.of("check", "--json"), List.of("gate"),
+				List.of("locate", "--site",
+						"no" + ESCAPE, "--latitude", 1, "--longitude", 1),
+				List.of("no" + ESCAPE))) {
 			requirePlain(Cli.run(command, "--archive", archive));
 		}
 	}
@@ -84,17 +90,21 @@ class TerminalTest {
 	void refusesNamesThatTheLocaleHasBroken() {
 		String broken = "Zo\uFFFD\uFFFD";
 		Path survey = TestSurveys.wide(folder.resolve("survey.csv"), TestSurveys.map(30), "S");
-		Cli.run("intake", "--map", survey, "--archive", folder.resolve("a"), "--person", broken).ended(ExitCode.USAGE).says("LC_ALL=C.UTF-8");
+		Cli.run("intake", "--map", survey, "--archive", folder.resolve("a"), "--person", broken).ended(ExitCode.USAGE)
+				.says("LC_ALL=C.UTF-8");
 		assertFalse(Files.exists(folder.resolve("a")));
 		assertThrows(IllegalArgumentException.class, () -> Person.named(broken));
 		String user = System.getProperty("user.name");
 		try {
 			System.setProperty("user.name", broken);
-			Cli.run("intake", "-q", "--map", survey, "--archive", folder.resolve("b")).ended(ExitCode.ARCHIVE).says("--person");
+			Cli.run("intake", "-q", "--map", survey, "--archive", folder.resolve("b")).ended(ExitCode.ARCHIVE)
+					.says("--person");
 			System.setProperty("cairnfield.person", "Zoë Quay");
 			Cli.ok("intake", "-q", "--map", survey, "--archive", folder.resolve("b"));
-			assertEquals("Zoë Quay", Cli.ok("history", "--json", "--archive", folder.resolve("b")).json().getAsJsonArray("savePoints").get(0)
-					.getAsJsonObject().get("person").getAsString());
+			assertEquals("Zoë Quay",
+					Cli.ok("history", "--json", "--archive", folder.resolve("b")).json().getAsJsonArray("savePoints")
+							.get(0)
+							.getAsJsonObject().get("person").getAsString());
 		} finally {
 			System.setProperty("user.name", user);
 			System.clearProperty("cairnfield.person");

@@ -25,7 +25,9 @@ class TimelineCommandTest {
 	Path folder;
 
 	private static List<JsonObject> changes(Path archive) {
-		return StreamSupport.stream(Cli.ok("timeline", "--json", "-q", "--archive", archive).json().getAsJsonArray("changes").spliterator(), false)
+		return StreamSupport
+				.stream(Cli.ok("timeline", "--json", "-q", "--archive", archive).json().getAsJsonArray("changes")
+						.spliterator(), false)
 				.map(JsonElement::getAsJsonObject).toList();
 	}
 
@@ -49,17 +51,21 @@ class TimelineCommandTest {
 		List<JsonObject> changes = changes(archive);
 		assertEquals(12, changes.size());
 		assertEquals(List.of("2019-09-11", "2019-10-09", "2020-01-15"),
-				changes.stream().filter(each -> each.get("changed").getAsBoolean()).map(each -> each.get("date").getAsString()).toList());
+				changes.stream().filter(each -> each.get("changed").getAsBoolean())
+						.map(each -> each.get("date").getAsString()).toList());
 		JsonObject september = on(changes, "2019-09-11");
 		Set<String> came = strings(september, "appeared");
 		assertTrue(came.size() > 120 && strings(september, "vanished").size() < 10, september::toString);
 		Set<String> gone = strings(on(changes, "2019-10-09"), "vanished");
 		gone.retainAll(came);
-		assertTrue(gone.size() > 0.9 * came.size(), () -> gone.size() + " of " + came.size() + " are gone a month later");
+		assertTrue(gone.size() > 0.9 * came.size(),
+				() -> gone.size() + " of " + came.size() + " are gone a month later");
 		JsonObject january = on(changes, "2020-01-15");
-		assertTrue(strings(january, "vanished").size() + january.getAsJsonObject("replaced").size() >= 25, january::toString);
+		assertTrue(strings(january, "vanished").size() + january.getAsJsonObject("replaced").size() >= 25,
+				january::toString);
 		assertTrue(january.getAsJsonObject("replaced").size() >= 8, january::toString);
-		assertTrue(january.get("errorLowM").getAsDouble() > 4, "the map of the month before is stale: " + january.get("errorM"));
+		assertTrue(january.get("errorLowM").getAsDouble() > 4,
+				"the map of the month before is stale: " + january.get("errorM"));
 		assertTrue(on(changes, "2020-02-19").get("errorHighM").getAsDouble() < 2, "that of the new network is not");
 	}
 
@@ -95,11 +101,17 @@ class TimelineCommandTest {
 		ReleasedArchive.release(archive);
 		assertEquals(0, Cli.ok("ageing", "--json", "-q", "--archive", archive).json().getAsJsonArray("ageing").size());
 		takeIn(archive, "2020-01-15", "2020-02-19");
-		List<JsonObject> rows = StreamSupport.stream(Cli.ok("ageing", "--json", "-q", "--archive", archive).json().getAsJsonArray("ageing").spliterator(), false)
+		List<JsonObject> rows = StreamSupport
+				.stream(Cli.ok("ageing", "--json", "-q", "--archive", archive).json().getAsJsonArray("ageing")
+						.spliterator(), false)
 				.map(JsonElement::getAsJsonObject).toList();
 		assertEquals(List.of("1.0.0 2020-01-15", "1.0.0 2020-02-19"),
-				rows.stream().map(row -> row.get("release").getAsString() + ' ' + row.get("date").getAsString()).toList());
-		assertTrue(rows.stream().allMatch(row -> row.get("newest").getAsString().equals("2019-12-11") && row.get("errorLowM").getAsDouble() > 4), rows::toString);
-		assertTrue(Cli.ok("ageing", "-q", "--archive", archive).out().contains("1.0.0      twelve-surveys of 2019-12-11, on 2020-01-15 of 2020-01-15: "));
+				rows.stream().map(row -> row.get("release").getAsString() + ' ' + row.get("date").getAsString())
+						.toList());
+		assertTrue(rows.stream().allMatch(
+				row -> row.get("newest").getAsString().equals("2019-12-11") && row.get("errorLowM").getAsDouble() > 4),
+				rows::toString);
+		assertTrue(Cli.ok("ageing", "-q", "--archive", archive).out()
+				.contains("1.0.0      twelve-surveys of 2019-12-11, on 2020-01-15 of 2020-01-15: "));
 	}
 }

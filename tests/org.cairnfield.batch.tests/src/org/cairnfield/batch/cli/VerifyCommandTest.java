@@ -48,7 +48,8 @@ class VerifyCommandTest {
 		Path clone = folder.resolve("clone");
 		git("clone", "-q", "--no-tags", archive.toString(), clone.toString());
 		reports(clone, "release 1.0.0, signed by L. Lead, has no tag");
-		Cli listed = Cli.run("releases", "--json", "--archive", clone).ended(ExitCode.NOT_SOUND).says("release 1.0.0, signed by L. Lead, has no tag");
+		Cli listed = Cli.run("releases", "--json", "--archive", clone).ended(ExitCode.NOT_SOUND)
+				.says("release 1.0.0, signed by L. Lead, has no tag");
 		assertEquals(1, listed.json().getAsJsonArray("gaps").size());
 		ReleasedArchive.git(clone, "fetch", "-q", "--tags");
 		Cli.ok("verify", "--archive", clone);
@@ -103,8 +104,10 @@ class VerifyCommandTest {
 
 	@Test
 	void reportsAReleaseWhoseOneBeforeIsMissing() {
-		Cli.ok("locate", "-q", "--archive", archive, "--site", "Tide House", "--latitude", "40", "--longitude", "-40", "--bearing", "3");
-		Cli.ok("release", "-q", "--archive", archive, "--person", "L. Lead", "--override", "error-to-plain=x", "--override", "floor-hit-rate=x",
+		Cli.ok("locate", "-q", "--archive", archive, "--site", "Tide House", "--latitude", "40", "--longitude", "-40",
+				"--bearing", "3");
+		Cli.ok("release", "-q", "--archive", archive, "--person", "L. Lead", "--override", "error-to-plain=x",
+				"--override", "floor-hit-rate=x",
 				"--override", "cost-to-plain=x", "--override", "error-to-last=x");
 		Cli.ok("verify", "--archive", archive);
 		git("tag", "-d", "1.0.0");
@@ -140,7 +143,8 @@ class VerifyCommandTest {
 		String sound = Files.readString(ledger);
 		Files.writeString(ledger, sound.replace("v-2", "v-9"));
 		JsonObject json = Cli.run("verify", "--json", "--archive", archive).ended(ExitCode.DAMAGED).json();
-		assertEquals("ledger/r-reviewer.ledger", json.getAsJsonArray("damages").get(0).getAsJsonObject().get("file").getAsString());
+		assertEquals("ledger/r-reviewer.ledger",
+				json.getAsJsonArray("damages").get(0).getAsJsonObject().get("file").getAsString());
 		assertTrue(json.toString().contains("the folder: 1 verdict gone"), json::toString);
 		Files.writeString(ledger, sound);
 		assertEquals(0, Cli.ok("verify", "--json", "--archive", archive).json().getAsJsonArray("damages").size());
@@ -148,7 +152,8 @@ class VerifyCommandTest {
 
 	@Test
 	void comparesWithADigestThatWasKeptElsewhere() {
-		JsonObject listed = Cli.ok("releases", "--json", "--archive", archive).json().getAsJsonArray("releases").get(0).getAsJsonObject();
+		JsonObject listed = Cli.ok("releases", "--json", "--archive", archive).json().getAsJsonArray("releases").get(0)
+				.getAsJsonObject();
 		for (String kept : List.of(listed.get("digest").getAsString(), listed.get("tag").getAsString())) {
 			Cli.ok("verify", "--archive", archive, "--release", "1.0.0", "--digest", kept);
 			String other = (kept.startsWith("0") ? "1" : "0") + kept.substring(1);
@@ -160,10 +165,12 @@ class VerifyCommandTest {
 
 	@Test
 	void saysOfEachReleaseHowFarItsSignatureCounts() {
-		JsonObject release = Cli.ok("verify", "--json", "--archive", archive).json().getAsJsonArray("verified").get(0).getAsJsonObject();
+		JsonObject release = Cli.ok("verify", "--json", "--archive", archive).json().getAsJsonArray("verified").get(0)
+				.getAsJsonObject();
 		assertEquals("release 1.0.0", release.get("what").getAsString());
 		assertEquals("not signed", release.getAsJsonObject("signature").get("state").getAsString());
-		assertTrue(Cli.ok("verify", "--archive", archive).out().contains("release 1.0.0: sound; signature: not signed"));
+		assertTrue(
+				Cli.ok("verify", "--archive", archive).out().contains("release 1.0.0: sound; signature: not signed"));
 		String wanted = Cli.run("verify", "--signed", "--archive", archive).ended(ExitCode.NOT_SOUND).out();
 		assertTrue(wanted.contains("a good signature: it is wanted, and there is none: not signed"), wanted);
 	}
@@ -176,7 +183,8 @@ class VerifyCommandTest {
 		Files.writeString(out.resolve("more.csv"), "x");
 		Files.createDirectory(out.resolve("inner"));
 		String said = Cli.run("verify", out).ended(ExitCode.NOT_SOUND).out();
-		assertTrue(said.contains("more.csv: is not named in SHA256SUMS") && said.contains("inner: is not named in SHA256SUMS"), said);
+		assertTrue(said.contains("more.csv: is not named in SHA256SUMS")
+				&& said.contains("inner: is not named in SHA256SUMS"), said);
 	}
 
 	@Test

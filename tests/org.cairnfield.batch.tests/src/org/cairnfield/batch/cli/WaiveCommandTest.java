@@ -63,8 +63,10 @@ class WaiveCommandTest {
 
 	@Test
 	void listsWaiversAndTakesOneBack() {
-		Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", "the cellar hears one only", "--person", "M.Q.");
-		List<JsonElement> waivers = Cli.ok("waivers", "--json", "-q", "--archive", archive).json().getAsJsonArray("waivers").asList();
+		Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", "the cellar hears one only", "--person",
+				"M.Q.");
+		List<JsonElement> waivers = Cli.ok("waivers", "--json", "-q", "--archive", archive).json()
+				.getAsJsonArray("waivers").asList();
 		assertEquals(FINDINGS, waivers.size());
 		JsonObject first = waivers.get(0).getAsJsonObject();
 		assertEquals("M.Q.", first.get("person").getAsString());
@@ -75,12 +77,14 @@ class WaiveCommandTest {
 		String id = first.get("id").getAsString();
 		assertTrue(Cli.ok("waivers", "-q", "--archive", archive).out().contains(id + "  " + RULE + ", by M.Q. at "));
 		int before = savePoints();
-		Cli.run("waivers", "-q", "--archive", archive, "--withdraw", id, "--withdraw", "00000000").ended(ExitCode.USAGE).says("'00000000'");
+		Cli.run("waivers", "-q", "--archive", archive, "--withdraw", id, "--withdraw", "00000000").ended(ExitCode.USAGE)
+				.says("'00000000'");
 		assertEquals(before, savePoints());
 		Cli.ok("waivers", "-q", "--archive", archive, "--withdraw", id, "--person", "R.S.");
 		assertEquals(before + 1, savePoints());
 		assertEquals(1, keys(check(), "findings", RULE).size());
-		assertEquals(FINDINGS - 1, Cli.ok("waivers", "--json", "-q", "--archive", archive).json().getAsJsonArray("waivers").size());
+		assertEquals(FINDINGS - 1,
+				Cli.ok("waivers", "--json", "-q", "--archive", archive).json().getAsJsonArray("waivers").size());
 	}
 
 	@Test
@@ -94,13 +98,16 @@ class WaiveCommandTest {
 	void waivesAllOfARuleInOneSavePointWithReasonAndPerson() throws IOException {
 		JsonObject before = check();
 		assertEquals(FINDINGS, keys(before, "findings", RULE).size(), before::toString);
-		Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", " the cellar hears one only ", "--person", "M.Q.");
+		Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", " the cellar hears one only ",
+				"--person", "M.Q.");
 		JsonObject after = check();
 		assertEquals(List.of(), keys(after, "findings", RULE));
 		assertEquals(keys(before, "findings", RULE), keys(after, "waived", RULE));
 		assertEquals(keys(before, "findings", OTHER), keys(after, "findings", OTHER));
-		assertEquals(FINDINGS, before.get("errors").getAsInt() + before.get("warnings").getAsInt() + before.get("notes").getAsInt()
-				- after.get("errors").getAsInt() - after.get("warnings").getAsInt() - after.get("notes").getAsInt());
+		assertEquals(FINDINGS,
+				before.get("errors").getAsInt() + before.get("warnings").getAsInt() + before.get("notes").getAsInt()
+						- after.get("errors").getAsInt() - after.get("warnings").getAsInt()
+						- after.get("notes").getAsInt());
 		assertEquals(2, savePoints());
 		String structure = Files.readString(archive.resolve("archive.xmi"));
 		assertTrue(structure.contains("reason=\"the cellar hears one only\" person=\"M.Q.\""), structure);
@@ -127,7 +134,9 @@ class WaiveCommandTest {
 	@Test
 	void aDryRunTellsAndChangesNothing() {
 		JsonObject before = check();
-		JsonObject dry = Cli.ok("waive", "--json", "-q", "--archive", archive, "--rule", RULE, "--reason", "known", "--dry-run").json();
+		JsonObject dry = Cli
+				.ok("waive", "--json", "-q", "--archive", archive, "--rule", RULE, "--reason", "known", "--dry-run")
+				.json();
 		assertEquals(FINDINGS, dry.getAsJsonArray("waived").size());
 		assertTrue(Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", "known", "--dry-run").out()
 				.contains("would waive " + keys(before, "findings", RULE).get(0)));
@@ -139,8 +148,10 @@ class WaiveCommandTest {
 	void aSecondTimeThereIsNothingToWaive() {
 		String key = keys(check(), "findings", RULE).get(0);
 		Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", "known");
-		assertTrue(Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", "again").out().contains("nothing to waive"));
-		Cli.ok("waive", "--archive", archive, "--rule", RULE, "--finding", key, "--reason", "again").says("waived already");
+		assertTrue(Cli.ok("waive", "-q", "--archive", archive, "--rule", RULE, "--reason", "again").out()
+				.contains("nothing to waive"));
+		Cli.ok("waive", "--archive", archive, "--rule", RULE, "--finding", key, "--reason", "again")
+				.says("waived already");
 		assertEquals(2, savePoints());
 	}
 
@@ -156,16 +167,22 @@ class WaiveCommandTest {
 	void saysWhatIsWrongAndChangesNothing() {
 		Cli.run("waive", "--archive", archive, "--reason", "known").ended(ExitCode.USAGE).says("--rule");
 		Cli.run("waive", "--archive", archive, "--rule", RULE).ended(ExitCode.USAGE).says("--reason");
-		Cli.run("waive", "--archive", archive, "--rule", RULE, "--reason", " \t").ended(ExitCode.USAGE).says("--reason", "empty");
-		Cli.run("waive", "--archive", archive, "--rule", "no-such-rule", "--reason", "known").ended(ExitCode.USAGE).says("no-such-rule", RULE);
+		Cli.run("waive", "--archive", archive, "--rule", RULE, "--reason", " \t").ended(ExitCode.USAGE).says("--reason",
+				"empty");
+		Cli.run("waive", "--archive", archive, "--rule", "no-such-rule", "--reason", "known").ended(ExitCode.USAGE)
+				.says("no-such-rule", RULE);
 		String known = keys(check(), "findings", RULE).get(0);
 		String unknown = known.startsWith("0000") ? "ffff0000" : "00000000";
-		Cli.run("waive", "-q", "--archive", archive, "--rule", RULE, "--finding", known, "--finding", unknown, "--reason", "known")
+		Cli.run("waive", "-q", "--archive", archive, "--rule", RULE, "--finding", known, "--finding", unknown,
+				"--reason", "known")
 				.ended(ExitCode.USAGE).says("no finding of " + RULE, unknown);
-		Cli.run("waive", "--archive", archive, "--rule", RULE, "--finding", "7", "--reason", "known").ended(ExitCode.USAGE).says("at least 4");
-		Cli.run("waive", "--archive", archive, "--rule", RULE, "--reason", "known", "--person", "<M.Q.>").ended(ExitCode.USAGE)
+		Cli.run("waive", "--archive", archive, "--rule", RULE, "--finding", "7", "--reason", "known")
+				.ended(ExitCode.USAGE).says("at least 4");
+		Cli.run("waive", "--archive", archive, "--rule", RULE, "--reason", "known", "--person", "<M.Q.>")
+				.ended(ExitCode.USAGE)
 				.says("--person", "angle brackets");
-		Cli.run("waive", "--archive", folder.resolve("nowhere"), "--rule", RULE, "--reason", "known").ended(ExitCode.ARCHIVE).says("nowhere");
+		Cli.run("waive", "--archive", folder.resolve("nowhere"), "--rule", RULE, "--reason", "known")
+				.ended(ExitCode.ARCHIVE).says("nowhere");
 		assertEquals(1, savePoints());
 		assertFalse(keys(check(), "findings", RULE).isEmpty());
 	}

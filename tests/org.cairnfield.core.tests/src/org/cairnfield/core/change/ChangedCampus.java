@@ -29,7 +29,8 @@ import org.cairnfield.core.task.Workers;
  *
  * @param replaced the new one by the old one
  */
-record ChangedCampus(RadioMap spring, RadioMap autumn, Set<String> gone, Set<String> come, Map<String, String> replaced, Set<String> moved) {
+record ChangedCampus(RadioMap spring, RadioMap autumn, Set<String> gone, Set<String> come, Map<String, String> replaced,
+		Set<String> moved) {
 
 	private static final int EACH = 10;
 	private static final double FARTHER_THAN_METRES = 18;
@@ -59,7 +60,8 @@ record ChangedCampus(RadioMap spring, RadioMap autumn, Set<String> gone, Set<Str
 		}
 		RadioMap spring = walk(new Campus(all.name(), all.sites(), then), "spring", 0.3, seed);
 		RadioMap autumn = walk(new Campus(all.name(), all.sites(), now), "autumn", 0.8, seed);
-		return new ChangedCampus(spring, LevelFitTest.read(autumn, slope, shiftDb), addresses(gone), addresses(come), replaced, moved);
+		return new ChangedCampus(spring, LevelFitTest.read(autumn, slope, shiftDb), addresses(gone), addresses(come),
+				replaced, moved);
 	}
 
 	private static AccessPoint elsewhere(AccessPoint old, Campus campus, Random random) {
@@ -75,7 +77,8 @@ record ChangedCampus(RadioMap spring, RadioMap autumn, Set<String> gone, Set<Str
 	}
 
 	private static RadioMap walk(Campus campus, String season, double off, long seed) {
-		SurveyPlan plan = SurveyPlan.of("s-" + season, season, Walk.corridorsAndGrid(2.2, 3, off), SurveyDevice.of("guide", 0),
+		SurveyPlan plan = SurveyPlan.of("s-" + season, season, Walk.corridorsAndGrid(2.2, 3, off),
+				SurveyDevice.of("guide", 0),
 				Instant.parse("2031-04-07T08:00:00Z"));
 		return new Surveyor(campus, RadioEnvironment.museum(), seed).survey(0, plan, Workers.inline());
 	}

@@ -28,7 +28,8 @@ class ChangedCampusTest {
 	/** Precision and recall of at least nine in ten. */
 	private static void assertFound(Collection<?> planted, Collection<?> found, String what) {
 		long right = found.stream().filter(planted::contains).count();
-		assertTrue(right >= 0.9 * found.size() && right >= 0.9 * planted.size(), () -> what + " planted " + planted + ", found " + found);
+		assertTrue(right >= 0.9 * found.size() && right >= 0.9 * planted.size(),
+				() -> what + " planted " + planted + ", found " + found);
 	}
 
 	@ParameterizedTest
@@ -40,7 +41,8 @@ class ChangedCampusTest {
 		Set<String> appeared = addresses(change, Fate.APPEARED);
 		appeared.removeAll(campus.replaced().values());
 		assertFound(campus.come(), appeared, "new");
-		Map<String, String> successors = change.with(Fate.REPLACED).stream().collect(Collectors.toMap(AccessPointFate::address, AccessPointFate::successor));
+		Map<String, String> successors = change.with(Fate.REPLACED).stream()
+				.collect(Collectors.toMap(AccessPointFate::address, AccessPointFate::successor));
 		assertFound(campus.replaced().entrySet(), successors.entrySet(), "replaced");
 		assertFound(campus.moved(), addresses(change, Fate.MOVED), "moved");
 		LevelFit fit = LevelFit.of(campus.autumn(), campus.spring(), ChangeLimits.SAME_PLACE_METRES).orElseThrow();
@@ -65,9 +67,11 @@ class ChangedCampusTest {
 				gone.add(planted.accessPoint());
 			}
 		}
-		SiteChange change = SiteChange.between(MarrowQuay.clean(MarrowQuay.DEFAULT_SEED).survey("sh-autumn").map(), spring.surveys().get(0).map(),
+		SiteChange change = SiteChange.between(MarrowQuay.clean(MarrowQuay.DEFAULT_SEED).survey("sh-autumn").map(),
+				spring.surveys().get(0).map(),
 				ChangeLimits.SAME_PLACE_METRES);
 		assertEquals(gone, new TreeSet<>(addresses(change, Fate.VANISHED)));
-		assertEquals(replaced, new TreeMap<>(change.with(Fate.REPLACED).stream().collect(Collectors.toMap(AccessPointFate::address, AccessPointFate::successor))));
+		assertEquals(replaced, new TreeMap<>(change.with(Fate.REPLACED).stream()
+				.collect(Collectors.toMap(AccessPointFate::address, AccessPointFate::successor))));
 	}
 }

@@ -23,7 +23,8 @@ class LevelFitTest {
 	private static final Map<Long, RadioMap> SIMULATED = new ConcurrentHashMap<>();
 
 	private static RadioMap simulated(long seed, int half) {
-		return SIMULATED.computeIfAbsent(seed, s -> RandomMap.of(s, CampusSize.of(1, 2, 120), 1200, Workers.inline())).where(s -> s % 2 == half);
+		return SIMULATED.computeIfAbsent(seed, s -> RandomMap.of(s, CampusSize.of(1, 2, 120), 1200, Workers.inline()))
+				.where(s -> s % 2 == half);
 	}
 
 	/** What a device reads; below −95 dBm it hears nothing. */

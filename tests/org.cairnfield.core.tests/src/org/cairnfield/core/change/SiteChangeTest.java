@@ -60,10 +60,12 @@ class SiteChangeTest {
 	private static Planted plant(RadioMap map, long seed) {
 		List<String> names = new ArrayList<>(map.accessPoints());
 		Collections.shuffle(names, new Random(seed));
-		Map<Integer, List<String>> byFloor = names.stream().collect(Collectors.groupingBy(name -> homeFloor(map, map.accessPoints().indexOf(name))));
+		Map<Integer, List<String>> byFloor = names.stream()
+				.collect(Collectors.groupingBy(name -> homeFloor(map, map.accessPoints().indexOf(name))));
 		Map<String, String> replaced = new HashMap<>();
 		byFloor.get(0).subList(PLANTED, 2 * PLANTED).forEach(name -> replaced.put(name, name + " again"));
-		return new Planted(new HashSet<>(byFloor.get(0).subList(0, PLANTED)), new HashSet<>(byFloor.get(1).subList(0, PLANTED)), replaced);
+		return new Planted(new HashSet<>(byFloor.get(0).subList(0, PLANTED)),
+				new HashSet<>(byFloor.get(1).subList(0, PLANTED)), replaced);
 	}
 
 	/** Where it is heard most strongly. */
@@ -87,7 +89,8 @@ class SiteChangeTest {
 	/** Precision and recall of at least nine in ten. */
 	private static void assertFound(Set<String> planted, Set<String> found, String what) {
 		long right = found.stream().filter(planted::contains).count();
-		assertTrue(right >= 0.9 * found.size() && right >= 0.9 * planted.size(), () -> what + " planted " + planted + ", found " + found);
+		assertTrue(right >= 0.9 * found.size() && right >= 0.9 * planted.size(),
+				() -> what + " planted " + planted + ", found " + found);
 	}
 
 	@ParameterizedTest
@@ -96,14 +99,17 @@ class SiteChangeTest {
 		RadioMap all = simulated(seed);
 		Planted planted = plant(all, seed);
 		RadioMap before = renamed(half(all, 0), name -> planted.come.contains(name) ? null : name);
-		RadioMap after = renamed(half(all, 1), name -> planted.gone.contains(name) ? null : planted.replaced.getOrDefault(name, name));
+		RadioMap after = renamed(half(all, 1),
+				name -> planted.gone.contains(name) ? null : planted.replaced.getOrDefault(name, name));
 		SiteChange change = SiteChange.between(before, after, 4);
 		assertTrue(change.places() > 100, () -> change.places() + " places");
 		assertFound(planted.gone, addresses(change, Fate.VANISHED), "gone");
-		assertFound(planted.come, addresses(change, Fate.APPEARED).stream().filter(name -> !name.endsWith("again")).collect(Collectors.toSet()), "new");
+		assertFound(planted.come, addresses(change, Fate.APPEARED).stream().filter(name -> !name.endsWith("again"))
+				.collect(Collectors.toSet()), "new");
 		Map<String, String> successors = change.with(Fate.REPLACED).stream()
 				.collect(Collectors.toMap(AccessPointFate::address, AccessPointFate::successor));
-		long right = planted.replaced.entrySet().stream().filter(each -> each.getValue().equals(successors.get(each.getKey()))).count();
+		long right = planted.replaced.entrySet().stream()
+				.filter(each -> each.getValue().equals(successors.get(each.getKey()))).count();
 		assertTrue(right >= 0.9 * PLANTED && right >= 0.9 * successors.size(), () -> "successors " + successors);
 		assertTrue(change.isChanged());
 	}
@@ -158,8 +164,10 @@ class SiteChangeTest {
 
 	@Test
 	void takesTheNearestPlaceOnTheFloor() {
-		RadioMap before = new RadioMapBuilder().sample("Tide House", 0, 0, 0).sample("Tide House", 0, 3, 0).sample("Tide House", 1, 1, 0).build();
-		RadioMap after = new RadioMapBuilder().sample("Tide House", 0, 1.8, 0).sample("Tide House", 0, 3, 0.5).sample("Tide House", 0, -2.1, 0).build();
+		RadioMap before = new RadioMapBuilder().sample("Tide House", 0, 0, 0).sample("Tide House", 0, 3, 0)
+				.sample("Tide House", 1, 1, 0).build();
+		RadioMap after = new RadioMapBuilder().sample("Tide House", 0, 1.8, 0).sample("Tide House", 0, 3, 0.5)
+				.sample("Tide House", 0, -2.1, 0).build();
 		SharedPlaces shared = SharedPlaces.of(before, after, 2);
 		assertEquals(1, shared.size());
 		assertEquals(1, shared.before(0)[0]);

@@ -61,9 +61,12 @@ class ChoiceInTimeTest {
 		Map<Search, Double> sums = new HashMap<>();
 		int questions = 0;
 		for (int[] site : BY_SITE) {
-			Signals alone = Signals.ofPart(MAP.view(site), SIGNALS.representation(), SIGNALS.distance(), SIGNALS.lowestRssiDbm());
-			Choice one = new AutomaticChoice(alone, List.of(IntStream.range(0, IN_EACH).toArray()), 3, 1, never(), HERE).searchFor(epsilon);
-			one.tried().stream().filter(t -> !t.search().cut()).forEach(t -> sums.merge(t.search(), t.meanErrorMetres() / SITES, Double::sum));
+			Signals alone = Signals.ofPart(MAP.view(site), SIGNALS.representation(), SIGNALS.distance(),
+					SIGNALS.lowestRssiDbm());
+			Choice one = new AutomaticChoice(alone, List.of(IntStream.range(0, IN_EACH).toArray()), 3, 1, never(), HERE)
+					.searchFor(epsilon);
+			one.tried().stream().filter(t -> !t.search().cut())
+					.forEach(t -> sums.merge(t.search(), t.meanErrorMetres() / SITES, Double::sum));
 			questions += one.questions();
 		}
 		List<Tried> uncut = together.tried().stream().filter(t -> !t.search().cut()).toList(); // what is large depends on the whole map
@@ -77,7 +80,8 @@ class ChoiceInTimeTest {
 	@Test
 	void comparisonsAreReckonedForTheWholeMap() {
 		Map<Search, Tried> whole = new HashMap<>();
-		choice(List.of(IntStream.range(0, MAP.size()).toArray()), never()).searchFor(90).tried().forEach(t -> whole.put(t.search(), t));
+		choice(List.of(IntStream.range(0, MAP.size()).toArray()), never()).searchFor(90).tried()
+				.forEach(t -> whole.put(t.search(), t));
 		for (Tried t : choice(BY_SITE, never()).searchFor(90).tried()) {
 			double measured = whole.get(t.search()).comparisonShare();
 			if (measured < 0.3) { // above, a group may be all that a site has
@@ -89,9 +93,11 @@ class ChoiceInTimeTest {
 
 	@Test
 	void epsilonIsThatOfAllSites() {
-		List<Double> whole = choice(List.of(IntStream.range(0, MAP.size()).toArray()), never()).choose().tried().stream().map(Tried::epsilon).distinct()
+		List<Double> whole = choice(List.of(IntStream.range(0, MAP.size()).toArray()), never()).choose().tried()
+				.stream().map(Tried::epsilon).distinct()
 				.sorted().toList();
-		List<Double> bySite = choice(BY_SITE, never()).choose().tried().stream().map(Tried::epsilon).distinct().sorted().toList();
+		List<Double> bySite = choice(BY_SITE, never()).choose().tried().stream().map(Tried::epsilon).distinct().sorted()
+				.toList();
 		assertEquals(whole, bySite); // sites that hear each other less than themselves have the same nearest
 	}
 
@@ -118,7 +124,8 @@ class ChoiceInTimeTest {
 				assertTrue(some.questions() < all.questions() || some.leftOut().epsilons() > 0);
 			}
 		}
-		assertTrue(sitesLeft < SITES && epsilonsLeft && holdOutsLeft, sitesLeft + " " + epsilonsLeft + " " + holdOutsLeft);
+		assertTrue(sitesLeft < SITES && epsilonsLeft && holdOutsLeft,
+				sitesLeft + " " + epsilonsLeft + " " + holdOutsLeft);
 	}
 
 	@Test

@@ -56,6 +56,7 @@ class MapPartsTest {
 	void theSeedDrawsTheOrder() {
 		RadioMap map = map(MapParts.WHOLE + 5_000, 10);
 		assertArrayEquals(MapParts.of(map, 1).toArray(), MapParts.of(map, 1).toArray());
-		assertNotEquals(Arrays.deepToString(MapParts.of(map, 1).toArray()), Arrays.deepToString(MapParts.of(map, 2).toArray()));
+		assertNotEquals(Arrays.deepToString(MapParts.of(map, 1).toArray()),
+				Arrays.deepToString(MapParts.of(map, 2).toArray()));
 	}
 }

@@ -39,7 +39,8 @@ class AffinityPropagationTest {
 
 	private static List<String[]> reference() {
 		try (InputStream in = AffinityPropagationTest.class.getResourceAsStream("affinity-propagation.txt")) {
-			return new String(in.readAllBytes(), StandardCharsets.US_ASCII).lines().filter(line -> !line.startsWith("#"))
+			return new String(in.readAllBytes(), StandardCharsets.US_ASCII).lines()
+					.filter(line -> !line.startsWith("#"))
 					.map(line -> line.split(" ")).toList();
 		} catch (IOException e) {
 			throw new IllegalStateException(e);
@@ -93,7 +94,8 @@ class AffinityPropagationTest {
 				}
 			}
 			Result found = AffinityPropagation.cluster(Signals.of(builder.build()), USUAL, HERE);
-			assertArrayEquals(line[line.length - 1].chars().map(c -> c - 48).toArray(), found.clustering().labels(), String.join(" ", line));
+			assertArrayEquals(line[line.length - 1].chars().map(c -> c - 48).toArray(), found.clustering().labels(),
+					String.join(" ", line));
 			assertTrue(found.converged());
 		}
 	}
@@ -163,7 +165,8 @@ class AffinityPropagationTest {
 		Signals signals = Signals.of(ScatteredMap.of(5, 90));
 		int before = Integer.MAX_VALUE;
 		for (double preference : new double[] { -1, -20, -100, -1000 }) {
-			int now = AffinityPropagation.cluster(signals, USUAL.withPreference(preference).withDamping(0.8), HERE).clustering().clusters();
+			int now = AffinityPropagation.cluster(signals, USUAL.withPreference(preference).withDamping(0.8), HERE)
+					.clustering().clusters();
 			assertTrue(now < before, now + " after " + before);
 			before = now;
 		}
@@ -175,13 +178,15 @@ class AffinityPropagationTest {
 		Settings few = new Settings(Double.NaN, 0.8, 15, 300, 100, 4);
 		Result found = AffinityPropagation.cluster(signals, few, HERE);
 		assertTrue(found.landmarks() >= 100 && found.landmarks() < 600, found.landmarks() + " landmarks");
-		assertArrayEquals(found.clustering().labels(), AffinityPropagation.cluster(signals, few, HERE).clustering().labels());
+		assertArrayEquals(found.clustering().labels(),
+				AffinityPropagation.cluster(signals, few, HERE).clustering().labels());
 		for (int s = 0; s < signals.size(); s++) {
 			int own = found.clustering().label(s);
 			double[] distances = new double[signals.components().largest()];
 			signals.kernel().row(s, distances);
 			int component = signals.components().componentOf(s);
-			double least = Arrays.stream(found.exemplars()).filter(e -> signals.components().componentOf(e) == component)
+			double least = Arrays.stream(found.exemplars())
+					.filter(e -> signals.components().componentOf(e) == component)
 					.mapToDouble(e -> distances[signals.components().placeOf(e)]).min().orElseThrow();
 			assertEquals(least, distances[signals.components().placeOf(found.exemplars()[own])]);
 		}
@@ -192,7 +197,8 @@ class AffinityPropagationTest {
 		Signals signals = Signals.of(ScatteredMap.of(3, 300));
 		int[] expected = AffinityPropagation.cluster(signals, USUAL, HERE).clustering().labels();
 		try (Threads threads = new Threads(3)) {
-			assertArrayEquals(expected, AffinityPropagation.cluster(signals, USUAL, threads.workers()).clustering().labels());
+			assertArrayEquals(expected,
+					AffinityPropagation.cluster(signals, USUAL, threads.workers()).clustering().labels());
 		}
 	}
 
@@ -214,16 +220,19 @@ class AffinityPropagationTest {
 		}
 		Signals signals = Signals.of(builder.build());
 		assertEquals(4, AffinityPropagation.cluster(signals, USUAL, HERE).clustering().clusters());
-		assertEquals(1, AffinityPropagation.cluster(signals, USUAL.withPreference(-1000), HERE).clustering().clusters());
+		assertEquals(1,
+				AffinityPropagation.cluster(signals, USUAL.withPreference(-1000), HERE).clustering().clusters());
 	}
 
 	@Test
 	void takesNoSamplesAndOneAndSilentOnes() {
-		assertEquals(0, AffinityPropagation.cluster(Signals.of(new RadioMapBuilder().build()), USUAL, HERE).clustering().size());
+		assertEquals(0, AffinityPropagation.cluster(Signals.of(new RadioMapBuilder().build()), USUAL, HERE).clustering()
+				.size());
 		RadioMap silent = new RadioMapBuilder().sample("Tide House", 0, 0, 0).sample("Tide House", 0, 1, 0)
 				.sample("Tide House", 0, 2, 0).reading("a", -50).build();
 		for (Distance kind : Distance.values()) {
-			Result found = AffinityPropagation.cluster(Signals.of(silent, Representation.positive(), kind), USUAL, HERE);
+			Result found = AffinityPropagation.cluster(Signals.of(silent, Representation.positive(), kind), USUAL,
+					HERE);
 			assertArrayEquals(new int[] { 0, 0, 1 }, found.clustering().labels());
 			assertTrue(found.converged());
 		}

@@ -101,7 +101,8 @@ class DbscanOnRandomMapsTest {
 	void equalsTheNaiveFormInEveryRepresentation(String representation) {
 		for (Distance kind : Distance.values()) {
 			for (long seed = 1; seed <= 20; seed++) {
-				Signals signals = Signals.of(ScatteredMap.of(seed, SAMPLES), Representation.named(representation), kind);
+				Signals signals = Signals.of(ScatteredMap.of(seed, SAMPLES), Representation.named(representation),
+						kind);
 				DenseForm dense = DenseForm.of(signals);
 				double epsilon = dense.epsilonAt(0.05 + seed % 5 * 0.02);
 				Clustering expected = NaiveDbscan.cluster(dense.matrix(), epsilon, 4);

@@ -149,7 +149,8 @@ class KMeansTest {
 	@ValueSource(longs = { 1, 2, 3, 4, 5, 6, 7, 8 })
 	void spreadCentresStartInEveryGroup(long seed) {
 		Signals far = line(-80, -80, -80, -80, -80, -80, -60, -60, -40);
-		assertArrayEquals(new int[] { 0, 0, 0, 0, 0, 0, 1, 1, 2 }, KMeans.cluster(all(far), 3, Start.SPREAD, seed, HERE).labels());
+		assertArrayEquals(new int[] { 0, 0, 0, 0, 0, 0, 1, 1, 2 },
+				KMeans.cluster(all(far), 3, Start.SPREAD, seed, HERE).labels());
 	}
 
 	@Test

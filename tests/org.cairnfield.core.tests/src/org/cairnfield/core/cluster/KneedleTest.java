@@ -33,7 +33,7 @@ class KneedleTest {
 
 	@Test
 	void comesWithinHalfAStepOfTheAnalyticKnee() {
-		for (int points : new int[] {11, 101, 1001, 100_001}) {
+		for (int points : new int[] { 11, 101, 1001, 100_001 }) {
 			Knee knee = find(grid(points, 0, 1), SATURATING, Shape.CONCAVE_INCREASING).orElseThrow();
 			assertEquals(0.2316624790, knee.x(), 0.5 / (points - 1));
 		}
@@ -56,7 +56,7 @@ class KneedleTest {
 	@Test
 	void dependsOnTheRangeForANormalCurve() {
 		// Where the density equals the mean slope; not at mean + one s.d. = 60, which is often quoted.
-		double[][] kneeByRange = {{20, 80, 63.23272}, {10, 90, 65.23526}, {0, 100, 66.63519}};
+		double[][] kneeByRange = { { 20, 80, 63.23272 }, { 10, 90, 65.23526 }, { 0, 100, 66.63519 } };
 		for (double[] expected : kneeByRange) {
 			double[] x = grid(100_001, expected[0], expected[1]);
 			Knee knee = find(x, NORMAL::cumulativeProbability, Shape.CONCAVE_INCREASING).orElseThrow();
@@ -89,7 +89,7 @@ class KneedleTest {
 
 	@Test
 	void findsTheElbowOfSortedDistances() {
-		double[] distances = {1, 1, 1.1, 1.1, 1.2, 1.2, 1.3, 1.4, 1.6, 2, 3.5, 6, 9, 12};
+		double[] distances = { 1, 1, 1.1, 1.1, 1.2, 1.2, 1.3, 1.4, 1.6, 2, 3.5, 6, 9, 12 };
 		Knee elbow = Kneedle.find(grid(14, 0, 13), distances, 1, Shape.CONVEX_INCREASING).orElseThrow();
 		assertEquals(9, elbow.index());
 		assertEquals(2.0, elbow.y(), 0);
@@ -126,7 +126,7 @@ class KneedleTest {
 	void firstConfirmedStopsAtTheFirstOfTwoKnees() {
 		// Two rises, each then flat; the second is the larger departure from the diagonal.
 		double[] x = grid(11, 0, 10);
-		double[] y = {0, 2, 2, 2, 2, 7.5, 9, 9.5, 9.7, 9.9, 10};
+		double[] y = { 0, 2, 2, 2, 2, 7.5, 9, 9.5, 9.7, 9.9, 10 };
 		assertEquals(1, Kneedle.firstConfirmed(x, y, 1, Shape.CONCAVE_INCREASING).orElseThrow().index());
 		assertEquals(2.0 / 10 - 1.0 / 10, Kneedle.firstConfirmed(x, y, 1, Shape.CONCAVE_INCREASING).orElseThrow()
 				.difference(), 1e-12);
@@ -137,7 +137,7 @@ class KneedleTest {
 	void firstConfirmedDropsACandidateWhenTheCurveTurnsUpAgain() {
 		double[] x = grid(11, 0, 10);
 		// Differences 0 .2 .1 .4 .3 .2 …: from the first maximum the fall of 1.5 steps is not reached.
-		double[] y = {0, 3, 3, 7, 7, 7, 7.5, 8, 8.5, 9, 10};
+		double[] y = { 0, 3, 3, 7, 7, 7, 7.5, 8, 8.5, 9, 10 };
 		Knee first = Kneedle.firstConfirmed(x, y, 1.5, Shape.CONCAVE_INCREASING).orElseThrow();
 		assertEquals(3, first.index());
 		assertEquals(5, first.confirmedAt());
@@ -155,12 +155,12 @@ class KneedleTest {
 
 	@Test
 	void refusesWhatIsNoCurve() {
-		double[] three = {0, 1, 2};
-		assertThrows(IllegalArgumentException.class, () -> usual(new double[] {0, 1}, new double[] {0, 1}));
-		assertThrows(IllegalArgumentException.class, () -> usual(three, new double[] {0, 1}));
-		assertThrows(IllegalArgumentException.class, () -> usual(new double[] {0, 2, 1}, three));
-		assertThrows(IllegalArgumentException.class, () -> usual(new double[] {1, 1, 1}, three));
-		assertThrows(IllegalArgumentException.class, () -> usual(three, new double[] {0, Double.NaN, 1}));
+		double[] three = { 0, 1, 2 };
+		assertThrows(IllegalArgumentException.class, () -> usual(new double[] { 0, 1 }, new double[] { 0, 1 }));
+		assertThrows(IllegalArgumentException.class, () -> usual(three, new double[] { 0, 1 }));
+		assertThrows(IllegalArgumentException.class, () -> usual(new double[] { 0, 2, 1 }, three));
+		assertThrows(IllegalArgumentException.class, () -> usual(new double[] { 1, 1, 1 }, three));
+		assertThrows(IllegalArgumentException.class, () -> usual(three, new double[] { 0, Double.NaN, 1 }));
 		assertThrows(IllegalArgumentException.class,
 				() -> Kneedle.find(three, three, -1, Shape.CONVEX_INCREASING));
 	}

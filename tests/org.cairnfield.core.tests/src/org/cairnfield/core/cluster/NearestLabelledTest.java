@@ -32,7 +32,8 @@ class NearestLabelledTest {
 			List<Clustering> clusterings = clusterings(seed);
 			List<int[]> found = NearestLabelled.labels(signals, clusterings, HERE);
 			for (int i = 0; i < clusterings.size(); i++) {
-				assertArrayEquals(plain(distance, clusterings.get(i)), found.get(i), "seed " + seed + ", clustering " + i);
+				assertArrayEquals(plain(distance, clusterings.get(i)), found.get(i),
+						"seed " + seed + ", clustering " + i);
 			}
 		}
 	}

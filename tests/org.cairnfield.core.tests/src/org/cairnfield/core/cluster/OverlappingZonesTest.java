@@ -44,7 +44,8 @@ class OverlappingZonesTest {
 			Signals signals = Signals.of(ScatteredMap.of(seed, SAMPLES), Representation.positive(), kind);
 			Clustering found = KMeans.cluster(all(signals), 5, KMeans.Start.SPREAD, seed, HERE);
 			double[][] d = distances(signals, found);
-			boolean clear = IntStream.range(0, SAMPLES).allMatch(s -> Arrays.stream(d[s]).filter(x -> x <= d[s][found.label(s)]).count() == 1);
+			boolean clear = IntStream.range(0, SAMPLES)
+					.allMatch(s -> Arrays.stream(d[s]).filter(x -> x <= d[s][found.label(s)]).count() == 1);
 			if (clear) {
 				OverlappingZones zones = OverlappingZones.of(all(signals), found, 0, HERE);
 				assertArrayEquals(found.members(), zones.members());

@@ -32,7 +32,8 @@ class SweepTest {
 	void equalsDbscanCellForCell(Distance kind) {
 		for (long seed = 1; seed <= 60; seed++) {
 			Signals signals = Signals.of(ScatteredMap.of(seed, 60), Representation.positive(), kind);
-			double[] all = Arrays.stream(DenseForm.of(signals).matrix()).flatMapToDouble(Arrays::stream).sorted().toArray();
+			double[] all = Arrays.stream(DenseForm.of(signals).matrix()).flatMapToDouble(Arrays::stream).sorted()
+					.toArray();
 			double[] epsilons = { 0, all[70], all[120], all[120], all[300], all[301] + 0.5, all[900], all[3599] };
 			Arrays.sort(epsilons);
 			compare(signals, epsilons, Sweep.run(signals, epsilons, MIN_PTS, HERE));
@@ -123,7 +124,8 @@ class SweepTest {
 		int[] three = { 3 };
 		assertThrows(IllegalArgumentException.class, () -> Sweep.run(signals, new double[] { 5, 4 }, three, HERE));
 		assertThrows(IllegalArgumentException.class, () -> Sweep.run(signals, new double[] { -1, 4 }, three, HERE));
-		assertThrows(IllegalArgumentException.class, () -> Sweep.run(signals, new double[] { Double.NaN }, three, HERE));
+		assertThrows(IllegalArgumentException.class,
+				() -> Sweep.run(signals, new double[] { Double.NaN }, three, HERE));
 		assertThrows(IllegalArgumentException.class, () -> Sweep.run(signals, new double[0], three, HERE));
 		assertThrows(IllegalArgumentException.class, () -> Sweep.run(signals, new double[] { 5 }, new int[0], HERE));
 		assertThrows(IllegalArgumentException.class, () -> Sweep.run(signals, new double[] { 5 }, new int[1], HERE));

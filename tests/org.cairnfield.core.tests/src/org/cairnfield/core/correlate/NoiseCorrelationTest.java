@@ -187,8 +187,10 @@ class NoiseCorrelationTest {
 				}
 			}
 			Signals signals = Signals.of(b.build(), Representation.named(representation), kind);
-			NoisePlacement p = NoiseCorrelation.place(signals, new Clustering(new int[] { 0, -1, 0, 1 }, null), HERE).get(0);
-			assertEquals(new NoisePlacement(1, Clustering.NOISE, Double.NaN, -1, Clustering.NOISE, Double.NaN, 0, 0, 0), p);
+			NoisePlacement p = NoiseCorrelation.place(signals, new Clustering(new int[] { 0, -1, 0, 1 }, null), HERE)
+					.get(0);
+			assertEquals(new NoisePlacement(1, Clustering.NOISE, Double.NaN, -1, Clustering.NOISE, Double.NaN, 0, 0, 0),
+					p);
 			assertEquals(false, p.nearestAgrees());
 		}
 	}
@@ -215,7 +217,8 @@ class NoiseCorrelationTest {
 		RadioMapBuilder b = new RadioMapBuilder();
 		b.sample("Tide House", 0, 0, 0).reading("a", -50);
 		b.sample("Tide House", 0, 0, 0).reading("a", -60);
-		NoisePlacement p = NoiseCorrelation.place(Signals.of(b.build()), new Clustering(new int[] { 0, -1 }, null), HERE).get(0);
+		NoisePlacement p = NoiseCorrelation
+				.place(Signals.of(b.build()), new Clustering(new int[] { 0, -1 }, null), HERE).get(0);
 		assertEquals(-1, p.strength(), 1e-15); // rows (0, 10) and (10, 0)
 		assertEquals(0, p.cluster());
 		assertEquals(10, p.nearestDistance());

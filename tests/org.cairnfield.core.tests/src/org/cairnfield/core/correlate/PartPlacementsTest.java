@@ -37,14 +37,16 @@ class PartPlacementsTest {
 	void twoPartsOutOfEarshotKnowTogetherWhatTheWholeKnows() {
 		int[][] sides = { IntStream.range(0, map.size()).filter(s -> map.site(s) == 0).toArray(),
 				IntStream.range(0, map.size()).filter(s -> map.site(s) == 1).toArray() };
-		assertTrue(clustering.noise() > 5 && clustering.clusters() > 3, clustering.noise() + " noise, " + clustering.clusters() + " clusters");
+		assertTrue(clustering.noise() > 5 && clustering.clusters() > 3,
+				clustering.noise() + " noise, " + clustering.clusters() + " clusters");
 		RowSums[] rows = new RowSums[map.size()];
 		double[] inPart = new double[map.size()];
 		Arrays.fill(inPart, Double.NaN);
 		for (int side = 0; side < 2; side++) {
 			int[] own = sides[side];
 			NoiseCorrelation.PartPlacements placed = NoiseCorrelation.placePart(part(own),
-					new Clustering(IntStream.of(own).map(clustering::label).toArray(), null), sums(sides[1 - side]), Workers.inline());
+					new Clustering(IntStream.of(own).map(clustering::label).toArray(), null), sums(sides[1 - side]),
+					Workers.inline());
 			IntStream.range(0, own.length).forEach(s -> rows[own[s]] = placed.rows().get(s));
 			placed.placements().forEach(p -> inPart[own[p.sample()]] = p.strength());
 		}
@@ -64,8 +66,11 @@ class PartPlacementsTest {
 	@Test
 	void aPartHasTheDistancesOfTheWhole() {
 		int loudest = IntStream.range(0, map.size()).boxed()
-				.max((a, b) -> Integer.compare(map.view(new int[] { a }).lowestRssiDbm(), map.view(new int[] { b }).lowestRssiDbm())).orElseThrow();
-		assertTrue(map.view(new int[] { loudest }).lowestRssiDbm() > whole.lowestRssiDbm(), "no sample that misses the lowest level");
+				.max((a, b) -> Integer.compare(map.view(new int[] { a }).lowestRssiDbm(),
+						map.view(new int[] { b }).lowestRssiDbm()))
+				.orElseThrow();
+		assertTrue(map.view(new int[] { loudest }).lowestRssiDbm() > whole.lowestRssiDbm(),
+				"no sample that misses the lowest level");
 		assertEquals(whole.rows().magnitude(loudest), part(new int[] { loudest }).rows().magnitude(0));
 		assertThrows(IllegalArgumentException.class,
 				() -> Signals.ofPart(map, Representation.positive(), Distance.CITY_BLOCK, whole.lowestRssiDbm() + 1));
@@ -74,6 +79,7 @@ class PartPlacementsTest {
 	@Test
 	void onlyPlainSumsHaveAClosedForm() {
 		Signals euclidean = Signals.of(map, Representation.positive(), Distance.EUCLIDEAN);
-		assertThrows(IllegalArgumentException.class, () -> NoiseCorrelation.placePart(euclidean, clustering, SampleSums.NONE, Workers.inline()));
+		assertThrows(IllegalArgumentException.class,
+				() -> NoiseCorrelation.placePart(euclidean, clustering, SampleSums.NONE, Workers.inline()));
 	}
 }

@@ -56,7 +56,8 @@ class PivotGroupsTest {
 		clusterings.add(new Clustering(one, null));
 		for (Clustering clustering : clusterings) {
 			List<NoisePlacement> expected = NoiseCorrelation.place(signals, clustering, Integer.MAX_VALUE, HERE);
-			assertEquals(expected.toString(), NoiseCorrelation.place(signals, clustering, 0, HERE).toString(), () -> "seed " + seed);
+			assertEquals(expected.toString(), NoiseCorrelation.place(signals, clustering, 0, HERE).toString(),
+					() -> "seed " + seed);
 		}
 		return clusterings.get(0).noise();
 	}

@@ -22,7 +22,8 @@ import org.junit.jupiter.api.Test;
 class PolygonTest {
 
 	/** An L: 10 m by 10 m without its upper right quarter. */
-	private static final Polygon L = new Polygon(new double[] { 0, 10, 10, 5, 5, 0 }, new double[] { 0, 0, 5, 5, 10, 10 });
+	private static final Polygon L = new Polygon(new double[] { 0, 10, 10, 5, 5, 0 },
+			new double[] { 0, 0, 5, 5, 10, 10 });
 
 	@Test
 	void tellsInsideFromOutside() {
@@ -87,7 +88,8 @@ class PolygonTest {
 		assertEquals(12, room.signedArea());
 		assertArrayEquals(new double[] { -1, -1, 3, 3 }, room.bounds());
 		assertEquals(Math.sqrt(2), room.metresToEdge(1, 1), 1e-12);
-		assertArrayEquals(new double[] { 2, 2, 4, 4 }, Polygon.around(new double[] { 3 }, new double[] { 3 }, 1).bounds());
+		assertArrayEquals(new double[] { 2, 2, 4, 4 },
+				Polygon.around(new double[] { 3 }, new double[] { 3 }, 1).bounds());
 		assertNull(Polygon.around(new double[] { 3 }, new double[] { 3 }, 0));
 		assertNull(Polygon.around(new double[0], new double[0], 1));
 	}
@@ -121,7 +123,8 @@ class PolygonTest {
 		assertTrue(polygon(0, 0, 4, 0, 4, 4, 2, 0, 0, 4).crossesItself(), "a corner on another side");
 		assertTrue(polygon(0, 0, 2, 2, 4, 0, 4, 4, 2, 2, 0, 4).crossesItself(), "two corners at one place");
 		assertFalse(polygon(0, 0, 2, 0, 4, 0, 4, 4).crossesItself(), "a corner on a straight side");
-		assertFalse(polygon(0, 0, 4, 0, 4, 0, 4, 4, 0, 4, 0, 0).crossesItself(), "a corner drawn twice, and the first one repeated");
+		assertFalse(polygon(0, 0, 4, 0, 4, 0, 4, 4, 0, 4, 0, 0).crossesItself(),
+				"a corner drawn twice, and the first one repeated");
 		assertFalse(Polygon.rectangle(4_864_949, 1, 4_864_953, 5).crossesItself(), "far from the origin");
 	}
 
@@ -137,7 +140,8 @@ class PolygonTest {
 			for (int i = 0; i < n; i++) {
 				for (int j = i + 2; j < n && !(i == 0 && j == n - 1); j++) {
 					int end = (j + 1) % n;
-					expected |= Line2D.linesIntersect(corners[2 * i], corners[2 * i + 1], corners[2 * i + 2], corners[2 * i + 3], corners[2 * j],
+					expected |= Line2D.linesIntersect(corners[2 * i], corners[2 * i + 1], corners[2 * i + 2],
+							corners[2 * i + 3], corners[2 * j],
 							corners[2 * j + 1], corners[2 * end], corners[2 * end + 1]);
 				}
 			}

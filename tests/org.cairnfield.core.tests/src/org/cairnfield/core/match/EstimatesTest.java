@@ -58,8 +58,9 @@ class EstimatesTest {
 					RadioMap other = ScatteredMap.rebuilt(MAP, ScatteredMap.shuffled(MAP.size(), seed));
 					Signals shuffled = Signals.of(other, Representation.named(representation), kind);
 					if (representation.equals("positive")) {
-						assertSame(MAP, expected, other, Estimates.of(new PlainMatcher(new Neighbours(shuffled), voting),
-								shuffled.align(ASKED), HERE));
+						assertSame(MAP, expected, other,
+								Estimates.of(new PlainMatcher(new Neighbours(shuffled), voting),
+										shuffled.align(ASKED), HERE));
 					}
 					RadioMap view = MAP.view(ScatteredMap.shuffled(MAP.size(), seed));
 					Signals viewed = Signals.of(view, Representation.named(representation), kind);

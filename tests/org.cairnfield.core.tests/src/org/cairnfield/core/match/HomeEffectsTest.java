@@ -27,7 +27,8 @@ class HomeEffectsTest {
 	private static final int[] FOLD = PositionBlocks.of(MAP).folds(5, 3);
 	/** Four parts of the building; every fourth sample is noise. */
 	private static final Clustering CLUSTERS = new Clustering(IntStream.range(0, MAP.size())
-			.map(s -> s % 4 == 0 ? Clustering.NOISE : MAP.floor(s) * 2 + (MAP.x(s) > MAP.x(0) ? 1 : 0)).toArray(), null);
+			.map(s -> s % 4 == 0 ? Clustering.NOISE : MAP.floor(s) * 2 + (MAP.x(s) > MAP.x(0) ? 1 : 0)).toArray(),
+			null);
 
 	/** With the lowest level in many samples: distances count from it, and parts of the map should have the same. */
 	private static RadioMap clamped(RadioMap map) {
@@ -54,7 +55,8 @@ class HomeEffectsTest {
 	}
 
 	private static List<Effect> effects(Search search, List<Home> homes) {
-		return HomeEffects.of(SIGNALS, CLUSTERS, search, homes, FOLD, IntStream.range(0, MAP.size()).toArray(), 1, Workers.inline()).all();
+		return HomeEffects.of(SIGNALS, CLUSTERS, search, homes, FOLD, IntStream.range(0, MAP.size()).toArray(), 1,
+				Workers.inline()).all();
 	}
 
 	/** Error of each question against the labelled samples of other folds, and one more sample; by plain matching. */
@@ -67,7 +69,8 @@ class HomeEffectsTest {
 			// ties go by place, which is the same order in a part of the map
 			Signals signals = Signals.of(kept, SIGNALS.representation(), SIGNALS.distance());
 			assertEquals(SIGNALS.lowestRssiDbm(), signals.lowestRssiDbm(), "or distances were others");
-			Estimates estimates = Estimates.of(new PlainMatcher(new Neighbours(signals), voting), signals.align(MAP.view(asked)), Workers.inline());
+			Estimates estimates = Estimates.of(new PlainMatcher(new Neighbours(signals), voting),
+					signals.align(MAP.view(asked)), Workers.inline());
 			for (int i = 0; i < asked.length; i++) {
 				errors[asked[i]] = Math.hypot(estimates.x(i) - MAP.x(asked[i]), estimates.y(i) - MAP.y(asked[i]));
 			}
@@ -120,14 +123,16 @@ class HomeEffectsTest {
 	@Test
 	void knowsNothingWhereNothingIsSplit() {
 		Clustering none = new Clustering(IntStream.generate(() -> -1).limit(MAP.size()).toArray(), null);
-		Effect effect = HomeEffects.of(SIGNALS, none, Search.USUAL, List.of(new Home(0, HomeEffects.POOL)), FOLD, new int[] { 1, 2 }, 1, Workers.inline()).all().get(0);
+		Effect effect = HomeEffects.of(SIGNALS, none, Search.USUAL, List.of(new Home(0, HomeEffects.POOL)), FOLD,
+				new int[] { 1, 2 }, 1, Workers.inline()).all().get(0);
 		assertEquals(0, effect.asked());
 		assertTrue(Double.isNaN(effect.changeMetres()));
 	}
 
 	@Test
 	void refusesAClusterThatIsNotThere() {
-		assertThrows(IllegalArgumentException.class, () -> effects(Search.USUAL, List.of(new Home(homes().get(0).sample(), 999))));
+		assertThrows(IllegalArgumentException.class,
+				() -> effects(Search.USUAL, List.of(new Home(homes().get(0).sample(), 999))));
 	}
 
 	@Test

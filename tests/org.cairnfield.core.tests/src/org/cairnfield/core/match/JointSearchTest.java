@@ -29,26 +29,32 @@ class JointSearchTest {
 
 	/** Cells of all sizes, one cell, and none; with and without a pool. */
 	@ParameterizedTest
-	@CsvSource({ "positive, CITY_BLOCK, true", "positive, EUCLIDEAN, false", "exponential, CITY_BLOCK, false", "exponential, EUCLIDEAN, true" })
+	@CsvSource({ "positive, CITY_BLOCK, true", "positive, EUCLIDEAN, false", "exponential, CITY_BLOCK, false",
+			"exponential, EUCLIDEAN, true" })
 	void eachSearchFindsAndComparesWhatItDoesAlone(String representation, Distance kind, boolean relative) {
 		int compared = 0;
 		for (int seed = 1; seed <= 40; seed++) {
 			RadioMap whole = ScatteredMap.of(seed, SAMPLES + 40);
 			RadioMap asked = ScatteredMap.rebuilt(whole, IntStream.range(SAMPLES - 20, SAMPLES + 40).toArray());
 			Signals signals = Signals.of(whole.where(s -> s < SAMPLES), Representation.named(representation), kind);
-			Clustering clustering = new Clustering(new SplittableRandom(seed).ints(SAMPLES, -1, seed % 20).toArray(), null);
+			Clustering clustering = new Clustering(new SplittableRandom(seed).ints(SAMPLES, -1, seed % 20).toArray(),
+					null);
 			SplitMap oneLevel = SplitMap.of(signals, clustering, Centroids.Kind.MEAN, seed % 2 == 0);
 			SplitMap twoLevels = oneLevel.inTwoLevels(seed, HERE);
-			List<Search> searches = IntStream.range(0, PROBES.length).mapToObj(i -> new Search(i % 2 == 0, PROBES[i][0], PROBES[i][1], relative, WIDEST)).toList();
+			List<Search> searches = IntStream.range(0, PROBES.length)
+					.mapToObj(i -> new Search(i % 2 == 0, PROBES[i][0], PROBES[i][1], relative, WIDEST)).toList();
 			SignalRows queries = signals.align(asked);
-			List<List<Estimates>> together = new JointSearch(twoLevels, searches, WIDEST.k()).estimates(VOTINGS, queries, HERE);
+			List<List<Estimates>> together = new JointSearch(twoLevels, searches, WIDEST.k()).estimates(VOTINGS,
+					queries, HERE);
 			for (int s = 0; s < searches.size(); s++) {
 				Search search = searches.get(s);
-				List<Estimates> alone = Estimates.of(search.matcher(search.twoLevels() ? twoLevels : oneLevel), VOTINGS, queries, HERE);
+				List<Estimates> alone = Estimates.of(search.matcher(search.twoLevels() ? twoLevels : oneLevel), VOTINGS,
+						queries, HERE);
 				for (int v = 0; v < VOTINGS.size(); v++) {
 					EstimatesTest.assertSame(signals.map(), alone.get(v), signals.map(), together.get(s).get(v));
 					for (int q = 0; q < asked.size(); q++) {
-						assertEquals(alone.get(v).comparisons(q), together.get(s).get(v).comparisons(q), search + ", query " + q);
+						assertEquals(alone.get(v).comparisons(q), together.get(s).get(v).comparisons(q),
+								search + ", query " + q);
 						compared += alone.get(v).comparisons(q);
 					}
 				}

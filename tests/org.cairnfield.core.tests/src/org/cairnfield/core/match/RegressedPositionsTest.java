@@ -20,7 +20,8 @@ class RegressedPositionsTest {
 	private static final CampusSize SIZE = CampusSize.of(2, 2, 60);
 	private static final Signals SIGNALS = Signals.of(RandomMap.of(3, SIZE, 600, HERE));
 	private static final RadioMap ASKED = RandomMap.testOf(3, SIZE, 200, HERE);
-	private static final KernelReduction REDUCTION = KernelReduction.of(new SignalMatrix(SIGNALS), PlaceOutputs.of(SIGNALS.map()),
+	private static final KernelReduction REDUCTION = KernelReduction.of(new SignalMatrix(SIGNALS),
+			PlaceOutputs.of(SIGNALS.map()),
 			KernelReduction.Settings.usual(1), HERE);
 
 	private static RegressedPositions fitted(int landmarks, Workers workers) {
@@ -50,7 +51,8 @@ class RegressedPositionsTest {
 			rightFloor += sameSite && found.floor(q) == ASKED.floor(q) ? 1 : 0;
 		}
 		assertTrue(error < 0.5 * fromMiddle, error + " m, " + fromMiddle + " m from the middle");
-		assertTrue(rightSite >= 0.97 * ASKED.size() && rightFloor >= 0.9 * ASKED.size(), rightSite + " sites, " + rightFloor + " floors");
+		assertTrue(rightSite >= 0.97 * ASKED.size() && rightFloor >= 0.9 * ASKED.size(),
+				rightSite + " sites, " + rightFloor + " floors");
 	}
 
 	@Test

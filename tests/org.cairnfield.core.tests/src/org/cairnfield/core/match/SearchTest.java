@@ -19,14 +19,16 @@ class SearchTest {
 	private static final Workers HERE = Workers.inline();
 
 	@ParameterizedTest
-	@ValueSource(strings = { "cells 1 plain k 1", "cells 3 relative k 3 weighted", "cut groups 6 cells 8 relative k 5 weighted",
+	@ValueSource(strings = { "cells 1 plain k 1", "cells 3 relative k 3 weighted",
+			"cut groups 6 cells 8 relative k 5 weighted",
 			"groups 100 cells 100 plain k 100" })
 	void isReadAsItWasWritten(String code) {
 		assertEquals(code, Search.parse(code).code());
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "", "cells 0 plain k 1", "cells 1 plain k 0", "cells 101 plain k 1", "cells 1 plain", "cells 1 plain k 1 heavy",
+	@ValueSource(strings = { "", "cells 0 plain k 1", "cells 1 plain k 0", "cells 101 plain k 1", "cells 1 plain",
+			"cells 1 plain k 1 heavy",
 			"groups -1 cells 1 plain k 1", "Cut cells 1 plain k 1" })
 	void refusesWhatIsNoSearch(String code) {
 		assertThrows(IllegalArgumentException.class, () -> Search.parse(code));

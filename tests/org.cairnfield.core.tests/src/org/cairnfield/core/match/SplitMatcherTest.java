@@ -38,7 +38,8 @@ class SplitMatcherTest {
 			RadioMap map = whole.where(s -> s < SAMPLES);
 			RadioMap asked = ScatteredMap.rebuilt(whole, IntStream.range(SAMPLES - 20, SAMPLES + 40).toArray());
 			int[] label = new SplittableRandom(seed).ints(SAMPLES, -1, 12).toArray();
-			return new Case(Signals.of(map, Representation.named(representation), kind), new Clustering(label, null), asked);
+			return new Case(Signals.of(map, Representation.named(representation), kind), new Clustering(label, null),
+					asked);
 		}
 
 		SplitMap split(boolean keepPool) {
@@ -190,7 +191,8 @@ class SplitMatcherTest {
 		Signals signals = Signals.of(b.build());
 		SplitMap split = SplitMap.of(signals, new Clustering(new int[] { 0, 1 }, null), Centroids.Kind.MEAN, false);
 		RadioMap asked = new RadioMapBuilder().sample("?", 0, 0, 0).build();
-		assertEquals(1, Estimates.of(new SplitMatcher(split, 1, 1, true, Voting.NEAREST), signals.align(asked), HERE).x(0));
+		assertEquals(1,
+				Estimates.of(new SplitMatcher(split, 1, 1, true, Voting.NEAREST), signals.align(asked), HERE).x(0));
 	}
 
 	private static OverlappingZones zones(Signals signals, double tau, long seed) {
@@ -206,7 +208,8 @@ class SplitMatcherTest {
 			Case c = Case.of(seed, representation, kind);
 			OverlappingZones zones = zones(c.signals, Double.POSITIVE_INFINITY, seed);
 			Estimates plain = c.estimate(new PlainMatcher(new Neighbours(c.signals), Voting.THREE_WEIGHTED));
-			Estimates found = c.estimate(new SplitMatcher(SplitMap.of(c.signals, zones), 1, 1, false, Voting.THREE_WEIGHTED));
+			Estimates found = c
+					.estimate(new SplitMatcher(SplitMap.of(c.signals, zones), 1, 1, false, Voting.THREE_WEIGHTED));
 			EstimatesTest.assertSame(c.signals.map(), plain, c.signals.map(), found);
 			assertEquals(zones.clustering().clusters() + SAMPLES, found.meanComparisons());
 		}
@@ -228,7 +231,8 @@ class SplitMatcherTest {
 				int nearest = IntStream.range(0, d.length).reduce(0, (a, b) -> d[b] < d[a] ? b : a);
 				int[] zone = zones.members()[nearest];
 				Nearest all = plain.of(queries, q, SAMPLES);
-				int[] expected = IntStream.range(0, SAMPLES).map(all::sample).filter(s -> Arrays.binarySearch(zone, s) >= 0).limit(3).toArray();
+				int[] expected = IntStream.range(0, SAMPLES).map(all::sample)
+						.filter(s -> Arrays.binarySearch(zone, s) >= 0).limit(3).toArray();
 				Nearest found = session.nearest(queries, q);
 				assertArrayEquals(expected, IntStream.range(0, found.size()).map(found::sample).toArray());
 				assertEquals(centres.size() + zone.length, session.comparisons());

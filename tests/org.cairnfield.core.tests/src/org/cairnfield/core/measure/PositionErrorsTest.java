@@ -16,9 +16,10 @@ import org.junit.jupiter.api.Test;
 class PositionErrorsTest {
 
 	// x, y, floor of the truth, then of the estimate.
-	private static final double[][] TEN = {{0, 0, 0, 3, 4, 0}, {0, 0, 0, 0, 2, 0}, {10, 0, 0, 10, 1, 0},
-			{10, 5, 0, 9, 5, 0}, {0, 5, 0, 0, 8, 0}, {5, 5, 1, 5, 5, 1}, {5, 0, 1, 8, 4, 0}, {0, 10, 1, 0, 14, 1},
-			{10, 10, 1, 4, 2, 1}, {5, 10, 1, 5, 11.5, 1}};
+	private static final double[][] TEN = { { 0, 0, 0, 3, 4, 0 }, { 0, 0, 0, 0, 2, 0 }, { 10, 0, 0, 10, 1, 0 },
+			{ 10, 5, 0, 9, 5, 0 }, { 0, 5, 0, 0, 8, 0 }, { 5, 5, 1, 5, 5, 1 }, { 5, 0, 1, 8, 4, 0 },
+			{ 0, 10, 1, 0, 14, 1 },
+			{ 10, 10, 1, 4, 2, 1 }, { 5, 10, 1, 5, 11.5, 1 } };
 	private static final Positions TRUTH = positions(0);
 	private static final Positions ESTIMATES = positions(3);
 
@@ -37,7 +38,7 @@ class PositionErrorsTest {
 	@Test
 	void measuresTenPointsInThePlane() {
 		PositionErrors errors = PositionErrors.of(ESTIMATES, TRUTH);
-		assertArrayEquals(new double[] {5, 2, 1, 1, 3, 0, 5, 4, 10, 1.5}, errors.errorsMetres(), 1e-12);
+		assertArrayEquals(new double[] { 5, 2, 1, 1, 3, 0, 5, 4, 10, 1.5 }, errors.errorsMetres(), 1e-12);
 		assertEquals(10, errors.n());
 		assertEquals(3.25, errors.meanMetres(), 1e-9);
 		assertEquals(4.2807709586, errors.rmseMetres(), 1e-9);
@@ -76,9 +77,9 @@ class PositionErrorsTest {
 		assertEquals(10, errors.p95Metres(), 1e-9);
 		assertEquals(10, errors.ce95Metres(), 1e-9);
 		// At n = 10 the rule alone decides between 7.75 m and 10 m.
-		assertArrayEquals(new double[] {2, 5, 10},
+		assertArrayEquals(new double[] { 2, 5, 10 },
 				Percentile.of(Rule.NEAREST_RANK, errors.errorsMetres(), 50, 75, 95), 1e-9);
-		assertArrayEquals(new double[] {2.5, 4.75, 7.75},
+		assertArrayEquals(new double[] { 2.5, 4.75, 7.75 },
 				Percentile.of(Rule.HYNDMAN_FAN_7, errors.errorsMetres(), 50, 75, 95), 1e-9);
 	}
 
@@ -96,7 +97,7 @@ class PositionErrorsTest {
 	void leavesOutWrongFloorsWhereAsked() {
 		PositionErrors errors = PositionErrors.of(ESTIMATES, TRUTH, Horizontal.RIGHT_FLOOR);
 		// The seventh is on the wrong floor, the ninth on the wrong side.
-		assertArrayEquals(new double[] {5, 2, 1, 1, 3, 0, 4, 1.5}, errors.errorsMetres(), 1e-12);
+		assertArrayEquals(new double[] { 5, 2, 1, 1, 3, 0, 4, 1.5 }, errors.errorsMetres(), 1e-12);
 		assertEquals(17.5 / 8, errors.meanMetres(), 1e-12);
 		assertEquals(0.9, errors.floorHitRate(), 1e-12);
 		assertEquals(10, errors.located());
@@ -105,7 +106,7 @@ class PositionErrorsTest {
 	@Test
 	void leavesOutWrongSitesWhereAsked() {
 		PositionErrors errors = PositionErrors.of(ESTIMATES, TRUTH, Horizontal.RIGHT_SITE);
-		assertArrayEquals(new double[] {5, 2, 1, 1, 3, 0, 5, 4, 1.5}, errors.errorsMetres(), 1e-12);
+		assertArrayEquals(new double[] { 5, 2, 1, 1, 3, 0, 5, 4, 1.5 }, errors.errorsMetres(), 1e-12);
 		assertEquals(5, errors.maxMetres(), 0);
 		assertEquals(Horizontal.RIGHT_SITE, errors.horizontal());
 	}
@@ -134,26 +135,26 @@ class PositionErrorsTest {
 
 	@Test
 	void countsPointsWithoutAnEstimateInCoverageOnly() {
-		Positions truth = onOneFloor(new double[] {0, 0, 0, 0}, new double[] {0, 0, 0, 0});
-		Positions estimates = new Positions(new double[] {3, Double.NaN, 0, 0}, new double[] {4, 1, 1, Double.NaN},
+		Positions truth = onOneFloor(new double[] { 0, 0, 0, 0 }, new double[] { 0, 0, 0, 0 });
+		Positions estimates = new Positions(new double[] { 3, Double.NaN, 0, 0 }, new double[] { 4, 1, 1, Double.NaN },
 				new int[4], new int[4]);
 		PositionErrors errors = PositionErrors.of(estimates, truth);
 		assertEquals(0.5, errors.coverage(), 0);
 		assertEquals(4, errors.points());
 		assertEquals(2, errors.located());
-		assertArrayEquals(new double[] {5, 1}, errors.errorsMetres(), 1e-12);
+		assertArrayEquals(new double[] { 5, 1 }, errors.errorsMetres(), 1e-12);
 		assertEquals(1, errors.floorHitRate(), 0);
 	}
 
 	@Test
 	void saysNaNWhereNothingEnters() {
-		Positions truth = onOneFloor(new double[] {1}, new double[] {1});
-		Positions elsewhere = new Positions(new double[] {1}, new double[] {2}, new int[] {1}, new int[] {0});
+		Positions truth = onOneFloor(new double[] { 1 }, new double[] { 1 });
+		Positions elsewhere = new Positions(new double[] { 1 }, new double[] { 2 }, new int[] { 1 }, new int[] { 0 });
 		PositionErrors errors = PositionErrors.of(elsewhere, truth, Horizontal.RIGHT_FLOOR);
 		assertEquals(0, errors.n());
 		assertEquals(0, errors.floorHitRate(), 0);
-		for (double figure : new double[] {errors.meanMetres(), errors.rmseMetres(), errors.maxMetres(),
-				errors.ce95Metres(), errors.biasMetres(), errors.varianceXSquareMetres()}) {
+		for (double figure : new double[] { errors.meanMetres(), errors.rmseMetres(), errors.maxMetres(),
+				errors.ce95Metres(), errors.biasMetres(), errors.varianceXSquareMetres() }) {
 			assertTrue(Double.isNaN(figure));
 		}
 	}
@@ -162,12 +163,12 @@ class PositionErrorsTest {
 	void refusesWhatDoesNotMatch() {
 		Positions one = onOneFloor(new double[1], new double[1]);
 		Positions two = onOneFloor(new double[2], new double[2]);
-		Positions unknown = onOneFloor(new double[] {Double.NaN}, new double[1]);
+		Positions unknown = onOneFloor(new double[] { Double.NaN }, new double[1]);
 		assertThrows(IllegalArgumentException.class, () -> PositionErrors.of(one, two));
 		assertThrows(IllegalArgumentException.class, () -> PositionErrors.of(one, unknown));
 		assertThrows(IllegalArgumentException.class,
 				() -> new Positions(new double[2], new double[1], new int[2], new int[2]));
 		assertThrows(IllegalArgumentException.class,
-				() -> onOneFloor(new double[] {Double.POSITIVE_INFINITY}, new double[1]));
+				() -> onOneFloor(new double[] { Double.POSITIVE_INFINITY }, new double[1]));
 	}
 }

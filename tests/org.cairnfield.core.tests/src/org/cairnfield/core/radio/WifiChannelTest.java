@@ -36,7 +36,8 @@ class WifiChannelTest {
 
 	@Test
 	void numberMeansNothingWithoutItsBand() {
-		assertNotEquals(new WifiChannel(WifiBand.GHZ_2_4, 1).centreMhz(), new WifiChannel(WifiBand.GHZ_6, 1).centreMhz());
+		assertNotEquals(new WifiChannel(WifiBand.GHZ_2_4, 1).centreMhz(),
+				new WifiChannel(WifiBand.GHZ_6, 1).centreMhz());
 		assertNotEquals(new WifiChannel(WifiBand.GHZ_5, 149).centreMhz(),
 				new WifiChannel(WifiBand.GHZ_6, 149).centreMhz());
 		assertThrows(IllegalArgumentException.class, () -> new WifiChannel(WifiBand.GHZ_2_4, 15));

@@ -26,7 +26,8 @@ class GaussianProcessTest {
 	 */
 	@Test
 	void agreesWithAPosteriorWorkedByHand() {
-		GaussianProcess process = GaussianProcess.of(new double[][] { { 0 }, { 1 } }, new double[][] { { 1 }, { 2 } }, new Kernel(1, 1, 0.1), HERE);
+		GaussianProcess process = GaussianProcess.of(new double[][] { { 0 }, { 1 } }, new double[][] { { 1 }, { 2 } },
+				new Kernel(1, 1, 0.1), HERE);
 		double a = 1.1;
 		double b = Math.exp(-0.5);
 		double det = a * a - b * b;
@@ -59,7 +60,8 @@ class GaussianProcessTest {
 		RealMatrix covariance = new Array2DRowRealMatrix(n, n);
 		for (int i = 0; i < n; i++) {
 			for (int j = 0; j < n; j++) {
-				covariance.setEntry(i, j, 1.7 * Math.exp(-GaussianKernel.square(inputs[i], inputs[j]) / (2 * 0.64)) + (i == j ? 0.3 : 0));
+				covariance.setEntry(i, j,
+						1.7 * Math.exp(-GaussianKernel.square(inputs[i], inputs[j]) / (2 * 0.64)) + (i == j ? 0.3 : 0));
 			}
 		}
 		RealMatrix inverse = new LUDecomposition(covariance).getSolver().getInverse();
@@ -90,7 +92,9 @@ class GaussianProcessTest {
 			RealMatrix covariance = new Array2DRowRealMatrix(n, n);
 			for (int i = 0; i < n; i++) {
 				for (int j = 0; j < n; j++) {
-					covariance.setEntry(i, j, Math.exp(-GaussianKernel.square(inputs[i], inputs[j]) / (2 * length * length)) + (i == j ? 0.01 : 0));
+					covariance.setEntry(i, j,
+							Math.exp(-GaussianKernel.square(inputs[i], inputs[j]) / (2 * length * length))
+									+ (i == j ? 0.01 : 0));
 				}
 			}
 			double[][] lower = Cholesky.of(covariance.getData(), HERE).lower();
@@ -107,8 +111,10 @@ class GaussianProcessTest {
 
 	@Test
 	void refusesNothingTooMuchAndKernelsWithoutNoise() {
-		assertThrows(IllegalArgumentException.class, () -> GaussianProcess.of(new double[0][], new double[0][], new Kernel(1, 1, 1), HERE));
-		assertThrows(IllegalArgumentException.class, () -> GaussianProcess.of(new double[2001][1], new double[2001][1], new Kernel(1, 1, 1), HERE));
+		assertThrows(IllegalArgumentException.class,
+				() -> GaussianProcess.of(new double[0][], new double[0][], new Kernel(1, 1, 1), HERE));
+		assertThrows(IllegalArgumentException.class,
+				() -> GaussianProcess.of(new double[2001][1], new double[2001][1], new Kernel(1, 1, 1), HERE));
 		assertThrows(IllegalArgumentException.class, () -> new Kernel(1, 1, 0));
 	}
 }

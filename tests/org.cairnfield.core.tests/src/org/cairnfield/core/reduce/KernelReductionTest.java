@@ -46,7 +46,8 @@ class KernelReductionTest {
 		double width = settings.inputScale() * GaussianKernel.medianDistance(GaussianKernel.squares(rows));
 		double outputWidth = settings.outputScale() * GaussianKernel.medianDistance(GaussianKernel.squares(outputs));
 		RealMatrix inverse = new LUDecomposition(
-				kernel(rows, width).add(MatrixUtils.createRealIdentityMatrix(n).scalarMultiply(n * settings.ridge()))).getSolver().getInverse();
+				kernel(rows, width).add(MatrixUtils.createRealIdentityMatrix(n).scalarMultiply(n * settings.ridge())))
+				.getSolver().getInverse();
 		RealMatrix f = inverse.multiply(kernel(outputs, outputWidth)).multiply(inverse);
 		RealMatrix mean = new Array2DRowRealMatrix(rows[0].length, rows[0].length);
 		for (double[] at : rows) {
@@ -236,15 +237,18 @@ class KernelReductionTest {
 				assertEquals(expected.strength(c), found.strength(c));
 			}
 		}
-		assertTrue(expected.strength(0) != KernelReduction.of(rows, outputs, new Settings(1, 1, 1e-4, 90, 6), HERE).strength(0));
+		assertTrue(expected.strength(0) != KernelReduction.of(rows, outputs, new Settings(1, 1, 1e-4, 90, 6), HERE)
+				.strength(0));
 	}
 
 	@Test
 	void refusesTooLittleAndTooMuch() {
 		SparseRows one = new DenseAsSparse(new double[][] { { 1, 2 } });
-		assertThrows(IllegalArgumentException.class, () -> KernelReduction.of(one, new double[1][1], Settings.usual(1), HERE));
+		assertThrows(IllegalArgumentException.class,
+				() -> KernelReduction.of(one, new double[1][1], Settings.usual(1), HERE));
 		SparseRows wide = new DenseAsSparse(new double[2][Pca.MAX_COLUMNS + 1]);
-		assertThrows(IllegalArgumentException.class, () -> KernelReduction.of(wide, new double[2][1], Settings.usual(1), HERE));
+		assertThrows(IllegalArgumentException.class,
+				() -> KernelReduction.of(wide, new double[2][1], Settings.usual(1), HERE));
 		assertThrows(IllegalArgumentException.class, () -> new Settings(1, 1, 0, 100, 1));
 		assertThrows(IllegalArgumentException.class, () -> new Settings(1, 1, 1, 2001, 1));
 	}

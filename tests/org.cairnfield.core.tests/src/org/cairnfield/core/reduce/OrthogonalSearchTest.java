@@ -69,7 +69,8 @@ class OrthogonalSearchTest {
 		}
 
 		double squaresLeft(List<Integer> terms) {
-			double norm = new Array2DRowRealMatrix(outputs).subtract(design(terms).multiply(fitted(terms))).getFrobeniusNorm();
+			double norm = new Array2DRowRealMatrix(outputs).subtract(design(terms).multiply(fitted(terms)))
+					.getFrobeniusNorm();
 			return norm * norm;
 		}
 
@@ -132,7 +133,8 @@ class OrthogonalSearchTest {
 	void neverChoosesWhatFollowsFromTheChosen() {
 		Problem problem = Problem.of(6, 60, 5, 1);
 		double[][] rows = Arrays.stream(problem.rows())
-				.map(r -> new double[] { r[0], r[1], r[0] + 2 * r[1], r[2], r[2], 4, 0, r[3] }).toArray(double[][]::new);
+				.map(r -> new double[] { r[0], r[1], r[0] + 2 * r[1], r[2], r[2], 4, 0, r[3] })
+				.toArray(double[][]::new);
 		OrthogonalSearch found = OrthogonalSearch.of(new DenseAsSparse(rows), problem.outputs(), 8, 1, HERE);
 		assertEquals(4, found.terms());
 		int[] chosen = Arrays.stream(found.columns()).sorted().toArray();
@@ -141,7 +143,8 @@ class OrthogonalSearchTest {
 
 	@Test
 	void choosesNothingWhereNothingVaries() {
-		OrthogonalSearch found = OrthogonalSearch.of(new DenseAsSparse(new double[][] { { 1, 2 }, { 2, 1 } }), new double[][] { { 3 }, { 3 } }, 2, 1, HERE);
+		OrthogonalSearch found = OrthogonalSearch.of(new DenseAsSparse(new double[][] { { 1, 2 }, { 2, 1 } }),
+				new double[][] { { 3 }, { 3 } }, 2, 1, HERE);
 		assertEquals(0, found.terms());
 		assertArrayEquals(new double[] { 3 }, found.coefficients(0, 0));
 	}
@@ -149,7 +152,8 @@ class OrthogonalSearchTest {
 	@Test
 	void explainsMoreOfPlacesWithEachAccessPoint() {
 		Signals signals = Signals.of(ScatteredMap.of(4, 120));
-		OrthogonalSearch found = OrthogonalSearch.of(new SignalMatrix(signals), PlaceOutputs.of(signals.map()), 50, 1, HERE);
+		OrthogonalSearch found = OrthogonalSearch.of(new SignalMatrix(signals), PlaceOutputs.of(signals.map()), 50, 1,
+				HERE);
 		assertTrue(found.terms() > 3);
 		for (int terms = 1; terms <= found.terms(); terms++) {
 			assertTrue(found.explained(terms) > found.explained(terms - 1) && found.explained(terms) <= 1 + 1e-12);
@@ -160,7 +164,9 @@ class OrthogonalSearchTest {
 	void refusesTooLittle() {
 		SparseRows rows = new DenseAsSparse(new double[][] { { 1 } });
 		assertThrows(IllegalArgumentException.class, () -> OrthogonalSearch.of(rows, new double[0][], 1, 1, HERE));
-		assertThrows(IllegalArgumentException.class, () -> OrthogonalSearch.of(rows, new double[][] { { 1 } }, 0, 1, HERE));
-		assertThrows(IllegalArgumentException.class, () -> OrthogonalSearch.of(rows, new double[][] { { 1 } }, 1, 0, HERE));
+		assertThrows(IllegalArgumentException.class,
+				() -> OrthogonalSearch.of(rows, new double[][] { { 1 } }, 0, 1, HERE));
+		assertThrows(IllegalArgumentException.class,
+				() -> OrthogonalSearch.of(rows, new double[][] { { 1 } }, 1, 0, HERE));
 	}
 }

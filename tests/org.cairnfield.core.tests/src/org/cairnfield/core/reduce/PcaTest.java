@@ -18,8 +18,9 @@ import org.junit.jupiter.api.Test;
 class PcaTest {
 
 	/** NIST/SEMATECH e-Handbook, 6.5.5.2. */
-	private static final double[][] HANDBOOK = {{7, 4, 3}, {4, 1, 8}, {6, 3, 5}, {8, 6, 1}, {8, 5, 7}, {7, 2, 9},
-			{5, 3, 3}, {9, 5, 8}, {7, 4, 5}, {8, 2, 2}};
+	private static final double[][] HANDBOOK = { { 7, 4, 3 }, { 4, 1, 8 }, { 6, 3, 5 }, { 8, 6, 1 }, { 8, 5, 7 },
+			{ 7, 2, 9 },
+			{ 5, 3, 3 }, { 9, 5, 8 }, { 7, 4, 5 }, { 8, 2, 2 } };
 	private final Pca standardised = Pca.of(HANDBOOK, Scaling.STANDARDISED);
 
 	@Test
@@ -33,8 +34,8 @@ class PcaTest {
 
 	@Test
 	void agreesWithTheHandbookOnLoadings() {
-		double[][] expected = {{.642005, .686362, -.341669}, {.384672, .097130, .917929},
-				{-.663217, .720745, .201666}};
+		double[][] expected = { { .642005, .686362, -.341669 }, { .384672, .097130, .917929 },
+				{ -.663217, .720745, .201666 } };
 		for (int c = 0; c < 3; c++) {
 			assertArrayEquals(expected[c], loadings(standardised, c), 1e-6);
 		}
@@ -43,7 +44,7 @@ class PcaTest {
 	@Test
 	void agreesWithTheHandbookOnCommunalities() {
 		// Printed .8662 .8420 .9876.
-		double[] expected = {.866217, .842002, .987630};
+		double[] expected = { .866217, .842002, .987630 };
 		for (int j = 0; j < 3; j++) {
 			double communality = 0;
 			for (int c = 0; c < 2; c++) {
@@ -55,7 +56,7 @@ class PcaTest {
 
 	@Test
 	void agreesWithTheHandbookOnScoresOfTheFirstRow() {
-		double[] expected = {-.387091, -.655177, .060765};
+		double[] expected = { -.387091, -.655177, .060765 };
 		double[] scores = standardised.scores(HANDBOOK[0], 3);
 		for (int c = 0; c < 3; c++) {
 			// Scaled to unit variance there, and up to sign.
@@ -182,7 +183,7 @@ class PcaTest {
 
 	@Test
 	void toleratesAColumnThatNeverVaries() {
-		double[][] rows = {{1, 5, 2}, {2, 5, 1}, {3, 5, 4}};
+		double[][] rows = { { 1, 5, 2 }, { 2, 5, 1 }, { 3, 5, 4 } };
 		Pca pca = Pca.of(rows, Scaling.STANDARDISED);
 		assertEquals(0, pca.variance(2), 1e-12);
 		assertEquals(2, pca.variance(0) + pca.variance(1), 1e-12);
@@ -207,10 +208,10 @@ class PcaTest {
 
 	@Test
 	void refusesTooLittleAndTooMuch() {
-		assertThrows(IllegalArgumentException.class, () -> Pca.of(new double[][] {{1, 2}}, Scaling.CENTRED));
-		assertThrows(IllegalArgumentException.class, () -> Pca.of(new double[][] {{1, 2}, {1}}, Scaling.CENTRED));
+		assertThrows(IllegalArgumentException.class, () -> Pca.of(new double[][] { { 1, 2 } }, Scaling.CENTRED));
+		assertThrows(IllegalArgumentException.class, () -> Pca.of(new double[][] { { 1, 2 }, { 1 } }, Scaling.CENTRED));
 		assertThrows(IllegalArgumentException.class,
-				() -> Pca.of(new double[][] {{1, 2}, {Double.NaN, 4}}, Scaling.CENTRED));
+				() -> Pca.of(new double[][] { { 1, 2 }, { Double.NaN, 4 } }, Scaling.CENTRED));
 		String message = assertThrows(IllegalArgumentException.class,
 				() -> Pca.of(new double[2][Pca.MAX_COLUMNS + 1], Scaling.CENTRED)).getMessage();
 		assertTrue(message.contains("2001 columns"), message);

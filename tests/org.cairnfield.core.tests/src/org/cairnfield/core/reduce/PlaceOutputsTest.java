@@ -22,13 +22,15 @@ class PlaceOutputsTest {
 			}
 			assertEquals(0, mean, 1e-12);
 		}
-		assertArrayEquals(new double[] { 1, 1, 1, 1 }, new double[] { variance[0], variance[1], variance[2], variance[3] + variance[4] }, 1e-12);
+		assertArrayEquals(new double[] { 1, 1, 1, 1 },
+				new double[] { variance[0], variance[1], variance[2], variance[3] + variance[4] }, 1e-12);
 	}
 
 	@Test
 	void leaveOutWhatDoesNotVaryAndWhereFramesLie() {
 		RadioMapBuilder b = new RadioMapBuilder();
-		b.sample("Tide House", 2, 1000, 7).sample("Tide House", 2, 1002, 7).sample("Lantern Store", 2, 5, 9).sample("Lantern Store", 2, 3, 9);
+		b.sample("Tide House", 2, 1000, 7).sample("Tide House", 2, 1002, 7).sample("Lantern Store", 2, 5, 9)
+				.sample("Lantern Store", 2, 3, 9);
 		double half = Math.sqrt(0.5);
 		double[][] expected = { { -1, half, -half }, { 1, half, -half }, { 1, -half, half }, { -1, -half, half } };
 		double[][] outputs = PlaceOutputs.of(b.build());

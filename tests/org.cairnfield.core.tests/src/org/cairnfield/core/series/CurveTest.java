@@ -13,17 +13,17 @@ class CurveTest {
 
 	@Test
 	void countsTheShareUpToEachValue() {
-		Series curve = Curve.distribution("plain", new double[] {3, 1, 1, 2});
+		Series curve = Curve.distribution("plain", new double[] { 3, 1, 1, 2 });
 		assertEquals("plain", curve.name());
-		assertArrayEquals(new double[] {0, 1, 2, 3}, curve.xs(), 0);
-		assertArrayEquals(new double[] {0, 0.5, 0.75, 1}, curve.ys(), 0);
+		assertArrayEquals(new double[] { 0, 1, 2, 3 }, curve.xs(), 0);
+		assertArrayEquals(new double[] { 0, 0.5, 0.75, 1 }, curve.ys(), 0);
 	}
 
 	@Test
 	void showsErrorsOfZeroAsAStepAtZero() {
-		Series curve = Curve.distribution("plain", new double[] {0, 0, 0, 4});
-		assertArrayEquals(new double[] {0, 0, 4}, curve.xs(), 0);
-		assertArrayEquals(new double[] {0, 0.75, 1}, curve.ys(), 0);
+		Series curve = Curve.distribution("plain", new double[] { 0, 0, 0, 4 });
+		assertArrayEquals(new double[] { 0, 0, 4 }, curve.xs(), 0);
+		assertArrayEquals(new double[] { 0, 0.75, 1 }, curve.ys(), 0);
 	}
 
 	@Test
@@ -57,16 +57,16 @@ class CurveTest {
 		int at = Arrays.binarySearch(curve.xs(), 2);
 		assertTrue(at > 0);
 		assertEquals(0.1, curve.y(at) - curve.y(at - 1), 0.0005);
-		assertArrayEquals(new double[] {40, 41, 90},
+		assertArrayEquals(new double[] { 40, 41, 90 },
 				Arrays.copyOfRange(curve.xs(), curve.size() - 3, curve.size()), 0);
 		assertTrue(curve.x(curve.size() - 4) > 4.99);
 	}
 
 	@Test
 	void ordersValuesOverTheirRank() {
-		Series curve = Curve.ascending("third nearest", new double[] {5, 2, 9});
-		assertArrayEquals(new double[] {1, 2, 3}, curve.xs(), 0);
-		assertArrayEquals(new double[] {2, 5, 9}, curve.ys(), 0);
+		Series curve = Curve.ascending("third nearest", new double[] { 5, 2, 9 });
+		assertArrayEquals(new double[] { 1, 2, 3 }, curve.xs(), 0);
+		assertArrayEquals(new double[] { 2, 5, 9 }, curve.ys(), 0);
 	}
 
 	@Test
@@ -76,7 +76,7 @@ class CurveTest {
 		values[99] = 250;
 		Series curve = Curve.ascending("third nearest", values);
 		assertTrue(curve.size() <= Curve.MOST_POINTS);
-		assertArrayEquals(new double[] {250, 400}, Arrays.copyOfRange(curve.ys(), curve.size() - 2, curve.size()), 0);
+		assertArrayEquals(new double[] { 250, 400 }, Arrays.copyOfRange(curve.ys(), curve.size() - 2, curve.size()), 0);
 		assertEquals(20_000, curve.x(curve.size() - 1), 0);
 		assertEquals(1, curve.x(0), 0);
 	}
@@ -85,8 +85,8 @@ class CurveTest {
 	void isEmptyForNoValuesAndRefusesWhatIsNotFinite() {
 		assertEquals(0, Curve.distribution("none", new double[0]).size());
 		assertEquals(0, Curve.ascending("none", new double[0]).size());
-		assertThrows(IllegalArgumentException.class, () -> Curve.distribution("a", new double[] {1, Double.NaN}));
+		assertThrows(IllegalArgumentException.class, () -> Curve.distribution("a", new double[] { 1, Double.NaN }));
 		assertThrows(IllegalArgumentException.class,
-				() -> Curve.ascending("a", new double[] {1, Double.POSITIVE_INFINITY}));
+				() -> Curve.ascending("a", new double[] { 1, Double.POSITIVE_INFINITY }));
 	}
 }

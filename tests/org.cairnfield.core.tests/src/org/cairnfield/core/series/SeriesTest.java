@@ -10,8 +10,8 @@ class SeriesTest {
 
 	@Test
 	void doesNotChangeWithTheArraysItWasMadeOf() {
-		double[] x = {1, 2};
-		double[] y = {3, 4};
+		double[] x = { 1, 2 };
+		double[] y = { 3, 4 };
 		Series series = new Series("a", x, y);
 		x[0] = 9;
 		series.ys()[1] = 9;
@@ -21,7 +21,8 @@ class SeriesTest {
 
 	@Test
 	void barsKeepAValueForEachGroupAndPlace() {
-		Bars bars = new Bars(List.of("C1", "C2"), List.of("before", "after"), new double[] {5, 3}, new double[] {6, 4});
+		Bars bars = new Bars(List.of("C1", "C2"), List.of("before", "after"), new double[] { 5, 3 },
+				new double[] { 6, 4 });
 		assertEquals(2, bars.size());
 		assertEquals(4, bars.value(1, 1), 0);
 		assertEquals(List.of("before", "after"), bars.groups());

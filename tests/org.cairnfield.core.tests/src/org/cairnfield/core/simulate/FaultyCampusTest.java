@@ -92,7 +92,8 @@ class FaultyCampusTest {
 		int inside = 0;
 		for (SimulatedSurvey survey : archive.surveys(SimulatedSurvey.Role.TRAINING)) {
 			for (int s = 0; s < survey.map().size(); s++) {
-				boolean in = survey.site().equals(site) && survey.map().floor(s) == (int) n[0] && survey.map().x(s) > n[1]
+				boolean in = survey.site().equals(site) && survey.map().floor(s) == (int) n[0]
+						&& survey.map().x(s) > n[1]
 						&& survey.map().x(s) < n[2] && survey.map().y(s) > n[3] && survey.map().y(s) < n[4];
 				inside += in ? 1 : 0;
 			}
@@ -139,7 +140,8 @@ class FaultyCampusTest {
 				for (int k = map.firstReading(s); k < map.endReading(s); k++) {
 					// The code for not heard is no hearing.
 					if (map.rssiDbm(k) > -105) {
-						(survey.name().contains("spring") ? spring : autumn).add(map.accessPoints().get(map.accessPoint(k)));
+						(survey.name().contains("spring") ? spring : autumn)
+								.add(map.accessPoints().get(map.accessPoint(k)));
 					}
 				}
 			}

@@ -52,24 +52,24 @@ class PlantingTest {
 			assertEquals(kind == FaultKind.WRONG_POSITION || kind == FaultKind.WRONG_FLOOR, sameReadings,
 					kind + " readings");
 			switch (kind) {
-				case WRONG_POSITION ->
-					assertTrue(Math.hypot(map.x(s) - clean.x(s), map.y(s) - clean.y(s)) >= 10);
-				case FAULTY_DEVICE -> {
-					for (int k = map.firstReading(s); k < map.endReading(s); k++) {
-						int before = clean.rssiDbm(s, map.accessPoint(k), 0);
-						assertTrue(before - map.rssiDbm(k) >= 8 && before - map.rssiDbm(k) <= 14);
-					}
+			case WRONG_POSITION ->
+				assertTrue(Math.hypot(map.x(s) - clean.x(s), map.y(s) - clean.y(s)) >= 10);
+			case FAULTY_DEVICE -> {
+				for (int k = map.firstReading(s); k < map.endReading(s); k++) {
+					int before = clean.rssiDbm(s, map.accessPoint(k), 0);
+					assertTrue(before - map.rssiDbm(k) >= 8 && before - map.rssiDbm(k) <= 14);
 				}
-				case PERMUTED_READINGS -> {
-					int[] before = levels(clean, s);
-					int[] after = levels(map, s);
-					Arrays.sort(before);
-					Arrays.sort(after);
-					assertArrayEquals(before, after);
-				}
-				case SPARSE -> assertTrue(map.heard(s) >= 1 && map.heard(s) <= 2);
-				case EMPTY -> assertEquals(0, map.heard(s));
-				default -> assertEquals(FaultKind.WRONG_FLOOR, kind);
+			}
+			case PERMUTED_READINGS -> {
+				int[] before = levels(clean, s);
+				int[] after = levels(map, s);
+				Arrays.sort(before);
+				Arrays.sort(after);
+				assertArrayEquals(before, after);
+			}
+			case SPARSE -> assertTrue(map.heard(s) >= 1 && map.heard(s) <= 2);
+			case EMPTY -> assertEquals(0, map.heard(s));
+			default -> assertEquals(FaultKind.WRONG_FLOOR, kind);
 			}
 		}
 	}
@@ -108,7 +108,8 @@ class PlantingTest {
 				assertEquals(MapText.sample(fewer.map(), s), MapText.sample(planted.map(), s));
 			}
 		}
-		assertNotEquals(MapText.of(fewer.map()), MapText.of(new Planting(0.02, 0.01, 0, 0, 0, 0).plant(clean, 4).map()));
+		assertNotEquals(MapText.of(fewer.map()),
+				MapText.of(new Planting(0.02, 0.01, 0, 0, 0, 0).plant(clean, 4).map()));
 	}
 
 	@Test

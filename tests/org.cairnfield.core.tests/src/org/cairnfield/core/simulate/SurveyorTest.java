@@ -101,7 +101,8 @@ class SurveyorTest {
 	void oneAccessPointMoreLeavesTheOthersReadingsAlone() {
 		Campus campus = Campus.random(4, CampusSize.of(1, 2, 20));
 		List<AccessPoint> more = new ArrayList<>(campus.accessPoints());
-		more.add(0, new AccessPoint(MacAddress.documentation(200), 0, 0, 3, 3, new WifiChannel(WifiBand.GHZ_2_4, 1), 10));
+		more.add(0,
+				new AccessPoint(MacAddress.documentation(200), 0, 0, 3, 3, new WifiChannel(WifiBand.GHZ_2_4, 1), 10));
 		SurveyPlan plan = SurveyPlan.of("s", "spring", Walk.grid(4, 0.5), SurveyDevice.of("d", 0), START);
 		RadioMap before = new Surveyor(campus, RadioEnvironment.museum(), 9).survey(0, plan, Workers.inline());
 		RadioMap after = new Surveyor(new Campus("more", campus.sites(), more), RadioEnvironment.museum(), 9).survey(0,

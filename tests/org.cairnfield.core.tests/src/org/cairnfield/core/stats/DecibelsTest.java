@@ -8,7 +8,7 @@ class DecibelsTest {
 
 	@Test
 	void tellsTheMeanLevelFromTheMeanPower() {
-		double[] levelsDbm = {-60, -70};
+		double[] levelsDbm = { -60, -70 };
 		assertEquals(-65, Decibels.meanOfLevelsDbm(levelsDbm), 0);
 		// 10·log10((1e-6 + 1e-7) / 2)
 		assertEquals(-62.596373, Decibels.meanOfPowersDbm(levelsDbm), 1e-6);
@@ -16,7 +16,7 @@ class DecibelsTest {
 
 	@Test
 	void agreesWithItselfWhereLevelsAreEqual() {
-		double[] levelsDbm = {-71, -71, -71};
+		double[] levelsDbm = { -71, -71, -71 };
 		assertEquals(-71, Decibels.meanOfPowersDbm(levelsDbm), 1e-12);
 		assertEquals(-71, Decibels.meanOfLevelsDbm(levelsDbm), 1e-12);
 	}

@@ -15,7 +15,8 @@ class FalseDiscoveryTest {
 	 */
 	@Test
 	void rejectsFourOfTheAuthorsFifteen() {
-		double[] p = { 0.0001, 0.0004, 0.0019, 0.0095, 0.0201, 0.0278, 0.0298, 0.0344, 0.0459, 0.3240, 0.4262, 0.5719, 0.6528, 0.7590, 1 };
+		double[] p = { 0.0001, 0.0004, 0.0019, 0.0095, 0.0201, 0.0278, 0.0298, 0.0344, 0.0459, 0.3240, 0.4262, 0.5719,
+				0.6528, 0.7590, 1 };
 		boolean[] expected = new boolean[15];
 		for (int i = 0; i < 4; i++) {
 			expected[i] = true;
@@ -25,7 +26,8 @@ class FalseDiscoveryTest {
 
 	@Test
 	void believesAnEarlierOneForTheSakeOfALaterOne() {
-		assertArrayEquals(new boolean[] { true, true, false }, FalseDiscovery.believed(new double[] { 0.033, 0.02, 0.9 }, 0.05));
+		assertArrayEquals(new boolean[] { true, true, false },
+				FalseDiscovery.believed(new double[] { 0.033, 0.02, 0.9 }, 0.05));
 		assertArrayEquals(new boolean[0], FalseDiscovery.believed(new double[0], 0.05));
 	}
 

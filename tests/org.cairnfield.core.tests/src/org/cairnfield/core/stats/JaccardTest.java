@@ -22,7 +22,7 @@ class JaccardTest {
 
 	@Test
 	void comparesRunsOfOneColumn() {
-		int[] column = {7, 1, 2, 3, 4, 3, 4, 5, 1};
+		int[] column = { 7, 1, 2, 3, 4, 3, 4, 5, 1 };
 		assertEquals(2 / 5.0, Jaccard.overlap(i -> column[i], 1, 5, 5, 8), 0);
 	}
 

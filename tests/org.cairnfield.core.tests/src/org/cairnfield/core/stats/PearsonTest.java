@@ -39,7 +39,7 @@ class PearsonTest {
 	@Test
 	void isNotDisturbedByALargeOffset() {
 		// Exactly 0.8; sums of squares without centring give 0.7071 at 1e8 and NaN at 1e9.
-		for (double offset : new double[] {0, 1e8, 1e9, 1e12}) {
+		for (double offset : new double[] { 0, 1e8, 1e9, 1e12 }) {
 			assertEquals(0.8, Pearson.r(plus(offset, 1, 2, 3, 4, 5), plus(offset, 1, 3, 2, 5, 4)), 1e-9);
 		}
 	}
@@ -61,17 +61,17 @@ class PearsonTest {
 	@Test
 	void isUndefinedForFewerThanTwoValuesOrNaN() {
 		assertTrue(Double.isNaN(Pearson.r(new double[0], new double[0])));
-		assertTrue(Double.isNaN(Pearson.r(new double[] {1}, new double[] {2})));
-		assertTrue(Double.isNaN(Pearson.r(new double[] {1, 2, Double.NaN}, new double[] {1, 2, 3})));
-		assertEquals(-1, Pearson.r(new double[] {1, 2}, new double[] {5, 3}), 1e-15);
+		assertTrue(Double.isNaN(Pearson.r(new double[] { 1 }, new double[] { 2 })));
+		assertTrue(Double.isNaN(Pearson.r(new double[] { 1, 2, Double.NaN }, new double[] { 1, 2, 3 })));
+		assertEquals(-1, Pearson.r(new double[] { 1, 2 }, new double[] { 5, 3 }), 1e-15);
 	}
 
 	@Test
 	void isBlindToOffsetAndGainOfAFingerprint() {
-		double[] sample = {-50, -66, -79, -83};
-		assertEquals(0.998269178820752, Pearson.r(sample, new double[] {-45, -60, -75, -80}), 1e-12);
+		double[] sample = { -50, -66, -79, -83 };
+		assertEquals(0.998269178820752, Pearson.r(sample, new double[] { -45, -60, -75, -80 }), 1e-12);
 		assertEquals(0.998269178820752, Pearson.r(sample, plus(20, -45, -60, -75, -80)), 1e-12);
-		assertEquals(-0.982819200799740, Pearson.r(sample, new double[] {-80, -70, -55, -48}), 1e-12);
+		assertEquals(-0.982819200799740, Pearson.r(sample, new double[] { -80, -70, -55, -48 }), 1e-12);
 	}
 
 	@Test

@@ -43,20 +43,20 @@ class PercentileTest {
 
 	@Test
 	void leavesTheValuesInTheirOrder() {
-		double[] values = {3, 1, 2};
+		double[] values = { 3, 1, 2 };
 		Percentile.of(values, 50);
-		assertArrayEquals(new double[] {3, 1, 2}, values);
+		assertArrayEquals(new double[] { 3, 1, 2 }, values);
 	}
 
 	@Test
 	void handlesOneValueAndNone() {
-		assertEquals(7, Percentile.of(new double[] {7}, 95), 0);
+		assertEquals(7, Percentile.of(new double[] { 7 }, 95), 0);
 		assertEquals(Double.NaN, Percentile.of(new double[0], 50));
 	}
 
 	@Test
 	void refusesNaNAndPercentsOutOfRange() {
-		assertThrows(IllegalArgumentException.class, () -> Percentile.of(new double[] {1, Double.NaN}, 50));
+		assertThrows(IllegalArgumentException.class, () -> Percentile.of(new double[] { 1, Double.NaN }, 50));
 		assertThrows(IllegalArgumentException.class, () -> Percentile.of(ONE_TO_TWENTY, 0));
 		assertThrows(IllegalArgumentException.class, () -> Percentile.of(ONE_TO_TWENTY, 100.1));
 		assertThrows(IllegalArgumentException.class, () -> Percentile.of(new double[0], Double.NaN));

@@ -47,7 +47,10 @@ class SamplingPlanTest {
 				SamplingPlan plan = SamplingPlan.limitingQuality(lot, 0.05, 0.95, accept);
 				int bad = (int) Math.floor(0.05 * lot) + 1;
 				assertTrue(plan.size() == lot || plan.acceptedWith(bad) <= 0.05, plan::toString);
-				assertTrue(plan.size() <= accept || new SamplingPlan(lot, plan.size() - 1, accept).acceptedWith(bad) > 0.05, plan::toString);
+				assertTrue(
+						plan.size() <= accept
+								|| new SamplingPlan(lot, plan.size() - 1, accept).acceptedWith(bad) > 0.05,
+						plan::toString);
 			}
 		}
 	}

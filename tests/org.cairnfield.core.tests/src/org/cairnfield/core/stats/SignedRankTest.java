@@ -41,7 +41,8 @@ class SignedRankTest {
 	void leavesPairsWithoutADifferenceOut() {
 		double[] first = { 1, 7, 3, 9, 5, 5 };
 		double[] second = { 0, 5, 3, 5, 5, 8 };
-		assertEquals(SignedRank.of(new double[] { 1, 7, 9, 5 }, new double[] { 0, 5, 5, 8 }), SignedRank.of(first, second));
+		assertEquals(SignedRank.of(new double[] { 1, 7, 9, 5 }, new double[] { 0, 5, 5, 8 }),
+				SignedRank.of(first, second));
 		assertEquals(new SignedRank(0, 0, 0, Double.NaN).toString(), SignedRank.of(second, second).toString());
 	}
 
@@ -74,6 +75,7 @@ class SignedRankTest {
 
 	@Test
 	void asksForPairs() {
-		assertTrue(assertThrows(IllegalArgumentException.class, () -> SignedRank.of(new double[2], new double[3])).getMessage().contains("2 and 3"));
+		assertTrue(assertThrows(IllegalArgumentException.class, () -> SignedRank.of(new double[2], new double[3]))
+				.getMessage().contains("2 and 3"));
 	}
 }

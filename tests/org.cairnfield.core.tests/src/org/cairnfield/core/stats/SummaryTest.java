@@ -19,7 +19,7 @@ class SummaryTest {
 
 	@Test
 	void reproducesNumAccOneExactly() {
-		Summary summary = Summary.of(new double[] {10000001, 10000003, 10000002});
+		Summary summary = Summary.of(new double[] { 10000001, 10000003, 10000002 });
 		assertEquals(new Summary(3, 10000002, 1, 10000001, 10000003), summary);
 	}
 
@@ -38,7 +38,7 @@ class SummaryTest {
 	@Test
 	void saysNaNWhereNothingIsDefined() {
 		assertEquals(new Summary(0, Double.NaN, Double.NaN, Double.NaN, Double.NaN), Summary.of(new double[0]));
-		assertEquals(new Summary(1, 4, Double.NaN, 4, 4), Summary.of(new double[] {4}));
+		assertEquals(new Summary(1, 4, Double.NaN, 4, 4), Summary.of(new double[] { 4 }));
 	}
 
 	private static void assertSummary(int n, double mean, double sd, double relative, double[] values) {

@@ -48,7 +48,8 @@ class SurfacesTest {
 		assertEquals(-60, at(surface, 0.25, 0.25), 1e-12);
 		assertEquals(Double.NaN, at(surface, 1.75, 0.25));
 		assertEquals(Double.NaN, surface.error(), "no other place hears it");
-		Surface silent = Surfaces.level(x, new double[4], new double[] { -50, Double.NaN, Double.NaN, Double.NaN }, HERE);
+		Surface silent = Surfaces.level(x, new double[4], new double[] { -50, Double.NaN, Double.NaN, Double.NaN },
+				HERE);
 		assertTrue(Double.isNaN(silent.highest()));
 	}
 
@@ -77,7 +78,8 @@ class SurfacesTest {
 			double[] x = random.doubles(n, -20, 30).map(Math::rint).toArray();
 			double[] y = random.doubles(n, 4_860_000, 4_860_030).map(Math::rint).toArray();
 			double[] level = random.doubles(n, -95, -30).map(v -> v < -80 ? Double.NaN : v).toArray();
-			int[] first = IntStream.range(0, n).filter(i -> IntStream.range(0, i).noneMatch(j -> x[i] == x[j] && y[i] == y[j])).toArray();
+			int[] first = IntStream.range(0, n)
+					.filter(i -> IntStream.range(0, i).noneMatch(j -> x[i] == x[j] && y[i] == y[j])).toArray();
 			Surface surface = Surfaces.level(x, y, level, HERE);
 			Surface density = Surfaces.density(x, y, HERE);
 			double spacing = Median.of(Arrays.stream(first).mapToDouble(i -> Arrays.stream(first).filter(j -> j != i)
@@ -89,7 +91,8 @@ class SurfacesTest {
 					double atY = surface.bottomMetres() + (row + 0.5) * surface.sideMetres();
 					double reach = surface.reachMetres();
 					long count = IntStream.range(0, n).filter(i -> Math.hypot(x[i] - atX, y[i] - atY) <= reach).count();
-					assertEquals(count == 0 ? Double.NaN : 100 * count / (Math.PI * reach * reach), density.value(column, row), 1e-9);
+					assertEquals(count == 0 ? Double.NaN : 100 * count / (Math.PI * reach * reach),
+							density.value(column, row), 1e-9);
 					double expected = naive(x, y, level, first, atX, atY, reach);
 					assertEquals(expected, surface.value(column, row), 1e-6, "seed " + seed);
 					told += Double.isNaN(expected) ? 0 : 1;
@@ -99,15 +102,18 @@ class SurfacesTest {
 		assertTrue(told > 5000, "told " + told);
 	}
 
-	private static double naive(double[] x, double[] y, double[] level, int[] first, double atX, double atY, double reach) {
+	private static double naive(double[] x, double[] y, double[] level, int[] first, double atX, double atY,
+			double reach) {
 		int[] near = Arrays.stream(first).boxed().filter(i -> Math.hypot(x[i] - atX, y[i] - atY) <= reach)
-				.sorted(Comparator.comparingDouble(i -> Math.hypot(x[i] - atX, y[i] - atY))).limit(Surfaces.MOST_PLACES).mapToInt(i -> i).toArray();
+				.sorted(Comparator.comparingDouble(i -> Math.hypot(x[i] - atX, y[i] - atY))).limit(Surfaces.MOST_PLACES)
+				.mapToInt(i -> i).toArray();
 		double heard = 0;
 		double silent = 0;
 		double sum = 0;
 		for (int i : near) {
 			double weight = Math.pow(Math.hypot(x[i] - atX, y[i] - atY), -2);
-			double[] here = IntStream.range(0, x.length).filter(j -> x[j] == x[i] && y[j] == y[i]).mapToDouble(j -> level[j]).toArray();
+			double[] here = IntStream.range(0, x.length).filter(j -> x[j] == x[i] && y[j] == y[i])
+					.mapToDouble(j -> level[j]).toArray();
 			double[] heardHere = Arrays.stream(here).filter(v -> !Double.isNaN(v)).toArray();
 			if (2 * heardHere.length < here.length) {
 				silent += weight;

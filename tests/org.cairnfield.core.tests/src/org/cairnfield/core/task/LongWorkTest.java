@@ -51,7 +51,8 @@ class LongWorkTest {
 	private static final Reduction REDUCTION = reduction(Workers.inline());
 
 	private static Reduction reduction(Workers workers) {
-		return KernelReduction.of(new SignalMatrix(SIGNALS), PlaceOutputs.of(SIGNALS.map()), KernelReduction.Settings.usual(1), workers);
+		return KernelReduction.of(new SignalMatrix(SIGNALS), PlaceOutputs.of(SIGNALS.map()),
+				KernelReduction.Settings.usual(1), workers);
 	}
 
 	enum Work {
@@ -63,7 +64,8 @@ class LongWorkTest {
 		K_MEANS_SPREAD(w -> KMeans.cluster(KMeans.points(SIGNALS, ALL), 10, KMeans.Start.SPREAD, 1, w)), //
 		ZONES(w -> OverlappingZones.of(KMeans.points(SIGNALS, ALL), CLUSTERING, 0.5, w)), //
 		AFFINITY(w -> AffinityPropagation.cluster(SIGNALS, AffinityPropagation.Settings.usual(1), w)), //
-		AFFINITY_BY_LANDMARKS(w -> AffinityPropagation.cluster(EUCLIDEAN, new AffinityPropagation.Settings(Double.NaN, 0.7, 15, 60, 40, 1), w)), //
+		AFFINITY_BY_LANDMARKS(w -> AffinityPropagation.cluster(EUCLIDEAN,
+				new AffinityPropagation.Settings(Double.NaN, 0.7, 15, 60, 40, 1), w)), //
 		ORTHOGONAL_SEARCH(w -> OrthogonalSearch.of(new SignalMatrix(SIGNALS), PlaceOutputs.of(SIGNALS.map()), 6, 1, w)), //
 		KERNEL_REDUCTION(w -> reduction(w)), //
 		REGRESSION(w -> RegressedPositions.of(SIGNALS, REDUCTION, 2, 200, 1, w).estimates(SIGNALS.rows(), w)), //

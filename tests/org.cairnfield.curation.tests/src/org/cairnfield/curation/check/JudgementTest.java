@@ -15,8 +15,10 @@ import org.junit.jupiter.api.Test;
 class JudgementTest {
 
 	private static Finding judged(Severity severity, double precision) {
-		return Judgement.judge(new Finding("wrong-floor", severity, "…", List.of(new Subject.OfSurvey("one")), List.of(), List.of(),
-				Optional.of(new Remedy.SetFloor(List.of("one/1"), 2))), precision);
+		return Judgement.judge(
+				new Finding("wrong-floor", severity, "…", List.of(new Subject.OfSurvey("one")), List.of(), List.of(),
+						Optional.of(new Remedy.SetFloor(List.of("one/1"), 2))),
+				precision);
 	}
 
 	@Test

@@ -54,7 +54,8 @@ class RenamedTest {
 		survey.setSamples(FACTORY.createSamples());
 		SampleTableBuilder table = SampleTable.builder();
 		for (int i = 0; i < 60; i++) {
-			table.sample("S-" + (10 + i), 0, 2 * (i % 10), 3 * (i / 10)).reading("ap1", levelDbm - i % 7).reading("ap2", levelDbm - i % 5)
+			table.sample("S-" + (10 + i), 0, 2 * (i % 10), 3 * (i / 10)).reading("ap1", levelDbm - i % 7)
+					.reading("ap2", levelDbm - i % 5)
 					.reading("ap3", levelDbm - i % 11).reading("ap4", levelDbm - 2 * (i % 9));
 		}
 		survey.getSamples().setTable(table.build());
@@ -80,7 +81,8 @@ class RenamedTest {
 	}
 
 	private RuleCheck check() {
-		return RuleCheck.of(archive, new RuleRun(List.of(new FewReadingsRule(), new DeviceOffsetRule())), Workers.inline());
+		return RuleCheck.of(archive, new RuleRun(List.of(new FewReadingsRule(), new DeviceOffsetRule())),
+				Workers.inline());
 	}
 
 	@Test
@@ -97,7 +99,8 @@ class RenamedTest {
 	@Test
 	void waivesWhatWasWaivedByName() {
 		addTwoThatHeardNothing();
-		org.cairnfield.model.Waiver waiver = RuleCheck.toModel(Waiver.of(check().open().get(0), "behind the boiler", "J.K.", Instant.EPOCH));
+		org.cairnfield.model.Waiver waiver = RuleCheck
+				.toModel(Waiver.of(check().open().get(0), "behind the boiler", "J.K.", Instant.EPOCH));
 		waiver.setContentKey(BY_NAME);
 		archive.getWaivers().add(waiver);
 		assertEquals(List.of(), check().open());
@@ -130,9 +133,12 @@ class RenamedTest {
 		survey("th-spring", null, -50);
 		ArchiveIndex index = ArchiveIndex.of(archive);
 		assertSame(annex, Subjects.object(index, new Subject.OfSite("annex", "Tide House")).orElseThrow());
-		assertSame(site.getFloors().get(0), Subjects.object(index, new Subject.OfCell("tide-house", "Tide House", 0, 0, 0, 5)).orElseThrow());
-		assertSame(site, Subjects.object(index, new Subject.OfCell("tide-house", "Tide House", 9, 0, 0, 5)).orElseThrow());
-		assertSame(site.getSurveys().get(0), Subjects.object(index, new Subject.OfSample("th-spring/S-12", 1, 1)).orElseThrow());
+		assertSame(site.getFloors().get(0),
+				Subjects.object(index, new Subject.OfCell("tide-house", "Tide House", 0, 0, 0, 5)).orElseThrow());
+		assertSame(site,
+				Subjects.object(index, new Subject.OfCell("tide-house", "Tide House", 9, 0, 0, 5)).orElseThrow());
+		assertSame(site.getSurveys().get(0),
+				Subjects.object(index, new Subject.OfSample("th-spring/S-12", 1, 1)).orElseThrow());
 		assertTrue(Subjects.object(index, new Subject.OfSurvey("th-winter")).isEmpty());
 	}
 }

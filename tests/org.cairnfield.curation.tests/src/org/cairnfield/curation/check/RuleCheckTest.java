@@ -49,8 +49,10 @@ class RuleCheckTest {
 			RuleRun rules = new RuleRun(CleaningRules.registry().some(List.of("levels-apart", "duplicate-survey")));
 			RuleCheck check = RuleCheck.of(open.archive(), rules, Workers.inline());
 			Map<String, List<Finding>> bySample = check.openBySample();
-			assertEquals(6, bySample.values().stream().flatMap(List::stream).filter(f -> f.rule().equals("levels-apart")).count());
-			assertTrue(bySample.values().stream().flatMap(List::stream).filter(f -> f.rule().equals("duplicate-survey")).count() >= 262);
+			assertEquals(6, bySample.values().stream().flatMap(List::stream)
+					.filter(f -> f.rule().equals("levels-apart")).count());
+			assertTrue(bySample.values().stream().flatMap(List::stream).filter(f -> f.rule().equals("duplicate-survey"))
+					.count() >= 262);
 		}
 	}
 
@@ -94,8 +96,10 @@ class RuleCheckTest {
 			assertNotEquals(first.tests(), moved.tests());
 			survey.getSamples().setTable(before);
 			assertEquals(0, RuleCheck.of(archive, rules, memory, Workers.inline()).result().computed());
-			RuleRun strict = new RuleRun(List.of(new Counted()), Map.of("wrong-floor", Settings.USUAL.with(WrongFloorRule.LEAST, 7)));
-			assertEquals(first.result().results().size(), RuleCheck.of(archive, strict, memory, Workers.inline()).result().computed());
+			RuleRun strict = new RuleRun(List.of(new Counted()),
+					Map.of("wrong-floor", Settings.USUAL.with(WrongFloorRule.LEAST, 7)));
+			assertEquals(first.result().results().size(),
+					RuleCheck.of(archive, strict, memory, Workers.inline()).result().computed());
 		}
 	}
 
@@ -105,7 +109,8 @@ class RuleCheckTest {
 		try (OpenArchive open = DemoArchive.create(new ArchiveStore(), folder.resolve("demo"), Workers.inline())) {
 			RuleRun rules = new RuleRun(List.of(new Counted()));
 			Finding finding = RuleCheck.of(open.archive(), rules, memory, Workers.inline()).open().get(0);
-			open.archive().getWaivers().add(RuleCheck.toModel(Waiver.of(finding, "a mezzanine", "J.K.", Instant.EPOCH)));
+			open.archive().getWaivers()
+					.add(RuleCheck.toModel(Waiver.of(finding, "a mezzanine", "J.K.", Instant.EPOCH)));
 			RuleCheck waived = RuleCheck.of(open.archive(), rules, memory, Workers.inline());
 			assertEquals(0, waived.result().computed());
 			assertEquals(List.of(finding), waived.waived());
@@ -127,9 +132,11 @@ class RuleCheckTest {
 			assertEquals(List.of(), of(archive, rule.id()).findings(), "nothing is found, and nothing to cover");
 			assertEquals("nothing that the rules report now", KeptWaiver.of(archive, List.of()).get(0).about());
 
-			new SetRuleSettingsCommand(archive, RuleSettings.USUAL.with(rule, highest, highest.usual() - 10, "stricter")).execute();
+			new SetRuleSettingsCommand(archive,
+					RuleSettings.USUAL.with(rule, highest, highest.usual() - 10, "stricter")).execute();
 			RuleCheck strict = of(archive, rule.id());
-			assertTrue(strict.open().stream().anyMatch(more -> more.subjects().size() > finding.subjects().size()), "more than was waived shows again");
+			assertTrue(strict.open().stream().anyMatch(more -> more.subjects().size() > finding.subjects().size()),
+					"more than was waived shows again");
 
 			new SetRuleSettingsCommand(archive, RuleSettings.USUAL).execute();
 			assertEquals(List.of(finding), of(archive, rule.id()).waived(), "the waiver covers again what it did");
@@ -140,7 +147,8 @@ class RuleCheckTest {
 
 	private static RuleCheck of(Archive archive, String rule) {
 		RuleCheck all = RuleCheck.remembering(archive, Workers.inline());
-		return new RuleCheck(all.map(), all.result(), all.tests(), all.open().stream().filter(f -> f.rule().equals(rule)).toList(),
+		return new RuleCheck(all.map(), all.result(), all.tests(),
+				all.open().stream().filter(f -> f.rule().equals(rule)).toList(),
 				all.waived().stream().filter(f -> f.rule().equals(rule)).toList());
 	}
 
@@ -167,9 +175,11 @@ class RuleCheckTest {
 
 	/** One finding about so many access points. */
 	private static RunResult result(String unit, int subjects) {
-		List<Subject> about = IntStream.range(0, subjects).mapToObj(i -> (Subject) new Subject.OfAccessPoint("ap" + i)).toList();
+		List<Subject> about = IntStream.range(0, subjects).mapToObj(i -> (Subject) new Subject.OfAccessPoint("ap" + i))
+				.toList();
 		Finding finding = Finding.of(new Counted()).message("Something.").about(about).build();
-		return new RunResult(List.of(new RuleResult("wrong-floor", unit, RuleOutcome.found(List.of(finding)), unit.hashCode(), 1, false)));
+		return new RunResult(List.of(
+				new RuleResult("wrong-floor", unit, RuleOutcome.found(List.of(finding)), unit.hashCode(), 1, false)));
 	}
 
 	/** Counts how often it is asked. */
@@ -178,7 +188,8 @@ class RuleCheckTest {
 		private final AtomicInteger asked = new AtomicInteger();
 
 		Counted() {
-			super("wrong-floor", "Wrong floor", "As the rule of that name says.", Severity.ERROR, Topic.SAMPLE, new WrongFloorRule().scope());
+			super("wrong-floor", "Wrong floor", "As the rule of that name says.", Severity.ERROR, Topic.SAMPLE,
+					new WrongFloorRule().scope());
 		}
 
 		@Override

@@ -52,12 +52,16 @@ class RuleSettingsTest {
 
 	@Test
 	void keepOnlyWhatIsNotAsUsual() {
-		RuleSettings set = RuleSettings.USUAL.with(JUMP, FASTEST, 4, null).with(FEW, FEWEST, 5, " the cellar ").off(JUMP, "walked by bicycle");
-		assertEquals("few-readings.fewest-readings = 5: the cellar\njump = off: walked by bicycle\njump.fastest = 4", set.toString());
+		RuleSettings set = RuleSettings.USUAL.with(JUMP, FASTEST, 4, null).with(FEW, FEWEST, 5, " the cellar ")
+				.off(JUMP, "walked by bicycle");
+		assertEquals("few-readings.fewest-readings = 5: the cellar\njump = off: walked by bicycle\njump.fastest = 4",
+				set.toString());
 		assertEquals(RuleSettings.USUAL, set.with(FEW, FEWEST, FEWEST.usual(), "again").without("jump"));
 		assertEquals("jump.fastest = 4", set.without("few-readings").without("jump", null).toString());
-		assertEquals(set, RuleSettings.USUAL.off(JUMP, "walked by bicycle").with(FEW, FEWEST, 5, "the cellar").with(JUMP, FASTEST, 4, ""));
-		assertEquals(List.of("few-readings.fewest-readings", "jump"), set.changesTo(RuleSettings.USUAL.with(JUMP, FASTEST, 4, null)));
+		assertEquals(set, RuleSettings.USUAL.off(JUMP, "walked by bicycle").with(FEW, FEWEST, 5, "the cellar")
+				.with(JUMP, FASTEST, 4, ""));
+		assertEquals(List.of("few-readings.fewest-readings", "jump"),
+				set.changesTo(RuleSettings.USUAL.with(JUMP, FASTEST, 4, null)));
 	}
 
 	@Test
@@ -67,7 +71,8 @@ class RuleSettingsTest {
 		assertThrows(IllegalArgumentException.class, () -> RuleSettings.USUAL.with(FEW, FEWEST, 2.5, null));
 		assertThrows(IllegalArgumentException.class, () -> RuleSettings.USUAL.off(JUMP, "  "));
 		assertThrows(IllegalArgumentException.class, () -> RuleSettings.USUAL.off(JUMP, "two\nlines"));
-		assertThrows(IllegalArgumentException.class, () -> RuleSettings.USUAL.off(JUMP, "a".repeat(RuleSettings.LONGEST_REASON + 1)));
+		assertThrows(IllegalArgumentException.class,
+				() -> RuleSettings.USUAL.off(JUMP, "a".repeat(RuleSettings.LONGEST_REASON + 1)));
 	}
 
 	@Test
@@ -91,15 +96,19 @@ class RuleSettingsTest {
 		assertTrue(asks(told, JUMP), "who names a rule wants it asked");
 		assertEquals(List.of("jump is asked for this once; the archive does not ask it: a bicycle",
 				"few-readings.fewest-readings = 3, usually 3 (for this once)"), told.words());
-		assertEquals(List.of(), RulesAsTold.of(List.of(RULES.rule("wrong-floor")), kept, RuleSettings.USUAL, true).told());
+		assertEquals(List.of(),
+				RulesAsTold.of(List.of(RULES.rule("wrong-floor")), kept, RuleSettings.USUAL, true).told());
 	}
 
 	/** Of a newer version, edited by hand, or written with intent. */
 	@ParameterizedTest
-	@CsvSource(nullValues = "-", value = {"rule-of-tomorrow,steepness,4,does not know", "few-readings,number-of-tomorrow,4,does not know",
-			"jump,-,loud,does not know", "-,-,-,does not know", "few-readings,fewest-readings,many,is no number", "few-readings,fewest-readings,-,is no number",
-			"few-readings,fewest-readings,1e300,must be within", "few-readings,fewest-readings,NaN,must be within", "few-readings,fewest-readings,2.5,whole number",
-			"few-readings,fewest-readings,'',is no number"})
+	@CsvSource(nullValues = "-", value = { "rule-of-tomorrow,steepness,4,does not know",
+			"few-readings,number-of-tomorrow,4,does not know",
+			"jump,-,loud,does not know", "-,-,-,does not know", "few-readings,fewest-readings,many,is no number",
+			"few-readings,fewest-readings,-,is no number",
+			"few-readings,fewest-readings,1e300,must be within", "few-readings,fewest-readings,NaN,must be within",
+			"few-readings,fewest-readings,2.5,whole number",
+			"few-readings,fewest-readings,'',is no number" })
 	void areKeptAndNamedWhereTheyCannotBeFollowed(String rule, String parameter, String value, String problem) {
 		keep(rule, parameter, value, null);
 		RulesAsTold told = RuleSettings.of(archive).rules();
@@ -107,11 +116,14 @@ class RuleSettingsTest {
 		assertEquals(RULES.all(), told.run().rules());
 		assertEquals(FEWEST.usual(), told.run().settings(FEW).of(FEWEST));
 		assertEquals(1, told.problems().size());
-		assertTrue(told.problems().get(0).contains(problem) && told.problems().get(0).contains("back to usual"), told.problems()::toString);
+		assertTrue(told.problems().get(0).contains(problem) && told.problems().get(0).contains("back to usual"),
+				told.problems()::toString);
 		RuleSetting before = archive.getRuleSettings().get(0);
 		set(RuleSettings.of(archive).with(JUMP, FASTEST, 4, null));
 		assertEquals(2, archive.getRuleSettings().size());
-		assertSame(before, archive.getRuleSettings().stream().filter(setting -> setting == before).findFirst().orElseThrow(), "another change leaves it alone");
+		assertSame(before,
+				archive.getRuleSettings().stream().filter(setting -> setting == before).findFirst().orElseThrow(),
+				"another change leaves it alone");
 	}
 
 	@Test
@@ -120,7 +132,9 @@ class RuleSettingsTest {
 		keep("few-readings", "fewest-readings", "5", null);
 		RulesAsTold told = RuleSettings.of(archive).rules();
 		assertEquals(FEWEST.usual(), told.run().settings(FEW).of(FEWEST));
-		assertEquals(List.of("few-readings.fewest-readings is set 2 times, to 4 and 5: it is taken as usual; set it again, or back to usual"), told.problems());
+		assertEquals(List.of(
+				"few-readings.fewest-readings is set 2 times, to 4 and 5: it is taken as usual; set it again, or back to usual"),
+				told.problems());
 		set(RuleSettings.of(archive).with(FEW, FEWEST, 5, null));
 		assertEquals(5, RuleSettings.of(archive).rules().run().settings(FEW).of(FEWEST));
 		assertEquals(1, archive.getRuleSettings().size());
@@ -140,7 +154,8 @@ class RuleSettingsTest {
 		Archive before = EcoreUtil.copy(archive);
 		List<RuleSetting> objects = List.copyOf(archive.getRuleSettings());
 		BasicCommandStack stack = new BasicCommandStack();
-		RuleSettings wanted = RuleSettings.of(archive).without("jump").with(FEW, FEWEST, 5, null).off(RULES.rule("hotspot"), "a ferry");
+		RuleSettings wanted = RuleSettings.of(archive).without("jump").with(FEW, FEWEST, 5, null)
+				.off(RULES.rule("hotspot"), "a ferry");
 		stack.execute(new SetRuleSettingsCommand(archive, wanted));
 		assertEquals(wanted, RuleSettings.of(archive));
 		assertFalse(new SetRuleSettingsCommand(archive, wanted).canExecute());

@@ -113,7 +113,8 @@ class AuditPlanTest {
 		assertEquals(next.id(), f.by("M.Q.").audit(BAND, Set.of()).id());
 		f.run(f.by("M.Q.").approveBand(BAND, Set.of()));
 		List<LedgerEntry> entries = f.standings().entries();
-		assertTrue(entries.get(entries.size() - 1).text().startsWith("audit-all-2 (audit-all-1 failed): "), entries.get(entries.size() - 1)::text);
+		assertTrue(entries.get(entries.size() - 1).text().startsWith("audit-all-2 (audit-all-1 failed): "),
+				entries.get(entries.size() - 1)::text);
 	}
 
 	@Test

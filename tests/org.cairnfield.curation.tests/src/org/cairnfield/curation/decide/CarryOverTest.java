@@ -42,7 +42,8 @@ class CarryOverTest {
 		assertEquals("M.Q.", first.person());
 		assertEquals("L.D.", first.enteredBy());
 		assertEquals(was.time(), first.time());
-		assertTrue(first.text().startsWith("by the stairs (carried over from whole, verdict " + was.id()), first.text());
+		assertTrue(first.text().startsWith("by the stairs (carried over from whole, verdict " + was.id()),
+				first.text());
 		f.stack.undo();
 		assertTrue(Standings.of(f.archive, again, f.policy).entries().isEmpty());
 	}
@@ -55,12 +56,14 @@ class CarryOverTest {
 		Split wider = SmallArchives.split(f.archive, "wider", 110, 4);
 		CarryOver over = to(wider);
 		assertEquals(f.proposals().size(), over.left().size() + over.carried().size());
-		Map<SampleKey, String> why = over.left().stream().collect(Collectors.toMap(CarryOver.Left::sample, CarryOver.Left::why));
+		Map<SampleKey, String> why = over.left().stream()
+				.collect(Collectors.toMap(CarryOver.Left::sample, CarryOver.Left::why));
 		int noLonger = 0;
 		for (var p : f.proposals()) {
 			int row = wider.getLabels().row(p.sample());
 			if (wider.getLabels().cluster(row) >= 0) {
-				assertEquals("it is noise no longer: it is in cluster " + wider.getLabels().cluster(row), why.get(p.sample()));
+				assertEquals("it is noise no longer: it is in cluster " + wider.getLabels().cluster(row),
+						why.get(p.sample()));
 				noLonger++;
 			}
 		}
@@ -85,7 +88,8 @@ class CarryOverTest {
 		f.run(f.by("M.Q.").approve(f.sample(0), "fits", null));
 		Split again = SmallArchives.split(f.archive, "again", 90, 4);
 		Archive copy = ArchiveCopy.of(f.archive);
-		CarryOver over = CarryOver.of(copy, copy.getSplits().get(0), copy.getSplits().get(1), f.policy, "L.D.", f.recorded, f.clock);
+		CarryOver over = CarryOver.of(copy, copy.getSplits().get(0), copy.getSplits().get(1), f.policy, "L.D.",
+				f.recorded, f.clock);
 		f.run(over.command().on(f.archive));
 		assertEquals(ReviewState.APPROVED, Standings.of(f.archive, again, f.policy).of(f.sample(0)).get().state());
 		assertEquals(0, Standings.of(copy, copy.getSplits().get(1), f.policy).entries().size());

@@ -15,7 +15,8 @@ class CarrySourceTest {
 	private final ReviewFixture f = new ReviewFixture();
 
 	private List<String> to(Split split) {
-		return CarrySource.of(f.archive, split).stream().map(source -> source.split().getId() + ' ' + source.samples()).toList();
+		return CarrySource.of(f.archive, split).stream().map(source -> source.split().getId() + ' ' + source.samples())
+				.toList();
 	}
 
 	private Split again(String id) {

@@ -92,7 +92,8 @@ class HomesTest {
 	@Test
 	void refusesAClusterThatIsNotThereOrIsTheOneProposed() {
 		assertThrows(ReviewRefused.class, () -> f.by("M.Q.").move(one, 4711, "other-cluster", null));
-		ReviewRefused same = assertThrows(ReviewRefused.class, () -> f.by("M.Q.").move(one, proposed(one), "other-cluster", null));
+		ReviewRefused same = assertThrows(ReviewRefused.class,
+				() -> f.by("M.Q.").move(one, proposed(one), "other-cluster", null));
 		assertTrue(same.getMessage().contains("approve it"), same.getMessage());
 		assertThrows(IllegalArgumentException.class, () -> Ruling.of(Decision.MOVE, "other-cluster", null));
 	}
@@ -120,7 +121,8 @@ class HomesTest {
 	@Test
 	void takesMovesToDifferentClustersForADisagreement() {
 		f.withSecond();
-		int third = IntStream.range(0, 3).filter(c -> c != proposed(one) && c != another(one)).findFirst().orElseThrow();
+		int third = IntStream.range(0, 3).filter(c -> c != proposed(one) && c != another(one)).findFirst()
+				.orElseThrow();
 		f.run(f.by("M.Q.").move(one, another(one), "other-cluster", null));
 		f.run(f.by("J.T.").move(one, third, "other-cluster", null));
 		f.run(f.by("M.Q.").move(two, another(two), "other-cluster", null));
@@ -158,8 +160,9 @@ class HomesTest {
 			builder.add(labels.key(row), cluster < 0 ? cluster : last - cluster, labels.role(row));
 		}
 		again.setLabels(builder.build());
-		again.setProposals(Proposals.of(again.getProposals().all().stream().map(p -> new Proposal(p.sample(), last - p.cluster(),
-				p.strengthR(), p.margin(), p.carrier(), last - p.nearestCluster())).toList()));
+		again.setProposals(
+				Proposals.of(again.getProposals().all().stream().map(p -> new Proposal(p.sample(), last - p.cluster(),
+						p.strengthR(), p.margin(), p.carrier(), last - p.nearestCluster())).toList()));
 		return again;
 	}
 
@@ -204,7 +207,8 @@ class HomesTest {
 			String[] words = decisionAndHome[i].split(" ");
 			String[] cells = lines.get(i + 1).split(",", -1);
 			cells[columns.indexOf("decision")] = words[0];
-			cells[columns.indexOf("reason")] = words[0].equals("faulty") || words[0].equals("reject") ? "wrong-place" : "";
+			cells[columns.indexOf("reason")] = words[0].equals("faulty") || words[0].equals("reject") ? "wrong-place"
+					: "";
 			cells[columns.indexOf("home")] = words.length > 1 ? words[1] : "";
 			lines.set(i + 1, String.join(",", cells));
 		}
@@ -219,13 +223,16 @@ class HomesTest {
 	@Test
 	void takesHomesInFromATableAndWritesThemOutAgain() throws Exception {
 		List<SampleKey> rows = f.standings().all().stream().map(Standing::sample).toList();
-		VerdictIntake intake = read(table("approve", "move " + another(rows.get(1)), "pool", "faulty", "defer", "reject"));
+		VerdictIntake intake = read(
+				table("approve", "move " + another(rows.get(1)), "pool", "faulty", "defer", "reject"));
 		assertEquals(List.of(), intake.problems());
 		assertEquals(6, intake.taken());
 		assertEquals(1, intake.rejected());
 		assertTrue(intake.note().contains("leaves the map") && intake.note().contains("pool"), intake.note());
 		f.run(intake.command());
-		assertEquals(List.of(Home.cluster(proposed(rows.get(0))), Home.cluster(another(rows.get(1))), Home.POOL, Home.OUT, Home.OUT, Home.OUT),
+		assertEquals(
+				List.of(Home.cluster(proposed(rows.get(0))), Home.cluster(another(rows.get(1))), Home.POOL, Home.OUT,
+						Home.OUT, Home.OUT),
 				rows.subList(0, 6).stream().map(this::home).toList());
 		assertEquals("faulty: its place is wrong", f.ref(rows.get(3)).sample().reason());
 		Path out = folder.resolve("out.csv");
@@ -245,8 +252,10 @@ class HomesTest {
 		List<String> texts = intake.problems().stream().map(VerdictIntake.Problem::toString).toList();
 		assertEquals(5, texts.size(), texts::toString);
 		int nearest = f.split.getProposals().of(f.standings().all().get(0).sample()).orElseThrow().nearestCluster();
-		assertTrue(texts.get(0).endsWith("line 2: the decision is move, and no home is given. Write the number of a cluster into the column"
-				+ " 'home'; the nearest labelled sample is in cluster " + nearest + "."), texts.get(0));
+		assertTrue(texts.get(0).endsWith(
+				"line 2: the decision is move, and no home is given. Write the number of a cluster into the column"
+						+ " 'home'; the nearest labelled sample is in cluster " + nearest + "."),
+				texts.get(0));
 		assertTrue(texts.get(1).contains("'lift' is no number of a cluster"), texts.get(1));
 		assertTrue(texts.get(2).contains("has no cluster 4711"), texts.get(2));
 		assertTrue(texts.get(3).contains("though the decision is approve"), texts.get(3));
@@ -257,7 +266,8 @@ class HomesTest {
 	void readsTablesThatHaveNoColumnForHomes() throws Exception {
 		Path file = table("pool");
 		int home = VerdictTable.COLUMNS.indexOf("home");
-		List<String> lines = Files.readAllLines(file).stream().map(line -> String.join(",", List.of(line.split(",", -1)).subList(0, home))).toList();
+		List<String> lines = Files.readAllLines(file).stream()
+				.map(line -> String.join(",", List.of(line.split(",", -1)).subList(0, home))).toList();
 		assertFalse(lines.get(0).contains("home"));
 		Files.write(file, lines);
 		VerdictIntake intake = read(file);

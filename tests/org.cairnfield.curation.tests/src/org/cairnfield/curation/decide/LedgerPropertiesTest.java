@@ -59,8 +59,9 @@ class LedgerPropertiesTest {
 			case 3 -> review.defer(key, "ask", null);
 			case 4 -> review.faulty(key, "battery");
 			case 5 -> review.takeBack(key);
-			default -> f.standing(key).state() == ReviewState.SET_ASIDE ? SetSampleStateCommand.keep(List.of(f.ref(key)))
-					: review.resolve(key, Decision.APPROVE, "fits", "talked");
+			default ->
+				f.standing(key).state() == ReviewState.SET_ASIDE ? SetSampleStateCommand.keep(List.of(f.ref(key)))
+						: review.resolve(key, Decision.APPROVE, "fits", "talked");
 			};
 			f.run(command);
 			return true;
@@ -107,7 +108,9 @@ class LedgerPropertiesTest {
 
 	/** What redo may not change: states and labels. Ids and times of lines given again are new. */
 	private static List<Object> states(List<Object> outcome) {
-		return outcome.stream().map(o -> o instanceof Standing s ? List.of(s.sample(), s.state(), s.awaitsSecond(), s.stale()) : o).toList();
+		return outcome.stream()
+				.map(o -> o instanceof Standing s ? List.of(s.sample(), s.state(), s.awaitsSecond(), s.stale()) : o)
+				.toList();
 	}
 
 	@ParameterizedTest
@@ -137,7 +140,8 @@ class LedgerPropertiesTest {
 	}
 
 	private static List<String> ids(Archive archive) {
-		return archive.getLedgers().stream().flatMap(ledger -> ledger.getVerdicts().stream()).map(v -> v.getId()).toList();
+		return archive.getLedgers().stream().flatMap(ledger -> ledger.getVerdicts().stream()).map(v -> v.getId())
+				.toList();
 	}
 
 	/** Setting aside changes more than verdicts, so it is left out here. */
@@ -150,7 +154,8 @@ class LedgerPropertiesTest {
 		int changed = 0;
 		for (int i = 0; i < 60; i++) {
 			SampleKey key = f.sample(random.nextInt(SAMPLES));
-			Review review = new Review(f.archive, f.split, PEOPLE[random.nextInt(PEOPLE.length)], known, f.recorded, f.clock);
+			Review review = new Review(f.archive, f.split, PEOPLE[random.nextInt(PEOPLE.length)], known, f.recorded,
+					f.clock);
 			try {
 				f.run(random.nextInt(3) == 0 ? review.takeBack(key)
 						: random.nextBoolean() ? review.approve(key, "fits", null) : review.reject(key, "far", null));
@@ -205,9 +210,11 @@ class LedgerPropertiesTest {
 			for (int i = 0; i < 40; i++) {
 				Split split = open.archive().getSplits().get(0);
 				SampleKey key = split.getProposals().all().get(random.nextInt(SAMPLES)).sample();
-				Review review = new Review(open.archive(), split, PEOPLE[random.nextInt(3)], POLICY, recorded, made.clock);
+				Review review = new Review(open.archive(), split, PEOPLE[random.nextInt(3)], POLICY, recorded,
+						made.clock);
 				try {
-					stack.execute(random.nextBoolean() ? review.approve(key, "fits", "a\tb\nc") : review.reject(key, "far", null));
+					stack.execute(random.nextBoolean() ? review.approve(key, "fits", "a\tb\nc")
+							: review.reject(key, "far", null));
 				} catch (ReviewRefused e) {
 					continue;
 				}
@@ -243,13 +250,15 @@ class LedgerPropertiesTest {
 			Split split = open.archive().getSplits().get(0);
 			SampleKey key = made.sample(0);
 			BasicCommandStack stack = new BasicCommandStack();
-			stack.execute(new Review(open.archive(), split, "M.Q.", ReviewPolicy.USUAL, recorded, made.clock).approve(key, "fits", null));
+			stack.execute(new Review(open.archive(), split, "M.Q.", ReviewPolicy.USUAL, recorded, made.clock)
+					.approve(key, "fits", null));
 			open.savePoint(Person.named("M.Q."), null);
 			recorded.savePointMade(open.archive());
 			stack.undo();
 			assertTrue(open.savePoint(Person.named("M.Q."), null).isPresent()); // refused if a line were gone
 			open.reload();
-			Standing standing = Standings.of(open.archive(), open.archive().getSplits().get(0), ReviewPolicy.USUAL).of(key).get();
+			Standing standing = Standings.of(open.archive(), open.archive().getSplits().get(0), ReviewPolicy.USUAL)
+					.of(key).get();
 			assertEquals(ReviewState.UNDECIDED, standing.state());
 			assertEquals(2, standing.entries().size());
 		}

@@ -40,7 +40,8 @@ final class ReviewBenchmark {
 		int samples = args.length > 0 ? Integer.parseInt(args[0]) : 20_000;
 		double noise = args.length > 1 ? Double.parseDouble(args[1]) : 0.15;
 		CampusSize size = CampusSize.of(3, 4, 520);
-		Archive archive = SmallArchives.of(RandomMap.of(3, size, samples, Workers.inline()), RandomMap.testOf(3, size, samples / 10, Workers.inline()));
+		Archive archive = SmallArchives.of(RandomMap.of(3, size, samples, Workers.inline()),
+				RandomMap.testOf(3, size, samples / 10, Workers.inline()));
 		try (Threads threads = Threads.ofMachine()) {
 			Workers workers = threads.workers(Progress.NONE);
 			SplitStudies studies = new SplitStudies(2);
@@ -50,29 +51,35 @@ final class ReviewBenchmark {
 			double epsilon = Arrays.stream(study.gridEpsilons(workers))
 					.filter(e -> study.split(e, 5, workers).noiseShare() < noise).findFirst().orElseThrow();
 			Trial fresh = timed("split, new ε", () -> study.split(epsilon + 0.5, 5, workers));
-			timed("the same again", () -> studies.study(archive, Scope.ARCHIVE, SplitRequest.automatic(1)).split(epsilon + 0.5, 5, workers));
-			Split split = SplitMaker.toModel("whole", Scope.ARCHIVE, study, fresh, Search.PUBLISHED, "the published method", 1);
+			timed("the same again", () -> studies.study(archive, Scope.ARCHIVE, SplitRequest.automatic(1))
+					.split(epsilon + 0.5, 5, workers));
+			Split split = SplitMaker.toModel("whole", Scope.ARCHIVE, study, fresh, Search.PUBLISHED,
+					"the published method", 1);
 			archive.getSplits().add(split);
 			SplitOnMap onMap = timed("split on the map", () -> SplitOnMap.of(archive, split));
-			new SetProposalsCommand(split, timed("proposals", () -> SplitProposals.of(onMap, 0, 0.1, workers))).execute();
+			new SetProposalsCommand(split, timed("proposals", () -> SplitProposals.of(onMap, 0, 0.1, workers)))
+					.execute();
 			SplitOnMap proposed = SplitOnMap.of(archive, split);
 			EvidenceTable table = timed("evidence of all", () -> EvidenceTable.of(proposed, workers));
 			timed("copy of the archive", () -> ArchiveCopy.of(archive));
 			List<Evidence> queue = timed("queue in order", () -> QueueOrder.MARKED_FIRST.sorted(table.all()));
-			System.out.printf(Locale.ROOT, "%d samples, %d noise, %d clusters%n", proposed.size(), queue.size(), fresh.clusters());
+			System.out.printf(Locale.ROOT, "%d samples, %d noise, %d clusters%n", proposed.size(), queue.size(),
+					fresh.clusters());
 			review(archive, split, table, queue);
 		}
 	}
 
 	/** Decides on one sample after the other: verdict, where things stand, evidence of the next. */
 	private static void review(Archive archive, Split split, EvidenceTable table, List<Evidence> queue) {
-		Review review = new Review(archive, split, "M.Q.", ReviewPolicy.USUAL, RecordedVerdicts.of(archive), Clock.systemUTC());
+		Review review = new Review(archive, split, "M.Q.", ReviewPolicy.USUAL, RecordedVerdicts.of(archive),
+				Clock.systemUTC());
 		BasicCommandStack stack = new BasicCommandStack();
 		int n = Math.min(200, queue.size() - 1);
 		double[] millis = new double[n];
 		for (int i = 0; i < n; i++) {
 			long begin = System.nanoTime();
-			stack.execute(i % 3 == 0 ? review.reject(queue.get(i).sample(), "far", null) : review.approve(queue.get(i).sample(), "fits", null));
+			stack.execute(i % 3 == 0 ? review.reject(queue.get(i).sample(), "far", null)
+					: review.approve(queue.get(i).sample(), "fits", null));
 			Standings standings = review.standings();
 			Optional<Evidence> next = table.of(queue.get(i + 1).sample());
 			if (standings.open() == 0 || next.isEmpty()) {
@@ -82,7 +89,9 @@ final class ReviewBenchmark {
 		}
 		double first = millis[0];
 		Arrays.sort(millis);
-		System.out.printf(Locale.ROOT, "verdict to next evidence: first %.1f ms, median %.1f ms, 95 %% %.1f ms, longest %.1f ms of %d%n", first,
+		System.out.printf(Locale.ROOT,
+				"verdict to next evidence: first %.1f ms, median %.1f ms, 95 %% %.1f ms, longest %.1f ms of %d%n",
+				first,
 				millis[n / 2], millis[n * 95 / 100], millis[n - 1], n);
 	}
 

@@ -24,25 +24,29 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ReviewPolicyTest {
 
 	private final ReviewFixture f = new ReviewFixture();
-	private final ReviewPolicy strict = new ReviewPolicy(Bands.parse("weak -1; strong 0.7"), Set.of("weak", "strong"), 0.02, 0.99);
+	private final ReviewPolicy strict = new ReviewPolicy(Bands.parse("weak -1; strong 0.7"), Set.of("weak", "strong"),
+			0.02, 0.99);
 
 	@Test
 	void isReadAsItIsWritten() {
-		assertEquals("bands: weak -1.0; strong 0.7 | second: strong, weak | limit: 0.02 | confidence: 0.99", strict.toString());
+		assertEquals("bands: weak -1.0; strong 0.7 | second: strong, weak | limit: 0.02 | confidence: 0.99",
+				strict.toString());
 		assertEquals(strict, ReviewPolicy.parse(strict.toString()));
 		assertEquals(ReviewPolicy.USUAL, ReviewPolicy.parse(ReviewPolicy.USUAL.toString()));
 		assertEquals(ReviewPolicy.USUAL.withSecond(Set.of("fair")), ReviewPolicy.parse("second: fair"));
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '!', value = { "bands: weak! a band is a name", "second: huge! there is no band 'huge'", "limit: much! 'much' is no share",
+	@CsvSource(delimiter = '!', value = { "bands: weak! a band is a name", "second: huge! there is no band 'huge'",
+			"limit: much! 'much' is no share",
 			"limit: 2! lie between 0 and 1", "colour: red! 'colour: red' is no part of a review policy" })
 	void saysWhatIsWrong(String text, String why) {
 		String said = assertThrows(IllegalArgumentException.class, () -> ReviewPolicy.parse(text)).getMessage();
 		assertTrue(said.contains(why.strip()), said);
 		f.archive.setReviewPolicy(text);
 		ReviewRefused refused = assertThrows(ReviewRefused.class, () -> ReviewPolicy.of(f.archive));
-		assertTrue(refused.getMessage().contains(why.strip()) && refused.getMessage().endsWith("set it again"), refused.getMessage());
+		assertTrue(refused.getMessage().contains(why.strip()) && refused.getMessage().endsWith("set it again"),
+				refused.getMessage());
 	}
 
 	@Test
@@ -82,6 +86,7 @@ class ReviewPolicyTest {
 		f.run(new SetReviewPolicyCommand(f.archive, ReviewPolicy.USUAL.withSecond(Set.of("close"))));
 		assertEquals(Set.of("fair", "close"), gates.policy(f.archive).secondBands());
 		f.run(new SetReviewPolicyCommand(f.archive, strict));
-		assertTrue(assertThrows(ReviewRefused.class, () -> gates.policy(f.archive)).getMessage().contains("gates.txt: there is no band 'fair'"));
+		assertTrue(assertThrows(ReviewRefused.class, () -> gates.policy(f.archive)).getMessage()
+				.contains("gates.txt: there is no band 'fair'"));
 	}
 }

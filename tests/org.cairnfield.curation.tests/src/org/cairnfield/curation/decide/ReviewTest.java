@@ -64,7 +64,8 @@ class ReviewTest {
 
 	@Test
 	void twoWhoDecideDifferentlyWithoutKnowingOfEachOtherAreInDisputeUntilAThirdSettlesIt() {
-		giveApart(() -> f.run(f.by("M.Q.").approve(one, "fits", null)), () -> f.run(f.by("J.T.").pool(one, "far", null)));
+		giveApart(() -> f.run(f.by("M.Q.").approve(one, "fits", null)),
+				() -> f.run(f.by("J.T.").pool(one, "far", null)));
 		assertEquals(ReviewState.DISPUTED, f.state(one));
 		assertThrows(ReviewRefused.class, () -> f.by("J.T.").resolve(one, Decision.POOL, null, "far indeed"));
 		f.run(f.by("A.B.").resolve(one, Decision.APPROVE, null, "heard it there"));
@@ -73,7 +74,8 @@ class ReviewTest {
 
 	@Test
 	void twoWhoDecideAlikeWithoutKnowingOfEachOtherAreTwoReviewers() {
-		giveApart(() -> f.run(f.by("M.Q.").approve(one, "fits", null)), () -> f.run(f.by("J.T.").approve(one, "fits", null)));
+		giveApart(() -> f.run(f.by("M.Q.").approve(one, "fits", null)),
+				() -> f.run(f.by("J.T.").approve(one, "fits", null)));
 		assertEquals(ReviewState.APPROVED, f.state(one));
 		assertEquals("J.T.", f.standing(one).second().get().person());
 	}
@@ -140,7 +142,8 @@ class ReviewTest {
 		f.run(f.by("M.Q.").approve(one, "fits", null));
 		var p = f.proposals().get(0);
 		f.split.setProposals(org.cairnfield.model.values.Proposals.of(f.proposals().stream().map(x -> x == p
-				? new org.cairnfield.model.values.Proposal(p.sample(), p.cluster(), p.strengthR() - 0.02, p.margin(), p.carrier(), p.nearestCluster())
+				? new org.cairnfield.model.values.Proposal(p.sample(), p.cluster(), p.strengthR() - 0.02, p.margin(),
+						p.carrier(), p.nearestCluster())
 				: x).toList()));
 		assertEquals(ReviewState.STALE, f.state(one));
 		f.run(f.by("J.T.").approve(one, "fits", null));
@@ -217,7 +220,8 @@ class ReviewTest {
 		assertEquals(List.of(one), f.standings().disputes().stream().map(Standing::sample).toList());
 		assertThrows(ReviewRefused.class, () -> f.by("A.L.").resolve(one, Decision.APPROVE, "fits", " "));
 		for (String either : List.of("m.q.", "J.T.")) {
-			ReviewRefused refused = assertThrows(ReviewRefused.class, () -> f.by(either).resolve(one, Decision.APPROVE, "fits", "we talked"));
+			ReviewRefused refused = assertThrows(ReviewRefused.class,
+					() -> f.by(either).resolve(one, Decision.APPROVE, "fits", "we talked"));
 			assertTrue(refused.getMessage().contains("a third person"), refused.getMessage());
 		}
 		f.run(f.by("A.L.").resolve(one, Decision.APPROVE, "fits", "seen on site"));
@@ -266,12 +270,14 @@ class ReviewTest {
 		f.run(f.by("M.Q.").pool(f.sample(6), null, null));
 		f.run(f.by("J.T.").second(f.sample(6), Decision.POOL, null, null));
 		assertFalse(f.standings().agreement().isDegenerate());
-		assertTrue(f.standings().agreement().kappaText().startsWith("Cohen's κ 0."), f.standings().agreement().kappaText());
+		assertTrue(f.standings().agreement().kappaText().startsWith("Cohen's κ 0."),
+				f.standings().agreement().kappaText());
 	}
 
 	@Test
 	void countsNoPairWhereTheFirstVerdictCameWithItsBand() {
-		f.policy = new ReviewPolicy(org.cairnfield.curation.propose.Bands.parse("all -1"), java.util.Set.of("all"), 0.10, 0.95);
+		f.policy = new ReviewPolicy(org.cairnfield.curation.propose.Bands.parse("all -1"), java.util.Set.of("all"),
+				0.10, 0.95);
 		AuditPlan audit = f.by("M.Q.").audit("all", Set.of());
 		audit.drawn().forEach(key -> f.run(f.by("M.Q.").inAudit(audit).approve(key, "fits", null)));
 		SampleKey unseen = f.by("M.Q.").audit("all", Set.of()).rest().get(0);

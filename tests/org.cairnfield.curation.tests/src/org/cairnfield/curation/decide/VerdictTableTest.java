@@ -75,11 +75,13 @@ class VerdictTableTest {
 		fill(1, "reject", "far", "", "m.q.");
 		fill(2, "defer");
 		f.run(read("M.Q.").command());
-		assertEquals(Arrays.asList("M.Q.", null, null), f.standings().entries().stream().map(LedgerEntry::enteredBy).toList());
+		assertEquals(Arrays.asList("M.Q.", null, null),
+				f.standings().entries().stream().map(LedgerEntry::enteredBy).toList());
 		f.recorded.savePointMade(f.archive);
 		f.stack.undo();
 		assertEquals(List.of("J.T. M.Q.", "m.q. null", "M.Q. null"), f.standings().entries().subList(3, 6).stream()
-				.map(entry -> entry.person() + ' ' + entry.enteredBy()).toList(), "lines that take back name the same people");
+				.map(entry -> entry.person() + ' ' + entry.enteredBy()).toList(),
+				"lines that take back name the same people");
 		f.stack.redo();
 		Path out = folder.resolve("again.csv");
 		VerdictTable.write(out, f.archive, f.split, f.policy, null);
@@ -116,8 +118,10 @@ class VerdictTableTest {
 		lines.add(lines.get(5));
 		Files.write(file, lines);
 		VerdictIntake intake = read(null);
-		assertEquals(List.of(2L, 3L, 4L, 5L, 7L, (long) lines.size()), intake.problems().stream().map(VerdictIntake.Problem::line).toList());
-		assertTrue(intake.problems().get(0).toString().contains("verdicts.csv, line 2: 'maybe' is no decision. Write approve"));
+		assertEquals(List.of(2L, 3L, 4L, 5L, 7L, (long) lines.size()),
+				intake.problems().stream().map(VerdictIntake.Problem::line).toList());
+		assertTrue(intake.problems().get(0).toString()
+				.contains("verdicts.csv, line 2: 'maybe' is no decision. Write approve"));
 		assertTrue(intake.problems().get(5).what().contains("line 6 already"), intake.problems().get(5).what());
 		assertEquals(0, intake.taken());
 		assertFalse(intake.command().canExecute());
@@ -151,14 +155,18 @@ class VerdictTableTest {
 		EvidenceTable evidence = EvidenceTable.of(SplitOnMap.of(f.archive, f.split), Workers.inline());
 		VerdictTable.write(file, f.archive, f.split, f.policy, null, evidence);
 		List<String> columns = List.of(Files.readAllLines(file).get(0).split(","));
-		String[] cells = Files.readAllLines(file).stream().filter(line -> line.contains(f.sample(0) + ",")).findFirst().orElseThrow()
+		String[] cells = Files.readAllLines(file).stream().filter(line -> line.contains(f.sample(0) + ",")).findFirst()
+				.orElseThrow()
 				.split(",", -1);
 		SampleRef ref = f.ref(f.sample(0));
 		assertEquals(String.valueOf(ref.sample().floorLevel()), cells[columns.indexOf("floor")]);
 		assertEquals(ref.sample().xMetres(), Double.parseDouble(cells[columns.indexOf("x")]));
-		assertEquals(evidence.of(f.sample(0)).orElseThrow().warnings().isEmpty(), cells[columns.indexOf("doubts")].isEmpty());
-		assertEquals(List.of("approve", "pool", "far", "seen", "J.T."), List.of(cells[columns.indexOf("decision")], cells[columns.indexOf("secondDecision")],
-				cells[columns.indexOf("secondReason")], cells[columns.indexOf("secondText")], cells[columns.indexOf("secondPerson")]));
+		assertEquals(evidence.of(f.sample(0)).orElseThrow().warnings().isEmpty(),
+				cells[columns.indexOf("doubts")].isEmpty());
+		assertEquals(List.of("approve", "pool", "far", "seen", "J.T."),
+				List.of(cells[columns.indexOf("decision")], cells[columns.indexOf("secondDecision")],
+						cells[columns.indexOf("secondReason")], cells[columns.indexOf("secondText")],
+						cells[columns.indexOf("secondPerson")]));
 		assertTrue(evidence.all().stream().anyMatch(e -> !e.warnings().isEmpty()));
 	}
 

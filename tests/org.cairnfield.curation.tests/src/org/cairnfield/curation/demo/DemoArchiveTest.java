@@ -39,7 +39,8 @@ class DemoArchiveTest {
 			assertEquals(3, open.archive().getSites().size());
 			for (Site site : open.archive().getSites()) {
 				assertTrue(site.getGeoreference() != null, site.getName());
-				assertEquals(1, site.getSurveys().stream().filter(survey -> survey.getKind() == SurveyKind.TEST).count());
+				assertEquals(1,
+						site.getSurveys().stream().filter(survey -> survey.getKind() == SurveyKind.TEST).count());
 				assertTrue(site.getSurveys().stream().allMatch(survey -> !survey.getSurveyor().isBlank()));
 				for (Floor floor : site.getFloors()) {
 					assertTrue(Files.size(open.resolve(floor.getPlanImage())) > 1000, floor.getPlanImage());
@@ -62,7 +63,8 @@ class DemoArchiveTest {
 			}
 		};
 		assertThrows(CancellationException.class,
-				() -> DemoArchive.create(new ArchiveStore(), folder.resolve("demo"), Workers.inline().reportingTo(cancelled)));
+				() -> DemoArchive.create(new ArchiveStore(), folder.resolve("demo"),
+						Workers.inline().reportingTo(cancelled)));
 		assertFalse(Files.exists(folder.resolve("demo")));
 	}
 
@@ -71,7 +73,8 @@ class DemoArchiveTest {
 		try (OpenArchive open = DemoArchive.create(new ArchiveStore(), folder.resolve("demo"), Workers.inline())) {
 			Survey survey = open.archive().getSites().get(0).getSurveys().get(0);
 			Archive copy = ArchiveCopy.of(open.archive());
-			SampleRef same = ArchiveIndex.of(copy).sample(SampleKey.text(survey.getId(), survey.table().id(7))).orElseThrow();
+			SampleRef same = ArchiveIndex.of(copy).sample(SampleKey.text(survey.getId(), survey.table().id(7)))
+					.orElseThrow();
 			assertTrue(same.survey() != survey && same.survey().table() == survey.table() && same.row() == 7);
 			SetSampleStateCommand.setAside(List.of(new SampleRef(survey, 7)), "a trial").execute();
 			assertEquals(null, same.survey().table().reason(7), "the copy stays as it was");

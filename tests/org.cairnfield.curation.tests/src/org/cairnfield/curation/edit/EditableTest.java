@@ -48,22 +48,26 @@ class EditableTest {
 		Survey survey = make.createSurvey();
 		survey.setId("autumn");
 		site.getSurveys().add(survey);
-		objects = Map.of("archive", archive, "site", site, "floor", floor, "device", device, "accessPoint", accessPoint, "survey", survey);
+		objects = Map.of("archive", archive, "site", site, "floor", floor, "device", device, "accessPoint", accessPoint,
+				"survey", survey);
 	}
 
 	private Editable field(String object, String name) {
-		return Editable.of(objects.get(object)).stream().filter(field -> field.name().equals(name)).findFirst().orElseThrow();
+		return Editable.of(objects.get(object)).stream().filter(field -> field.name().equals(name)).findFirst()
+				.orElseThrow();
 	}
 
 	@Test
 	void saysWhatWouldBeUndone() {
-		assertEquals("Change the height metres of " + ModelText.name(objects.get("floor")), field("floor", "height-metres").change("3.5").getLabel());
+		assertEquals("Change the height metres of " + ModelText.name(objects.get("floor")),
+				field("floor", "height-metres").change("3.5").getLabel());
 	}
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', value = { "archive|name|Quay", "archive|site-order|tide-house", "site|name|Tide House",
 			"site|georeference|52.5 -3.25 10.0", "site|map-from|2031-04-01",
-			"site|map-until|2031-05-01", "floor|name|Ground floor", "floor|outline|0.0,0.0 40.0,0.0 40.0,25.0", "floor|height-metres|3.5",
+			"site|map-until|2031-05-01", "floor|name|Ground floor", "floor|outline|0.0,0.0 40.0,0.0 40.0,25.0",
+			"floor|height-metres|3.5",
 			"device|name|Wrist guide A", "device|offset-db|-4.5", "accessPoint|band|2.4 GHz",
 			"accessPoint|channel|11", "accessPoint|group|radio 7", "accessPoint|place|tide-house/0 12.5,3.0",
 			"survey|name|Autumn walk", "survey|date|2031-10-05", "survey|kind|test",
@@ -90,18 +94,23 @@ class EditableTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = { "archive|name||needs a name", "archive|site-order|tide-house nowhere|there is no site 'nowhere'",
-			"archive|site-order|tide-house tide-house|named twice", "site|georeference|91 0 0|latitude", "site|map-from|soon|2020-01-15",
+	@CsvSource(delimiter = '|', value = { "archive|name||needs a name",
+			"archive|site-order|tide-house nowhere|there is no site 'nowhere'",
+			"archive|site-order|tide-house tide-house|named twice", "site|georeference|91 0 0|latitude",
+			"site|map-from|soon|2020-01-15",
 			"floor|outline|0,0 4,4 here|a corner is x,y", "floor|outline|0,0 4,4|outline",
-			"floor|outline|0,0 9,7 9,0 0,4|crosses or touches itself", "floor|height-metres|high|no number", "floor|height-metres|-3|height",
+			"floor|outline|0,0 9,7 9,0 0,4|crosses or touches itself", "floor|height-metres|high|no number",
+			"floor|height-metres|-3|height",
 			"device|offset-db|77|offset", "accessPoint|band|60 GHz|none of 2.4 GHz, 5 GHz, 6 GHz",
-			"accessPoint|channel|1.5|whole number", "accessPoint|place|tide-house/1 2,3|no site 'tide-house' of this archive has a floor 1",
+			"accessPoint|channel|1.5|whole number",
+			"accessPoint|place|tide-house/1 2,3|no site 'tide-house' of this archive has a floor 1",
 			"accessPoint|place|Tide House/0 2,3|SITE/LEVEL X,Y", "survey|kind|both|none of",
 			"survey|device|phone|none of wrist-a", "survey|surveyor|Margaret|initials" })
 	void refusesWhatItCannotBe(String object, String name, String text, String why) {
 		Editable field = field(object, name);
 		String before = field.text();
-		String said = assertThrows(UnfitValueException.class, () -> field.change(text == null ? "" : text)).getMessage();
+		String said = assertThrows(UnfitValueException.class, () -> field.change(text == null ? "" : text))
+				.getMessage();
 		assertTrue(said.toLowerCase().contains(why.toLowerCase()), said);
 		assertEquals(before, field.text());
 	}
@@ -119,7 +128,8 @@ class EditableTest {
 
 	@Test
 	void whatOthersFollowFromIsNoField() {
-		assertEquals(List.of(), Editable.of(objects.get("accessPoint")).stream().map(Editable::name).filter(List.of("id", "address")::contains).toList());
+		assertEquals(List.of(), Editable.of(objects.get("accessPoint")).stream().map(Editable::name)
+				.filter(List.of("id", "address")::contains).toList());
 		assertEquals(List.of(), Editable.of(ModelFactory.eINSTANCE.createVerdict()));
 	}
 }

@@ -33,9 +33,12 @@ class SampledOutlineTest {
 	/** By hand: what is kept on the floor spans 2 … 12.005 by 3 … 9 m. */
 	@Test
 	void goesRoundTheKeptSamplesOfTheFloor() {
-		Floor floor = floor(SampleTable.builder().sample("a", 1, 2, 3).sample("b", 1, 12.005, 3).sample("c", 1, 12.005, 9).sample("d", 1, 2, 9)
-				.sample("inside", 1, 5, 5).sample("stray", 1, 90, 90).reason("nobody stood there").sample("above", 2, 50, 50));
-		assertEquals(Outline.parse("0.5,1.5 13.5,1.5 13.5,10.5 0.5,10.5"), SampledOutline.of(floor, 1.5).orElseThrow(), "13.505 is cut to centimetres");
+		Floor floor = floor(SampleTable.builder().sample("a", 1, 2, 3).sample("b", 1, 12.005, 3)
+				.sample("c", 1, 12.005, 9).sample("d", 1, 2, 9)
+				.sample("inside", 1, 5, 5).sample("stray", 1, 90, 90).reason("nobody stood there")
+				.sample("above", 2, 50, 50));
+		assertEquals(Outline.parse("0.5,1.5 13.5,1.5 13.5,10.5 0.5,10.5"), SampledOutline.of(floor, 1.5).orElseThrow(),
+				"13.505 is cut to centimetres");
 		assertEquals(Optional.empty(), SampledOutline.of(floor(SampleTable.builder().sample("above", 2, 50, 50)), 1));
 	}
 
@@ -45,7 +48,9 @@ class SampledOutlineTest {
 		assertEquals(Optional.empty(), SampledOutline.of(corridor, 0));
 		Outline outline = SampledOutline.of(corridor, 2).orElseThrow();
 		assertEquals(24 * 4, outline.areaSquareMetres());
-		assertTrue(Editable.of(corridor).stream().filter(field -> field.name().equals("outline")).findFirst().orElseThrow()
-				.change(outline.toString()).canExecute(), "the model takes it");
+		assertTrue(
+				Editable.of(corridor).stream().filter(field -> field.name().equals("outline")).findFirst().orElseThrow()
+						.change(outline.toString()).canExecute(),
+				"the model takes it");
 	}
 }

@@ -58,8 +58,10 @@ class HoldOutsTest {
 
 	@Test
 	void seeThatMendedFloorsHelp() {
-		List<Finding> findings = new RuleRun(CleaningRules.registry().some(List.of("wrong-floor"))).over(map, WORKERS).findings();
-		RemedyEffect effect = holdOuts.effect(findings.stream().map(finding -> finding.remedy().orElseThrow()).toList(), WORKERS);
+		List<Finding> findings = new RuleRun(CleaningRules.registry().some(List.of("wrong-floor"))).over(map, WORKERS)
+				.findings();
+		RemedyEffect effect = holdOuts.effect(findings.stream().map(finding -> finding.remedy().orElseThrow()).toList(),
+				WORKERS);
 		assertEquals(11, effect.samples());
 		assertEquals(0, effect.accessPoints());
 		assertTrue(effect.onHoldOuts().isBetter() && !effect.onHoldOuts().isWorse(), effect::toString);
@@ -101,9 +103,11 @@ class HoldOutsTest {
 		Remedy half = new Remedy.SetAsideSamples(some(2), "a half");
 		List<RemedyEffect> effects = holdOuts.effects(List.of(List.of(third), List.of(half), List.of()), WORKERS);
 		assertEquals(List.of(some(3).size(), some(2).size(), 0), effects.stream().map(RemedyEffect::samples).toList());
-		assertEquals(1, effects.stream().map(effect -> effect.onHoldOuts().questions()).distinct().count(), effects::toString);
+		assertEquals(1, effects.stream().map(effect -> effect.onHoldOuts().questions()).distinct().count(),
+				effects::toString);
 		assertTrue(effects.get(0).onHoldOuts().questions() < effect(third).questions());
-		assertEquals(effects.get(0).onHoldOuts().errorBeforeMetres(), effects.get(1).onHoldOuts().errorBeforeMetres(), 1e-9);
+		assertEquals(effects.get(0).onHoldOuts().errorBeforeMetres(), effects.get(1).onHoldOuts().errorBeforeMetres(),
+				1e-9);
 	}
 
 	@Test
@@ -132,6 +136,7 @@ class HoldOutsTest {
 			}
 		});
 		assertThrows(CancellationException.class, () -> new HoldOuts(map, Set.of(), cancelled));
-		assertThrows(CancellationException.class, () -> holdOuts.effect(List.of(new Remedy.SetAsideAccessPoints(List.of(), "")), cancelled));
+		assertThrows(CancellationException.class,
+				() -> holdOuts.effect(List.of(new Remedy.SetAsideAccessPoints(List.of(), "")), cancelled));
 	}
 }

@@ -87,11 +87,13 @@ class LawOfTheStewardTest {
 		List<Finding> offered = findings(set).stream().filter(finding -> finding.remedy().isPresent()).toList();
 		Map<String, List<Finding>> groups = rules(set, offered);
 		for (Severity severity : Severity.values()) {
-			groups.put("every " + severity.code(), offered.stream().filter(finding -> finding.severity() == severity).toList());
+			groups.put("every " + severity.code(),
+					offered.stream().filter(finding -> finding.severity() == severity).toList());
 		}
 		groups.put("all together", offered);
 		offered.forEach(finding -> finding.alternatives().forEach(way -> groups
-				.computeIfAbsent(finding.rule() + " " + way.name(), name -> new ArrayList<>()).add(finding.choosing(way.name()))));
+				.computeIfAbsent(finding.rule() + " " + way.name(), name -> new ArrayList<>())
+				.add(finding.choosing(way.name()))));
 		effects(set, groups).forEach((rule, effect) -> {
 			print(set, rule, groups.get(rule), effect);
 			assertFalse(effect.isWorse(), () -> rule + " makes " + set.name() + " worse: " + effect);
@@ -99,9 +101,13 @@ class LawOfTheStewardTest {
 	}
 
 	private static void print(MeasuredSet set, String rule, List<Finding> findings, MapEffect on) {
-		System.out.printf(Locale.ROOT, "%-16s %-22s %-8s %3d  error %.3f -> %.3f m [%+.3f %+.3f]  floor %.2f -> %.2f %% [%+.2f %+.2f] %s%n", set.name(),
-				rule, findings.stream().map(Finding::severity).min(Severity::compareTo).map(Severity::code).orElse("-"), findings.size(),
-				on.errorBeforeMetres(), on.errorAfterMetres(), on.errorChange().low(), on.errorChange().high(), 100 * on.rightFloorBefore(),
+		System.out.printf(Locale.ROOT,
+				"%-16s %-22s %-8s %3d  error %.3f -> %.3f m [%+.3f %+.3f]  floor %.2f -> %.2f %% [%+.2f %+.2f] %s%n",
+				set.name(),
+				rule, findings.stream().map(Finding::severity).min(Severity::compareTo).map(Severity::code).orElse("-"),
+				findings.size(),
+				on.errorBeforeMetres(), on.errorAfterMetres(), on.errorChange().low(), on.errorChange().high(),
+				100 * on.rightFloorBefore(),
 				100 * on.rightFloorAfter(), 100 * on.floorChange().low(), 100 * on.floorChange().high(),
 				on.isWorse() ? "worse" : on.isBetter() ? "better" : "");
 	}
@@ -109,7 +115,8 @@ class LawOfTheStewardTest {
 	@Test
 	void holdsOnTheDemo() {
 		MeasuredSet demo = MeasuredSet.demo();
-		assertTrue(findings(demo).stream().filter(finding -> finding.severity() == Severity.ERROR && finding.remedy().isPresent()).count() >= 3);
+		assertTrue(findings(demo).stream()
+				.filter(finding -> finding.severity() == Severity.ERROR && finding.remedy().isPresent()).count() >= 3);
 		holds(demo);
 	}
 

@@ -49,6 +49,7 @@ public record MeasuredSet(String name, SurveyedMap map, RadioMap test) {
 	public static MeasuredSet heldOut(String set, String part) throws IOException, IntakeException {
 		SurveyedMap all = OpenSurveys.read(set, part);
 		boolean[] out = PositionBlocks.of(all.map()).holdOut(0.2, 1);
-		return new MeasuredSet(set, all.only(IntStream.range(0, out.length).filter(s -> !out[s]).toArray()), all.map().where(s -> out[s]));
+		return new MeasuredSet(set, all.only(IntStream.range(0, out.length).filter(s -> !out[s]).toArray()),
+				all.map().where(s -> out[s]));
 	}
 }

@@ -28,7 +28,8 @@ import org.cairnfield.curation.rules.SurveyedMapBuilder;
  */
 public final class SparseHalls {
 
-	private static final RadioEnvironment HALLS = new RadioEnvironment(ItuIndoor.COMMERCIAL_1_9_GHZ, 12, 5, 5, 0.95, 5, 2, 0);
+	private static final RadioEnvironment HALLS = new RadioEnvironment(ItuIndoor.COMMERCIAL_1_9_GHZ, 12, 5, 5, 0.95, 5,
+			2, 0);
 	private static final int[] PLACES = { 14, 40, 22, 60 };
 	private static final int PEOPLE = 4;
 
@@ -43,7 +44,8 @@ public final class SparseHalls {
 		List<Survey> surveys = new ArrayList<>();
 		List<Integer> surveyOf = new ArrayList<>();
 		for (int person = 0; person < PEOPLE; person++) {
-			SurveyDevice handset = new SurveyDevice("Handset " + person, 2.5 * person - 3.5, -91 + 5 * person, 1.5, 0.1);
+			SurveyDevice handset = new SurveyDevice("Handset " + person, 2.5 * person - 3.5, -91 + 5 * person, 1.5,
+					0.1);
 			SurveyPlan plan = SurveyPlan.of("person-" + person, "spring", walk(person), handset,
 					Instant.parse("2033-04-04T08:00:00Z").plusSeconds(86_400L * person)).repeated(8);
 			RadioMap survey = surveyor.survey(0, plan, Workers.inline());
@@ -57,14 +59,16 @@ public final class SparseHalls {
 		SurveyPlan test = SurveyPlan.of("test", "spring", Walk.wander(150, 3), SurveyDevice.of("Handset T", 0),
 				Instant.parse("2033-05-04T08:00:00Z"));
 		return new MeasuredSet("sparse halls " + seed, new SurveyedMapBuilder(map.build(), ids,
-				surveyOf.stream().mapToInt(Integer::intValue).toArray(), surveys).build(), surveyor.survey(0, test, Workers.inline()));
+				surveyOf.stream().mapToInt(Integer::intValue).toArray(), surveys).build(),
+				surveyor.survey(0, test, Workers.inline()));
 	}
 
 	private static Campus campus(long seed) {
 		Campus campus = Campus.random(seed, new CampusSize(1, PLACES.length, 60, false, 110, 15));
 		for (AccessPoint accessPoint : campus.accessPoints()) {
 			if (accessPoint.level() % 2 == 0) {
-				campus = campus.withMoved(accessPoint.address(), accessPoint.level() + 1, accessPoint.x(), accessPoint.y());
+				campus = campus.withMoved(accessPoint.address(), accessPoint.level() + 1, accessPoint.x(),
+						accessPoint.y());
 			}
 		}
 		return campus;
@@ -74,7 +78,8 @@ public final class SparseHalls {
 	private static Walk walk(int person) {
 		return (floor, random) -> {
 			List<Place> all = Walk.spread(PLACES[floor.level()]).places(floor, random);
-			return IntStream.range(0, all.size()).filter(i -> (i + person) % PEOPLE < PEOPLE / 2).mapToObj(all::get).toList();
+			return IntStream.range(0, all.size()).filter(i -> (i + person) % PEOPLE < PEOPLE / 2).mapToObj(all::get)
+					.toList();
 		};
 	}
 }

@@ -30,15 +30,19 @@ public class FilterPropertiesTest {
 		return switch (random.nextInt(9)) {
 		case 0 -> "S10" + random.nextInt(100);
 		case 1 -> "finding";
-		case 2 -> "ap 00005e00530" + random.nextInt(7) + (random.nextBoolean() ? "" : " >= -" + (40 + random.nextInt(40)));
+		case 2 ->
+			"ap 00005e00530" + random.nextInt(7) + (random.nextBoolean() ? "" : " >= -" + (40 + random.nextInt(40)));
 		case 3 -> "finding " + sign(8) + ' ' + List.of("error", "warning", "note").get(random.nextInt(3));
 		case 4 -> "state " + sign(2) + ' ' + List.of("kept", "aside").get(random.nextInt(2));
-		case 5 -> "time " + sign(6) + " 2031-04-0" + (7 + random.nextInt(2)) + List.of("", "T12:30", "T09:30:00").get(random.nextInt(3));
+		case 5 -> "time " + sign(6) + " 2031-04-0" + (7 + random.nextInt(2))
+				+ List.of("", "T12:30", "T09:30:00").get(random.nextInt(3));
 		case 6 -> List.of("cluster", "role", "time", "device").get(random.nextInt(4)) + sign(2) + "none";
 		case 7 -> List.of("id", "survey", "site", "device", "reason", "role").get(random.nextInt(6)) + ' '
-				+ List.of("=", "!=", "~", "!~").get(random.nextInt(4)) + " \"" + List.of("1", "noise", "twice", "S").get(random.nextInt(4)) + '"';
-		default -> List.of("floor", "x", "y", "heard", "strongest", "findings", "cluster").get(random.nextInt(7)) + sign(6)
-				+ (random.nextInt(40) - 20) / 4.0;
+				+ List.of("=", "!=", "~", "!~").get(random.nextInt(4)) + " \""
+				+ List.of("1", "noise", "twice", "S").get(random.nextInt(4)) + '"';
+		default ->
+			List.of("floor", "x", "y", "heard", "strongest", "findings", "cluster").get(random.nextInt(7)) + sign(6)
+					+ (random.nextInt(40) - 20) / 4.0;
 		};
 	}
 
@@ -84,7 +88,8 @@ public class FilterPropertiesTest {
 		for (int trial = 0; trial < TRIALS / 4; trial++) {
 			String a = '(' + expression(1) + ')';
 			String b = '(' + expression(1) + ')';
-			assertArrayEquals(passing("not (" + a + " or " + b + ')', content), passing("not " + a + " and not " + b, content), a + b);
+			assertArrayEquals(passing("not (" + a + " or " + b + ')', content),
+					passing("not " + a + " and not " + b, content), a + b);
 			assertArrayEquals(passing(a + " and " + b, content), passing(a + ' ' + b, content), a + b);
 			assertArrayEquals(passing(a + " or " + b, content), passing(b + " or " + a, content), a + b);
 		}
@@ -113,7 +118,8 @@ public class FilterPropertiesTest {
 			for (int i = 0, n = random.nextInt(25); i < n; i++) {
 				int at = random.nextInt(pieces.length());
 				text.append(random.nextInt(4) > 0 ? pieces.substring(at, at + 1)
-						: List.of(" and ", " or ", "not ", "floor", "=", " 5", "ap ", "finding", "time").get(random.nextInt(9)));
+						: List.of(" and ", " or ", "not ", "floor", "=", " 5", "ap ", "finding", "time")
+								.get(random.nextInt(9)));
 			}
 			try {
 				SampleFilter.parse(text.toString());

@@ -22,7 +22,8 @@ public class SampleFilterTest {
 
 	private String passing(String expression) throws FilterException {
 		IntPredicate test = SampleFilter.parse(expression).on(five);
-		return IntStream.range(0, five.size()).filter(test).mapToObj(i -> five.table(i).id(five.rows().row(i)).substring(3))
+		return IntStream.range(0, five.size()).filter(test)
+				.mapToObj(i -> five.table(i).id(five.rows().row(i)).substring(3))
 				.collect(Collectors.joining(" "));
 	}
 

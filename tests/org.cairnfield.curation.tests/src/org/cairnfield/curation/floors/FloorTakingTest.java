@@ -64,7 +64,8 @@ class FloorTakingTest {
 	}
 
 	private MappedFloors geoJson(String name, String... features) throws Exception {
-		return MappedFloors.read(Files.writeString(folder.resolve(name), "{\"type\":\"FeatureCollection\",\"features\":[" + String.join(",", features) + "]}"));
+		return MappedFloors.read(Files.writeString(folder.resolve(name),
+				"{\"type\":\"FeatureCollection\",\"features\":[" + String.join(",", features) + "]}"));
 	}
 
 	/** A rectangle of the frame as a ring in degrees. */
@@ -79,7 +80,8 @@ class FloorTakingTest {
 	}
 
 	private static String outline(String type, String coordinates, int level) {
-		return "{\"type\":\"Feature\",\"geometry\":{\"type\":\"" + type + "\",\"coordinates\":" + coordinates + "},\"properties\":{\"kind\":\"outline\",\"level\":"
+		return "{\"type\":\"Feature\",\"geometry\":{\"type\":\"" + type + "\",\"coordinates\":" + coordinates
+				+ "},\"properties\":{\"kind\":\"outline\",\"level\":"
 				+ level + "}}";
 	}
 
@@ -105,11 +107,15 @@ class FloorTakingTest {
 		assertEquals(List.of("changed", "made"), taking.changes().stream().map(FloorChange::whatText).toList());
 		assertEquals("4 corners, 1,092 m² (before 4 corners, 600 m²)", taking.changes().get(0).outlineText());
 		assertEquals("new: 1 walkway, 10 rooms, 4 fixtures, 10 doors", taking.changes().get(0).imageText());
-		assertEquals("3 of 30 outside, up to 5.0 m", taking.changes().get(0).samplesText(), "the corridor is longer than the house");
+		assertEquals("3 of 30 outside, up to 5.0 m", taking.changes().get(0).samplesText(),
+				"the corridor is longer than the house");
 		assertEquals("none", taking.changes().get(1).samplesText());
-		assertEquals(List.of("the file has levels of Lantern Store, Sailmakers' Hall too, which are left out", "level 0 (Quay) is left out: it belongs to no building",
-				"floor 0: 3 of 30 samples lie outside of the outline, up to 5.0 m",
-				"the site has no floor 1 yet: it is made, without samples until a survey has some"), taking.notes());
+		assertEquals(
+				List.of("the file has levels of Lantern Store, Sailmakers' Hall too, which are left out",
+						"level 0 (Quay) is left out: it belongs to no building",
+						"floor 0: 3 of 30 samples lie outside of the outline, up to 5.0 m",
+						"the site has no floor 1 yet: it is made, without samples until a survey has some"),
+				taking.notes());
 		taking.write(open);
 		stack.execute(taking.command(open.archive()));
 		assertEquals("Take in floor plans of Tide House, 2 floors", stack.getMostRecentCommand().getLabel());
@@ -149,7 +155,8 @@ class FloorTakingTest {
 		FloorTaking same = taking(museums(HERE), FloorWish.NONE);
 		assertFalse(same.isChange());
 		assertFalse(same.command(open.archive()).canExecute());
-		FloorTaking other = taking(geoJson("rebuilt.geojson", outline("Polygon", '[' + ring(0, 0, 50, 26) + ']', 0)), FloorWish.NONE);
+		FloorTaking other = taking(geoJson("rebuilt.geojson", outline("Polygon", '[' + ring(0, 0, 50, 26) + ']', 0)),
+				FloorWish.NONE);
 		assertEquals("replaced: outline only", other.changes().get(0).imageText());
 		assertEquals(List.of("floor 1 (Gallery 1) is not in the file, and stays as it is"), other.notes());
 		other.write(open);
@@ -166,7 +173,8 @@ class FloorTakingTest {
 		site.setGeoreference(null);
 		MappedFloors floors = museums(new SiteFrame.Anchor(40, -40, 0));
 		IntakeException e = assertThrows(IntakeException.class, () -> taking(floors, FloorWish.NONE));
-		assertTrue(e.getMessage().contains("Tide House has no place on Earth") && e.remedy().contains("--place"), e::getMessage);
+		assertTrue(e.getMessage().contains("Tide House has no place on Earth") && e.remedy().contains("--place"),
+				e::getMessage);
 		FloorTaking taking = taking(floors, new FloorWish(null, 0, true));
 		stack.execute(taking.command(open.archive()));
 		// the box of the samples is 1 to 47 by 5 m, that of the plans 42 by 26
@@ -174,7 +182,8 @@ class FloorTakingTest {
 		assertEquals(24, (outline.xMetres(0) + outline.xMetres(2)) / 2, MILLIMETRE);
 		assertEquals(5, (outline.yMetres(0) + outline.yMetres(2)) / 2, MILLIMETRE);
 		assertEquals(taking.placed().orElseThrow(), site.getGeoreference());
-		assertTrue(taking.notes().stream().anyMatch(note -> note.contains("a guess that wants checking")), taking.notes()::toString);
+		assertTrue(taking.notes().stream().anyMatch(note -> note.contains("a guess that wants checking")),
+				taking.notes()::toString);
 		stack.undo();
 		assertNull(site.getGeoreference());
 		site.getSurveys().clear();
@@ -188,7 +197,8 @@ class FloorTakingTest {
 		site.setName("The house by the yard");
 		MappedFloors floors = museums(HERE);
 		IntakeException e = assertThrows(IntakeException.class, () -> taking(floors, FloorWish.NONE));
-		assertTrue(e.getMessage().contains("Lantern Store, Sailmakers' Hall, Tide House") && e.remedy().contains("--building"), e::getMessage);
+		assertTrue(e.getMessage().contains("Lantern Store, Sailmakers' Hall, Tide House")
+				&& e.remedy().contains("--building"), e::getMessage);
 		assertEquals(2, taking(floors, new FloorWish("tide house", 0, false)).changes().size());
 	}
 
@@ -198,17 +208,23 @@ class FloorTakingTest {
 		assertEquals(List.of(-1, 0), taking.changes().stream().map(FloorChange::level).toList());
 		stack.execute(taking.command(open.archive()));
 		assertEquals(List.of(-1, 0), site.getFloors().stream().map(Floor::getLevel).toList());
-		IntakeException e = assertThrows(IntakeException.class, () -> taking(museums(HERE), new FloorWish(null, 40_000, false)));
+		IntakeException e = assertThrows(IntakeException.class,
+				() -> taking(museums(HERE), new FloorWish(null, 40_000, false)));
 		assertTrue(e.getMessage().contains("32767"), e::getMessage);
 	}
 
 	@Test
 	void warnsWhereThePlansAreNotThoseOfTheSamples() throws Exception {
 		FloorTaking yonder = taking(museums(new SiteFrame.Anchor(40.005, -40, 30)), FloorWish.NONE);
-		assertTrue(yonder.notes().stream().anyMatch(note -> note.matches("floor 0 lies 5\\d\\d m from the samples of the site: is it the right site.*")),
+		assertTrue(
+				yonder.notes().stream()
+						.anyMatch(note -> note.matches(
+								"floor 0 lies 5\\d\\d m from the samples of the site: is it the right site.*")),
 				yonder.notes()::toString);
-		IntakeException e = assertThrows(IntakeException.class, () -> taking(museums(new SiteFrame.Anchor(52, 13, 0)), FloorWish.NONE));
-		assertTrue(e.getMessage().contains("cannot be on this site") && e.getMessage().contains(" km from"), e::getMessage);
+		IntakeException e = assertThrows(IntakeException.class,
+				() -> taking(museums(new SiteFrame.Anchor(52, 13, 0)), FloorWish.NONE));
+		assertTrue(e.getMessage().contains("cannot be on this site") && e.getMessage().contains(" km from"),
+				e::getMessage);
 	}
 
 	/** A level of two areas, one with a hole: the outline goes around all of it, and that is said. */
@@ -219,7 +235,9 @@ class FloorTakingTest {
 		Outline outline = taking.changes().get(0).after().outline();
 		assertEquals(600, outline.areaSquareMetres(), 0.1);
 		assertEquals(2, taking.notes().size(), taking.notes()::toString);
-		assertTrue(taking.notes().get(0).contains("consists of 2 areas") && taking.notes().get(1).contains("has a hole"), taking.notes()::toString);
+		assertTrue(
+				taking.notes().get(0).contains("consists of 2 areas") && taking.notes().get(1).contains("has a hole"),
+				taking.notes()::toString);
 	}
 
 	@Test
@@ -232,6 +250,7 @@ class FloorTakingTest {
 		}
 		IntakeException e = assertThrows(IntakeException.class, () -> taking.write(open));
 		assertTrue(e.getMessage().contains("could not be written"), e::getMessage);
-		assertTrue(images().stream().noneMatch(file -> file.toString().endsWith(".svg")), () -> "left behind: " + folder);
+		assertTrue(images().stream().noneMatch(file -> file.toString().endsWith(".svg")),
+				() -> "left behind: " + folder);
 	}
 }

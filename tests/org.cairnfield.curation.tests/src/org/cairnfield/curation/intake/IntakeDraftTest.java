@@ -62,11 +62,13 @@ public class IntakeDraftTest {
 
 	@Test
 	public void takesAFileOnceAndForgetsItAgain() {
-		IntakeDraft draft = IntakeDraft.EMPTY.plus(List.of(tide, hall)).with(List.of(tide), o -> o.withSite("Lantern Store"))
+		IntakeDraft draft = IntakeDraft.EMPTY.plus(List.of(tide, hall))
+				.with(List.of(tide), o -> o.withSite("Lantern Store"))
 				.plus(List.of(tide, folder.resolve("x").resolve("..").resolve("hall.csv")));
 		assertEquals(List.of(tide, hall), draft.entries().stream().map(IntakeDraft.Entry::file).toList());
 		assertEquals("Lantern Store", draft.entry(tide).options().site().orElseThrow(), "what was said stays");
-		assertEquals(List.of(hall), draft.minus(List.of(tide)).entries().stream().map(IntakeDraft.Entry::file).toList());
+		assertEquals(List.of(hall),
+				draft.minus(List.of(tide)).entries().stream().map(IntakeDraft.Entry::file).toList());
 	}
 
 	/** Sites, surveys, devices and access points have no id in common. */
@@ -78,7 +80,8 @@ public class IntakeDraftTest {
 			taking(archive, IntakeDraft.EMPTY.plus(List.of(file))).command().execute();
 		}
 		assertEquals(List.of("tide-house"), archive.getSites().stream().map(Site::getId).toList());
-		assertEquals(List.of("tide-house-survey", "tide-house-survey-2"), archive.getSites().get(0).getSurveys().stream().map(Survey::getId).toList());
+		assertEquals(List.of("tide-house-survey", "tide-house-survey-2"),
+				archive.getSites().get(0).getSurveys().stream().map(Survey::getId).toList());
 	}
 
 	@Test
@@ -87,20 +90,24 @@ public class IntakeDraftTest {
 		Map<Path, IntakeDraft.Look> looks = draft.look(Workers.inline());
 		assertEquals(List.of(tide, hall), List.copyOf(looks.keySet()));
 		assertEquals("-60", looks.get(hall).preview().orElseThrow().guess("not heard").orElseThrow().value());
-		assertFalse("as told".equals(looks.get(tide).preview().orElseThrow().guess("not heard").orElseThrow().evidence()));
+		assertFalse(
+				"as told".equals(looks.get(tide).preview().orElseThrow().guess("not heard").orElseThrow().evidence()));
 		assertTrue(looks.get(tide).problem().isEmpty(), looks.get(tide)::toString);
 	}
 
 	@Test
 	public void seesTheOthersWhereOneCannotBeRead() throws Exception {
 		Path gone = folder.resolve("gone.csv").toAbsolutePath();
-		Path picture = Files.write(folder.resolve("picture.csv"), new byte[] { (byte) 0x89, 'P', 'N', 'G', 0, 1, 2, 3, 0, 0 });
+		Path picture = Files.write(folder.resolve("picture.csv"),
+				new byte[] { (byte) 0x89, 'P', 'N', 'G', 0, 1, 2, 3, 0, 0 });
 		Path bare = file("bare.csv", "a,b\n1,2\n3,4\n");
-		Map<Path, IntakeDraft.Look> looks = IntakeDraft.EMPTY.plus(List.of(gone, tide, picture, bare)).look(Workers.inline());
+		Map<Path, IntakeDraft.Look> looks = IntakeDraft.EMPTY.plus(List.of(gone, tide, picture, bare))
+				.look(Workers.inline());
 		assertTrue(looks.get(gone).preview().isEmpty());
 		assertTrue(looks.get(gone).problem().orElseThrow().contains("gone.csv"), looks.get(gone).problem()::toString);
 		assertTrue(looks.get(picture).preview().isEmpty());
-		assertTrue(looks.get(bare).preview().isPresent() && looks.get(bare).problem().isPresent(), "readable, but no survey");
+		assertTrue(looks.get(bare).preview().isPresent() && looks.get(bare).problem().isPresent(),
+				"readable, but no survey");
 		assertTrue(looks.get(tide).problem().isEmpty());
 	}
 
@@ -108,7 +115,8 @@ public class IntakeDraftTest {
 	@Test
 	public void readsFilesToldDifferentThingsAsOneMap() throws Exception {
 		IntakeDraft draft = IntakeDraft.EMPTY.plus(List.of(tide, hall)).with(List.of(tide), o -> o.withNotHeard("100"))
-				.with(List.of(hall), o -> o.withSite("Sailmakers' Hall").withFloor(2).withDevice("Wrist guide A").withSwapXY(true));
+				.with(List.of(hall),
+						o -> o.withSite("Sailmakers' Hall").withFloor(2).withDevice("Wrist guide A").withSwapXY(true));
 		Intake intake = draft.read(Workers.inline());
 		assertEquals(4, intake.map().size());
 		assertEquals(List.of(0, 2), intake.reports().stream().map(r -> r.firstSample()).toList());
@@ -123,7 +131,8 @@ public class IntakeDraftTest {
 
 		Archive archive = ModelFactory.eINSTANCE.createArchive();
 		taking(archive, draft).command().execute();
-		assertEquals(List.of("Sailmakers' Hall", "Tide House"), archive.getSites().stream().map(Site::getName).toList());
+		assertEquals(List.of("Sailmakers' Hall", "Tide House"),
+				archive.getSites().stream().map(Site::getName).toList());
 		assertEquals(3, archive.getAccessPoints().size());
 		Survey survey = archive.getSites().get(0).getSurveys().get(0);
 		assertEquals("Wrist guide A", survey.getDevice().getName());
@@ -134,7 +143,8 @@ public class IntakeDraftTest {
 
 	@Test
 	public void joinsAsIfReadTogether() throws Exception {
-		Intake together = SurveyIntake.read(List.of(tide, hall), IntakeOptions.GUESS.withNotHeard("100"), Workers.inline());
+		Intake together = SurveyIntake.read(List.of(tide, hall), IntakeOptions.GUESS.withNotHeard("100"),
+				Workers.inline());
 		Intake joined = JoinedIntake.of(List.of(
 				SurveyIntake.read(List.of(tide), IntakeOptions.GUESS.withNotHeard("100"), Workers.inline()),
 				SurveyIntake.read(List.of(hall), IntakeOptions.GUESS.withNotHeard("100"), Workers.inline())));
@@ -147,7 +157,8 @@ public class IntakeDraftTest {
 	private static String table(Intake intake) throws Exception {
 		StringWriter text = new StringWriter();
 		// ids are those of each intake: no file loses its own because another has none
-		WideTable.write(text, intake.map(), IntStream.range(0, intake.map().size()).mapToObj(Integer::toString).toList());
+		WideTable.write(text, intake.map(),
+				IntStream.range(0, intake.map().size()).mapToObj(Integer::toString).toList());
 		return text.toString();
 	}
 

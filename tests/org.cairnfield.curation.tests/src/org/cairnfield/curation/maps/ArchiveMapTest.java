@@ -54,8 +54,10 @@ class ArchiveMapTest {
 	@BeforeEach
 	void takeIn() throws Exception {
 		archive = ModelFactory.eINSTANCE.createArchive();
-		take("2031-04-07", new RadioMapBuilder().sample("Sail Loft", 0, 1, 2).device("Wrist guide A").time(at("2031-04-07")).reading(A, -60).reading(B, -50).build());
-		take("2031-10-07", new RadioMapBuilder().sample("Sail Loft", 0, 1, 2).device("Wrist guide B").time(at("2031-10-07")).reading(C, -70).build());
+		take("2031-04-07", new RadioMapBuilder().sample("Sail Loft", 0, 1, 2).device("Wrist guide A")
+				.time(at("2031-04-07")).reading(A, -60).reading(B, -50).build());
+		take("2031-10-07", new RadioMapBuilder().sample("Sail Loft", 0, 1, 2).device("Wrist guide B")
+				.time(at("2031-10-07")).reading(C, -70).build());
 	}
 
 	private static long at(String day) {
@@ -70,7 +72,8 @@ class ArchiveMapTest {
 	}
 
 	private AccessPoint accessPoint(String address) {
-		return archive.getAccessPoints().stream().filter(each -> each.getAddress().equals(address)).findFirst().orElseThrow();
+		return archive.getAccessPoints().stream().filter(each -> each.getAddress().equals(address)).findFirst()
+				.orElseThrow();
 	}
 
 	private Site site() {
@@ -108,7 +111,8 @@ class ArchiveMapTest {
 		assertEquals(List.of("0 01 -60", "0 02 -50", "1 03 -70"), readings(), "in a circle each counts for itself");
 		count.undo();
 		assertEquals(List.of("0 02 -50", "1 02 -70"), readings(), "A as C, and that as B");
-		assertThrows(IllegalArgumentException.class, () -> new CountAccessPointsAsCommand(List.of(accessPoint(A)), accessPoint(A)));
+		assertThrows(IllegalArgumentException.class,
+				() -> new CountAccessPointsAsCommand(List.of(accessPoint(A)), accessPoint(A)));
 	}
 
 	@Test
@@ -118,7 +122,8 @@ class ArchiveMapTest {
 		assertEquals(List.of("0 03 -60", "1 03 -70"), readings());
 		accessPoint(C).setReason("gone");
 		assertEquals(List.of(), readings(), "what counts as one that is set aside goes with it");
-		assertEquals(List.of("0 01 -60", "0 02 -50", "1 03 -70"), readings(ArchiveMap.recorded(archive, Scope.ARCHIVE, survey -> true).map()), "as recorded");
+		assertEquals(List.of("0 01 -60", "0 02 -50", "1 03 -70"),
+				readings(ArchiveMap.recorded(archive, Scope.ARCHIVE, survey -> true).map()), "as recorded");
 	}
 
 	@Test
@@ -131,16 +136,20 @@ class ArchiveMapTest {
 		assertEquals(3, readings().size());
 		run(new SetMapPeriodCommand(site(), null, LocalDate.parse("2031-04-07")));
 		assertEquals(List.of("0 01 -60", "0 02 -50"), readings(), "the last day belongs to it");
-		assertThrows(IllegalArgumentException.class, () -> new SetMapPeriodCommand(site(), LocalDate.parse("2031-05-01"), LocalDate.parse("2031-04-01")));
+		assertThrows(IllegalArgumentException.class,
+				() -> new SetMapPeriodCommand(site(), LocalDate.parse("2031-05-01"), LocalDate.parse("2031-04-01")));
 	}
 
 	@Test
 	void levelsOfADeviceFollowALine() {
-		Device second = archive.getDevices().stream().filter(device -> device.getName().endsWith("B")).findFirst().orElseThrow();
-		Command correct = new RemedyCommands(archive).command(new Remedy.CorrectDevice(second.getId(), second.getName(), new LevelLine(0.9, -2)));
+		Device second = archive.getDevices().stream().filter(device -> device.getName().endsWith("B")).findFirst()
+				.orElseThrow();
+		Command correct = new RemedyCommands(archive)
+				.command(new Remedy.CorrectDevice(second.getId(), second.getName(), new LevelLine(0.9, -2)));
 		long before = ArchiveMap.of(archive).surveyed().readingOfKey();
 		run(correct);
-		assertNotEquals(before, ArchiveMap.of(archive).surveyed().readingOfKey(), "what the rules remember of the map no longer holds");
+		assertNotEquals(before, ArchiveMap.of(archive).surveyed().readingOfKey(),
+				"what the rules remember of the map no longer holds");
 		assertEquals(List.of("0 01 -60", "0 02 -50", "1 03 -65"), readings(), "0.9 of -70, less 2");
 		correct.undo();
 		assertEquals("1 03 -70", readings().get(2));

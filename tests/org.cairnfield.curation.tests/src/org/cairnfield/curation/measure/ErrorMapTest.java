@@ -26,7 +26,9 @@ class ErrorMapTest {
 		Archive archive = SmallArchives.simulated();
 		SmallArchives.split(archive, "whole", 90, 4);
 		ArchiveMap test = ArchiveMap.of(archive, Scope.ARCHIVE, SurveyKind.TEST);
-		return SideBySide.of(test, Measures.of(ReleasedMap.of(archive, ReviewPolicy.USUAL), test.map(), PackRequest.USUAL, Workers.inline()).ways());
+		return SideBySide.of(test, Measures
+				.of(ReleasedMap.of(archive, ReviewPolicy.USUAL), test.map(), PackRequest.USUAL, Workers.inline())
+				.ways());
 	}
 
 	private static Placed placed(double x, double y, double putX, double putY, Landing landing) {
@@ -36,7 +38,8 @@ class ErrorMapTest {
 	@Test
 	void hasTheErrorsThatEachWayWasMeasuredBy() {
 		SideBySide side = measured();
-		assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"), side.ways().stream().map(Way::name).toList());
+		assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"),
+				side.ways().stream().map(Way::name).toList());
 		for (Way way : side.ways()) {
 			ErrorMap map = ErrorMap.of(side, way);
 			assertEquals(way.name(), map.way());
@@ -48,7 +51,8 @@ class ErrorMapTest {
 			double sum = map.heat(5).stream().mapToDouble(square -> square.meanMetres() * square.samples()).sum();
 			assertEquals(way.errors().meanMetres() * way.errors().n(), sum, 1e-6, "each error is in one square");
 		}
-		assertTrue(side.ways().stream().map(way -> ErrorMap.of(side, way).meanMetres()).distinct().count() > 2, "the ways differ");
+		assertTrue(side.ways().stream().map(way -> ErrorMap.of(side, way).meanMetres()).distinct().count() > 2,
+				"the ways differ");
 	}
 
 	@Test
@@ -76,14 +80,17 @@ class ErrorMapTest {
 		}
 		Way way = side.ways().get(0);
 		ErrorMap map = ErrorMap.of(new SideBySide(elsewhere.build(), side.keys(), side.ways()), way);
-		assertEquals(List.of(Landing.OTHER_FLOOR, Landing.OTHER_SITE, Landing.RIGHT_FLOOR), map.placed().stream().limit(3).map(Placed::landing).toList());
+		assertEquals(List.of(Landing.OTHER_FLOOR, Landing.OTHER_SITE, Landing.RIGHT_FLOOR),
+				map.placed().stream().limit(3).map(Placed::landing).toList());
 		assertEquals(way.errors().meanMetres(), map.meanMetres(), 1e-9, "errors are those in the plane");
 	}
 
 	@Test
 	void averagesErrorsInSquares() {
-		ErrorMap map = new ErrorMap("plain", List.of(placed(1, 1, 1, 3, Landing.RIGHT_FLOOR), placed(4, 4.9, 8, 4.9, Landing.OTHER_FLOOR),
-				placed(-0.5, 1, -0.5, 2, Landing.RIGHT_FLOOR), placed(2, 2, Double.NaN, Double.NaN, Landing.NOWHERE)));
+		ErrorMap map = new ErrorMap("plain",
+				List.of(placed(1, 1, 1, 3, Landing.RIGHT_FLOOR), placed(4, 4.9, 8, 4.9, Landing.OTHER_FLOOR),
+						placed(-0.5, 1, -0.5, 2, Landing.RIGHT_FLOOR),
+						placed(2, 2, Double.NaN, Double.NaN, Landing.NOWHERE)));
 		assertEquals(List.of(new ErrorSquare(-5, 0, 5, 1, 1), new ErrorSquare(0, 0, 5, 3, 2)), map.heat(5));
 		assertEquals(7.0 / 3, map.meanMetres(), 1e-12);
 	}
@@ -99,8 +106,9 @@ class ErrorMapTest {
 
 	@Test
 	void roundsUpToOneTwoAndFive() {
-		assertEquals(List.of(1.0, 2.0, 5.0, 5.0, 10.0, 0.2), List.of(ErrorMap.roundUp(1), ErrorMap.roundUp(1.01), ErrorMap.roundUp(2.5),
-				ErrorMap.roundUp(5), ErrorMap.roundUp(5.1), ErrorMap.roundUp(0.2)));
+		assertEquals(List.of(1.0, 2.0, 5.0, 5.0, 10.0, 0.2),
+				List.of(ErrorMap.roundUp(1), ErrorMap.roundUp(1.01), ErrorMap.roundUp(2.5),
+						ErrorMap.roundUp(5), ErrorMap.roundUp(5.1), ErrorMap.roundUp(0.2)));
 	}
 
 	@Test

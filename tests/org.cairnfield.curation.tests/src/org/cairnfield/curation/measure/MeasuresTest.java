@@ -35,7 +35,8 @@ class MeasuresTest {
 	private final Split split = SmallArchives.split(archive, "whole", 90, 4);
 	private final RadioMap test = ReleasedMap.test(archive);
 	private final Workers workers = Workers.inline();
-	private final Review review = new Review(archive, split, "M.Q.", ReviewPolicy.USUAL, RecordedVerdicts.of(archive), Clock.systemUTC());
+	private final Review review = new Review(archive, split, "M.Q.", ReviewPolicy.USUAL, RecordedVerdicts.of(archive),
+			Clock.systemUTC());
 
 	private ReleasedMap released() {
 		return ReleasedMap.of(archive, ReviewPolicy.USUAL);
@@ -47,20 +48,24 @@ class MeasuresTest {
 
 	@Test
 	void everyProposalApprovedIsWhatARunOnFilesMeasures() {
-		review.decide(split.getProposals().all().stream().map(p -> p.sample()).toList(), Decision.APPROVE, "fits", null).execute();
+		review.decide(split.getProposals().all().stream().map(p -> p.sample()).toList(), Decision.APPROVE, "fits", null)
+				.execute();
 		assertArrayEquals(ReleasedMap.approved(archive, split).labels(), released().labels());
 		assertEquals(ReleasedMap.approved(archive, split).joined(), released().joined());
 		Measures all = measure();
-		assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"), all.ways().stream().map(Way::name).toList());
+		assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released"),
+				all.ways().stream().map(Way::name).toList());
 		assertTrue(all.way("split+approved").comparisons() > all.way("split").comparisons());
-		assertTrue(all.way("split+approved").how().contains(released().joined() + " approved"), all.way("split+approved")::how);
+		assertTrue(all.way("split+approved").how().contains(released().joined() + " approved"),
+				all.way("split+approved")::how);
 	}
 
 	@Test
 	void searchesThePoolWithEveryQueryAndMovedSamplesInTheirClusters() {
 		List<Proposal> proposals = split.getProposals().all();
 		int pooled = proposals.size() - 1;
-		review.decide(proposals.subList(1, proposals.size()).stream().map(Proposal::sample).toList(), Decision.POOL, null, null).execute();
+		review.decide(proposals.subList(1, proposals.size()).stream().map(Proposal::sample).toList(), Decision.POOL,
+				null, null).execute();
 		int other = proposals.get(0).cluster() == 0 ? 1 : 0;
 		review.move(proposals.get(0).sample(), other, "other-cluster", null).execute();
 		ReleasedMap released = released();
@@ -74,7 +79,9 @@ class MeasuresTest {
 			assertTrue(more >= pooled && more < pooled + 2, way + ": " + more + " more, " + pooled + " in the pool");
 			assertTrue(measured.way(way).errors().meanMetres() < dropped.errors().meanMetres(), way);
 		}
-		assertTrue(measured.way("split+approved").how().endsWith("1 approved sample in clusters and " + pooled + " in the pool"),
+		assertTrue(
+				measured.way("split+approved").how()
+						.endsWith("1 approved sample in clusters and " + pooled + " in the pool"),
 				measured.way("split+approved")::how);
 	}
 
@@ -102,12 +109,15 @@ class MeasuresTest {
 	void searchesAsTheSplitSays() {
 		Way published = measure().way("released");
 		assertEquals(Search.PUBLISHED, released().search());
-		assertEquals(measure().way("split").comparisons(), published.comparisons(), "the published method searches what the split searches");
+		assertEquals(measure().way("split").comparisons(), published.comparisons(),
+				"the published method searches what the split searches");
 		split.setSearch(Search.parse("cut groups 2 cells 3 relative k 3 weighted"));
 		Way thorough = measure().way("released");
 		assertTrue(thorough.how().contains("two levels, 2 groups and 3 cells"), thorough.how());
-		assertTrue(thorough.comparisons() != published.comparisons() && thorough.errors().meanMetres() != published.errors().meanMetres());
-		Way five = Measures.of(released(), test, new PackRequest(1, OptionalInt.of(5), OptionalInt.of(1), Optional.empty()), workers).way("released");
+		assertTrue(thorough.comparisons() != published.comparisons()
+				&& thorough.errors().meanMetres() != published.errors().meanMetres());
+		Way five = Measures.of(released(), test,
+				new PackRequest(1, OptionalInt.of(5), OptionalInt.of(1), Optional.empty()), workers).way("released");
 		assertTrue(five.how().contains("5 cells") && five.how().contains("k 1"), five.how());
 	}
 
@@ -120,8 +130,10 @@ class MeasuresTest {
 	@Test
 	void putsSplitsOfFloorsTogetherWithTheMostThoroughSearch() {
 		archive.getSplits().clear();
-		List<Split> floors = new SplitMaker(new SplitStudies(2)).make(archive, new SplitPlan("floors", Scope.ARCHIVE, true,
-				SplitRequest.automatic(1).published(90, 4)), workers).splits();
+		List<Split> floors = new SplitMaker(new SplitStudies(2))
+				.make(archive, new SplitPlan("floors", Scope.ARCHIVE, true,
+						SplitRequest.automatic(1).published(90, 4)), workers)
+				.splits();
 		new AddSplitsCommand(archive, floors).execute();
 		floors.get(0).setSearch(Search.parse("groups 2 cells 3 relative k 3 weighted"));
 		floors.get(1).setSearch(Search.parse("cut cells 4 relative k 3 weighted"));
@@ -133,7 +145,8 @@ class MeasuresTest {
 		ReleasedMap one = ReleasedMap.of(archive, List.of(floors.get(0)), ReviewPolicy.USUAL);
 		int outside = floors.get(1).getLabels().size();
 		assertTrue(one.notes().get(0).startsWith(outside + " of 400 samples lie outside"), one.notes()::toString);
-		assertEquals(floors.get(0).getLabels().size(), ReleasedMap.within(archive, floors.get(0), ReviewPolicy.USUAL).map().size());
+		assertEquals(floors.get(0).getLabels().size(),
+				ReleasedMap.within(archive, floors.get(0), ReviewPolicy.USUAL).map().size());
 	}
 
 	@Test
@@ -141,7 +154,8 @@ class MeasuresTest {
 		archive.getSplits().clear();
 		Measures measured = measure();
 		assertEquals(List.of("plain", "plain-3w", "released"), measured.ways().stream().map(Way::name).toList());
-		assertEquals(measured.way("plain-3w").errors().meanMetres(), measured.way("released").errors().meanMetres(), 0.02, "positions are rounded to centimetres");
+		assertEquals(measured.way("plain-3w").errors().meanMetres(), measured.way("released").errors().meanMetres(),
+				0.02, "positions are rounded to centimetres");
 	}
 
 	@Test

@@ -32,9 +32,11 @@ class ReleasedPoolTest {
 	Path folder;
 
 	private ReleasedMap released(boolean pooled) throws Exception {
-		try (OpenArchive open = SmallArchive.create(new ArchiveStore(), folder.resolve(pooled ? "pooled" : "left-out"))) {
+		try (OpenArchive open = SmallArchive.create(new ArchiveStore(),
+				folder.resolve(pooled ? "pooled" : "left-out"))) {
 			if (pooled) {
-				new Review(open.archive(), SmallArchive.splitOf(open), "R. Reviewer", ReviewPolicy.USUAL, new RecordedVerdicts(), Clock.systemUTC())
+				new Review(open.archive(), SmallArchive.splitOf(open), "R. Reviewer", ReviewPolicy.USUAL,
+						new RecordedVerdicts(), Clock.systemUTC())
 						.pool(SmallArchive.noise(), null, null).execute();
 			}
 			return ReleasedMap.of(open.archive(), ReviewPolicy.USUAL);
@@ -50,7 +52,8 @@ class ReleasedPoolTest {
 		assertArrayEquals(new int[] { NOISE }, with.members(with.cells()));
 		assertEquals(without.samples() + 1, with.samples());
 		RadioMap queries = pooled.map();
-		Estimates fewer = Estimates.of(Search.PUBLISHED.matcher(without), without.signals().align(queries), Workers.inline());
+		Estimates fewer = Estimates.of(Search.PUBLISHED.matcher(without), without.signals().align(queries),
+				Workers.inline());
 		Estimates more = Estimates.of(Search.PUBLISHED.matcher(with), with.signals().align(queries), Workers.inline());
 		for (int q = 0; q < queries.size(); q++) {
 			assertEquals(fewer.comparisons(q) + 1, more.comparisons(q));
@@ -69,7 +72,8 @@ class ReleasedPoolTest {
 			long[] addresses = new long[queries.heard(q)];
 			int[] levels = new int[addresses.length];
 			for (int i = 0; i < levels.length; i++) {
-				addresses[i] = PackAddresses.of(queries.accessPoints().get(queries.accessPoint(queries.firstReading(q) + i)));
+				addresses[i] = PackAddresses
+						.of(queries.accessPoints().get(queries.accessPoint(queries.firstReading(q) + i)));
 				levels[i] = queries.rssiDbm(queries.firstReading(q) + i);
 			}
 			assertEquals(estimates.x(q), reader.locate(addresses, levels).xMetres(), "sample " + q);

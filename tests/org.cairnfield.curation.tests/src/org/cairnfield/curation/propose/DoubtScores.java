@@ -31,7 +31,8 @@ import org.cairnfield.core.correlate.ProposalRule;
  * @param toFaulty  area by doubt: the sample is faulty; NaN where nothing was planted
  * @param rates     how often advice is right
  */
-record DoubtScores(String set, int proposals, int costly, int decided, int faulty, Map<String, Double> toPool, Map<String, Double> toFaulty,
+record DoubtScores(String set, int proposals, int costly, int decided, int faulty, Map<String, Double> toPool,
+		Map<String, Double> toFaulty,
 		AdviceRates rates) {
 
 	/** Each doubt as a number that grows with it. */
@@ -52,7 +53,8 @@ record DoubtScores(String set, int proposals, int costly, int decided, int fault
 	}
 
 	static DoubtScores of(String name, MeasuredSet set, Set<Integer> planted, Workers workers) {
-		FileRun run = FileRun.proposed(FileArchive.of(SmallRuns.intake(set.map().map(), Integer::toString)), SplitRequest.automatic(1), ProposalRule.USUAL, workers);
+		FileRun run = FileRun.proposed(FileArchive.of(SmallRuns.intake(set.map().map(), Integer::toString)),
+				SplitRequest.automatic(1), ProposalRule.USUAL, workers);
 		SplitOnMap split = run.onMap();
 		EvidenceTable table = EvidenceTable.of(split, workers);
 		List<Evidence> made = table.all().stream().filter(Evidence::made).toList();
@@ -96,11 +98,13 @@ record DoubtScores(String set, int proposals, int costly, int decided, int fault
 			from = to;
 		}
 		double negatives = value.length - positives;
-		return positives == 0 || negatives == 0 ? Double.NaN : (ranks - positives * (positives + 1) / 2.0) / (positives * negatives);
+		return positives == 0 || negatives == 0 ? Double.NaN
+				: (ranks - positives * (positives + 1) / 2.0) / (positives * negatives);
 	}
 
 	static double[] column(List<DoubtScores> all, String doubt, boolean faulty) {
-		return all.stream().mapToDouble(s -> (faulty ? s.toFaulty() : s.toPool()).get(doubt)).filter(v -> !Double.isNaN(v)).toArray();
+		return all.stream().mapToDouble(s -> (faulty ? s.toFaulty() : s.toPool()).get(doubt))
+				.filter(v -> !Double.isNaN(v)).toArray();
 	}
 
 	static String text(double area) {

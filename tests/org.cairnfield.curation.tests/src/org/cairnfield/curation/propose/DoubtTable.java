@@ -25,8 +25,10 @@ import org.junit.jupiter.api.Test;
 class DoubtTable {
 
 	/** What makes a sample as such wrong: its place, its floor, or what it is said to have heard. */
-	private static final Set<FaultKind> SAMPLES = Set.of(FaultKind.SWAPPED_AXES, FaultKind.WRONG_FLOOR, FaultKind.WRONG_POSITION,
-			FaultKind.FAULTY_DEVICE, FaultKind.PERMUTED_READINGS, FaultKind.SPARSE, FaultKind.FOREIGN_SCAN, FaultKind.SCAN_ELSEWHERE);
+	private static final Set<FaultKind> SAMPLES = Set.of(FaultKind.SWAPPED_AXES, FaultKind.WRONG_FLOOR,
+			FaultKind.WRONG_POSITION,
+			FaultKind.FAULTY_DEVICE, FaultKind.PERMUTED_READINGS, FaultKind.SPARSE, FaultKind.FOREIGN_SCAN,
+			FaultKind.SCAN_ELSEWHERE);
 
 	private final StringBuilder text = new StringBuilder();
 
@@ -41,7 +43,8 @@ class DoubtTable {
 		for (String[] set : new String[][] { { "office", "grid-areas", "office_train", "office_test" },
 				{ "corridor", "grid-areas", "corridor_train", "corridor_test" },
 				{ "lecture theatre", "grid-areas", "lecture_theatre_train", "lecture_theatre_test" },
-				{ "walked floor", "walked-floor", "trn", "tst" }, { "three of twelve", "twelve-surveys", "2019-0[236]", "2019-07-03" },
+				{ "walked floor", "walked-floor", "trn", "tst" },
+				{ "three of twelve", "twelve-surveys", "2019-0[236]", "2019-07-03" },
 				{ "three buildings", "three-buildings", "Training", "Testing" } }) {
 			all.add(DoubtScores.of(set[0], MeasuredSet.open(set[1], set[2], set[3]), null, Workers.inline()));
 		}
@@ -71,23 +74,31 @@ class DoubtTable {
 	}
 
 	private void print(String title, List<DoubtScores> all, boolean faulty) {
-		line("\n## " + title + "\n\n| doubt | " + all.stream().map(DoubtScores::set).collect(Collectors.joining(" | ")) + " | median |");
+		line("\n## " + title + "\n\n| doubt | " + all.stream().map(DoubtScores::set).collect(Collectors.joining(" | "))
+				+ " | median |");
 		line("|---".repeat(all.size() + 2) + "|");
-		line("| *proposals* | " + all.stream().map(s -> Integer.toString(s.proposals())).collect(Collectors.joining(" | ")) + " | |");
+		line("| *proposals* | "
+				+ all.stream().map(s -> Integer.toString(s.proposals())).collect(Collectors.joining(" | ")) + " | |");
 		line("| *" + (faulty ? "faulty" : "costly of those that differ") + "* | " + all.stream()
-				.map(s -> faulty ? Integer.toString(s.faulty()) : s.costly() + " of " + s.decided()).collect(Collectors.joining(" | ")) + " | |");
+				.map(s -> faulty ? Integer.toString(s.faulty()) : s.costly() + " of " + s.decided())
+				.collect(Collectors.joining(" | ")) + " | |");
 		for (String doubt : DoubtScores.DOUBTS.keySet()) {
-			line("| " + doubt + " | " + all.stream().map(s -> DoubtScores.text((faulty ? s.toFaulty() : s.toPool()).get(doubt)))
-					.collect(Collectors.joining(" | ")) + " | " + DoubtScores.text(DoubtScores.median(DoubtScores.column(all, doubt, faulty))) + " |");
+			line("| " + doubt + " | "
+					+ all.stream().map(s -> DoubtScores.text((faulty ? s.toFaulty() : s.toPool()).get(doubt)))
+							.collect(Collectors.joining(" | "))
+					+ " | " + DoubtScores.text(DoubtScores.median(DoubtScores.column(all, doubt, faulty))) + " |");
 		}
 	}
 
 	private void printRates(List<DoubtScores> all) {
-		line("\n## Advice is right\n\n| advice | " + all.stream().map(DoubtScores::set).collect(Collectors.joining(" | ")) + " |");
+		line("\n## Advice is right\n\n| advice | "
+				+ all.stream().map(DoubtScores::set).collect(Collectors.joining(" | ")) + " |");
 		line("|---".repeat(all.size() + 1) + "|");
 		for (Advice advice : List.of(Advice.APPROVE, Advice.MOVE, Advice.LEAVE_OUT)) {
-			line("| " + advice.word() + " | " + all.stream().map(s -> s.rates().of(advice)).map(r -> r.right() + " of " + r.judged())
-					.collect(Collectors.joining(" | ")) + " |");
+			line("| " + advice.word() + " | "
+					+ all.stream().map(s -> s.rates().of(advice)).map(r -> r.right() + " of " + r.judged())
+							.collect(Collectors.joining(" | "))
+					+ " |");
 		}
 	}
 

@@ -45,7 +45,8 @@ class SplitProposalsTest {
 		assertEquals(1, proposals.made());
 		assertEquals(0, proposals.unplaced());
 		RadioMap map = run.onMap().map();
-		assertEquals(Pearson.r(distances(map, stray.sample()), distances(map, stray.carrier())), stray.strength(), 1e-9);
+		assertEquals(Pearson.r(distances(map, stray.sample()), distances(map, stray.carrier())), stray.strength(),
+				1e-9);
 		Proposal kept = run.split().getProposals().of(run.onMap().key(stray.sample())).orElseThrow();
 		assertEquals(stray.strength(), kept.strengthR());
 		assertEquals(run.onMap().key(stray.carrier()), kept.carrier());
@@ -78,11 +79,13 @@ class SplitProposalsTest {
 
 	@Test
 	void makesNoneWhereThereIsNoClusterOrNoNoise() {
-		SplitProposals none = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(0, 3), 0, -1).proposals();
+		SplitProposals none = SmallRuns
+				.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(0, 3), 0, -1).proposals();
 		assertTrue(none.open());
 		assertEquals(0, none.made());
 		assertEquals(11, none.unplaced());
-		SplitProposals all = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(1e6, 3), 0, -1).proposals();
+		SplitProposals all = SmallRuns
+				.run(SmallMaps.twoGroupsAndAStray(), SplitRequest.automatic(1).published(1e6, 3), 0, -1).proposals();
 		assertFalse(all.open());
 		assertEquals(0, all.made() + all.unplaced());
 	}
@@ -105,7 +108,8 @@ class SplitProposalsTest {
 	@Test
 	void setsThemUndoably() {
 		var before = split.getProposals();
-		SetProposalsCommand command = new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(archive, split), 0.2, 0.7, workers));
+		SetProposalsCommand command = new SetProposalsCommand(split,
+				SplitProposals.of(SplitOnMap.of(archive, split), 0.2, 0.7, workers));
 		assertTrue(command.canExecute());
 		command.execute();
 		assertEquals(0.7, split.getThreshold());
@@ -114,7 +118,8 @@ class SplitProposalsTest {
 		assertEquals(before, split.getProposals());
 		assertEquals(0.1, split.getThreshold());
 		command.redo();
-		assertFalse(new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(archive, split), 0.2, 0.7, workers)).canExecute());
+		assertFalse(new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(archive, split), 0.2, 0.7, workers))
+				.canExecute());
 	}
 
 	@Test
@@ -175,11 +180,14 @@ class SplitProposalsTest {
 	void countsHowOftenAdviceIsRightAtPlacesThatHadNoPartInIt() {
 		EvidenceTable table = EvidenceTable.of(SplitOnMap.of(archive, split), workers);
 		AdviceRates.Rate rate = table.rates().of(Advice.APPROVE);
-		assertTrue(rate.judged() >= 20 && rate.right() > 0.6 * rate.judged() && rate.right() < rate.judged(), rate::toString);
-		assertEquals(String.format(java.util.Locale.ROOT, "Such advice was right in %.0f %% of %,d cases here, at places that had no part in it.",
+		assertTrue(rate.judged() >= 20 && rate.right() > 0.6 * rate.judged() && rate.right() < rate.judged(),
+				rate::toString);
+		assertEquals(String.format(java.util.Locale.ROOT,
+				"Such advice was right in %.0f %% of %,d cases here, at places that had no part in it.",
 				100.0 * rate.right() / rate.judged(), rate.judged()), rate.text());
 		assertEquals(new AdviceRates.Rate(0, 0), table.rates().of(Advice.NONE));
-		assertEquals("Too few cases to say how often such advice is right here (3).", new AdviceRates.Rate(3, 2).text());
+		assertEquals("Too few cases to say how often such advice is right here (3).",
+				new AdviceRates.Rate(3, 2).text());
 	}
 
 	@Test
@@ -187,7 +195,8 @@ class SplitProposalsTest {
 		SplitOnMap onMap = SplitOnMap.of(archive, split);
 		EvidenceTable table = EvidenceTable.of(onMap, workers);
 		archive.getSites().get(0).getSurveys().removeIf(survey -> survey.getKind() == SurveyKind.TEST);
-		assertEquals(table.all(), EvidenceTable.of(SplitOnMap.of(archive, split), workers).all(), "test surveys play no part");
+		assertEquals(table.all(), EvidenceTable.of(SplitOnMap.of(archive, split), workers).all(),
+				"test surveys play no part");
 		for (Evidence e : table.all()) {
 			Outlook outlook = e.outlook();
 			assertEquals(1, outlook.pool().comparisonsAdded());
@@ -213,7 +222,8 @@ class SplitProposalsTest {
 		Proposal p = split.getProposals().all().get(0);
 		FingerprintPair pair = FingerprintPair.of(onMap.map(), onMap.index(p.sample()), onMap.index(p.carrier()));
 		assertEquals(pair.shared(), pair.rows().stream().filter(FingerprintPair.Row::isShared).count());
-		assertEquals(onMap.map().heard(onMap.index(p.sample())), pair.rows().stream().filter(r -> r.firstDbm() != null).count());
+		assertEquals(onMap.map().heard(onMap.index(p.sample())),
+				pair.rows().stream().filter(r -> r.firstDbm() != null).count());
 		assertEquals(1, FingerprintPair.of(onMap.map(), 0, 0).overlap());
 		assertEquals(Labels.NOISE, onMap.cluster(onMap.index(p.sample())));
 	}

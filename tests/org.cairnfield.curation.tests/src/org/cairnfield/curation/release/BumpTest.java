@@ -33,7 +33,8 @@ class BumpTest {
 	void isMajorWherePositionsMeanAnotherPlaceAndSaysWhere() {
 		Bump moved = bump(changed("site", "georeference"), changed("access point", "reason"));
 		assertEquals("2.0.0", moved.version().toString());
-		assertTrue(moved.reasons().get(0).contains("site th") && moved.reasons().get(0).contains("georeference"), moved.reasons()::toString);
+		assertTrue(moved.reasons().get(0).contains("site th") && moved.reasons().get(0).contains("georeference"),
+				moved.reasons()::toString);
 		assertEquals("2.0.0", bump(new ObjectChange("floor", "th/1", Way.REMOVED, List.of())).version().toString());
 	}
 
@@ -45,7 +46,8 @@ class BumpTest {
 		assertEquals("1.4.3", bump(changed("site", "name")).version().toString());
 		assertEquals("1.5.0", bump(new ObjectChange("verdict", "v-1", Way.ADDED, List.of())).version().toString());
 		assertEquals("1.5.0", bump(changed("label", "label")).version().toString());
-		Bump samples = Bump.after(LAST, new ArchiveDiff(List.of(new SurveyDiff("th-spring", List.of(), 1, 0, 0)), List.of(), List.of()));
+		Bump samples = Bump.after(LAST,
+				new ArchiveDiff(List.of(new SurveyDiff("th-spring", List.of(), 1, 0, 0)), List.of(), List.of()));
 		assertEquals("1.5.0", samples.version().toString());
 		assertTrue(samples.reasons().toString().contains("samples or readings differ"));
 	}

@@ -19,13 +19,15 @@ class GateSetTest {
 
 	@Test
 	void readsWhatItWritesWhateverTheLocale() {
-		GateSet set = new GateSet(Map.of(Gate.ERROR, 1.125, Gate.FLOOR, 0.95, Gate.FINDINGS, 0.0), Set.of("slight"), true);
+		GateSet set = new GateSet(Map.of(Gate.ERROR, 1.125, Gate.FLOOR, 0.95, Gate.FINDINGS, 0.0), Set.of("slight"),
+				true);
 		Locale before = Locale.getDefault();
 		try {
 			Locale.setDefault(Locale.GERMANY);
 			String text = set.toString();
 			assertTrue(text.contains("error-to-plain       at most   1.125"), text);
-			assertEquals(text, GateSet.parse(text.replace("slight", anyBand())).toString().replace(anyBand(), "slight"));
+			assertEquals(text,
+					GateSet.parse(text.replace("slight", anyBand())).toString().replace(anyBand(), "slight"));
 		} finally {
 			Locale.setDefault(before);
 		}
@@ -56,9 +58,11 @@ class GateSetTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"findings-error at least 0", "no-such-gate at most 1", "error-to-plain at most x", "error-to-plain at most NaN",
-			"error-to-plain at most -1", "error-to-plain", "error-to-plain at most 1\nerror-to-plain at most 2", "signer = somebody",
-			"second-review-bands = no such band"})
+	@ValueSource(strings = { "findings-error at least 0", "no-such-gate at most 1", "error-to-plain at most x",
+			"error-to-plain at most NaN",
+			"error-to-plain at most -1", "error-to-plain", "error-to-plain at most 1\nerror-to-plain at most 2",
+			"signer = somebody",
+			"second-review-bands = no such band" })
 	void refusesALineThatIsWrongAndSaysWhich(String text) {
 		String said = assertThrows(IllegalArgumentException.class, () -> GateSet.parse(text)).getMessage();
 		assertTrue(said.contains("gates.txt"), said);
@@ -78,7 +82,8 @@ class GateSetTest {
 		GateResult result = new GateResult(Gate.COST, 0.4, 0.25, "", null);
 		assertTrue(result.holds());
 		assertFalse(result.overridden(new GateResult.Overrule("L. Lead", "trial of one week")).holds());
-		assertEquals("overridden by L. Lead: trial of one week", result.overridden(new GateResult.Overrule("L. Lead", "trial of one week")).verdict());
+		assertEquals("overridden by L. Lead: trial of one week",
+				result.overridden(new GateResult.Overrule("L. Lead", "trial of one week")).verdict());
 		assertThrows(IllegalArgumentException.class, () -> new GateResult.Overrule(" ", "why"));
 		assertThrows(IllegalArgumentException.class, () -> new GateResult.Overrule("L. Lead", " "));
 		GateResult met = new GateResult(Gate.COST, 0.2, 0.25, "", null);

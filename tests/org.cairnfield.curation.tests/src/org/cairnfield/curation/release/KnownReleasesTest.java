@@ -45,11 +45,14 @@ class KnownReleasesTest {
 	@Test
 	void reportsReleasesThatAreGoneOrReplacedOfTheSameArchiveOnly() {
 		assertEquals("", known.remember(QUAY, List.of(tag("1.0.0", 'a'), tag("1.1.0", 'b'))));
-		assertEquals(List.of(), known.contradictions(QUAY, List.of(tag("1.0.0", 'a'), tag("1.1.0", 'b'), tag("1.2.0", 'c'))));
+		assertEquals(List.of(),
+				known.contradictions(QUAY, List.of(tag("1.0.0", 'a'), tag("1.1.0", 'b'), tag("1.2.0", 'c'))));
 		assertEquals(List.of(), known.contradictions(TIDE, List.of()));
 		List<String> found = known.contradictions(QUAY, List.of(tag("1.0.0", 'd')));
 		assertEquals(2, found.size());
-		assertTrue(found.get(0).contains("1.0.0 is not the one that was seen") && found.get(1).contains("1.1.0, seen on"), found::toString);
+		assertTrue(
+				found.get(0).contains("1.0.0 is not the one that was seen") && found.get(1).contains("1.1.0, seen on"),
+				found::toString);
 	}
 
 	@Test

@@ -87,7 +87,8 @@ class ReleaseBookTest {
 	}
 
 	private void approve(String person) throws IOException {
-		new Review(open.archive(), SmallArchive.splitOf(open), person, book.gates().policy(open.archive()), new RecordedVerdicts(), CLOCK)
+		new Review(open.archive(), SmallArchive.splitOf(open), person, book.gates().policy(open.archive()),
+				new RecordedVerdicts(), CLOCK)
 				.approve(SmallArchive.noise(), null, null).execute();
 	}
 
@@ -103,11 +104,13 @@ class ReleaseBookTest {
 		assertEquals("1.1.0", two.version());
 		List<ReleasedState> all = book.list();
 		assertEquals(List.of("1.1.0", "1.0.0"), all.stream().map(r -> r.tag().version()).toList());
-		assertTrue(all.get(0).manifest().changes().contains("1 sample set aside"), all.get(0).manifest().changes()::toString);
+		assertTrue(all.get(0).manifest().changes().contains("1 sample set aside"),
+				all.get(0).manifest().changes()::toString);
 		assertEquals("1.0.0", all.get(0).manifest().previous());
 		assertEquals(first, book.openReadOnly("1.0.0").digest());
 		try (History history = open.history()) {
-			assertEquals(List.of("1 sample set aside"), history.compare(history.find("1.0.0"), history.find("1.1.0")).summary());
+			assertEquals(List.of("1 sample set aside"),
+					history.compare(history.find("1.0.0"), history.find("1.1.0")).summary());
 		}
 		assertTrue(book.restore("1.0.0", LEAD, "the ladder was right").isPresent());
 		assertEquals(first, open.digest());
@@ -123,21 +126,24 @@ class ReleaseBookTest {
 				return e.toString();
 			}
 		});
-		assertEquals(List.of("release 1.2.0", "release 1.1.0", "release 1.0.0", "the history"), book.verify().stream().map(Verification::what).toList());
+		assertEquals(List.of("release 1.2.0", "release 1.1.0", "release 1.0.0", "the history"),
+				book.verify().stream().map(Verification::what).toList());
 	}
 
 	@Test
 	void keepsFiguresEvidenceAndOverridesInManifestAndTagForEver() throws IOException {
 		ReleaseTag tag = release("notes of mine");
 		ReleaseManifest manifest = book.find("1.0.0").manifest();
-		ReleaseManifest.AskedGate proposals = manifest.gates().stream().filter(g -> g.gate().equals("proposals-open")).findFirst().orElseThrow();
+		ReleaseManifest.AskedGate proposals = manifest.gates().stream().filter(g -> g.gate().equals("proposals-open"))
+				.findFirst().orElseThrow();
 		assertEquals("1", proposals.figure());
 		assertEquals("at most 0", proposals.bound());
 		assertFalse(proposals.met());
 		assertTrue(proposals.evidence().contains("1 undecided"), proposals.evidence());
 		assertEquals("L. Lead", proposals.overruledBy());
 		assertEquals("a test corridor", proposals.reason());
-		assertTrue(tag.message().contains("proposals-open") && tag.message().contains("overridden by L. Lead: a test corridor"), tag.message());
+		assertTrue(tag.message().contains("proposals-open")
+				&& tag.message().contains("overridden by L. Lead: a test corridor"), tag.message());
 		assertTrue(tag.message().contains("notes of mine") && tag.message().contains(manifest.digest()), tag.message());
 		assertEquals("A. Steward", manifest.preparedBy());
 		assertEquals("L. Lead", manifest.signedBy());
@@ -146,7 +152,8 @@ class ReleaseBookTest {
 		assertEquals(23L, manifest.counts().get("samples in the map") - 1);
 		assertEquals(List.of("all"), manifest.splits());
 		assertEquals(manifest, ManifestJson.read(ManifestJson.write(manifest)));
-		assertTrue(manifest.measures().stream().anyMatch(m -> m.name().equals("released") && m.n() == 6 && m.meanMetres() < 10));
+		assertTrue(manifest.measures().stream()
+				.anyMatch(m -> m.name().equals("released") && m.n() == 6 && m.meanMetres() < 10));
 	}
 
 	@Test
@@ -154,7 +161,8 @@ class ReleaseBookTest {
 		book.keep(new GateSet(Map.of(Gate.PROPOSALS, 0.0, Gate.REGRESSION, 1.0), Set.of(), false), LEAD);
 		GateCheck before = ask();
 		assertEquals(List.of(Gate.PROPOSALS), before.holding().stream().map(GateResult::gate).toList());
-		ArchiveException refused = assertThrows(ArchiveException.class, () -> book.prepare(null, before, STEWARD, null));
+		ArchiveException refused = assertThrows(ArchiveException.class,
+				() -> book.prepare(null, before, STEWARD, null));
 		assertTrue(refused.getMessage().contains("proposals"), refused.getMessage());
 		assertTrue(book.list().isEmpty());
 		approve("R. Reviewer");
@@ -170,7 +178,8 @@ class ReleaseBookTest {
 		book.keep(new GateSet(Map.of(Gate.SECOND_REVIEW, 0.0), Set.of("close"), false), LEAD);
 		approve("R. Reviewer");
 		assertEquals(1, ask().holding().size());
-		new Review(open.archive(), SmallArchive.splitOf(open), "S. Second", book.gates().policy(open.archive()), new RecordedVerdicts(), CLOCK)
+		new Review(open.archive(), SmallArchive.splitOf(open), "S. Second", book.gates().policy(open.archive()),
+				new RecordedVerdicts(), CLOCK)
 				.approve(SmallArchive.noise(), null, null).execute();
 		assertTrue(ask().holding().isEmpty(), ask().results()::toString);
 	}
@@ -208,7 +217,8 @@ class ReleaseBookTest {
 		try (History history = History.of(open.folder())) {
 			List<SavePoint> points = history.list(2);
 			assertEquals(List.of("L. Lead", "A. Steward"), points.stream().map(SavePoint::person).toList());
-			assertTrue(history.file(points.get(1), "releases/1.0.0.json").isPresent(), "the manifest came with the work of who prepared it");
+			assertTrue(history.file(points.get(1), "releases/1.0.0.json").isPresent(),
+					"the manifest came with the work of who prepared it");
 		}
 		assertEquals(Optional.empty(), open.savedBy());
 	}
@@ -224,7 +234,8 @@ class ReleaseBookTest {
 		assertTrue(changed.getMessage().contains("not what A. Steward prepared"), changed.getMessage());
 		book.prepare(null, passed(), STEWARD, null);
 		book.keep(new GateSet(Map.of(), Set.of(), false), LEAD);
-		assertTrue(assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null)).getMessage().contains("gates were changed"));
+		assertTrue(assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null)).getMessage()
+				.contains("gates were changed"));
 		assertTrue(book.list().isEmpty());
 	}
 
@@ -234,8 +245,10 @@ class ReleaseBookTest {
 		assertThrows(ArchiveException.class, () -> open.putAboutReleases("1.0.0.json", "{}", LEAD));
 		assertThrows(ArchiveException.class, () -> open.release("1.0.0", "{}", open.digest(), "x", LEAD));
 		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
-		assertThrows(ArchiveException.class, () -> book.prepare(SemanticVersion.parse("1.0.0"), passed(), STEWARD, null));
-		assertThrows(ArchiveException.class, () -> book.prepare(SemanticVersion.parse("0.9.0"), passed(), STEWARD, null));
+		assertThrows(ArchiveException.class,
+				() -> book.prepare(SemanticVersion.parse("1.0.0"), passed(), STEWARD, null));
+		assertThrows(ArchiveException.class,
+				() -> book.prepare(SemanticVersion.parse("0.9.0"), passed(), STEWARD, null));
 		assertEquals("1.0.1", book.propose().version().toString());
 		assertTrue(book.verify().get(0).isSound());
 	}
@@ -253,17 +266,22 @@ class ReleaseBookTest {
 		for (String version : List.of("1.0.0", "0.9.0")) {
 			ArchiveException refused = assertThrows(ArchiveException.class,
 					() -> book.prepare(SemanticVersion.parse(version), passed(), STEWARD, null));
-			assertTrue(refused.getMessage().contains("release 1.0.0, signed by L. Lead, has no tag") && refused.getMessage().contains("fetch the tags"),
+			assertTrue(
+					refused.getMessage().contains("release 1.0.0, signed by L. Lead, has no tag")
+							&& refused.getMessage().contains("fetch the tags"),
 					refused::getMessage);
 		}
 		assertThrows(ArchiveException.class, () -> book.prepare(null, passed(), STEWARD, null));
-		ReleaseBook elsewhere = new ReleaseBook(open, CLOCK, new KnownReleases(folder.resolve("elsewhere/known-releases")));
+		ReleaseBook elsewhere = new ReleaseBook(open, CLOCK,
+				new KnownReleases(folder.resolve("elsewhere/known-releases")));
 		for (ReleaseBook each : List.of(book, elsewhere)) {
-			assertTrue(assertThrows(ArchiveException.class, () -> each.sign("1.0.0", STEWARD, null)).getMessage().contains("has no tag"));
+			assertTrue(assertThrows(ArchiveException.class, () -> each.sign("1.0.0", STEWARD, null)).getMessage()
+					.contains("has no tag"));
 		}
 		ArchiveException known = assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
 		assertTrue(known.getMessage().contains("has no tag"), "it was seen on this computer, so its tag is elsewhere");
-		assertTrue(java.util.Arrays.equals(signed, Files.readAllBytes(open.folder().resolve(ReleaseBook.path("1.0.0")))));
+		assertTrue(
+				java.util.Arrays.equals(signed, Files.readAllBytes(open.folder().resolve(ReleaseBook.path("1.0.0")))));
 		assertEquals("1.0.1", book.prepare(SemanticVersion.parse("1.0.1"), passed(), STEWARD, null).version());
 	}
 
@@ -276,10 +294,12 @@ class ReleaseBookTest {
 		}
 		edit();
 		open.savePoint(STEWARD, "work went on");
-		ReleaseBook interrupted = new ReleaseBook(open, CLOCK, new KnownReleases(folder.resolve("none/known-releases")));
+		ReleaseBook interrupted = new ReleaseBook(open, CLOCK,
+				new KnownReleases(folder.resolve("none/known-releases")));
 		ReleaseTag tag = interrupted.sign("1.0.0", LEAD, null);
 		assertEquals(brought, tag.savePoint().id());
-		assertTrue(java.util.Arrays.equals(signed, Files.readAllBytes(open.folder().resolve(ReleaseBook.path("1.0.0")))));
+		assertTrue(
+				java.util.Arrays.equals(signed, Files.readAllBytes(open.folder().resolve(ReleaseBook.path("1.0.0")))));
 		Verification verified = interrupted.verify().get(0);
 		assertTrue(verified.isSound(), verified::toString);
 		assertEquals(List.of(), interrupted.gaps());
@@ -301,10 +321,12 @@ class ReleaseBookTest {
 			ReleaseTag tag = history.releases().get(0);
 			List<Path> files;
 			try (Stream<Path> walk = Files.walk(folder.resolve("quay"))) {
-				files = walk.filter(Files::isRegularFile).filter(f -> !f.toString().contains(".git/") && !f.toString().contains(".cairnfield/"))
+				files = walk.filter(Files::isRegularFile)
+						.filter(f -> !f.toString().contains(".git/") && !f.toString().contains(".cairnfield/"))
 						.sorted().toList();
 			}
-			assertTrue(Verification.ofFolder(history, tag).isSound() && Verification.ofRelease(folder.resolve("quay"), history, tag).isSound());
+			assertTrue(Verification.ofFolder(history, tag).isSound()
+					&& Verification.ofRelease(folder.resolve("quay"), history, tag).isSound());
 			assertTrue(files.size() >= 6, files::toString);
 			for (Path file : files) {
 				byte[] bytes = Files.readAllBytes(file);

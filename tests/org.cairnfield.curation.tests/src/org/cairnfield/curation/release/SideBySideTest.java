@@ -66,7 +66,9 @@ class SideBySideTest {
 		assertEquals(1, plain.byteShare());
 		assertEquals(24, plain.comparisons());
 		// the record of a sample is 12 bytes and 3 a reading, as docs/device-pack.md has it
-		assertEquals(12 * 24 + 3 * ReleasedMap.of(open.archive(), book.gates().policy(open.archive())).map().readingCount(), plain.bytes());
+		assertEquals(
+				12 * 24 + 3 * ReleasedMap.of(open.archive(), book.gates().policy(open.archive())).map().readingCount(),
+				plain.bytes());
 		Way split = column(side, "split");
 		assertEquals(split.errors().meanMetres() / plain.errors().meanMetres(), split.ratio());
 		assertTrue(split.comparisonShare() < 1, split::toString);
@@ -110,14 +112,18 @@ class SideBySideTest {
 		assertEquals(List.of(), book.prepared());
 		assertEquals(List.of(), book.changes());
 		SideBySide same = measure(List.of("1.0.0"));
-		assertEquals(column(same, "released").errors().meanMetres(), column(same, "release 1.0.0").errors().meanMetres());
+		assertEquals(column(same, "released").errors().meanMetres(),
+				column(same, "release 1.0.0").errors().meanMetres());
 		var survey = open.archive().getSites().get(0).getSurveys().get(0);
 		for (int row = 0; row < survey.table().size(); row++) {
-			new MoveSampleCommand(new SampleRef(survey, row), survey.table().xMetres(row), survey.table().yMetres(row) + 4).execute();
+			new MoveSampleCommand(new SampleRef(survey, row), survey.table().xMetres(row),
+					survey.table().yMetres(row) + 4).execute();
 		}
 		SideBySide moved = measure(List.of("1.0.0"));
-		assertEquals(column(same, "release 1.0.0").errors().meanMetres(), column(moved, "release 1.0.0").errors().meanMetres());
-		assertTrue(column(moved, "released").ratio() < 1.5 && column(moved, "release 1.0.0").ratio() < 1, "all moved by 4 m, so the old map is better");
+		assertEquals(column(same, "release 1.0.0").errors().meanMetres(),
+				column(moved, "release 1.0.0").errors().meanMetres());
+		assertTrue(column(moved, "released").ratio() < 1.5 && column(moved, "release 1.0.0").ratio() < 1,
+				"all moved by 4 m, so the old map is better");
 		open.save();
 		assertEquals(List.of("24 samples moved"), book.changes());
 	}

@@ -39,7 +39,8 @@ class WorstPlaceTest {
 		return new SideBySide(asked, keys, List.of(way));
 	}
 
-	private void floor(RadioMapBuilder map, RadioMapBuilder test, String site, int level, int samples, double off, int wrong) {
+	private void floor(RadioMapBuilder map, RadioMapBuilder test, String site, int level, int samples, double off,
+			int wrong) {
 		for (int s = 0; s < samples; s++) {
 			String name = site + level + '-' + s;
 			map.sample(site, s < wrong ? level + 5 : level, 50 * s, 0);
@@ -54,7 +55,8 @@ class WorstPlaceTest {
 	void isTheWorstOfTheFloorsWithTestSamplesEnough() {
 		WorstPlace mean = WorstPlace.of(Gate.FLOOR_MEAN, measured());
 		assertEquals(2, mean.figure(), 1e-9);
-		assertEquals("Tide House, floor 1, 12 test samples; the worst of 2; not judged, with fewer than 10 test samples: Lantern Store, floor 0",
+		assertEquals(
+				"Tide House, floor 1, 12 test samples; the worst of 2; not judged, with fewer than 10 test samples: Lantern Store, floor 0",
 				mean.words());
 	}
 

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 
 class AverageSamplesTest {
 
-	private static final Remedy REMEDY = new Remedy.AverageSamples(List.of(List.of("spring/S1", "spring/S2", "spring/S3")), "scanned twice");
+	private static final Remedy REMEDY = new Remedy.AverageSamples(
+			List.of(List.of("spring/S1", "spring/S2", "spring/S3")), "scanned twice");
 
 	private final Archive archive = ModelFactory.eINSTANCE.createArchive();
 	private final Survey survey = ModelFactory.eINSTANCE.createSurvey();
@@ -25,10 +26,12 @@ class AverageSamplesTest {
 	AverageSamplesTest() {
 		survey.setId("spring");
 		survey.setSamples(ModelFactory.eINSTANCE.createSamples());
-		survey.getSamples().setTable(SampleTable.builder().sample("S1", 0, 1, 1).reading("a", -50).reading("b", -60).reading("c", -80)
-				.sample("S2", 0, 1, 1).reading("a", -50).reading("b", -60).reading("c", -80)
-				.sample("S3", 0, 1, 1).reading("a", -53).reading("b", -70).reading("d", -90)
-				.sample("S4", 0, 1, 1).reading("a", -10).build());
+		survey.getSamples()
+				.setTable(SampleTable.builder().sample("S1", 0, 1, 1).reading("a", -50).reading("b", -60)
+						.reading("c", -80)
+						.sample("S2", 0, 1, 1).reading("a", -50).reading("b", -60).reading("c", -80)
+						.sample("S3", 0, 1, 1).reading("a", -53).reading("b", -70).reading("d", -90)
+						.sample("S4", 0, 1, 1).reading("a", -10).build());
 		Site site = ModelFactory.eINSTANCE.createSite();
 		archive.getSites().add(site);
 		site.getSurveys().add(survey);
@@ -54,7 +57,8 @@ class AverageSamplesTest {
 
 	@Test
 	void leavesOutWhatLessThanHalfOfTheScansHeard() {
-		Map<String, Integer> mean = Remedy.AverageSamples.mean(List.of(Map.of("a", -50, "b", -60), Map.of("a", -53), Map.of("a", -56)));
+		Map<String, Integer> mean = Remedy.AverageSamples
+				.mean(List.of(Map.of("a", -50, "b", -60), Map.of("a", -53), Map.of("a", -56)));
 		assertEquals(Map.of("a", -53), mean);
 	}
 

@@ -12,12 +12,14 @@ class ChoiceTest {
 	void approvesWithTheReasonThatEvidenceAgreesOnlyWhereNothingWarns() {
 		assertEquals("fits", Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9)));
 		assertNull(Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9, Warning.PLACE_DOUBTFUL)));
-		assertEquals("fits", Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN)), "which is no mark");
+		assertEquals("fits", Choice.APPROVE.reason("", Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN)),
+				"which is no mark");
 	}
 
 	@Test
 	void poolsForTheGravestWarning() {
-		assertEquals("other-floor", Choice.POOL.reason("", Rows.evidence("A", 7, 0.9, Warning.OTHER_FLOOR, Warning.FAR)));
+		assertEquals("other-floor",
+				Choice.POOL.reason("", Rows.evidence("A", 7, 0.9, Warning.OTHER_FLOOR, Warning.FAR)));
 		assertEquals("far", Choice.POOL.reason("", Rows.evidence("A", 7, 0.9, Warning.NEAREST_DIFFERS, Warning.FAR)));
 	}
 

@@ -18,7 +18,8 @@ class QueueListTest {
 	private final List<QueueRow> all = List.of(a, lost, b, c);
 
 	private static List<String> text(QueueList list) {
-		return list.lines().stream().map(line -> line.isHeading() ? line.heading() + ' ' + line.rows() : line.row().sample()).toList();
+		return list.lines().stream()
+				.map(line -> line.isHeading() ? line.heading() + ' ' + line.rows() : line.row().sample()).toList();
 	}
 
 	private QueueList list(QueueGrouping grouping, String... closed) {
@@ -32,9 +33,13 @@ class QueueListTest {
 
 	@Test
 	void groupsInTheOrderOfTheFirstRowOfEachGroup() {
-		assertEquals(List.of("Cluster 7 2", "A", "C", "Cluster 2 1", "B", "Unplaced: no proposal 1", "U"), text(list(QueueGrouping.CLUSTER)));
-		assertEquals(List.of("Band close 1", "A", "Band fair 2", "B", "C", "Unplaced: no proposal 1", "U"), text(list(QueueGrouping.BAND)));
-		assertEquals(List.of("Tide House, floor 0 1", "A", "Tide House, floor 1 2", "B", "C", "Unplaced: no proposal 1", "U"),
+		assertEquals(List.of("Cluster 7 2", "A", "C", "Cluster 2 1", "B", "Unplaced: no proposal 1", "U"),
+				text(list(QueueGrouping.CLUSTER)));
+		assertEquals(List.of("Band close 1", "A", "Band fair 2", "B", "C", "Unplaced: no proposal 1", "U"),
+				text(list(QueueGrouping.BAND)));
+		assertEquals(
+				List.of("Tide House, floor 0 1", "A", "Tide House, floor 1 2", "B", "C", "Unplaced: no proposal 1",
+						"U"),
 				text(list(QueueGrouping.FLOOR)));
 	}
 

@@ -10,7 +10,8 @@ class QueueRowTest {
 
 	@Test
 	void saysWhatDiffersByWordNotByColour() {
-		QueueRow row = Rows.row(Rows.evidence("A", true, 7, 0.943, 2, Warning.NEAREST_DIFFERS, Warning.FAR), "close", 1);
+		QueueRow row = Rows.row(Rows.evidence("A", true, 7, 0.943, 2, Warning.NEAREST_DIFFERS, Warning.FAR), "close",
+				1);
 		assertEquals("≠ C2", row.nearest());
 		assertEquals("differs, far", row.warnings());
 		assertEquals("0.94", row.strength());
@@ -38,7 +39,9 @@ class QueueRowTest {
 		assertEquals("50 %", sound.place());
 		assertEquals("40 %", sound.readings());
 		assertEquals("−0.80 m", sound.effect());
-		QueueRow doubtful = Rows.row(Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN, Warning.PLACE_DOUBTFUL, Warning.READINGS_DOUBTFUL), "close", 1);
+		QueueRow doubtful = Rows.row(
+				Rows.evidence("A", 7, 0.9, Warning.TIGHT_MARGIN, Warning.PLACE_DOUBTFUL, Warning.READINGS_DOUBTFUL),
+				"close", 1);
 		assertEquals("0.110", doubtful.margin());
 		assertEquals("▲ 50 %", doubtful.place());
 		assertEquals("▲ 40 %", doubtful.readings());
@@ -48,6 +51,8 @@ class QueueRowTest {
 	void summarisesWhereItIsAndEachWarning() {
 		String text = Rows.row(Rows.evidence("A", 7, 0.9, Warning.FAR, Warning.TIGHT_MARGIN), "close", 1).summary();
 		assertEquals(5, text.lines().count());
-		assertTrue(text.startsWith("sh-spring/A, Tide House, floor 1\ncarrier sh-spring/C\nassigned to Ada, Ben\n· the cluster's nearest sample"), text);
+		assertTrue(text.startsWith(
+				"sh-spring/A, Tide House, floor 1\ncarrier sh-spring/C\nassigned to Ada, Ben\n· the cluster's nearest sample"),
+				text);
 	}
 }

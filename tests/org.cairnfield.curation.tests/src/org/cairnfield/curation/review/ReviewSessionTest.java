@@ -31,7 +31,8 @@ class ReviewSessionTest {
 	private final ReviewSession session = f.session;
 
 	private List<SampleKey> listed() {
-		return session.queue().list().lines().stream().filter(line -> !line.isHeading()).map(line -> line.row().key()).toList();
+		return session.queue().list().lines().stream().filter(line -> !line.isHeading()).map(line -> line.row().key())
+				.toList();
 	}
 
 	private ReviewState state(SampleKey sample) {
@@ -132,13 +133,15 @@ class ReviewSessionTest {
 	@Test
 	void asksForAReasonToApproveAgainstTheEvidence() {
 		f.compute();
-		QueueRow warned = session.queue().rows().stream().filter(row -> row.evidence().made() && !row.evidence().marks().isEmpty())
+		QueueRow warned = session.queue().rows().stream()
+				.filter(row -> row.evidence().made() && !row.evidence().marks().isEmpty())
 				.findFirst().orElseThrow();
 		session.show(warned.key());
 		assertFalse(session.decide(Choice.APPROVE));
 		assertTrue(session.message().text().startsWith("The evidence on " + warned.sample() + " warns ("
 				+ warned.evidence().marks().get(0).word()), session.message().text());
-		assertTrue(session.message().text().endsWith("choose a reason to approve it all the same (T), then press A."), session.message().text());
+		assertTrue(session.message().text().endsWith("choose a reason to approve it all the same (T), then press A."),
+				session.message().text());
 		session.setDraft(new RulingDraft("known-place", ""));
 		assertTrue(session.decide(Choice.APPROVE), session.message().text());
 	}
@@ -195,7 +198,8 @@ class ReviewSessionTest {
 		assertEquals("∅ set aside", session.standings().text(faulty));
 		assertEquals(next, session.current());
 		session.show(faulty);
-		assertEquals(f.split.getProposals().of(faulty).orElseThrow().cluster(), session.evidence().of(faulty).cluster());
+		assertEquals(f.split.getProposals().of(faulty).orElseThrow().cluster(),
+				session.evidence().of(faulty).cluster());
 		session.arrange(session.queue().settings().withShown(QueueShown.DECIDED));
 		assertEquals(List.of(faulty), listed());
 		f.stack.undo();
@@ -207,12 +211,14 @@ class ReviewSessionTest {
 	@Test
 	void movesASampleToTheClusterOfTheNearestLabelledOneUnlessAnotherIsNamed() {
 		f.compute();
-		QueueRow differing = session.queue().rows().stream().filter(row -> row.evidence().made() && !row.evidence().agrees()).findFirst()
+		QueueRow differing = session.queue().rows().stream()
+				.filter(row -> row.evidence().made() && !row.evidence().agrees()).findFirst()
 				.orElseThrow();
 		session.show(differing.key());
 		assertTrue(session.decide(Choice.MOVE), session.message().text());
 		int nearest = differing.evidence().nearestCluster();
-		assertEquals(differing.sample() + " moved to cluster " + nearest + " (other-cluster).", session.message().text());
+		assertEquals(differing.sample() + " moved to cluster " + nearest + " (other-cluster).",
+				session.message().text());
 		assertEquals("→ C" + nearest, session.standings().text(differing.key()), "before the ledger is read");
 		session.ledgersChanged();
 		assertEquals(Home.cluster(nearest), session.standings().all().of(differing.key()).orElseThrow().home());
@@ -229,7 +235,8 @@ class ReviewSessionTest {
 	@Test
 	void asksForAClusterWhereTheNearestLabelledSampleIsInTheOneProposed() {
 		f.compute();
-		QueueRow agreeing = session.queue().rows().stream().filter(row -> row.evidence().made() && row.evidence().agrees()).findFirst()
+		QueueRow agreeing = session.queue().rows().stream()
+				.filter(row -> row.evidence().made() && row.evidence().agrees()).findFirst()
 				.orElseThrow();
 		session.show(agreeing.key());
 		assertFalse(session.decide(Choice.MOVE));
@@ -249,7 +256,8 @@ class ReviewSessionTest {
 	@Test
 	void sendsASampleToThePoolByOneKeyAndWithoutAReason() {
 		f.compute();
-		SampleKey sound = session.queue().rows().stream().filter(row -> row.evidence().made() && row.evidence().warnings().isEmpty())
+		SampleKey sound = session.queue().rows().stream()
+				.filter(row -> row.evidence().made() && row.evidence().warnings().isEmpty())
 				.findFirst().orElseThrow().key();
 		session.show(sound);
 		assertTrue(session.decide(Choice.POOL), session.message().text());
@@ -286,7 +294,8 @@ class ReviewSessionTest {
 		session.show(sample);
 		session.setDraft(new RulingDraft("known-place", ""));
 		assertFalse(session.decide(Choice.APPROVE));
-		assertEquals("You gave the first verdict on " + sample.sample() + ", so somebody else has to give the second.", session.message().text());
+		assertEquals("You gave the first verdict on " + sample.sample() + ", so somebody else has to give the second.",
+				session.message().text());
 		session.setReviewer(new Reviewer("J.T.", session.reviewer().policy()));
 		assertEquals(ReviewMessage.NONE, session.message());
 		assertTrue(session.standings().of(sample).hidden());
@@ -316,7 +325,8 @@ class ReviewSessionTest {
 
 	@Test
 	void holdsNothingOfAnArchiveWithoutSplits() {
-		ReviewSession empty = new ReviewSession(ReviewedArchive.none(), new Reviewer("M.Q.", ReviewPolicy.USUAL), f.clock, ReviewListener.NONE);
+		ReviewSession empty = new ReviewSession(ReviewedArchive.none(), new Reviewer("M.Q.", ReviewPolicy.USUAL),
+				f.clock, ReviewListener.NONE);
 		empty.archiveChanged();
 		assertNull(empty.split());
 		assertFalse(empty.decide(Choice.APPROVE));

@@ -22,17 +22,20 @@ public final class Rows {
 	}
 
 	/** With the cluster of the nearest labelled sample. */
-	public static Evidence evidence(String id, boolean made, int cluster, double r, int nearestCluster, Warning... warnings) {
+	public static Evidence evidence(String id, boolean made, int cluster, double r, int nearestCluster,
+			Warning... warnings) {
 		Set<Warning> all = EnumSet.noneOf(Warning.class);
 		all.addAll(Set.of(warnings));
 		return new Evidence(new SampleKey("sh-spring", id), 0, made, cluster, r, 0.11, new SampleKey("sh-spring", "C"),
-				new SampleKey("sh-spring", "N"), 12, nearestCluster, 1.8, new SampleKey("sh-spring", "M"), true, 0.9, 5, 5, 2.4, 0.5, 0.8,
+				new SampleKey("sh-spring", "N"), 12, nearestCluster, 1.8, new SampleKey("sh-spring", "M"), true, 0.9, 5,
+				5, 2.4, 0.5, 0.8,
 				1.2, 3.4, 0.4, outlook(), all);
 	}
 
 	/** −0.8 m at 3 of 120 positions in the cluster, nothing elsewhere. */
 	private static Outlook outlook() {
-		return new Outlook(new Effect(-0.02, 0.01, 3, 120, 0, 0.4), new Effect(0.01, 0.02, 2, 120, 0, 0.3), new Effect(0, 0, 0, 120, 0, 1));
+		return new Outlook(new Effect(-0.02, 0.01, 3, 120, 0, 0.4), new Effect(0.01, 0.02, 2, 120, 0, 0.3),
+				new Effect(0, 0, 0, 120, 0, 1));
 	}
 
 	/** On some floor. */

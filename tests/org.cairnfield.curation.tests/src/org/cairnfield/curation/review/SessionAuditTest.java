@@ -15,12 +15,12 @@ import org.junit.jupiter.api.Test;
 /** Audits of bands, as a reviewer goes through them. */
 class SessionAuditTest {
 
-
 	private final SessionFixture f = new SessionFixture();
 	private final ReviewSession session = f.session;
 
 	private List<SampleKey> listed() {
-		return session.queue().list().lines().stream().filter(line -> !line.isHeading()).map(line -> line.row().key()).toList();
+		return session.queue().list().lines().stream().filter(line -> !line.isHeading()).map(line -> line.row().key())
+				.toList();
 	}
 
 	private long joined() {
@@ -36,7 +36,9 @@ class SessionAuditTest {
 	void drawsAnotherLotWhereAnAuditHasFailed() {
 		f.compute();
 		String band = session.reviewer().policy().bands().all().stream().map(each -> each.name())
-				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size() - session.audit().of(b).orElseThrow().lot().size()).orElseThrow();
+				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size()
+						- session.audit().of(b).orElseThrow().lot().size())
+				.orElseThrow();
 		session.lookAtAudit(band);
 		String first = session.audit().looking().orElseThrow().id();
 		assertTrue(session.decide(Choice.POOL));
@@ -58,7 +60,9 @@ class SessionAuditTest {
 	void looksAtTheDrawnSamplesAndThenApprovesTheRestOfABand() {
 		f.compute();
 		String band = session.reviewer().policy().bands().all().stream().map(each -> each.name())
-				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size() - session.audit().of(b).orElseThrow().lot().size()).orElseThrow();
+				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size()
+						- session.audit().of(b).orElseThrow().lot().size())
+				.orElseThrow();
 		assertFalse(session.approveRest(band));
 		assertTrue(session.message().refused());
 		session.lookAtAudit(band);
@@ -81,14 +85,17 @@ class SessionAuditTest {
 	void countsADrawnSampleThatIsDecidedWhileTheWholeQueueIsListed() {
 		f.compute();
 		String band = session.reviewer().policy().bands().all().stream().map(b -> b.name())
-				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size() - session.audit().of(b).orElseThrow().lot().size()).orElseThrow();
+				.max((a, b) -> session.audit().of(a).orElseThrow().lot().size()
+						- session.audit().of(b).orElseThrow().lot().size())
+				.orElseThrow();
 		session.lookAtAudit(band);
 		String id = session.audit().looking().orElseThrow().id();
 		List<SampleKey> drawn = session.audit().looking().orElseThrow().drawn();
 		approve();
 		session.lookAtAudit(null);
 		session.ledgersChanged();
-		SampleKey left = drawn.stream().filter(key -> session.standings().of(key).state() == ReviewState.UNDECIDED).findFirst().orElseThrow();
+		SampleKey left = drawn.stream().filter(key -> session.standings().of(key).state() == ReviewState.UNDECIDED)
+				.findFirst().orElseThrow();
 		session.show(left);
 		assertTrue(session.decide(Choice.POOL), session.message().text());
 		session.ledgersChanged();

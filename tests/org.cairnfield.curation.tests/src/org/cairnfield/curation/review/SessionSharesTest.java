@@ -19,12 +19,14 @@ class SessionSharesTest {
 	private final ReviewSession session = f.session;
 
 	private void assign(String reviewer, String share) {
-		f.stack.execute(new Assigning(f.archive, f.split, Bands.USUAL, "L. Lead", f.clock).assign(List.of(reviewer), Share.parse(share)).command());
+		f.stack.execute(new Assigning(f.archive, f.split, Bands.USUAL, "L. Lead", f.clock)
+				.assign(List.of(reviewer), Share.parse(share)).command());
 		session.archiveChanged();
 	}
 
 	private List<SampleKey> listed() {
-		return session.queue().list().lines().stream().filter(line -> !line.isHeading()).map(line -> line.row().key()).toList();
+		return session.queue().list().lines().stream().filter(line -> !line.isHeading()).map(line -> line.row().key())
+				.toList();
 	}
 
 	@Test
@@ -35,8 +37,10 @@ class SessionSharesTest {
 		assertEquals(List.of(), listed());
 		assertEquals("", session.countText());
 		assign("m.q.", "part 1/2");
-		List<SampleKey> mine = session.queue().rows().stream().filter(row -> row.evidence().made() && new Share.OfPart(1, 2).equals(
-				session.queue().shares().of("M.Q.").get(0).share()) && !row.assigned().isEmpty()).map(QueueRow::key).toList();
+		List<SampleKey> mine = session.queue().rows().stream()
+				.filter(row -> row.evidence().made() && new Share.OfPart(1, 2).equals(
+						session.queue().shares().of("M.Q.").get(0).share()) && !row.assigned().isEmpty())
+				.map(QueueRow::key).toList();
 		assertTrue(!mine.isEmpty() && mine.size() < session.queue().rows().size());
 		assertEquals(mine, listed());
 		assertEquals(mine.size() + " of " + mine.size() + " left", session.countText());
@@ -45,7 +49,8 @@ class SessionSharesTest {
 		assertTrue(mine.contains(session.current()), "the next one is of the same share");
 		assertEquals(mine.size() - 1 + " of " + mine.size() + " left", session.countText());
 		session.arrange(session.queue().settings().withShown(QueueShown.ALL));
-		assertEquals(all.replaceFirst("\\d+", String.valueOf(Integer.parseInt(all.split(" ")[0]) - 1)), session.countText());
+		assertEquals(all.replaceFirst("\\d+", String.valueOf(Integer.parseInt(all.split(" ")[0]) - 1)),
+				session.countText());
 	}
 
 	@Test
@@ -55,7 +60,8 @@ class SessionSharesTest {
 		assertEquals(List.of(), listed());
 		assign("Ada", "part 2/2");
 		assertEquals(session.queue().shares().size(new Share.OfPart(2, 2)), listed().size());
-		assertTrue(session.queue().rows().stream().filter(row -> !row.assigned().isEmpty()).allMatch(row -> row.summary().contains("assigned to Ada")));
+		assertTrue(session.queue().rows().stream().filter(row -> !row.assigned().isEmpty())
+				.allMatch(row -> row.summary().contains("assigned to Ada")));
 		f.stack.undo();
 		session.archiveChanged();
 		assertEquals(List.of(), listed());

@@ -27,7 +27,8 @@ public final class OpenSurveys {
 	/** The files of a set in whose paths a regular expression is found; skips the test where the set is absent. */
 	public static SurveyedMap read(String set, String part) throws IOException, IntakeException {
 		Pattern wanted = Pattern.compile(part);
-		List<Path> files = OpenSets.files(set, "").stream().filter(file -> wanted.matcher(file.toString()).find()).toList();
+		List<Path> files = OpenSets.files(set, "").stream().filter(file -> wanted.matcher(file.toString()).find())
+				.toList();
 		Intake in = SurveyIntake.read(files, IntakeOptions.GUESS, Workers.inline());
 		RadioMap map = in.map();
 		List<Survey> surveys = new ArrayList<>();
@@ -44,7 +45,8 @@ public final class OpenSurveys {
 				long time = map.timeMillis(at - 1);
 				Optional<LocalDate> date = time == RadioMap.NO_TIME ? Optional.empty()
 						: Optional.of(Instant.ofEpochMilli(time).atZone(ZoneOffset.UTC).toLocalDate());
-				surveys.add(new Survey(report.file().getParent().getFileName() + "/" + report.file().getFileName(), map.sites().get(map.site(at - 1)), date, "",
+				surveys.add(new Survey(report.file().getParent().getFileName() + "/" + report.file().getFileName(),
+						map.sites().get(map.site(at - 1)), date, "",
 						Optional.empty()));
 			}
 		}

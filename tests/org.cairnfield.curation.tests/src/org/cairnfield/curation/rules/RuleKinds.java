@@ -48,7 +48,8 @@ final class RuleKinds {
 		ACCESS_POINTS.put("shared-radio", EnumSet.of(FaultKind.SECOND_ADDRESS));
 		ACCESS_POINTS.put("stuck-level", EnumSet.of(FaultKind.STUCK_LEVEL));
 		ACCESS_POINTS.put("impossible-address", EnumSet.of(FaultKind.GROUP_ADDRESS));
-		ACCESS_POINTS.put("local-address", EnumSet.of(FaultKind.HOTSPOT, FaultKind.SECOND_ADDRESS, FaultKind.PASSING_SENDER));
+		ACCESS_POINTS.put("local-address",
+				EnumSet.of(FaultKind.HOTSPOT, FaultKind.SECOND_ADDRESS, FaultKind.PASSING_SENDER));
 		ACCESS_POINTS.put("rarely-heard", EnumSet.of(FaultKind.PASSING_SENDER));
 		SURVEYS.put("duplicate-survey", EnumSet.of(FaultKind.DUPLICATE_IMPORT));
 		SURVEYS.put("saturated-levels", EnumSet.of(FaultKind.SATURATED));

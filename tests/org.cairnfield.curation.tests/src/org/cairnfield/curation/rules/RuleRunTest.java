@@ -43,7 +43,8 @@ class RuleRunTest {
 		private final boolean whilePreparing;
 
 		Broken(boolean whilePreparing) {
-			super(whilePreparing ? "broken-early" : "broken", "Broken", "Breaks whenever it is asked about anything at all.",
+			super(whilePreparing ? "broken-early" : "broken", "Broken",
+					"Breaks whenever it is asked about anything at all.",
 					Severity.NOTE, Topic.SAMPLE, RuleScope.SURVEY);
 			this.whilePreparing = whilePreparing;
 		}
@@ -78,7 +79,8 @@ class RuleRunTest {
 
 	@Test
 	void anEmptyArchiveIsNoTrouble() {
-		SurveyedMap empty = new SurveyedMapBuilder(new RadioMapBuilder().build(), List.of(), new int[0], List.of()).build();
+		SurveyedMap empty = new SurveyedMapBuilder(new RadioMapBuilder().build(), List.of(), new int[0], List.of())
+				.build();
 		RunResult result = ALL.over(empty, Workers.inline());
 		assertEquals(List.of(), result.failed());
 		assertEquals(List.of(), result.findings());
@@ -106,7 +108,8 @@ class RuleRunTest {
 				advanced.addAndGet(units);
 			}
 		};
-		new RuleRun(List.of(new FewReadingsRule(), new Broken(true))).over(small(), Workers.inline().reportingTo(counting));
+		new RuleRun(List.of(new FewReadingsRule(), new Broken(true))).over(small(),
+				Workers.inline().reportingTo(counting));
 		assertEquals(begun.get(), advanced.get());
 		assertTrue(begun.get() > 0);
 		Progress impatient = new Progress() {
@@ -177,7 +180,8 @@ class RuleRunTest {
 		SurveyedMap map = SimulatedSurveys.of(FaultyCampus.surveys(5, CampusSize.of(3, 2, 60)));
 		RunResult first = ALL.over(map, Workers.inline());
 		assertEquals(0, ALL.over(map, first, Workers.inline()).computed());
-		int sample = IntStream.range(0, map.size()).filter(s -> map.site(s).equals("Site S02") && map.map().heard(s) > 3)
+		int sample = IntStream.range(0, map.size())
+				.filter(s -> map.site(s).equals("Site S02") && map.map().heard(s) > 3)
 				.findFirst().orElseThrow();
 		SurveyedMap changed = RemediedMap.of(map,
 				List.of(new Remedy.SetAsideSamples(List.of(map.sampleId(sample)), "by hand"))).map();
@@ -194,14 +198,17 @@ class RuleRunTest {
 	void asksAgainWhateverChanges() {
 		TinyMap tiny = new TinyMap().survey("a").sample(0, 0, "ap1", -50, "ap2", -60).sample(9, 0, "ap1", -70);
 		SurveyedMap map = tiny.build();
-		List<UnaryOperator<SurveyedMapBuilder>> changes = List.of(b -> b.setAside("ap1"), b -> b.offset("Wrist guide A", 2),
-				b -> b.device("Wrist guide A", "guide-7"), b -> b.radio("ap1", "r"), b -> b.floor(new FloorPlan(TinyMap.SITE, 0, Optional.empty(), Optional.of(4.0))));
+		List<UnaryOperator<SurveyedMapBuilder>> changes = List.of(b -> b.setAside("ap1"),
+				b -> b.offset("Wrist guide A", 2),
+				b -> b.device("Wrist guide A", "guide-7"), b -> b.radio("ap1", "r"),
+				b -> b.floor(new FloorPlan(TinyMap.SITE, 0, Optional.empty(), Optional.of(4.0))));
 		for (RuleScope scope : RuleScope.values()) {
 			RuleRun run = new RuleRun(List.of(new Silent(scope)));
 			RunResult before = run.over(map, Workers.inline());
 			assertEquals(0, run.over(tiny.build(), before, Workers.inline()).computed());
 			for (int i = 0; i < changes.size(); i++) {
-				assertEquals(1, run.over(tiny.build(changes.get(i)), before, Workers.inline()).computed(), scope + " " + i);
+				assertEquals(1, run.over(tiny.build(changes.get(i)), before, Workers.inline()).computed(),
+						scope + " " + i);
 			}
 			SurveyedMap offset = tiny.build(b -> b.offset("Wrist guide A", 2));
 			RunResult then = run.over(offset, Workers.inline());
@@ -216,7 +223,8 @@ class RuleRunTest {
 
 	private static final class Silent extends DescribedRule {
 		Silent(RuleScope scope) {
-			super("silent", "Silent", "Looks at everything that there is and never says a word about it.", Severity.NOTE,
+			super("silent", "Silent", "Looks at everything that there is and never says a word about it.",
+					Severity.NOTE,
 					Topic.SAMPLE, scope);
 		}
 

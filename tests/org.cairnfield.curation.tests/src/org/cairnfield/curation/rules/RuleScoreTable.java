@@ -28,7 +28,8 @@ final class RuleScoreTable {
 			for (Map<String, RuleScores.Score> each : scores.values()) {
 				RuleScores.Score s = each.get(rule);
 				text.append(String.format(Locale.ROOT, "| %4s %-9s %4s %-8s", share(s.precision()),
-						"(" + s.right() + "/" + s.found() + ")", share(s.recall()), "(" + s.met() + "/" + s.planted() + ")"));
+						"(" + s.right() + "/" + s.found() + ")", share(s.recall()),
+						"(" + s.met() + "/" + s.planted() + ")"));
 			}
 			text.append(String.format(Locale.ROOT, "%n"));
 		}

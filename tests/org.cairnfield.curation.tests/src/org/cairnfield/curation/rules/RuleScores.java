@@ -112,7 +112,8 @@ final class RuleScores {
 				planted.add(map.sampleId(s));
 			}
 		}
-		int met = (int) planted.stream().filter(s -> named.contains(s) || named.contains(twins.getOrDefault(s, s))).count();
+		int met = (int) planted.stream().filter(s -> named.contains(s) || named.contains(twins.getOrDefault(s, s)))
+				.count();
 		return new Score(named.size(), rightly, planted.size(), met);
 	}
 
@@ -121,16 +122,17 @@ final class RuleScores {
 		Set<String> partners = new HashSet<>();
 		Map<String, String> copyOf = new HashMap<>();
 		for (PlantedFault fault : archive.truth()) {
-			List<String> others = Pattern.compile("(?:beside|readings of|same as) ([^, ]+)").matcher(fault.detail()).results()
+			List<String> others = Pattern.compile("(?:beside|readings of|same as) ([^, ]+)").matcher(fault.detail())
+					.results()
 					.map(m -> m.group(1)).toList();
 			if (fault.kind() == FaultKind.DUPLICATE_IMPORT) {
 				copyOf.put(fault.sample(), others.get(0));
 			}
 			boolean paired = switch (rule) {
-				case "contradictory-samples" -> fault.kind() == FaultKind.FOREIGN_SCAN;
-				case "exact-duplicate" -> fault.kind() == FaultKind.COPIED_ROW;
-				case "levels-apart" -> fault.kind() == FaultKind.LEVEL_JUMP;
-				default -> false;
+			case "contradictory-samples" -> fault.kind() == FaultKind.FOREIGN_SCAN;
+			case "exact-duplicate" -> fault.kind() == FaultKind.COPIED_ROW;
+			case "levels-apart" -> fault.kind() == FaultKind.LEVEL_JUMP;
+			default -> false;
 			};
 			if (paired) {
 				partners.addAll(others);
@@ -208,7 +210,8 @@ final class RuleScores {
 		}
 		Set<String> named = new TreeSet<>();
 		for (Finding finding : result.findings(rule)) {
-			finding.subjects().stream().filter(s -> s instanceof Subject.OfAccessPoint).forEach(s -> named.add(s.label()));
+			finding.subjects().stream().filter(s -> s instanceof Subject.OfAccessPoint)
+					.forEach(s -> named.add(s.label()));
 		}
 		int right = (int) named.stream().filter(a -> planted.contains(a) || partners.contains(a)).count();
 		return new Score(named.size(), right, planted.size(), (int) planted.stream().filter(named::contains).count());
@@ -219,7 +222,8 @@ final class RuleScores {
 		archive.truth().stream().filter(f -> kinds.contains(f.kind())).forEach(f -> planted.add(f.survey()));
 		Set<String> named = new TreeSet<>();
 		result.findings(rule).forEach(f -> named.add(f.subjects().get(0).label()));
-		int right = (int) named.stream().filter(s -> planted.contains(s.replace("-again", "")) || planted.contains(s)).count();
+		int right = (int) named.stream().filter(s -> planted.contains(s.replace("-again", "")) || planted.contains(s))
+				.count();
 		return new Score(named.size(), right, planted.size(), (int) planted.stream().filter(named::contains).count());
 	}
 
@@ -254,7 +258,8 @@ final class RuleScores {
 		for (Finding finding : findings) {
 			Subject.OfCell cell = (Subject.OfCell) finding.subjects().get(0);
 			for (String gap : planted) {
-				Matcher m = Pattern.compile("(.*) floor (-?\\d+), x (\\S+) to (\\S+) m, y (\\S+) to (\\S+) m").matcher(gap);
+				Matcher m = Pattern.compile("(.*) floor (-?\\d+), x (\\S+) to (\\S+) m, y (\\S+) to (\\S+) m")
+						.matcher(gap);
 				if (m.matches() && m.group(1).equals(cell.site()) && Integer.parseInt(m.group(2)) == cell.floor()
 						&& within(finding.figure("x"), m.group(3), m.group(4))
 						&& within(finding.figure("y"), m.group(5), m.group(6))) {

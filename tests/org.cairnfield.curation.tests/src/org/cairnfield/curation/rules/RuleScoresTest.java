@@ -57,14 +57,16 @@ class RuleScoresTest {
 		Map<String, RuleScores.Score> sums = new TreeMap<>();
 		campuses.forEach((name, scores) -> {
 			if (!name.equals(MARROW_QUAY)) {
-				scores.all().forEach((rule, s) -> sums.merge(rule, s, (a, b) -> new RuleScores.Score(a.found() + b.found(),
-						a.right() + b.right(), a.planted() + b.planted(), a.met() + b.met())));
+				scores.all()
+						.forEach((rule, s) -> sums.merge(rule, s, (a, b) -> new RuleScores.Score(a.found() + b.found(),
+								a.right() + b.right(), a.planted() + b.planted(), a.met() + b.met())));
 			}
 		});
 		return sums;
 	}
 
-	private static void assertScore(Map<String, RuleScores.Score> scores, String rule, double precision, double recall) {
+	private static void assertScore(Map<String, RuleScores.Score> scores, String rule, double precision,
+			double recall) {
 		RuleScores.Score score = scores.get(rule);
 		assertTrue(score.precision() >= precision, rule + ": precision " + score);
 		assertTrue(score.recall() >= recall, rule + ": recall " + score);
@@ -83,7 +85,8 @@ class RuleScoresTest {
 
 	@Test
 	void findWhatIsSafelyToldOnAnyCampus() {
-		for (String rule : List.of("duplicate-survey", "device-offset", "exact-duplicate", "few-readings", "repeated-scan",
+		for (String rule : List.of("duplicate-survey", "device-offset", "exact-duplicate", "few-readings",
+				"repeated-scan",
 				"not-heard-code", "one-scan-two-places", "outside-outline", "impossible-address", "level-out-of-range",
 				"saturated-levels", "coverage-gap", "vanished-access-point", "new-access-point", "levels-apart")) {
 			assertScore(sums(), rule, 0.9, 0.9);

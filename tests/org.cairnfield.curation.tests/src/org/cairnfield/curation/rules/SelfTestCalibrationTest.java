@@ -65,7 +65,8 @@ class SelfTestCalibrationTest {
 				}
 			}
 			if (named > 0) {
-				rows.add(new Row(campus, rule.id(), scores.get(rule.id()).found(), sum / named, scores.get(rule.id()).precision()));
+				rows.add(new Row(campus, rule.id(), scores.get(rule.id()).found(), sum / named,
+						scores.get(rule.id()).precision()));
 			}
 		}
 		return rows;
@@ -73,8 +74,9 @@ class SelfTestCalibrationTest {
 
 	private static void print(List<Row> rows) {
 		System.out.printf(Locale.ROOT, "%-22s %-16s %6s %9s %9s%n", "rule", "campus", "found", "expected", "precision");
-		rows.stream().sorted((a, b) -> a.rule.compareTo(b.rule)).forEach(row -> System.out.printf(Locale.ROOT, "%-22s %-16s %6d %9.2f %9.2f%n",
-				row.rule, row.campus, row.found, row.expected, row.precision));
+		rows.stream().sorted((a, b) -> a.rule.compareTo(b.rule))
+				.forEach(row -> System.out.printf(Locale.ROOT, "%-22s %-16s %6d %9.2f %9.2f%n",
+						row.rule, row.campus, row.found, row.expected, row.precision));
 	}
 
 	@Test

@@ -46,7 +46,8 @@ class SettingsTest {
 			assertTrue(rule.explanation().endsWith(".") && rule.explanation().length() > 40, rule.id());
 			assertTrue(rule.title().length() < 60 && !rule.title().endsWith("."), rule.id());
 			Set<String> ids = new HashSet<>();
-			rule.parameters().forEach(p -> assertTrue(ids.add(p.id()) && p.id().matches("[a-z0-9]+(-[a-z0-9]+)*"), p.id()));
+			rule.parameters()
+					.forEach(p -> assertTrue(ids.add(p.id()) && p.id().matches("[a-z0-9]+(-[a-z0-9]+)*"), p.id()));
 		}
 		assertEquals("jump", CleaningRules.registry().rule("jump").id());
 		assertThrows(IllegalArgumentException.class, () -> CleaningRules.registry().rule("jumps"));

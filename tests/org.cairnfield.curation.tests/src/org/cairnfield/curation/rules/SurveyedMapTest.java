@@ -20,7 +20,8 @@ class SurveyedMapTest {
 		SurveyedMap a = one("a", 1, "ap1", -50, "ap2", -60);
 		SurveyedMap b = one("a", 1, "ap2", -60, "ap1", -50);
 		assertEquals(a.contentKey(0), b.contentKey(0));
-		assertNotEquals(a.contentKey(0), one("a", 1, "ap1", -60, "ap2", -50).contentKey(0), "levels the other way round");
+		assertNotEquals(a.contentKey(0), one("a", 1, "ap1", -60, "ap2", -50).contentKey(0),
+				"levels the other way round");
 		assertNotEquals(a.contentKey(0), one("a", 1.01, "ap1", -50, "ap2", -60).contentKey(0));
 		assertNotEquals(a.contentKey(0), one("b", 1, "ap1", -50, "ap2", -60).contentKey(0));
 		assertEquals(a.measuredKey(0), one("b", 1, "ap1", -50, "ap2", -60).measuredKey(0), "whatever the survey");
@@ -48,7 +49,8 @@ class SurveyedMapTest {
 
 	@Test
 	void partsShareTheWhole() {
-		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -50).survey("b").sample(5, 0, "ap2", -60).build();
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -50).survey("b").sample(5, 0, "ap2", -60)
+				.build();
 		SurveyedMap part = map.only(new int[] { 1 });
 		assertEquals("b-1", part.sampleId(0));
 		assertEquals("b", part.surveys().get(part.survey(0)).id());
@@ -59,8 +61,10 @@ class SurveyedMapTest {
 	void refusesWhatDoesNotFitTogether() {
 		RadioMap map = new RadioMapBuilder().sample("Tide House", 0, 0, 0).sample("Tide House", 0, 1, 0).build();
 		List<Survey> survey = List.of(Survey.undated("a", "Tide House"));
-		assertThrows(IllegalArgumentException.class, () -> new SurveyedMapBuilder(map, List.of("x"), new int[2], survey));
-		assertThrows(IllegalArgumentException.class, () -> new SurveyedMapBuilder(map, List.of("x", "x"), new int[2], survey));
+		assertThrows(IllegalArgumentException.class,
+				() -> new SurveyedMapBuilder(map, List.of("x"), new int[2], survey));
+		assertThrows(IllegalArgumentException.class,
+				() -> new SurveyedMapBuilder(map, List.of("x", "x"), new int[2], survey));
 		assertThrows(IndexOutOfBoundsException.class,
 				() -> new SurveyedMapBuilder(map, List.of("x", "y"), new int[] { 0, 1 }, survey));
 		assertThrows(IllegalArgumentException.class, () -> new SurveyedMapBuilder(map, List.of("x", "y"), new int[2],

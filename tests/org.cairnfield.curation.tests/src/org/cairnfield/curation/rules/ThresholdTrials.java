@@ -32,8 +32,10 @@ final class ThresholdTrials {
 			trials.print(rule, "as usual", Settings.USUAL);
 			for (Parameter parameter : rule.parameters()) {
 				for (double value : others(parameter)) {
-					double tried = Math.max(parameter.lowest(), Math.min(parameter.highest(), parameter.whole() ? Math.rint(value) : value));
-					trials.print(rule, parameter.id() + " " + tried + ", not " + parameter.usual(), Settings.USUAL.with(parameter, tried));
+					double tried = Math.max(parameter.lowest(),
+							Math.min(parameter.highest(), parameter.whole() ? Math.rint(value) : value));
+					trials.print(rule, parameter.id() + " " + tried + ", not " + parameter.usual(),
+							Settings.USUAL.with(parameter, tried));
 				}
 			}
 		}
@@ -51,12 +53,16 @@ final class ThresholdTrials {
 	private void print(Rule rule, String what, Settings settings) {
 		RuleScores.Score sum = NONE;
 		for (int i = 0; i < maps.size(); i++) {
-			RunResult result = new RuleRun(List.of(rule), Map.of(rule.id(), settings)).over(maps.get(i), Workers.inline());
-			RuleScores.Score score = new RuleScores(campuses.get(i), maps.get(i), result).all().getOrDefault(rule.id(), NONE);
-			sum = new RuleScores.Score(sum.found() + score.found(), sum.right() + score.right(), sum.planted() + score.planted(),
+			RunResult result = new RuleRun(List.of(rule), Map.of(rule.id(), settings)).over(maps.get(i),
+					Workers.inline());
+			RuleScores.Score score = new RuleScores(campuses.get(i), maps.get(i), result).all().getOrDefault(rule.id(),
+					NONE);
+			sum = new RuleScores.Score(sum.found() + score.found(), sum.right() + score.right(),
+					sum.planted() + score.planted(),
 					sum.met() + score.met());
 		}
-		System.out.printf(Locale.ROOT, "%-24s %-44s precision %.2f (%d/%d)  recall %.2f (%d/%d)%n", rule.id(), what, sum.precision(), sum.right(),
+		System.out.printf(Locale.ROOT, "%-24s %-44s precision %.2f (%d/%d)  recall %.2f (%d/%d)%n", rule.id(), what,
+				sum.precision(), sum.right(),
 				sum.found(), sum.recall(), sum.met(), sum.planted());
 	}
 }

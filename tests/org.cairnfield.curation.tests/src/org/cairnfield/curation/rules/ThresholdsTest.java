@@ -21,9 +21,12 @@ class ThresholdsTest {
 
 	private static final String RULES = "org.cairnfield.curation.internal.rules.";
 	/** What rules share, and work with numbers of its own. */
-	private static final List<String> SHARED = List.of("place.SwappedAxes", "place.FloorVotes", "place.PlainVotes", "place.Unlikeness", "place.Voters",
-			"accesspoint.Absences", "accesspoint.SeasonChange", "accesspoint.Walking", "reading.StrayReadings", "reading.LevelCounts",
-			"evidence.PlacePairs", "evidence.DeviceDifferences", "evidence.Epochs", "evidence.SignalNeighbours", "evidence.Spots",
+	private static final List<String> SHARED = List.of("place.SwappedAxes", "place.FloorVotes", "place.PlainVotes",
+			"place.Unlikeness", "place.Voters",
+			"accesspoint.Absences", "accesspoint.SeasonChange", "accesspoint.Walking", "reading.StrayReadings",
+			"reading.LevelCounts",
+			"evidence.PlacePairs", "evidence.DeviceDifferences", "evidence.Epochs", "evidence.SignalNeighbours",
+			"evidence.Spots",
 			"evidence.Sequence");
 	/** Sizes of what is kept; no finding depends on them within reason. */
 	private static final Set<String> SIZES = Set.of("BINS", "KEPT", "MOST_CELLS");
@@ -44,7 +47,9 @@ class ThresholdsTest {
 	@Test
 	void haveAUnitAndAReasonWhateverTheRule() throws ClassNotFoundException {
 		for (Class<?> type : classes()) {
-			List<String> bare = constants(type).filter(field -> field.getType().isPrimitive() && field.getType() != boolean.class).map(Field::getName)
+			List<String> bare = constants(type)
+					.filter(field -> field.getType().isPrimitive() && field.getType() != boolean.class)
+					.map(Field::getName)
 					.filter(name -> !SIZES.contains(name)).toList();
 			assertEquals(List.of(), bare, type + " has numbers without a reason");
 		}
@@ -72,7 +77,8 @@ class ThresholdsTest {
 				jump.thresholds().stream().limit(jump.parameters().size()).map(Threshold::title).toList());
 		assertTrue(jump.thresholds().size() > jump.parameters().size());
 		Threshold speed = jump.thresholds().get(0);
-		assertTrue(speed.words().startsWith("walking speed not exceeded: 2.5 m/s (judgement, not measured: "), speed.words());
+		assertTrue(speed.words().startsWith("walking speed not exceeded: 2.5 m/s (judgement, not measured: "),
+				speed.words());
 		assertTrue(speed.words().contains("from memory"), "a value from memory says so");
 	}
 

@@ -31,11 +31,13 @@ class FileRunTest {
 	private static FileRun run(RadioMap map, RadioMap test, long seed) {
 		FileArchive files = test == null ? FileArchive.heldOut(SmallRuns.intake(map), seed)
 				: FileArchive.of(SmallRuns.intake(map), SmallRuns.intake(test));
-		return FileRun.measured(files, SplitRequest.automatic(seed).published(120, 3), ProposalRule.USUAL, Workers.inline());
+		return FileRun.measured(files, SplitRequest.automatic(seed).published(120, 3), ProposalRule.USUAL,
+				Workers.inline());
 	}
 
 	private static List<Integer> heldOut(FileRun run) {
-		return IntStream.range(0, run.files().keys().length).filter(s -> run.files().keys()[s] == null).boxed().toList();
+		return IntStream.range(0, run.files().keys().length).filter(s -> run.files().keys()[s] == null).boxed()
+				.toList();
 	}
 
 	@Test
@@ -46,7 +48,8 @@ class FileRunTest {
 		assertEquals(run.files().tests(), heldOut(run).size());
 		assertTrue(run.files().tests() >= 20 && run.files().tests() < 30, "held out: " + run.files().tests());
 		assertEquals(run.files().tests(), run.measured().way("plain").errors().n());
-		assertEquals(run.files().tests(), ArchiveMap.of(run.files().archive(), Scope.ARCHIVE, SurveyKind.TEST).map().size());
+		assertEquals(run.files().tests(),
+				ArchiveMap.of(run.files().archive(), Scope.ARCHIVE, SurveyKind.TEST).map().size());
 	}
 
 	@Test
@@ -67,8 +70,10 @@ class FileRunTest {
 
 	@Test
 	void cleansTheMapAndNotTheTest() {
-		RadioMap map = SmallMaps.of(new int[] { -40, -50, -60 }, new int[] { -41, -50, -60 }, new int[] { -42, -50, -60 },
-				new int[] { -43, -50, -60 }, new int[] { -44, -50, -60 }, new int[] { -45, -50, -60 }, new int[] { -46, -50, -60 },
+		RadioMap map = SmallMaps.of(new int[] { -40, -50, -60 }, new int[] { -41, -50, -60 },
+				new int[] { -42, -50, -60 },
+				new int[] { -43, -50, -60 }, new int[] { -44, -50, -60 }, new int[] { -45, -50, -60 },
+				new int[] { -46, -50, -60 },
 				new int[] { -47, -50, -60 }, new int[] { -48, -50, -60 }, new int[] { -49, 1, -60 });
 		FileRun run = run(map, SmallMaps.of(new int[] { -40, 1, 1 }), 1);
 		assertEquals(1, run.setAside());
@@ -80,7 +85,8 @@ class FileRunTest {
 	@Test
 	void measuresWhatTheArchiveServicesMeasureOfTheSameArchive() {
 		FileRun run = run(SmallMaps.simulated(120), SmallMaps.visit(40), 1);
-		Measures archive = Measures.of(ReleasedMap.approved(run.files().archive(), run.split()), ReleasedMap.test(run.files().archive()),
+		Measures archive = Measures.of(ReleasedMap.approved(run.files().archive(), run.split()),
+				ReleasedMap.test(run.files().archive()),
 				PackRequest.USUAL, Workers.inline());
 		assertEquals(archive.ways().stream().map(w -> w.errors().meanMetres()).toList(),
 				run.measured().ways().stream().map(w -> w.errors().meanMetres()).toList());
@@ -90,13 +96,15 @@ class FileRunTest {
 
 	@Test
 	void choosesWhatIsLeftOpen() {
-		FileArchive files = FileArchive.of(SmallRuns.intake(SmallMaps.simulated(120)), SmallRuns.intake(SmallMaps.visit(40)));
+		FileArchive files = FileArchive.of(SmallRuns.intake(SmallMaps.simulated(120)),
+				SmallRuns.intake(SmallMaps.visit(40)));
 		FileRun run = FileRun.measured(files, SplitRequest.automatic(1), ProposalRule.USUAL, Workers.inline());
 		assertTrue(run.tried().size() > 20, run.tried().size() + " tried");
 		assertEquals(run.tried().get(0).search(), run.split().getSearch());
 		Way chosen = run.measured().way("released");
 		assertTrue(chosen.ratio() < run.measured().way("split").ratio(), chosen::toString);
-		FileRun again = FileRun.measured(FileArchive.of(SmallRuns.intake(SmallMaps.simulated(120)), SmallRuns.intake(SmallMaps.visit(40))),
+		FileRun again = FileRun.measured(
+				FileArchive.of(SmallRuns.intake(SmallMaps.simulated(120)), SmallRuns.intake(SmallMaps.visit(40))),
 				SplitRequest.automatic(1), ProposalRule.USUAL, Workers.inline());
 		assertEquals(run.tried(), again.tried());
 		assertEquals(run.split().getLabels(), again.split().getLabels());

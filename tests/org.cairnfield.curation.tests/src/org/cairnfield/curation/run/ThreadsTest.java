@@ -63,7 +63,8 @@ class ThreadsTest {
 			} catch (InterruptedException e) {
 				throw new IllegalStateException(e);
 			}
-			return (from, to) -> { };
+			return (from, to) -> {
+			};
 		});
 		threads.close();
 		seen.remove(Thread.currentThread());
@@ -82,7 +83,8 @@ class ThreadsTest {
 		Threads threads = Threads.ofMachine();
 		Workers workers = threads.workers(Progress.NONE);
 		threads.close();
-		assertThrows(RejectedExecutionException.class, () -> workers.forRanges(100, () -> (from, to) -> { }));
+		assertThrows(RejectedExecutionException.class, () -> workers.forRanges(100, () -> (from, to) -> {
+		}));
 	}
 
 	@Test
@@ -101,7 +103,8 @@ class ThreadsTest {
 		};
 		try (Threads threads = Threads.ofMachine()) {
 			Workers workers = threads.workers(progress);
-			assertThrows(CancellationException.class, () -> workers.forRanges(100_000, () -> (from, to) -> { }));
+			assertThrows(CancellationException.class, () -> workers.forRanges(100_000, () -> (from, to) -> {
+			}));
 		}
 		assertTrue(advanced.get() >= 100 && advanced.get() < 100_000, "advanced " + advanced);
 	}

@@ -25,7 +25,8 @@ class FindingMarksTest {
 
 	private String marked(Finding finding) {
 		FindingMarks marks = FindingMarks.of(rows, List.of(finding));
-		return IntStream.range(0, rows.size()).filter(i -> marks.of(i).isPresent()).mapToObj(i -> rows.table(i).id(rows.row(i)))
+		return IntStream.range(0, rows.size()).filter(i -> marks.of(i).isPresent())
+				.mapToObj(i -> rows.table(i).id(rows.row(i)))
 				.collect(Collectors.joining(" "));
 	}
 

@@ -49,8 +49,10 @@ class SampleRowsTest {
 
 	@Test
 	void takesTheSamplesOfTheLevelFromAllSurveysOfTheSite() {
-		Survey spring = survey("spring", SampleTable.builder().sample("a", 0, 1, 1).sample("b", 1, 2, 3).sample("c", 1, 4, 5));
-		Survey autumn = survey("autumn", SampleTable.builder().sample("d", 1, 6, 7).reason("blurred").sample("e", 2, 8, 9));
+		Survey spring = survey("spring",
+				SampleTable.builder().sample("a", 0, 1, 1).sample("b", 1, 2, 3).sample("c", 1, 4, 5));
+		Survey autumn = survey("autumn",
+				SampleTable.builder().sample("d", 1, 6, 7).reason("blurred").sample("e", 2, 8, 9));
 		SampleRows samples = SampleRows.of(floor);
 		assertEquals(3, samples.size());
 		assertEquals(new SampleRef(spring, 1), samples.ref(0));
@@ -87,19 +89,23 @@ class SampleRowsTest {
 		Device device = ModelFactory.eINSTANCE.createDevice();
 		AccessPoint accessPoint = ModelFactory.eINSTANCE.createAccessPoint();
 		accessPoint.setId("ap2");
-		Survey spring = survey("spring", SampleTable.builder().sample("a", 0, 1, 1).reading("ap1", -50).sample("b", 1, 2, 3)
-				.reading("ap1", -60).reading("ap2", -70));
+		Survey spring = survey("spring",
+				SampleTable.builder().sample("a", 0, 1, 1).reading("ap1", -50).sample("b", 1, 2, 3)
+						.reading("ap1", -60).reading("ap2", -70));
 		Survey autumn = survey("autumn", SampleTable.builder().sample("d", 1, 6, 7).reading("ap1", -60));
 		autumn.setDevice(device);
 		Split split = ModelFactory.eINSTANCE.createSplit();
-		split.setLabels(Labels.builder().add(new SampleKey("spring", "a"), 0, Role.CORE).add(new SampleKey("autumn", "d"), 0, Role.CORE).build());
+		split.setLabels(Labels.builder().add(new SampleKey("spring", "a"), 0, Role.CORE)
+				.add(new SampleKey("autumn", "d"), 0, Role.CORE).build());
 		Map<EObject, List<String>> wanted = Map.of(archive, List.of("spring/a", "spring/b", "autumn/d"), site,
-				List.of("spring/a", "spring/b", "autumn/d"), floor, List.of("spring/b", "autumn/d"), spring, List.of("spring/a", "spring/b"),
+				List.of("spring/a", "spring/b", "autumn/d"), floor, List.of("spring/b", "autumn/d"), spring,
+				List.of("spring/a", "spring/b"),
 				device, List.of("autumn/d"), accessPoint, List.of("spring/b"), split, List.of("spring/a", "autumn/d"),
 				ModelFactory.eINSTANCE.createSplit(), List.of());
 		wanted.forEach((scope, keys) -> {
 			SampleRows rows = SampleRows.of(archive, scope);
-			assertEquals(keys, IntStream.range(0, rows.size()).mapToObj(i -> rows.ref(i).key().toString()).toList(), scope.eClass().getName());
+			assertEquals(keys, IntStream.range(0, rows.size()).mapToObj(i -> rows.ref(i).key().toString()).toList(),
+					scope.eClass().getName());
 		});
 	}
 

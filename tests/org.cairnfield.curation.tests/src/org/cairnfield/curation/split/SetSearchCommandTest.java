@@ -23,11 +23,14 @@ class SetSearchCommandTest {
 		split.setId("spring");
 		split.setSearch(Search.PUBLISHED);
 		split.setSearchReason("best of 40 tried");
-		SetSearchCommand command = new SetSearchCommand(split, SearchChoice.parse("cut groups 2 cells 3 relative k 5 weighted"));
+		SetSearchCommand command = new SetSearchCommand(split,
+				SearchChoice.parse("cut groups 2 cells 3 relative k 5 weighted"));
 		assertTrue(command.canExecute());
 		command.execute();
 		assertEquals(Search.parse("cut groups 2 cells 3 relative k 5 weighted"), split.getSearch());
-		assertEquals("large clusters cut, two levels, 2 groups and 3 cells, by relative distance, k 5 weighted; set by hand", TriedSearches.words(split));
+		assertEquals(
+				"large clusters cut, two levels, 2 groups and 3 cells, by relative distance, k 5 weighted; set by hand",
+				TriedSearches.words(split));
 		command.undo();
 		assertEquals(Search.PUBLISHED, split.getSearch());
 		assertEquals("best of 40 tried", split.getSearchReason());
@@ -53,16 +56,19 @@ class SetSearchCommandTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "cells 1 plain k 1, false, 0, 1, false, 1, false", "groups 3 cells 4 plain k 5, false, 3, 4, false, 5, false",
+	@CsvSource({ "cells 1 plain k 1, false, 0, 1, false, 1, false",
+			"groups 3 cells 4 plain k 5, false, 3, 4, false, 5, false",
 			"cut cells 100 relative k 100 weighted, true, 0, 100, true, 100, true" })
-	void readsAndWritesTheCodeOfItsParts(String code, boolean cut, int groups, int cells, boolean relative, int k, boolean weighted) {
+	void readsAndWritesTheCodeOfItsParts(String code, boolean cut, int groups, int cells, boolean relative, int k,
+			boolean weighted) {
 		SearchChoice parts = new SearchChoice(cut, groups, cells, relative, k, weighted);
 		assertEquals(parts, SearchChoice.parse(code));
 		assertEquals(code, parts.code());
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "", "published", "cells 0 plain k 1", "cells 101 plain k 1", "groups 101 cells 1 plain k 1", "cells 3 plain k 0" })
+	@ValueSource(strings = { "", "published", "cells 0 plain k 1", "cells 101 plain k 1",
+			"groups 101 cells 1 plain k 1", "cells 3 plain k 0" })
 	void refusesWhatIsNoSearch(String code) {
 		assertThrows(IllegalArgumentException.class, () -> SearchChoice.parse(code));
 	}

@@ -72,7 +72,8 @@ public final class SmallArchives {
 			samples.setTable(table.build());
 			survey.setSamples(samples);
 			String site = map.sites().get(at);
-			archive.getSites().stream().filter(s -> s.getName().equals(site)).findFirst().orElseThrow().getSurveys().add(survey);
+			archive.getSites().stream().filter(s -> s.getName().equals(site)).findFirst().orElseThrow().getSurveys()
+					.add(survey);
 		}
 	}
 
@@ -83,8 +84,10 @@ public final class SmallArchives {
 
 	/** Keeps a split of the whole archive, with proposals from any share of noise on. */
 	public static org.cairnfield.model.Split split(Archive archive, String id, double epsilon, int minPts) {
-		org.cairnfield.model.Split split = new SplitMaker(new SplitStudies(2)).make(archive, new SplitPlan(id, Scope.ARCHIVE, false,
-				SplitRequest.automatic(1).published(epsilon, minPts)), Workers.inline()).splits().get(0);
+		org.cairnfield.model.Split split = new SplitMaker(new SplitStudies(2))
+				.make(archive, new SplitPlan(id, Scope.ARCHIVE, false,
+						SplitRequest.automatic(1).published(epsilon, minPts)), Workers.inline())
+				.splits().get(0);
 		new AddSplitsCommand(archive, List.of(split)).execute();
 		propose(archive, split, 0.1);
 		return split;

@@ -32,13 +32,16 @@ public final class SmallRuns {
 
 	/** Likewise with other names. */
 	public static Intake intake(RadioMap map, IntFunction<String> name) {
-		FileReport report = new FileReport(Path.of("tide.csv"), Layout.WIDE, "table", map.size(), map.size(), 0, 0, map.size(), "100", List.of());
-		return new Intake(map, IntStream.range(0, map.size()).mapToObj(name).toList(), List.of(report), List.of(), "100", List.of());
+		FileReport report = new FileReport(Path.of("tide.csv"), Layout.WIDE, "table", map.size(), map.size(), 0, 0,
+				map.size(), "100", List.of());
+		return new Intake(map, IntStream.range(0, map.size()).mapToObj(name).toList(), List.of(report), List.of(),
+				"100", List.of());
 	}
 
 	/** Split and proposed for, nothing cleaned away. */
 	public static FileRun run(RadioMap map, SplitRequest request, double gate, double threshold) {
-		return FileRun.proposed(FileArchive.of(intake(map)), request, new ProposalRule(gate, threshold), Workers.inline());
+		return FileRun.proposed(FileArchive.of(intake(map)), request, new ProposalRule(gate, threshold),
+				Workers.inline());
 	}
 
 	/** {@link SmallMaps#twoGroupsAndAStray} with ε 5 and minPts 3: two clusters, the stray noise. */
@@ -48,6 +51,7 @@ public final class SmallRuns {
 
 	/** With the components that explain a share of the variance; ε and minPts as given or chosen. */
 	public static SplitRequest reduced(double share, OptionalDouble epsilon, OptionalInt minPts) {
-		return new SplitRequest(Representation.positive(), Distance.EUCLIDEAN, epsilon, minPts, OptionalDouble.of(share), Optional.empty(), SplitRequest.USUAL_TIME, 1);
+		return new SplitRequest(Representation.positive(), Distance.EUCLIDEAN, epsilon, minPts,
+				OptionalDouble.of(share), Optional.empty(), SplitRequest.USUAL_TIME, 1);
 	}
 }

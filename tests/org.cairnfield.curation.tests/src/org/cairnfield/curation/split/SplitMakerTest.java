@@ -40,7 +40,8 @@ class SplitMakerTest {
 		Split split = make("whole", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(120, 4)).splits().get(0);
 		assertEquals(Diagnostic.OK, Diagnostician.INSTANCE.validate(split).getSeverity());
 		SplitOnMap onMap = SplitOnMap.of(archive, split);
-		Trial trial = new SplitStudies(1).study(archive, Scope.ARCHIVE, SplitRequest.automatic(1)).split(120, 4, workers);
+		Trial trial = new SplitStudies(1).study(archive, Scope.ARCHIVE, SplitRequest.automatic(1)).split(120, 4,
+				workers);
 		assertEquals(400, onMap.size());
 		for (int s = 0; s < onMap.size(); s++) {
 			assertEquals(trial.cluster(s), onMap.cluster(s));
@@ -53,7 +54,8 @@ class SplitMakerTest {
 
 	@Test
 	void makesOneSplitForEachFloor() {
-		SplitMaker.Made made = make("floors", Scope.site(site.getId()), true, SplitRequest.automatic(1).published(120, 4));
+		SplitMaker.Made made = make("floors", Scope.site(site.getId()), true,
+				SplitRequest.automatic(1).published(120, 4));
 		assertEquals(SplitScopes.floors(archive, Scope.ARCHIVE), made.splits().stream().map(Split::getScope).toList());
 		assertEquals(2, made.splits().size());
 		assertEquals(400, made.splits().stream().mapToInt(s -> s.getLabels().size()).sum());
@@ -75,23 +77,28 @@ class SplitMakerTest {
 	@Test
 	void saysWhatAChoiceHadNoTimeFor() {
 		AutomaticChoice.Tried tried = new AutomaticChoice.Tried(90, 3, Search.USUAL, 2, 0.05, 0.01);
-		String all = SplitMaker.reason(new AutomaticChoice.Choice(List.of(tried), 0.06, 100, new AutomaticChoice.LeftOut(List.of(), 0, 0)), tried);
+		String all = SplitMaker.reason(
+				new AutomaticChoice.Choice(List.of(tried), 0.06, 100, new AutomaticChoice.LeftOut(List.of(), 0, 0)),
+				tried);
 		assertFalse(all.contains("left out"), all);
 		String some = SplitMaker.reason(new AutomaticChoice.Choice(List.of(tried), 0.06, 100,
 				new AutomaticChoice.LeftOut(List.of("a", "b", "c", "d", "e", "f"), 1, 2)), tried);
-		assertTrue(some.endsWith("; left out for want of time: 6 sites (a, b, c, d, e, …), 1 hold-out, 2 values of ε"), some);
+		assertTrue(some.endsWith("; left out for want of time: 6 sites (a, b, c, d, e, …), 1 hold-out, 2 values of ε"),
+				some);
 	}
 
 	@Test
 	void takesEpsilonAndSearchAsGiven() {
 		Search search = Search.parse("cut groups 2 cells 4 relative k 5 weighted");
-		SplitRequest both = SplitRequest.named("positive", "city-block", OptionalDouble.of(120), OptionalInt.empty(), OptionalDouble.empty(),
+		SplitRequest both = SplitRequest.named("positive", "city-block", OptionalDouble.of(120), OptionalInt.empty(),
+				OptionalDouble.empty(),
 				Optional.of(search), 1);
 		SplitMaker.Made made = make("both", Scope.ARCHIVE, false, both);
 		assertEquals(search, made.splits().get(0).getSearch());
 		assertEquals(120, made.splits().get(0).getEpsilon());
 		assertTrue(made.choices().isEmpty(), "nothing was chosen");
-		SplitRequest epsilonAlone = SplitRequest.named("positive", "city-block", OptionalDouble.of(120), OptionalInt.of(4), OptionalDouble.empty(),
+		SplitRequest epsilonAlone = SplitRequest.named("positive", "city-block", OptionalDouble.of(120),
+				OptionalInt.of(4), OptionalDouble.empty(),
 				Optional.empty(), 1);
 		made = make("epsilon", Scope.ARCHIVE, false, epsilonAlone);
 		assertEquals(120, made.splits().get(0).getEpsilon());
@@ -100,8 +107,10 @@ class SplitMakerTest {
 
 	@Test
 	void takesEpsilonInTheMiddleOfTheCurveOfComponents() {
-		Split split = make("reduced", Scope.ARCHIVE, false, SmallRuns.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty())).splits().get(0);
-		double[] curve = new SplitStudies(1).study(archive, Scope.ARCHIVE, SmallRuns.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty()))
+		Split split = make("reduced", Scope.ARCHIVE, false,
+				SmallRuns.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty())).splits().get(0);
+		double[] curve = new SplitStudies(1)
+				.study(archive, Scope.ARCHIVE, SmallRuns.reduced(0.9, OptionalDouble.empty(), OptionalInt.empty()))
 				.curve(SplitStudy.USUAL_MIN_PTS, workers).ascending();
 		assertEquals(curve[curve.length / 2], split.getEpsilon());
 		assertEquals(Search.PUBLISHED, split.getSearch());
@@ -138,15 +147,19 @@ class SplitMakerTest {
 		assertEquals(floors, SplitsInRelease.of(archive));
 		List<String> names = floors.stream().map(Split::getId).toList();
 		assertEquals(floors, SplitsInRelease.named(archive, names));
-		assertTrue(assertThrows(UnfitSurveyException.class, () -> SplitsInRelease.named(archive, List.of(names.get(0), "whole"))).getMessage()
+		assertTrue(assertThrows(UnfitSurveyException.class,
+				() -> SplitsInRelease.named(archive, List.of(names.get(0), "whole"))).getMessage()
 				.contains("overlap"));
-		assertTrue(assertThrows(UnfitSurveyException.class, () -> SplitsInRelease.named(archive, List.of("none"))).getMessage().contains("whole"));
+		assertTrue(assertThrows(UnfitSurveyException.class, () -> SplitsInRelease.named(archive, List.of("none")))
+				.getMessage().contains("whole"));
 	}
 
 	@Test
 	void listsScopesWithTheirSamples() {
 		List<SplitScopes.Entry> entries = SplitScopes.of(archive);
-		assertEquals(List.of(Scope.ARCHIVE, Scope.site(site.getId()), Scope.floor(site.getId(), 0), Scope.floor(site.getId(), 1)),
+		assertEquals(
+				List.of(Scope.ARCHIVE, Scope.site(site.getId()), Scope.floor(site.getId(), 0),
+						Scope.floor(site.getId(), 1)),
 				entries.stream().map(SplitScopes.Entry::scope).toList());
 		assertEquals(400, entries.get(0).samples());
 		assertEquals(400, entries.get(2).samples() + entries.get(3).samples());
@@ -158,7 +171,8 @@ class SplitMakerTest {
 		Split split = make("whole", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(120, 4)).splits().get(0);
 		stack.execute(new AddSplitsCommand(archive, List.of(split)));
 		assertEquals(List.of(split), archive.getSplits());
-		assertFalse(new AddSplitsCommand(archive, make("WHOLE", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(90, 4)).splits())
+		assertFalse(new AddSplitsCommand(archive,
+				make("WHOLE", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(90, 4)).splits())
 				.canExecute());
 		assertEquals("whole-2", SplitNames.free(archive, "whole"));
 		stack.execute(new RemoveSplitCommand(archive, split));
@@ -192,8 +206,11 @@ class SplitMakerTest {
 	void refusesWhatCannotBeSplit() {
 		assertThrows(UnfitSurveyException.class,
 				() -> make("x", Scope.site("nowhere"), false, SplitRequest.automatic(1).published(120, 4)));
-		assertThrows(IllegalArgumentException.class, () -> make("x", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(-1, 4)));
-		assertThrows(IllegalArgumentException.class, () -> make("x", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(1, 0)));
-		assertThrows(IllegalArgumentException.class, () -> new SplitPlan("a/b", Scope.ARCHIVE, false, SplitRequest.automatic(1)));
+		assertThrows(IllegalArgumentException.class,
+				() -> make("x", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(-1, 4)));
+		assertThrows(IllegalArgumentException.class,
+				() -> make("x", Scope.ARCHIVE, false, SplitRequest.automatic(1).published(1, 0)));
+		assertThrows(IllegalArgumentException.class,
+				() -> new SplitPlan("a/b", Scope.ARCHIVE, false, SplitRequest.automatic(1)));
 	}
 }

@@ -43,7 +43,8 @@ class SplitStudyTest {
 		assertSame(study.curve(5, workers), study.curve(5, workers));
 		assertSame(study.split(100, 4, workers), study.split(100, 4, workers));
 		double[] epsilons = study.gridEpsilons(workers);
-		assertSame(study.sweep(epsilons, new int[] { 3, 5 }, workers), study.sweep(epsilons, new int[] { 3, 5 }, workers));
+		assertSame(study.sweep(epsilons, new int[] { 3, 5 }, workers),
+				study.sweep(epsilons, new int[] { 3, 5 }, workers));
 		assertSame(study.choose(3, TIME, 1, workers), study.choose(3, TIME, 1, workers));
 		assertSame(study.chooseSearch(100, 4, TIME, 1, workers), study.chooseSearch(100, 4, TIME, 1, workers));
 	}
@@ -59,7 +60,8 @@ class SplitStudyTest {
 		new MoveSampleCommand(new SampleRef(survey, 3), x, survey.table().yMetres(3)).execute();
 		assertSame(before, study());
 		assertNotSame(before, studies.study(archive, Scope.ARCHIVE,
-				SplitRequest.named("positive", "euclidean", OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), 1)));
+				SplitRequest.named("positive", "euclidean", OptionalDouble.empty(), OptionalInt.empty(),
+						OptionalDouble.empty(), Optional.empty(), 1)));
 	}
 
 	@Test
@@ -76,7 +78,8 @@ class SplitStudyTest {
 
 	@Test
 	void leavesInfiniteKDistancesOutOfTheCurve() {
-		KDistanceCurve curve = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), REQUEST.published(5, 12), 0, 0.1).curve(workers);
+		KDistanceCurve curve = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), REQUEST.published(5, 12), 0, 0.1)
+				.curve(workers);
 		assertEquals(0, curve.ascending().length);
 		assertTrue(curve.elbow().isEmpty());
 	}
@@ -126,7 +129,8 @@ class SplitStudyTest {
 	@Test
 	void asksTrainingSurveysOnly() {
 		SplitStudy with = study();
-		assertTrue(archive.getSites().stream().anyMatch(site -> site.getSurveys().removeIf(survey -> survey.getKind() == SurveyKind.TEST)));
+		assertTrue(archive.getSites().stream()
+				.anyMatch(site -> site.getSurveys().removeIf(survey -> survey.getKind() == SurveyKind.TEST)));
 		SplitStudy without = new SplitStudies(1).study(archive, Scope.ARCHIVE, REQUEST);
 		double[] epsilons = with.gridEpsilons(workers);
 		assertArrayEquals(epsilons, without.gridEpsilons(workers));
@@ -137,7 +141,8 @@ class SplitStudyTest {
 			assertEquals(one.cell(e, 1), other.cell(e, 1));
 		}
 		assertEquals(with.choose(3, TIME, 1, workers).tried(), without.choose(3, TIME, 1, workers).tried());
-		assertEquals(with.chooseSearch(100, 4, TIME, 1, workers).tried(), without.chooseSearch(100, 4, TIME, 1, workers).tried());
+		assertEquals(with.chooseSearch(100, 4, TIME, 1, workers).tried(),
+				without.chooseSearch(100, 4, TIME, 1, workers).tried());
 	}
 
 	@Test
@@ -146,11 +151,13 @@ class SplitStudyTest {
 		SplitStudy study = studies.study(archive, Scope.ARCHIVE, reduced);
 		assertTrue(study.components(workers) > 1);
 		assertEquals(0, study().components(workers));
-		FileRun two = SmallRuns.run(SmallMaps.twoGroupsAndAStray(), SmallRuns.reduced(0.99, OptionalDouble.of(4), OptionalInt.of(3)), 0, 0.1);
+		FileRun two = SmallRuns.run(SmallMaps.twoGroupsAndAStray(),
+				SmallRuns.reduced(0.99, OptionalDouble.of(4), OptionalInt.of(3)), 0, 0.1);
 		assertArrayEquals(new int[] { 5, 5 }, two.onMap().clustering().sizes());
 		assertTrue(two.onMap().clustering().isNoise(two.onMap().index(two.files().keys()[10])));
 		assertThrows(UnfitSurveyException.class, () -> study.choose(4, TIME, 1, workers));
-		assertThrows(UnfitSurveyException.class, () -> study.sweepWithErrors(new double[] { 40 }, new int[] { 4 }, 1, workers));
+		assertThrows(UnfitSurveyException.class,
+				() -> study.sweepWithErrors(new double[] { 40 }, new int[] { 4 }, 1, workers));
 	}
 
 	@Test

@@ -36,14 +36,16 @@ class StudyTest {
 	private static final StudyMap SECOND = campus("second", 12, 60);
 	private static final List<StudyMap> BOTH = List.of(FIRST, SECOND);
 	private static final StudySettings FEW = new StudySettings(
-			List.of(StudyMethod.DBSCAN, StudyMethod.DBSCAN_CORRELATION, StudyMethod.K_MEANS, StudyMethod.CHOSEN), StudySettings.USUAL_TIME, 1);
+			List.of(StudyMethod.DBSCAN, StudyMethod.DBSCAN_CORRELATION, StudyMethod.K_MEANS, StudyMethod.CHOSEN),
+			StudySettings.USUAL_TIME, 1);
 	private static final int ROWS = 12;
 
 	@TempDir
 	Path folder;
 
 	private static StudyMap campus(String name, long seed, int visit) {
-		return new StudyMap(name, RandomMap.of(seed, SIZE, SAMPLES, Workers.inline()), RandomMap.testOf(seed, SIZE, visit, Workers.inline()), false, 0);
+		return new StudyMap(name, RandomMap.of(seed, SIZE, SAMPLES, Workers.inline()),
+				RandomMap.testOf(seed, SIZE, visit, Workers.inline()), false, 0);
 	}
 
 	/** Counts what is done, and cancels where it is told to. */
@@ -78,8 +80,12 @@ class StudyTest {
 	private static List<String> figures(StudyTable table) {
 		return table.rows().stream().map(row -> {
 			StudyRow.Figures f = row.figures();
-			return Stream.of(row.map(), row.method(), row.how(), row.tried(), row.best(), row.shape(), row.skipped(), f == null ? null : List.of(f.meanErrorM(), f.meanLowM(),
-					f.meanHighM(), f.p95M(), f.floorHitRate(), f.toPlain(), f.toPlainLow(), f.toPlainHigh(), f.toPlain3w(), f.comparisonsPerQuery(), f.bytesPerQuery()))
+			return Stream
+					.of(row.map(), row.method(), row.how(), row.tried(), row.best(), row.shape(), row.skipped(),
+							f == null ? null
+									: List.of(f.meanErrorM(), f.meanLowM(),
+											f.meanHighM(), f.p95M(), f.floorHitRate(), f.toPlain(), f.toPlainLow(),
+											f.toPlainHigh(), f.toPlain3w(), f.comparisonsPerQuery(), f.bytesPerQuery()))
 					.map(String::valueOf).collect(Collectors.joining(" | "));
 		}).toList();
 	}
@@ -87,14 +93,17 @@ class StudyTest {
 	@Test
 	void measuresEveryMethodWithItsSettingsAndShapes() {
 		StudyTable table = run(List.of(FIRST), StudySettings.usual(1), StudyRecords.none(), new Watch());
-		assertEquals(StudyMethod.all().stream().map(StudyMethod::code).toList(), table.rows().stream().map(StudyRow::method).toList());
-		Map<String, StudyRow> rows = table.rows().stream().collect(Collectors.toMap(StudyRow::method, Function.identity()));
+		assertEquals(StudyMethod.all().stream().map(StudyMethod::code).toList(),
+				table.rows().stream().map(StudyRow::method).toList());
+		Map<String, StudyRow> rows = table.rows().stream()
+				.collect(Collectors.toMap(StudyRow::method, Function.identity()));
 		for (StudyMethod method : StudyMethod.all()) {
 			StudyRow row = rows.get(method.code());
 			assertNull(row.skipped(), method.code());
 			StudyRow.Figures f = row.figures();
 			assertTrue(f.toPlainLow() <= f.toPlain() && f.toPlain() <= f.toPlainHigh(), () -> method + ": " + f);
-			assertTrue(f.floorHitRate() > 0.5 && f.meanErrorM() > 0 && f.matchTimeRatio() > 0 && f.bytesPerQuery() > 0, () -> method + ": " + f);
+			assertTrue(f.floorHitRate() > 0.5 && f.meanErrorM() > 0 && f.matchTimeRatio() > 0 && f.bytesPerQuery() > 0,
+					() -> method + ": " + f);
 			assertEquals(f.toPlain() / rows.get("plain-3w").figures().toPlain(), f.toPlain3w(), 1e-12, method.code());
 			if (method.isCandidate()) {
 				assertTrue(f.comparisonShare() < 0.5, () -> method + ": " + f);
@@ -102,7 +111,9 @@ class StudyTest {
 				assertFalse(row.tried().isEmpty());
 			}
 			if (row.shape() != null && method != StudyMethod.CHOSEN) {
-				assertEquals(SAMPLES, row.shape().noise() + row.shape().sizes().stream().mapToInt(Integer::intValue).sum(), method.code());
+				assertEquals(SAMPLES,
+						row.shape().noise() + row.shape().sizes().stream().mapToInt(Integer::intValue).sum(),
+						method.code());
 			}
 		}
 		assertEquals(1, rows.get("plain").figures().toPlain());
@@ -110,7 +121,8 @@ class StudyTest {
 		assertTrue(rows.get("dbscan").shape().noise() > rows.get("dbscan+correlation").shape().noise());
 		assertEquals(0, rows.get("dbscan+nearest").shape().noise());
 		assertEquals(9, rows.get("chosen").tried().size());
-		assertEquals(table.rows().stream().filter(row -> row.best() != null && row.best().equals(rows.get("chosen").tried().get(0))).count(), 1);
+		assertEquals(table.rows().stream()
+				.filter(row -> row.best() != null && row.best().equals(rows.get("chosen").tried().get(0))).count(), 1);
 	}
 
 	@Test
@@ -173,7 +185,10 @@ class StudyTest {
 		StudyRecords records = StudyRecords.in(folder);
 		StudySettings hasty = new StudySettings(FEW.methods(), Duration.ofMillis(1), 1);
 		StudyTable table = run(List.of(FIRST), hasty, records, new Watch());
-		assertTrue(table.skipped().stream().anyMatch(row -> row.method().equals("k-means") && row.skipped().startsWith("too slow")), () -> table.skipped().toString());
+		assertTrue(
+				table.skipped().stream()
+						.anyMatch(row -> row.method().equals("k-means") && row.skipped().startsWith("too slow")),
+				() -> table.skipped().toString());
 		Watch same = new Watch();
 		run(List.of(FIRST), hasty, records, same);
 		assertEquals(List.of(), same.begun);
@@ -193,13 +208,16 @@ class StudyTest {
 			assertEquals(ROWS, watch.steps.get(i).of());
 			assertFalse(watch.steps.get(i).left().isNegative());
 		}
-		assertTrue(watch.steps.get(3).toString().startsWith("first, dbscan+correlation (4 of 12, about "), watch.steps.get(3).toString());
+		assertTrue(watch.steps.get(3).toString().startsWith("first, dbscan+correlation (4 of 12, about "),
+				watch.steps.get(3).toString());
 	}
 
 	@Test
 	void asksForSamplesEnough() {
 		RadioMap none = FIRST.test().where(s -> false);
-		assertTrue(assertThrows(UnfitSurveyException.class, () -> new StudyMap("empty", FIRST.training(), none, false, 0)).getMessage().contains("empty"));
+		assertTrue(
+				assertThrows(UnfitSurveyException.class, () -> new StudyMap("empty", FIRST.training(), none, false, 0))
+						.getMessage().contains("empty"));
 		assertThrows(IllegalArgumentException.class, () -> StudyMethod.of("magic"));
 	}
 }

@@ -38,7 +38,8 @@ class CommentBookTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "proposal all th-spring/TH-0412", "proposal all th-spring/TH 0412 b", "finding wrong-floor 00ab12cd34ef5678", "release 1.2.0",
+	@ValueSource(strings = { "proposal all th-spring/TH-0412", "proposal all th-spring/TH 0412 b",
+			"finding wrong-floor 00ab12cd34ef5678", "release 1.2.0",
 			"release 1.2.0-rc.1" })
 	void writesASubjectAsItReadsIt(String text) {
 		assertEquals(text, CommentSubject.parse(text).toString());
@@ -46,10 +47,12 @@ class CommentBookTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "", "proposal", "proposal all", "proposal all TH-0412", "proposal a/b th/T", "finding wrong-floor", "finding wrong-floor 12",
+	@ValueSource(strings = { "", "proposal", "proposal all", "proposal all TH-0412", "proposal a/b th/T",
+			"finding wrong-floor", "finding wrong-floor 12",
 			"finding wrong floor 00ab12cd34ef5678", "release", "release one", "release 1.2.0 now", "survey th-spring" })
 	void refusesWhatIsNoSubject(String text) {
-		assertFalse(assertThrows(IllegalArgumentException.class, () -> CommentSubject.parse(text)).getMessage().isBlank());
+		assertFalse(
+				assertThrows(IllegalArgumentException.class, () -> CommentSubject.parse(text)).getMessage().isBlank());
 	}
 
 	@Test
@@ -61,7 +64,8 @@ class CommentBookTest {
 		assertEquals(List.of("proposal all th-spring/TH-0412", "Behind the lift", "Ada", clock.instant()),
 				List.of(said.getSubject(), said.getText(), said.getPerson(), said.getTime()));
 		assertEquals(2, book.on(PROPOSAL).size());
-		assertEquals(3, book.all().stream().map(Comment::getId).distinct().count(), "the same said twice is two comments");
+		assertEquals(3, book.all().stream().map(Comment::getId).distinct().count(),
+				"the same said twice is two comments");
 		assertEquals(List.of("Ship it."), book.on(RELEASE).stream().map(Comment::getText).toList());
 	}
 
@@ -98,7 +102,9 @@ class CommentBookTest {
 	void refusesACommentWithoutTextOrNameAndTooLongOnes() {
 		assertThrows(ReviewRefused.class, () -> book.add(RELEASE, " \n ", "Ada"));
 		assertThrows(ReviewRefused.class, () -> book.add(RELEASE, "text", " "));
-		assertTrue(assertThrows(ReviewRefused.class, () -> book.add(RELEASE, "x".repeat(CommentBook.LONGEST + 1), "Ada")).getMessage().contains("at most 2000"));
+		assertTrue(
+				assertThrows(ReviewRefused.class, () -> book.add(RELEASE, "x".repeat(CommentBook.LONGEST + 1), "Ada"))
+						.getMessage().contains("at most 2000"));
 		book.add(RELEASE, "x".repeat(CommentBook.LONGEST), "Ada").apply();
 		assertEquals(1, archive.getComments().size());
 	}

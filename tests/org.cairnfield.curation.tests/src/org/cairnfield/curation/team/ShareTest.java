@@ -24,14 +24,16 @@ class ShareTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "band close", "band very close", "site th", "floor th/2", "floor th/-1", "part 2/3", "part 1/1" })
+	@ValueSource(strings = { "band close", "band very close", "site th", "floor th/2", "floor th/-1", "part 2/3",
+			"part 1/1" })
 	void writesWhatItReads(String text) {
 		assertEquals(text, Share.parse(text).toString());
 		assertEquals(Share.parse(text), Share.parse("  " + text.replaceFirst(" ", "   ") + " "));
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "", "band", "close", "half 1/2", "floor th", "floor 2", "floor th/x", "part 2", "part 0/3", "part 4/3", "part 1/100", "part -1/3",
+	@ValueSource(strings = { "", "band", "close", "half 1/2", "floor th", "floor 2", "floor th/x", "part 2", "part 0/3",
+			"part 4/3", "part 1/100", "part -1/3",
 			"site a b", "site a/b" })
 	void refusesWhatIsNoShare(String text) {
 		assertFalse(assertThrows(IllegalArgumentException.class, () -> Share.parse(text)).getMessage().isBlank());
@@ -52,7 +54,8 @@ class ShareTest {
 		int[] sizes = new int[3];
 		for (int i = 0; i < 3000; i++) {
 			ProposalPlace sample = place("TH-" + i);
-			List<Integer> parts = IntStream.rangeClosed(1, 3).filter(part -> new Share.OfPart(part, 3).has(sample)).boxed().toList();
+			List<Integer> parts = IntStream.rangeClosed(1, 3).filter(part -> new Share.OfPart(part, 3).has(sample))
+					.boxed().toList();
 			assertEquals(1, parts.size(), sample::toString);
 			sizes[parts.get(0) - 1]++;
 		}

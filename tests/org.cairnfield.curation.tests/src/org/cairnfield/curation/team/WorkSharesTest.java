@@ -46,7 +46,8 @@ class WorkSharesTest {
 	}
 
 	private List<SampleKey> made() {
-		return split.getProposals().all().stream().filter(each -> each.strengthR() >= split.getThreshold()).map(Proposal::sample).toList();
+		return split.getProposals().all().stream().filter(each -> each.strengthR() >= split.getThreshold())
+				.map(Proposal::sample).toList();
 	}
 
 	private List<SampleKey> of(String reviewer) {
@@ -58,14 +59,16 @@ class WorkSharesTest {
 	}
 
 	private ShareProgress progress(String reviewer) {
-		return shares().progress(Standings.of(archive, split, policy)).stream().filter(each -> each.reviewer().equals(reviewer)).findFirst().orElseThrow();
+		return shares().progress(Standings.of(archive, split, policy)).stream()
+				.filter(each -> each.reviewer().equals(reviewer)).findFirst().orElseThrow();
 	}
 
 	@Test
 	void assignsABandAsOneChangeThatCanBeUndone() {
 		run(lead.assign(List.of("Ada", "Ben"), Share.parse("band close")));
 		Band close = Bands.USUAL.named("close").orElseThrow();
-		List<SampleKey> wanted = split.getProposals().all().stream().filter(each -> close.has(each.strengthR())).map(Proposal::sample).toList();
+		List<SampleKey> wanted = split.getProposals().all().stream().filter(each -> close.has(each.strengthR()))
+				.map(Proposal::sample).toList();
 		assertTrue(!wanted.isEmpty() && wanted.size() < made().size());
 		assertEquals(wanted, of("Ada"));
 		assertEquals(wanted, of("Ben"));
@@ -96,15 +99,18 @@ class WorkSharesTest {
 		run(lead.assign(List.of("Ben"), Share.parse("part 1/2")));
 		run(lead.assign(List.of("Ben"), Share.parse("part 2/2")));
 		int ada = of("Ada").size();
-		assertEquals(ada + " of the " + ada + " proposals of Ada are also assigned to Ben (" + ada + ").", shares().overlapText("Ada"));
-		assertEquals(ada + " of the " + made().size() + " proposals of Ben are also assigned to Ada (" + ada + ").", shares().overlapText("Ben"));
+		assertEquals(ada + " of the " + ada + " proposals of Ada are also assigned to Ben (" + ada + ").",
+				shares().overlapText("Ada"));
+		assertEquals(ada + " of the " + made().size() + " proposals of Ben are also assigned to Ada (" + ada + ").",
+				shares().overlapText("Ben"));
 		assertEquals(List.of("Ada", "Ben"), shares().reviewers());
 	}
 
 	@Test
 	void offersTheSitesAndFloorsThatHaveProposals() {
 		List<Share> choices = shares().choices();
-		assertTrue(choices.containsAll(List.of(new Share.OfBand("loose"), new Share.OfBand("close"))), choices::toString);
+		assertTrue(choices.containsAll(List.of(new Share.OfBand("loose"), new Share.OfBand("close"))),
+				choices::toString);
 		int floors = choices.stream().filter(each -> each instanceof Share.OfFloor).mapToInt(shares()::size).sum();
 		int sites = choices.stream().filter(each -> each instanceof Share.OfSite).mapToInt(shares()::size).sum();
 		assertEquals(made().size(), floors);
@@ -115,9 +121,12 @@ class WorkSharesTest {
 	void refusesWhatCannotBeGiven() {
 		run(lead.assign(List.of("Ada"), Share.parse("part 1/2")));
 		refused("ada has part 1/2 of split whole already", () -> lead.assign(List.of("ada "), Share.parse("part 1/2")));
-		refused("there is no band 'huge'; the bands are loose", () -> lead.assign(List.of("Ada"), Share.parse("band huge")));
-		refused("there is no site with the id 'nowhere'; the sites are ", () -> lead.assign(List.of("Ada"), Share.parse("site nowhere")));
-		refused("there is no floor", () -> lead.assign(List.of("Ada"), Share.parse("floor " + archive.getSites().get(0).getId() + "/77")));
+		refused("there is no band 'huge'; the bands are loose",
+				() -> lead.assign(List.of("Ada"), Share.parse("band huge")));
+		refused("there is no site with the id 'nowhere'; the sites are ",
+				() -> lead.assign(List.of("Ada"), Share.parse("site nowhere")));
+		refused("there is no floor",
+				() -> lead.assign(List.of("Ada"), Share.parse("floor " + archive.getSites().get(0).getId() + "/77")));
 		refused("name who is to review", () -> lead.assign(List.of(), Share.parse("part 1/2")));
 		refused("a person has a name", () -> lead.assign(List.of("  "), Share.parse("part 1/2")));
 		refused("Ben is named twice", () -> lead.equally(List.of("Ada", "Ben", "Ben")));
@@ -136,8 +145,10 @@ class WorkSharesTest {
 		run(lead.equally(List.of("Ada", "Ben")));
 		run(lead.assign(List.of("Ben"), Share.parse("part 1/2")));
 		Standings before = Standings.of(archive, split, policy);
-		List<SampleKey> twice = of("Ada").stream().filter(sample -> before.of(sample).orElseThrow().needsSecond()).toList();
-		List<SampleKey> once = of("Ada").stream().filter(sample -> !before.of(sample).orElseThrow().needsSecond()).toList();
+		List<SampleKey> twice = of("Ada").stream().filter(sample -> before.of(sample).orElseThrow().needsSecond())
+				.toList();
+		List<SampleKey> once = of("Ada").stream().filter(sample -> !before.of(sample).orElseThrow().needsSecond())
+				.toList();
 		assertTrue(twice.size() > 2 && once.size() > 2, twice.size() + " and " + once.size());
 		stack.execute(by("Ada").approve(twice.get(0), null, null));
 		stack.execute(by("Ada").approve(twice.get(1), null, null));
@@ -160,7 +171,8 @@ class WorkSharesTest {
 		assertEquals(List.of(twice.get(1)), ben.agreement().differing());
 		assertEquals(0, Standings.of(archive, split, policy).agreement("Cy").kappa().items());
 		Assigned own = shares().of("Ben").get(0);
-		assertEquals(shares().size(own.share()), shares().progress(own, Standings.of(archive, split, policy)).proposals());
+		assertEquals(shares().size(own.share()),
+				shares().progress(own, Standings.of(archive, split, policy)).proposals());
 	}
 
 	@Test
@@ -179,7 +191,8 @@ class WorkSharesTest {
 	void goesWithItsSplitAndComesBackWithIt() {
 		SmallArchives.split(archive, "other", 90, 4);
 		run(lead.equally(List.of("Ada", "Ben")));
-		run(new Assigning(archive, archive.getSplits().get(1), Bands.USUAL, "L. Lead", clock).assign(List.of("Ada"), Share.parse("part 1/1")));
+		run(new Assigning(archive, archive.getSplits().get(1), Bands.USUAL, "L. Lead", clock).assign(List.of("Ada"),
+				Share.parse("part 1/1")));
 		List<Assignment> before = List.copyOf(archive.getAssignments());
 		stack.execute(new RemoveSplitCommand(archive, split));
 		assertEquals(List.of("other"), archive.getAssignments().stream().map(Assignment::getSplit).toList());

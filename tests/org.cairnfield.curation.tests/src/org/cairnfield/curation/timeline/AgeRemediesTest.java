@@ -43,7 +43,8 @@ class AgeRemediesTest {
 	private static final Workers WORKERS = Workers.inline();
 	private static final LocalDate CHANGED = LocalDate.of(2020, 1, 15);
 	/** The months in which doing something would cost most, or is done; all of them where slow tests are wanted. */
-	private static final List<String> SOME = List.of("2019-03-25", "2019-07-03", "2019-12-11", "2020-01-15", "2020-02-19");
+	private static final List<String> SOME = List.of("2019-03-25", "2019-07-03", "2019-12-11", "2020-01-15",
+			"2020-02-19");
 	private static Archive twelve;
 
 	/**
@@ -67,7 +68,8 @@ class AgeRemediesTest {
 			digests.put(file, Sha256.of(file));
 		}
 		Archive archive = ModelFactory.eINSTANCE.createArchive();
-		SurveyTaking.of(archive, SurveyIntake.read(files, IntakeOptions.GUESS, WORKERS), SurveyKind.TRAINING, digests).command().execute();
+		SurveyTaking.of(archive, SurveyIntake.read(files, IntakeOptions.GUESS, WORKERS), SurveyKind.TRAINING, digests)
+				.command().execute();
 		return archive;
 	}
 
@@ -116,19 +118,24 @@ class AgeRemediesTest {
 		assertEquals(day, plan.day());
 		Optional<AgeRemedy> best = plan.best();
 		best.ifPresent(remedy -> remedy.remedies().forEach(new RemedyCommands(archive)::apply));
-		return new Judged(day, plan, then, best.isEmpty() ? then : SurveyError.of(map(archive, before), judges, WORKERS).metres());
+		return new Judged(day, plan, then,
+				best.isEmpty() ? then : SurveyError.of(map(archive, before), judges, WORKERS).metres());
 	}
 
 	/** The error that came with the change goes by seven tenths or more; no quiet month's gets worse by more than 3 %. */
 	@Test
 	void theRemedyTakesMostOfTheStaleErrorAwayAndCostsNothingInQuietMonths() {
-		List<Judged> all = days().stream().skip(1).filter(day -> OpenSets.isSlowWanted() || SOME.contains(day.toString())).map(AgeRemediesTest::judged).toList();
+		List<Judged> all = days().stream().skip(1)
+				.filter(day -> OpenSets.isSlowWanted() || SOME.contains(day.toString())).map(AgeRemediesTest::judged)
+				.toList();
 		all.forEach(each -> System.out.printf("%s: error %.2f m, with %s %.2f m%n", each.day, each.before,
 				each.plan.best().map(AgeRemedy::kind).map(AgeRemedyKind::word).orElse("nothing done"), each.after));
 		Judged changed = all.stream().filter(each -> each.day.equals(CHANGED)).findFirst().orElseThrow();
-		double usual = all.stream().filter(each -> each.day.isBefore(CHANGED)).max(Comparator.comparing(Judged::day)).orElseThrow().before;
+		double usual = all.stream().filter(each -> each.day.isBefore(CHANGED)).max(Comparator.comparing(Judged::day))
+				.orElseThrow().before;
 		double recovered = (changed.before - changed.after) / (changed.before - usual);
-		assertTrue(changed.before > 5 && recovered >= 0.7, () -> "recovered " + recovered + " of " + changed.before + " m");
+		assertTrue(changed.before > 5 && recovered >= 0.7,
+				() -> "recovered " + recovered + " of " + changed.before + " m");
 		for (Judged each : all) {
 			assertTrue(each.day.equals(CHANGED) || each.after <= 1.03 * each.before, each::toString);
 		}
@@ -141,7 +148,8 @@ class AgeRemediesTest {
 		assertTrue(best.kind() == AgeRemedyKind.VANISHED || best.kind() == AgeRemedyKind.SUCCESSORS, best::preview);
 		assertTrue(best.effect().startsWith("makes positions better: "), best::effect);
 		assertTrue(best.preview().contains("not heard on 2020-01-15 where it was before"), best::preview);
-		AgeRemedy anew = plan.remedies().stream().filter(each -> each.kind() == AgeRemedyKind.START_ANEW).findFirst().orElseThrow();
+		AgeRemedy anew = plan.remedies().stream().filter(each -> each.kind() == AgeRemedyKind.START_ANEW).findFirst()
+				.orElseThrow();
 		assertTrue(!anew.isGain(), anew::effect);
 	}
 

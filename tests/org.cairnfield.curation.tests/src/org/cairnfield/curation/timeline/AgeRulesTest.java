@@ -52,7 +52,8 @@ class AgeRulesTest {
 			Map<String, Set<String>> found = new TreeMap<>();
 			for (Finding finding : RuleCheck.of(then, rules, WORKERS).findings()) {
 				finding.subjects().stream().filter(Subject.OfAccessPoint.class::isInstance)
-						.forEach(each -> found.computeIfAbsent(finding.rule(), rule -> new TreeSet<>()).add(each.label()));
+						.forEach(each -> found.computeIfAbsent(finding.rule(), rule -> new TreeSet<>())
+								.add(each.label()));
 			}
 			FOUND.put(step.date(), found);
 		}
@@ -64,7 +65,8 @@ class AgeRulesTest {
 
 	private static Set<String> told(TimelineStep step, Fate... fates) {
 		return step.change() == null ? Set.of()
-				: step.change().with(fates).stream().map(AccessPointFate::address).collect(Collectors.toCollection(TreeSet::new));
+				: step.change().with(fates).stream().map(AccessPointFate::address)
+						.collect(Collectors.toCollection(TreeSet::new));
 	}
 
 	/** But for those that come and go within a survey, which another rule names. */
@@ -91,9 +93,12 @@ class AgeRulesTest {
 		again.retainAll(found(GONE_AGAIN, "vanished-access-point"));
 		assertTrue(again.size() > 100, () -> again.size() + " that were new in September are gone in October");
 		for (LocalDate day : FOUND.keySet()) {
-			assertTrue(day.equals(GONE_AGAIN) || day.equals(CHANGED) || found(day, "vanished-access-point").size() <= QUIET, () -> "gone on " + day);
-			assertTrue(day.equals(MANY_NEW) || day.equals(CHANGED) || found(day, "new-access-point").size() <= QUIET, () -> "new on " + day);
+			assertTrue(day.equals(GONE_AGAIN) || day.equals(CHANGED)
+					|| found(day, "vanished-access-point").size() <= QUIET, () -> "gone on " + day);
+			assertTrue(day.equals(MANY_NEW) || day.equals(CHANGED) || found(day, "new-access-point").size() <= QUIET,
+					() -> "new on " + day);
 		}
-		assertEquals(List.of(MANY_NEW, GONE_AGAIN, CHANGED), timeline.steps().stream().filter(TimelineStep::isChanged).map(TimelineStep::date).toList());
+		assertEquals(List.of(MANY_NEW, GONE_AGAIN, CHANGED),
+				timeline.steps().stream().filter(TimelineStep::isChanged).map(TimelineStep::date).toList());
 	}
 }

@@ -41,21 +41,25 @@ class ExportFolderTest {
 
 	private static byte[] pack() {
 		Signals signals = Signals.of(Exports.map());
-		SplitMap split = Search.PUBLISHED.map(signals, new Clustering(new int[] {0, 0, 1, 0}, null), 1, Workers.inline());
+		SplitMap split = Search.PUBLISHED.map(signals, new Clustering(new int[] { 0, 0, 1, 0 }, null), 1,
+				Workers.inline());
 		return DevicePack.of(split, new PackSettings(1, Search.PUBLISHED)).bytes(null, "");
 	}
 
 	private List<Path> write(Set<ExportFormat> formats) throws IntakeException {
-		return ExportFolder.write(folder.resolve("out"), "quay", formats, Exports.export(Exports.map()), pack(), "mind this\n", WRITTEN);
+		return ExportFolder.write(folder.resolve("out"), "quay", formats, Exports.export(Exports.map()), pack(),
+				"mind this\n", WRITTEN);
 	}
 
 	/** FIPS 180-4; the vectors are those of FIPS 180-2 appendices B.1 and B.2, and of no message. */
 	@Test
 	void sumsAsFips180Says() {
 		assertEquals("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855", Sha256.of(new byte[0]));
-		assertEquals("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", Sha256.of("abc".getBytes(StandardCharsets.US_ASCII)));
+		assertEquals("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
+				Sha256.of("abc".getBytes(StandardCharsets.US_ASCII)));
 		assertEquals("248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1",
-				Sha256.of("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq".getBytes(StandardCharsets.US_ASCII)));
+				Sha256.of("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq"
+						.getBytes(StandardCharsets.US_ASCII)));
 	}
 
 	/** The value for a million "a" is that of FIPS 180-2 appendix B.3, from memory. */
@@ -68,7 +72,9 @@ class ExportFolderTest {
 	@Test
 	void writesEveryFormatWithCautionsAndChecksums() throws IntakeException, IOException {
 		List<Path> files = write(EnumSet.allOf(ExportFormat.class));
-		assertEquals(List.of("quay-wide.csv", "quay-long.csv", "quay.geojson", "quay.gpkg", "quay.cfpk", "CAUTION.txt", "SHA256SUMS"),
+		assertEquals(
+				List.of("quay-wide.csv", "quay-long.csv", "quay.geojson", "quay.gpkg", "quay.cfpk", "CAUTION.txt",
+						"SHA256SUMS"),
 				files.stream().map(f -> f.getFileName().toString()).toList());
 		List<Checksums.Result> results = Checksums.verify(folder.resolve("out"));
 		assertEquals(7, results.size());
@@ -90,7 +96,8 @@ class ExportFolderTest {
 	void isCheckedByOrdinaryPrograms() throws Exception {
 		assumeTrue(Files.isExecutable(Path.of("/usr/bin/sha256sum")), "skipped: sha256sum is not there");
 		write(EnumSet.of(ExportFormat.WIDE));
-		Process process = new ProcessBuilder("/usr/bin/sha256sum", "-c", "--strict", "SHA256SUMS").directory(folder.resolve("out").toFile())
+		Process process = new ProcessBuilder("/usr/bin/sha256sum", "-c", "--strict", "SHA256SUMS")
+				.directory(folder.resolve("out").toFile())
 				.redirectErrorStream(true).start();
 		String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 		assertEquals(0, process.waitFor(), said);
@@ -105,8 +112,10 @@ class ExportFolderTest {
 			for (int at = 0; at < bytes.length; at++) {
 				bytes[at] ^= (byte) (1 << at % 8);
 				Files.write(file, bytes);
-				assertFalse(Checksums.verify(folder.resolve("out")).stream().allMatch(Checksums.Result::isSound), file + " byte " + at);
-				assertFalse(Checksums.verifyFile(file).isSound() && !file.endsWith(Checksums.NAME), file + " byte " + at);
+				assertFalse(Checksums.verify(folder.resolve("out")).stream().allMatch(Checksums.Result::isSound),
+						file + " byte " + at);
+				assertFalse(Checksums.verifyFile(file).isSound() && !file.endsWith(Checksums.NAME),
+						file + " byte " + at);
 				bytes[at] ^= (byte) (1 << at % 8);
 			}
 			Files.write(file, bytes);
@@ -132,7 +141,8 @@ class ExportFolderTest {
 		write(EnumSet.of(ExportFormat.WIDE, ExportFormat.LONG));
 		RadioMap map = Exports.map();
 		for (String name : List.of("quay-wide.csv", "quay-long.csv")) {
-			Intake in = SurveyIntake.read(List.of(folder.resolve("out").resolve(name)), IntakeOptions.GUESS, Workers.inline());
+			Intake in = SurveyIntake.read(List.of(folder.resolve("out").resolve(name)), IntakeOptions.GUESS,
+					Workers.inline());
 			assertEquals(Exports.export(map).ids(), in.sampleIds(), name);
 			for (int s = 0; s < map.size(); s++) {
 				assertEquals(map.sites().get(map.site(s)), in.map().sites().get(in.map().site(s)), name);
@@ -160,8 +170,9 @@ class ExportFolderTest {
 	@Test
 	void refusesAMapOfTheEarthWhereNoSiteHasAPlace() {
 		MapExport nowhere = new MapExport("x", Exports.map(), List.of("1", "2", "3", "4"), List.of());
-		IntakeException refused = assertThrows(IntakeException.class, () -> ExportFolder.write(folder.resolve("out"), "x",
-				EnumSet.of(ExportFormat.GEOJSON), nowhere, null, "", WRITTEN));
+		IntakeException refused = assertThrows(IntakeException.class,
+				() -> ExportFolder.write(folder.resolve("out"), "x",
+						EnumSet.of(ExportFormat.GEOJSON), nowhere, null, "", WRITTEN));
 		assertTrue(refused.getMessage().contains("georeference"), refused.getMessage());
 		assertFalse(Files.exists(folder.resolve("out/SHA256SUMS")));
 	}
@@ -169,9 +180,11 @@ class ExportFolderTest {
 	@Test
 	void leavesOutTheEarthWhereOtherFormatsAreAskedForToo() throws IntakeException, IOException {
 		MapExport nowhere = new MapExport("x", Exports.map(), List.of("1", "2", "3", "4"), List.of());
-		List<Path> files = ExportFolder.write(folder.resolve("out"), "x", EnumSet.of(ExportFormat.WIDE, ExportFormat.GEOJSON, ExportFormat.GEOPACKAGE),
+		List<Path> files = ExportFolder.write(folder.resolve("out"), "x",
+				EnumSet.of(ExportFormat.WIDE, ExportFormat.GEOJSON, ExportFormat.GEOPACKAGE),
 				nowhere, null, "", WRITTEN);
-		assertEquals(List.of("x-wide.csv", "CAUTION.txt", "SHA256SUMS"), files.stream().map(file -> file.getFileName().toString()).toList());
+		assertEquals(List.of("x-wide.csv", "CAUTION.txt", "SHA256SUMS"),
+				files.stream().map(file -> file.getFileName().toString()).toList());
 		assertTrue(Checksums.verify(folder.resolve("out")).stream().allMatch(Checksums.Result::isSound));
 		assertEquals(List.of("No geojson was written: no site of the map has a place on Earth",
 				"No geopackage was written: no site of the map has a place on Earth"),
@@ -194,13 +207,16 @@ class ExportFolderTest {
 		byte[] wide = Files.readAllBytes(out.resolve("quay-wide.csv"));
 		Set<String> before = names(out);
 		MapExport other = new MapExport("quay", Exports.map(), List.of("1", "2", "3", "4"), List.of());
-		assertThrows(RuntimeException.class, () -> ExportFolder.write(out, "quay", EnumSet.of(ExportFormat.WIDE, ExportFormat.PACK), other, null,
-				"", WRITTEN));
+		assertThrows(RuntimeException.class,
+				() -> ExportFolder.write(out, "quay", EnumSet.of(ExportFormat.WIDE, ExportFormat.PACK), other, null,
+						"", WRITTEN));
 		assertEquals(before, names(out));
 		assertEquals(new String(wide, StandardCharsets.UTF_8), Files.readString(out.resolve("quay-wide.csv")));
 		assertTrue(Checksums.verify(out).stream().allMatch(Checksums.Result::isSound));
-		assertThrows(RuntimeException.class, () -> ExportFolder.write(folder.resolve("fresh"), "quay", EnumSet.of(ExportFormat.WIDE, ExportFormat.PACK),
-				other, null, "", WRITTEN));
+		assertThrows(RuntimeException.class,
+				() -> ExportFolder.write(folder.resolve("fresh"), "quay",
+						EnumSet.of(ExportFormat.WIDE, ExportFormat.PACK),
+						other, null, "", WRITTEN));
 		assertEquals(Set.of("out"), names(folder));
 	}
 }

@@ -26,7 +26,8 @@ class ExportOptionsTest {
 	void hashesWithAKeyAsRfc4231Says() {
 		byte[] key = HexFormat.of().parseHex("0b".repeat(20));
 		assertEquals("b0344c61d8db38535ca8afceaf0bf12b881dc200c9833da726e9376c2e32cff7",
-				HexFormat.of().formatHex(Pseudonyms.hmac(new SecretKeySpec(key, "HmacSHA256"), "Hi There".getBytes(StandardCharsets.US_ASCII))));
+				HexFormat.of().formatHex(Pseudonyms.hmac(new SecretKeySpec(key, "HmacSHA256"),
+						"Hi There".getBytes(StandardCharsets.US_ASCII))));
 		assertEquals("b0344c61d8db38535ca8afceaf0bf12b881dc200c9833da726e9376c2e32cff7",
 				HexFormat.of().formatHex(new Pseudonyms(key).hash("Hi There")));
 		SecretKeySpec jefe = new SecretKeySpec("Jefe".getBytes(StandardCharsets.US_ASCII), "HmacSHA256");
@@ -48,7 +49,8 @@ class ExportOptionsTest {
 	@Test
 	void coarsensTimesDownwards() {
 		long time = Instant.parse("2031-04-07T13:59:59.999Z").toEpochMilli();
-		List<String> expected = List.of("2031-04-07T13:59:59.999Z", "2031-04-07T13:00:00Z", "2031-04-07T00:00:00Z", "2031-04-01T00:00:00Z");
+		List<String> expected = List.of("2031-04-07T13:59:59.999Z", "2031-04-07T13:00:00Z", "2031-04-07T00:00:00Z",
+				"2031-04-01T00:00:00Z");
 		for (int i = 0; i < expected.size(); i++) {
 			assertEquals(expected.get(i), Instant.ofEpochMilli(TimeGrain.values()[i].coarsen(time)).toString());
 		}
@@ -73,11 +75,14 @@ class ExportOptionsTest {
 	void saysWhatWouldLeave() {
 		ExportOptions all = ExportOptions.ALL;
 		String open = String.join("\n", Caution.leaving(all.apply(Exports.map()), all));
-		assertTrue(open.contains("3 access points by their addresses") && open.contains("names of devices") && open.contains("those of phones"), open);
+		assertTrue(open.contains("3 access points by their addresses") && open.contains("names of devices")
+				&& open.contains("those of phones"), open);
 		ExportOptions tight = new ExportOptions(true, new Pseudonyms(new byte[16]), TimeGrain.MONTH, false);
 		String page = Caution.page("Marrow Quay", List.of("release 1.0.0"), tight.apply(Exports.map()), tight);
-		for (String said : List.of("release 1.0.0", "HMAC-SHA-256", "times to the month", "no names of devices", "no locally administered",
-				"not for safety of life without independent validation", "personal data", "Local law", "qualified practice")) {
+		for (String said : List.of("release 1.0.0", "HMAC-SHA-256", "times to the month", "no names of devices",
+				"no locally administered",
+				"not for safety of life without independent validation", "personal data", "Local law",
+				"qualified practice")) {
 			assertTrue(page.replaceAll("\\s+", " ").contains(said), said + " is missing in\n" + page);
 		}
 	}

@@ -22,12 +22,13 @@ final class Exports {
 	}
 
 	static MapExport export(RadioMap map) {
-		double[] x = {0, 40, 40, 0};
-		double[] y = {0, 0, 25, 25};
-		double[] back = {25, 25, 0, 0};
+		double[] x = { 0, 40, 40, 0 };
+		double[] y = { 0, 0, 25, 25 };
+		double[] back = { 25, 25, 0, 0 };
 		return new MapExport("Marrow \"Quay\"", map, List.of("th-spring/S1", "th-spring/S2", "ls/é\"1", "sh/1"),
 				List.of(new SiteFrame("Tide House", new SiteFrame.Anchor(40, -40, 0),
-						List.of(new SiteFrame.FloorOutline(0, "Ground", x, y), new SiteFrame.FloorOutline(1, "1", x, back))),
+						List.of(new SiteFrame.FloorOutline(0, "Ground", x, y),
+								new SiteFrame.FloorOutline(1, "1", x, back))),
 						new SiteFrame("Lantern Store", new SiteFrame.Anchor(-33.9, 18.4, 90), List.of())));
 	}
 }

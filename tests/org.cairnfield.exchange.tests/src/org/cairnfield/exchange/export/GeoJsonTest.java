@@ -27,7 +27,8 @@ class GeoJsonTest {
 
 	private static List<JsonObject> features(String kind) throws IOException {
 		JsonObject all = JsonParser.parseString(text(Exports.export(Exports.map()))).getAsJsonObject();
-		return StreamSupport.stream(all.getAsJsonArray("features").spliterator(), false).map(JsonElement::getAsJsonObject)
+		return StreamSupport.stream(all.getAsJsonArray("features").spliterator(), false)
+				.map(JsonElement::getAsJsonObject)
 				.filter(f -> f.getAsJsonObject("properties").get("kind").getAsString().equals(kind)).toList();
 	}
 
@@ -47,7 +48,8 @@ class GeoJsonTest {
 		assertEquals(-40, origin.get(0).getAsDouble());
 		assertEquals(40, origin.get(1).getAsDouble());
 		JsonArray other = features("sample").get(1).getAsJsonObject("geometry").getAsJsonArray("coordinates");
-		double[] metres = new SiteProjection(new SiteFrame.Anchor(40, -40, 0)).metres(other.get(0).getAsDouble(), other.get(1).getAsDouble());
+		double[] metres = new SiteProjection(new SiteFrame.Anchor(40, -40, 0)).metres(other.get(0).getAsDouble(),
+				other.get(1).getAsDouble());
 		assertEquals(12.4, metres[0], 2e-4);
 		assertEquals(7.85, metres[1], 2e-4);
 	}
@@ -65,7 +67,8 @@ class GeoJsonTest {
 			for (int i = 0; i < 4; i++) {
 				JsonArray a = ring.get(i).getAsJsonArray();
 				JsonArray b = ring.get(i + 1).getAsJsonArray();
-				twice += (a.get(0).getAsDouble() + 40) * (b.get(1).getAsDouble() - 40) - (b.get(0).getAsDouble() + 40) * (a.get(1).getAsDouble() - 40);
+				twice += (a.get(0).getAsDouble() + 40) * (b.get(1).getAsDouble() - 40)
+						- (b.get(0).getAsDouble() + 40) * (a.get(1).getAsDouble() - 40);
 			}
 			assertTrue(twice > 0, "clockwise");
 		}

@@ -42,7 +42,8 @@ class GeoPackageTest {
 		SQLiteDataSource source = new SQLiteDataSource();
 		source.setUrl("jdbc:sqlite:" + file);
 		List<String> rows = new ArrayList<>();
-		try (Connection database = source.getConnection(); Statement statement = database.createStatement();
+		try (Connection database = source.getConnection();
+				Statement statement = database.createStatement();
 				ResultSet found = statement.executeQuery(sql)) {
 			while (found.next()) {
 				StringBuilder row = new StringBuilder();
@@ -67,7 +68,9 @@ class GeoPackageTest {
 	@Test
 	void hasTheTablesThatTheStandardRequires() throws SQLException {
 		assertEquals(List.of("-1", "0", "4326"), rows("SELECT srs_id FROM gpkg_spatial_ref_sys ORDER BY srs_id"));
-		assertEquals(List.of("access_points|attributes|null", "floors|features|4326", "readings|attributes|null", "samples|features|4326"),
+		assertEquals(
+				List.of("access_points|attributes|null", "floors|features|4326", "readings|attributes|null",
+						"samples|features|4326"),
 				rows("SELECT table_name, data_type, srs_id FROM gpkg_contents ORDER BY table_name"));
 		assertEquals(List.of("floors|geom|POLYGON|4326|0|0", "samples|geom|POINT|4326|0|0"),
 				rows("SELECT * FROM gpkg_geometry_columns ORDER BY table_name"));
@@ -79,7 +82,8 @@ class GeoPackageTest {
 	@Test
 	void holdsEverySampleAndReadingAlsoWithoutAPlace() throws SQLException {
 		assertEquals(List.of("th-spring/S1|Tide House|0|0.0|0.0|2020-09-26T14:25:06.250Z|guide A|2",
-				"th-spring/S2|Tide House|1|12.4|7.85|2020-09-26T14:25:06.000Z|null|1", "ls/é\"1|Lantern Store|-1|-3.5|100.0|null|null|1",
+				"th-spring/S2|Tide House|1|12.4|7.85|2020-09-26T14:25:06.000Z|null|1",
+				"ls/é\"1|Lantern Store|-1|-3.5|100.0|null|null|1",
 				"sh/1|Sailmakers' Hall|0|1.0|2.0|null|null|1"),
 				rows("SELECT sample, site, floor, x_metres, y_metres, time, device, heard FROM samples ORDER BY fid"));
 		assertEquals(List.of("th-spring/S1|00:00:5E:00:53:01|-61", "th-spring/S1|02:00:5E:00:53:02|-70",
@@ -92,15 +96,17 @@ class GeoPackageTest {
 	/** OGC 12-128 clause 2.1.3: magic "GP", version 0, flags, SRS, then well-known binary. */
 	@Test
 	void writesGeometriesAsTheStandardLaysThemOut() {
-		ByteBuffer point = ByteBuffer.wrap(Geometries.point(new double[] {-40, 40.5})).order(ByteOrder.LITTLE_ENDIAN);
+		ByteBuffer point = ByteBuffer.wrap(Geometries.point(new double[] { -40, 40.5 })).order(ByteOrder.LITTLE_ENDIAN);
 		assertEquals(29, point.capacity());
-		assertArrayEquals(new byte[] {'G', 'P', 0, 1}, Arrays.copyOf(point.array(), 4));
+		assertArrayEquals(new byte[] { 'G', 'P', 0, 1 }, Arrays.copyOf(point.array(), 4));
 		assertEquals(4326, point.getInt(4));
 		assertEquals(1, point.get(8));
 		assertEquals(1, point.getInt(9));
 		assertEquals(-40, point.getDouble(13));
 		assertEquals(40.5, point.getDouble(21));
-		ByteBuffer polygon = ByteBuffer.wrap(Geometries.polygon(new double[][] {{1, 5}, {2, 5}, {2, 7}, {1, 5}})).order(ByteOrder.LITTLE_ENDIAN);
+		ByteBuffer polygon = ByteBuffer
+				.wrap(Geometries.polygon(new double[][] { { 1, 5 }, { 2, 5 }, { 2, 7 }, { 1, 5 } }))
+				.order(ByteOrder.LITTLE_ENDIAN);
 		assertEquals(3, polygon.get(3)); // little-endian, envelope of two dimensions
 		assertEquals(1, polygon.getDouble(8));
 		assertEquals(2, polygon.getDouble(16));
@@ -116,9 +122,11 @@ class GeoPackageTest {
 		assumeTrue(Gdal.isThere(), "skipped: ogrinfo is not there (Debian package gdal-bin)");
 		String all = Gdal.info("-ro", "-al", file.toString());
 		assertTrue(all.contains("Layer name: floors") && all.contains("Layer name: samples"), all);
-		assertTrue(all.contains("Feature Count: 4") && all.contains("Geometry: Polygon") && all.contains("Geometry: Point"), all);
+		assertTrue(all.contains("Feature Count: 4") && all.contains("Geometry: Polygon")
+				&& all.contains("Geometry: Point"), all);
 		assertTrue(all.contains("POINT (-40 40)") && all.contains("WGS 84") && all.contains("POLYGON (("), all);
-		assertTrue(all.contains("rssi_dbm (Integer64) = -61") && !all.contains("ERROR") && !all.contains("Warning"), all);
+		assertTrue(all.contains("rssi_dbm (Integer64) = -61") && !all.contains("ERROR") && !all.contains("Warning"),
+				all);
 		String joined = Gdal.info("-ro", "-sql", "SELECT count(*) AS n FROM samples WHERE floor = 0", file.toString());
 		assertTrue(joined.contains("n (Integer) = 2"), joined);
 	}
@@ -131,14 +139,16 @@ class GeoPackageTest {
 			GeoJson.write(out, Exports.export(Exports.map()));
 		}
 		String all = Gdal.info("-ro", "-al", json.toString());
-		assertTrue(all.contains("Feature Count: 5") && all.contains("POINT (-40 40)") && all.contains("WGS 84") && !all.contains("ERROR"), all);
+		assertTrue(all.contains("Feature Count: 5") && all.contains("POINT (-40 40)") && all.contains("WGS 84")
+				&& !all.contains("ERROR"), all);
 	}
 
 	/** Runs ogrinfo. */
 	private static final class Gdal {
 
 		static boolean isThere() {
-			return Arrays.stream(System.getenv("PATH").split(java.io.File.pathSeparator)).anyMatch(p -> Files.isExecutable(Path.of(p, "ogrinfo")));
+			return Arrays.stream(System.getenv("PATH").split(java.io.File.pathSeparator))
+					.anyMatch(p -> Files.isExecutable(Path.of(p, "ogrinfo")));
 		}
 
 		static String info(String... arguments) throws IOException, InterruptedException {

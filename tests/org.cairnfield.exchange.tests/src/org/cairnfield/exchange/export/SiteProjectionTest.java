@@ -20,7 +20,8 @@ class SiteProjectionTest {
 		CoordinateReferenceSystem grid = factory.createFromParameters("example",
 				"+proj=tmerc +lat_0=49 +lon_0=-2 +k_0=0.9996013 +x_0=400000 +y_0=-100000 +units=m" + ellipsoid);
 		CoordinateReferenceSystem earth = factory.createFromParameters("earth", "+proj=longlat" + ellipsoid);
-		ProjCoordinate to = new BasicCoordinateTransform(earth, grid).transform(new ProjCoordinate(0.5, 50.5), new ProjCoordinate());
+		ProjCoordinate to = new BasicCoordinateTransform(earth, grid).transform(new ProjCoordinate(0.5, 50.5),
+				new ProjCoordinate());
 		assertEquals(577274.99, to.x, 0.01);
 		assertEquals(69740.50, to.y, 0.01);
 		ProjCoordinate back = new BasicCoordinateTransform(grid, earth).transform(to, new ProjCoordinate());
@@ -53,11 +54,11 @@ class SiteProjectionTest {
 
 	@Test
 	void comesBackToATenthOfAMillimetreOverAKilometre() {
-		for (double bearing : new double[] {0, 33.3, 271}) {
-			for (double latitude : new double[] {-71, 0, 52.6}) {
+		for (double bearing : new double[] { 0, 33.3, 271 }) {
+			for (double latitude : new double[] { -71, 0, 52.6 }) {
 				SiteProjection projection = new SiteProjection(new SiteFrame.Anchor(latitude, 179.99, bearing));
 				double[] earth = projection.lonLat(-612.25, 1000);
-				assertArrayEquals(new double[] {-612.25, 1000}, projection.metres(earth[0], earth[1]), 1e-4);
+				assertArrayEquals(new double[] { -612.25, 1000 }, projection.metres(earth[0], earth[1]), 1e-4);
 			}
 		}
 	}

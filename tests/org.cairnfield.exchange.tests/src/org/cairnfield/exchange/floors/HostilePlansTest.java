@@ -50,9 +50,12 @@ class HostilePlansTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', quoteCharacter = '`', value = { "``|no GeoJSON", "{|ends too early", "{\"a\": tru}|something is wrong at line 1, column 7", "[1,2]|does not begin with an object",
-			"{\"type\":\"FeatureCollection\",\"features\":[]} x|something follows", "{\"type\":\"Feature\"}|no FeatureCollection",
-			"{\"type\":\"FeatureCollection\"}|no FeatureCollection", "{\"type\":\"FeatureCollection\",\"features\":[7]}|number 1 of the features is none",
+	@CsvSource(delimiter = '|', quoteCharacter = '`', value = { "``|no GeoJSON", "{|ends too early",
+			"{\"a\": tru}|something is wrong at line 1, column 7", "[1,2]|does not begin with an object",
+			"{\"type\":\"FeatureCollection\",\"features\":[]} x|something follows",
+			"{\"type\":\"Feature\"}|no FeatureCollection",
+			"{\"type\":\"FeatureCollection\"}|no FeatureCollection",
+			"{\"type\":\"FeatureCollection\",\"features\":[7]}|number 1 of the features is none",
 			"{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"x\":NaN}]}|no JSON",
 			"{\"type\":\"FeatureCollection\",\"features\":[]}|none of its 0 features" })
 	void refusesWhatIsNoGeoJson(String text, String why) throws IOException {
@@ -62,19 +65,23 @@ class HostilePlansTest {
 	@Test
 	void refusesJsonThatIsNestedWithoutEnd() throws IOException {
 		refused(plain("[".repeat(1_000_000)), "no JSON", "too deeply");
-		refused(plain("{\"type\":\"FeatureCollection\",\"features\":" + "[".repeat(100_000) + "]".repeat(100_000) + "}"), "no JSON");
+		refused(plain(
+				"{\"type\":\"FeatureCollection\",\"features\":" + "[".repeat(100_000) + "]".repeat(100_000) + "}"),
+				"no JSON");
 	}
 
 	@Test
 	void refusesWhatIsNotInUtf8() throws IOException {
-		refused(Files.write(folder.resolve("latin.geojson"), "{\"name\":\"Galerie à côté\"}".getBytes(StandardCharsets.ISO_8859_1)), "UTF-8");
+		refused(Files.write(folder.resolve("latin.geojson"),
+				"{\"name\":\"Galerie à côté\"}".getBytes(StandardCharsets.ISO_8859_1)), "UTF-8");
 	}
 
 	/** RFC 7946 section 4: WGS 84 only. */
 	@Test
 	void refusesOtherCoordinateSystems() throws IOException {
 		String projected = "{\"type\":\"Polygon\",\"coordinates\":[[[448251.9,5411943.8],[448301.9,5411943.8],[448301.9,5411993.8],[448251.9,5411943.8]]]}";
-		refused(plain(PlanTexts.collection(PlanTexts.feature(projected, "\"level\":0"))), "feature number 1", "448251.9, 5411943.8", "WGS 84");
+		refused(plain(PlanTexts.collection(PlanTexts.feature(projected, "\"level\":0"))), "feature number 1",
+				"448251.9, 5411943.8", "WGS 84");
 		refused(level(projected), "level.geojson: feature L0", "outside ±180°");
 		String crs = "\"crs\":{\"type\":\"name\",\"properties\":{\"name\":\"urn:ogc:def:crs:EPSG::32631\"}},";
 		String square = PlanTexts.collection(PlanTexts.feature(PlanTexts.SQUARE, "\"level\":0"));
@@ -93,14 +100,21 @@ class HostilePlansTest {
 
 	@Test
 	void refusesRingsThatBoundNothing() throws IOException {
-		refused(level(PlanTexts.SQUARE.replace(",[11,48]]]", "]]")), "level.geojson: feature L0: a ring is open", "11.0, 48.001", "Repeat the first");
-		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[11.001,48.001],[11.001,48],[11,48.001],[11,48]]]}"), "feature L0", "crosses itself",
+		refused(level(PlanTexts.SQUARE.replace(",[11,48]]]", "]]")), "level.geojson: feature L0: a ring is open",
+				"11.0, 48.001", "Repeat the first");
+		refused(level(
+				"{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[11.001,48.001],[11.001,48],[11,48.001],[11,48]]]}"),
+				"feature L0", "crosses itself",
 				"in order, once around");
-		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[11.001,48],[11,48]]]}"), "feature L0", "2 corners");
-		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[11.001,48],[11.002,48],[11,48]]]}"), "feature L0", "encloses nothing");
+		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[11.001,48],[11,48]]]}"), "feature L0",
+				"2 corners");
+		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[11.001,48],[11.002,48],[11,48]]]}"),
+				"feature L0", "encloses nothing");
 		refused(level("{\"type\":\"Polygon\",\"coordinates\":[]}"), "feature L0", "no ring");
-		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[\"a\",48],[11.002,48],[11,48]]]}"), "feature L0", "not two numbers: [\"a\",48]");
-		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11],[11,48],[11.002,48],[11]]]}"), "feature L0", "not two numbers");
+		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11,48],[\"a\",48],[11.002,48],[11,48]]]}"),
+				"feature L0", "not two numbers: [\"a\",48]");
+		refused(level("{\"type\":\"Polygon\",\"coordinates\":[[[11],[11,48],[11.002,48],[11]]]}"), "feature L0",
+				"not two numbers");
 		refused(level("{\"type\":\"Polygon\",\"coordinates\":5}"), "feature L0", "not lists of positions");
 		refused(level("{\"type\":\"Point\",\"coordinates\":[11,48]}"), "feature L0", "a Point, not a Polygon");
 		refused(level("{\"type\":\"MultiPolygon\",\"coordinates\":[]}"), "feature L0", "no polygon");
@@ -112,14 +126,16 @@ class HostilePlansTest {
 	void refusesLevelsWithoutWhatTheStandardRequires() throws IOException {
 		Map<String, String> texts = PlanTexts.archive(PlanTexts.SQUARE);
 		String good = texts.get("level.geojson");
-		for (String ordinal : new String[] { "\"ordinal\":0.5,", "", "\"ordinal\":99999,", "\"ordinal\":1e999999999,", "\"ordinal\":[0],", "\"ordinal\":null," }) {
+		for (String ordinal : new String[] { "\"ordinal\":0.5,", "", "\"ordinal\":99999,", "\"ordinal\":1e999999999,",
+				"\"ordinal\":[0],", "\"ordinal\":null," }) {
 			texts.put("level.geojson", good.replace("\"ordinal\":0,", ordinal));
 			refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: feature L0", "\"ordinal\"");
 		}
 		texts.put("level.geojson", good.replace("\"id\":\"L0\",", ""));
 		refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: feature number 1", "no \"id\"");
 		texts.put("level.geojson", good.replace("\"level\"", "\"floor\""));
-		refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: feature L0", "\"feature_type\" is floor");
+		refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: feature L0",
+				"\"feature_type\" is floor");
 		texts.put("level.geojson", PlanTexts.collection());
 		refused(MuseumPlans.zip(folder.resolve("plans.zip"), texts), "level.geojson: there are no levels");
 		texts.put("level.geojson", good.replaceFirst("\\[(\\{.*\\})\\]\\}$", "[$1,$1]}"));
@@ -131,10 +147,13 @@ class HostilePlansTest {
 
 	@Test
 	void refusesArchivesThatReachOutOfThemselves() throws IOException {
-		for (String name : new String[] { "../level.geojson", "/level.geojson", "a/../../level.geojson", "..\\level.geojson", "C:level.geojson" }) {
-			refused(MuseumPlans.zip(folder.resolve("plans.zip"), Map.of(name, "{}")), "'" + name + "'", "points out of it");
+		for (String name : new String[] { "../level.geojson", "/level.geojson", "a/../../level.geojson",
+				"..\\level.geojson", "C:level.geojson" }) {
+			refused(MuseumPlans.zip(folder.resolve("plans.zip"), Map.of(name, "{}")), "'" + name + "'",
+					"points out of it");
 		}
-		refused(MuseumPlans.zip(folder.resolve("plans.zip"), Map.of("a/level.geojson", "{}", "b/level.geojson", "{}")), "two files called 'level.geojson'");
+		refused(MuseumPlans.zip(folder.resolve("plans.zip"), Map.of("a/level.geojson", "{}", "b/level.geojson", "{}")),
+				"two files called 'level.geojson'");
 	}
 
 	/** 33 MiB in a level of a few kilobytes; and five files that are too much in all. */

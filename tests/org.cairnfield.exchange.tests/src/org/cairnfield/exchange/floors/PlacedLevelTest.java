@@ -18,7 +18,8 @@ class PlacedLevelTest {
 	private static final double MILLIMETRE = 1e-3;
 
 	private static MappedLevel level(double[][]... outerRings) {
-		return new MappedLevel("L0", 0, null, List.of(), false, List.of(outerRings).stream().map(ring -> List.<double[][]>of(ring)).toList(), List.of());
+		return new MappedLevel("L0", 0, null, List.of(), false,
+				List.of(outerRings).stream().map(ring -> List.<double[][]>of(ring)).toList(), List.of());
 	}
 
 	private static final double[][] SQUARE = { { 11, 48 }, { 11.001, 48 }, { 11.001, 48.001 }, { 11, 48.001 } };
@@ -41,7 +42,8 @@ class PlacedLevelTest {
 	@Test
 	void turnsByTheBearingOfTheSite() {
 		Polygon outline = PlacedLevel.of(level(SQUARE), new SiteFrame.Anchor(48, 11, 90)).outline().orElseThrow();
-		assertArrayEquals(new double[] { -111.190816, 74.623911 }, new double[] { outline.xMetres(2), outline.yMetres(2) }, MILLIMETRE);
+		assertArrayEquals(new double[] { -111.190816, 74.623911 },
+				new double[] { outline.xMetres(2), outline.yMetres(2) }, MILLIMETRE);
 	}
 
 	@Test
@@ -54,7 +56,8 @@ class PlacedLevelTest {
 
 	@Test
 	void refusesWhatLiesOnAnotherCoast() {
-		IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> PlacedLevel.of(level(SQUARE), new SiteFrame.Anchor(11, 48, 0)));
+		IllegalArgumentException e = assertThrows(IllegalArgumentException.class,
+				() -> PlacedLevel.of(level(SQUARE), new SiteFrame.Anchor(11, 48, 0)));
 		assertTrue(e.getMessage().contains(" km from 48.0, 11.0"), e::getMessage); // exchanged coordinates
 	}
 
@@ -62,7 +65,8 @@ class PlacedLevelTest {
 	@Test
 	void placesAFrameByTheFile() {
 		SiteFrame.Anchor corner = FramePlace.of(List.of(level(SQUARE)), null);
-		assertArrayEquals(new double[] { 48, 11, 0 }, new double[] { corner.latitudeDegrees(), corner.longitudeDegrees(), corner.bearingDegrees() }, 1e-8);
+		assertArrayEquals(new double[] { 48, 11, 0 },
+				new double[] { corner.latitudeDegrees(), corner.longitudeDegrees(), corner.bearingDegrees() }, 1e-8);
 		SiteFrame.Anchor middle = FramePlace.of(List.of(level(SQUARE)), new double[] { 30, 12 });
 		double[] at = new SiteProjection(middle).metres(11.0005, 48.0005);
 		assertArrayEquals(new double[] { 30, 12 }, at, 2 * MILLIMETRE); // a frame elsewhere is turned by the meridians a little
@@ -75,6 +79,7 @@ class PlacedLevelTest {
 		SiteFrame.Anchor anchor = FramePlace.of(List.of(level(ring)), null);
 		assertEquals(179.9999, anchor.longitudeDegrees(), 1e-8);
 		Polygon outline = PlacedLevel.of(level(ring), anchor).outline().orElseThrow();
-		assertEquals(0.0002 * 109_639, outline.xMetres(1), 0.01, "a degree of longitude is 109,639 m long at 10° on WGS 84");
+		assertEquals(0.0002 * 109_639, outline.xMetres(1), 0.01,
+				"a degree of longitude is 109,639 m long at 10° on WGS 84");
 	}
 }

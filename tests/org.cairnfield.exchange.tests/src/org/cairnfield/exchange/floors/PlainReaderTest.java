@@ -31,7 +31,8 @@ class PlainReaderTest {
 		assertEquals(2, level.ordinal());
 		assertEquals(2, level.extent().get(0).size());
 		assertEquals(4, level.extent().get(0).get(1).length, "the first position is not repeated");
-		assertArrayEquals(new double[] { 100.2, 0.8 }, level.extent().get(0).get(1)[3], "as it is written, since it runs clockwise");
+		assertArrayEquals(new double[] { 100.2, 0.8 }, level.extent().get(0).get(1)[3],
+				"as it is written, since it runs clockwise");
 		assertEquals("Attic", level.name());
 	}
 
@@ -48,8 +49,11 @@ class PlainReaderTest {
 	@Test
 	void tellsOutlinesRoomsWallsAndDoorsByWhateverCallsThemSo() throws Exception {
 		String line = "{\"type\":\"LineString\",\"coordinates\":[[11,48],[11.001,48]]}";
-		MappedFloors floors = read(PlanTexts.feature(PlanTexts.SQUARE, "\"level\":0,\"category\":\"outline\",\"building\":\"Tide House\",\"name\":\"Ground\""),
-				PlanTexts.feature(PlanTexts.SQUARE, "\"level\":\"0\",\"kind\":\"Corridor\",\"building\":\"Tide House\""),
+		MappedFloors floors = read(
+				PlanTexts.feature(PlanTexts.SQUARE,
+						"\"level\":0,\"category\":\"outline\",\"building\":\"Tide House\",\"name\":\"Ground\""),
+				PlanTexts.feature(PlanTexts.SQUARE,
+						"\"level\":\"0\",\"kind\":\"Corridor\",\"building\":\"Tide House\""),
 				PlanTexts.feature(line, "\"level\":0,\"class\":\"wall\",\"building\":\"Tide House\""),
 				PlanTexts.feature(line, "\"level\":0.0,\"kind\":\"door\",\"building\":\"Tide House\""),
 				PlanTexts.feature(PlanTexts.SQUARE, "\"level\":0,\"building\":\"Tide House\""),
@@ -63,14 +67,16 @@ class PlainReaderTest {
 		MappedLevel house = floors.levels().get(1);
 		assertEquals("Ground", house.name());
 		assertEquals(1, house.extent().size());
-		assertEquals(List.of(DrawnAs.WALKWAY, DrawnAs.SOLID, DrawnAs.OPENING, DrawnAs.ROOM), house.shapes().stream().map(MappedShape::as).toList());
+		assertEquals(List.of(DrawnAs.WALKWAY, DrawnAs.SOLID, DrawnAs.OPENING, DrawnAs.ROOM),
+				house.shapes().stream().map(MappedShape::as).toList());
 		assertTrue(floors.notes().get(0).contains("feature number 8 is left out"), floors.notes()::toString);
 		assertEquals("1 points are left out: plans are areas and lines", floors.notes().get(1));
 	}
 
 	@Test
 	void refusesAFileWithoutFloors() throws Exception {
-		IntakeException e = assertThrows(IntakeException.class, () -> read(PlanTexts.feature(PlanTexts.SQUARE, "\"storey\":1")));
+		IntakeException e = assertThrows(IntakeException.class,
+				() -> read(PlanTexts.feature(PlanTexts.SQUARE, "\"storey\":1")));
 		assertTrue(e.what().contains("none of its 1 features") && e.remedy().contains("\"level\""), e::getMessage);
 	}
 }

@@ -25,14 +25,16 @@ final class PlanTexts {
 
 	/** A feature of IMDF (OGC 20-094, Reference): an id and a "feature_type" beside the members of GeoJSON. */
 	static String imdf(String type, String id, String geometry, String properties) {
-		return "{\"id\":\"" + id + "\",\"type\":\"Feature\",\"feature_type\":\"" + type + "\",\"geometry\":" + geometry + ",\"properties\":{" + properties + "}}";
+		return "{\"id\":\"" + id + "\",\"type\":\"Feature\",\"feature_type\":\"" + type + "\",\"geometry\":" + geometry
+				+ ",\"properties\":{" + properties + "}}";
 	}
 
 	/** An archive of one level of that geometry, and whatever else. */
 	static Map<String, String> archive(String geometry, String... others) {
 		Map<String, String> texts = new LinkedHashMap<>();
 		texts.put("manifest.json", "{\"version\":\"1.0.0\",\"created\":\"2031-11-20T09:00:00Z\",\"language\":\"en\"}");
-		texts.put("level.geojson", collection(imdf("level", "L0", geometry, "\"ordinal\":0,\"outdoor\":false,\"name\":{\"en\":\"Ground\"},\"building_ids\":[]")));
+		texts.put("level.geojson", collection(imdf("level", "L0", geometry,
+				"\"ordinal\":0,\"outdoor\":false,\"name\":{\"en\":\"Ground\"},\"building_ids\":[]")));
 		for (int i = 0; i < others.length; i += 2) {
 			texts.put(others[i], others[i + 1]);
 		}

@@ -31,7 +31,8 @@ class SvgPlanTest {
 
 	private static SvgPlan plan(double width, double depth, MappedShape... shapes) {
 		List<double[][]> polygon = List.<double[][]>of(path(0, 0, width, 0, width, depth, 0, depth));
-		return SvgPlan.of(PlacedLevel.of(new MappedLevel("L0", 0, null, List.of(), false, List.of(polygon), List.of(shapes)), HERE));
+		return SvgPlan.of(PlacedLevel
+				.of(new MappedLevel("L0", 0, null, List.of(), false, List.of(polygon), List.of(shapes)), HERE));
 	}
 
 	private static Element parsed(SvgPlan plan) throws Exception {
@@ -47,18 +48,22 @@ class SvgPlanTest {
 		assertEquals("840", svg.getAttribute("width"));
 		assertEquals("440", svg.getAttribute("height"));
 		assertEquals("-1 -21 42 22", svg.getAttribute("viewBox"));
-		assertArrayEquals(new double[] { 0.05, -1, 21 }, new double[] { plan.metresPerPixel(), plan.xMetres(), plan.yMetres() }, 1e-9);
+		assertArrayEquals(new double[] { 0.05, -1, 21 },
+				new double[] { plan.metresPerPixel(), plan.xMetres(), plan.yMetres() }, 1e-9);
 		assertEquals("M0 0L40 0L40 -20L0 -20Z", ((Element) svg.getElementsByTagName("path").item(0)).getAttribute("d"));
 	}
 
 	@Test
 	void drawsDoorsOverWalls() throws Exception {
-		SvgPlan plan = plan(40, 20, new MappedShape(DrawnAs.OPENING, "O", false, List.<double[][]>of(path(5, 8, 6.4, 8))),
-				new MappedShape(DrawnAs.ROOM, "U", true, List.of(path(0, 0, 10, 0, 10, 8, 0, 8), path(2, 2, 3, 3, 3, 2))));
+		SvgPlan plan = plan(40, 20,
+				new MappedShape(DrawnAs.OPENING, "O", false, List.<double[][]>of(path(5, 8, 6.4, 8))),
+				new MappedShape(DrawnAs.ROOM, "U", true,
+						List.of(path(0, 0, 10, 0, 10, 8, 0, 8), path(2, 2, 3, 3, 3, 2))));
 		String room = " d=\"M0 0L10 0L10 -8L0 -8ZM2 -2L3 -3L3 -2Z\"/>";
 		String door = " d=\"M5 -8L6.4 -8\"/>";
 		assertTrue(plan.text().contains(room), plan::text);
-		assertTrue(plan.text().indexOf(door) > plan.text().indexOf(room), "a door is drawn last, whatever the order of the file");
+		assertTrue(plan.text().indexOf(door) > plan.text().indexOf(room),
+				"a door is drawn last, whatever the order of the file");
 		assertTrue(plan.text().indexOf("stroke=\"#ffffff\"") > plan.text().indexOf(room), "as a gap");
 		assertTrue(plan.text().lastIndexOf(door) > plan.text().indexOf(door), "with a line in it");
 	}
@@ -78,13 +83,16 @@ class SvgPlanTest {
 		for (int i = 0; i < rooms.length; i++) {
 			double x = i % 100;
 			double y = i / 100;
-			rooms[i] = new MappedShape(DrawnAs.ROOM, "U" + i, true, List.<double[][]>of(path(x, y, x + 1, y, x + 1, y + 1, x, y + 1)));
+			rooms[i] = new MappedShape(DrawnAs.ROOM, "U" + i, true,
+					List.<double[][]>of(path(x, y, x + 1, y, x + 1, y + 1, x, y + 1)));
 		}
-		assertEquals(2, parsed(plan(100, 50, rooms)).getElementsByTagName("path").getLength(), "the rooms and the outline");
+		assertEquals(2, parsed(plan(100, 50, rooms)).getElementsByTagName("path").getLength(),
+				"the rooms and the outline");
 	}
 
 	@Test
 	void drawsNothingOfNothing() {
-		assertNull(SvgPlan.of(PlacedLevel.of(new MappedLevel("L0", 0, null, List.of(), false, List.of(), List.of()), HERE)));
+		assertNull(SvgPlan
+				.of(PlacedLevel.of(new MappedLevel("L0", 0, null, List.of(), false, List.of(), List.of()), HERE)));
 	}
 }

@@ -27,7 +27,8 @@ class CorruptPackTest {
 	private static final RadioMap MAP = map();
 
 	private enum Kind {
-		VERSION_1("cells 2 relative k 3 weighted", 0), FAR("cells 2 relative k 3 weighted", 4_860_000), TWO_LEVELS("groups 2 cells 2 relative k 3 weighted", 0);
+		VERSION_1("cells 2 relative k 3 weighted", 0), FAR("cells 2 relative k 3 weighted", 4_860_000),
+		TWO_LEVELS("groups 2 cells 2 relative k 3 weighted", 0);
 
 		final String search;
 		final double y;
@@ -38,14 +39,16 @@ class CorruptPackTest {
 		}
 
 		byte[] bytes() {
-			return Packing.pack(Packing.shifted(MAP, 0, y), new int[] {0, 1, 2, 3, 4, 0, 1, -1}, true, 1, Search.parse(search)).bytes(null, "ab");
+			return Packing.pack(Packing.shifted(MAP, 0, y), new int[] { 0, 1, 2, 3, 4, 0, 1, -1 }, true, 1,
+					Search.parse(search)).bytes(null, "ab");
 		}
 	}
 
 	private static RadioMap map() {
 		RadioMapBuilder builder = new RadioMapBuilder();
 		for (int s = 0; s < 8; s++) {
-			builder.sample(s < 4 ? "Quay" : "Loft", s % 3, s, 2 * s).reading("ap " + s % 5, -60 - s).reading("ap " + (s + 1) % 5, -80 + s);
+			builder.sample(s < 4 ? "Quay" : "Loft", s % 3, s, 2 * s).reading("ap " + s % 5, -60 - s)
+					.reading("ap " + (s + 1) % 5, -80 + s);
 		}
 		return builder.build();
 	}
@@ -97,7 +100,7 @@ class CorruptPackTest {
 		int refused = 0;
 		int all = 0;
 		for (int at = 0; at < bytes.length - PackReader.TRAILER_BYTES; at++) {
-			for (int value : new int[] {0, 1, 0x7F, 0x80, 0xFF, bytes[at] + 1, bytes[at] - 1, bytes[at] ^ 0x10}) {
+			for (int value : new int[] { 0, 1, 0x7F, 0x80, 0xFF, bytes[at] + 1, bytes[at] - 1, bytes[at] ^ 0x10 }) {
 				byte[] forged = bytes.clone();
 				forged[at] = (byte) value;
 				refused += refused(forged, "byte " + at + " as " + value) ? 1 : 0;
@@ -150,7 +153,8 @@ class CorruptPackTest {
 	private static Stream<Lie> lies() {
 		Kind two = Kind.TWO_LEVELS;
 		return Stream.of(new Lie("no group", two, in -> in.putShort(in.getInt(56), (short) 0)),
-				new Lie("a group more", two, in -> in.putShort(in.getInt(56), (short) (in.getShort(in.getInt(56)) + 1))),
+				new Lie("a group more", two,
+						in -> in.putShort(in.getInt(56), (short) (in.getShort(in.getInt(56)) + 1))),
 				new Lie("65,535 groups", two, in -> in.putShort(in.getInt(56), (short) 0xFFFF)),
 				new Lie("no group entered", two, in -> in.put(in.getInt(56) + 2, (byte) 0)),
 				new Lie("101 groups entered", two, in -> in.put(in.getInt(56) + 2, (byte) 101)),
@@ -178,13 +182,17 @@ class CorruptPackTest {
 				new Lie("a cell of other samples", two, in -> in.putInt(in.getInt(40) + 8, in.getInt(in.getInt(40)))),
 				new Lie("a sample at a third site", two, in -> in.put(in.getInt(44) + 4, (byte) 2)),
 				new Lie("65,535 readings", two, in -> in.putShort(in.getInt(44) + 10, (short) 0xFFFF)),
-				new Lie("a column of a sample twice", two, in -> in.putShort(in.getInt(44) + 15, in.getShort(in.getInt(44) + 12))),
+				new Lie("a column of a sample twice", two,
+						in -> in.putShort(in.getInt(44) + 15, in.getShort(in.getInt(44) + 12))),
 				new Lie("a code of 0", two, in -> in.put(in.getInt(44) + 14, (byte) 0)),
 				new Lie("a code above 0 dBm", two, in -> in.put(in.getInt(44) + 14, (byte) 255)),
 				new Lie("addresses that descend", two, in -> in.putLong(in.getInt(32), -1)),
-				new Lie("no voter", two, in -> in.put(23, (byte) 0)), new Lie("101 voters", two, in -> in.put(23, (byte) 101)),
-				new Lie("no cell searched", two, in -> in.put(24, (byte) 0)), new Lie("steps of 0 dB", two, in -> in.put(22, (byte) 0)),
-				new Lie("no parts", two, in -> in.put(25, (byte) 0)), new Lie("a unit of 9 mm", two, in -> in.putShort(26, (short) 9)),
+				new Lie("no voter", two, in -> in.put(23, (byte) 0)),
+				new Lie("101 voters", two, in -> in.put(23, (byte) 101)),
+				new Lie("no cell searched", two, in -> in.put(24, (byte) 0)),
+				new Lie("steps of 0 dB", two, in -> in.put(22, (byte) 0)),
+				new Lie("no parts", two, in -> in.put(25, (byte) 0)),
+				new Lie("a unit of 9 mm", two, in -> in.putShort(26, (short) 9)),
 				new Lie("lowest level above 0 dBm", two, in -> in.put(21, (byte) 1)));
 	}
 
@@ -198,6 +206,7 @@ class CorruptPackTest {
 
 	@Test
 	void hasGroupsToLieAbout() {
-		assertEquals(2, Packing.pack(MAP, new int[] {0, 1, 2, 3, 4, 0, 1, -1}, Search.parse(Kind.TWO_LEVELS.search)).split().groups());
+		assertEquals(2, Packing.pack(MAP, new int[] { 0, 1, 2, 3, 4, 0, 1, -1 }, Search.parse(Kind.TWO_LEVELS.search))
+				.split().groups());
 	}
 }

@@ -37,7 +37,8 @@ class DevicePackTest {
 	static void simulate() {
 		training = RandomMap.of(3, CampusSize.of(2, 2, 60), 400, Workers.inline());
 		labels = Dbscan.cluster(Signals.of(training), 150, 3, Workers.inline()).labels();
-		assertTrue(Arrays.stream(labels).max().getAsInt() > 3 && Arrays.stream(labels).anyMatch(l -> l == Clustering.NOISE));
+		assertTrue(Arrays.stream(labels).max().getAsInt() > 3
+				&& Arrays.stream(labels).anyMatch(l -> l == Clustering.NOISE));
 	}
 
 	@Test
@@ -46,7 +47,8 @@ class DevicePackTest {
 		for (int s = 0; s < training.size(); s++) {
 			assertEquals(training.x(s), packed.map().x(s), 0.0051);
 			assertEquals(training.y(s), packed.map().y(s), 0.0051);
-			for (int k = training.firstReading(s), p = packed.map().firstReading(s); k < training.endReading(s); k++, p++) {
+			for (int k = training.firstReading(s),
+					p = packed.map().firstReading(s); k < training.endReading(s); k++, p++) {
 				assertEquals(training.rssiDbm(k), packed.map().rssiDbm(p), 2.0);
 			}
 		}
@@ -54,16 +56,19 @@ class DevicePackTest {
 
 	@Test
 	void takesACoarserUnitForASiteLargerThan655Metres() {
-		RadioMap large = new RadioMapBuilder().sample("Far", 0, -1000, 0).reading("a", -50).sample("Far", 0, 3000, 7).reading("b", -50).build();
-		DevicePack pack = Packing.pack(large, new int[] {0, 1}, Search.PUBLISHED);
+		RadioMap large = new RadioMapBuilder().sample("Far", 0, -1000, 0).reading("a", -50).sample("Far", 0, 3000, 7)
+				.reading("b", -50).build();
+		DevicePack pack = Packing.pack(large, new int[] { 0, 1 }, Search.PUBLISHED);
 		assertEquals(3000, pack.packed().map().x(1), 0.04);
-		PackReader.Position found = new PackReader(pack.bytes(null, "")).locate(new long[] {PackAddresses.of("b")}, new int[] {-50});
+		PackReader.Position found = new PackReader(pack.bytes(null, "")).locate(new long[] { PackAddresses.of("b") },
+				new int[] { -50 });
 		assertEquals(7, found.yMetres(), 0.04);
 	}
 
 	@Test
 	void writesVersion2WhereAnOriginNeedsIt() {
-		RadioMap edge = new RadioMapBuilder().sample("Edge", 0, 2_147_483.647, -2_147_483.648).reading("a", -50).build();
+		RadioMap edge = new RadioMapBuilder().sample("Edge", 0, 2_147_483.647, -2_147_483.648).reading("a", -50)
+				.build();
 		assertEquals(1, Packing.pack(edge, 0).bytes(null, "")[4]);
 		RadioMap far = new RadioMapBuilder().sample("Edge", 0, 2_147_483.648, -2_147_483.649).reading("a", -50).build();
 		byte[] bytes = Packing.pack(far, 0).bytes(null, "");
@@ -79,7 +84,8 @@ class DevicePackTest {
 
 	@Test
 	void refusesPositionsTooFarApartAndFloorsTooHigh() {
-		RadioMap apart = new RadioMapBuilder().sample("Far", 0, 0, 0).reading("a", -50).sample("Far", 0, 420_000, 4_860_000).reading("a", -50).build();
+		RadioMap apart = new RadioMapBuilder().sample("Far", 0, 0, 0).reading("a", -50)
+				.sample("Far", 0, 420_000, 4_860_000).reading("a", -50).build();
 		assertTrue(assertThrows(PackLimitException.class, () -> Packing.pack(apart, 0, 0)).getMessage()
 				.contains("far from the others"));
 		RadioMap high = new RadioMapBuilder().sample("High", 128, 0, 0).reading("a", -50).build();
@@ -126,12 +132,14 @@ class DevicePackTest {
 
 	@Test
 	void passesOverWhatItDoesNotKnowAndWhatIsTooFaint() {
-		RadioMap two = new RadioMapBuilder().sample("Quay", 2, 1, 2).reading("a", -60).sample("Quay", -1, 9, 2).reading("b", -60).build();
-		PackReader reader = new PackReader(Packing.pack(two, new int[] {0, 1}, Search.PUBLISHED).bytes(null, ""));
+		RadioMap two = new RadioMapBuilder().sample("Quay", 2, 1, 2).reading("a", -60).sample("Quay", -1, 9, 2)
+				.reading("b", -60).build();
+		PackReader reader = new PackReader(Packing.pack(two, new int[] { 0, 1 }, Search.PUBLISHED).bytes(null, ""));
 		long a = PackAddresses.of("a");
 		assertEquals(new PackReader.Position(0, -1, 9, 2, 1),
-				reader.locate(new long[] {PackAddresses.of("b"), PackAddresses.of("never heard"), a}, new int[] {-58, -40, -61}));
-		assertEquals(0, reader.locate(new long[] {a}, new int[] {-61}).known());
+				reader.locate(new long[] { PackAddresses.of("b"), PackAddresses.of("never heard"), a },
+						new int[] { -58, -40, -61 }));
+		assertEquals(0, reader.locate(new long[] { a }, new int[] { -61 }).known());
 	}
 
 	@Test
@@ -158,22 +166,26 @@ class DevicePackTest {
 	void holdsAsManyClustersAs16BitsCount() {
 		RadioMapBuilder builder = new RadioMapBuilder();
 		for (int s = 0; s < 0x10000; s++) {
-			builder.sample("Quay", 0, s % 300, s / 300).reading("ap " + s % 251, -100 + s / 251 % 97).reading("more " + s / (251 * 97), -90);
+			builder.sample("Quay", 0, s % 300, s / 300).reading("ap " + s % 251, -100 + s / 251 % 97)
+					.reading("more " + s / (251 * 97), -90);
 		}
 		RadioMap map = builder.build();
 		int[] each = new int[0x10000];
 		Arrays.setAll(each, s -> s);
 		DevicePack most = Packing.pack(map.where(s -> s < 0xFFFF), Arrays.copyOf(each, 0xFFFF), Search.PUBLISHED);
 		PackReader reader = new PackReader(most.bytes(null, ""));
-		for (int s : new int[] {0, 0x7FFF, 0x8000, 0xFFFE}) {
-			assertEquals(new PackReader.Position(0, 0, s % 300, s / 300, 2), Packing.locate(reader, map, s, PackAddresses::of));
+		for (int s : new int[] { 0, 0x7FFF, 0x8000, 0xFFFE }) {
+			assertEquals(new PackReader.Position(0, 0, s % 300, s / 300, 2),
+					Packing.locate(reader, map, s, PackAddresses::of));
 		}
 		DevicePack tooMany = Packing.pack(map, each, Search.PUBLISHED);
-		assertTrue(assertThrows(PackLimitException.class, () -> tooMany.bytes(null, "")).getMessage().contains("65535 clusters"));
+		assertTrue(assertThrows(PackLimitException.class, () -> tooMany.bytes(null, "")).getMessage()
+				.contains("65535 clusters"));
 	}
 
 	private static RadioMap threeSamples() {
-		return new RadioMapBuilder().sample("Tide House", 0, 0.25, -1.5).reading("00:00:5E:00:53:01", -61).reading("02:00:5E:00:53:02", -70)
+		return new RadioMapBuilder().sample("Tide House", 0, 0.25, -1.5).reading("00:00:5E:00:53:01", -61)
+				.reading("02:00:5E:00:53:02", -70)
 				.sample("Tide House", 1, 12.4, 7.85).reading("00:00:5E:00:53:01", -44)
 				.sample("Lantern Store", -1, -3.5, 100).reading("lamp", -90).reading("00:00:5E:00:53:01", -62).build();
 	}
@@ -181,14 +193,17 @@ class DevicePackTest {
 	/** Devices in the field read these bytes: written before the format had a second version. */
 	@Test
 	void writesVersion1ByteForByteAsItAlwaysWas() {
-		byte[] bytes = Packing.pack(threeSamples(), new int[] {0, 0, 1}, Search.parse("cells 2 relative k 3 weighted"))
+		byte[] bytes = Packing
+				.pack(threeSamples(), new int[] { 0, 0, 1 }, Search.parse("cells 2 relative k 3 weighted"))
 				.bytes(null, "0123456789abcdef");
-		assertEquals("4346504b010006000c010000030000000300020002a6010302100a004000000069000000810000009d000000b50000000123456789abcdef0000000023bb32f6fa00000024faffff0a5469646520486f75736554f2ffffa08601000d4c616e7465726e2053746f726500000153005e000000000253005e0002032f0049f2858ec9020010030000000068020100a8000200e00100000000d00102001000b500000002000000d600000001000000e80000000000000001000000000000000000020000001e010015020000000001bf04a703010000002f0000000001ff00000000020000001d02000175e6935fa52e854ee7d7ec5ff3758e41650179a9f85b6da02e090be8bc4b78867b4f8e1b", HexFormat.of().formatHex(bytes));
+		assertEquals(
+				"4346504b010006000c010000030000000300020002a6010302100a004000000069000000810000009d000000b50000000123456789abcdef0000000023bb32f6fa00000024faffff0a5469646520486f75736554f2ffffa08601000d4c616e7465726e2053746f726500000153005e000000000253005e0002032f0049f2858ec9020010030000000068020100a8000200e00100000000d00102001000b500000002000000d600000001000000e80000000000000001000000000000000000020000001e010015020000000001bf04a703010000002f0000000001ff00000000020000001d02000175e6935fa52e854ee7d7ec5ff3758e41650179a9f85b6da02e090be8bc4b78867b4f8e1b",
+				HexFormat.of().formatHex(bytes));
 	}
 
 	/** Walks a pack in two levels by nothing but the documentation. */
 	@ParameterizedTest
-	@ValueSource(booleans = {false, true})
+	@ValueSource(booleans = { false, true })
 	void laysVersion2OutAsDocumented(boolean hidden) {
 		Search search = Search.parse("cut groups 2 cells 3 relative k 3 weighted");
 		DevicePack pack = Packing.pack(training, labels, search);
@@ -256,16 +271,20 @@ class DevicePackTest {
 		SplitMap flat = Packing.pack(training, labels, one).split();
 		double sample = IntStream.range(0, flat.cells()).flatMap(c -> IntStream.of(flat.members(c)))
 				.map(s -> DevicePack.sampleBytes(training, s)).average().orElseThrow();
-		assertEquals(DevicePack.centroidBytes(flat.centroids()) + 10 * sample, DevicePack.queryBytes(flat, one, flat.cells() + 10), 1e-6);
+		assertEquals(DevicePack.centroidBytes(flat.centroids()) + 10 * sample,
+				DevicePack.queryBytes(flat, one, flat.cells() + 10), 1e-6);
 
 		Search all = Search.parse("cut groups 100 cells 3 relative k 3 weighted");
 		SplitMap grouped = Packing.pack(training, labels, all).split();
 		double lists = 2 * grouped.groups() + 2 * grouped.cells();
 		double groups = DevicePack.centroidBytes(grouped.groupCentroids());
 		double entered = DevicePack.queryBytes(grouped, new Search(true, 1, 3, true, Voting.NEAREST), 0);
-		assertTrue(entered > groups + 6 && entered < groups + lists + DevicePack.centroidBytes(grouped.centroids()) / 2.0);
-		assertEquals(grouped.groups(), IntStream.range(0, grouped.groups()).filter(g -> grouped.cellsOf(g).length > 0).count());
-		assertEquals(2 * entered - groups, DevicePack.queryBytes(grouped, new Search(true, 2, 3, true, Voting.NEAREST), 0), 1e-6);
+		assertTrue(
+				entered > groups + 6 && entered < groups + lists + DevicePack.centroidBytes(grouped.centroids()) / 2.0);
+		assertEquals(grouped.groups(),
+				IntStream.range(0, grouped.groups()).filter(g -> grouped.cellsOf(g).length > 0).count());
+		assertEquals(2 * entered - groups,
+				DevicePack.queryBytes(grouped, new Search(true, 2, 3, true, Voting.NEAREST), 0), 1e-6);
 	}
 
 	/** In every list of a pack with pseudonyms columns ascend: nothing stands in the order of the addresses. */

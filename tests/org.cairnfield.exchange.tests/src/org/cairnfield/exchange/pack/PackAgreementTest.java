@@ -37,8 +37,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** A device finds the position that the workbench finds, to the last bit, however the map is searched. */
 class PackAgreementTest {
 
-	private static final int[] STEPS = {1, 2, 3, 7, 16};
-	private static final double[][] ORIGINS = {{0, 0}, {420_000, 4_860_000}, {-9_000_000, 9_000_000.5}};
+	private static final int[] STEPS = { 1, 2, 3, 7, 16 };
+	private static final double[][] ORIGINS = { { 0, 0 }, { 420_000, 4_860_000 }, { -9_000_000, 9_000_000.5 } };
 
 	private static RadioMap training;
 	private static RadioMap test;
@@ -50,7 +50,8 @@ class PackAgreementTest {
 		training = joined(simulated, SimulatedSurvey.Role.TRAINING);
 		test = joined(simulated, SimulatedSurvey.Role.TEST);
 		labels = Dbscan.cluster(Signals.of(training), 150, 4, Workers.inline()).labels();
-		assertTrue(Arrays.stream(labels).max().getAsInt() > 10 && Arrays.stream(labels).anyMatch(l -> l == Clustering.NOISE));
+		assertTrue(Arrays.stream(labels).max().getAsInt() > 10
+				&& Arrays.stream(labels).anyMatch(l -> l == Clustering.NOISE));
 		assertTrue(test.size() > 300);
 	}
 
@@ -69,8 +70,10 @@ class PackAgreementTest {
 	}
 
 	@ParameterizedTest(name = "steps of {0} dB, pool {1}, {2}")
-	@CsvSource({"1,false,cells 3 relative k 3 weighted", "4,false,cells 1 plain k 1", "3,true,cells 2 relative k 5 weighted",
-			"1,true,cells 1 relative k 3", "1,false,cut groups 3 cells 4 relative k 5 weighted", "2,true,groups 2 cells 3 plain k 3"})
+	@CsvSource({ "1,false,cells 3 relative k 3 weighted", "4,false,cells 1 plain k 1",
+			"3,true,cells 2 relative k 5 weighted",
+			"1,true,cells 1 relative k 3", "1,false,cut groups 3 cells 4 relative k 5 weighted",
+			"2,true,groups 2 cells 3 plain k 3" })
 	void onEveryTestSampleOfTheDemo(int step, boolean pool, String code) {
 		Search search = Search.parse(code);
 		DevicePack pack = pack(training, labels, pool, step, search);
@@ -79,7 +82,7 @@ class PackAgreementTest {
 	}
 
 	@ParameterizedTest(name = "{0}")
-	@CsvSource({"cells 3 relative k 3 weighted", "cut groups 3 cells 4 relative k 5 weighted"})
+	@CsvSource({ "cells 3 relative k 3 weighted", "cut groups 3 cells 4 relative k 5 weighted" })
 	void byPseudonymsAndHoldsNoAddress(String code) {
 		DevicePack pack = pack(training, labels, Search.parse(code));
 		PackReader reader = new PackReader(pack.bytes(Packing.PSEUDONYMS, ""));
@@ -91,7 +94,7 @@ class PackAgreementTest {
 
 	/** EPSG 32633 and its like: northings count from the equator. */
 	@ParameterizedTest(name = "{0}")
-	@CsvSource({"cells 3 relative k 3 weighted", "cut groups 3 cells 4 relative k 5 weighted"})
+	@CsvSource({ "cells 3 relative k 3 weighted", "cut groups 3 cells 4 relative k 5 weighted" })
 	void farFromTheOriginAndAsNearIt(String code) {
 		Search search = Search.parse(code);
 		PackReader nearReader = new PackReader(pack(training, labels, search).bytes(null, ""));
@@ -109,8 +112,10 @@ class PackAgreementTest {
 	}
 
 	private static Stream<Search> searches() {
-		return Stream.of(false, true).flatMap(cut -> IntStream.of(0, 1, 2, 5).boxed().flatMap(groups -> IntStream.of(1, 2, 4, 30).boxed()
-				.flatMap(cells -> Stream.of(false, true).map(relative -> new Search(cut, groups, cells, relative, Voting.NEAREST)))));
+		return Stream.of(false, true)
+				.flatMap(cut -> IntStream.of(0, 1, 2, 5).boxed().flatMap(groups -> IntStream.of(1, 2, 4, 30).boxed()
+						.flatMap(cells -> Stream.of(false, true)
+								.map(relative -> new Search(cut, groups, cells, relative, Voting.NEAREST)))));
 	}
 
 	/** Maps of few levels and many like samples, so that ties abound. */
@@ -121,18 +126,22 @@ class PackAgreementTest {
 		int twoLevels = 0;
 		int changed = 0;
 		for (int i = 0; i < 12; i++) {
-			Search search = base.with(base.cellProbes(), new Voting(new int[] {1, 3, 5, 100}[i % 4], i % 3 != 0));
-			RandomSplit made = new RandomSplit(random, ORIGINS[i % ORIGINS.length], 1 + random.nextInt(30), 1 + random.nextInt(6));
+			Search search = base.with(base.cellProbes(), new Voting(new int[] { 1, 3, 5, 100 }[i % 4], i % 3 != 0));
+			RandomSplit made = new RandomSplit(random, ORIGINS[i % ORIGINS.length], 1 + random.nextInt(30),
+					1 + random.nextInt(6));
 			boolean hidden = random.nextBoolean();
-			DevicePack pack = pack(made.map, made.labels, random.nextBoolean(), STEPS[random.nextInt(STEPS.length)], search);
+			DevicePack pack = pack(made.map, made.labels, random.nextBoolean(), STEPS[random.nextInt(STEPS.length)],
+					search);
 			byte[] bytes = pack.bytes(hidden ? Packing.PSEUDONYMS : null, "");
 			assertEquals(pack.split().groups() > 0 || i % ORIGINS.length != 0 ? 2 : 1, bytes[4]);
-			ToLongFunction<String> number = hidden ? name -> PackAddresses.of(name, Packing.PSEUDONYMS) : PackAddresses::of;
+			ToLongFunction<String> number = hidden ? name -> PackAddresses.of(name, Packing.PSEUDONYMS)
+					: PackAddresses::of;
 			requireAgreement(pack, new PackReader(bytes), made.test, number, search + ", map " + i);
 			twoLevels += pack.split().groups() > 0 ? 1 : 0;
 			changed += pack.samples() > 0 ? 1 : 0;
 		}
-		assertTrue(changed > 8 && (base.twoLevels() ? twoLevels > 3 : twoLevels == 0), changed + " packs with samples, " + twoLevels);
+		assertTrue(changed > 8 && (base.twoLevels() ? twoLevels > 3 : twoLevels == 0),
+				changed + " packs with samples, " + twoLevels);
 	}
 
 	/** Fingerprints around some spots, each a cluster, and some noise; queries hear what the map never did, and fainter. */
@@ -176,10 +185,12 @@ class PackAgreementTest {
 		}
 
 		private void add(RadioMapBuilder builder, int spot, int spread, String besides) {
-			builder.sample("site " + spot % 3, spot % 5 - 2, origin[0] + random.nextInt(4000) / 100.0, origin[1] + random.nextInt(4000) / 100.0);
+			builder.sample("site " + spot % 3, spot % 5 - 2, origin[0] + random.nextInt(4000) / 100.0,
+					origin[1] + random.nextInt(4000) / 100.0);
 			for (int a = 0; a < spotLevels[spot].length; a++) {
 				if (spotLevels[spot][a] < 0) {
-					builder.reading(String.format("02:00:5E:00:53:%02X", 0xF0 - 17 * a), spotLevels[spot][a] + random.nextInt(spread) - spread / 2);
+					builder.reading(String.format("02:00:5E:00:53:%02X", 0xF0 - 17 * a),
+							spotLevels[spot][a] + random.nextInt(spread) - spread / 2);
 				}
 			}
 			if (besides != null) {
@@ -190,10 +201,12 @@ class PackAgreementTest {
 
 	@Test
 	void leavesOutOfAQueryWhatOnlySamplesOutsideThePackHeard() {
-		RadioMap map = new RadioMapBuilder().sample("Quay", 0, 0, 0).reading("a", -60).sample("Quay", 0, 10, 0).reading("a", -70)
+		RadioMap map = new RadioMapBuilder().sample("Quay", 0, 0, 0).reading("a", -60).sample("Quay", 0, 10, 0)
+				.reading("a", -70)
 				.sample("Quay", 0, 5, 5).reading("hotspot", -40).build();
-		RadioMap asked = new RadioMapBuilder().sample("Quay", 0, 0, 0).reading("a", -62).reading("hotspot", -40).build();
-		DevicePack pack = pack(map, new int[] {0, 0, Clustering.NOISE}, Search.parse("cells 1 plain k 2 weighted"));
+		RadioMap asked = new RadioMapBuilder().sample("Quay", 0, 0, 0).reading("a", -62).reading("hotspot", -40)
+				.build();
+		DevicePack pack = pack(map, new int[] { 0, 0, Clustering.NOISE }, Search.parse("cells 1 plain k 2 weighted"));
 		PackReader reader = new PackReader(pack.bytes(null, ""));
 		requireAgreement(pack, reader, asked, PackAddresses::of, "hotspot");
 		PackReader.Position found = Packing.locate(reader, asked, 0, PackAddresses::of);
@@ -203,8 +216,10 @@ class PackAgreementTest {
 
 	@Test
 	void staysInOneLevelWhereFewCellsAreAskedForInTwo() {
-		RadioMap map = new RadioMapBuilder().sample("Quay", 0, 0, 0).reading("a", -60).sample("Quay", 0, 9, 0).reading("b", -70).build();
-		for (int[] few : new int[][] {{0, 1}, {0, 0}, {0, Clustering.NOISE}, {Clustering.NOISE, Clustering.NOISE}}) {
+		RadioMap map = new RadioMapBuilder().sample("Quay", 0, 0, 0).reading("a", -60).sample("Quay", 0, 9, 0)
+				.reading("b", -70).build();
+		for (int[] few : new int[][] { { 0, 1 }, { 0, 0 }, { 0, Clustering.NOISE },
+				{ Clustering.NOISE, Clustering.NOISE } }) {
 			DevicePack pack = pack(map, few, Search.parse("groups 3 cells 2 relative k 3 weighted"));
 			byte[] bytes = pack.bytes(null, "");
 			assertEquals(1, bytes[4]);
@@ -216,7 +231,8 @@ class PackAgreementTest {
 	@Test
 	void keepsTheCellsAndGroupsOfASplitMadeByAnotherDistance() {
 		Search search = Search.parse("cut groups 2 cells 3 relative k 3 weighted");
-		SplitMap made = Packing.split(Signals.of(training, Representation.named("powed"), Distance.EUCLIDEAN), labels, false, search);
+		SplitMap made = Packing.split(Signals.of(training, Representation.named("powed"), Distance.EUCLIDEAN), labels,
+				false, search);
 		DevicePack pack = DevicePack.of(made, new PackSettings(1, search));
 		assertEquals(made.groups(), pack.split().groups());
 		assertTrue(made.groups() > 1);
@@ -233,9 +249,12 @@ class PackAgreementTest {
 	/** As in one level, since the pack counts only in whole numbers: the sum decides, not the order. */
 	@Test
 	void countsAnAccessPointOnceHoweverOftenAQueryNamesIt() {
-		PackReader reader = new PackReader(pack(training, labels, Search.parse("cut groups 3 cells 4 relative k 5 weighted")).bytes(null, ""));
-		long[] once = {PackAddresses.of(training.accessPoints().get(0)), PackAddresses.of(training.accessPoints().get(1))};
-		PackReader.Position expected = reader.locate(once, new int[] {-60, -50});
-		assertEquals(expected, reader.locate(new long[] {once[0], once[1], once[0], once[0]}, new int[] {-60, -50, -40, -60}));
+		PackReader reader = new PackReader(
+				pack(training, labels, Search.parse("cut groups 3 cells 4 relative k 5 weighted")).bytes(null, ""));
+		long[] once = { PackAddresses.of(training.accessPoints().get(0)),
+				PackAddresses.of(training.accessPoints().get(1)) };
+		PackReader.Position expected = reader.locate(once, new int[] { -60, -50 });
+		assertEquals(expected,
+				reader.locate(new long[] { once[0], once[1], once[0], once[0] }, new int[] { -60, -50, -40, -60 }));
 	}
 }

@@ -25,7 +25,8 @@ import org.cairnfield.exchange.export.Pseudonyms;
 /** Makes packs for tests, asks their readers, and compares with the workbench. */
 final class Packing {
 
-	static final Pseudonyms PSEUDONYMS = new Pseudonyms("a key that is long enough".getBytes(StandardCharsets.US_ASCII));
+	static final Pseudonyms PSEUDONYMS = new Pseudonyms(
+			"a key that is long enough".getBytes(StandardCharsets.US_ASCII));
 
 	private static final long SEED = 1;
 
@@ -66,8 +67,10 @@ final class Packing {
 	}
 
 	/** Bit for bit, on every test sample. */
-	static void requireAgreement(DevicePack pack, PackReader reader, RadioMap test, ToLongFunction<String> number, String what) {
-		Estimates expected = Estimates.of(pack.matcher(), pack.matcher().signals().align(pack.packed().queries(test)), Workers.inline());
+	static void requireAgreement(DevicePack pack, PackReader reader, RadioMap test, ToLongFunction<String> number,
+			String what) {
+		Estimates expected = Estimates.of(pack.matcher(), pack.matcher().signals().align(pack.packed().queries(test)),
+				Workers.inline());
 		for (int s = 0; s < test.size(); s++) {
 			String where = what + ", query " + s;
 			PackReader.Position found = locate(reader, test, s, number);

@@ -36,7 +36,7 @@ public class ArchiveIndexTest {
 		assertTrue(index.survey("th-winter").isEmpty());
 		assertTrue(index.device("guide-a").isEmpty());
 		assertTrue(index.split("all").isEmpty());
-		for (String gone : new String[] {"th-spring/S-9", "th-winter/S-1", "S-1", "../x/S-1", ""}) {
+		for (String gone : new String[] { "th-spring/S-9", "th-winter/S-1", "S-1", "../x/S-1", "" }) {
 			assertTrue(index.sample(gone).isEmpty(), gone);
 		}
 	}
@@ -54,8 +54,10 @@ public class ArchiveIndexTest {
 	@Test
 	public void namesAPlaceByItsSiteAndFloor() {
 		String floor = ModelText.name(index.floor("tide-house", 3).orElseThrow());
-		assertEquals("Tide House, " + floor + ", x -1.50 m, y 22.00 m", ModelText.place(new KnownPlace("tide-house", 3, -1.5, 22), surveys.archive));
-		assertEquals("annex, floor 3, x 1.00 m, y 2.00 m", ModelText.place(new KnownPlace("annex", 3, 1, 2), surveys.archive));
+		assertEquals("Tide House, " + floor + ", x -1.50 m, y 22.00 m",
+				ModelText.place(new KnownPlace("tide-house", 3, -1.5, 22), surveys.archive));
+		assertEquals("annex, floor 3, x 1.00 m, y 2.00 m",
+				ModelText.place(new KnownPlace("annex", 3, 1, 2), surveys.archive));
 	}
 
 	@Test

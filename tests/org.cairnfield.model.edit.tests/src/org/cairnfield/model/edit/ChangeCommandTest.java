@@ -16,7 +16,8 @@ class ChangeCommandTest {
 	@Test
 	void makesTheChangeAndTakesItBackOnAStack() {
 		BasicCommandStack stack = new BasicCommandStack();
-		ChangeCommand command = new ChangeCommand("Bring back", () -> done.append('+'), () -> done.append('-'), List.of(this));
+		ChangeCommand command = new ChangeCommand("Bring back", () -> done.append('+'), () -> done.append('-'),
+				List.of(this));
 		stack.execute(command);
 		assertEquals("Bring back", stack.getUndoCommand().getLabel());
 		assertTrue(stack.getMostRecentCommand().getAffectedObjects().contains(this));
@@ -27,6 +28,7 @@ class ChangeCommandTest {
 
 	@Test
 	void cannotBeExecutedWhereNothingChanges() {
-		assertFalse(new ChangeCommand("Bring back", () -> done.append('+'), () -> done.append('-'), List.of()).canExecute());
+		assertFalse(new ChangeCommand("Bring back", () -> done.append('+'), () -> done.append('-'), List.of())
+				.canExecute());
 	}
 }

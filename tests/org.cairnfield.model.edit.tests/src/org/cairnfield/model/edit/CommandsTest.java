@@ -54,7 +54,8 @@ public class CommandsTest {
 		assertTrue(command.canExecute());
 		stack.execute(command);
 		assertFalse(same(before, surveys));
-		assertEquals(command instanceof SwapAxesCommand, make.apply(surveys).canExecute(), "a second time nothing would change");
+		assertEquals(command instanceof SwapAxesCommand, make.apply(surveys).canExecute(),
+				"a second time nothing would change");
 		stack.undo();
 		assertTrue(same(before, surveys));
 		stack.redo();

@@ -42,14 +42,16 @@ final class Surveys {
 		Survey survey = ModelFactory.eINSTANCE.createSurvey();
 		survey.setId(id);
 		survey.setSamples(ModelFactory.eINSTANCE.createSamples());
-		survey.getSamples().setTable(SampleTable.builder().sample("S-1", 0, 1, 2).reading("ap1", -60).reading("ap2", 100)
-				.sample("S-2", 0, 3, 3).reading("ap1", -70).sample("S-3", 1, 5, 6).reading("ap2", 100).build());
+		survey.getSamples()
+				.setTable(SampleTable.builder().sample("S-1", 0, 1, 2).reading("ap1", -60).reading("ap2", 100)
+						.sample("S-2", 0, 3, 3).reading("ap1", -70).sample("S-3", 1, 5, 6).reading("ap2", 100).build());
 		return survey;
 	}
 
 	static List<SampleRef> all(Survey... surveys) {
 		return List.of(surveys).stream()
-				.flatMap(survey -> IntStream.range(0, survey.table().size()).mapToObj(row -> new SampleRef(survey, row)))
+				.flatMap(
+						survey -> IntStream.range(0, survey.table().size()).mapToObj(row -> new SampleRef(survey, row)))
 				.toList();
 	}
 }

@@ -79,7 +79,8 @@ public class ConstraintsTest {
 				breach("Floor.levelIsInRange", "40000", f -> f.site.getFloors().add(Fixture.floor(40_000))),
 				breach("Floor.outlineIsAnArea", "2 corners", f -> f.ground.setOutline(Outline.parse("0,0 1,1"))),
 				breach("Floor.outlineIsAnArea", "no area", f -> f.ground.setOutline(Outline.parse("0,0 1,1 2,2"))),
-				breach("Floor.outlineIsAnArea", "crosses or touches itself", f -> f.ground.setOutline(Outline.parse("0,0 9,7 9,0 0,4"))),
+				breach("Floor.outlineIsAnArea", "crosses or touches itself",
+						f -> f.ground.setOutline(Outline.parse("0,0 9,7 9,0 0,4"))),
 				breach("Floor.heightIsPlausible", "0.0 m", f -> f.ground.setHeightMetres(0.0)),
 				breach("Floor.heightIsPlausible", "NaN m", f -> f.ground.setHeightMetres(Double.NaN)),
 				breach("Floor.planImageStaysInside", "../../etc", f -> f.ground.setPlanImage("plans/../../etc/x.png")),
@@ -88,7 +89,8 @@ public class ConstraintsTest {
 				breach("AccessPoint.idIsUsable", "no id",
 						f -> f.archive.getAccessPoints().add(Fixture.accessPoint(null, "MAC125"))),
 				// the first octet of an address of a group is odd: IEEE 802
-				breach("AccessPoint.addressIsOfOneRadio", "of a group", f -> f.accessPoint.setAddress("01:00:5E:00:53:01")),
+				breach("AccessPoint.addressIsOfOneRadio", "of a group",
+						f -> f.accessPoint.setAddress("01:00:5E:00:53:01")),
 				breach("AccessPoint.addressIsOfOneRadio", "no address", f -> f.accessPoint.setAddress(" ")),
 				breach("AccessPoint.channelIsInBand", "Channel 15", f -> {
 					f.accessPoint.setBand(WifiBand.GHZ_2_4);
@@ -99,8 +101,10 @@ public class ConstraintsTest {
 					f.accessPoint.setFirstHeard(f.survey.getDate());
 					f.accessPoint.setLastHeard(f.survey.getDate().minusDays(1));
 				}),
-				breach("AccessPoint.placeIsOnAFloor", "tide-house/2", f -> f.accessPoint.setPlace(new KnownPlace("tide-house", 2, 1, 1))),
-				breach("AccessPoint.placeIsOnAFloor", "nowhere/0", f -> f.accessPoint.setPlace(new KnownPlace("nowhere", 0, 1, 1))),
+				breach("AccessPoint.placeIsOnAFloor", "tide-house/2",
+						f -> f.accessPoint.setPlace(new KnownPlace("tide-house", 2, 1, 1))),
+				breach("AccessPoint.placeIsOnAFloor", "nowhere/0",
+						f -> f.accessPoint.setPlace(new KnownPlace("nowhere", 0, 1, 1))),
 				breach("Device.idIsUsable", "no id", f -> {
 					Device device = ModelFactory.eINSTANCE.createDevice();
 					f.archive.getDevices().add(device);

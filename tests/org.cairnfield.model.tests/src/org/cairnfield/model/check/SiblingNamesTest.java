@@ -51,8 +51,10 @@ public class SiblingNamesTest {
 		other.setName("Wrist guide A");
 		fixture.archive.getDevices().add(other);
 		List<String> problems = SiblingNames.problems(fixture.archive);
-		List<String> begin = List.of("site boathouse has no name", "sites tide-house, annex have the same name, Tide House",
-				"devices wrist-guide-a, wrist-guide-b have", "floors 0, 1 of site tide-house have the same name, Gallery",
+		List<String> begin = List.of("site boathouse has no name",
+				"sites tide-house, annex have the same name, Tide House",
+				"devices wrist-guide-a, wrist-guide-b have",
+				"floors 0, 1 of site tide-house have the same name, Gallery",
 				"surveys th-spring, th-again of site tide-house have");
 		assertEquals(begin.size(), problems.size(), problems::toString);
 		for (int i = 0; i < begin.size(); i++) {
@@ -70,10 +72,13 @@ public class SiblingNamesTest {
 		Site boathouse = site("boathouse", null);
 		assertEquals(Optional.empty(), SiblingNames.refusal(boathouse, "Boathouse"));
 		assertEquals(Optional.empty(), SiblingNames.refusal(annex, "annex"), "its own id");
-		for (String taken : new String[] {"Tide House", "Tide House (annex)"}) {
-			assertTrue(SiblingNames.refusal(boathouse, taken).orElse("").contains("has the name '" + taken + "' already"), taken);
+		for (String taken : new String[] { "Tide House", "Tide House (annex)" }) {
+			assertTrue(
+					SiblingNames.refusal(boathouse, taken).orElse("").contains("has the name '" + taken + "' already"),
+					taken);
 		}
-		assertEquals("site boathouse has the name 'boathouse' already", SiblingNames.refusal(annex, "boathouse").orElse(""));
+		assertEquals("site boathouse has the name 'boathouse' already",
+				SiblingNames.refusal(annex, "boathouse").orElse(""));
 		assertTrue(SiblingNames.refusal(fixture.ground, "Floor 1").isPresent());
 	}
 

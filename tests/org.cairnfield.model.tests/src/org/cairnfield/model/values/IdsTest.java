@@ -17,7 +17,8 @@ public class IdsTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "", ".", "..", ".git", "-rf", "a/b", "a\\b", "a:b", "a b", "name.", "con", "NUL.txt", "é", "a\n" })
+	@ValueSource(strings = { "", ".", "..", ".git", "-rf", "a/b", "a\\b", "a:b", "a b", "name.", "con", "NUL.txt", "é",
+			"a\n" })
 	public void refusesWhatNamesNoFileOnSomeSystem(String id) {
 		assertFalse(Ids.isUsable(id));
 	}

@@ -44,7 +44,8 @@ public class SampleEditTest {
 			}
 			default -> {
 				// ap005 sorts before ap01, so that all indices shift
-				Readings readings = Readings.parse(i % 3 == 0 ? "" : "ap005:-" + i % 90 + " ap39:-" + i % 80 + " zz:-1");
+				Readings readings = Readings
+						.parse(i % 3 == 0 ? "" : "ap005:-" + i % 90 + " ap39:-" + i % 80 + " zz:-1");
 				edit.readings(row, readings);
 				s = new Sample(s.id(), s.floorLevel(), s.xMetres(), s.yMetres(), s.timeMillis(), s.reason(), readings);
 			}

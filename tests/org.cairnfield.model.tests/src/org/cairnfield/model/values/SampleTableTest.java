@@ -26,7 +26,8 @@ public class SampleTableTest {
 				levels.put(String.format("ap%02d", random.nextInt(40)), -random.nextInt(100));
 			}
 			samples.add(new Sample(String.format("S-%05d", i), i % 3, random.nextInt(4000) / 100.0, random.nextDouble(),
-					i % 5 == 0 ? SampleTable.NO_TIME : 1_700_000_000_000L + i, i % 7 == 0 ? "stood in the doorway" : null,
+					i % 5 == 0 ? SampleTable.NO_TIME : 1_700_000_000_000L + i,
+					i % 7 == 0 ? "stood in the doorway" : null,
 					Readings.of(levels)));
 		}
 		return samples;

@@ -46,7 +46,8 @@ public class TextFormsTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "", "th", "th/1", "th/1 2", "th/1 2,x", "th/1 2,3,4", "th/1 2 3", "th/low 2,3", "th 2,3", "../1 2,3", "th//1 2,3", "th/1 NaN,3" })
+	@ValueSource(strings = { "", "th", "th/1", "th/1 2", "th/1 2,x", "th/1 2,3,4", "th/1 2 3", "th/low 2,3", "th 2,3",
+			"../1 2,3", "th//1 2,3", "th/1 NaN,3" })
 	public void refusesWhatIsNoKnownPlace(String text) {
 		assertThrows(IllegalArgumentException.class, () -> KnownPlace.parse(text));
 	}
@@ -81,7 +82,8 @@ public class TextFormsTest {
 	@Test
 	public void sortsLabelsAndCountsClusters() {
 		Labels labels = Labels.builder().add(new SampleKey("b", "1"), 1, Role.CORE)
-				.add(new SampleKey("a", "2"), Labels.NOISE, Role.NOISE).add(new SampleKey("a", "1"), 1, Role.BORDER).build();
+				.add(new SampleKey("a", "2"), Labels.NOISE, Role.NOISE).add(new SampleKey("a", "1"), 1, Role.BORDER)
+				.build();
 		assertEquals("a/1", labels.key(0).toString());
 		assertEquals(2, labels.row(new SampleKey("b", "1")));
 		assertEquals(Role.CORE, labels.role(2));

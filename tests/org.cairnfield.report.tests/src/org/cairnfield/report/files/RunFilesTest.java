@@ -42,7 +42,8 @@ class RunFilesTest {
 	void writesTablesAndPicturesAndSaysWhich() throws Exception {
 		Path out = folder.resolve("deep/out");
 		List<Path> files = RunFiles.write(out, run, Workers.inline());
-		assertEquals(List.of("split-map.csv", "proposals.csv", "measures.csv", "choice.csv", "k-distance.svg", "cluster-sizes.svg",
+		assertEquals(List.of("split-map.csv", "proposals.csv", "measures.csv", "choice.csv", "k-distance.svg",
+				"cluster-sizes.svg",
 				"error-distribution.svg"), files.stream().map(f -> f.getFileName().toString()).toList());
 		for (Path file : files) {
 			assertEquals(out, file.getParent());
@@ -56,8 +57,10 @@ class RunFilesTest {
 	void measuresCarryEveryFigure() throws Exception {
 		RunFiles.write(folder, run, Workers.inline());
 		List<String> lines = Files.readAllLines(folder.resolve("measures.csv"));
-		assertEquals("name,meanErrorM,meanLowM,meanHighM,medianErrorM,rmseM,p75M,p90M,p95M,ce50M,ce95M,floorHitRate,siteHitRate,"
-				+ "comparisonsPerQuery,matchTimeRatio,how", lines.get(0));
+		assertEquals(
+				"name,meanErrorM,meanLowM,meanHighM,medianErrorM,rmseM,p75M,p90M,p95M,ce50M,ce95M,floorHitRate,siteHitRate,"
+						+ "comparisonsPerQuery,matchTimeRatio,how",
+				lines.get(0));
 		Way plain = run.measured().way("plain");
 		String[] cells = lines.get(1).split(",");
 		assertEquals("plain", cells[0]);
@@ -94,7 +97,8 @@ class RunFilesTest {
 	@Test
 	void saysWhatIsInTheWayOfTheFolder() throws IOException {
 		Path file = Files.writeString(folder.resolve("taken"), "");
-		IntakeException e = assertThrows(IntakeException.class, () -> RunFiles.write(file.resolve("sub"), run, Workers.inline()));
+		IntakeException e = assertThrows(IntakeException.class,
+				() -> RunFiles.write(file.resolve("sub"), run, Workers.inline()));
 		assertEquals(file.resolve("sub"), e.file());
 		assertTrue(e.what().contains("there is a file of the name " + file), e.what());
 		assertFalse(e.remedy().isBlank());

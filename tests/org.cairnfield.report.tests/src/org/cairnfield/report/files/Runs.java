@@ -27,13 +27,16 @@ final class Runs {
 	}
 
 	static Intake intake(RadioMap map, IntFunction<String> name) {
-		FileReport report = new FileReport(Path.of("tide.csv"), Layout.WIDE, "table", map.size(), map.size(), 0, 0, map.size(), "100", List.of());
-		return new Intake(map, IntStream.range(0, map.size()).mapToObj(name).toList(), List.of(report), List.of(), "100", List.of());
+		FileReport report = new FileReport(Path.of("tide.csv"), Layout.WIDE, "table", map.size(), map.size(), 0, 0,
+				map.size(), "100", List.of());
+		return new Intake(map, IntStream.range(0, map.size()).mapToObj(name).toList(), List.of(report), List.of(),
+				"100", List.of());
 	}
 
 	/** {@link SmallMaps#twoGroupsAndAStray} with ε 5 and minPts 3: two clusters, the stray noise. */
 	static FileRun proposed(double gate, double threshold) {
-		return FileRun.proposed(FileArchive.of(intake(SmallMaps.twoGroupsAndAStray())), SplitRequest.automatic(1).published(5, 3),
+		return FileRun.proposed(FileArchive.of(intake(SmallMaps.twoGroupsAndAStray())),
+				SplitRequest.automatic(1).published(5, 3),
 				new ProposalRule(gate, threshold), Workers.inline());
 	}
 }

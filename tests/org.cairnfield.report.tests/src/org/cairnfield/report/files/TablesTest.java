@@ -84,8 +84,9 @@ class TablesTest {
 	@Test
 	void idsThatLookLikeFormulasAreMadeHarmless() throws Exception {
 		Path file = folder.resolve("labels.csv");
-		Tables.labels(file, FileRun.proposed(FileArchive.of(Runs.intake(SmallMaps.twoGroupsAndAStray(), s -> "=1+" + s)),
-				SplitRequest.automatic(1).published(5, 3), ProposalRule.USUAL, Workers.inline()));
+		Tables.labels(file,
+				FileRun.proposed(FileArchive.of(Runs.intake(SmallMaps.twoGroupsAndAStray(), s -> "=1+" + s)),
+						SplitRequest.automatic(1).published(5, 3), ProposalRule.USUAL, Workers.inline()));
 		assertEquals("'=1+0,0,core", lines(file).get(1));
 	}
 

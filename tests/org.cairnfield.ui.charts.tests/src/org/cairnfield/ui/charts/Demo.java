@@ -32,7 +32,8 @@ final class Demo {
 		shell.setText("Charts");
 		shell.setLayout(new GridLayout(3, true));
 		List<Function<Composite, Chart>> all = List.of(Demo::pairedBars, Demo::errorCurves, Demo::kDistance,
-				Demo::clusterSizes, Demo::sweep, Demo::levels, Demo::fourSamples, Demo::empty, Demo::clusters, Demo::ramp);
+				Demo::clusterSizes, Demo::sweep, Demo::levels, Demo::fourSamples, Demo::empty, Demo::clusters,
+				Demo::ramp);
 		for (Function<Composite, Chart> make : all) {
 			Chart chart = make.apply(shell);
 			boolean small = chart instanceof Legend;
@@ -133,7 +134,8 @@ final class Demo {
 			}
 		}
 		noise[5][8] = Double.NaN;
-		chart.setAxes(Axis.linear("ε", "dB"), Axis.linear("minPts", ""), Axis.share("Noise share").between(0, Double.NaN), 1);
+		chart.setAxes(Axis.linear("ε", "dB"), Axis.linear("minPts", ""),
+				Axis.share("Noise share").between(0, Double.NaN), 1);
 		chart.setGrid(new CellGrid(eps, minPts, noise));
 		chart.setMarked(22, "suggested");
 		chart.setChosen(13);
@@ -151,7 +153,8 @@ final class Demo {
 
 	private static Chart empty(Composite parent) {
 		PairedBars chart = new PairedBars(parent, SWT.BORDER);
-		chart.setEmptyText("No sample is selected. Select one to four samples in the table or on the plan to see their readings here.");
+		chart.setEmptyText(
+				"No sample is selected. Select one to four samples in the table or on the plan to see their readings here.");
 		return chart;
 	}
 

@@ -36,7 +36,8 @@ class FrameTest {
 					Axis.linear("Distance", "dB"), new Frame.Extent(0, 20_000, 3, 90));
 			for (int t = 1; t < narrow.xTicks().size(); t++) {
 				double apart = narrow.xOf(narrow.xTicks().value(t)) - narrow.xOf(narrow.xTicks().value(t - 1));
-				assertTrue(narrow.xTicks().size() <= 2 || apart > narrow.xTicks().label(t).length() * 8, "at width " + width);
+				assertTrue(narrow.xTicks().size() <= 2 || apart > narrow.xTicks().label(t).length() * 8,
+						"at width " + width);
 			}
 		}
 	}

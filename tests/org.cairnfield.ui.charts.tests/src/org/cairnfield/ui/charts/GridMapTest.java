@@ -40,7 +40,8 @@ class GridMapTest {
 		GridMap chart = grid();
 		List<Integer> told = new ArrayList<>();
 		chart.onChosen(told::add);
-		for (int key : new int[] { SWT.ARROW_DOWN, SWT.ARROW_UP, SWT.ARROW_RIGHT, SWT.ARROW_UP, SWT.END, SWT.ARROW_DOWN }) {
+		for (int key : new int[] { SWT.ARROW_DOWN, SWT.ARROW_UP, SWT.ARROW_RIGHT, SWT.ARROW_UP, SWT.END,
+				SWT.ARROW_DOWN }) {
 			Screen.press(chart, key, 0);
 		}
 		assertEquals(List.of(0, 3, 4, 5, 2), told);

@@ -37,13 +37,16 @@ class HeatCellsTest {
 
 	@Test
 	void gridRefusesShapesThatDoNotAgree() {
-		assertThrows(IllegalArgumentException.class, () -> new CellGrid(new double[2], new double[1], new double[1][3]));
-		assertThrows(IllegalArgumentException.class, () -> new CellGrid(new double[2], new double[1], new double[2][2]));
+		assertThrows(IllegalArgumentException.class,
+				() -> new CellGrid(new double[2], new double[1], new double[1][3]));
+		assertThrows(IllegalArgumentException.class,
+				() -> new CellGrid(new double[2], new double[1], new double[2][2]));
 	}
 
 	@Test
 	void gridNumbersCellsFromTheLeftBottom() {
-		CellGrid grid = new CellGrid(new double[] { 1, 2, 3 }, new double[] { 10, 20 }, new double[][] { { 1, 2, 3 }, { 4, 5, 6 } });
+		CellGrid grid = new CellGrid(new double[] { 1, 2, 3 }, new double[] { 10, 20 },
+				new double[][] { { 1, 2, 3 }, { 4, 5, 6 } });
 		assertEquals(6, grid.size());
 		assertEquals(4, grid.value(grid.cell(0, 1)), 0);
 		assertEquals(1, grid.column(4));

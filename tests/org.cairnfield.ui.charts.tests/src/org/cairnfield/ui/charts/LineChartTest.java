@@ -64,8 +64,10 @@ class LineChartTest {
 
 	/** Bluish pixels of the line of pixels that has most. */
 	private static long mostBlueInALine(ImageData picture) {
-		return IntStream.range(0, HEIGHT).mapToLong(y -> IntStream.range(0, WIDTH).mapToObj(x -> Screen.pixel(picture, x, y))
-				.filter(rgb -> rgb.blue - rgb.red > 40).count()).max().getAsLong();
+		return IntStream.range(0, HEIGHT)
+				.mapToLong(y -> IntStream.range(0, WIDTH).mapToObj(x -> Screen.pixel(picture, x, y))
+						.filter(rgb -> rgb.blue - rgb.red > 40).count())
+				.max().getAsLong();
 	}
 
 	@Test
@@ -87,7 +89,8 @@ class LineChartTest {
 			}
 			Arrays.sort(nanos);
 			double bestMs = nanos[0] / 1e6;
-			System.out.printf("20,000 points drawn: best %.2f ms, median %.2f ms%n", bestMs, nanos[nanos.length / 2] / 1e6);
+			System.out.printf("20,000 points drawn: best %.2f ms, median %.2f ms%n", bestMs,
+					nanos[nanos.length / 2] / 1e6);
 			// a busy machine slows even the thread's own time, but seldom forty times in a row
 			assertTrue(bestMs < 16, bestMs + " ms: more than a sixtieth of a second");
 		} finally {

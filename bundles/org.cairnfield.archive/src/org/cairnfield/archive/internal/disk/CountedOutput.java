@@ -19,7 +19,7 @@ final class CountedOutput extends OutputStream {
 
 	@Override
 	public void write(int b) throws IOException {
-		write(new byte[] {(byte) b}, 0, 1);
+		write(new byte[] { (byte) b }, 0, 1);
 	}
 
 	@Override

@@ -31,7 +31,7 @@ public interface Disk {
 		return new Sink() {
 			@Override
 			public void write(int b) throws IOException {
-				write(new byte[] {(byte) b}, 0, 1);
+				write(new byte[] { (byte) b }, 0, 1);
 			}
 
 			@Override

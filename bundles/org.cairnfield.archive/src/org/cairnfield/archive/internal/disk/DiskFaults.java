@@ -32,12 +32,15 @@ public final class DiskFaults {
 		boolean refused = said.contains("no space left") || said.contains("not enough space");
 		if (said.contains("quota") || refused && left >= PLENTY_BYTES) {
 			return new ArchiveException(what + ": a limit for this account or folder on the disk of " + folder
-					+ " was reached, a quota or a number of files for instance" + (left < 0 ? "" : ", though the disk itself has " + megabytes(left) + " MB left"),
-					"delete what is not needed of your own files there, or ask for a higher limit, and try again", cause);
+					+ " was reached, a quota or a number of files for instance"
+					+ (left < 0 ? "" : ", though the disk itself has " + megabytes(left) + " MB left"),
+					"delete what is not needed of your own files there, or ask for a higher limit, and try again",
+					cause);
 		}
 		// the words may be in the language of the machine; a disk without room needs none
 		if (refused || left >= 0 && left < FULL_BYTES) {
-			return new ArchiveException(what + ": the disk of " + folder + " is full" + (left < 0 ? "" : " (" + left / 1024 + " KiB left)"),
+			return new ArchiveException(
+					what + ": the disk of " + folder + " is full" + (left < 0 ? "" : " (" + left / 1024 + " KiB left)"),
 					"make room there and try again", cause);
 		}
 		if (cause instanceof ReadOnlyFileSystemException || said.contains("read-only")) {
@@ -49,9 +52,11 @@ public final class DiskFaults {
 					"ask for permission, or copy the archive to a folder of your own", cause);
 		}
 		if (cause instanceof NoSuchFileException) {
-			return new ArchiveException(what + ": " + name(cause, folder) + " is gone", "look who moves files there", cause);
+			return new ArchiveException(what + ": " + name(cause, folder) + " is gone", "look who moves files there",
+					cause);
 		}
-		return new ArchiveException(what + ": " + said(cause), "look after the disk of " + folder + " and try again", cause);
+		return new ArchiveException(what + ": " + said(cause), "look after the disk of " + folder + " and try again",
+				cause);
 	}
 
 	private static String said(Exception cause) {

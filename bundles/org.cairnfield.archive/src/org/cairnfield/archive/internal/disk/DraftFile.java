@@ -101,7 +101,8 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 			String header = new String(in.readNBytes(HEADER.length()), StandardCharsets.ISO_8859_1);
 			if (!header.equals(HEADER) && !header.equals(FORMER_HEADER)) {
 				throw new BrokenException(header.startsWith("cairnfield draft ")
-						? "it was written by another version of Cairnfield" : "it does not begin as a draft does");
+						? "it was written by another version of Cairnfield"
+						: "it does not begin as a draft does");
 			}
 			digest.update(header.getBytes(StandardCharsets.ISO_8859_1));
 			byte[] buffer = new byte[1 << 16];
@@ -152,7 +153,8 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 				String[] field = line.split("\t", -1);
 				switch (field[0]) {
 				case "archive" -> archive = Journal.unescaped(field[1]);
-				case "by" -> by = new LockOwner(Journal.unescaped(field[1]), Journal.unescaped(field[2]), Long.parseLong(field[3]),
+				case "by" -> by = new LockOwner(Journal.unescaped(field[1]), Journal.unescaped(field[2]),
+						Long.parseLong(field[3]),
 						Instant.parse(field[4]));
 				case "person" -> person = Journal.unescaped(field[1]);
 				case "replaces" -> replaces.add(Journal.unescaped(field[1]));
@@ -169,7 +171,8 @@ public record DraftFile(Path file, String archive, LockOwner by, String person, 
 		} catch (IllegalArgumentException | ArrayIndexOutOfBoundsException | DateTimeException e) {
 			throw new BrokenException("it has a line that is none");
 		}
-		if (archive == null || by == null || base == null || offset != from || !entries.keySet().stream().allMatch(Places::staysInside)) {
+		if (archive == null || by == null || base == null || offset != from
+				|| !entries.keySet().stream().allMatch(Places::staysInside)) {
 			throw new BrokenException("it does not tell what it holds");
 		}
 		return new DraftFile(file, archive, by, person, replaces, base.equals(NO_BASE) ? null : base, entries);

@@ -50,7 +50,8 @@ public final class DraftWriter implements FileChanges, AutoCloseable {
 		OutputStream out = new BufferedOutputStream(one, BUFFER_BYTES);
 		content.writeTo(out);
 		out.flush();
-		entries.append("put\t").append(one.size).append('\t').append(Sha256.hex(one.digest)).append('\t').append(Journal.escaped(path))
+		entries.append("put\t").append(one.size).append('\t').append(Sha256.hex(one.digest)).append('\t')
+				.append(Journal.escaped(path))
 				.append('\n');
 		return true;
 	}
@@ -75,12 +76,14 @@ public final class DraftWriter implements FileChanges, AutoCloseable {
 	 * @param replaces names of draft files whose changes are in this one
 	 * @param base digest of the state that it was based on; null: not known any more
 	 */
-	public void finish(Path archive, LockOwner by, String person, Collection<String> replaces, String base) throws IOException {
+	public void finish(Path archive, LockOwner by, String person, Collection<String> replaces, String base)
+			throws IOException {
 		long manifest = all.size;
 		StringBuilder others = new StringBuilder();
 		replaces.forEach(name -> others.append("replaces\t").append(Journal.escaped(name)).append('\n'));
 		all.write(("archive\t" + Journal.escaped(archive.toString()) + "\nby\t" + Journal.escaped(by.user()) + '\t'
-				+ Journal.escaped(by.host()) + '\t' + by.pid() + '\t' + by.since() + "\nperson\t" + Journal.escaped(person) + '\n' + others + "base\t"
+				+ Journal.escaped(by.host()) + '\t' + by.pid() + '\t' + by.since() + "\nperson\t"
+				+ Journal.escaped(person) + '\n' + others + "base\t"
 				+ (base == null ? DraftFile.NO_BASE : base) + '\n' + entries).getBytes(StandardCharsets.UTF_8));
 		all.flush();
 		sink.write(DraftFile.end(manifest, all.digest).getBytes(StandardCharsets.US_ASCII));

@@ -51,7 +51,8 @@ public final class FolderView implements FileSource {
 		Files.walkFileTree(root, new SimpleFileVisitor<>() {
 			@Override
 			public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-				return folder.equals(root) || wanted.test(path(folder)) ? FileVisitResult.CONTINUE : FileVisitResult.SKIP_SUBTREE;
+				return folder.equals(root) || wanted.test(path(folder)) ? FileVisitResult.CONTINUE
+						: FileVisitResult.SKIP_SUBTREE;
 			}
 
 			@Override
@@ -76,7 +77,8 @@ public final class FolderView implements FileSource {
 					throw e;
 				}
 				if (!(e instanceof NoSuchFileException)) { // gone between two looks: the stamps tell
-					damages.add(new Damage(path(file), 0, "can not be read: " + e.getClass().getSimpleName(), "ask for permission"));
+					damages.add(new Damage(path(file), 0, "can not be read: " + e.getClass().getSimpleName(),
+							"ask for permission"));
 				}
 				return FileVisitResult.CONTINUE;
 			}
@@ -131,7 +133,8 @@ public final class FolderView implements FileSource {
 	public String firstDifference(FolderView other, Predicate<String> wanted) {
 		SortedMap<String, String> all = new TreeMap<>(stamps);
 		all.putAll(other.stamps);
-		return all.keySet().stream().filter(wanted).filter(path -> !Objects.equals(stamps.get(path), other.stamps.get(path)))
+		return all.keySet().stream().filter(wanted)
+				.filter(path -> !Objects.equals(stamps.get(path), other.stamps.get(path)))
 				.findFirst().orElse(null);
 	}
 

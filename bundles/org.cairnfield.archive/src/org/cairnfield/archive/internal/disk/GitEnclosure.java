@@ -44,7 +44,8 @@ public final class GitEnclosure {
 		}
 		enclosure.requirePlain(enclosure.requireFolder(enclosure.git.resolve("info")));
 		enclosure.requireOwnObjects(enclosure.requireFolder(enclosure.git.resolve("objects")));
-		enclosure.requireNo("commondir", "shares its Git folder with another work tree", "clone the archive to work on it");
+		enclosure.requireNo("commondir", "shares its Git folder with another work tree",
+				"clone the archive to work on it");
 	}
 
 	/** Whether the archive's own configuration of Git is so plain that it need not be looked at any closer. */

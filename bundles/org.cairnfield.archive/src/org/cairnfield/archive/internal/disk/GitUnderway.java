@@ -34,7 +34,8 @@ public record GitUnderway(String trace, String what, String word) {
 
 	/** What is under way in a folder; empty where nothing is, or where there is no repository. */
 	public static Optional<GitUnderway> in(Path root) {
-		return ALL.stream().filter(each -> Files.exists(root.resolve(each.trace), LinkOption.NOFOLLOW_LINKS)).findFirst();
+		return ALL.stream().filter(each -> Files.exists(root.resolve(each.trace), LinkOption.NOFOLLOW_LINKS))
+				.findFirst();
 	}
 
 	/** In words, without a full stop. */
@@ -44,7 +45,8 @@ public record GitUnderway(String trace, String what, String word) {
 
 	/** What a person can do. */
 	public String remedy() {
-		return "finish it with 'git " + word + " --continue', keeping what both sides have, or give it up with 'git " + word + " --abort'";
+		return "finish it with 'git " + word + " --continue', keeping what both sides have, or give it up with 'git "
+				+ word + " --abort'";
 	}
 
 	/** As damage. */

@@ -35,8 +35,9 @@ public record HeadTrace(String branch, String id, boolean loose, String broken, 
 	private static final Pattern LOG_LINE = Pattern.compile("[0-9a-f]{40} [0-9a-f]{40} .*");
 	private static final Pattern ID = Pattern.compile("[0-9a-f]{40}");
 	/** Git's rules for names: no steps that are empty or begin with a dot, none of its special characters. */
-	private static final Pattern NAME = Pattern.compile("[^\\x00-\\x20\\x7f~^:?*\\[\\\\/.][^\\x00-\\x20\\x7f~^:?*\\[\\\\/]*"
-			+ "(/[^\\x00-\\x20\\x7f~^:?*\\[\\\\/.][^\\x00-\\x20\\x7f~^:?*\\[\\\\/]*)*");
+	private static final Pattern NAME = Pattern
+			.compile("[^\\x00-\\x20\\x7f~^:?*\\[\\\\/.][^\\x00-\\x20\\x7f~^:?*\\[\\\\/]*"
+					+ "(/[^\\x00-\\x20\\x7f~^:?*\\[\\\\/.][^\\x00-\\x20\\x7f~^:?*\\[\\\\/]*)*");
 
 	/** Looks at HEAD and the branch that it names. */
 	public static HeadTrace of(Path root) throws IOException {
@@ -73,7 +74,8 @@ public record HeadTrace(String branch, String id, boolean loose, String broken, 
 			return true;
 		}
 		if (id == null) {
-			return Files.exists(git.resolve(PACKED)) || !logged(root, "HEAD").isEmpty() || hasPacks(objects) || hasLooseObjects(objects);
+			return Files.exists(git.resolve(PACKED)) || !logged(root, "HEAD").isEmpty() || hasPacks(objects)
+					|| hasLooseObjects(objects);
 		}
 		if (!loose) {
 			List<String> log = logged(root, branch);
@@ -155,7 +157,8 @@ public record HeadTrace(String branch, String id, boolean loose, String broken, 
 			return null;
 		}
 		try (Stream<String> lines = Files.lines(file, StandardCharsets.ISO_8859_1)) {
-			return lines.filter(line -> line.length() > 41 && line.substring(41).equals(branch)).map(line -> line.substring(0, 40))
+			return lines.filter(line -> line.length() > 41 && line.substring(41).equals(branch))
+					.map(line -> line.substring(0, 40))
 					.filter(id -> ID.matcher(id).matches()).findFirst().orElse(null);
 		}
 	}

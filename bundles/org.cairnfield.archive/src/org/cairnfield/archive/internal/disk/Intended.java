@@ -21,7 +21,8 @@ import java.util.Objects;
  *                {@link #MIXED} where something else was saved before it could be finished
  * @param with    id of a save point of somebody else whose work the files hold then as well; null where there is none
  */
-public record Intended(String person, String email, Instant time, String opening, String words, String before, String state, String with) {
+public record Intended(String person, String email, Instant time, String opening, String words, String before,
+		String state, String with) {
 
 	/** In place of a state: the save point cannot be made any more as it was meant. */
 	public static final String MIXED = "mixed";
@@ -46,8 +47,10 @@ public record Intended(String person, String email, Instant time, String opening
 			return null;
 		}
 		try {
-			return new Intended(fields.get("person"), fields.get("email"), Instant.parse(fields.get("time")), fields.get("opening"),
-					fields.get("words"), NONE.equals(fields.get("before")) ? null : fields.get("before"), fields.get("state"),
+			return new Intended(fields.get("person"), fields.get("email"), Instant.parse(fields.get("time")),
+					fields.get("opening"),
+					fields.get("words"), NONE.equals(fields.get("before")) ? null : fields.get("before"),
+					fields.get("state"),
 					fields.get("with"));
 		} catch (NullPointerException | DateTimeException e) {
 			return null;

@@ -90,7 +90,8 @@ record Journal(List<Step> steps) {
 			if (step.deletes()) {
 				text.append("delete\t").append(step.before()).append('\t').append(escaped(step.path())).append('\n');
 			} else {
-				text.append("put\t").append(step.digest()).append('\t').append(step.size()).append('\t').append(step.before())
+				text.append("put\t").append(step.digest()).append('\t').append(step.size()).append('\t')
+						.append(step.before())
 						.append('\t').append(step.pending()).append('\t').append(escaped(step.path())).append('\n');
 			}
 		}

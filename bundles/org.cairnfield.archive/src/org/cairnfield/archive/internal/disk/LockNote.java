@@ -77,7 +77,8 @@ record LockNote(LockOwner owner, long startMillis, String token) {
 			}
 		}
 		try {
-			LockOwner owner = new LockOwner(fields.get("user"), fields.get("host"), Long.parseLong(fields.get("process")),
+			LockOwner owner = new LockOwner(fields.get("user"), fields.get("host"),
+					Long.parseLong(fields.get("process")),
 					Instant.parse(fields.get("since")));
 			return new LockNote(owner, Long.parseLong(fields.get("started")), fields.getOrDefault("token", ""));
 		} catch (NullPointerException | NumberFormatException | DateTimeException e) {
@@ -87,7 +88,8 @@ record LockNote(LockOwner owner, long startMillis, String token) {
 
 	/** @param part written first, then put in the place of the file */
 	void write(Disk disk, Path file, Path part) throws IOException {
-		String text = "This archive is open for writing.\nuser: " + owner.user() + "\nhost: " + owner.host() + "\nprocess: "
+		String text = "This archive is open for writing.\nuser: " + owner.user() + "\nhost: " + owner.host()
+				+ "\nprocess: "
 				+ owner.pid() + "\nstarted: " + startMillis + "\nsince: " + owner.since() + "\ntoken: " + token + "\n";
 		try (Disk.Sink out = disk.write(part)) {
 			out.write(text.getBytes(StandardCharsets.UTF_8));

@@ -93,10 +93,12 @@ public final class Places {
 	 */
 	public static Path requireKind(Path root, Path file, boolean isRight, String kind) throws ArchiveException {
 		if (!isRight && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-			String what = Files.isSymbolicLink(file) ? "is a symbolic link, which could lead out of the archive" : "is no plain " + kind;
+			String what = Files.isSymbolicLink(file) ? "is a symbolic link, which could lead out of the archive"
+					: "is no plain " + kind;
 			throw new ArchiveException(root + " is not opened: " + root.relativize(file) + ' ' + what,
-					"where it is not known who put it there, do not use the archive; otherwise replace it by a plain " + kind
-					+ ", or delete it");
+					"where it is not known who put it there, do not use the archive; otherwise replace it by a plain "
+							+ kind
+							+ ", or delete it");
 		}
 		return file;
 	}

@@ -72,7 +72,8 @@ public final class SaveRecovery {
 			try {
 				target = Places.inside(root, step.path());
 			} catch (ArchiveException e) {
-				found.add(new Damage(Places.JOURNAL, 0, e.getMessage(), "restore the last save point, then delete this file"));
+				found.add(new Damage(Places.JOURNAL, 0, e.getMessage(),
+						"restore the last save point, then delete this file"));
 				continue;
 			}
 			String now = Places.isFile(target) ? Sha256.of(target) : Journal.ABSENT;
@@ -84,7 +85,8 @@ public final class SaveRecovery {
 				found.add(new Damage(step.path(), 0, "changed by another program while a save was unfinished",
 						"restore the last save point, or put back the file as it was, then open the archive again"));
 			} else if (!step.deletes() && !isSound(root, step)) {
-				found.add(new Damage(step.path(), 0, "an interrupted save can not be finished, as its new content is damaged",
+				found.add(new Damage(step.path(), 0,
+						"an interrupted save can not be finished, as its new content is damaged",
 						"restore the last save point, then delete " + Places.JOURNAL));
 			}
 		}

@@ -25,7 +25,9 @@ public final class SavedBy {
 			return Optional.empty();
 		}
 		String name = new String(Files.readAllBytes(file), StandardCharsets.UTF_8).strip();
-		return name.isEmpty() || name.chars().anyMatch(c -> Character.isISOControl(c) || c == '<' || c == '>') ? Optional.empty() : Optional.of(name);
+		return name.isEmpty() || name.chars().anyMatch(c -> Character.isISOControl(c) || c == '<' || c == '>')
+				? Optional.empty()
+				: Optional.of(name);
 	}
 
 	/** Notes a name down, in one step. */

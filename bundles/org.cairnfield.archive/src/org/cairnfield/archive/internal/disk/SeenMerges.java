@@ -35,7 +35,9 @@ public final class SeenMerges {
 	public static void write(Path root, String id) throws IOException {
 		Path part = Places.privateFile(root, FILE + ".part");
 		Files.deleteIfExists(part); // whatever other name it has is not written to
-		Files.writeString(part, id + '\n', StandardCharsets.ISO_8859_1, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-		Files.move(part, Places.privateFile(root, FILE), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+		Files.writeString(part, id + '\n', StandardCharsets.ISO_8859_1, StandardOpenOption.CREATE_NEW,
+				StandardOpenOption.WRITE);
+		Files.move(part, Places.privateFile(root, FILE), StandardCopyOption.ATOMIC_MOVE,
+				StandardCopyOption.REPLACE_EXISTING);
 	}
 }

@@ -23,7 +23,8 @@ public final class Ancestry {
 	/** Whether a commit is another or came before it. */
 	public boolean isIn(String commit, String later) throws IOException {
 		try (RevWalk walk = new RevWalk(repository)) {
-			return walk.isMergedInto(walk.parseCommit(ObjectId.fromString(commit)), walk.parseCommit(ObjectId.fromString(later)));
+			return walk.isMergedInto(walk.parseCommit(ObjectId.fromString(commit)),
+					walk.parseCommit(ObjectId.fromString(later)));
 		}
 	}
 

@@ -19,13 +19,15 @@ final class BareFolder {
 	static void prepare(Path folder) throws IOException {
 		if (!Files.exists(folder) || isEmpty(folder)) {
 			if (folder.getParent() != null && !Files.isDirectory(folder.getParent())) {
-				throw new ArchiveException("there is no folder " + folder.getParent(), "look where the remote is, or make that folder");
+				throw new ArchiveException("there is no folder " + folder.getParent(),
+						"look where the remote is, or make that folder");
 			}
 			try (Repository made = new FileRepositoryBuilder().setBare().setGitDir(folder.toFile()).build()) {
 				made.create(true);
 			}
 		} else if (Files.exists(folder.resolve(".git")) || !Files.isDirectory(folder.resolve("objects"))) {
-			throw new ArchiveException(folder + " is no bare repository, and what somebody works in must not change under their hands",
+			throw new ArchiveException(
+					folder + " is no bare repository, and what somebody works in must not change under their hands",
 					"name another folder; a new one becomes a bare repository");
 		}
 	}

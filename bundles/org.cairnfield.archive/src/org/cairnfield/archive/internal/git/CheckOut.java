@@ -100,7 +100,8 @@ final class CheckOut {
 				walk.addTree(commit.getTree());
 				walk.setRecursive(true);
 				while (walk.next()) {
-					boolean plain = walk.getFileMode() == FileMode.REGULAR_FILE || walk.getFileMode() == FileMode.EXECUTABLE_FILE;
+					boolean plain = walk.getFileMode() == FileMode.REGULAR_FILE
+							|| walk.getFileMode() == FileMode.EXECUTABLE_FILE;
 					if (plain && wanted.test(walk.getPathString()) && Places.staysInside(walk.getPathString())) {
 						files.put(walk.getPathString(), walk.getObjectId(0));
 					}

@@ -59,7 +59,8 @@ final class Commits {
 
 	/** @param name of the object; where it is an id, the file is named that the object has unless it is in a pack */
 	static DamagedException damaged(String name, String reason, Exception cause) {
-		String file = ObjectId.isId(name) ? ".git/objects/" + name.substring(0, 2) + '/' + name.substring(2) : ".git/objects";
+		String file = ObjectId.isId(name) ? ".git/objects/" + name.substring(0, 2) + '/' + name.substring(2)
+				: ".git/objects";
 		return new DamagedException("the history is damaged: " + file + ": " + reason, REMEDY,
 				List.of(new Damage(file, 0, reason, REMEDY)), cause);
 	}
@@ -127,7 +128,8 @@ final class Commits {
 	private static List<Commit> inOrder(ObjectId start, Map<ObjectId, RevCommit> found, Map<ObjectId, Integer> children,
 			Set<ObjectId> beyond, int most) {
 		List<Commit> commits = new ArrayList<>();
-		PriorityQueue<RevCommit> ready = new PriorityQueue<>(Comparator.comparingInt(RevCommit::getCommitTime).reversed());
+		PriorityQueue<RevCommit> ready = new PriorityQueue<>(
+				Comparator.comparingInt(RevCommit::getCommitTime).reversed());
 		if (found.containsKey(start)) {
 			ready.add(found.get(start));
 		}

@@ -55,7 +55,8 @@ final class Committing {
 	 * @return the new commit; null if nothing has changed
 	 * @throws ArchiveException where signing fails; nothing is committed then
 	 */
-	RevCommit commit(RevCommit head, RevCommit other, SortedMap<String, Path> files, String message, PersonIdent person, Signer signer)
+	RevCommit commit(RevCommit head, RevCommit other, SortedMap<String, Path> files, String message, PersonIdent person,
+			Signer signer)
 			throws IOException {
 		GitLocks locks = new GitLocks(root);
 		locks.announce();
@@ -67,7 +68,8 @@ final class Committing {
 				updateIndex(own);
 				return null;
 			}
-			if (other != null && tree.equals(other.getTree().getId()) && new Ancestry(repository).isIn(head.name(), other.name())) {
+			if (other != null && tree.equals(other.getTree().getId())
+					&& new Ancestry(repository).isIn(head.name(), other.name())) {
 				inserter.flush();
 				updateIndex(own);
 				moveHead(head, other, message);
@@ -101,7 +103,8 @@ final class Committing {
 		}
 	}
 
-	private SortedMap<String, DirCacheEntry> store(Map<String, Path> files, ObjectInserter inserter) throws IOException {
+	private SortedMap<String, DirCacheEntry> store(Map<String, Path> files, ObjectInserter inserter)
+			throws IOException {
 		SortedMap<String, DirCacheEntry> entries = new TreeMap<>();
 		WorkBlobs blobs = new WorkBlobs(repository);
 		for (Map.Entry<String, Path> file : files.entrySet()) {
@@ -117,11 +120,13 @@ final class Committing {
 	}
 
 	/** Files that are not the archive's are as in the commit before, or as in the other where only that one has changed them. */
-	private ObjectId tree(RevCommit head, RevCommit other, SortedMap<String, DirCacheEntry> own, ObjectInserter inserter) throws IOException {
+	private ObjectId tree(RevCommit head, RevCommit other, SortedMap<String, DirCacheEntry> own,
+			ObjectInserter inserter) throws IOException {
 		SortedMap<String, DirCacheEntry> entries = foreign(head);
 		if (other != null) {
 			List<Commit> bases = new Ancestry(repository).bases(head.name(), other.name());
-			SortedMap<String, DirCacheEntry> before = foreign(bases.isEmpty() ? null : commits().read(ObjectId.fromString(bases.get(0).id())));
+			SortedMap<String, DirCacheEntry> before = foreign(
+					bases.isEmpty() ? null : commits().read(ObjectId.fromString(bases.get(0).id())));
 			SortedMap<String, DirCacheEntry> theirs = foreign(other);
 			SortedSet<String> paths = new TreeSet<>(before.keySet());
 			paths.addAll(theirs.keySet());
@@ -184,7 +189,8 @@ final class Committing {
 			builder.finish();
 			index.write();
 			if (!index.commit()) {
-				throw new ArchiveException("no save point was made, as the index of Git could not be written", "try again");
+				throw new ArchiveException("no save point was made, as the index of Git could not be written",
+						"try again");
 			}
 		} finally {
 			index.unlock();

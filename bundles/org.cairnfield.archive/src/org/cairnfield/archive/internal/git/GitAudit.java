@@ -90,7 +90,8 @@ public final class GitAudit {
 	public Signature signature(Commit commit, SignerList list) throws IOException {
 		try (RevWalk walk = new RevWalk(repository)) {
 			RevCommit found = walk.parseCommit(ObjectId.fromString(commit.id()));
-			return new SignatureCheck(UserGit.of(root), list).of(SignedObject.ofCommit(found.getRawBuffer()), found.getCommitterIdent().getWhenAsInstant());
+			return new SignatureCheck(UserGit.of(root), list).of(SignedObject.ofCommit(found.getRawBuffer()),
+					found.getCommitterIdent().getWhenAsInstant());
 		}
 	}
 
@@ -128,7 +129,8 @@ public final class GitAudit {
 	/** Ids of the commits that HEAD and branches reach, those of other repositories included. */
 	public Set<String> onBranches() throws IOException {
 		Set<String> ids = new HashSet<>();
-		List<ObjectId> starts = refs.ids().entrySet().stream().filter(ref -> !ref.getKey().startsWith(Constants.R_TAGS)).map(Map.Entry::getValue).toList();
+		List<ObjectId> starts = refs.ids().entrySet().stream().filter(ref -> !ref.getKey().startsWith(Constants.R_TAGS))
+				.map(Map.Entry::getValue).toList();
 		walk(starts).forEach(commit -> ids.add(commit.id()));
 		return ids;
 	}
@@ -153,7 +155,8 @@ public final class GitAudit {
 	/** Git's names of the contents of the files right in a folder of a commit, by path; empty where it has no such folder. */
 	public SortedMap<String, String> filesIn(String folder, Commit commit) throws IOException {
 		try (RevWalk walk = new RevWalk(repository);
-				TreeWalk found = TreeWalk.forPath(repository, folder, walk.parseCommit(ObjectId.fromString(commit.id())).getTree())) {
+				TreeWalk found = TreeWalk.forPath(repository, folder,
+						walk.parseCommit(ObjectId.fromString(commit.id())).getTree())) {
 			if (found == null || found.getFileMode() != FileMode.TREE) {
 				return new TreeMap<>();
 			}

@@ -78,7 +78,8 @@ public final class GitFolder implements AutoCloseable {
 		} catch (IOException | RuntimeException e) {
 			Damage damage = new Damage(Constants.DOT_GIT, 0, "can not be opened: " + e.getMessage(),
 					"look with 'git fsck' what is wrong with it, or restore the folder from a copy");
-			throw new DamagedException("the history of " + root + " is damaged: " + damage.file() + ' ' + damage.reason(),
+			throw new DamagedException(
+					"the history of " + root + " is damaged: " + damage.file() + ' ' + damage.reason(),
 					damage.remedy(), List.of(damage), e);
 		}
 	}
@@ -109,7 +110,8 @@ public final class GitFolder implements AutoCloseable {
 	}
 
 	private static FileRepositoryBuilder builder(Path root) {
-		return new FileRepositoryBuilder().setWorkTree(root.toFile()).setGitDir(root.resolve(Constants.DOT_GIT).toFile());
+		return new FileRepositoryBuilder().setWorkTree(root.toFile())
+				.setGitDir(root.resolve(Constants.DOT_GIT).toFile());
 	}
 
 	@Override
@@ -207,7 +209,8 @@ public final class GitFolder implements AutoCloseable {
 	}
 
 	/** Makes an annotated tag; see {@link Tags#make}. */
-	public Tag tag(String name, Commit commit, String message, String person, String email, Instant time) throws IOException {
+	public Tag tag(String name, Commit commit, String message, String person, String email, Instant time)
+			throws IOException {
 		return new Tags(root, repository).make(name, commit, message, person, email, time);
 	}
 
@@ -218,7 +221,8 @@ public final class GitFolder implements AutoCloseable {
 
 	/** Brings files that are not the archive's from one commit to the other, where nobody has changed them in the folder. */
 	public void checkOutOthers(Commit before, Commit after, Predicate<String> mine) throws IOException {
-		new CheckOut(root, repository, mine.negate()).move(commits.read(ObjectId.fromString(before.id())), commits.read(ObjectId.fromString(after.id())));
+		new CheckOut(root, repository, mine.negate()).move(commits.read(ObjectId.fromString(before.id())),
+				commits.read(ObjectId.fromString(after.id())));
 	}
 
 	/** Fills a new folder with the files of a commit, which becomes the present one of a branch. */
@@ -264,7 +268,8 @@ public final class GitFolder implements AutoCloseable {
 
 	/** Whether it is time to put what earlier states have left into one pack, and no other Git is at work; see {@link Repack}. */
 	public boolean isRepackDue() throws IOException {
-		return new Repack(root, repository).isDue() && obstacle() == null && GitLocks.present(root, repository).isEmpty();
+		return new Repack(root, repository).isDue() && obstacle() == null
+				&& GitLocks.present(root, repository).isEmpty();
 	}
 
 	/** Does so. Needs the lock of the folder. */
@@ -294,19 +299,23 @@ public final class GitFolder implements AutoCloseable {
 		}
 		RepositoryState state = state();
 		if (!state.canCommit()) {
-			return new Obstacle("Git is in the middle of something here: " + state.getDescription(), "finish that with Git");
+			return new Obstacle("Git is in the middle of something here: " + state.getDescription(),
+					"finish that with Git");
 		}
 		for (Path lock : GitLocks.in(root, repository)) {
 			if (Files.exists(lock, LinkOption.NOFOLLOW_LINKS)) {
-				return new Obstacle("Git is at work here, or ended in the middle of it: " + root.relativize(lock) + " exists",
+				return new Obstacle(
+						"Git is at work here, or ended in the middle of it: " + root.relativize(lock) + " exists",
 						"finish that with Git");
 			}
 		}
 		HeadTrace head = HeadTrace.of(root);
 		if (head.branch() == null && head.broken() == null) {
-			return new Obstacle("HEAD names the commit " + head.id().substring(0, 8) + " and no branch, so that nothing would keep "
-					+ "what is recorded here", "go back to the branch, for instance with 'git switch " + BRANCH
-					+ "', or keep this state as another with 'git switch -c NAME'");
+			return new Obstacle(
+					"HEAD names the commit " + head.id().substring(0, 8) + " and no branch, so that nothing would keep "
+							+ "what is recorded here",
+					"go back to the branch, for instance with 'git switch " + BRANCH
+							+ "', or keep this state as another with 'git switch -c NAME'");
 		}
 		return null;
 	}
@@ -331,12 +340,14 @@ public final class GitFolder implements AutoCloseable {
 	 * @return the new commit; null if nothing has changed
 	 * @throws ArchiveException where signing fails; nothing is committed then
 	 */
-	public Commit commit(SortedMap<String, Path> files, Predicate<String> mine, String message, String author, String email,
+	public Commit commit(SortedMap<String, Path> files, Predicate<String> mine, String message, String author,
+			String email,
 			Instant time, String with, boolean sign) throws IOException {
 		PersonIdent person = new PersonIdent(author, email, time, ZoneOffset.UTC);
 		RevCommit other = with == null ? null : commits.read(ObjectId.fromString(with));
 		Signer signer = sign ? Signer.ofCommits(UserGit.of(root)) : null;
-		RevCommit made = new Committing(root, repository, mine).commit(heads.present(), other, files, message, person, signer);
+		RevCommit made = new Committing(root, repository, mine).commit(heads.present(), other, files, message, person,
+				signer);
 		return made == null ? null : commits.plain(made);
 	}
 }

@@ -143,12 +143,15 @@ public final class GitRemote {
 	 * @return whether it took them; false where somebody was faster
 	 * @throws UnreachableException where that fails
 	 */
-	public boolean push(String branch, String commit, String before, List<String> tags, Progress progress) throws IOException {
+	public boolean push(String branch, String commit, String before, List<String> tags, Progress progress)
+			throws IOException {
 		List<RemoteRefUpdate> updates = new ArrayList<>();
-		updates.add(new RemoteRefUpdate(repository, null, ObjectId.fromString(commit), Constants.R_HEADS + branch, false, null,
+		updates.add(new RemoteRefUpdate(repository, null, ObjectId.fromString(commit), Constants.R_HEADS + branch,
+				false, null,
 				before == null ? ObjectId.zeroId() : ObjectId.fromString(before)));
 		for (String tag : tags) {
-			updates.add(new RemoteRefUpdate(repository, Constants.R_TAGS + tag, repository.resolve(Constants.R_TAGS + tag), Constants.R_TAGS + tag, false, null,
+			updates.add(new RemoteRefUpdate(repository, Constants.R_TAGS + tag,
+					repository.resolve(Constants.R_TAGS + tag), Constants.R_TAGS + tag, false, null,
 					ObjectId.zeroId()));
 		}
 		Path folder = url.folder(); // bare, as BareFolder has it
@@ -168,7 +171,8 @@ public final class GitRemote {
 	/** What is there may be somebody's who is sending right now. */
 	private static void requireNothingLeft(Path folder, IOException e) throws IOException {
 		for (Path left : folder == null ? List.<Path>of() : PackLeftovers.inTheWay(folder)) {
-			throw new UnreachableException("somebody is sending at this moment, or was broken off in the middle of it: " + left + " exists",
+			throw new UnreachableException(
+					"somebody is sending at this moment, or was broken off in the middle of it: " + left + " exists",
 					"exchange again in a minute, when what was left behind is removed; nothing here is lost", e);
 		}
 	}
@@ -178,16 +182,20 @@ public final class GitRemote {
 		String refused = null;
 		for (RemoteRefUpdate update : result.getRemoteUpdates()) {
 			switch (update.getStatus()) {
-			case OK, UP_TO_DATE -> { }
+			case OK, UP_TO_DATE -> {}
 			case REJECTED_NONFASTFORWARD, REJECTED_REMOTE_CHANGED -> overtaken = true;
-			default -> refused = update.getMessage() == null || update.getMessage().contains("atomic") && refused != null ? refused
-					: update.getStatus() + ": " + update.getMessage();
+			default ->
+				refused = update.getMessage() == null || update.getMessage().contains("atomic") && refused != null
+						? refused
+						: update.getStatus() + ": " + update.getMessage();
 			}
 		}
 		if (!overtaken && refused != null) {
 			String said = result.getMessages() == null ? "" : result.getMessages().strip();
-			throw new UnreachableException(url + " did not take what was sent (" + refused + (said.isEmpty() ? "" : ", " + said) + ")",
-					"see whether its disk is full and whether you may write there, then exchange again; all of it is safe here", null);
+			throw new UnreachableException(
+					url + " did not take what was sent (" + refused + (said.isEmpty() ? "" : ", " + said) + ")",
+					"see whether its disk is full and whether you may write there, then exchange again; all of it is safe here",
+					null);
 		}
 		return !overtaken;
 	}
@@ -217,8 +225,10 @@ public final class GitRemote {
 		while (deepest.getCause() != null) {
 			deepest = deepest.getCause();
 		}
-		String said = deepest.getMessage() == null || deepest == e ? e.getMessage() : e.getMessage() + ": " + deepest.getMessage();
+		String said = deepest.getMessage() == null || deepest == e ? e.getMessage()
+				: e.getMessage() + ": " + deepest.getMessage();
 		return new UnreachableException(url + " cannot be reached: " + said.replaceFirst("\\.$", ""),
-				"see whether it is there and whether you may read and write it, then try again; nothing here is lost", e);
+				"see whether it is there and whether you may read and write it, then try again; nothing here is lost",
+				e);
 	}
 }

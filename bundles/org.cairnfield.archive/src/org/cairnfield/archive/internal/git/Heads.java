@@ -46,7 +46,8 @@ final class Heads {
 	RevCommit present() throws IOException {
 		HeadTrace trace = HeadTrace.of(root);
 		if (trace.broken() != null) {
-			throw damaged(trace.broken(), trace.reason(), trace.broken().equals(GIT + "HEAD") ? headLine() : line(trace.broken()), null);
+			throw damaged(trace.broken(), trace.reason(),
+					trace.broken().equals(GIT + "HEAD") ? headLine() : line(trace.broken()), null);
 		}
 		if (trace.id() == null) {
 			requireUnborn(trace);
@@ -57,7 +58,8 @@ final class Heads {
 		try {
 			present = commits.read(ObjectId.fromString(trace.id()));
 		} catch (DamagedException e) {
-			throw damaged(file, "names the commit " + trace.id() + ", which cannot be used: " + e.damages().get(0).reason(),
+			throw damaged(file,
+					"names the commit " + trace.id() + ", which cannot be used: " + e.damages().get(0).reason(),
 					trace.branch() == null ? headLine() : line(file), e);
 		}
 		if (!trace.loose()) {
@@ -70,7 +72,8 @@ final class Heads {
 	private void requireLatest(HeadTrace trace, String file) throws IOException {
 		List<String> log = HeadTrace.logged(root, trace.branch());
 		if (!log.isEmpty() && !log.get(0).equals(trace.id()) && isWhole(log.get(0)) && !isInterrupted(trace.id())) {
-			throw damaged(file, "is missing, and .git/packed-refs has an older save point in its place", line(file), null);
+			throw damaged(file, "is missing, and .git/packed-refs has an older save point in its place", line(file),
+					null);
 		}
 	}
 
@@ -100,7 +103,8 @@ final class Heads {
 
 	private boolean hasReferences() {
 		try {
-			return repository.getRefDatabase().getRefsByPrefix(Constants.R_REFS).stream().anyMatch(ref -> ref.getObjectId() != null);
+			return repository.getRefDatabase().getRefsByPrefix(Constants.R_REFS).stream()
+					.anyMatch(ref -> ref.getObjectId() != null);
 		} catch (IOException | RuntimeException e) {
 			return true; // damaged, so there was one
 		}
@@ -139,11 +143,13 @@ final class Heads {
 	private String headLine() throws IOException {
 		List<Ref> refs = references(Constants.R_HEADS);
 		String latest = latestWhole("HEAD");
-		List<Ref> atLatest = refs.stream().filter(ref -> ref.getObjectId() != null && ref.getObjectId().name().equals(latest)).toList();
+		List<Ref> atLatest = refs.stream()
+				.filter(ref -> ref.getObjectId() != null && ref.getObjectId().name().equals(latest)).toList();
 		List<String> branches = (atLatest.isEmpty() ? refs : atLatest).stream().map(Ref::getName).toList();
 		return branches.isEmpty() ? "look with 'git fsck --lost-found' for the last save point"
 				: "put the line '" + HeadTrace.SYMBOLIC + branches.get(0) + "' into .git/HEAD"
-						+ (branches.size() > 1 ? ", or the branch that is meant of " + String.join(", ", branches) : "");
+						+ (branches.size() > 1 ? ", or the branch that is meant of " + String.join(", ", branches)
+								: "");
 	}
 
 	/** What to do about the file of a branch, or about a HEAD that names a commit. */
@@ -154,7 +160,8 @@ final class Heads {
 		}
 		Commit commit = commits.plain(commits.read(ObjectId.fromString(id)));
 		String summary = Places.shown(commit.message().lines().findFirst().orElse(""));
-		return "put the line '" + id + "' into " + file + ": the last save point that the log of Git knows and that is whole, by "
+		return "put the line '" + id + "' into " + file
+				+ ": the last save point that the log of Git knows and that is whole, by "
 				+ commit.author() + " at " + commit.time() + ", '" + summary + "'";
 	}
 
@@ -187,6 +194,7 @@ final class Heads {
 
 	private DamagedException damaged(String file, String reason, String remedy, Exception cause) {
 		Damage damage = new Damage(file, 0, reason, remedy);
-		return new DamagedException("the history of " + root + " is damaged: " + file + ' ' + reason, remedy, List.of(damage), cause);
+		return new DamagedException("the history of " + root + " is damaged: " + file + ' ' + reason, remedy,
+				List.of(damage), cause);
 	}
 }

@@ -21,7 +21,8 @@ public final class LineMerge {
 	 * @return null where they touch the same lines
 	 */
 	public static byte[] merge(byte[] base, byte[] one, byte[] other) throws IOException {
-		MergeResult<RawText> result = new MergeAlgorithm().merge(RawTextComparator.DEFAULT, new RawText(base), new RawText(one),
+		MergeResult<RawText> result = new MergeAlgorithm().merge(RawTextComparator.DEFAULT, new RawText(base),
+				new RawText(one),
 				new RawText(other));
 		if (result.containsConflicts()) {
 			return null;

@@ -58,7 +58,8 @@ final class ObjectCheck {
 					problems.add("tag " + tag.name() + " says that it is " + annotated.getTagName());
 				}
 				if (check(annotated.getObject(), "commit", problems)) {
-					reach(RevCommit.parse(repository.open(annotated.getObject()).getBytes()).getTree(), "folder", new HashSet<>(), problems, null);
+					reach(RevCommit.parse(repository.open(annotated.getObject()).getBytes()).getTree(), "folder",
+							new HashSet<>(), problems, null);
 				}
 			}
 		} catch (IOException | RuntimeException e) {
@@ -84,7 +85,8 @@ final class ObjectCheck {
 	}
 
 	/** @param shallow commits whose parents are not here; null: no parent is looked at */
-	private void reach(AnyObjectId start, String name, Set<ObjectId> seen, List<String> problems, Set<ObjectId> shallow) {
+	private void reach(AnyObjectId start, String name, Set<ObjectId> seen, List<String> problems,
+			Set<ObjectId> shallow) {
 		Deque<Waiting> waiting = new ArrayDeque<>(List.of(new Waiting(start.copy(), name)));
 		while (!waiting.isEmpty()) {
 			Waiting next = waiting.pop();
@@ -94,7 +96,8 @@ final class ObjectCheck {
 						waiting.push(below);
 					}
 				} catch (IOException | RuntimeException e) {
-					problems.add(next.what() + ": the object " + next.id().name() + " cannot be understood: " + e.getMessage());
+					problems.add(next.what() + ": the object " + next.id().name() + " cannot be understood: "
+							+ e.getMessage());
 				}
 			}
 		}
@@ -104,29 +107,30 @@ final class ObjectCheck {
 		ObjectLoader loader = repository.open(of.id());
 		List<Waiting> below = new ArrayList<>();
 		switch (loader.getType()) {
-			case Constants.OBJ_TAG -> below.add(new Waiting(RevTag.parse(loader.getBytes()).getObject().copy(), "what " + of.what() + " names"));
-			case Constants.OBJ_COMMIT -> {
-				RevCommit commit = RevCommit.parse(loader.getBytes());
-				commit.getAuthorIdent();
-				below.add(new Waiting(commit.getTree().copy(), "folder of " + of.id().name().substring(0, 8)));
-				if (shallow != null && !shallow.contains(of.id())) {
-					for (RevCommit parent : commit.getParents()) {
-						below.add(new Waiting(parent.copy(), "commit " + parent.name().substring(0, 8)));
-					}
+		case Constants.OBJ_TAG ->
+			below.add(new Waiting(RevTag.parse(loader.getBytes()).getObject().copy(), "what " + of.what() + " names"));
+		case Constants.OBJ_COMMIT -> {
+			RevCommit commit = RevCommit.parse(loader.getBytes());
+			commit.getAuthorIdent();
+			below.add(new Waiting(commit.getTree().copy(), "folder of " + of.id().name().substring(0, 8)));
+			if (shallow != null && !shallow.contains(of.id())) {
+				for (RevCommit parent : commit.getParents()) {
+					below.add(new Waiting(parent.copy(), "commit " + parent.name().substring(0, 8)));
 				}
 			}
-			case Constants.OBJ_TREE -> {
-				CanonicalTreeParser tree = new CanonicalTreeParser();
-				tree.reset(loader.getBytes());
-				for (; !tree.eof(); tree.next()) {
-					if (tree.getEntryRawMode() != FileMode.GITLINK.getBits()) {
-						below.add(new Waiting(tree.getEntryObjectId(), tree.getEntryPathString() + " in " + of.what()));
-					}
+		}
+		case Constants.OBJ_TREE -> {
+			CanonicalTreeParser tree = new CanonicalTreeParser();
+			tree.reset(loader.getBytes());
+			for (; !tree.eof(); tree.next()) {
+				if (tree.getEntryRawMode() != FileMode.GITLINK.getBits()) {
+					below.add(new Waiting(tree.getEntryObjectId(), tree.getEntryPathString() + " in " + of.what()));
 				}
 			}
-			default -> {
-				// a file has nothing below it
-			}
+		}
+		default -> {
+			// a file has nothing below it
+		}
 		}
 		return below;
 	}
@@ -140,9 +144,12 @@ final class ObjectCheck {
 				String name = file.getFileName().toString();
 				if (path.matches("[0-9a-f]{2}/[0-9a-f]{38}")) {
 					check(ObjectId.fromString(path.replace("/", "")), "objects/" + path, problems);
-				} else if (name.matches("pack-.*\\.(pack|idx|rev|bitmap|mtimes)|multi-pack-index|commit-graph|graph-.*\\.graph") && !endsWithItsSum(file)) {
+				} else if (name.matches(
+						"pack-.*\\.(pack|idx|rev|bitmap|mtimes)|multi-pack-index|commit-graph|graph-.*\\.graph")
+						&& !endsWithItsSum(file)) {
 					problems.add("objects/" + path + " is not as it was written");
-				} else if (name.matches("pack-.*\\.pack") && !Files.isRegularFile(file.resolveSibling(name.replaceFirst("pack$", "idx")))) {
+				} else if (name.matches("pack-.*\\.pack")
+						&& !Files.isRegularFile(file.resolveSibling(name.replaceFirst("pack$", "idx")))) {
 					problems.add("objects/" + path + " has no index beside it");
 				}
 			}
@@ -183,7 +190,8 @@ final class ObjectCheck {
 		try {
 			ObjectLoader loader = repository.open(id);
 			byte[] bytes = loader.getBytes(Integer.MAX_VALUE - 8);
-			return formatter.idFor(loader.getType(), bytes).equals(id) && isLooseFileSound(id) ? "" : "holds something else";
+			return formatter.idFor(loader.getType(), bytes).equals(id) && isLooseFileSound(id) ? ""
+					: "holds something else";
 		} catch (IOException | RuntimeException e) {
 			return "cannot be read: " + e.getMessage();
 		}

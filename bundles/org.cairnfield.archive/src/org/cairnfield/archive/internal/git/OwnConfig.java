@@ -29,7 +29,8 @@ final class OwnConfig {
 	static void disarm(StoredConfig config) {
 		for (String section : config.getSections()) {
 			if (section.equals("core")) {
-				config.getNames(section).stream().filter(name -> !name.equalsIgnoreCase("repositoryformatversion")).toList()
+				config.getNames(section).stream().filter(name -> !name.equalsIgnoreCase("repositoryformatversion"))
+						.toList()
 						.forEach(name -> config.unset(section, null, name));
 				config.getSubsections(section).forEach(sub -> config.unsetSection(section, sub));
 			} else if (!section.equals("extensions")) {
@@ -57,7 +58,8 @@ final class OwnConfig {
 		} catch (ConfigInvalidException | IllegalArgumentException e) {
 			Damage damage = new Damage(".git/config", 0, "cannot be read: " + e.getMessage(),
 					"correct it, or delete it: an archive needs nothing of it");
-			throw new DamagedException("the history of " + root + " is damaged: " + damage.file() + ' ' + damage.reason(), damage.remedy(),
+			throw new DamagedException(
+					"the history of " + root + " is damaged: " + damage.file() + ' ' + damage.reason(), damage.remedy(),
 					List.of(damage), e);
 		}
 		for (String section : config.getSections()) {
@@ -70,10 +72,12 @@ final class OwnConfig {
 		requireExtension(root, config, "partialClone", "");
 	}
 
-	private static void requireExtension(Path root, Config config, String name, String supported) throws ArchiveException {
+	private static void requireExtension(Path root, Config config, String name, String supported)
+			throws ArchiveException {
 		String value = config.getString("extensions", null, name);
 		if (value != null && !value.equalsIgnoreCase(supported)) {
-			throw refused(root, "asks for extensions." + name + " = " + Places.shown(value) + ", which is not supported",
+			throw refused(root,
+					"asks for extensions." + name + " = " + Places.shown(value) + ", which is not supported",
 					"clone it with Git into a repository without that");
 		}
 	}

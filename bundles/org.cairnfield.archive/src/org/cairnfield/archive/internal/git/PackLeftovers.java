@@ -31,7 +31,8 @@ final class PackLeftovers {
 		List<Path> found = new ArrayList<>();
 		for (Path file : named(packs(git), IN_THE_WAY)) {
 			String name = file.getFileName().toString();
-			if (!name.endsWith(".pack") || Files.notExists(file.resolveSibling(name.replace(".pack", ".idx")), LinkOption.NOFOLLOW_LINKS)) {
+			if (!name.endsWith(".pack")
+					|| Files.notExists(file.resolveSibling(name.replace(".pack", ".idx")), LinkOption.NOFOLLOW_LINKS)) {
 				found.add(file);
 			}
 		}
@@ -78,7 +79,9 @@ final class PackLeftovers {
 			return List.of();
 		}
 		try (Stream<Path> files = Files.list(folder)) {
-			return files.filter(file -> pattern.matcher(file.getFileName().toString()).matches() && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+			return files
+					.filter(file -> pattern.matcher(file.getFileName().toString()).matches()
+							&& Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
 					.toList();
 		}
 	}

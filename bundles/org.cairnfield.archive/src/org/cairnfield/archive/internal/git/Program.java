@@ -50,7 +50,8 @@ final class Program implements AutoCloseable {
 	Done run(List<String> command, byte[] in, Map<String, String> environment) throws IOException {
 		Path out = folder.resolve("out" + runs);
 		Path err = folder.resolve("err" + runs++);
-		ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile()).redirectOutput(out.toFile()).redirectError(err.toFile());
+		ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile()).redirectOutput(out.toFile())
+				.redirectError(err.toFile());
 		builder.environment().put("LC_ALL", "C.UTF-8");
 		builder.environment().putAll(environment);
 		Process process = builder.start();
@@ -62,7 +63,8 @@ final class Program implements AutoCloseable {
 		try {
 			if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
 				process.destroyForcibly();
-				throw new ArchiveException(command.get(0) + " had not ended after " + PATIENCE_SECONDS + " s", "look what it waits for");
+				throw new ArchiveException(command.get(0) + " had not ended after " + PATIENCE_SECONDS + " s",
+						"look what it waits for");
 			}
 		} catch (InterruptedException e) {
 			process.destroyForcibly();

@@ -71,24 +71,29 @@ final class RefFiles {
 	private void head() {
 		read(Constants.HEAD, git.resolve(Constants.HEAD));
 		String branch = links.get(Constants.HEAD);
-		boolean begun = ids.keySet().stream().anyMatch(name -> name.startsWith(Constants.R_HEADS) || name.startsWith(Constants.R_TAGS));
+		boolean begun = ids.keySet().stream()
+				.anyMatch(name -> name.startsWith(Constants.R_HEADS) || name.startsWith(Constants.R_TAGS));
 		if (branch != null && !branch.startsWith(Constants.R_HEADS)) {
 			problems.put(Constants.HEAD, "names " + branch + ", which is no branch");
-		} else if (branch != null && !ids.containsKey(branch) && !problems.containsKey(branch) && (begun || hasLog(branch))) {
+		} else if (branch != null && !ids.containsKey(branch) && !problems.containsKey(branch)
+				&& (begun || hasLog(branch))) {
 			problems.put(Constants.HEAD, "names " + branch + ", which is not there");
 		}
 	}
 
 	/** Git notes each move of a branch; one that has moved was there. */
 	private boolean hasLog(String branch) {
-		return Files.isRegularFile(git.resolve("logs").resolve(branch)) || Files.isRegularFile(git.resolve("logs").resolve(Constants.HEAD));
+		return Files.isRegularFile(git.resolve("logs").resolve(branch))
+				|| Files.isRegularFile(git.resolve("logs").resolve(Constants.HEAD));
 	}
 
 	private void loose() {
 		Path refs = git.resolve("refs");
 		List<Path> files;
 		try (Stream<Path> walk = Files.walk(refs)) {
-			files = walk.filter(file -> !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS) && !file.toString().endsWith(".lock")).sorted().toList();
+			files = walk.filter(
+					file -> !Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS) && !file.toString().endsWith(".lock"))
+					.sorted().toList();
 		} catch (IOException | RuntimeException e) {
 			problems.put("refs", "cannot be read: " + e.getMessage());
 			return;

@@ -35,19 +35,23 @@ public final class Remotes {
 	static void set(Path root, RemoteUrl url, String branch) throws IOException {
 		FileBasedConfig config = load(root);
 		config.setString(ConfigConstants.CONFIG_REMOTE_SECTION, NAME, ConfigConstants.CONFIG_KEY_URL, url.text());
-		config.setString(ConfigConstants.CONFIG_REMOTE_SECTION, NAME, "fetch", "+refs/heads/*:refs/remotes/" + NAME + "/*");
+		config.setString(ConfigConstants.CONFIG_REMOTE_SECTION, NAME, "fetch",
+				"+refs/heads/*:refs/remotes/" + NAME + "/*");
 		config.setString(ConfigConstants.CONFIG_BRANCH_SECTION, branch, ConfigConstants.CONFIG_KEY_REMOTE, NAME);
-		config.setString(ConfigConstants.CONFIG_BRANCH_SECTION, branch, ConfigConstants.CONFIG_KEY_MERGE, Constants.R_HEADS + branch);
+		config.setString(ConfigConstants.CONFIG_BRANCH_SECTION, branch, ConfigConstants.CONFIG_KEY_MERGE,
+				Constants.R_HEADS + branch);
 		config.save();
 	}
 
 	/** Reads no other file, whatever it includes. */
 	private static FileBasedConfig load(Path root) throws IOException {
-		FileBasedConfig config = new FileBasedConfig(root.resolve(Constants.DOT_GIT).resolve(Constants.CONFIG).toFile(), FS.DETECTED);
+		FileBasedConfig config = new FileBasedConfig(root.resolve(Constants.DOT_GIT).resolve(Constants.CONFIG).toFile(),
+				FS.DETECTED);
 		try {
 			config.load();
 		} catch (ConfigInvalidException e) {
-			throw new ArchiveException(".git/config cannot be read: " + e.getMessage(), "correct it, or delete it: an archive needs nothing of it", e);
+			throw new ArchiveException(".git/config cannot be read: " + e.getMessage(),
+					"correct it, or delete it: an archive needs nothing of it", e);
 		}
 		return config;
 	}

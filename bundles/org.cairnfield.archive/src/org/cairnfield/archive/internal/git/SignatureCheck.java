@@ -60,36 +60,42 @@ final class SignatureCheck {
 		}
 		try (Program program = new Program()) {
 			Path signature = program.file("signature.asc", signed.signature());
-			Program.Done done = program.run(List.of(gpg.toString(), "--batch", "--no-tty", "--no-auto-key-retrieve", "--status-fd=1", "--keyid-format=long", "--verify",
+			Program.Done done = program.run(List.of(gpg.toString(), "--batch", "--no-tty", "--no-auto-key-retrieve",
+					"--status-fd=1", "--keyid-format=long", "--verify",
 					signature.toString(), "-"), signed.payload());
-			List<String> status = done.text().lines().filter(l -> l.startsWith(STATUS)).map(l -> l.substring(STATUS.length())).toList();
+			List<String> status = done.text().lines().filter(l -> l.startsWith(STATUS))
+					.map(l -> l.substring(STATUS.length())).toList();
 			return judge(status, done);
 		}
 	}
 
 	/** GnuPG says one word for each signature; more than one signature is more than Git makes. */
 	private static Signature judge(List<String> status, Program.Done done) {
-		List<String> verdicts = status.stream().filter(l -> l.matches("(GOODSIG|BADSIG|ERRSIG|EXPSIG|EXPKEYSIG|REVKEYSIG)( .*)?")).toList();
+		List<String> verdicts = status.stream()
+				.filter(l -> l.matches("(GOODSIG|BADSIG|ERRSIG|EXPSIG|EXPKEYSIG|REVKEYSIG)( .*)?")).toList();
 		if (verdicts.size() != 1) {
 			String said = done.err().lines().reduce((a, b) -> b).orElse("exit code " + done.exit());
-			return status.stream().anyMatch(l -> l.startsWith("NODATA") || l.startsWith("UNEXPECTED")) || verdicts.size() > 1
-					? new Signature(State.BAD, "", "it cannot be read: " + said)
-					: new Signature(State.NOT_CHECKED, "", "gpg did not check it: " + said);
+			return status.stream().anyMatch(l -> l.startsWith("NODATA") || l.startsWith("UNEXPECTED"))
+					|| verdicts.size() > 1
+							? new Signature(State.BAD, "", "it cannot be read: " + said)
+							: new Signature(State.NOT_CHECKED, "", "gpg did not check it: " + said);
 		}
 		String[] words = verdicts.get(0).split(" ", 3);
 		String key = words.length > 1 ? "key " + words[1] : "";
 		String by = words.length > 2 ? words[2] : "";
-		String print = status.stream().filter(l -> l.startsWith("VALIDSIG ")).map(l -> "key " + l.split(" ")[1]).findFirst().orElse(null);
+		String print = status.stream().filter(l -> l.startsWith("VALIDSIG ")).map(l -> "key " + l.split(" ")[1])
+				.findFirst().orElse(null);
 		return switch (words[0]) {
-			case "GOODSIG" -> done.exit() == 0 && print != null ? new Signature(State.GOOD, by, print)
-					: new Signature(State.BAD, by, key);
-			case "EXPKEYSIG" -> print != null ? new Signature(State.GOOD, by, print + ", which has expired since")
-					: new Signature(State.BAD, by, key);
-			case "ERRSIG" -> status.stream().anyMatch(l -> l.startsWith("NO_PUBKEY ")) ? new Signature(State.UNKNOWN_KEY, "", key)
+		case "GOODSIG" -> done.exit() == 0 && print != null ? new Signature(State.GOOD, by, print)
+				: new Signature(State.BAD, by, key);
+		case "EXPKEYSIG" -> print != null ? new Signature(State.GOOD, by, print + ", which has expired since")
+				: new Signature(State.BAD, by, key);
+		case "ERRSIG" ->
+			status.stream().anyMatch(l -> l.startsWith("NO_PUBKEY ")) ? new Signature(State.UNKNOWN_KEY, "", key)
 					: new Signature(State.NOT_CHECKED, "", key + ", gpg cannot check signatures of its kind");
-			case "REVKEYSIG" -> new Signature(State.BAD, by, key + " was revoked");
-			case "EXPSIG" -> new Signature(State.BAD, by, "the signature has expired; " + key);
-			default -> new Signature(State.BAD, by, key);
+		case "REVKEYSIG" -> new Signature(State.BAD, by, key + " was revoked");
+		case "EXPSIG" -> new Signature(State.BAD, by, "the signature has expired; " + key);
+		default -> new Signature(State.BAD, by, key);
 		};
 	}
 
@@ -100,28 +106,35 @@ final class SignatureCheck {
 		}
 		try (Program program = new Program()) {
 			String signature = program.file("signature.sig", signed.signature()).toString();
-			Program.Done own = program.run(List.of(keygen.toString(), "-Y", "check-novalidate", "-n", NAMESPACE, "-s", signature), signed.payload());
+			Program.Done own = program.run(
+					List.of(keygen.toString(), "-Y", "check-novalidate", "-n", NAMESPACE, "-s", signature),
+					signed.payload());
 			if (own.exit() != 0) {
 				return new Signature(State.BAD, "", own.err().lines().findFirst().orElse(""));
 			}
 			String key = own.text().lines().findFirst().orElse("").replaceFirst("^.*with ", "");
 			Path signers = list == null ? user.allowedSigners() : program.file("signers", list.toBytes());
 			if (signers == null || !Files.isReadable(signers)) {
-				return new Signature(State.NOT_CHECKED, "", key + "; " + (signers == null ? "no file of allowed signers is configured"
-						: "the file of allowed signers cannot be read: " + signers));
+				return new Signature(State.NOT_CHECKED, "",
+						key + "; " + (signers == null ? "no file of allowed signers is configured"
+								: "the file of allowed signers cannot be read: " + signers));
 			}
-			String at = "-Overify-time=" + DateTimeFormatter.ofPattern("yyyyMMddHHmmss'Z'").withZone(ZoneOffset.UTC).format(time);
-			Program.Done found = program.run(List.of(keygen.toString(), "-Y", "find-principals", "-f", signers.toString(), "-s", signature, at),
+			String at = "-Overify-time="
+					+ DateTimeFormatter.ofPattern("yyyyMMddHHmmss'Z'").withZone(ZoneOffset.UTC).format(time);
+			Program.Done found = program.run(
+					List.of(keygen.toString(), "-Y", "find-principals", "-f", signers.toString(), "-s", signature, at),
 					new byte[0]);
 			List<String> by = new ArrayList<>();
 			for (String principal : found.exit() == 0 ? found.text().lines().distinct().toList() : List.<String>of()) {
-				List<String> command = new ArrayList<>(List.of(keygen.toString(), "-Y", "verify", "-n", NAMESPACE, "-f", signers.toString()));
+				List<String> command = new ArrayList<>(
+						List.of(keygen.toString(), "-Y", "verify", "-n", NAMESPACE, "-f", signers.toString()));
 				command.addAll(List.of("-I", principal, "-s", signature, at));
 				if (program.run(command, signed.payload()).exit() == 0) {
 					by.add(principal);
 				}
 			}
-			return by.isEmpty() ? new Signature(State.UNKNOWN_KEY, "", key) : new Signature(State.GOOD, String.join(", ", by), key);
+			return by.isEmpty() ? new Signature(State.UNKNOWN_KEY, "", key)
+					: new Signature(State.GOOD, String.join(", ", by), key);
 		}
 	}
 }

@@ -17,7 +17,8 @@ record SignedObject(byte[] payload, byte[] signature) {
 	private static final String HEADER = "gpgsig ";
 	/** Of the same object under another kind of name. */
 	private static final String OTHER_HEADER = "gpgsig-sha256 ";
-	private static final String[] OPENINGS = {PGP, "-----BEGIN PGP MESSAGE-----", SSH, "-----BEGIN SIGNED MESSAGE-----"};
+	private static final String[] OPENINGS = { PGP, "-----BEGIN PGP MESSAGE-----", SSH,
+			"-----BEGIN SIGNED MESSAGE-----" };
 
 	/** Of a tag the last line that opens an armour begins the signature, which reaches to the end and covers all bytes before. */
 	static SignedObject ofTag(byte[] tag) {
@@ -74,7 +75,8 @@ record SignedObject(byte[] payload, byte[] signature) {
 	}
 
 	private static boolean starts(byte[] object, int line, String start) {
-		return line + start.length() <= object.length && start.equals(new String(object, line, start.length(), StandardCharsets.ISO_8859_1));
+		return line + start.length() <= object.length
+				&& start.equals(new String(object, line, start.length(), StandardCharsets.ISO_8859_1));
 	}
 
 	boolean isSigned() {
@@ -85,6 +87,7 @@ record SignedObject(byte[] payload, byte[] signature) {
 	boolean isArmour(String opening) {
 		String text = new String(signature, StandardCharsets.ISO_8859_1).strip();
 		String closing = opening.replace("BEGIN", "END");
-		return text.startsWith(opening + '\n') && text.endsWith('\n' + closing) && text.indexOf(closing) == text.length() - closing.length();
+		return text.startsWith(opening + '\n') && text.endsWith('\n' + closing)
+				&& text.indexOf(closing) == text.length() - closing.length();
 	}
 }

@@ -54,10 +54,10 @@ final class Signer {
 			return null;
 		}
 		byte[] signature = switch (user.format()) {
-			case "openpgp" -> pgp(payload);
-			case "ssh" -> ssh(payload);
-			default -> throw new ArchiveException(undone + ": Git is configured to sign with " + user.format()
-					+ ", which is not known here", "set gpg.format to openpgp or ssh, or " + setting + " to false");
+		case "openpgp" -> pgp(payload);
+		case "ssh" -> ssh(payload);
+		default -> throw new ArchiveException(undone + ": Git is configured to sign with " + user.format()
+				+ ", which is not known here", "set gpg.format to openpgp or ssh, or " + setting + " to false");
 		};
 		requireGood(new SignedObject(payload, signature), time);
 		return new GpgSignature(signature);
@@ -82,13 +82,15 @@ final class Signer {
 		Path keygen = installed(user.sshKeygen(), "ssh-keygen");
 		String key = user.signingKey();
 		if (key == null) {
-			throw new ArchiveException(undone + ": user.signingKey names no key", "name one, or set " + setting + " to false");
+			throw new ArchiveException(undone + ": user.signingKey names no key",
+					"name one, or set " + setting + " to false");
 		}
 		try (Program program = new Program()) {
 			List<String> command = new ArrayList<>(List.of(keygen.toString(), "-Y", "sign", "-n", "git", "-f"));
 			if (key.startsWith("ssh-") || key.startsWith("key::")) { // the key itself; its private part is with the agent
 				String text = key.startsWith("key::") ? key.substring(5) : key;
-				command.addAll(List.of(program.file("key.pub", (text + '\n').getBytes(StandardCharsets.UTF_8)).toString(), "-U"));
+				command.addAll(List
+						.of(program.file("key.pub", (text + '\n').getBytes(StandardCharsets.UTF_8)).toString(), "-U"));
 			} else {
 				command.add(UserGit.path(key).toString());
 			}
@@ -117,7 +119,8 @@ final class Signer {
 		boolean ssh = signed.isArmour(SignedObject.SSH);
 		if (made.state() != State.GOOD && !(ssh && made.state() != State.BAD)) {
 			throw new ArchiveException(undone + ": what was handed back as its signature does not verify: " + made,
-					"see to the key, and to gpg.program in the user's configuration of Git, or set " + setting + " to false");
+					"see to the key, and to gpg.program in the user's configuration of Git, or set " + setting
+							+ " to false");
 		}
 	}
 

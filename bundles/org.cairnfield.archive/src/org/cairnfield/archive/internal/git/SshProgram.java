@@ -26,7 +26,8 @@ final class SshProgram extends SshSessionFactory {
 	}
 
 	@Override
-	public RemoteSession getSession(URIish uri, CredentialsProvider credentials, FS fs, int timeoutMillis) throws TransportException {
+	public RemoteSession getSession(URIish uri, CredentialsProvider credentials, FS fs, int timeoutMillis)
+			throws TransportException {
 		List<String> command = new ArrayList<>();
 		try {
 			command.addAll(user.ssh());
@@ -64,7 +65,8 @@ final class SshProgram extends SshSessionFactory {
 		public Process exec(String commandName, int timeoutSeconds) throws IOException {
 			List<String> whole = new ArrayList<>(command);
 			whole.add(commandName);
-			Process process = new ProcessBuilder(whole).directory(Path.of(System.getProperty("java.io.tmpdir")).toFile()).start();
+			Process process = new ProcessBuilder(whole)
+					.directory(Path.of(System.getProperty("java.io.tmpdir")).toFile()).start();
 			processes.add(process);
 			return new Ending(process);
 		}

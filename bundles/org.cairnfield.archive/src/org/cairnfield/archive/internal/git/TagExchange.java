@@ -37,14 +37,18 @@ public final class TagExchange {
 	public void requireUnmoved(String lastSeen) throws IOException {
 		for (Tag mine : differing()) {
 			if (lastSeen != null && new Ancestry(repository).isIn(mine.commit().id(), lastSeen)) {
-				throw new ArchiveException("the release " + mine.name() + " of the remote is another than the one here, and what is released is never changed; "
-						+ "nothing was taken in", "find out who replaced its tag, and put " + mine.id().substring(0, 8) + " back there");
+				throw new ArchiveException(
+						"the release " + mine.name()
+								+ " of the remote is another than the one here, and what is released is never changed; "
+								+ "nothing was taken in",
+						"find out who replaced its tag, and put " + mine.id().substring(0, 8) + " back there");
 			}
 		}
 	}
 
 	private List<Tag> differing() {
-		return new Tags(root, repository).all().stream().filter(tag -> theirs.containsKey(tag.name()) && !theirs.get(tag.name()).equals(tag.id())).toList();
+		return new Tags(root, repository).all().stream()
+				.filter(tag -> theirs.containsKey(tag.name()) && !theirs.get(tag.name()).equals(tag.id())).toList();
 	}
 
 	/**
@@ -63,7 +67,8 @@ public final class TagExchange {
 			RefUpdate delete = repository.updateRef(Constants.R_TAGS + mine.name());
 			delete.setForceUpdate(true);
 			delete.delete();
-			notes.add(mine.name() + " was released by others before you; theirs stands, and yours is withdrawn: release yours again under a higher version");
+			notes.add(mine.name()
+					+ " was released by others before you; theirs stands, and yours is withdrawn: release yours again under a higher version");
 		}
 		Tags tags = new Tags(root, repository);
 		for (Map.Entry<String, String> tag : theirs.entrySet()) {

@@ -75,7 +75,8 @@ final class Tags {
 	private SortedSet<String> names() {
 		SortedSet<String> names = new TreeSet<>();
 		for (var found : List.of(files.ids().keySet(), files.links().keySet(), files.problems().keySet())) {
-			found.stream().filter(name -> name.startsWith(Constants.R_TAGS)).forEach(name -> names.add(name.substring(Constants.R_TAGS.length())));
+			found.stream().filter(name -> name.startsWith(Constants.R_TAGS))
+					.forEach(name -> names.add(name.substring(Constants.R_TAGS.length())));
 		}
 		return names;
 	}
@@ -102,15 +103,18 @@ final class Tags {
 		try (RevWalk walk = new RevWalk(repository)) {
 			RevObject object = walk.parseAny(id);
 			if (!(object instanceof RevTag tag)) {
-				throw damaged(name, "it is a lightweight tag, which holds neither person nor message nor signature", null);
+				throw damaged(name, "it is a lightweight tag, which holds neither person nor message nor signature",
+						null);
 			}
 			if (tag.getObject().getType() != Constants.OBJ_COMMIT) {
 				throw damaged(name, "it names no state of the archive", null);
 			}
 			SignedObject raw = SignedObject.ofTag(repository.open(id, Constants.OBJ_TAG).getBytes());
 			PersonIdent person = tag.getTaggerIdent();
-			return new Tag(id.name(), name, GitFolder.commit(walk.parseCommit(tag.getObject())), person == null ? "" : person.getName(),
-					person == null ? Instant.EPOCH : person.getWhenAsInstant(), RevTag.parse(raw.payload()).getFullMessage(), raw.isSigned());
+			return new Tag(id.name(), name, GitFolder.commit(walk.parseCommit(tag.getObject())),
+					person == null ? "" : person.getName(),
+					person == null ? Instant.EPOCH : person.getWhenAsInstant(),
+					RevTag.parse(raw.payload()).getFullMessage(), raw.isSigned());
 		} catch (IOException | RuntimeException e) {
 			if (e instanceof DamagedException known) {
 				throw known;

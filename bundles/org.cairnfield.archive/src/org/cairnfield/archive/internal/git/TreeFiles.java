@@ -35,7 +35,8 @@ public final class TreeFiles implements FileSource {
 			while (walk.next()) {
 				FileMode mode = walk.getFileMode();
 				// links and repositories within are not followed
-				if ((mode == FileMode.REGULAR_FILE || mode == FileMode.EXECUTABLE_FILE) && wanted.test(walk.getPathString())) {
+				if ((mode == FileMode.REGULAR_FILE || mode == FileMode.EXECUTABLE_FILE)
+						&& wanted.test(walk.getPathString())) {
 					blobs.put(walk.getPathString(), walk.getObjectId(0));
 				}
 			}

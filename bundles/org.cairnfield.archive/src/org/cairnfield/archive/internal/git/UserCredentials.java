@@ -33,7 +33,8 @@ final class UserCredentials extends CredentialsProvider {
 
 	@Override
 	public boolean supports(CredentialItem... items) {
-		return List.of(items).stream().allMatch(item -> item instanceof CredentialItem.Username || item instanceof CredentialItem.Password);
+		return List.of(items).stream()
+				.allMatch(item -> item instanceof CredentialItem.Username || item instanceof CredentialItem.Password);
 	}
 
 	@Override
@@ -64,7 +65,8 @@ final class UserCredentials extends CredentialsProvider {
 
 	/** So that it asks nobody, and reads the configuration that is read here. */
 	private static Map<String, String> environment() {
-		Map<String, String> set = new HashMap<>(Map.of("GIT_TERMINAL_PROMPT", "0", "GIT_ASKPASS", "", "SSH_ASKPASS", ""));
+		Map<String, String> set = new HashMap<>(
+				Map.of("GIT_TERMINAL_PROMPT", "0", "GIT_ASKPASS", "", "SSH_ASKPASS", ""));
 		String config = System.getProperty(UserGit.PROPERTY);
 		if (config != null) {
 			set.put("GIT_CONFIG_GLOBAL", config);
@@ -80,13 +82,15 @@ final class UserCredentials extends CredentialsProvider {
 			if (git == null) {
 				return known;
 			}
-			String asked = "protocol=" + uri.getScheme() + "\nhost=" + uri.getHost() + (uri.getPort() > 0 ? ":" + uri.getPort() : "") + '\n'
+			String asked = "protocol=" + uri.getScheme() + "\nhost=" + uri.getHost()
+					+ (uri.getPort() > 0 ? ":" + uri.getPort() : "") + '\n'
 					+ (uri.getUser() == null ? "" : "username=" + uri.getUser() + '\n') + '\n';
 			Program.Done done = program.run(List.of(git.toString(), "-c", "core.askPass=", "credential", "fill"),
 					asked.getBytes(StandardCharsets.UTF_8), environment());
 			if (done.exit() == 0) {
 				done.text().lines().filter(line -> line.indexOf('=') > 0)
-						.forEach(line -> known.put(line.substring(0, line.indexOf('=')), line.substring(line.indexOf('=') + 1)));
+						.forEach(line -> known.put(line.substring(0, line.indexOf('=')),
+								line.substring(line.indexOf('=') + 1)));
 			}
 		} catch (IOException e) {
 			// then it knows nothing

@@ -38,11 +38,13 @@ final class UserGit {
 			if (file == null) {
 				return new UserGit(root, SystemReader.getInstance().getUserConfig());
 			}
-			FileBasedConfig config = new FileBasedConfig(SystemReader.getInstance().getSystemConfig(), Path.of(file).toFile(), FS.DETECTED);
+			FileBasedConfig config = new FileBasedConfig(SystemReader.getInstance().getSystemConfig(),
+					Path.of(file).toFile(), FS.DETECTED);
 			config.load();
 			return new UserGit(root, config);
 		} catch (IOException | ConfigInvalidException e) {
-			throw new ArchiveException("the user's configuration of Git cannot be read: " + e.getMessage(), "correct it", e);
+			throw new ArchiveException("the user's configuration of Git cannot be read: " + e.getMessage(),
+					"correct it", e);
 		}
 	}
 
@@ -94,10 +96,12 @@ final class UserGit {
 	List<String> ssh() throws ArchiveException {
 		String set = System.getenv("GIT_SSH_COMMAND");
 		set = set == null ? config.getString("core", null, "sshCommand") : set;
-		List<String> words = new ArrayList<>(List.of((set == null || set.isBlank() ? "ssh" : set.strip()).split("\\s+")));
+		List<String> words = new ArrayList<>(
+				List.of((set == null || set.isBlank() ? "ssh" : set.strip()).split("\\s+")));
 		Path program = program(words.get(0));
 		if (program == null) {
-			throw new ArchiveException("there is no program " + words.get(0) + " to reach the host with", "install ssh, or use another kind of URL");
+			throw new ArchiveException("there is no program " + words.get(0) + " to reach the host with",
+					"install ssh, or use another kind of URL");
 		}
 		words.set(0, program.toString());
 		return words;
@@ -110,7 +114,8 @@ final class UserGit {
 
 	/** A path as Git reads it, where ~/ is the user's home. */
 	static Path path(String text) {
-		return text.startsWith("~/") ? Path.of(System.getProperty("user.home")).resolve(text.substring(2)) : Path.of(text);
+		return text.startsWith("~/") ? Path.of(System.getProperty("user.home")).resolve(text.substring(2))
+				: Path.of(text);
 	}
 
 	private Path program(String name) throws ArchiveException {
@@ -120,7 +125,7 @@ final class UserGit {
 		}
 		String path = System.getenv("PATH");
 		for (String folder : path == null ? new String[0] : path.split(Pattern.quote(java.io.File.pathSeparator))) {
-			for (String end : new String[] {"", ".exe"}) {
+			for (String end : new String[] { "", ".exe" }) {
 				Path program = Path.of(folder, name + end);
 				if (program.isAbsolute() && Files.isRegularFile(program) && Files.isExecutable(program)) {
 					return outside(program);

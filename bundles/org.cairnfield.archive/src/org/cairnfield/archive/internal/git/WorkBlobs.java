@@ -55,7 +55,8 @@ final class WorkBlobs {
 		} catch (CorruptObjectException | EOFException | RuntimeException e) { // a wild length ends in whatever comes first
 			Damage damage = new Damage(".git/index", 0, "cannot be read: " + e.getMessage(),
 					"delete it: the next save point writes it again, and nothing of the archive is lost");
-			throw new DamagedException("the history of " + repository.getWorkTree() + " is damaged: .git/index " + damage.reason(),
+			throw new DamagedException(
+					"the history of " + repository.getWorkTree() + " is damaged: .git/index " + damage.reason(),
 					damage.remedy(), List.of(damage), e);
 		}
 	}
@@ -69,7 +70,8 @@ final class WorkBlobs {
 				&& known.getLastModifiedInstant().equals(modified) && modified.isBefore(indexTime)) {
 			return known.getObjectId();
 		}
-		try (InputStream in = Files.newInputStream(file); ObjectInserter.Formatter formatter = new ObjectInserter.Formatter()) {
+		try (InputStream in = Files.newInputStream(file);
+				ObjectInserter.Formatter formatter = new ObjectInserter.Formatter()) {
 			return formatter.idFor(Constants.OBJ_BLOB, now.size(), in);
 		}
 	}

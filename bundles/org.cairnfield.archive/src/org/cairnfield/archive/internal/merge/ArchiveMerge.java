@@ -55,7 +55,8 @@ public final class ArchiveMerge {
 	private final Archive theirs;
 	private final GateTexts gates;
 
-	private ArchiveMerge(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy, GateTexts gates) {
+	private ArchiveMerge(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy,
+			GateTexts gates) {
 		this.base = base;
 		this.mine = mine;
 		this.theirs = theirs;
@@ -68,7 +69,8 @@ public final class ArchiveMerge {
 	 * @param gates which are in a file of their own
 	 * @throws java.io.UncheckedIOException where the authors cannot be found out
 	 */
-	public static Merged of(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy, GateTexts gates) {
+	public static Merged of(Archive base, Archive mine, Authors mineBy, Archive theirs, Authors theirsBy,
+			GateTexts gates) {
 		return new ArchiveMerge(base, mine, mineBy, theirs, theirsBy, gates).merge();
 	}
 
@@ -92,7 +94,8 @@ public final class ArchiveMerge {
 	private void merge(EObject before, EObject merged, EObject other, String place) {
 		for (EAttribute attribute : merged.eClass().getEAllAttributes()) {
 			if (attribute.isChangeable() && !attribute.isDerived() && !attribute.isID()) {
-				merged.eSet(attribute, values.value(new Unit(place, attribute.getName()), value -> UnitText.of(attribute, value), before != null,
+				merged.eSet(attribute, values.value(new Unit(place, attribute.getName()),
+						value -> UnitText.of(attribute, value), before != null,
 						before == null ? null : before.eGet(attribute), merged.eGet(attribute), other.eGet(attribute)));
 			}
 		}
@@ -107,14 +110,16 @@ public final class ArchiveMerge {
 	}
 
 	private void mergeSurvey(Survey before, Survey merged, Survey other, String place) {
-		String id = values.value(new Unit(place, Unit.DEVICE), Function.identity(), before != null, deviceOf(before), deviceOf(merged), deviceOf(other));
+		String id = values.value(new Unit(place, Unit.DEVICE), Function.identity(), before != null, deviceOf(before),
+				deviceOf(merged), deviceOf(other));
 		for (Survey each : before == null ? List.of(merged, other) : List.of(merged, other, before)) {
 			if (id == null || id.equals(deviceOf(each))) {
 				merged.setDevice(id == null ? null : each.getDevice());
 				break;
 			}
 		}
-		SampleTable table = TableMerge.of(before == null ? null : before.table(), merged.table(), other.table(), place, values);
+		SampleTable table = TableMerge.of(before == null ? null : before.table(), merged.table(), other.table(), place,
+				values);
 		if (merged.getSamples() == null && other.getSamples() != null) {
 			merged.setSamples((Samples) EcoreUtil.create(ModelPackage.Literals.SAMPLES));
 		}
@@ -160,7 +165,8 @@ public final class ArchiveMerge {
 			ledger.getVerdicts().addAll(lines);
 			return;
 		}
-		values.presence(place, () -> old != null && !says(old).equals(says(one)), () -> old != null && !says(old).equals(says(two)));
+		values.presence(place, () -> old != null && !says(old).equals(says(one)),
+				() -> old != null && !says(old).equals(says(two)));
 		if (one instanceof Split split) {
 			list.set(list.indexOf(one), merge((Split) old, split, (Split) two, place));
 		} else {
@@ -173,7 +179,8 @@ public final class ArchiveMerge {
 	 * both sides have done so nobody has to decide. Whether the split is released is apart.
 	 */
 	private Split merge(Split old, Split one, Split two, String place) {
-		boolean released = values.value(new Unit(place, ModelPackage.Literals.SPLIT__IN_RELEASE.getName()), String::valueOf, old != null,
+		boolean released = values.value(new Unit(place, ModelPackage.Literals.SPLIT__IN_RELEASE.getName()),
+				String::valueOf, old != null,
 				old != null && old.isInRelease(), one.isInRelease(), two.isInRelease());
 		Run mineRun = Run.of(one);
 		Run theirRun = Run.of(two);
@@ -182,7 +189,8 @@ public final class ArchiveMerge {
 			chosen = theirRun;
 			if (old == null || !mineRun.equals(Run.of(old))) {
 				chosen = mineRun.digest().compareTo(theirRun.digest()) <= 0 ? mineRun : theirRun;
-				values.note("split " + one.getId() + " was computed on both sides; one outcome is kept, so make its proposals again");
+				values.note("split " + one.getId()
+						+ " was computed on both sides; one outcome is kept, so make its proposals again");
 			}
 		}
 		Split merged = EcoreUtil.copy(chosen.split);
@@ -219,7 +227,8 @@ public final class ArchiveMerge {
 
 	/** Whether what one side has removed is to go: the other has not touched it, and nobody's verdicts rest on it. */
 	private boolean isGone(EObject old, EObject left, boolean leftHere, String place) {
-		if (left instanceof Ledger || left instanceof Comment || left instanceof Split split && hasNewVerdicts(split.getId())) {
+		if (left instanceof Ledger || left instanceof Comment
+				|| left instanceof Split split && hasNewVerdicts(split.getId())) {
 			return false;
 		}
 		if (says(old).equals(says(left)) && !values.hasNewClaimsIn(place, leftHere)) {
@@ -244,7 +253,8 @@ public final class ArchiveMerge {
 	}
 
 	private static int verdicts(Archive archive, String ledger) {
-		return archive.getLedgers().stream().filter(each -> ledger.equals(each.getId())).mapToInt(each -> each.getVerdicts().size()).sum();
+		return archive.getLedgers().stream().filter(each -> ledger.equals(each.getId()))
+				.mapToInt(each -> each.getVerdicts().size()).sum();
 	}
 
 	@SuppressWarnings("unchecked")

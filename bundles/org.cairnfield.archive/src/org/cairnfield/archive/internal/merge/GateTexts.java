@@ -19,7 +19,9 @@ public record GateTexts(String base, String mine, String theirs, String both) {
 	 */
 	String merge(ThreeWay values) {
 		boolean isThere = mine != null && theirs != null;
-		String merged = !isThere ? null : mine.equals(theirs) ? mine : both != null ? both : base != null ? base : mine.compareTo(theirs) <= 0 ? mine : theirs;
+		String merged = !isThere ? null
+				: mine.equals(theirs) ? mine
+						: both != null ? both : base != null ? base : mine.compareTo(theirs) <= 0 ? mine : theirs;
 		SortedSet<String> words = new TreeSet<>(values.openAt(GateLines.PLACE));
 		if (isThere) {
 			words.addAll(GateLines.words(base));
@@ -31,7 +33,8 @@ public record GateTexts(String base, String mine, String theirs, String both) {
 				keepOpen(word, GateLines.value(mine != null ? mine : theirs != null ? theirs : base, word), values);
 				continue;
 			}
-			String value = values.value(GateLines.unit(word), Function.identity(), base != null, GateLines.value(base, word), GateLines.value(mine, word),
+			String value = values.value(GateLines.unit(word), Function.identity(), base != null,
+					GateLines.value(base, word), GateLines.value(mine, word),
 					GateLines.value(theirs, word));
 			if (!Objects.equals(GateLines.value(merged, word), value)) {
 				merged = GateLines.with(merged, word, value);

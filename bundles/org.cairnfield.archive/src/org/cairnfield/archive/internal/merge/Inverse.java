@@ -57,7 +57,8 @@ public final class Inverse {
 		TreeSet<String> paths = new TreeSet<>();
 		before.paths().forEach(paths::add);
 		changed.paths().forEach(paths::add);
-		paths.removeIf(path -> Objects.equals(before.blob(path), changed.blob(path)) || ArchiveLayout.kind(path) == FileKind.LEDGER);
+		paths.removeIf(path -> Objects.equals(before.blob(path), changed.blob(path))
+				|| ArchiveLayout.kind(path) == FileKind.LEDGER);
 		return new Inverse(changed, before, now).run(paths.stream().map(ArchiveLayout::whole).distinct().toList());
 	}
 
@@ -69,7 +70,8 @@ public final class Inverse {
 			byte[] then = read(changed, path);
 			byte[] current = read(now, path);
 			if (ArchiveLayout.kind(path) == FileKind.STRUCTURE && old != GONE && then != GONE && current != GONE) {
-				mergeStructure(path, document(old), document(then), document(current)).ifPresent(file -> result.put(path, file));
+				mergeStructure(path, document(old), document(then), document(current))
+						.ifPresent(file -> result.put(path, file));
 			} else if (!Arrays.equals(old, current)) {
 				result.put(path, Arrays.equals(then, current) ? old : merge(path, old, then, current));
 			}
@@ -99,7 +101,8 @@ public final class Inverse {
 	}
 
 	/** Empty where the change did not touch it, or is taken back already. */
-	private static Optional<byte[]> mergeStructure(String path, byte[] old, byte[] then, byte[] current) throws IOException {
+	private static Optional<byte[]> mergeStructure(String path, byte[] old, byte[] then, byte[] current)
+			throws IOException {
 		if (Arrays.equals(old, then) || Arrays.equals(old, current)) {
 			return Optional.empty();
 		}
@@ -114,10 +117,12 @@ public final class Inverse {
 	private static byte[] document(byte[] file) throws IOException {
 		byte[] document = XmlSeal.open(file, Migrations.NONE, new PartReport(ArchiveLayout.STRUCTURE));
 		if (document == null) {
-			throw new ArchiveException("the change can not be taken back: " + ArchiveLayout.STRUCTURE + " is damaged in one of the states",
+			throw new ArchiveException(
+					"the change can not be taken back: " + ArchiveLayout.STRUCTURE + " is damaged in one of the states",
 					"restore a whole state in place of it");
 		}
-		return GROWING.matcher(new String(document, StandardCharsets.UTF_8)).replaceAll("").getBytes(StandardCharsets.UTF_8);
+		return GROWING.matcher(new String(document, StandardCharsets.UTF_8)).replaceAll("")
+				.getBytes(StandardCharsets.UTF_8);
 	}
 
 	private static Map<String, String> merge(String path, Map<String, String> base, Map<String, String> ours,

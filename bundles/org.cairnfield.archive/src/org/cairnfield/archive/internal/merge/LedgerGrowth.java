@@ -81,7 +81,8 @@ final class LedgerGrowth {
 	}
 
 	/** Where what is wanted is what counts but for some lines, those are taken back; otherwise all from the first difference on. */
-	private static void settle(List<Verdict> now, List<Verdict> then, List<Verdict> takenBack, List<Verdict> givenAgain) {
+	private static void settle(List<Verdict> now, List<Verdict> then, List<Verdict> takenBack,
+			List<Verdict> givenAgain) {
 		List<Verdict> more = new ArrayList<>();
 		int met = 0;
 		for (Verdict verdict : now) {
@@ -104,7 +105,8 @@ final class LedgerGrowth {
 	}
 
 	private static List<Object> says(Verdict v) {
-		return Arrays.asList(v.getSplit(), v.getSample(), v.getCluster(), v.getDecision(), v.getReasonCode(), v.getText(), v.getPerson(),
+		return Arrays.asList(v.getSplit(), v.getSample(), v.getCluster(), v.getDecision(), v.getReasonCode(),
+				v.getText(), v.getPerson(),
 				v.getRound(), v.getSampleContent(), v.getEvidence(), v.getBatch());
 	}
 
@@ -128,7 +130,8 @@ final class LedgerGrowth {
 	private Verdict following(Verdict line, Verdict verdict) {
 		line.setSupersedes(verdict.getId());
 		line.setTime(LedgerOrder.next(ledger, time));
-		String seed = String.join("\t", ledger.getId(), verdict.getId(), String.valueOf(line.getReasonCode()), person, time.toString());
+		String seed = String.join("\t", ledger.getId(), verdict.getId(), String.valueOf(line.getReasonCode()), person,
+				time.toString());
 		do {
 			seed = Sha256.of(seed.getBytes(StandardCharsets.UTF_8)).substring(0, ID_DIGITS);
 		} while (!ids.add(seed));

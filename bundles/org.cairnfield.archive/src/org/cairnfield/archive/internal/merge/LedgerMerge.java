@@ -78,7 +78,9 @@ final class LedgerMerge {
 	}
 
 	private List<Verdict> ordered() {
-		return lines.values().stream().sorted(Comparator.comparing((Verdict verdict) -> times.get(verdict.getId())).thenComparing(Verdict::getId))
+		return lines.values().stream()
+				.sorted(Comparator.comparing((Verdict verdict) -> times.get(verdict.getId()))
+						.thenComparing(Verdict::getId))
 				.map(EcoreUtil::copy).toList();
 	}
 }

@@ -58,7 +58,8 @@ public final class ModelPatch {
 		pairs.add(other);
 		for (EReference reference : own.eClass().getEAllContainments()) {
 			Map<Object, List<EObject>> found = new HashMap<>();
-			contents(own, reference).forEach(object -> found.computeIfAbsent(key(object), k -> new ArrayList<>()).add(object));
+			contents(own, reference)
+					.forEach(object -> found.computeIfAbsent(key(object), k -> new ArrayList<>()).add(object));
 			for (EObject object : contents(other, reference)) {
 				List<EObject> same = found.getOrDefault(key(object), List.of());
 				if (!same.isEmpty()) {
@@ -105,7 +106,8 @@ public final class ModelPatch {
 		}
 		for (EReference reference : own.eClass().getEAllReferences()) {
 			if (reference.isContainment()) {
-				List<EObject> after = contents(other, reference).stream().map(object -> mine.getOrDefault(object, object)).toList();
+				List<EObject> after = contents(other, reference).stream()
+						.map(object -> mine.getOrDefault(object, object)).toList();
 				if (reference.isMany()) {
 					add(own, reference, List.copyOf(contents(own, reference)), after);
 				} else {

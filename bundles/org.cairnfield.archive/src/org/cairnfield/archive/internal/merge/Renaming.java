@@ -85,16 +85,21 @@ public final class Renaming {
 				continue;
 			}
 			Survey other = theirs.get(id);
-			Optional<Survey> twin = theirs.values().stream().filter(each -> !base.containsKey(each.getId()) && isSameFile(each, survey)).findFirst();
+			Optional<Survey> twin = theirs.values().stream()
+					.filter(each -> !base.containsKey(each.getId()) && isSameFile(each, survey)).findFirst();
 			if (twin.isPresent()) {
 				if (!twin.get().getId().equals(id) && !mine.containsKey(twin.get().getId())) {
 					surveys.put(id, twin.get().getId());
-					notes.add("survey " + id + " is one that others have taken in as " + twin.get().getId() + "; it is there once, by their name");
+					notes.add("survey " + id + " is one that others have taken in as " + twin.get().getId()
+							+ "; it is there once, by their name");
 				}
 			} else if (other != null && !other.table().equals(survey.table())) {
-				String digest = survey.getSourceDigest() == null ? digest(survey.table().toString() + survey.getSourceFile()) : survey.getSourceDigest();
+				String digest = survey.getSourceDigest() == null
+						? digest(survey.table().toString() + survey.getSourceFile())
+						: survey.getSourceDigest();
 				surveys.put(id, free(id + '-' + digest.substring(0, DIGITS), mine.keySet(), theirs.keySet()));
-				notes.add("others have taken in another survey as " + id + "; yours is called " + surveys.get(id) + " now");
+				notes.add("others have taken in another survey as " + id + "; yours is called " + surveys.get(id)
+						+ " now");
 			}
 		}
 	}
@@ -109,15 +114,21 @@ public final class Renaming {
 		for (Split split : mine.values()) {
 			Split other = theirs.get(split.getId());
 			if (other != null && !base.containsKey(split.getId()) && !says(split).equals(says(other))) {
-				splits.put(split.getId(), free(split.getId() + '-' + digest(says(split).toString()).substring(0, DIGITS), mine.keySet(), theirs.keySet()));
-				notes.add("others have kept another split as " + split.getId() + "; yours is called " + splits.get(split.getId()) + " now, with its verdicts");
+				splits.put(split.getId(),
+						free(split.getId() + '-' + digest(says(split).toString()).substring(0, DIGITS), mine.keySet(),
+								theirs.keySet()));
+				notes.add("others have kept another split as " + split.getId() + "; yours is called "
+						+ splits.get(split.getId()) + " now, with its verdicts");
 			}
 		}
 	}
 
 	private static List<Object> says(Split split) {
-		return List.of(split.getEpsilon(), split.getMinPts(), String.valueOf(split.getScope()), String.valueOf(split.getRepresentation()),
-				String.valueOf(split.getDistance()), String.valueOf(split.getPcaShare()), String.valueOf(split.getMethod()), split.getGate(), split.getThreshold(), split.getLabels() == null ? 0 : split.getLabels(),
+		return List.of(split.getEpsilon(), split.getMinPts(), String.valueOf(split.getScope()),
+				String.valueOf(split.getRepresentation()),
+				String.valueOf(split.getDistance()), String.valueOf(split.getPcaShare()),
+				String.valueOf(split.getMethod()), split.getGate(), split.getThreshold(),
+				split.getLabels() == null ? 0 : split.getLabels(),
 				split.getProposals() == null ? 0 : split.getProposals());
 	}
 
@@ -130,7 +141,8 @@ public final class Renaming {
 	}
 
 	private void apply(Archive base, Archive theirs) {
-		surveys(archive).values().stream().filter(survey -> surveys.containsKey(survey.getId())).forEach(survey -> survey.setId(surveys.get(survey.getId())));
+		surveys(archive).values().stream().filter(survey -> surveys.containsKey(survey.getId()))
+				.forEach(survey -> survey.setId(surveys.get(survey.getId())));
 		for (Split split : archive.getSplits()) {
 			split.setId(splits.getOrDefault(split.getId(), split.getId()));
 			if (!surveys.isEmpty()) {
@@ -159,12 +171,16 @@ public final class Renaming {
 	}
 
 	private Proposals renamed(Proposals proposals) {
-		return proposals == null ? null : Proposals.of(proposals.all().stream().map(p -> new Proposal(renamed(p.sample()), p.cluster(), p.strengthR(), p.margin(),
-				renamed(p.carrier()), p.nearestCluster())).toList());
+		return proposals == null ? null
+				: Proposals.of(proposals.all().stream()
+						.map(p -> new Proposal(renamed(p.sample()), p.cluster(), p.strengthR(), p.margin(),
+								renamed(p.carrier()), p.nearestCluster()))
+						.toList());
 	}
 
 	private SampleKey renamed(SampleKey key) {
-		return key == null || !surveys.containsKey(key.survey()) ? key : new SampleKey(surveys.get(key.survey()), key.sample());
+		return key == null || !surveys.containsKey(key.survey()) ? key
+				: new SampleKey(surveys.get(key.survey()), key.sample());
 	}
 
 	/** @param known ids of verdicts that others have, which stay as they are */
@@ -172,8 +188,10 @@ public final class Renaming {
 		Set<String> gone = new HashSet<>();
 		ledger.getVerdicts().stream().filter(TakeBack::isOne).forEach(verdict -> gone.add(verdict.getSupersedes()));
 		for (Verdict verdict : List.copyOf(ledger.getVerdicts())) {
-			boolean moved = splits.containsKey(verdict.getSplit()) || verdict.getSample() != null && surveys.containsKey(verdict.getSample().survey());
-			if (moved && !known.contains(verdict.getId()) && !gone.contains(verdict.getId()) && !TakeBack.isOne(verdict)) {
+			boolean moved = splits.containsKey(verdict.getSplit())
+					|| verdict.getSample() != null && surveys.containsKey(verdict.getSample().survey());
+			if (moved && !known.contains(verdict.getId()) && !gone.contains(verdict.getId())
+					&& !TakeBack.isOne(verdict)) {
 				Verdict again = EcoreUtil.copy(verdict);
 				again.setSplit(splits.getOrDefault(verdict.getSplit(), verdict.getSplit()));
 				again.setSample(renamed(verdict.getSample()));

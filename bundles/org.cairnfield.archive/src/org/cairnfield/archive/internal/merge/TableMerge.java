@@ -79,13 +79,17 @@ final class TableMerge {
 		}
 		values.presence(place, () -> !mine.equals(base), () -> !theirs.equals(base));
 		Position position = unit(place, Unit.POSITION, Position::text, base, mine, theirs, Position::of);
-		return new Sample(id, unit(place, Unit.FLOOR, String::valueOf, base, mine, theirs, Sample::floorLevel), position.x, position.y,
+		return new Sample(id, unit(place, Unit.FLOOR, String::valueOf, base, mine, theirs, Sample::floorLevel),
+				position.x, position.y,
 				unit(place, Unit.TIME, UnitText::time, base, mine, theirs, Sample::timeMillis),
-				unit(place, Unit.STATE, Function.identity(), base, mine, theirs, Sample::reason), readings(place, base, mine, theirs));
+				unit(place, Unit.STATE, Function.identity(), base, mine, theirs, Sample::reason),
+				readings(place, base, mine, theirs));
 	}
 
-	private <T> T unit(String place, String name, Function<T, String> text, Sample base, Sample mine, Sample theirs, Function<Sample, T> of) {
-		return values.value(new Unit(place, name), text, base != null, base == null ? null : of.apply(base), of.apply(mine), of.apply(theirs));
+	private <T> T unit(String place, String name, Function<T, String> text, Sample base, Sample mine, Sample theirs,
+			Function<Sample, T> of) {
+		return values.value(new Unit(place, name), text, base != null, base == null ? null : of.apply(base),
+				of.apply(mine), of.apply(theirs));
 	}
 
 	/** Metres; x and y make sense together only. */
@@ -109,10 +113,12 @@ final class TableMerge {
 		TreeMap<String, Integer> other = levels(theirs);
 		SortedSet<String> heard = new TreeSet<>(one.keySet());
 		heard.addAll(other.keySet());
-		values.openAt(place).stream().filter(name -> name.startsWith(Unit.READING)).forEach(name -> heard.add(name.substring(Unit.READING.length())));
+		values.openAt(place).stream().filter(name -> name.startsWith(Unit.READING))
+				.forEach(name -> heard.add(name.substring(Unit.READING.length())));
 		TreeMap<String, Integer> merged = new TreeMap<>();
 		for (String accessPoint : heard) {
-			Integer level = values.value(new Unit(place, Unit.READING + accessPoint), String::valueOf, base != null, then.get(accessPoint),
+			Integer level = values.value(new Unit(place, Unit.READING + accessPoint), String::valueOf, base != null,
+					then.get(accessPoint),
 					one.get(accessPoint), other.get(accessPoint));
 			if (level != null) {
 				merged.put(accessPoint, level);

@@ -52,7 +52,8 @@ final class ThreeWay {
 
 		private static final Claims NONE = new Claims();
 
-		private final Map<String, Authors.Author> authors = new TreeMap<>(Comparator.nullsFirst(Comparator.naturalOrder()));
+		private final Map<String, Authors.Author> authors = new TreeMap<>(
+				Comparator.nullsFirst(Comparator.naturalOrder()));
 		/** Text of the value from before the claims; only of claims that were read. */
 		private String base;
 
@@ -94,7 +95,8 @@ final class ThreeWay {
 		for (Conflict conflict : archive.getConflicts()) {
 			Claims claims = all.computeIfAbsent(Unit.of(conflict), unit -> new Claims());
 			claims.base = conflict.getBase();
-			conflict.getClaims().forEach(claim -> claims.add(claim.getValue(), new Authors.Author(claim.getPerson(), claim.getTime())));
+			conflict.getClaims().forEach(
+					claim -> claims.add(claim.getValue(), new Authors.Author(claim.getPerson(), claim.getTime())));
 		}
 		return all;
 	}
@@ -111,7 +113,8 @@ final class ThreeWay {
 
 	/** Names of the units of a place that are open on any side. */
 	List<String> openAt(String place) {
-		return List.of(before, mine, theirs).stream().flatMap(side -> side.keySet().stream()).filter(unit -> unit.place().equals(place))
+		return List.of(before, mine, theirs).stream().flatMap(side -> side.keySet().stream())
+				.filter(unit -> unit.place().equals(place))
 				.map(Unit::name).distinct().toList();
 	}
 
@@ -126,7 +129,8 @@ final class ThreeWay {
 		Claims openMine = this.mine.getOrDefault(unit, Claims.NONE);
 		Claims openTheirs = this.theirs.getOrDefault(unit, Claims.NONE);
 		boolean same = Objects.equals(mine, theirs);
-		if (same && openMine.equals(openTheirs) || based && Objects.equals(theirs, base) && openTheirs.equals(openBefore)) {
+		if (same && openMine.equals(openTheirs)
+				|| based && Objects.equals(theirs, base) && openTheirs.equals(openBefore)) {
 			keep(unit, text, base, openMine);
 			return mine;
 		}
@@ -144,7 +148,8 @@ final class ThreeWay {
 		return based ? base : isLess(mine, theirs) ? mine : theirs;
 	}
 
-	private static <T> void claim(Claims all, Unit unit, Function<T, String> text, Claims open, boolean based, T base, T value, Authors by) {
+	private static <T> void claim(Claims all, Unit unit, Function<T, String> text, Claims open, boolean based, T base,
+			T value, Authors by) {
 		if (open.authors.isEmpty() || based && !Objects.equals(value, base)) {
 			String wanted = text(text, value);
 			all.add(wanted, author(by, unit, wanted));
@@ -165,7 +170,8 @@ final class ThreeWay {
 	}
 
 	private static Map<Unit, Claims> claimsIn(String place, Map<Unit, Claims> side) {
-		return side.entrySet().stream().filter(each -> isIn(each.getKey(), place)).collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+		return side.entrySet().stream().filter(each -> isIn(each.getKey(), place))
+				.collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
 	}
 
 	private static boolean isIn(Unit unit, String place) {
@@ -184,7 +190,8 @@ final class ThreeWay {
 	/** One side has removed what the other has changed: it stays until somebody decides. */
 	void clashOverPresence(String place, boolean removedHere) {
 		Unit unit = new Unit(place, Unit.PRESENCE);
-		Claims all = Claims.united(before.getOrDefault(unit, Claims.NONE), mine.getOrDefault(unit, Claims.NONE), theirs.getOrDefault(unit, Claims.NONE));
+		Claims all = Claims.united(before.getOrDefault(unit, Claims.NONE), mine.getOrDefault(unit, Claims.NONE),
+				theirs.getOrDefault(unit, Claims.NONE));
 		all.add(null, author(removedHere ? mineBy : theirsBy, unit, null));
 		all.add(UnitText.KEPT, author(removedHere ? theirsBy : mineBy, unit, UnitText.KEPT));
 		keep(unit, Function.identity(), UnitText.KEPT, all);
@@ -212,7 +219,8 @@ final class ThreeWay {
 		}
 	}
 
-	private static void addPresence(Claims all, Unit unit, Claims open, boolean wasOpen, BooleanSupplier isChanged, Authors by) {
+	private static void addPresence(Claims all, Unit unit, Claims open, boolean wasOpen, BooleanSupplier isChanged,
+			Authors by) {
 		if (open.equals(Claims.NONE) && (wasOpen || isChanged.getAsBoolean())) {
 			all.add(UnitText.KEPT, author(by, unit, UnitText.KEPT));
 		}
@@ -226,7 +234,8 @@ final class ThreeWay {
 		conflict.setPlace(unit.place());
 		conflict.setUnit(unit.name());
 		conflict.setBase(text(text, base));
-		claims.authors.forEach((value, author) -> conflict.getClaims().add(claim(value, author.person(), author.time())));
+		claims.authors
+				.forEach((value, author) -> conflict.getClaims().add(claim(value, author.person(), author.time())));
 		open.put(unit, conflict);
 	}
 

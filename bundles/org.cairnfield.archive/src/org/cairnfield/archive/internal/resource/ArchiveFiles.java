@@ -76,7 +76,8 @@ public final class ArchiveFiles {
 				claim(seen, survey.getId(), "survey");
 				if (survey.getDevice() != null && survey.getDevice().eContainer() != archive) {
 					throw new ArchiveException("nothing was saved: survey " + survey.getId() + " names the device '"
-							+ survey.getDevice().getId() + "', which is not in the archive", "add the device, or name another");
+							+ survey.getDevice().getId() + "', which is not in the archive",
+							"add the device, or name another");
 				}
 			}
 		}
@@ -103,8 +104,10 @@ public final class ArchiveFiles {
 		}
 		String other = seen.putIfAbsent(id.toLowerCase(Locale.ROOT), what);
 		if (other != null) {
-			throw new ArchiveException("nothing was saved: the id '" + id + "' is that of a " + other + " and of a " + what
-					+ " (upper and lower case count as the same)", "give one of them another id");
+			throw new ArchiveException(
+					"nothing was saved: the id '" + id + "' is that of a " + other + " and of a " + what
+							+ " (upper and lower case count as the same)",
+					"give one of them another id");
 		}
 	}
 
@@ -132,7 +135,8 @@ public final class ArchiveFiles {
 	 * @param now  the files as they are
 	 * @return paths of the files that change
 	 */
-	public static SortedSet<String> put(String path, EObject root, FileSource now, FileChanges changes) throws IOException {
+	public static SortedSet<String> put(String path, EObject root, FileSource now, FileChanges changes)
+			throws IOException {
 		SampleTable table = root instanceof Samples samples ? samples.getTable() : null;
 		List<SampleParts.Part> parts = table == null ? List.of() : SampleParts.of(table);
 		SortedMap<String, Content> files = new TreeMap<>();
@@ -140,7 +144,8 @@ public final class ArchiveFiles {
 		parts.forEach(part -> files.put(ArchiveLayout.part(path, part.name()), out -> part.write(table, out)));
 		SortedSet<String> changed = new TreeSet<>();
 		for (Map.Entry<String, Content> file : files.entrySet()) {
-			boolean goes = parts.isEmpty() ? changes.put(file.getKey(), file.getValue()) : putWhereOther(file.getKey(), file.getValue(), now, changes);
+			boolean goes = parts.isEmpty() ? changes.put(file.getKey(), file.getValue())
+					: putWhereOther(file.getKey(), file.getValue(), now, changes);
 			if (goes) {
 				changed.add(file.getKey());
 			}
@@ -150,7 +155,8 @@ public final class ArchiveFiles {
 	}
 
 	/** Parts are small, and most have not changed: looking costs less than writing. */
-	private static boolean putWhereOther(String path, Content content, FileSource now, FileChanges changes) throws IOException {
+	private static boolean putWhereOther(String path, Content content, FileSource now, FileChanges changes)
+			throws IOException {
 		ByteArrayOutputStream bytes = new ByteArrayOutputStream();
 		content.writeTo(bytes);
 		if (now.has(path)) {
@@ -173,7 +179,8 @@ public final class ArchiveFiles {
 		return changed;
 	}
 
-	private static void deleteParts(String path, FileSource now, FileChanges changes, Set<String> changed, Set<String> kept) throws IOException {
+	private static void deleteParts(String path, FileSource now, FileChanges changes, Set<String> changed,
+			Set<String> kept) throws IOException {
 		for (String part : WholeSurveys.parts(now).getOrDefault(path, List.of())) {
 			if (!kept.contains(part) && changes.delete(part)) {
 				changed.add(part);

@@ -116,7 +116,8 @@ public final class ArchiveReader {
 			resource.setTrackingModification(true);
 			resource.setModified(false);
 		}
-		return new Loaded(archive, List.copyOf(reader.damages), List.copyOf(reader.notices), reader.parts, reader.outdated);
+		return new Loaded(archive, List.copyOf(reader.damages), List.copyOf(reader.notices), reader.parts,
+				reader.outdated);
 	}
 
 	/**
@@ -133,7 +134,8 @@ public final class ArchiveReader {
 		try (InputStream in = files.open(ArchiveLayout.STRUCTURE)) {
 			Archive archive = new StructureReader(report).read(in.readAllBytes(), migrations, Uris.closedSet());
 			if (archive == null) {
-				notes.add(ArchiveLayout.STRUCTURE + " is damaged in one of the states: " + report.damages().get(0).reason());
+				notes.add(ArchiveLayout.STRUCTURE + " is damaged in one of the states: "
+						+ report.damages().get(0).reason());
 			}
 			return archive;
 		}
@@ -163,7 +165,8 @@ public final class ArchiveReader {
 		PartReport report = new PartReport(ArchiveLayout.STRUCTURE);
 		Archive archive = new StructureReader(report).read(content, migrations, set);
 		if (archive != null) {
-			notices.add(ArchiveLayout.STRUCTURE + ": shown as of the last save point, since the file itself can not be read");
+			notices.add(ArchiveLayout.STRUCTURE
+					+ ": shown as of the last save point, since the file itself can not be read");
 		}
 		return archive;
 	}
@@ -174,7 +177,8 @@ public final class ArchiveReader {
 				EObject reference = (EObject) survey.eGet(ModelPackage.Literals.SURVEY__SAMPLES, false);
 				if (reference != null) {
 					String path = ArchiveLayout.samples(site.getId(), survey.getId());
-					EObject root = !refersTo(reference, path) ? null : isInParts(path) ? readParts(path) : readWhole(path);
+					EObject root = !refersTo(reference, path) ? null
+							: isInParts(path) ? readParts(path) : readWhole(path);
 					survey.setSamples((Samples) root);
 				}
 			}
@@ -193,8 +197,10 @@ public final class ArchiveReader {
 
 	private EObject readWhole(String path) throws IOException {
 		EObject root = readPart(path);
-		if (root instanceof Samples samples && samples.getTable().size() > SampleParts.LARGEST_WHOLE && outdated.add(path)) {
-			notices.add(path + ": is of format 1, which has large surveys in one file; the next save writes it in parts");
+		if (root instanceof Samples samples && samples.getTable().size() > SampleParts.LARGEST_WHOLE
+				&& outdated.add(path)) {
+			notices.add(
+					path + ": is of format 1, which has large surveys in one file; the next save writes it in parts");
 		}
 		return root;
 	}
@@ -287,7 +293,8 @@ public final class ArchiveReader {
 
 	private void refuse(EObject reference) {
 		damage(ArchiveLayout.STRUCTURE, reference.eIsProxy()
-				? "refers to '" + ((InternalEObject) reference).eProxyURI() + "', which is no place for it, and is not followed"
+				? "refers to '" + ((InternalEObject) reference).eProxyURI()
+						+ "', which is no place for it, and is not followed"
 				: "holds what belongs in a file of its own");
 	}
 

@@ -27,7 +27,8 @@ public record Loaded(Archive archive, List<Damage> damages, List<String> notices
 		ResourceSet set = archive.eResource().getResourceSet();
 		for (Map.Entry<String, Resource> part : Map.copyOf(parts).entrySet()) {
 			EObject root = now.get(part.getKey());
-			if (root == null || part.getValue().getContents().isEmpty() || part.getValue().getContents().get(0) != root) {
+			if (root == null || part.getValue().getContents().isEmpty()
+					|| part.getValue().getContents().get(0) != root) {
 				part.getValue().getContents().clear();
 				set.getResources().remove(part.getValue());
 				parts.remove(part.getKey());

@@ -51,7 +51,8 @@ final class StructureCopy extends EcoreUtil.Copier {
 			copy.getSplits().add(reference(ModelFactory.eINSTANCE.createSplit(), ArchiveLayout.split(split.getId())));
 		}
 		for (Ledger ledger : archive.getLedgers()) {
-			copy.getLedgers().add(reference(ModelFactory.eINSTANCE.createLedger(), ArchiveLayout.ledger(ledger.getId())));
+			copy.getLedgers()
+					.add(reference(ModelFactory.eINSTANCE.createLedger(), ArchiveLayout.ledger(ledger.getId())));
 		}
 		for (Site site : archive.getSites()) {
 			for (Survey survey : site.getSurveys()) {
@@ -91,18 +92,21 @@ final class StructureCopy extends EcoreUtil.Copier {
 		}
 		sort(archive.getAccessPoints(), Comparator.comparing(AccessPoint::getId, TEXT));
 		sort(archive.getDevices(), Comparator.comparing(Device::getId, TEXT));
-		sort(archive.getWaivers(), Comparator.comparing(Waiver::getRule, TEXT).thenComparing(Waiver::getContentKey, TEXT)
-				.thenComparing(Waiver::getPerson, TEXT).thenComparing(w -> String.valueOf(w.getTime()))
-				.thenComparing(Waiver::getReason, TEXT));
-		sort(archive.getConflicts(), Comparator.comparing(Conflict::getPlace, TEXT).thenComparing(Conflict::getUnit, TEXT));
+		sort(archive.getWaivers(),
+				Comparator.comparing(Waiver::getRule, TEXT).thenComparing(Waiver::getContentKey, TEXT)
+						.thenComparing(Waiver::getPerson, TEXT).thenComparing(w -> String.valueOf(w.getTime()))
+						.thenComparing(Waiver::getReason, TEXT));
+		sort(archive.getConflicts(),
+				Comparator.comparing(Conflict::getPlace, TEXT).thenComparing(Conflict::getUnit, TEXT));
 		for (Conflict conflict : archive.getConflicts()) {
 			sort(conflict.getClaims(), Comparator.comparing(Claim::getValue, TEXT).thenComparing(Claim::getPerson, TEXT)
 					.thenComparing(claim -> String.valueOf(claim.getTime())));
 		}
 		sort(archive.getComments(), Comparator.comparing(Comment::getId, TEXT));
 		sort(archive.getAssignments(), Comparator.comparing(Assignment::getId, TEXT));
-		sort(archive.getRuleSettings(), Comparator.comparing(RuleSetting::getRule, TEXT).thenComparing(RuleSetting::getParameter, TEXT)
-				.thenComparing(RuleSetting::getValue, TEXT).thenComparing(RuleSetting::getReason, TEXT));
+		sort(archive.getRuleSettings(),
+				Comparator.comparing(RuleSetting::getRule, TEXT).thenComparing(RuleSetting::getParameter, TEXT)
+						.thenComparing(RuleSetting::getValue, TEXT).thenComparing(RuleSetting::getReason, TEXT));
 		// these two are references by now, told apart by what they refer to
 		sort(archive.getSplits(), Comparator.comparing(StructureCopy::proxyUri));
 		sort(archive.getLedgers(), Comparator.comparing(StructureCopy::proxyUri));
@@ -114,7 +118,8 @@ final class StructureCopy extends EcoreUtil.Copier {
 
 	private static <T> void sort(EList<T> list, Comparator<? super T> order) {
 		List<T> sorted = list instanceof InternalEList<T> internal
-				? new ArrayList<>(internal.basicList()) : new ArrayList<>(list);
+				? new ArrayList<>(internal.basicList())
+				: new ArrayList<>(list);
 		sorted.sort(order);
 		ECollections.setEList(list, sorted);
 	}

@@ -78,7 +78,8 @@ final class StructureReader {
 
 	private static String reason(Object problem) {
 		// what the libraries wrap around it begins with names of their classes
-		String message = problem instanceof Throwable e ? root(e).getMessage() : ((Resource.Diagnostic) problem).getMessage();
+		String message = problem instanceof Throwable e ? root(e).getMessage()
+				: ((Resource.Diagnostic) problem).getMessage();
 		String text = message == null ? "it is not well formed" : message;
 		return (text.length() > 300 ? text.substring(0, 300) + " …" : text).replaceAll("\\s+", " ");
 	}
@@ -107,7 +108,8 @@ final class StructureReader {
 		for (Iterator<EObject> all = EcoreUtil.getAllProperContents(archive, false); all.hasNext();) {
 			for (EObject other : ((InternalEList<EObject>) all.next().eCrossReferences()).basicList()) {
 				if (other.eIsProxy()) {
-					report.damage(0, "refers to '" + ((InternalEObject) other).eProxyURI() + "', which is not in it and is not followed");
+					report.damage(0, "refers to '" + ((InternalEObject) other).eProxyURI()
+							+ "', which is not in it and is not followed");
 				}
 			}
 		}

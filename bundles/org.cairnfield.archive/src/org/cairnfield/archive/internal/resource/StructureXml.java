@@ -31,7 +31,8 @@ final class StructureXml extends XMIResourceImpl {
 	private static final Map<String, Boolean> HARDENED = Map.of(FEATURES + "disallow-doctype-decl", true,
 			"http://xml.org/sax/features/external-general-entities", false,
 			"http://xml.org/sax/features/external-parameter-entities", false,
-			FEATURES + "nonvalidating/load-external-dtd", false, "http://javax.xml.XMLConstants/feature/secure-processing", true);
+			FEATURES + "nonvalidating/load-external-dtd", false,
+			"http://javax.xml.XMLConstants/feature/secure-processing", true);
 
 	StructureXml(URI uri) {
 		super(uri);

@@ -89,7 +89,8 @@ public record WholeSurveys(FileSource files) implements FileSource {
 
 	private static void requireSound(PartReport report) throws ArchiveException {
 		if (report.isDamaged()) {
-			throw new ArchiveException(report.file() + " is damaged: " + report.damages().get(0).reason(), report.damages().get(0).remedy());
+			throw new ArchiveException(report.file() + " is damaged: " + report.damages().get(0).reason(),
+					report.damages().get(0).remedy());
 		}
 	}
 }

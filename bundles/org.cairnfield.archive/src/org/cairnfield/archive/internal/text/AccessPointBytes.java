@@ -96,7 +96,8 @@ final class AccessPointBytes {
 
 	private static Unreadable noReading(byte[] bytes, int at, int end) {
 		String shown = new String(bytes, at, Math.min(end - at, 30), StandardCharsets.UTF_8);
-		return new Unreadable("a reading is access point:level in whole dBm: '" + shown.replaceAll("\\p{Cntrl}", "?") + "'");
+		return new Unreadable(
+				"a reading is access point:level in whole dBm: '" + shown.replaceAll("\\p{Cntrl}", "?") + "'");
 	}
 
 	private int index(byte[] bytes, int from, int to) throws Unreadable {

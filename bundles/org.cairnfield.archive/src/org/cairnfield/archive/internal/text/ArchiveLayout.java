@@ -96,8 +96,10 @@ public final class ArchiveLayout {
 	}
 
 	private static boolean isFolder(String path) {
-		return path.equals("surveys") || path.startsWith(SURVEYS) && (slashes(path) == 1 || slashes(path) == 2 && path.endsWith(PARTS_END))
-				|| path.equals("splits") || path.equals("ledger") || path.equals("releases") || path.equals("plans") || path.equals(PEOPLE_FOLDER);
+		return path.equals("surveys")
+				|| path.startsWith(SURVEYS) && (slashes(path) == 1 || slashes(path) == 2 && path.endsWith(PARTS_END))
+				|| path.equals("splits") || path.equals("ledger") || path.equals("releases") || path.equals("plans")
+				|| path.equals(PEOPLE_FOLDER);
 	}
 
 	/** What a file holds; null for one that is not of the archive's own making. */

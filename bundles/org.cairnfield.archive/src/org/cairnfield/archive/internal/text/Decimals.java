@@ -9,8 +9,9 @@ import java.math.MathContext;
  */
 final class Decimals {
 
-	private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14,
-			1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
+	private static final double[] POWERS = { 1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13,
+			1e14,
+			1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22 };
 	private static final double EXACT = 1L << 53;
 	private static final int MOST_DECIMALS = 9;
 	/** So many tell any two numbers apart. */

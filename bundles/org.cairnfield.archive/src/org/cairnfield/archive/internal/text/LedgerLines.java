@@ -36,7 +36,8 @@ public final class LedgerLines {
 		}
 		boolean all = columns < lines.size() && lines.get(columns).equals(LedgerText.ALL_COLUMNS);
 		int first = columns < lines.size() ? columns + 1 : 0;
-		return lines.subList(first, lines.size()).stream().map(line -> without(NOTHING_MORE, all ? without(NOTHING, line) : line)).toList();
+		return lines.subList(first, lines.size()).stream()
+				.map(line -> without(NOTHING_MORE, all ? without(NOTHING, line) : line)).toList();
 	}
 
 	private static String without(String end, String line) {

@@ -42,7 +42,8 @@ public final class LedgerText {
 			line.optional(verdict.getId()).tab().optional(verdict.getSplit()).tab()
 					.optional(verdict.getSample() == null ? null : verdict.getSample().toString()).tab()
 					.number(verdict.getCluster()).tab().text(verdict.getDecision().getLiteral()).tab()
-					.optional(verdict.getReasonCode()).tab().optional(verdict.getText()).tab().optional(verdict.getPerson())
+					.optional(verdict.getReasonCode()).tab().optional(verdict.getText()).tab()
+					.optional(verdict.getPerson())
 					.tab().optional(verdict.getTime() == null ? null : verdict.getTime().toString()).tab()
 					.optional(verdict.getSupersedes());
 			if (more) {
@@ -71,7 +72,7 @@ public final class LedgerText {
 	public static Ledger read(InputStream in, Migrations migrations, PartReport report) throws IOException {
 		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
 		Set<String> seen = new HashSet<>();
-		int[] head = {0};
+		int[] head = { 0 };
 		new RecordReader(FileKind.LEDGER, report).read(migrations.bring(FileKind.LEDGER, in, report), line -> {
 			if (head[0] == 0 && line.fields() == 2 && line.is(0, "ledger")) {
 				ledger.setId(line.optional(1));
@@ -97,7 +98,8 @@ public final class LedgerText {
 
 	private static Verdict verdict(LineReader line) throws Unreadable {
 		if (line.fields() != FIELDS && line.fields() != MORE_FIELDS && line.fields() != ALL_FIELDS) {
-			throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS + ", " + MORE_FIELDS + " or " + ALL_FIELDS);
+			throw new Unreadable("has " + line.fields() + " fields in place of " + FIELDS + ", " + MORE_FIELDS + " or "
+					+ ALL_FIELDS);
 		}
 		Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
 		verdict.setId(line.optional(0));

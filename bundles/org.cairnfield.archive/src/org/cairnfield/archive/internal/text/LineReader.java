@@ -221,7 +221,8 @@ final class LineReader {
 	/** The beginning of a field, for messages. */
 	String shown(int field) {
 		int start = start(field);
-		return new String(bytes, start, Math.min(end(field) - start, 40), StandardCharsets.UTF_8).replaceAll("\\p{Cntrl}", "?");
+		return new String(bytes, start, Math.min(end(field) - start, 40), StandardCharsets.UTF_8)
+				.replaceAll("\\p{Cntrl}", "?");
 	}
 
 	/** Some bytes as a text; null where they are not UTF-8. */

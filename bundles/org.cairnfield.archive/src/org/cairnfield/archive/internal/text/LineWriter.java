@@ -56,7 +56,8 @@ final class LineWriter {
 			char c = text.charAt(i);
 			if (c >= 0x80) {
 				byte[] rest = text.substring(i).getBytes(StandardCharsets.UTF_8);
-				bytes = size + rest.length > bytes.length ? Arrays.copyOf(bytes, size + rest.length + FLUSH_BYTES) : bytes;
+				bytes = size + rest.length > bytes.length ? Arrays.copyOf(bytes, size + rest.length + FLUSH_BYTES)
+						: bytes;
 				System.arraycopy(rest, 0, bytes, size, rest.length);
 				size += rest.length;
 				break;

@@ -71,7 +71,8 @@ final class MomentText {
 		int hour = number(b, from + 11, 2);
 		int minute = number(b, from + 14, 2);
 		int second = number(b, from + 17, 2);
-		int millis = length == 20 ? 0 : number(b, from + 20, length - 21) * (length == 22 ? 100 : length == 23 ? 10 : 1);
+		int millis = length == 20 ? 0
+				: number(b, from + 20, length - 21) * (length == 22 ? 100 : length == 23 ? 10 : 1);
 		if ((hour | minute | second | millis) < 0 || hour > 23 || minute > 59 || second > 59 || !readDay(b, from)) {
 			return NONE;
 		}

@@ -20,7 +20,7 @@ public record RawRecords(FileKind kind, Map<String, String> head, Map<String, St
 		Map<String, String> head = new LinkedHashMap<>();
 		Map<String, String> records = new LinkedHashMap<>();
 		PartReport report = new PartReport("file");
-		boolean[] columns = {false};
+		boolean[] columns = { false };
 		new RecordReader(kind, report).read(new ByteArrayInputStream(file), line -> {
 			String text = LineReader.text(line.bytes(), line.start(0), line.end(line.fields() - 1));
 			if (text == null) {

@@ -126,7 +126,7 @@ public final class SampleParts {
 	/** The names in a list; what can not be read is reported and left out. */
 	public static List<String> list(InputStream in, PartReport report) throws IOException {
 		Set<String> names = new LinkedHashSet<>();
-		boolean[] begun = {false};
+		boolean[] begun = { false };
 		new RecordReader(FileKind.SAMPLES, VERSION, report).read(in, line -> {
 			String text = line.whole();
 			if (!begun[0]) {

@@ -147,7 +147,8 @@ public final class SamplesText {
 			}
 			String state = line.field(5);
 			if (!state.startsWith(ASIDE) || state.length() == ASIDE.length()) {
-				throw new Unreadable("the state is neither '" + KEPT + "' nor '" + ASIDE + "' with a reason: '" + line.shown(5) + "'");
+				throw new Unreadable("the state is neither '" + KEPT + "' nor '" + ASIDE + "' with a reason: '"
+						+ line.shown(5) + "'");
 			}
 			String reason = state.substring(ASIDE.length());
 			if (reason.isBlank() || reason.chars().anyMatch(c -> c < ' ' || c == 0x7f)) {

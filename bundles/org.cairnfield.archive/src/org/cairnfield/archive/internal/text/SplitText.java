@@ -207,7 +207,8 @@ public final class SplitText {
 			}
 			SampleKey key = SampleKey.parse(line.field(0));
 			Proposal proposal = line.fields() == PROPOSED ? new Proposal(key, line.intNumber(3), line.decimal(4),
-					line.is(5, NONE) ? Double.NaN : line.decimal(5), SampleKey.parse(line.field(6)), cluster(line, 7)) : null;
+					line.is(5, NONE) ? Double.NaN : line.decimal(5), SampleKey.parse(line.field(6)), cluster(line, 7))
+					: null;
 			boolean labelled = !line.is(1, NONE);
 			Role role = labelled ? roles.get(line.field(2)) : null;
 			if (labelled && role == null || !labelled && (proposal == null || !line.is(2, NONE))) {

@@ -58,7 +58,8 @@ public final class XmlSeal {
 		}
 		Matcher seal = LINE.matcher(new String(bytes, start, end - start, StandardCharsets.ISO_8859_1));
 		if (!seal.matches()) {
-			report.damage(lines(bytes), "does not end with the line that ends an archive: the file was cut off, or goes on after it");
+			report.damage(lines(bytes),
+					"does not end with the line that ends an archive: the file was cut off, or goes on after it");
 			return null;
 		}
 		byte[] document = Arrays.copyOf(bytes, start);

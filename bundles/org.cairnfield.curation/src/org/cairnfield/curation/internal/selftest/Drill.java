@@ -26,10 +26,14 @@ record Drill(TrialFault fault, String strength) {
 	/** Half a false alarm that might have come: from five faults met nobody can tell more than nine in ten. */
 	private static final double DOUBT = 0.5;
 
-	private static final Map<String, Drill> DRILLS = Map.of("wrong-floor", new Drill(TrialFault.WRONG_FLOOR, "less alike"), "wrong-place",
-			new Drill(TrialFault.WRONG_PLACE, "less alike"), "swapped-axes", new Drill(TrialFault.SWAPPED_AXES, ""), "jump",
-			new Drill(TrialFault.WRONG_PLACE, "beyond a walk"), "hotspot", new Drill(TrialFault.WALKING_SENDER, "share that missed it"), "moved-access-point",
-			new Drill(TrialFault.MOVED, "statistic"), "vanished-access-point", new Drill(TrialFault.VANISHED, ""), "new-access-point",
+	private static final Map<String, Drill> DRILLS = Map.of("wrong-floor",
+			new Drill(TrialFault.WRONG_FLOOR, "less alike"), "wrong-place",
+			new Drill(TrialFault.WRONG_PLACE, "less alike"), "swapped-axes", new Drill(TrialFault.SWAPPED_AXES, ""),
+			"jump",
+			new Drill(TrialFault.WRONG_PLACE, "beyond a walk"), "hotspot",
+			new Drill(TrialFault.WALKING_SENDER, "share that missed it"), "moved-access-point",
+			new Drill(TrialFault.MOVED, "statistic"), "vanished-access-point", new Drill(TrialFault.VANISHED, ""),
+			"new-access-point",
 			new Drill(TrialFault.APPEARED, ""));
 
 	/** Of a rule that has one. */
@@ -43,7 +47,8 @@ record Drill(TrialFault fault, String strength) {
 	 * @param findings those that it has on the map as it is
 	 * @return empty where it found nothing that was planted
 	 */
-	Optional<Expectation> run(Rule rule, Settings settings, List<Finding> findings, RuleInput copy, Planted planted, Workers workers) {
+	Optional<Expectation> run(Rule rule, Settings settings, List<Finding> findings, RuleInput copy, Planted planted,
+			Workers workers) {
 		rule.prepare(copy, workers);
 		List<Finding> again = rule.check(copy, settings, workers).findings();
 		Set<String> before = names(findings);
@@ -58,9 +63,11 @@ record Drill(TrialFault fault, String strength) {
 		}
 		double right = (double) met / (met + now.size());
 		long count = findings.stream().filter(finding -> !names(List.of(finding)).isEmpty()).count();
-		double strong = strength.isEmpty() ? 1 : Strengths.share(strengths(findings, before), strengths(again, planted.any()));
+		double strong = strength.isEmpty() ? 1
+				: Strengths.share(strengths(findings, before), strengths(again, planted.any()));
 		double most = met / (met + DOUBT);
-		return Optional.of(new Expectation(Math.min(most, right * (count * strong + FEW) / (count + FEW)), wanted.size(), met, now.size()));
+		return Optional.of(new Expectation(Math.min(most, right * (count * strong + FEW) / (count + FEW)),
+				wanted.size(), met, now.size()));
 	}
 
 	/** What findings name: samples or access points. */

@@ -46,7 +46,8 @@ final class PlacePlants {
 		floor = IntStream.range(0, n).map(planted::floor).toArray();
 		for (int s = 0; s < n; s++) {
 			if (taken[s]) {
-				truth.add(single.kinds()[s] == FaultKind.WRONG_FLOOR ? TrialFault.WRONG_FLOOR : TrialFault.WRONG_PLACE, clean.sampleId(s));
+				truth.add(single.kinds()[s] == FaultKind.WRONG_FLOOR ? TrialFault.WRONG_FLOOR : TrialFault.WRONG_PLACE,
+						clean.sampleId(s));
 			}
 		}
 		if (stretches) {

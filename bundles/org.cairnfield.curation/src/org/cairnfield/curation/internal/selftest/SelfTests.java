@@ -62,7 +62,8 @@ public record SelfTests(Map<Long, Optional<Expectation>> byKey) {
 			Rule rule = run.rule(each.rule());
 			List<Finding> findings = each.outcome().findings();
 			known.put(each.key(), grounds.copy(rule, each.unit())
-					.flatMap(copy -> Drill.of(rule.id()).orElseThrow().run(rule, run.settings(rule), findings, copy.input, copy.planted, workers.quietly())));
+					.flatMap(copy -> Drill.of(rule.id()).orElseThrow().run(rule, run.settings(rule), findings,
+							copy.input, copy.planted, workers.quietly())));
 			workers.progress().advance(1);
 		}
 		return new SelfTests(known);
@@ -94,7 +95,7 @@ public record SelfTests(Map<Long, Optional<Expectation>> byKey) {
 			TrialFault fault = Drill.of(rule.id()).orElseThrow().fault();
 			long seed = ContentKeys.of(unit);
 			return Optional.of(switch (fault) {
-						case WRONG_PLACE, WRONG_FLOOR, SWAPPED_AXES -> rule.scope() == RuleScope.SURVEY
+			case WRONG_PLACE, WRONG_FLOOR, SWAPPED_AXES -> rule.scope() == RuleScope.SURVEY
 					? copy("single places", input, () -> PlacePlants.singlesIn(input.map(), seed))
 					: copy("places", input, () -> PlacePlants.in(input.map(), seed));
 			case MOVED, VANISHED, APPEARED -> copy("access points", input, () -> AccessPointPlants.in(input, seed));

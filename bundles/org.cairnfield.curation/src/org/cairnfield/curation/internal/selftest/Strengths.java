@@ -25,7 +25,8 @@ final class Strengths {
 		for (double share : SHARES) {
 			double limit = sorted[(int) (share * sorted.length)];
 			double above = (double) Arrays.stream(found).filter(strength -> strength >= limit).count() / found.length;
-			double expected = (double) Arrays.stream(sorted).filter(strength -> strength >= limit).count() / sorted.length;
+			double expected = (double) Arrays.stream(sorted).filter(strength -> strength >= limit).count()
+					/ sorted.length;
 			sum += Math.min(1, above / expected);
 		}
 		return sum / SHARES.length;

@@ -58,7 +58,9 @@ final class WalkingSenders {
 	private static List<int[]> floors(SurveyedMap clean) {
 		Map<String, List<Integer>> floors = new TreeMap<>();
 		for (int s = 0; s < clean.size(); s++) {
-			floors.computeIfAbsent(clean.surveys().get(clean.survey(s)).id() + " " + clean.site(s) + " " + clean.map().floor(s), f -> new ArrayList<>()).add(s);
+			floors.computeIfAbsent(
+					clean.surveys().get(clean.survey(s)).id() + " " + clean.site(s) + " " + clean.map().floor(s),
+					f -> new ArrayList<>()).add(s);
 		}
 		return floors.values().stream().filter(floor -> floor.size() >= PART * FEWEST)
 				.map(floor -> floor.stream().mapToInt(Integer::intValue).toArray()).toList();

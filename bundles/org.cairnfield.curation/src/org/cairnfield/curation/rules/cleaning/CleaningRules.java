@@ -37,9 +37,11 @@ public final class CleaningRules {
 	}
 
 	private static final List<Rule> ALL = List.of(
-			new OutOfRangeRule(), new NotHeardCodeRule(), new SaturatedRule(), new StuckLevelRule(), new LevelsApartRule(),
+			new OutOfRangeRule(), new NotHeardCodeRule(), new SaturatedRule(), new StuckLevelRule(),
+			new LevelsApartRule(),
 			new FewReadingsRule(), new ExactDuplicateRule(), new RepeatedScanRule(), new OneScanTwoPlacesRule(),
-			new ContradictorySamplesRule(), new OutsideOutlineRule(), new UnknownFloorRule(), new JumpRule(), new DuplicateSurveyRule(),
+			new ContradictorySamplesRule(), new OutsideOutlineRule(), new UnknownFloorRule(), new JumpRule(),
+			new DuplicateSurveyRule(),
 			new SwappedAxesRule(), new WrongFloorRule(), new WrongPlaceRule(),
 			new LocalAddressRule(), new ImpossibleAddressRule(), new RarelyHeardRule(), new HotspotRule(),
 			new SharedRadioRule(), new MovedRule(), TurnoverRule.vanished(), TurnoverRule.appeared(),

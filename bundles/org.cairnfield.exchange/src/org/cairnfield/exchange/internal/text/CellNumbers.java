@@ -13,7 +13,8 @@ public final class CellNumbers {
 	private static final int LONGEST = 64;
 	/** Numbers of so many digits, and their powers of ten, are doubles without rounding. */
 	private static final int EXACT_DIGITS = 15;
-	private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14};
+	private static final double[] TENS = { 1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13,
+			1e14 };
 
 	private CellNumbers() {
 	}

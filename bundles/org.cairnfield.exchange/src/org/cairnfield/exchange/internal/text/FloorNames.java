@@ -27,7 +27,8 @@ public final class FloorNames {
 
 	private static final int HIGHEST = 999;
 	private static final int MOST_FREE = 200;
-	private static final Set<String> NO_VALUE = Set.of("nan", "n/a", "n.a.", "na", "#n/a", "#value!", "#ref!", "null", "none", "nil",
+	private static final Set<String> NO_VALUE = Set.of("nan", "n/a", "n.a.", "na", "#n/a", "#value!", "#ref!", "null",
+			"none", "nil",
 			"unknown", "undefined", "missing", "inf", "infinity", "-inf", "-infinity", "+inf", "+infinity", "tbd");
 	private static final Map<String, Integer> WORDS = Map.ofEntries(Map.entry("g", 0), Map.entry("gf", 0),
 			Map.entry("eg", 0), Map.entry("e", 0), Map.entry("rdc", 0), Map.entry("pb", 0), Map.entry("ground", 0),

@@ -72,7 +72,8 @@ final class AgeingPicture {
 		for (Series curve : curves) {
 			text.append(curve.name()).append(": ");
 			for (int i = 0; i < curve.size(); i++) {
-				text.append(i == 0 ? "" : ", ").append(PictureLook.metres(curve.y(i))).append(" after ").append(PictureLook.figure(curve.x(i))).append(" months");
+				text.append(i == 0 ? "" : ", ").append(PictureLook.metres(curve.y(i))).append(" after ")
+						.append(PictureLook.figure(curve.x(i))).append(" months");
 			}
 			text.append(". ");
 		}

@@ -43,7 +43,7 @@ final class Axes {
 	/** The next of 1, 2, 5, 10, 20 … that is not smaller. */
 	private static double roundStep(double step) {
 		double power = Math.pow(10, Math.floor(Math.log10(step)));
-		for (int factor : new int[] {1, 2, 5}) {
+		for (int factor : new int[] { 1, 2, 5 }) {
 			if (factor * power >= step * (1 - 1e-9)) {
 				return factor * power;
 			}

@@ -51,7 +51,8 @@ final class ClusterSizesPicture {
 		Page page = new Page(body, "Cluster sizes before and after reassignment", source);
 		drawKey(page);
 		if (!single.isEmpty()) {
-			drawPanel(page, shown < sizes.clusters().size() ? "The " + shown + " largest clusters" : "Clusters", single);
+			drawPanel(page, shown < sizes.clusters().size() ? "The " + shown + " largest clusters" : "Clusters",
+					single);
 		}
 		drawPanel(page, "All samples", totals);
 		return page.svg(description(totals));
@@ -77,7 +78,7 @@ final class ClusterSizesPicture {
 	/** What hollow and solid mean. */
 	private static void drawKey(Page page) {
 		double x = Page.MARGIN + LABELS;
-		String[] names = {"before", "after"};
+		String[] names = { "before", "after" };
 		for (int i = 0; i < names.length; i++) {
 			Rectangle2D box = new Rectangle2D.Double(x, page.y() + 2, 22, 9);
 			page.graphics().setPaint(fill(i));
@@ -99,7 +100,8 @@ final class ClusterSizesPicture {
 		for (int i = 0; i < rows.size(); i++) {
 			Size row = rows.get(i);
 			double middle = plot.getDomainAxis().getCategoryMiddle(i, rows.size(), area, RectangleEdge.LEFT);
-			double end = plot.getRangeAxis().valueToJava2D(Math.max(row.before(), row.after()), area, RectangleEdge.BOTTOM);
+			double end = plot.getRangeAxis().valueToJava2D(Math.max(row.before(), row.after()), area,
+					RectangleEdge.BOTTOM);
 			page.textOnWhite(figures(row), end + 8, middle + 4.5, PictureLook.SMALL);
 		}
 	}

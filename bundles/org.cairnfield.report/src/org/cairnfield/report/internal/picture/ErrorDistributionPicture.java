@@ -22,12 +22,12 @@ final class ErrorDistributionPicture {
 
 	private static final int HEIGHT = 360;
 	private static final int ROW = 22;
-	private static final int[] RIGHT_EDGES = {400, 490, 580, 670, 740};
-	private static final String[] HEADS = {"n", "50 %", "75 %", "95 %", "largest"};
+	private static final int[] RIGHT_EDGES = { 400, 490, 580, 670, 740 };
+	private static final String[] HEADS = { "n", "50 %", "75 %", "95 %", "largest" };
 	/** In 95th percentiles. A picture that reached to one stray error of 300 m would show nothing else. */
 	private static final double LONGEST = 2;
 
-	private static final double[] MARKED = {0.50, 0.75, 0.95};
+	private static final double[] MARKED = { 0.50, 0.75, 0.95 };
 
 	private final List<ErrorCurve> curves;
 
@@ -73,7 +73,9 @@ final class ErrorDistributionPicture {
 	private String caption(String source, double end) {
 		double beyond = curves.stream().mapToDouble(curve -> curve.shareBeyond(end)).max().getAsDouble();
 		return source + " Percentiles by " + Percentile.RULE.title() + "." + (beyond > 0
-				? " Cut at " + PictureLook.metres(end) + ", beyond which are " + PictureLook.percent(beyond) + " of a curve at most." : "");
+				? " Cut at " + PictureLook.metres(end) + ", beyond which are " + PictureLook.percent(beyond)
+						+ " of a curve at most."
+				: "");
 	}
 
 	private String name(ErrorCurve curve) {
@@ -131,9 +133,11 @@ final class ErrorDistributionPicture {
 			page.graphics().setStroke(PictureLook.line(c));
 			page.graphics().draw(new Line2D.Double(Page.MARGIN, page.y() - 4.5, Page.MARGIN + 52, page.y() - 4.5));
 			drawMarker(page.graphics(), c, Page.MARGIN + 26, page.y() - 4.5);
-			page.text(page.fitted(name(curve), 270, PictureLook.TEXT), Page.MARGIN + 62, page.y(), PictureLook.TEXT, PictureLook.INK);
-			String[] figures = {PictureLook.count(curve.n()), PictureLook.metres(curve.medianMetres()), PictureLook.metres(curve.p75Metres()),
-					PictureLook.metres(curve.p95Metres()), PictureLook.metres(curve.maxMetres())};
+			page.text(page.fitted(name(curve), 270, PictureLook.TEXT), Page.MARGIN + 62, page.y(), PictureLook.TEXT,
+					PictureLook.INK);
+			String[] figures = { PictureLook.count(curve.n()), PictureLook.metres(curve.medianMetres()),
+					PictureLook.metres(curve.p75Metres()),
+					PictureLook.metres(curve.p95Metres()), PictureLook.metres(curve.maxMetres()) };
 			for (int i = 0; i < figures.length; i++) {
 				page.textEndingAt(figures[i], RIGHT_EDGES[i], page.y(), PictureLook.TEXT, PictureLook.INK);
 			}
@@ -142,8 +146,10 @@ final class ErrorDistributionPicture {
 
 	private String description() {
 		return curves.stream()
-				.map(curve -> String.format(Locale.ROOT, "%s: half within %s, 95 %% within %s, largest %s, n = %s", name(curve),
-						PictureLook.metres(curve.medianMetres()), PictureLook.metres(curve.p95Metres()), PictureLook.metres(curve.maxMetres()),
+				.map(curve -> String.format(Locale.ROOT, "%s: half within %s, 95 %% within %s, largest %s, n = %s",
+						name(curve),
+						PictureLook.metres(curve.medianMetres()), PictureLook.metres(curve.p95Metres()),
+						PictureLook.metres(curve.maxMetres()),
 						PictureLook.count(curve.n())))
 				.collect(Collectors.joining("; ", "", "."));
 	}

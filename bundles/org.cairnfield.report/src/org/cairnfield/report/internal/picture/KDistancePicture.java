@@ -47,7 +47,7 @@ final class KDistancePicture {
 		NumberAxis y = Axes.numbers(null, 1.06 * highest);
 		XYPlot plot = Axes.plot(x, y);
 		DefaultXYDataset data = new DefaultXYDataset();
-		data.addSeries(curve.name(), new double[][] {curve.xs(), curve.ys()});
+		data.addSeries(curve.name(), new double[][] { curve.xs(), curve.ys() });
 		plot.setDataset(data);
 		XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
 		renderer.setSeriesPaint(0, PictureLook.ACCENT);
@@ -93,11 +93,13 @@ final class KDistancePicture {
 			baseline = epsilonY - 28;
 		}
 		FontMetrics metrics = page.graphics().getFontMetrics(PictureLook.TEXT);
-		page.textOnWhite(text, Math.max(area.getMinX() + 8, x - 14 - metrics.stringWidth(text)), baseline, PictureLook.TEXT);
+		page.textOnWhite(text, Math.max(area.getMinX() + 8, x - 14 - metrics.stringWidth(text)), baseline,
+				PictureLook.TEXT);
 	}
 
 	private String epsilonText() {
-		return "chosen ε = " + PictureLook.figure(epsilon) + " " + unit + ", exceeded by " + PictureLook.percent(shareAbove())
+		return "chosen ε = " + PictureLook.figure(epsilon) + " " + unit + ", exceeded by "
+				+ PictureLook.percent(shareAbove())
 				+ " of the samples";
 	}
 
@@ -106,7 +108,8 @@ final class KDistancePicture {
 	}
 
 	private String description() {
-		return "From " + PictureLook.figure(curve.y(0)) + " to " + PictureLook.figure(curve.y(curve.size() - 1)) + " " + unit + " over "
+		return "From " + PictureLook.figure(curve.y(0)) + " to " + PictureLook.figure(curve.y(curve.size() - 1)) + " "
+				+ unit + " over "
 				+ PictureLook.count(Math.round(curve.x(curve.size() - 1))) + " samples; " + epsilonText() + "; "
 				+ (elbow.isPresent() ? elbowText() : "no elbow") + ".";
 	}
@@ -125,10 +128,10 @@ final class KDistancePicture {
 		}
 		boolean teens = k % 100 >= 11 && k % 100 <= 13;
 		return k + (teens ? "th" : switch (k % 10) {
-			case 1 -> "st";
-			case 2 -> "nd";
-			case 3 -> "rd";
-			default -> "th";
+		case 1 -> "st";
+		case 2 -> "nd";
+		case 3 -> "rd";
+		default -> "th";
 		}) + " nearest";
 	}
 }

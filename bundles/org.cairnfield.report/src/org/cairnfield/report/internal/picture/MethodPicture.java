@@ -42,14 +42,17 @@ final class MethodPicture {
 	String svg(String source) {
 		Page measuring = new Page(0, "", "");
 		int rows = keyRows(measuring);
-		Page page = new Page(rows * KEY_ROW + 8 + Page.AXIS_NAME + HEIGHT, "Error and match time, both to plain matching", source + beyond());
+		Page page = new Page(rows * KEY_ROW + 8 + Page.AXIS_NAME + HEIGHT,
+				"Error and match time, both to plain matching", source + beyond());
 		key(page, true);
 		page.skip(rows * KEY_ROW + 8);
 		page.axisName("mean error to plain matching");
 		XYPlot plot = Axes.plot(times(), errors());
 		Rectangle2D area = page.chart(plot, HEIGHT);
 		draw(page.graphics(), plot, area);
-		return page.svg(methods.stream().map(m -> m.method() + ": error " + PictureLook.figure(m.meanError()) + ", time " + PictureLook.figure(m.meanTime()))
+		return page.svg(methods.stream()
+				.map(m -> m.method() + ": error " + PictureLook.figure(m.meanError()) + ", time "
+						+ PictureLook.figure(m.meanTime()))
 				.collect(Collectors.joining("; ", "To plain matching, on average. ", ".")));
 	}
 
@@ -105,10 +108,14 @@ final class MethodPicture {
 
 	/** Empty where all errors have their place. */
 	private String beyond() {
-		long points = methods.stream().flatMapToDouble(m -> Arrays.stream(m.errors())).filter(error -> error > LARGEST).count();
-		String means = methods.stream().filter(m -> m.meanError() > LARGEST).map(m -> m.method() + " " + PictureLook.figure(m.meanError())).collect(Collectors.joining(", "));
-		return points == 0 ? "" : " Errors above " + PictureLook.figure(LARGEST) + " stand at the upper edge: " + points + (points == 1 ? " map" : " maps")
-				+ (means.isEmpty() ? "." : ", and on average " + means + ".");
+		long points = methods.stream().flatMapToDouble(m -> Arrays.stream(m.errors())).filter(error -> error > LARGEST)
+				.count();
+		String means = methods.stream().filter(m -> m.meanError() > LARGEST)
+				.map(m -> m.method() + " " + PictureLook.figure(m.meanError())).collect(Collectors.joining(", "));
+		return points == 0 ? ""
+				: " Errors above " + PictureLook.figure(LARGEST) + " stand at the upper edge: " + points
+						+ (points == 1 ? " map" : " maps")
+						+ (means.isEmpty() ? "." : ", and on average " + means + ".");
 	}
 
 	private void draw(Graphics2D graphics, XYPlot plot, Rectangle2D area) {
@@ -133,7 +140,8 @@ final class MethodPicture {
 	}
 
 	private static double y(XYPlot plot, Rectangle2D area, double error) {
-		return plot.getRangeAxis().valueToJava2D(Math.min(error, plot.getRangeAxis().getUpperBound()), area, RectangleEdge.LEFT);
+		return plot.getRangeAxis().valueToJava2D(Math.min(error, plot.getRangeAxis().getUpperBound()), area,
+				RectangleEdge.LEFT);
 	}
 
 	private static void mark(Graphics2D graphics, int method, double x, double y, double size, int alpha) {

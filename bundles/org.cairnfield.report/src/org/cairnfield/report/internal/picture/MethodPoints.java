@@ -8,5 +8,6 @@ package org.cairnfield.report.internal.picture;
  * @param low    lower bound of the mean of the errors
  * @param high   upper bound
  */
-public record MethodPoints(String method, double[] times, double[] errors, double meanTime, double meanError, double low, double high) {
+public record MethodPoints(String method, double[] times, double[] errors, double meanTime, double meanError,
+		double low, double high) {
 }

@@ -54,10 +54,10 @@ final class PictureLook {
 	/** A marker of category {@code i}, about the origin, in pixels. */
 	static Shape marker(int i) {
 		return switch (i % 4) {
-			case 0 -> new Ellipse2D.Double(-4.5, -4.5, 9, 9);
-			case 1 -> new Rectangle2D.Double(-4, -4, 8, 8);
-			case 2 -> polygon(0, -5.5, 5.5, 4.5, -5.5, 4.5);
-			default -> diamond(6);
+		case 0 -> new Ellipse2D.Double(-4.5, -4.5, 9, 9);
+		case 1 -> new Rectangle2D.Double(-4, -4, 8, 8);
+		case 2 -> polygon(0, -5.5, 5.5, 4.5, -5.5, 4.5);
+		default -> diamond(6);
 		};
 	}
 

@@ -37,7 +37,8 @@ final class SplitShapesPicture {
 		key(page);
 		StringBuilder description = new StringBuilder();
 		maps.forEach((map, shapes) -> {
-			page.text(page.fitted(map, Page.WIDTH - 2 * Page.MARGIN, PictureLook.STRONG), Page.MARGIN, page.y() + 16, PictureLook.STRONG, PictureLook.INK);
+			page.text(page.fitted(map, Page.WIDTH - 2 * Page.MARGIN, PictureLook.STRONG), Page.MARGIN, page.y() + 16,
+					PictureLook.STRONG, PictureLook.INK);
 			page.skip(TITLE);
 			description.append(map).append(": ");
 			for (SplitShape shape : shapes) {
@@ -68,7 +69,8 @@ final class SplitShapesPicture {
 		double left = Page.MARGIN + LABELS;
 		double scale = (Page.WIDTH - Page.MARGIN - FIGURES - left) / Math.max(1, shape.samples());
 		double top = page.y() + 2.0;
-		page.textEndingAt(page.fitted(shape.name(), LABELS - 8, PictureLook.TEXT), left - 8, page.y() + 14, PictureLook.TEXT, PictureLook.INK);
+		page.textEndingAt(page.fitted(shape.name(), LABELS - 8, PictureLook.TEXT), left - 8, page.y() + 14,
+				PictureLook.TEXT, PictureLook.INK);
 		double x = left;
 		int c = 0;
 		while (c < shape.sizes().size() && shape.sizes().get(c) * scale >= LEAST_WIDTH) {
@@ -80,7 +82,8 @@ final class SplitShapesPicture {
 		double rest = shape.sizes().subList(c, shape.sizes().size()).stream().mapToInt(Integer::intValue).sum() * scale;
 		fill(page, x, top, rest, BAR, MIXED);
 		fill(page, x + rest, top, shape.noise() * scale, BAR, NOISE);
-		page.text(figures(shape), Page.WIDTH - FIGURES - Page.MARGIN + 8.0, page.y() + 14, PictureLook.SMALL, PictureLook.INK);
+		page.text(figures(shape), Page.WIDTH - FIGURES - Page.MARGIN + 8.0, page.y() + 14, PictureLook.SMALL,
+				PictureLook.INK);
 		page.skip(ROW);
 	}
 
@@ -94,7 +97,8 @@ final class SplitShapesPicture {
 	private static String figures(SplitShape shape) {
 		double all = Math.max(1, shape.samples());
 		return PictureLook.count(shape.sizes().size()) + (shape.sizes().size() == 1 ? " cluster" : " clusters")
-				+ (shape.sizes().isEmpty() ? "" : ", largest " + PictureLook.percent(shape.sizes().get(0) / all)) + ", noise "
+				+ (shape.sizes().isEmpty() ? "" : ", largest " + PictureLook.percent(shape.sizes().get(0) / all))
+				+ ", noise "
 				+ PictureLook.percent(shape.noise() / all);
 	}
 }

@@ -33,7 +33,8 @@ final class SvgGraphics extends SVGGraphics2D {
 		super.setRenderingHint(key, value);
 		if (key == RenderingHints.KEY_STROKE_CONTROL) {
 			super.setRenderingHint(RenderingHints.KEY_ANTIALIASING, value == RenderingHints.VALUE_STROKE_NORMALIZE
-					? RenderingHints.VALUE_ANTIALIAS_OFF : RenderingHints.VALUE_ANTIALIAS_ON);
+					? RenderingHints.VALUE_ANTIALIAS_OFF
+					: RenderingHints.VALUE_ANTIALIAS_ON);
 		}
 	}
 

@@ -29,7 +29,8 @@ public record Palette(RGB foreground, RGB background) {
 
 	/** Of lists, tables and drawings under the theme of the desktop. */
 	public static Palette of(Display display) {
-		return new Palette(display.getSystemColor(SWT.COLOR_LIST_FOREGROUND).getRGB(), display.getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRGB());
+		return new Palette(display.getSystemColor(SWT.COLOR_LIST_FOREGROUND).getRGB(),
+				display.getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRGB());
 	}
 
 	/** Whether the background is dark, and what lies on it light. */

@@ -69,7 +69,8 @@ public record Axis(String title, String unit, double factor, boolean logarithmic
 		}
 		Scale exact = Scale.linear(from, to);
 		Scale wide = exact.widened(ticks);
-		return Scale.linear(Double.isNaN(low) ? wide.low() : exact.low(), Double.isNaN(high) ? wide.high() : exact.high());
+		return Scale.linear(Double.isNaN(low) ? wide.low() : exact.low(),
+				Double.isNaN(high) ? wide.high() : exact.high());
 	}
 
 	/** A value with its unit, multiplied by the factor. */

@@ -7,6 +7,7 @@ public final class ShownNumbers {
 
 	private static final char MINUS = '\u2212';
 	private static final char NO_BREAK_SPACE = '\u00a0';
+
 	private ShownNumbers() {
 	}
 

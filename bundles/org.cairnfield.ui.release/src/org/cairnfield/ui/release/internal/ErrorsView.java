@@ -33,7 +33,8 @@ public final class ErrorsView extends ViewPart implements ReleaseDesk.Listener {
 	@Override
 	public void deskChanged() {
 		List<Series> curves = desk.side().map(SideBySide::ways).orElse(List.<Way>of()).stream()
-				.filter(way -> way.errors().n() > 0).map(way -> Curve.distribution(way.name(), way.errors().errorsMetres())).toList();
+				.filter(way -> way.errors().n() > 0)
+				.map(way -> Curve.distribution(way.name(), way.errors().errorsMetres())).toList();
 		chart.setSeries(curves);
 	}
 

@@ -85,7 +85,9 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		label(form, Messages.ExportView_times);
 		times = new Combo(form, SWT.READ_ONLY);
 		for (TimeGrain grain : TimeGrain.values()) {
-			times.add(grain == TimeGrain.FULL ? Messages.ExportView_asRecorded : grain == TimeGrain.NONE ? Messages.ExportView_leftOut : NLS.bind(Messages.ExportView_toThe, grain.name().toLowerCase(Locale.ROOT)));
+			times.add(grain == TimeGrain.FULL ? Messages.ExportView_asRecorded
+					: grain == TimeGrain.NONE ? Messages.ExportView_leftOut
+							: NLS.bind(Messages.ExportView_toThe, grain.name().toLowerCase(Locale.ROOT)));
 		}
 		times.select(0);
 		label(form, Messages.ExportView_keyForPseudonyms);
@@ -178,7 +180,8 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 	private void write(Path folder) {
 		ArchiveSession session = desk.session().orElseThrow();
 		byte[] secret = key.getText().getBytes(StandardCharsets.UTF_8);
-		ExportOptions options = new ExportOptions(withoutLocal.getSelection(), secret.length == 0 ? null : new Pseudonyms(secret),
+		ExportOptions options = new ExportOptions(withoutLocal.getSelection(),
+				secret.length == 0 ? null : new Pseudonyms(secret),
 				TimeGrain.values()[times.getSelectionIndex()], devices.getSelection());
 		int at = what.getSelectionIndex();
 		ReleasedState release = at == 0 ? null : desk.releases().get(at - 1);
@@ -189,17 +192,23 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		List<Damage> damages = Damaged.damages(session);
 		Work.start(Messages.ExportView_exporting, workers -> {
 			if (release == null) {
-				return ArchiveExport.write(copy, new ArchiveExport.Source("", OpenArchive.digest(copy), Instant.now()), book.gates().policy(copy),
+				return ArchiveExport.write(copy, new ArchiveExport.Source("", OpenArchive.digest(copy), Instant.now()),
+						book.gates().policy(copy),
 						folder, request, damages, workers);
 			}
 			PastState then = book.openReadOnly(release.version().toString());
 			List<Damage> all = Stream.concat(damages.stream(), then.damages().stream()).toList();
 			if (damages.isEmpty() && !all.isEmpty()) { // which nobody has been asked about
-				throw new DamagedException(NLS.bind(Messages.ExportView_nothingWasExportedReleaseIs, release.version(), all.get(0)), Messages.ExportView_verifyTheReleases,
+				throw new DamagedException(
+						NLS.bind(Messages.ExportView_nothingWasExportedReleaseIs, release.version(), all.get(0)),
+						Messages.ExportView_verifyTheReleases,
 						all);
 			}
-			return ArchiveExport.write(then.archive(), new ArchiveExport.Source(release.version().toString(), release.manifest().digest(),
-					release.tag().time()), book.gates().policy(then.archive()), folder, request, all, workers);
+			return ArchiveExport
+					.write(then.archive(),
+							new ArchiveExport.Source(release.version().toString(), release.manifest().digest(),
+									release.tag().time()),
+							book.gates().policy(then.archive()), folder, request, all, workers);
 		}, this::say, problem -> caution.setText(Problems.text(problem)));
 	}
 
@@ -207,7 +216,11 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		if (!caution.isDisposed()) {
 			List<String> paragraphs = new ArrayList<>(exported.notes());
 			paragraphs.addAll(Caution.general());
-			caution.setText(NLS.bind(Messages.ExportView_writtenTo, new Object[] { exported.files().get(0).getParent(), String.join("\n  ", exported.files().stream().map(file -> file.getFileName().toString()).toList()), String.join("\n\n", paragraphs) }));
+			caution.setText(NLS.bind(Messages.ExportView_writtenTo,
+					new Object[] { exported.files().get(0).getParent(),
+							String.join("\n  ",
+									exported.files().stream().map(file -> file.getFileName().toString()).toList()),
+							String.join("\n\n", paragraphs) }));
 		}
 	}
 

@@ -46,7 +46,8 @@ final class GatesDialog extends TitleAreaDialog {
 		text.setFont(JFaceResources.getTextFont());
 		text.setText(gates.toString());
 		text.addListener(SWT.Modify, event -> check());
-		GridDataFactory.fillDefaults().grab(true, true).indent(8, 4).hint(convertWidthInCharsToPixels(110), 16 * text.getLineHeight()).applyTo(text);
+		GridDataFactory.fillDefaults().grab(true, true).indent(8, 4)
+				.hint(convertWidthInCharsToPixels(110), 16 * text.getLineHeight()).applyTo(text);
 		return area;
 	}
 

@@ -75,7 +75,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 	private void createGates(Composite page) {
 		gates = Forms.table(page, SWT.SINGLE, "gates.table", Messages.GatesView_gates);
 		GridDataFactory.fillDefaults().grab(true, true).hint(300, 120).applyTo(gates.getControl());
-		Forms.<GateResult>column(gates, Messages.GatesView_gate, SmallScreen.isThere() ? 160 : 340, SWT.LEFT, result -> result.gate().title());
+		Forms.<GateResult>column(gates, Messages.GatesView_gate, SmallScreen.isThere() ? 160 : 340, SWT.LEFT,
+				result -> result.gate().title());
 		Forms.<GateResult>column(gates, Messages.GatesView_figure, 70, SWT.RIGHT, GateResult::shownFigure);
 		Forms.<GateResult>column(gates, Messages.GatesView_mustBe, 90, SWT.LEFT, GateResult::shownBound);
 		Forms.<GateResult>column(gates, Messages.GatesView_verdict, 110, SWT.LEFT, GateResult::verdict);
@@ -106,7 +107,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		heading(texts, Messages.GatesView_notesOnTheReleaseIn);
 		changes = text(texts, SWT.READ_ONLY, "gates.changes", Messages.GatesView_whatChangedSinceTheLast);
 		notes = text(texts, SWT.NONE, "gates.notes", Messages.GatesView_notesOnTheRelease);
-		notes.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
+		notes.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT
+				|| event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
 		Composite release = row(page, 4);
 		new Label(release, SWT.NONE).setText(Messages.GatesView_version);
 		version = new Text(release, SWT.BORDER);
@@ -122,7 +124,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 	private static void heading(Composite parent, String words) {
 		Label heading = new Label(parent, SWT.WRAP);
 		heading.setText(words);
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.END).applyTo(heading);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.END)
+				.applyTo(heading);
 	}
 
 	private static Text text(Composite parent, int style, String id, String name) {
@@ -137,7 +140,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		ReleaseBook book = desk.book();
 		try {
 			GatesDialog dialog = new GatesDialog(ask.getShell(), book.gates());
-			if (dialog.open() == Window.OK && Saving.whileBusy(Messages.GatesView_settingTheGates, () -> book.keep(dialog.gates(), Preferences.person()))) {
+			if (dialog.open() == Window.OK && Saving.whileBusy(Messages.GatesView_settingTheGates,
+					() -> book.keep(dialog.gates(), Preferences.person()))) {
 				desk.forget();
 			}
 		} catch (IOException e) {
@@ -163,11 +167,14 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		gates.getTable().setSelection(at);
 		state.setText(words(check));
 		Optional<Bump> bump = desk.bump();
-		why.setText(bump.map(b -> NLS.bind(Messages.GatesView_isProposed, b.version(), String.join("; ", b.reasons()))).orElse(
-				Messages.GatesView_makeASavePointFirst));
+		why.setText(bump.map(b -> NLS.bind(Messages.GatesView_isProposed, b.version(), String.join("; ", b.reasons())))
+				.orElse(
+						Messages.GatesView_makeASavePointFirst));
 		changes.setText(desk.releases().isEmpty() ? Messages.GatesView_theFirstReleaseHasEverything
-				: NLS.bind(Messages.GatesView_toWhatIsSaved, desk.releases().get(0).version(), desk.changes().isEmpty() ? "nothing" : String.join(", ", desk.changes())));
-		offer(desk.prepared().stream().map(ReleaseManifest::version).findFirst().or(() -> bump.map(b -> b.version().toString())).orElse(""));
+				: NLS.bind(Messages.GatesView_toWhatIsSaved, desk.releases().get(0).version(),
+						desk.changes().isEmpty() ? "nothing" : String.join(", ", desk.changes())));
+		offer(desk.prepared().stream().map(ReleaseManifest::version).findFirst()
+				.or(() -> bump.map(b -> b.version().toString())).orElse(""));
 		enable();
 		why.getParent().layout();
 	}
@@ -188,15 +195,24 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		} else if (desk.isAsking()) {
 			return Messages.GatesView_measuringAndChecking;
 		} else if (check.isEmpty()) {
-			return !desk.problem().isEmpty() ? desk.problem() : prepared().isPresent()
-					? NLS.bind(Messages.GatesView_wasPreparedBySignIt, new Object[] { prepared().get().version(), prepared().get().preparedBy(), Preferences.person().name() })
-					: Messages.GatesView_theContentHasChangedSince;
+			return !desk.problem().isEmpty() ? desk.problem()
+					: prepared().isPresent()
+							? NLS.bind(Messages.GatesView_wasPreparedBySignIt,
+									new Object[] { prepared().get().version(), prepared().get().preparedBy(),
+											Preferences.person().name() })
+							: Messages.GatesView_theContentHasChangedSince;
 		}
 		if (prepared().isPresent()) {
-			return NLS.bind(Messages.GatesView_isPreparedBy, new Object[] { prepared().get().version(), prepared().get().preparedBy(), gatesWantAnother() ? Messages.GatesView_anotherPersonSigns : NLS.bind(Messages.GatesView_signItAsToRelease, Preferences.person().name()) });
+			return NLS
+					.bind(Messages.GatesView_isPreparedBy,
+							new Object[] { prepared().get().version(), prepared().get().preparedBy(), gatesWantAnother()
+									? Messages.GatesView_anotherPersonSigns
+									: NLS.bind(Messages.GatesView_signItAsToRelease, Preferences.person().name()) });
 		}
 		int holding = check.get().holding().size();
-		return holding == 0 ? Messages.GatesView_allGatesAreMet : NLS.bind(Messages.GatesView_theReleaseBack, holding, holding == 1 ? Messages.GatesView_gateHolds : Messages.GatesView_gatesHold);
+		return holding == 0 ? Messages.GatesView_allGatesAreMet
+				: NLS.bind(Messages.GatesView_theReleaseBack, holding,
+						holding == 1 ? Messages.GatesView_gateHolds : Messages.GatesView_gatesHold);
 	}
 
 	private void enable() {
@@ -205,8 +221,11 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		boolean open = desk.check().filter(check -> check.holding().isEmpty()).isPresent();
 		ask.setEnabled(desk.session().isPresent() && !desk.isAsking());
 		set.setEnabled(mayChange);
-		evidence.setText(gate == null ? Messages.GatesView_selectAGateToSee : gate.evidence()
-				+ (gate.overrule() == null ? "" : NLS.bind(Messages.GatesView_overruledBy, gate.overrule().person(), gate.overrule().reason())));
+		evidence.setText(gate == null ? Messages.GatesView_selectAGateToSee
+				: gate.evidence()
+						+ (gate.overrule() == null ? ""
+								: NLS.bind(Messages.GatesView_overruledBy, gate.overrule().person(),
+										gate.overrule().reason())));
 		boolean holds = gate != null && gate.holds();
 		reason.setEnabled(mayChange && holds);
 		overrule.setEnabled(mayChange && holds && !reason.getText().isBlank());
@@ -217,7 +236,8 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 
 	/** What was prepared for the version that is named. */
 	private Optional<ReleaseManifest> prepared() {
-		return desk.prepared().stream().filter(manifest -> manifest.version().equals(version.getText().strip())).findFirst();
+		return desk.prepared().stream().filter(manifest -> manifest.version().equals(version.getText().strip()))
+				.findFirst();
 	}
 
 	private void prepare() {

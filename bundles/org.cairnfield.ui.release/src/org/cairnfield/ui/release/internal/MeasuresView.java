@@ -73,19 +73,25 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 		ways = Forms.table(tabs, SWT.SINGLE, "measures.table", Messages.MeasuresView_waysOfMatching);
 		tab(tabs, Messages.MeasuresView_waysOfMatching, ways.getTable());
 		Forms.<Way>column(ways, Messages.MeasuresView_wayOfMatching, 142, SWT.LEFT, way -> way.name());
-		Forms.<Way>column(ways, Messages.MeasuresView_meanErrorM, 122, SWT.RIGHT, way -> metres(way.errors().meanMetres()));
+		Forms.<Way>column(ways, Messages.MeasuresView_meanErrorM, 122, SWT.RIGHT,
+				way -> metres(way.errors().meanMetres()));
 		Forms.<Way>column(ways, Messages.MeasuresView_95OfMeanM, 136, SWT.RIGHT,
 				way -> metres(way.mean().low()) + " … " + metres(way.mean().high()));
 		Forms.<Way>column(ways, Messages.MeasuresView_toPlain, 72, SWT.RIGHT, way -> ratio(way.ratio()));
 		Forms.<Way>column(ways, Messages.MeasuresView_95OfRatio, 112, SWT.RIGHT,
 				way -> ratio(way.ratioInterval().low()) + " … " + ratio(way.ratioInterval().high()));
-		Forms.<Way>column(ways, Messages.MeasuresView_medianM, 94, SWT.RIGHT, way -> metres(way.errors().medianMetres()));
+		Forms.<Way>column(ways, Messages.MeasuresView_medianM, 94, SWT.RIGHT,
+				way -> metres(way.errors().medianMetres()));
 		Forms.<Way>column(ways, "75 %, m", 76, SWT.RIGHT, way -> metres(way.errors().p75Metres()));
 		Forms.<Way>column(ways, "95 %, m", 76, SWT.RIGHT, way -> metres(way.errors().p95Metres()));
-		Forms.<Way>column(ways, Messages.MeasuresView_rightFloor, 90, SWT.RIGHT, way -> percent(way.errors().siteAndFloorHitRate()));
-		Forms.<Way>column(ways, Messages.MeasuresView_compared, 90, SWT.RIGHT, way -> String.format(Locale.ROOT, "%,.0f", way.comparisons()));
-		Forms.<Way>column(ways, Messages.MeasuresView_comparedOfPlain, 136, SWT.RIGHT, way -> percent(way.comparisonShare()));
-		Forms.<Way>column(ways, Messages.MeasuresView_bytesRead, 98, SWT.RIGHT, way -> String.format(Locale.ROOT, "%,.0f", way.bytes()));
+		Forms.<Way>column(ways, Messages.MeasuresView_rightFloor, 90, SWT.RIGHT,
+				way -> percent(way.errors().siteAndFloorHitRate()));
+		Forms.<Way>column(ways, Messages.MeasuresView_compared, 90, SWT.RIGHT,
+				way -> String.format(Locale.ROOT, "%,.0f", way.comparisons()));
+		Forms.<Way>column(ways, Messages.MeasuresView_comparedOfPlain, 136, SWT.RIGHT,
+				way -> percent(way.comparisonShare()));
+		Forms.<Way>column(ways, Messages.MeasuresView_bytesRead, 98, SWT.RIGHT,
+				way -> String.format(Locale.ROOT, "%,.0f", way.bytes()));
 		Forms.<Way>column(ways, Messages.MeasuresView_readOfPlain, 106, SWT.RIGHT, way -> percent(way.byteShare()));
 		Forms.<Way>column(ways, Messages.MeasuresView_how, 420, SWT.LEFT, way -> way.how());
 		ways.getTable().getColumn(9).setToolTipText(Messages.MeasuresView_fingerprintsComparedForOnePosition);
@@ -160,13 +166,17 @@ public final class MeasuresView extends ViewPart implements ReleaseDesk.Listener
 			old.dispose();
 		}
 		Forms.<SideBySide.OnFloor>column(floors, Messages.MeasuresView_site, 150, SWT.LEFT, SideBySide.OnFloor::site);
-		Forms.<SideBySide.OnFloor>column(floors, Messages.MeasuresView_floor, 55, SWT.RIGHT, floor -> String.valueOf(floor.level()));
-		Forms.<SideBySide.OnFloor>column(floors, Messages.MeasuresView_testSamples, 105, SWT.RIGHT, floor -> String.valueOf(floor.samples()));
+		Forms.<SideBySide.OnFloor>column(floors, Messages.MeasuresView_floor, 55, SWT.RIGHT,
+				floor -> String.valueOf(floor.level()));
+		Forms.<SideBySide.OnFloor>column(floors, Messages.MeasuresView_testSamples, 105, SWT.RIGHT,
+				floor -> String.valueOf(floor.samples()));
 		for (int c = 0; c < columns.size(); c++) {
 			int at = c;
 			Way way = columns.get(c);
-			Forms.<SideBySide.OnFloor>column(floors, way.name(), 185, SWT.RIGHT, floor -> metres(floor.ways().get(at).meanMetres()) + " m, "
-					+ metres(floor.ways().get(at).p95Metres()) + " m, " + percent(floor.ways().get(at).rightShare()));
+			Forms.<SideBySide.OnFloor>column(floors, way.name(), 185, SWT.RIGHT,
+					floor -> metres(floor.ways().get(at).meanMetres()) + " m, "
+							+ metres(floor.ways().get(at).p95Metres()) + " m, "
+							+ percent(floor.ways().get(at).rightShare()));
 			floors.getTable().getColumn(3 + c)
 					.setToolTipText(NLS.bind(Messages.MeasuresView_meanError95OfThe, way.how()));
 		}

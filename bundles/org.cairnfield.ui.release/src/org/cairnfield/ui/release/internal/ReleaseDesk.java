@@ -149,22 +149,23 @@ final class ReleaseDesk implements SessionListener {
 		ReleaseBook book = book();
 		record Read(List<ReleasedState> releases, Bump bump, List<String> changes, List<ReleaseManifest> prepared) {
 		}
-		Work.start(Messages.ReleaseDesk_readingTheReleases, workers -> new Read(book.list(), book.propose(), book.changes(), book.prepared()), read -> {
-			if (of == session) {
-				releases = read.releases;
-				bump = read.bump;
-				changes = read.changes;
-				prepared = read.prepared;
-				tell();
-			}
-		}, failed -> {
-			releases = List.of();
-			bump = null;
-			changes = List.of();
-			prepared = List.of();
-			problem = Problems.text(failed);
-			tell();
-		});
+		Work.start(Messages.ReleaseDesk_readingTheReleases,
+				workers -> new Read(book.list(), book.propose(), book.changes(), book.prepared()), read -> {
+					if (of == session) {
+						releases = read.releases;
+						bump = read.bump;
+						changes = read.changes;
+						prepared = read.prepared;
+						tell();
+					}
+				}, failed -> {
+					releases = List.of();
+					bump = null;
+					changes = List.of();
+					prepared = List.of();
+					problem = Problems.text(failed);
+					tell();
+				});
 	}
 
 	/** Checks the gates of the content as it is now. */
@@ -177,19 +178,20 @@ final class ReleaseDesk implements SessionListener {
 		ReleaseBook book = book();
 		problem = "";
 		Job[] own = new Job[1];
-		own[0] = Work.start(Messages.ReleaseDesk_checkingTheGates, workers -> book.ask(copy, PackRequest.USUAL, workers), result -> {
-			if (asking == own[0]) {
-				asking = null;
-				check = result;
-				measureNow(compared);
-			}
-		}, failed -> {
-			if (asking == own[0]) {
-				asking = null;
-				problem = Problems.text(failed);
-				tell();
-			}
-		});
+		own[0] = Work.start(Messages.ReleaseDesk_checkingTheGates,
+				workers -> book.ask(copy, PackRequest.USUAL, workers), result -> {
+					if (asking == own[0]) {
+						asking = null;
+						check = result;
+						measureNow(compared);
+					}
+				}, failed -> {
+					if (asking == own[0]) {
+						asking = null;
+						problem = Problems.text(failed);
+						tell();
+					}
+				});
 		asking = own[0];
 		tell();
 	}
@@ -214,19 +216,20 @@ final class ReleaseDesk implements SessionListener {
 		measuringProblem = "";
 		stop(measuring);
 		Job[] own = new Job[1];
-		own[0] = Work.start(Messages.ReleaseDesk_measuringTheMap, workers -> book.measure(copy, known, versions, PackRequest.USUAL, workers), result -> {
-			if (measuring == own[0]) {
-				measuring = null;
-				side = result;
-				tell();
-			}
-		}, failed -> {
-			if (measuring == own[0]) {
-				measuring = null;
-				measuringProblem = Problems.text(failed);
-				tell();
-			}
-		});
+		own[0] = Work.start(Messages.ReleaseDesk_measuringTheMap,
+				workers -> book.measure(copy, known, versions, PackRequest.USUAL, workers), result -> {
+					if (measuring == own[0]) {
+						measuring = null;
+						side = result;
+						tell();
+					}
+				}, failed -> {
+					if (measuring == own[0]) {
+						measuring = null;
+						measuringProblem = Problems.text(failed);
+						tell();
+					}
+				});
 		measuring = own[0];
 		tell();
 	}

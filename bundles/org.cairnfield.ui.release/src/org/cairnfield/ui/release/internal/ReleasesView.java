@@ -49,7 +49,8 @@ import org.eclipse.ui.part.ViewPart;
 /** The releases of the archive, the latest first: what they are, whether they still are it, and the way back. */
 public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener {
 
-	private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd").withZone(ZoneId.systemDefault());
+	private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd")
+			.withZone(ZoneId.systemDefault());
 
 	private final ReleaseDesk desk = ReleaseDesk.workbench();
 	private TableViewer releases;
@@ -69,8 +70,10 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		GridLayoutFactory.swtDefaults().margins(6, 4).applyTo(page);
 		releases = Forms.table(page, SWT.MULTI, "releases.table", Messages.ReleasesView_releases);
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 100).applyTo(releases.getControl());
-		Forms.<ReleasedState>column(releases, Messages.ReleasesView_release, 80, SWT.LEFT, release -> release.version().toString());
-		Forms.<ReleasedState>column(releases, Messages.ReleasesView_signedBy, 110, SWT.LEFT, release -> release.tag().person());
+		Forms.<ReleasedState>column(releases, Messages.ReleasesView_release, 80, SWT.LEFT,
+				release -> release.version().toString());
+		Forms.<ReleasedState>column(releases, Messages.ReleasesView_signedBy, 110, SWT.LEFT,
+				release -> release.tag().person());
 		Forms.<ReleasedState>column(releases, "On", 100, SWT.LEFT, release -> DAY.format(release.tag().time()));
 		releases.addSelectionChangedListener(event -> show());
 		releases.addDoubleClickListener(event -> {
@@ -127,7 +130,9 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		open.getParent().requestLayout();
 		restore.setEnabled(desk.mayChange() && selected.size() == 1);
 		report.setEnabled(desk.check().isPresent() || selected.size() == 1);
-		comments.show(desk.session().orElse(null), selected.size() == 1 ? new CommentSubject.OfRelease(selected.get(0).version().toString()) : null, false);
+		comments.show(desk.session().orElse(null),
+				selected.size() == 1 ? new CommentSubject.OfRelease(selected.get(0).version().toString()) : null,
+				false);
 		if (selected.size() == 1) {
 			say(describe(selected.get(0).manifest()));
 		} else if (desk.releases().isEmpty()) {
@@ -138,16 +143,22 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 	}
 
 	private static String describe(ReleaseManifest manifest) {
-		StringBuilder text = new StringBuilder(Messages.ReleasesView_release2).append(manifest.version()).append(Messages.ReleasesView_preparedBy)
-				.append(manifest.preparedBy()).append(Messages.ReleasesView_signedBy2).append(manifest.signedBy()).append('\n');
+		StringBuilder text = new StringBuilder(Messages.ReleasesView_release2).append(manifest.version())
+				.append(Messages.ReleasesView_preparedBy)
+				.append(manifest.preparedBy()).append(Messages.ReleasesView_signedBy2).append(manifest.signedBy())
+				.append('\n');
 		manifest.bump().forEach(reason -> text.append(reason).append('\n'));
 		text.append(manifest.splits().isEmpty() ? Messages.ReleasesView_noSplitDevicesCompareWith
-				: (manifest.splits().size() == 1 ? Messages.ReleasesView_split : Messages.ReleasesView_splits) + String.join(", ", manifest.splits())).append('\n');
+				: (manifest.splits().size() == 1 ? Messages.ReleasesView_split : Messages.ReleasesView_splits)
+						+ String.join(", ", manifest.splits()))
+				.append('\n');
 		text.append('\n').append(manifest.notes().isEmpty() ? "" : manifest.notes() + "\n\n");
 		manifest.changes().forEach(change -> text.append(change).append('\n'));
 		manifest.ages().forEach(age -> text.append(age).append('\n'));
-		manifest.gates().stream().filter(gate -> !gate.overruledBy().isEmpty()).forEach(gate -> text.append(Messages.ReleasesView_overruledBy)
-				.append(gate.overruledBy()).append(": ").append(gate.title()).append(" (").append(gate.reason()).append(")\n"));
+		manifest.gates().stream().filter(gate -> !gate.overruledBy().isEmpty())
+				.forEach(gate -> text.append(Messages.ReleasesView_overruledBy)
+						.append(gate.overruledBy()).append(": ").append(gate.title()).append(" (").append(gate.reason())
+						.append(")\n"));
 		return text.append(Messages.ReleasesView_contentSha256).append(manifest.digest()).toString();
 	}
 
@@ -161,7 +172,8 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		dialog.setText(Messages.ReleasesView_verifyWhatWasExported);
 		String file = Chooser.open(dialog, "export");
 		if (file != null) {
-			verify(NLS.bind(Messages.ReleasesView_verifying, Path.of(file).getFileName()), workers -> List.of(Verification.ofExport(Path.of(file))));
+			verify(NLS.bind(Messages.ReleasesView_verifying, Path.of(file).getFileName()),
+					workers -> List.of(Verification.ofExport(Path.of(file))));
 		}
 	}
 
@@ -170,10 +182,14 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		Work.start(name, task, found -> {
 			StringBuilder text = new StringBuilder();
 			for (Verification each : found) {
-				text.append(each.isSound() ? "✔ " : "✖ ").append(each.what()).append(each.isSound() ? Messages.ReleasesView_isWhatItWas : "")
-						.append(each.signature() == null ? "" : NLS.bind(Messages.ReleasesView_signature, each.signature())).append('\n');
+				text.append(each.isSound() ? "✔ " : "✖ ").append(each.what())
+						.append(each.isSound() ? Messages.ReleasesView_isWhatItWas : "")
+						.append(each.signature() == null ? ""
+								: NLS.bind(Messages.ReleasesView_signature, each.signature()))
+						.append('\n');
 				each.checks().stream().filter(check -> !check.isSound())
-						.forEach(check -> text.append("   ").append(check.what()).append(": ").append(check.problem()).append('\n'));
+						.forEach(check -> text.append("   ").append(check.what()).append(": ").append(check.problem())
+								.append('\n'));
 				each.notes().forEach(note -> text.append("   ").append(note).append('\n'));
 			}
 			say(text.toString());
@@ -198,7 +214,8 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		List<ReleasedState> two = selected();
 		OpenArchive archive = desk.session().orElseThrow().open();
 		ReleasedState before = two.get(two.size() - 1); // the table has the latest first
-		String title = NLS.bind(Messages.ReleasesView_fromTo, before.version(), two.size() == 2 ? two.get(0).version().toString() : Messages.ReleasesView_whatIsSavedNow);
+		String title = NLS.bind(Messages.ReleasesView_fromTo, before.version(),
+				two.size() == 2 ? two.get(0).version().toString() : Messages.ReleasesView_whatIsSavedNow);
 		say(Messages.ReleasesView_comparing);
 		Work.start(Messages.ReleasesView_comparing2, workers -> {
 			try (History history = archive.history()) {
@@ -207,7 +224,9 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 			}
 		}, diff -> {
 			if (!about.isDisposed()) {
-				changes.show(title + (diff.isEmpty() ? Messages.ReleasesView_nothingDiffers : String.join(", ", diff.summary())), diff);
+				changes.show(title
+						+ (diff.isEmpty() ? Messages.ReleasesView_nothingDiffers : String.join(", ", diff.summary())),
+						diff);
 				top(changes.control());
 			}
 		}, problem -> say(Problems.text(problem)));
@@ -223,14 +242,16 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		} else if (selected().size() == 1) {
 			ReleaseBook book = desk.book();
 			String version = selected().get(0).version().toString();
-			Work.start(NLS.bind(Messages.ReleasesView_openingRelease, version), workers -> book.openReadOnly(version), Sessions.workbench()::showPast,
+			Work.start(NLS.bind(Messages.ReleasesView_openingRelease, version), workers -> book.openReadOnly(version),
+					Sessions.workbench()::showPast,
 					problem -> say(Problems.text(problem)));
 		}
 	}
 
 	private void restore() {
 		ReleasedState release = selected().get(0);
-		Restore.state(about.getShell(), desk.session().orElseThrow(), release.tag().savePoint(), NLS.bind(Messages.ReleasesView_release3, release.version()));
+		Restore.state(about.getShell(), desk.session().orElseThrow(), release.tag().savePoint(),
+				NLS.bind(Messages.ReleasesView_release3, release.version()));
 	}
 
 	private void report() {
@@ -257,11 +278,13 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		Work.start(Messages.ReleasesView_writingTheReport, workers -> {
 			PastState then = book.openReadOnly(release.version().toString());
 			if (!then.damages().isEmpty()) {
-				throw new IOException(NLS.bind(Messages.ReleasesView_releaseIsDamaged, release.version(), then.damages().get(0)));
+				throw new IOException(
+						NLS.bind(Messages.ReleasesView_releaseIsDamaged, release.version(), then.damages().get(0)));
 			}
 			GateCheck check = GateCheck.of(then.archive(), GateSet.parse(release.manifest().gateSet()), null,
 					PackRequest.like(release.manifest().settings()), workers);
-			return Files.writeString(file, ReleaseReport.html(then.archive(), release.manifest(), check, release.manifest().digest(), book.steps(release), damages));
+			return Files.writeString(file, ReleaseReport.html(then.archive(), release.manifest(), check,
+					release.manifest().digest(), book.steps(release), damages));
 		}, done -> say(NLS.bind(Messages.ReleasesView_theReportIsIn, file)), problem -> say(Problems.text(problem)));
 	}
 
@@ -274,7 +297,8 @@ public final class ReleasesView extends ViewPart implements ReleaseDesk.Listener
 		List<ReleaseManifest> manifests = desk.releases().stream().map(ReleasedState::manifest).toList();
 		Work.start(Messages.ReleasesView_writingTheReport, workers -> {
 			String digest = OpenArchive.digest(copy);
-			ReleaseManifest same = manifests.stream().filter(manifest -> manifest.digest().equals(digest)).findFirst().orElse(null);
+			ReleaseManifest same = manifests.stream().filter(manifest -> manifest.digest().equals(digest)).findFirst()
+					.orElse(null);
 			return Files.writeString(file, ReleaseReport.html(copy, same, check, digest, book.steps(null), damages));
 		}, done -> say(NLS.bind(Messages.ReleasesView_theReportIsIn, file)), problem -> say(Problems.text(problem)));
 	}

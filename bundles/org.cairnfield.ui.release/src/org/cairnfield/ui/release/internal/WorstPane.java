@@ -40,10 +40,14 @@ final class WorstPane {
 		look = Forms.button(page, Messages.WorstPane_showOnThePlan, "measures.worst.show", this::look);
 		samples = Forms.table(page, SWT.SINGLE, "measures.worst", Messages.WorstPane_worstSamples);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(300, 60).applyTo(samples.getControl());
-		Forms.<SideBySide.Placed>column(samples, Messages.WorstPane_testSample, 230, SWT.LEFT, placed -> placed.sample().toString());
-		Forms.<SideBySide.Placed>column(samples, Messages.WorstPane_takenAt, 210, SWT.LEFT, placed -> NLS.bind(Messages.WorstPane_floor, placed.site(), placed.level()));
-		Forms.<SideBySide.Placed>column(samples, Messages.WorstPane_errorM, 80, SWT.RIGHT, placed -> MeasuresView.metres(placed.errorMetres()));
-		Forms.<SideBySide.Placed>column(samples, Messages.WorstPane_putOn, 230, SWT.LEFT, placed -> (placed.isRight() ? "" : "▲ ") + placed.found());
+		Forms.<SideBySide.Placed>column(samples, Messages.WorstPane_testSample, 230, SWT.LEFT,
+				placed -> placed.sample().toString());
+		Forms.<SideBySide.Placed>column(samples, Messages.WorstPane_takenAt, 210, SWT.LEFT,
+				placed -> NLS.bind(Messages.WorstPane_floor, placed.site(), placed.level()));
+		Forms.<SideBySide.Placed>column(samples, Messages.WorstPane_errorM, 80, SWT.RIGHT,
+				placed -> MeasuresView.metres(placed.errorMetres()));
+		Forms.<SideBySide.Placed>column(samples, Messages.WorstPane_putOn, 230, SWT.LEFT,
+				placed -> (placed.isRight() ? "" : "▲ ") + placed.found());
 		samples.addDoubleClickListener(event -> look());
 		samples.addSelectionChangedListener(event -> look.setEnabled(!event.getSelection().isEmpty()));
 		look.setEnabled(false);

@@ -38,7 +38,8 @@ final class FindingCounts extends ContributionItem implements SessionListener {
 
 	private void show() {
 		if (!label.isDisposed()) {
-			IfChanged.text(label, Sessions.workbench().current().map(session -> session.findings().summary()).orElse(""));
+			IfChanged.text(label,
+					Sessions.workbench().current().map(session -> session.findings().summary()).orElse(""));
 		}
 	}
 }

@@ -29,7 +29,8 @@ final class PersonItem extends ContributionItem {
 		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(false, true).applyTo(link);
 		link.setData("org.cairnfield.id", "status.person");
 		link.setToolTipText(Messages.PersonItem_savePointsWaiversAndVerdicts);
-		link.addListener(SWT.Selection, event -> PreferencesUtil.createPreferenceDialogOn(link.getShell(), PersonPage.ID, null, null).open());
+		link.addListener(SWT.Selection,
+				event -> PreferencesUtil.createPreferenceDialogOn(link.getShell(), PersonPage.ID, null, null).open());
 		IEclipsePreferences preferences = InstanceScope.INSTANCE.getNode(Preferences.NODE);
 		IEclipsePreferences.IPreferenceChangeListener changed = event -> {
 			if (event.getKey().equals(Preferences.PERSON)) {

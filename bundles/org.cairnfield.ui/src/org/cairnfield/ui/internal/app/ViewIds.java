@@ -22,7 +22,8 @@ public final class ViewIds {
 	/** Of the bundle org.cairnfield.ui.plan. */
 	public static final String PLAN = "org.cairnfield.ui.plan.view";
 
-	static final List<String> ALL = List.of(EXPLORER, PLAN, SAMPLES, FINGERPRINT, ACCESS_POINT, FINDINGS, HISTORY, CONFLICTS, TIMELINE,
+	static final List<String> ALL = List.of(EXPLORER, PLAN, SAMPLES, FINGERPRINT, ACCESS_POINT, FINDINGS, HISTORY,
+			CONFLICTS, TIMELINE,
 			IPageLayout.ID_PROP_SHEET, IPageLayout.ID_PROGRESS_VIEW, ERROR_LOG, FIRST_STEPS, START);
 
 	private ViewIds() {

@@ -72,9 +72,13 @@ final class Workspace {
 	private static boolean tell(Display display, Path folder, boolean another) {
 		Shell hidden = new Shell(display, SWT.NO_TRIM); // a dialog without a parent has no place in the list of windows
 		try {
-			String text = NLS.bind(Messages.Workspace_cairnfieldIsRunningAlreadyAnd, folder, another ? Messages.Workspace_goToTheWindowThat : Messages.Workspace_goToTheWindowThat2);
-			return MessageDialog.open(another ? MessageDialog.QUESTION : MessageDialog.ERROR, hidden, Messages.Workspace_cairnfieldIsRunningAlready, text, 0,
-					another ? new String[] { Messages.Workspace_openASecondOne, Messages.Workspace_cancel } : new String[] { Messages.Workspace_close }) == 0 && another;
+			String text = NLS.bind(Messages.Workspace_cairnfieldIsRunningAlreadyAnd, folder,
+					another ? Messages.Workspace_goToTheWindowThat : Messages.Workspace_goToTheWindowThat2);
+			return MessageDialog.open(another ? MessageDialog.QUESTION : MessageDialog.ERROR, hidden,
+					Messages.Workspace_cairnfieldIsRunningAlready, text, 0,
+					another ? new String[] { Messages.Workspace_openASecondOne, Messages.Workspace_cancel }
+							: new String[] { Messages.Workspace_close }) == 0
+					&& another;
 		} finally {
 			hidden.dispose();
 		}

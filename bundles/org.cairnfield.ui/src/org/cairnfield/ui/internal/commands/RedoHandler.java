@@ -15,7 +15,8 @@ public final class RedoHandler extends AbstractHandler implements IElementUpdate
 
 	@Override
 	public Object execute(ExecutionEvent event) {
-		Sessions.workbench().current().map(session -> session.commands()).filter(CommandStack::canRedo).ifPresent(CommandStack::redo);
+		Sessions.workbench().current().map(session -> session.commands()).filter(CommandStack::canRedo)
+				.ifPresent(CommandStack::redo);
 		return null;
 	}
 

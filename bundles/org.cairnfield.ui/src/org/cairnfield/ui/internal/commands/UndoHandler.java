@@ -15,7 +15,8 @@ public final class UndoHandler extends AbstractHandler implements IElementUpdate
 
 	@Override
 	public Object execute(ExecutionEvent event) {
-		Sessions.workbench().current().map(session -> session.commands()).filter(CommandStack::canUndo).ifPresent(CommandStack::undo);
+		Sessions.workbench().current().map(session -> session.commands()).filter(CommandStack::canUndo)
+				.ifPresent(CommandStack::undo);
 		return null;
 	}
 

@@ -49,7 +49,8 @@ public final class ConflictNotices implements SessionListener {
 		if (said == 0) {
 			Notices.workbench().remove(NOTICE);
 		} else {
-			Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, NLS.bind(Messages.ConflictNotices_toDecidePeopleSetThe, Count.of(said, "conflict")),
+			Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING,
+					NLS.bind(Messages.ConflictNotices_toDecidePeopleSetThe, Count.of(said, "conflict")),
 					List.of(new Notice.Action(Messages.ConflictNotices_showTheConflicts, ConflictNotices::show))));
 		}
 	}

@@ -38,7 +38,8 @@ import org.eclipse.ui.part.ViewPart;
 /** What several people have set to different values, to be decided one by one, by mouse or by keys alone. */
 public final class ConflictsView extends ViewPart implements SessionListener {
 
-	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneId.systemDefault());
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")
+			.withZone(ZoneId.systemDefault());
 	private static final String NONE = Messages.ConflictsView_noConflictsTheyAriseWhere;
 
 	private Label state;
@@ -64,7 +65,8 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 		conflicts.addSelectionChangedListener(event -> showValues());
 		values = table(sash, "conflicts.values", Messages.ConflictsView_valuesOfTheConflict);
 		column(values, Messages.ConflictsView_setBy, 130, ConflictValue::who);
-		column(values, Messages.ConflictsView_time, 130, (ConflictValue value) -> value.time() == null ? "" : TIME.format(value.time()));
+		column(values, Messages.ConflictsView_time, 130,
+				(ConflictValue value) -> value.time() == null ? "" : TIME.format(value.time()));
 		column(values, Messages.ConflictsView_value, 260, ConflictValue::words);
 		values.addSelectionChangedListener(event -> enable());
 		values.addDoubleClickListener(event -> keep()); // Return as well
@@ -132,12 +134,15 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 		ConflictRow before = selected();
 		List<ConflictRow> rows = session == null ? List.of() : ConflictRow.of(session.archive());
 		conflicts.setInput(rows);
-		ConflictRow next = before == null ? null : rows.stream().filter(row -> row.conflict() == before.conflict()).findFirst()
-				.orElse(rows.isEmpty() ? null : rows.get(Math.min(at, rows.size() - 1)));
+		ConflictRow next = before == null ? null
+				: rows.stream().filter(row -> row.conflict() == before.conflict()).findFirst()
+						.orElse(rows.isEmpty() ? null : rows.get(Math.min(at, rows.size() - 1)));
 		conflicts.setSelection(next == null ? StructuredSelection.EMPTY : new StructuredSelection(next));
-		state.setText(session == null ? Messages.ConflictsView_noArchiveIsOpen : rows.isEmpty() ? NONE
-				: session.readOnlyReason().map(reason -> NLS.bind(Messages.ConflictsView_nothingCanBeDecided, reason))
-						.orElse(Messages.ConflictsView_selectAConflictOnThe));
+		state.setText(session == null ? Messages.ConflictsView_noArchiveIsOpen
+				: rows.isEmpty() ? NONE
+						: session.readOnlyReason()
+								.map(reason -> NLS.bind(Messages.ConflictsView_nothingCanBeDecided, reason))
+								.orElse(Messages.ConflictsView_selectAConflictOnThe));
 		state.requestLayout();
 		showValues();
 	}
@@ -168,13 +173,15 @@ public final class ConflictsView extends ViewPart implements SessionListener {
 	}
 
 	private void enable() {
-		keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && selected() != null && !values.getStructuredSelection().isEmpty());
+		keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && selected() != null
+				&& !values.getStructuredSelection().isEmpty());
 	}
 
 	private void keep() {
 		if (keep.isEnabled()) {
 			ConflictValue chosen = (ConflictValue) values.getStructuredSelection().getFirstElement();
-			session.run(new DecideConflictsCommand(session.archive(), Collections.singletonMap(selected().conflict(), chosen.value())));
+			session.run(new DecideConflictsCommand(session.archive(),
+					Collections.singletonMap(selected().conflict(), chosen.value())));
 		}
 	}
 

@@ -30,7 +30,8 @@ public final class DraftKeeper implements SessionListener {
 	/** What was undone must not come back; several undos in a row are one. */
 	private static final int AFTER_UNDO_MILLIS = 150;
 	private static final String TROUBLE = "draft";
-	private static final Path FOLDER = Platform.getStateLocation(Platform.getBundle("org.cairnfield.ui")).append("drafts").toPath();
+	private static final Path FOLDER = Platform.getStateLocation(Platform.getBundle("org.cairnfield.ui"))
+			.append("drafts").toPath();
 
 	private final Runnable write = this::write;
 	/** The present one, also while a past state is on show. */
@@ -145,14 +146,15 @@ public final class DraftKeeper implements SessionListener {
 	private void keepBeside(ArchiveSession of) {
 		Drafts drafts = of.open().drafts();
 		try {
-			drafts.unsaved(FOLDER, Preferences.person().name()).ifPresent(unsaved -> Work.quietly(Messages.DraftKeeper_keepingUnsavedChanges, workers -> {
-				drafts.write(unsaved);
-				return unsaved;
-			}, kept -> Notices.workbench().remove(TROUBLE), problem -> {
-				if (of == session) {
-					tellOf(problem);
-				}
-			}));
+			drafts.unsaved(FOLDER, Preferences.person().name())
+					.ifPresent(unsaved -> Work.quietly(Messages.DraftKeeper_keepingUnsavedChanges, workers -> {
+						drafts.write(unsaved);
+						return unsaved;
+					}, kept -> Notices.workbench().remove(TROUBLE), problem -> {
+						if (of == session) {
+							tellOf(problem);
+						}
+					}));
 		} catch (IOException e) {
 			tellOf(e);
 		}

@@ -18,7 +18,8 @@ import org.eclipse.osgi.util.NLS;
 /** What an earlier session of an archive has left unsaved, and what can be done about it. */
 final class DraftOffer {
 
-	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss").withZone(ZoneId.systemDefault());
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss")
+			.withZone(ZoneId.systemDefault());
 
 	private final ArchiveSession session;
 	private final Draft draft;
@@ -34,7 +35,8 @@ final class DraftOffer {
 			return List.of();
 		}
 		try {
-			return session.open().drafts().pending(DraftKeeper.folder()).stream().map(draft -> new DraftOffer(session, draft)).toList();
+			return session.open().drafts().pending(DraftKeeper.folder()).stream()
+					.map(draft -> new DraftOffer(session, draft)).toList();
 		} catch (IOException e) {
 			Problems.log(Messages.DraftOffer_draftsCouldNotBeRead, e);
 			return List.of();
@@ -48,7 +50,8 @@ final class DraftOffer {
 
 	/** Who made the changes. */
 	String who() {
-		return !draft.person().isEmpty() ? draft.person() : draft.by().map(by -> by.user()).orElse(Messages.DraftOffer_notKnown);
+		return !draft.person().isEmpty() ? draft.person()
+				: draft.by().map(by -> by.user()).orElse(Messages.DraftOffer_notKnown);
 	}
 
 	/** What was changed, in counts. */
@@ -60,7 +63,9 @@ final class DraftOffer {
 				return e.getMessage();
 			}
 		}
-		return draft.paths().isEmpty() ? Messages.DraftOffer_notKnown : draft.paths().size() + (draft.paths().size() == 1 ? Messages.DraftOffer_file : Messages.DraftOffer_files);
+		return draft.paths().isEmpty() ? Messages.DraftOffer_notKnown
+				: draft.paths().size()
+						+ (draft.paths().size() == 1 ? Messages.DraftOffer_file : Messages.DraftOffer_files);
 	}
 
 	/** Why it cannot be brought back just now, and what to do; empty if it can. */
@@ -81,14 +86,17 @@ final class DraftOffer {
 	boolean bringBack() {
 		try {
 			DraftChange change = session.open().drafts().change(draft);
-			session.run(new ChangeCommand(Messages.DraftOffer_bringBackUnsavedWork, change::apply, change::undo, change.affected()));
+			session.run(new ChangeCommand(Messages.DraftOffer_bringBackUnsavedWork, change::apply, change::undo,
+					change.affected()));
 		} catch (IOException e) {
 			Problems.show(Messages.DraftOffer_theChangesCouldNotBe, e);
 			return false;
 		}
 		Person person = Preferences.person();
-		if (isOfAnother() && Saving.whileBusy(NLS.bind(Messages.DraftOffer_recordingWhatDid, draft.person()), () -> session.open()
-				.savePointFor(Person.named(draft.person()), NLS.bind(Messages.DraftOffer_broughtBackBy, person.name())))) {
+		if (isOfAnother() && Saving.whileBusy(NLS.bind(Messages.DraftOffer_recordingWhatDid, draft.person()),
+				() -> session.open()
+						.savePointFor(Person.named(draft.person()),
+								NLS.bind(Messages.DraftOffer_broughtBackBy, person.name())))) {
 			session.saved();
 		}
 		return true;

@@ -45,7 +45,8 @@ public final class Recovery {
 			Notices.workbench().remove(NOTICE);
 			return;
 		}
-		String which = left.size() == 1 ? NLS.bind(Messages.Recovery_unsavedWorkOfFromIs, left.get(0).who(), left.get(0).when())
+		String which = left.size() == 1
+				? NLS.bind(Messages.Recovery_unsavedWorkOfFromIs, left.get(0).who(), left.get(0).when())
 				: NLS.bind(Messages.Recovery_piecesOfUnsavedWorkAre, left.size());
 		Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, NLS.bind(Messages.Recovery_keptForLater, which),
 				List.of(new Notice.Action(Messages.Recovery_bringBackOrDelete, Recovery::offerAgain))));

@@ -41,7 +41,9 @@ final class RecoveryDialog extends TableDialog {
 
 	@Override
 	protected TextTable createTable(Composite parent, String tableId) {
-		TextTable table = new TextTable(parent, tableId, new String[] { Messages.RecoveryDialog_lastChange, "By", Messages.RecoveryDialog_what }, new int[] { 160, 140, 320 });
+		TextTable table = new TextTable(parent, tableId,
+				new String[] { Messages.RecoveryDialog_lastChange, "By", Messages.RecoveryDialog_what },
+				new int[] { 160, 140, 320 });
 		table.control().addListener(SWT.Selection, event -> enable());
 		return table;
 	}
@@ -56,7 +58,8 @@ final class RecoveryDialog extends TableDialog {
 		table().control().select(0);
 		about = new Label(page, SWT.WRAP);
 		about.setData("org.cairnfield.id", "recovery.about");
-		GridDataFactory.fillDefaults().grab(true, false).hint(620, 2 * about.computeSize(SWT.DEFAULT, SWT.DEFAULT).y).applyTo(about);
+		GridDataFactory.fillDefaults().grab(true, false).hint(620, 2 * about.computeSize(SWT.DEFAULT, SWT.DEFAULT).y)
+				.applyTo(about);
 	}
 
 	@Override
@@ -81,9 +84,10 @@ final class RecoveryDialog extends TableDialog {
 		String obstacle = offer == null ? "" : offer.obstacle();
 		back.setEnabled(offer != null && obstacle.isEmpty());
 		getButton(DELETE).setEnabled(offer != null);
-		about.setText(offer == null || !obstacle.isEmpty() ? obstacle : offer.isOfAnother()
-				? NLS.bind(Messages.RecoveryDialog_broughtBackItBecomesA, offer.who())
-				: Messages.RecoveryDialog_broughtBackItIsUnsaved);
+		about.setText(offer == null || !obstacle.isEmpty() ? obstacle
+				: offer.isOfAnother()
+						? NLS.bind(Messages.RecoveryDialog_broughtBackItBecomesA, offer.who())
+						: Messages.RecoveryDialog_broughtBackItIsUnsaved);
 	}
 
 	@Override
@@ -100,7 +104,9 @@ final class RecoveryDialog extends TableDialog {
 	}
 
 	private void delete(DraftOffer offer) {
-		if (MessageDialog.open(MessageDialog.WARNING, getShell(), Messages.RecoveryDialog_deleteUnsavedWork, NLS.bind(Messages.RecoveryDialog_deleteTheChangesOfBy, offer.when(), offer.who()), SWT.NONE, Messages.RecoveryDialog_delete2, Messages.RecoveryDialog_cancel) == 0 && offer.discard()) {
+		if (MessageDialog.open(MessageDialog.WARNING, getShell(), Messages.RecoveryDialog_deleteUnsavedWork,
+				NLS.bind(Messages.RecoveryDialog_deleteTheChangesOfBy, offer.when(), offer.who()), SWT.NONE,
+				Messages.RecoveryDialog_delete2, Messages.RecoveryDialog_cancel) == 0 && offer.discard()) {
 			offers.remove(offer);
 			if (offers.isEmpty()) {
 				okPressed();

@@ -19,7 +19,8 @@ final class ConnectDialog extends RemoteDialog {
 	private Text url;
 
 	ConnectDialog(Shell parent, ArchiveSession session) {
-		super(parent, NLS.bind(Messages.ConnectDialog_connectToARemote, ModelText.name(session.archive())), "connect", Messages.ConnectDialog_connect);
+		super(parent, NLS.bind(Messages.ConnectDialog_connectToARemote, ModelText.name(session.archive())), "connect",
+				Messages.ConnectDialog_connect);
 		this.session = session;
 	}
 

@@ -54,8 +54,10 @@ final class CopyDialog extends RemoteDialog {
 	/** A folder called like the remote, as long as none was entered. */
 	private void propose() {
 		if (folder.getText().equals(proposed)) {
-			String name = url.getText().strip().replaceFirst("[/\\\\]+$", "").replaceFirst(".*[/\\\\:]", "").replaceFirst("\\.git$", "");
-			proposed = name.isEmpty() ? "" : Path.of(System.getProperty("user.home"), "Cairnfield") + File.separator + name;
+			String name = url.getText().strip().replaceFirst("[/\\\\]+$", "").replaceFirst(".*[/\\\\:]", "")
+					.replaceFirst("\\.git$", "");
+			proposed = name.isEmpty() ? ""
+					: Path.of(System.getProperty("user.home"), "Cairnfield") + File.separator + name;
 			folder.setText(proposed);
 		}
 	}
@@ -91,7 +93,8 @@ final class CopyDialog extends RemoteDialog {
 		try {
 			return new Wish(RemoteUrl.parse(url.getText()), Path.of(folder.getText().strip()).toAbsolutePath());
 		} catch (InvalidPathException e) {
-			throw new ArchiveException(NLS.bind(Messages.CopyDialog_cannotBeAFolder, folder.getText()), Messages.CopyDialog_nameAnotherOne, e);
+			throw new ArchiveException(NLS.bind(Messages.CopyDialog_cannotBeAFolder, folder.getText()),
+					Messages.CopyDialog_nameAnotherOne, e);
 		}
 	}
 }

@@ -23,6 +23,7 @@ public final class ExchangeNowHandler extends AbstractHandler implements IElemen
 	@Override
 	@SuppressWarnings("rawtypes")
 	public void updateElement(UIElement element, Map parameters) {
-		element.setText(NLS.bind(Messages.ExchangeNowHandler_exchangeWithOthers, Connection.workbench().obstacle().map(reason -> ": " + reason).orElse("")));
+		element.setText(NLS.bind(Messages.ExchangeNowHandler_exchangeWithOthers,
+				Connection.workbench().obstacle().map(reason -> ": " + reason).orElse("")));
 	}
 }

@@ -30,13 +30,17 @@ final class ExchangedDialog extends TableDialog {
 
 	@Override
 	protected void describe() {
-		setTitle(NLS.bind(Messages.ExchangedDialog_receivedSent, Count.of(exchanged.received().size(), Messages.ExchangedDialog_savePoint), exchanged.sent().size()));
-		setMessage(exchanged.conflicts() == 0 ? Messages.ExchangedDialog_nothingIsLeftToDecide : NLS.bind(Messages.ExchangedDialog_toDecideTheViewConflicts, Count.of(exchanged.conflicts(), "conflict")));
+		setTitle(NLS.bind(Messages.ExchangedDialog_receivedSent,
+				Count.of(exchanged.received().size(), Messages.ExchangedDialog_savePoint), exchanged.sent().size()));
+		setMessage(exchanged.conflicts() == 0 ? Messages.ExchangedDialog_nothingIsLeftToDecide
+				: NLS.bind(Messages.ExchangedDialog_toDecideTheViewConflicts,
+						Count.of(exchanged.conflicts(), "conflict")));
 	}
 
 	@Override
 	protected TextTable createTable(Composite parent, String tableId) {
-		return new TextTable(parent, tableId, ExchangeText.TITLES.toArray(String[]::new), new int[] { 80, 130, 130, 360, 90 });
+		return new TextTable(parent, tableId, ExchangeText.TITLES.toArray(String[]::new),
+				new int[] { 80, 130, 130, 360, 90 });
 	}
 
 	@Override
@@ -50,7 +54,8 @@ final class ExchangedDialog extends TableDialog {
 			Text notes = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
 			Marked.named(Marked.id(notes, "exchanged.notes"), Messages.ExchangedDialog_notesOnTheExchange);
 			notes.setText(String.join("\n", exchanged.notes()));
-			GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, NOTE_LINES * notes.getLineHeight()).applyTo(notes);
+			GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, NOTE_LINES * notes.getLineHeight())
+					.applyTo(notes);
 		}
 	}
 

@@ -44,7 +44,8 @@ final class Exchanging {
 			actions.add(new Notice.Action(Messages.Exchanging_show, () -> new ExchangedDialog(null, exchanged).open()));
 		}
 		actions.add(new Notice.Action(Messages.Exchanging_dismiss, () -> Notices.workbench().remove(NOTICE)));
-		Notices.workbench().say(new Notice(NOTICE, exchanged.notes().isEmpty() ? Notice.Kind.INFORMATION : Notice.Kind.WARNING,
-				ExchangeText.done(exchanged), actions));
+		Notices.workbench()
+				.say(new Notice(NOTICE, exchanged.notes().isEmpty() ? Notice.Kind.INFORMATION : Notice.Kind.WARNING,
+						ExchangeText.done(exchanged), actions));
 	}
 }

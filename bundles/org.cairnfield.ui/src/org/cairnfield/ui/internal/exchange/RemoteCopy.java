@@ -21,7 +21,8 @@ public final class RemoteCopy {
 	private static void ask(Shell shell, CopyDialog.Wish before, String problem) {
 		CopyDialog.Wish wish = new CopyDialog(shell, before, problem).wish();
 		if (wish != null) {
-			Work.start(NLS.bind(Messages.RemoteCopy_copying, wish.url()), workers -> new ArchiveStore().copy(wish.url(), wish.folder(), workers.progress()), Opening::open,
+			Work.start(NLS.bind(Messages.RemoteCopy_copying, wish.url()),
+					workers -> new ArchiveStore().copy(wish.url(), wish.folder(), workers.progress()), Opening::open,
 					failure -> ask(shell.isDisposed() ? null : shell, wish, Problems.text(failure)));
 		}
 	}

@@ -88,9 +88,11 @@ abstract class RemoteDialog extends Dialog {
 		new Label(page, SWT.NONE).setText(label);
 		Text field = new Text(page, SWT.BORDER | SWT.SINGLE);
 		field.setData("org.cairnfield.id", id + '.' + name);
-		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(WIDTH / 2, SWT.DEFAULT).applyTo(field);
+		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(WIDTH / 2, SWT.DEFAULT)
+				.applyTo(field);
 		Button button = new Button(page, SWT.PUSH);
-		Marked.named(button, NLS.bind(Messages.RemoteDialog_for, Marked.words(browse), Marked.words(label))).setText(browse);
+		Marked.named(button, NLS.bind(Messages.RemoteDialog_for, Marked.words(browse), Marked.words(label)))
+				.setText(browse);
 		button.setData("org.cairnfield.id", id + '.' + name + ".browse");
 		button.addListener(SWT.Selection, event -> {
 			DirectoryDialog chooser = new DirectoryDialog(getShell(), SWT.OPEN);

@@ -43,7 +43,8 @@ final class ArchiveTree implements ITreeContentProvider {
 		} else if (parent instanceof Group group) {
 			children.addAll(group.members());
 			if (group.kind() == Group.Kind.ACCESS_POINTS) { // by what is shown of them
-				children.sort(Comparator.comparing(accessPoint -> ((AccessPoint) accessPoint).getAddress(), Comparator.nullsLast(new NaturalOrder())));
+				children.sort(Comparator.comparing(accessPoint -> ((AccessPoint) accessPoint).getAddress(),
+						Comparator.nullsLast(new NaturalOrder())));
 			}
 		}
 		return children.toArray();

@@ -47,8 +47,9 @@ public final class ExplorerView extends ViewPart implements SessionListener {
 		viewer.setContentProvider(new ArchiveTree(labels.counts()));
 		viewer.setLabelProvider(labels);
 		viewer.addSelectionChangedListener(event -> follow(event.getSelection()));
-		viewer.addDoubleClickListener(event -> viewer.setExpandedState(((StructuredSelection) event.getSelection()).getFirstElement(),
-				!viewer.getExpandedState(((StructuredSelection) event.getSelection()).getFirstElement())));
+		viewer.addDoubleClickListener(
+				event -> viewer.setExpandedState(((StructuredSelection) event.getSelection()).getFirstElement(),
+						!viewer.getExpandedState(((StructuredSelection) event.getSelection()).getFirstElement())));
 		MenuManager menu = new MenuManager();
 		viewer.getTree().setMenu(menu.createContextMenu(viewer.getTree()));
 		getSite().registerContextMenu(menu, viewer);

@@ -14,8 +14,10 @@ import org.eclipse.emf.ecore.EObject;
 record Group(EObject owner, Kind kind) implements IAdaptable {
 
 	enum Kind {
-		SURVEYS(Messages.Group_surveys, ModelPackage.Literals.SURVEY), ACCESS_POINTS(Messages.Group_accessPoints, ModelPackage.Literals.ACCESS_POINT),
-		DEVICES(Messages.Group_devices, ModelPackage.Literals.DEVICE), SPLITS(Messages.Group_splits, ModelPackage.Literals.SPLIT);
+		SURVEYS(Messages.Group_surveys, ModelPackage.Literals.SURVEY),
+		ACCESS_POINTS(Messages.Group_accessPoints, ModelPackage.Literals.ACCESS_POINT),
+		DEVICES(Messages.Group_devices, ModelPackage.Literals.DEVICE),
+		SPLITS(Messages.Group_splits, ModelPackage.Literals.SPLIT);
 
 		final String title;
 		final EClass type;

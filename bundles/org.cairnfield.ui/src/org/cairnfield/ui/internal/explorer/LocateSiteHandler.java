@@ -21,13 +21,16 @@ public final class LocateSiteHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) {
 		Shell shell = DialogParent.shell();
-		Sessions.workbench().current().ifPresent(session -> SelectedSite.of(session).ifPresentOrElse(site -> ask(shell, session, site),
-				() -> MessageDialog.openInformation(shell, Messages.LocateSiteHandler_placeOnEarth, Messages.LocateSiteHandler_selectASiteInThe)));
+		Sessions.workbench().current()
+				.ifPresent(session -> SelectedSite.of(session).ifPresentOrElse(site -> ask(shell, session, site),
+						() -> MessageDialog.openInformation(shell, Messages.LocateSiteHandler_placeOnEarth,
+								Messages.LocateSiteHandler_selectASiteInThe)));
 		return null;
 	}
 
 	private static void ask(Shell shell, ArchiveSession session, Site site) {
-		InputDialog dialog = new InputDialog(shell, NLS.bind(Messages.LocateSiteHandler_placeOnEarthOf, ModelText.name(site)),
+		InputDialog dialog = new InputDialog(shell,
+				NLS.bind(Messages.LocateSiteHandler_placeOnEarthOf, ModelText.name(site)),
 				Messages.LocateSiteHandler_latitudeAndLongitudeOfThe,
 				site.getGeoreference() == null ? "" : site.getGeoreference().toString(), LocateSiteHandler::problem);
 		if (dialog.open() == Window.OK) {

@@ -14,7 +14,8 @@ public final class SelectSamplesHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) {
 		Sessions.workbench().current().ifPresent(session -> {
 			SampleRows rows = SampleRows.of(session.archive(), session.selection().scope());
-			session.select(session.selection().withSamples(IntStream.range(0, rows.size()).mapToObj(rows::ref).toList()));
+			session.select(
+					session.selection().withSamples(IntStream.range(0, rows.size()).mapToObj(rows::ref).toList()));
 		});
 		return null;
 	}

@@ -24,6 +24,7 @@ public final class SelectedSite {
 		} else if (scope instanceof Survey survey) {
 			return Optional.of(survey.getSite());
 		}
-		return session.archive().getSites().size() == 1 ? Optional.of(session.archive().getSites().get(0)) : Optional.empty();
+		return session.archive().getSites().size() == 1 ? Optional.of(session.archive().getSites().get(0))
+				: Optional.empty();
 	}
 }

@@ -67,7 +67,8 @@ final class TreeLabels extends StyledCellLabelProvider {
 		return new Styler() {
 			@Override
 			public void applyStyles(TextStyle style) {
-				style.foreground = new Color(Palette.of(Display.getCurrent()).readable(JFaceResources.getColorRegistry().getRGB(colour)));
+				style.foreground = new Color(
+						Palette.of(Display.getCurrent()).readable(JFaceResources.getColorRegistry().getRGB(colour)));
 			}
 		};
 	}
@@ -88,8 +89,9 @@ final class TreeLabels extends StyledCellLabelProvider {
 					about.addAll(objects(index, subject));
 				}
 				about.add(archive);
-				about.stream().distinct().forEach(object -> counted.computeIfAbsent(object, o -> new int[2])[finding.severity()
-						.ordinal()]++);
+				about.stream().distinct()
+						.forEach(object -> counted.computeIfAbsent(object, o -> new int[2])[finding.severity()
+								.ordinal()]++);
 			}
 		}
 		findings = counted;
@@ -135,7 +137,8 @@ final class TreeLabels extends StyledCellLabelProvider {
 		if (object instanceof Device device && device.isCalibrated()) {
 			text.append(String.format(Locale.ROOT, Messages.TreeLabels_db, device.getOffsetDb()), COUNT);
 		}
-		if (object instanceof Survey survey && survey.getKind() == SurveyKind.TRAINING && !ArchiveMap.isOfTheMap(survey)) {
+		if (object instanceof Survey survey && survey.getKind() == SurveyKind.TRAINING
+				&& !ArchiveMap.isOfTheMap(survey)) {
 			text.append(Messages.TreeLabels_notInTheMap, QUALIFIER);
 		}
 		OptionalInt samples = counts.of(object);

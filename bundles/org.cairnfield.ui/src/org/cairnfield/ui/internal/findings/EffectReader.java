@@ -139,7 +139,8 @@ final class EffectReader {
 		if (choices.size() == 1) {
 			return Optional.of(last.effects.get(0).words());
 		}
-		return Optional.of(IntStream.range(0, choices.size()).mapToObj(i -> "\n  " + choices.get(i).title() + ": " + last.effects.get(i).words())
+		return Optional.of(IntStream.range(0, choices.size())
+				.mapToObj(i -> "\n  " + choices.get(i).title() + ": " + last.effects.get(i).words())
 				.collect(Collectors.joining()).stripTrailing());
 	}
 }

@@ -74,7 +74,8 @@ final class FindingDetails {
 		way.setToolTipText(Messages.FindingDetails_whichRemedy);
 		way.addListener(SWT.Selection, event -> refresh());
 		// never wider than the text
-		GridDataFactory.fillDefaults().grab(true, false).hint(0, SWT.DEFAULT).span(COLUMNS, 1).exclude(true).applyTo(way);
+		GridDataFactory.fillDefaults().grab(true, false).hint(0, SWT.DEFAULT).span(COLUMNS, 1).exclude(true)
+				.applyTo(way);
 		way.setVisible(false);
 		place = button(page, Messages.FindingDetails_showThePlace, "findings.place");
 		place.addListener(SWT.Selection, event -> session.select(FindingEvidence.of(session, findings.get(0))));
@@ -105,11 +106,17 @@ final class FindingDetails {
 		session = of;
 		findings = selected;
 		waivers = covering;
-		IfChanged.text(waive, waivers.isEmpty() ? Messages.FindingDetails_waive : Messages.FindingDetails_withdrawTheWaiver);
+		IfChanged.text(waive,
+				waivers.isEmpty() ? Messages.FindingDetails_waive : Messages.FindingDetails_withdrawTheWaiver);
 		long offered = offered();
-		IfChanged.text(remedy, offered > 1 ? NLS.bind(Messages.FindingDetails_applyRemedies, offered) : Messages.FindingDetails_applyTheRemedy);
+		IfChanged.text(remedy, offered > 1 ? NLS.bind(Messages.FindingDetails_applyRemedies, offered)
+				: Messages.FindingDetails_applyTheRemedy);
 		choose();
-		comments.show(session, findings.size() == 1 ? new CommentSubject.OfFinding(findings.get(0).rule(), findings.get(0).contentKey()) : null, false);
+		comments.show(session,
+				findings.size() == 1
+						? new CommentSubject.OfFinding(findings.get(0).rule(), findings.get(0).contentKey())
+						: null,
+				false);
 		effect.read(session == null ? null : session.findings().last().orElse(null), choices);
 		refresh();
 	}
@@ -164,20 +171,24 @@ final class FindingDetails {
 			return Messages.FindingDetails_theWaiverCoversNothingThat;
 		}
 		if (findings.isEmpty()) {
-			return session.findings().open().isEmpty() && !session.findings().isChecking() ? Messages.FindingDetails_noOpenFindings
+			return session.findings().open().isEmpty() && !session.findings().isChecking()
+					? Messages.FindingDetails_noOpenFindings
 					: Messages.FindingDetails_selectAFindingToSee;
 		}
-		return (findings.size() == 1 ? one(findings.get(0)) : several()) + effect.words().map(words -> NLS.bind(Messages.FindingDetails_effect, words)).orElse("")
+		return (findings.size() == 1 ? one(findings.get(0)) : several())
+				+ effect.words().map(words -> NLS.bind(Messages.FindingDetails_effect, words)).orElse("")
 				+ (findings.size() == 1 ? thresholds(findings.get(0)) + told(findings.get(0)) : "");
 	}
 
 	private String one(Finding finding) {
 		Rule rule = CleaningRules.registry().rule(finding.rule());
-		StringBuilder all = new StringBuilder(rule.title()).append(" (").append(word(finding.severity())).append(Messages.FindingDetails_rule)
+		StringBuilder all = new StringBuilder(rule.title()).append(" (").append(word(finding.severity()))
+				.append(Messages.FindingDetails_rule)
 				.append(rule.id()).append(")\n").append(rule.explanation()).append("\n\n");
 		all.append(finding.message()).append('\n');
 		for (Figure figure : finding.evidence()) {
-			all.append("  ").append(figure.name()).append(": ").append(number(figure.value())).append(' ').append(figure.unit()).append('\n');
+			all.append("  ").append(figure.name()).append(": ").append(number(figure.value())).append(' ')
+					.append(figure.unit()).append('\n');
 		}
 		if (finding.precision().isPresent()) {
 			all.append('\n').append(Judgement.words(finding)).append('\n');
@@ -194,26 +205,30 @@ final class FindingDetails {
 	private static String thresholds(Finding finding) {
 		StringBuilder all = new StringBuilder();
 		for (Threshold each : CleaningRules.registry().rule(finding.rule()).thresholds()) {
-			all.append(all.isEmpty() ? Messages.FindingDetails_thresholdsOfTheRule : "").append("\n  ").append(each.words());
+			all.append(all.isEmpty() ? Messages.FindingDetails_thresholdsOfTheRule : "").append("\n  ")
+					.append(each.words());
 		}
 		return all.toString();
 	}
 
 	/** What the archive tells the rule otherwise. */
 	private String told(Finding finding) {
-		List<String> words = RuleSettings.of(session.archive()).rules().told().stream().filter(told -> told.rule().id().equals(finding.rule()))
+		List<String> words = RuleSettings.of(session.archive()).rules().told().stream()
+				.filter(told -> told.rule().id().equals(finding.rule()))
 				.map(told -> "\n  " + told.words()).toList();
 		return words.isEmpty() ? "" : NLS.bind(Messages.FindingDetails_otherwiseThanUsual, String.join("", words));
 	}
 
 	/** What all of them say together: nothing of it is about one alone. */
 	private String several() {
-		StringBuilder all = new StringBuilder(NLS.bind(Messages.FindingDetails_findingsAreSelectedHaveA, findings.size(), offered()));
+		StringBuilder all = new StringBuilder(
+				NLS.bind(Messages.FindingDetails_findingsAreSelectedHaveA, findings.size(), offered()));
 		Map<String, List<Finding>> byRule = new LinkedHashMap<>();
 		findings.forEach(finding -> byRule.computeIfAbsent(finding.rule(), rule -> new ArrayList<>()).add(finding));
 		byRule.forEach((id, some) -> {
 			Rule rule = CleaningRules.registry().rule(id);
-			all.append('\n').append(rule.title()).append(" (").append(word(some.get(0).severity())).append(Messages.FindingDetails_rule).append(id).append("): ")
+			all.append('\n').append(rule.title()).append(" (").append(word(some.get(0).severity()))
+					.append(Messages.FindingDetails_rule).append(id).append("): ")
 					.append(Count.of(some.size(), "finding")).append('\n').append(rule.explanation()).append('\n');
 			some.stream().map(Judgement::words).filter(words -> !words.isEmpty()).distinct().limit(NAMED)
 					.forEach(words -> all.append(words).append('\n'));
@@ -223,11 +238,13 @@ final class FindingDetails {
 
 	private static String names(List<Subject> subjects) {
 		String names = String.join(", ", subjects.stream().limit(NAMED).map(Subject::label).toList());
-		return subjects.size() > NAMED ? NLS.bind(Messages.FindingDetails_andMore, names, subjects.size() - NAMED) : names;
+		return subjects.size() > NAMED ? NLS.bind(Messages.FindingDetails_andMore, names, subjects.size() - NAMED)
+				: names;
 	}
 
 	private static String number(double value) {
-		return value == Math.rint(value) ? String.format(Locale.ROOT, "%,.0f", value) : String.format(Locale.ROOT, "%,.3g", value);
+		return value == Math.rint(value) ? String.format(Locale.ROOT, "%,.0f", value)
+				: String.format(Locale.ROOT, "%,.3g", value);
 	}
 
 	/** All remedies selected, as one change. */
@@ -238,7 +255,8 @@ final class FindingDetails {
 			run(commands.command(remedies.get(0)));
 			return;
 		}
-		CompoundCommand all = new CompoundCommand(0, NLS.bind(Messages.FindingDetails_remedyFindings, remedies.size())) {
+		CompoundCommand all = new CompoundCommand(0,
+				NLS.bind(Messages.FindingDetails_remedyFindings, remedies.size())) {
 			@Override
 			protected boolean prepare() {
 				return !remedies.isEmpty();

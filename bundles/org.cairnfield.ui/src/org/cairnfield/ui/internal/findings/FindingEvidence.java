@@ -44,7 +44,8 @@ final class FindingEvidence {
 	/** Where a subject is, in words. */
 	static String place(ArchiveIndex index, Subject subject) {
 		if (subject instanceof Subject.OfSample sample) {
-			return index.sample(sample.id()).flatMap(ArchiveIndex::floor).map(FindingEvidence::name).orElse(Messages.FindingEvidence_elsewhere);
+			return index.sample(sample.id()).flatMap(ArchiveIndex::floor).map(FindingEvidence::name)
+					.orElse(Messages.FindingEvidence_elsewhere);
 		}
 		EObject object = Subjects.object(index, subject).orElse(null);
 		if (object instanceof Floor floor) {

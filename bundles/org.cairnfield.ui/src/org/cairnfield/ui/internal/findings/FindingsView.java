@@ -113,12 +113,17 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		viewer = new TreeViewer(tree);
 		viewer.setUseHashlookup(true);
 		column(Messages.FindingsView_finding, 480, element -> element instanceof Heading heading
-				? heading.title + "  (" + heading.findings.size() + ")" : ((Finding) element).message());
-		column(Messages.FindingsView_severity, 80, element -> element instanceof Finding finding ? FindingDetails.word(finding.severity()) : "");
-		column(Messages.FindingsView_rightHere, 80, element -> element instanceof Finding finding && finding.precision().isPresent()
-				? String.format(Locale.ROOT, "%.0f %%", 100 * finding.precision().getAsDouble()) : "");
+				? heading.title + "  (" + heading.findings.size() + ")"
+				: ((Finding) element).message());
+		column(Messages.FindingsView_severity, 80,
+				element -> element instanceof Finding finding ? FindingDetails.word(finding.severity()) : "");
+		column(Messages.FindingsView_rightHere, 80,
+				element -> element instanceof Finding finding && finding.precision().isPresent()
+						? String.format(Locale.ROOT, "%.0f %%", 100 * finding.precision().getAsDouble())
+						: "");
 		column(Messages.FindingsView_remedy, 220, element -> element instanceof Finding finding
-				? finding.remedy().map(remedy -> remedy.preview()).orElse("–") : "");
+				? finding.remedy().map(remedy -> remedy.preview()).orElse("–")
+				: "");
 		viewer.setContentProvider(new Content());
 		viewer.addSelectionChangedListener(event -> details.show(session, selected(), selectedWaivers()));
 		viewer.addDoubleClickListener(event -> openPlace());
@@ -169,7 +174,8 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	/** Says what was done, as long as it is the last thing that was. @param command null for nothing */
 	private void say(Command command) {
 		done = command;
-		getViewSite().getActionBars().getStatusLineManager().setMessage(command == null ? null : NLS.bind(Messages.FindingsView_doneUndoTakesItBack, command.getLabel()));
+		getViewSite().getActionBars().getStatusLineManager().setMessage(
+				command == null ? null : NLS.bind(Messages.FindingsView_doneUndoTakesItBack, command.getLabel()));
 	}
 
 	@Override
@@ -199,7 +205,8 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	/** Of the first finding that is selected, among all that are listed; negative where none is. */
 	private int place() {
 		return viewer.getStructuredSelection().getFirstElement() instanceof Finding finding
-				? paths().stream().map(TreePath::getLastSegment).toList().indexOf(finding) : -1;
+				? paths().stream().map(TreePath::getLastSegment).toList().indexOf(finding)
+				: -1;
 	}
 
 	/** Whoever has remedied or waived a finding goes on with what has come into its place. */
@@ -213,7 +220,9 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	@SuppressWarnings("unchecked")
 	private List<TreePath> paths() {
 		return ((List<Heading>) viewer.getInput()).stream()
-				.flatMap(heading -> heading.findings.stream().map(finding -> new TreePath(new Object[] { heading, finding }))).toList();
+				.flatMap(heading -> heading.findings.stream()
+						.map(finding -> new TreePath(new Object[] { heading, finding })))
+				.toList();
 	}
 
 	@Override
@@ -243,14 +252,17 @@ public final class FindingsView extends ViewPart implements SessionListener {
 
 	/** A heading for each waiver, with what it covers now. */
 	private List<Heading> waived() {
-		return session == null ? List.of() : session.findings().waivers().stream().map(waiver -> new Heading(waiver.kept().getReason() + " – "
-				+ waiver.kept().getPerson() + ", " + waiver.kept().getTime().truncatedTo(ChronoUnit.MINUTES), waiver.covered(), waiver.kept())).toList();
+		return session == null ? List.of()
+				: session.findings().waivers().stream().map(waiver -> new Heading(waiver.kept().getReason() + " – "
+						+ waiver.kept().getPerson() + ", " + waiver.kept().getTime().truncatedTo(ChronoUnit.MINUTES),
+						waiver.covered(), waiver.kept())).toList();
 	}
 
 	private List<Heading> open() {
 		List<Finding> findings = session == null ? List.of() : session.findings().open();
 		if (session != null && onlySelected.getSelection()) {
-			List<Finding> wanted = session.selection().samples().stream().flatMap(s -> session.findings().of(s).stream()).distinct().toList();
+			List<Finding> wanted = session.selection().samples().stream()
+					.flatMap(s -> session.findings().of(s).stream()).distinct().toList();
 			findings = findings.stream().filter(wanted::contains).toList();
 		}
 		ArchiveIndex index = session == null ? null : ArchiveIndex.of(session.archive()); // no session, no findings
@@ -262,7 +274,8 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	private List<String> keys() {
 		List<String> keys = new ArrayList<>();
 		for (Object element : viewer.getStructuredSelection()) {
-			keys.add(element instanceof Finding finding ? finding.contentKey() : NLS.bind(Messages.FindingsView_heading, ((Heading) element).title));
+			keys.add(element instanceof Finding finding ? finding.contentKey()
+					: NLS.bind(Messages.FindingsView_heading, ((Heading) element).title));
 		}
 		return keys;
 	}
@@ -280,7 +293,8 @@ public final class FindingsView extends ViewPart implements SessionListener {
 				}
 			}
 		}
-		viewer.setSelection(paths.isEmpty() ? StructuredSelection.EMPTY : new TreeSelection(paths.toArray(new TreePath[0])));
+		viewer.setSelection(
+				paths.isEmpty() ? StructuredSelection.EMPTY : new TreeSelection(paths.toArray(new TreePath[0])));
 	}
 
 	@Override

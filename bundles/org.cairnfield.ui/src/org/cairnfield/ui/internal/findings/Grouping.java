@@ -55,7 +55,8 @@ enum Grouping {
 
 	private static Map<String, List<Finding>> group(Map<String, List<Finding>> groups, List<Finding> findings,
 			Function<Finding, String> heading) {
-		findings.forEach(finding -> groups.computeIfAbsent(heading.apply(finding), h -> new ArrayList<>()).add(finding));
+		findings.forEach(
+				finding -> groups.computeIfAbsent(heading.apply(finding), h -> new ArrayList<>()).add(finding));
 		return groups;
 	}
 }

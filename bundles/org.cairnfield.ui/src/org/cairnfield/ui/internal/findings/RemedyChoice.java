@@ -20,7 +20,9 @@ record RemedyChoice(String title, List<Remedy> remedies) {
 			return List.of();
 		}
 		boolean oneRule = offering.stream().map(Finding::rule).distinct().count() == 1;
-		List<Alternative> ways = oneRule ? offering.stream().flatMap(finding -> finding.alternatives().stream()).distinct().toList() : List.of();
+		List<Alternative> ways = oneRule
+				? offering.stream().flatMap(finding -> finding.alternatives().stream()).distinct().toList()
+				: List.of();
 		return ways.isEmpty() ? List.of(new RemedyChoice("", remedies(offering, "")))
 				: ways.stream().map(way -> new RemedyChoice(way.title(), remedies(offering, way.name()))).toList();
 	}

@@ -76,7 +76,8 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 		places.setContentProvider(ArrayContentProvider.getInstance());
 		column(Messages.AccessPointView_survey, 110, Hearing.Place::survey);
 		column(Messages.AccessPointView_floor, 50, place -> Integer.toString(place.level()));
-		column(Messages.AccessPointView_heardBy, 85, place -> NLS.bind(Messages.AccessPointView_of, place.samples(), place.of()));
+		column(Messages.AccessPointView_heardBy, 85,
+				place -> NLS.bind(Messages.AccessPointView_of, place.samples(), place.of()));
 		column(Messages.AccessPointView_medianDbm, 90, place -> String.format(Locale.ROOT, "%.0f", place.medianDbm()));
 		column(Messages.AccessPointView_strongestDbm, 110, place -> Integer.toString(place.strongestDbm()));
 		places.addDoubleClickListener(event -> showStrongest());
@@ -112,8 +113,9 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 
 	private void changeState() {
 		AccessPoint accessPoint = session.selection().accessPoint();
-		if (session.run(accessPoint.isKept() ? SetAccessPointStateCommand.setAside(List.of(accessPoint), reason.getText())
-				: SetAccessPointStateCommand.keep(List.of(accessPoint)))) {
+		if (session
+				.run(accessPoint.isKept() ? SetAccessPointStateCommand.setAside(List.of(accessPoint), reason.getText())
+						: SetAccessPointStateCommand.keep(List.of(accessPoint)))) {
 			reason.setText("");
 		}
 	}
@@ -171,11 +173,12 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 		}
 		Archive still = ArchiveCopy.of(session.archive());
 		String id = accessPoint.getId();
-		Work.start(NLS.bind(Messages.AccessPointView_lookingWhereIsHeard, accessPoint.getAddress()), workers -> Hearing.of(still, id), hearing -> {
-			if (question == asked && !facts.isDisposed()) {
-				fill(hearing);
-			}
-		});
+		Work.start(NLS.bind(Messages.AccessPointView_lookingWhereIsHeard, accessPoint.getAddress()),
+				workers -> Hearing.of(still, id), hearing -> {
+					if (question == asked && !facts.isDisposed()) {
+						fill(hearing);
+					}
+				});
 	}
 
 	private void fill(Hearing hearing) {
@@ -192,12 +195,20 @@ public final class AccessPointView extends ViewPart implements SessionListener {
 			if (accessPoint.getBand() != null) {
 				text.append("  ").append(band(accessPoint.getBand()));
 			}
-			text.append(accessPoint.getChannel() > 0 ? NLS.bind(Messages.AccessPointView_channel, accessPoint.getChannel()) : "");
-			text.append(accessPoint.getGroup() == null ? "" : NLS.bind(Messages.AccessPointView_oneRadioWith, accessPoint.getGroup()));
-			text.append(accessPoint.getPlace() == null ? "" : NLS.bind(Messages.AccessPointView_mountedAt, ModelText.place(accessPoint.getPlace(), session.archive())));
-			text.append(accessPoint.getCountsAs() == null ? "" : NLS.bind(Messages.AccessPointView_countsAsInTheMap, ArchiveIndex.of(session.archive()).accessPoint(accessPoint.getCountsAs())
-					.map(AccessPoint::getAddress).orElse(accessPoint.getCountsAs())));
-			text.append(accessPoint.isKept() ? "" : NLS.bind(Messages.AccessPointView_setAside2, accessPoint.getReason()));
+			text.append(
+					accessPoint.getChannel() > 0 ? NLS.bind(Messages.AccessPointView_channel, accessPoint.getChannel())
+							: "");
+			text.append(accessPoint.getGroup() == null ? ""
+					: NLS.bind(Messages.AccessPointView_oneRadioWith, accessPoint.getGroup()));
+			text.append(accessPoint.getPlace() == null ? ""
+					: NLS.bind(Messages.AccessPointView_mountedAt,
+							ModelText.place(accessPoint.getPlace(), session.archive())));
+			text.append(accessPoint.getCountsAs() == null ? ""
+					: NLS.bind(Messages.AccessPointView_countsAsInTheMap,
+							ArchiveIndex.of(session.archive()).accessPoint(accessPoint.getCountsAs())
+									.map(AccessPoint::getAddress).orElse(accessPoint.getCountsAs())));
+			text.append(
+					accessPoint.isKept() ? "" : NLS.bind(Messages.AccessPointView_setAside2, accessPoint.getReason()));
 			for (Finding finding : session.findings().of(accessPoint)) {
 				text.append('\n').append(finding.severity().code()).append(": ").append(finding.message());
 			}

@@ -143,8 +143,9 @@ public final class FingerprintView extends ViewPart implements SessionListener {
 		for (SampleRef sample : samples) {
 			SampleTable table = sample.survey().table();
 			int row = sample.row();
-			text.append(String.format(Locale.ROOT, Messages.FingerprintView_floorXMYM, table.id(row), table.floorLevel(row),
-					table.xMetres(row), table.yMetres(row), table.heard(row)));
+			text.append(
+					String.format(Locale.ROOT, Messages.FingerprintView_floorXMYM, table.id(row), table.floorLevel(row),
+							table.xMetres(row), table.yMetres(row), table.heard(row)));
 			if (!table.isKept(row)) {
 				text.append(Messages.FingerprintView_setAside).append(table.reason(row));
 			}

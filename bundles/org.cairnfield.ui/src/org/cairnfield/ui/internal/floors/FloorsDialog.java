@@ -74,7 +74,10 @@ final class FloorsDialog extends TableDialog {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(fields);
 		GridLayoutFactory.fillDefaults().numColumns(4).applyTo(fields);
 		createFields(fields);
-		return new TextTable(parent, tableId, new String[] { Messages.FloorsDialog_floor, Messages.FloorsDialog_theFloorIs, Messages.FloorsDialog_outline, Messages.FloorsDialog_samples, Messages.FloorsDialog_planImage }, new int[] { 150, 90, 300, 190, 420 });
+		return new TextTable(parent, tableId,
+				new String[] { Messages.FloorsDialog_floor, Messages.FloorsDialog_theFloorIs,
+						Messages.FloorsDialog_outline, Messages.FloorsDialog_samples, Messages.FloorsDialog_planImage },
+				new int[] { 150, 90, 300, 190, 420 });
 	}
 
 	private void createFields(Composite page) {
@@ -150,7 +153,8 @@ final class FloorsDialog extends TableDialog {
 		FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
 		dialog.setText(Messages.FloorsDialog_chooseAnImdfArchiveOr2);
 		dialog.setFilterExtensions(new String[] { "*.zip;*.geojson;*.json", "*" });
-		dialog.setFilterNames(new String[] { Messages.FloorsDialog_imdfArchivesAndGeojson, Messages.FloorsDialog_allFiles });
+		dialog.setFilterNames(
+				new String[] { Messages.FloorsDialog_imdfArchivesAndGeojson, Messages.FloorsDialog_allFiles });
 		choose(Chooser.open(dialog, PURPOSE));
 	}
 
@@ -174,7 +178,8 @@ final class FloorsDialog extends TableDialog {
 
 	private void compare() {
 		int chosen = building.getSelectionIndex();
-		preview.compare(site.getId(), new FloorWish(chosen > 0 ? building.getItem(chosen) : null, shift.getSelection(), place.getSelection()));
+		preview.compare(site.getId(), new FloorWish(chosen > 0 ? building.getItem(chosen) : null, shift.getSelection(),
+				place.getSelection()));
 		refresh();
 	}
 
@@ -198,18 +203,27 @@ final class FloorsDialog extends TableDialog {
 		building.setEnabled(now != null && now.buildings().size() > 1);
 		place.setEnabled(site.getGeoreference() == null);
 		table().show(lines());
-		notes.setText(preview.problem().or(() -> preview.taking().map(FloorTaking::notes).map(all -> String.join("\n", all))).orElse(""));
+		notes.setText(preview.problem()
+				.or(() -> preview.taking().map(FloorTaking::notes).map(all -> String.join("\n", all))).orElse(""));
 		say();
-		getButton(IDialogConstants.OK_ID).setEnabled(session.readOnlyReason().isEmpty() && preview.taking().filter(FloorTaking::isChange).isPresent());
+		getButton(IDialogConstants.OK_ID).setEnabled(
+				session.readOnlyReason().isEmpty() && preview.taking().filter(FloorTaking::isChange).isPresent());
 	}
 
 	private void say() {
-		setErrorMessage(session.readOnlyReason().map(reason -> NLS.bind(Messages.FloorsDialog_nothingCanBeChanged, reason)).or(preview::problem).orElse(null));
+		setErrorMessage(
+				session.readOnlyReason().map(reason -> NLS.bind(Messages.FloorsDialog_nothingCanBeChanged, reason))
+						.or(preview::problem).orElse(null));
 		if (preview.isBusy()) {
 			setMessage(Messages.FloorsDialog_reading);
 		} else if (preview.taking().isPresent()) {
 			FloorTaking taking = preview.taking().get();
-			setMessage(NLS.bind(Messages.FloorsDialog_of, new Object[] { listed.format(), Count.of(taking.changes().size(), "floor"), ModelText.name(site), taking.isChange() ? Messages.FloorsDialog_takingThemInIsOne : Messages.FloorsDialog_allOfItIsSo }),
+			setMessage(
+					NLS.bind(Messages.FloorsDialog_of,
+							new Object[] { listed.format(), Count.of(taking.changes().size(), "floor"),
+									ModelText.name(site),
+									taking.isChange() ? Messages.FloorsDialog_takingThemInIsOne
+											: Messages.FloorsDialog_allOfItIsSo }),
 					!taking.notes().isEmpty() ? IMessageProvider.INFORMATION : IMessageProvider.NONE);
 		} else {
 			describe();
@@ -219,7 +233,8 @@ final class FloorsDialog extends TableDialog {
 	@Override
 	protected List<String[]> lines() {
 		return preview.taking().map(taking -> taking.changes().stream()
-				.map(change -> new String[] { change.level() + "  " + change.name(), change.whatText(), change.outlineText(), change.samplesText(),
+				.map(change -> new String[] { change.level() + "  " + change.name(), change.whatText(),
+						change.outlineText(), change.samplesText(),
 						change.imageText() })
 				.toList()).orElse(List.of());
 	}

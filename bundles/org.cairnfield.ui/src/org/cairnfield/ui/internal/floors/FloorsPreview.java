@@ -41,7 +41,8 @@ final class FloorsPreview {
 			Path file = Path.of(text.strip());
 			if (!text.isBlank()) {
 				int mine = asked;
-				job = Work.start(Messages.FloorsPreview_readingFloorPlans, workers -> MappedFloors.read(file), read -> answer(mine, () -> floors = read), e -> failed(mine, e));
+				job = Work.start(Messages.FloorsPreview_readingFloorPlans, workers -> MappedFloors.read(file),
+						read -> answer(mine, () -> floors = read), e -> failed(mine, e));
 			}
 		} catch (InvalidPathException e) {
 			problem = NLS.bind(Messages.FloorsPreview_cannotBeAFile, text);
@@ -56,7 +57,9 @@ final class FloorsPreview {
 			Archive copy = ArchiveCopy.of(session.archive());
 			MappedFloors plans = floors;
 			int mine = asked;
-			job = Work.start(Messages.FloorsPreview_comparingFloorPlans, workers -> FloorTaking.of(copy, siteId, plans, wish), compared -> answer(mine, () -> taking = compared),
+			job = Work.start(Messages.FloorsPreview_comparingFloorPlans,
+					workers -> FloorTaking.of(copy, siteId, plans, wish),
+					compared -> answer(mine, () -> taking = compared),
 					e -> failed(mine, e));
 		}
 	}

@@ -22,7 +22,8 @@ public final class TakeFloorsHandler extends AbstractHandler {
 
 	private static void open(Shell shell, ArchiveSession session) {
 		if (session.archive().getSites().isEmpty()) {
-			MessageDialog.openInformation(shell, Messages.TakeFloorsHandler_takeInFloorPlans, Messages.TakeFloorsHandler_floorsBelongToASite);
+			MessageDialog.openInformation(shell, Messages.TakeFloorsHandler_takeInFloorPlans,
+					Messages.TakeFloorsHandler_floorsBelongToASite);
 			return;
 		}
 		Site site = SelectedSite.of(session).orElse(session.archive().getSites().get(0));

@@ -40,12 +40,14 @@ final class GuidePages {
 		for (URL url : Collections.list(bundle.findEntries("guide", "*.md", false))) {
 			String name = url.getPath().substring(url.getPath().lastIndexOf('/') + 1);
 			try (InputStream in = url.openStream()) {
-				Files.writeString(pages.resolve(page(name)), html(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+				Files.writeString(pages.resolve(page(name)),
+						html(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
 			}
 		}
 		for (URL url : Collections.list(bundle.findEntries("guide-pictures", "*.png", false))) {
 			try (InputStream in = url.openStream()) {
-				Files.write(folder.resolve(url.getPath().substring(url.getPath().lastIndexOf('/') + 1)), in.readAllBytes());
+				Files.write(folder.resolve(url.getPath().substring(url.getPath().lastIndexOf('/') + 1)),
+						in.readAllBytes());
 			}
 		}
 	}
@@ -71,8 +73,10 @@ final class GuidePages {
 			}
 		});
 		String title = markdown.lines().findFirst().orElse("").replaceFirst("^#+ *", "");
-		return "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>" + title + "</title><style>" + STYLE + "</style></head><body>"
+		return "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>" + title + "</title><style>"
+				+ STYLE + "</style></head><body>"
 				+ (title.equals("Guide") ? "" : "<p><a href=\"index.html\">Guide</a></p>")
-				+ HtmlRenderer.builder().extensions(TABLES).escapeHtml(true).build().render(document) + "</body></html>\n";
+				+ HtmlRenderer.builder().extensions(TABLES).escapeHtml(true).build().render(document)
+				+ "</body></html>\n";
 	}
 }

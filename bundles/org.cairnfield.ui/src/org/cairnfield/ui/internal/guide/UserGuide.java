@@ -19,7 +19,8 @@ public final class UserGuide {
 
 	private static final String CONTENTS = "index";
 	/** Pages by views; what is not named is the steward's. */
-	private static final Map<String, String> PAGES = Map.of("org.cairnfield.ui.review", "reviewer", "org.cairnfield.ui.release", "lead",
+	private static final Map<String, String> PAGES = Map.of("org.cairnfield.ui.review", "reviewer",
+			"org.cairnfield.ui.release", "lead",
 			"org.cairnfield.ui.start", "first-ten-minutes", "org.cairnfield.ui", "steward");
 
 	private static Path made;
@@ -29,7 +30,8 @@ public final class UserGuide {
 
 	/** Name of the page about a view; the contents where there is none. */
 	public static String page(String view) {
-		return PAGES.entrySet().stream().filter(entry -> view.startsWith(entry.getKey())).max((one, other) -> one.getKey().length() - other.getKey().length())
+		return PAGES.entrySet().stream().filter(entry -> view.startsWith(entry.getKey()))
+				.max((one, other) -> one.getKey().length() - other.getKey().length())
 				.map(Map.Entry::getValue).orElse(CONTENTS);
 	}
 
@@ -38,7 +40,8 @@ public final class UserGuide {
 		try {
 			Path page = folder().resolve("guide").resolve(page(view) + ".html");
 			if (!Program.launch(page.toString())) {
-				MessageDialog.openInformation(parent, Messages.UserGuide_guide, NLS.bind(Messages.UserGuide_noBrowserWasFoundOn, page));
+				MessageDialog.openInformation(parent, Messages.UserGuide_guide,
+						NLS.bind(Messages.UserGuide_noBrowserWasFoundOn, page));
 			}
 		} catch (IOException e) {
 			Problems.show(Messages.UserGuide_theGuideCouldNotBe, e);

@@ -48,7 +48,8 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	private static final int MOST = 500;
 	private static final String WHAT = Messages.HistoryView_whatChanged;
-	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneId.systemDefault());
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")
+			.withZone(ZoneId.systemDefault());
 
 	/** What is done with the history on another thread. */
 	private interface Look<T> {
@@ -119,8 +120,9 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		TableViewerColumn column = new TableViewerColumn(points, SWT.NONE);
 		column.getColumn().setText(title);
 		column.getColumn().setWidth(width);
-		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> element instanceof SavePoint point ? text.apply(point)
-				: title.equals(WHAT) ? breakText((Damage) element) : ""));
+		column.setLabelProvider(
+				ColumnLabelProvider.createTextProvider(element -> element instanceof SavePoint point ? text.apply(point)
+						: title.equals(WHAT) ? breakText((Damage) element) : ""));
 	}
 
 	private void createButtons(Composite parent) {
@@ -263,9 +265,11 @@ public final class HistoryView extends ViewPart implements SessionListener {
 			return point.summary() + '\n' + signature + rest;
 		}
 		String parents = point.parents().stream().map(parent -> parent.substring(0, 8) + here.points().stream()
-				.filter(each -> each.id().equals(parent)).findFirst().map(each -> NLS.bind(Messages.HistoryView_by, each.person())).orElse(""))
+				.filter(each -> each.id().equals(parent)).findFirst()
+				.map(each -> NLS.bind(Messages.HistoryView_by, each.person())).orElse(""))
 				.collect(Collectors.joining(Messages.HistoryView_and));
-		return NLS.bind(Messages.HistoryView_bringsTogether, new Object[] { point.summary(), signature, parents, rest });
+		return NLS.bind(Messages.HistoryView_bringsTogether,
+				new Object[] { point.summary(), signature, parents, rest });
 	}
 
 	private void compare() {
@@ -279,7 +283,8 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		} else {
 			SavePoint before = selected.get(0);
 			compareBy(Messages.HistoryView_comparing, history -> history.compareWithSaved(before),
-					NLS.bind(Messages.HistoryView_fromToWhatIsSaved, before.shortId(), session.isModified() ? Messages.HistoryView_unsavedChangesAreNotIn : ""));
+					NLS.bind(Messages.HistoryView_fromToWhatIsSaved, before.shortId(),
+							session.isModified() ? Messages.HistoryView_unsavedChangesAreNotIn : ""));
 		}
 	}
 
@@ -304,7 +309,8 @@ public final class HistoryView extends ViewPart implements SessionListener {
 		}
 		String why = note.getText().isBlank() ? null : note.getText().strip();
 		Optional<?>[] made = { Optional.empty() };
-		if (Saving.inName(session, Messages.HistoryView_makingASavePoint, person -> made[0] = session.open().savePoint(person, why))) {
+		if (Saving.inName(session, Messages.HistoryView_makingASavePoint,
+				person -> made[0] = session.open().savePoint(person, why))) {
 			note.setText("");
 			if (made[0].isEmpty()) {
 				changes.say(Messages.HistoryView_nothingHasChangedSinceThe);
@@ -317,7 +323,8 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	private void openPast() {
 		SavePoint point = selected().get(0);
-		look(Messages.HistoryView_openingAPastState, history -> history.open(point), (PastState state) -> Sessions.workbench().showPast(state),
+		look(Messages.HistoryView_openingAPastState, history -> history.open(point),
+				(PastState state) -> Sessions.workbench().showPast(state),
 				problem -> Problems.show(Messages.HistoryView_thePastStateDoesNot, problem));
 	}
 
@@ -327,7 +334,8 @@ public final class HistoryView extends ViewPart implements SessionListener {
 
 	private void restore() {
 		SavePoint point = selected().get(0);
-		Restore.state(points.getControl().getShell(), session, point, NLS.bind(Messages.HistoryView_savePointOf, point.shortId(), TIME.format(point.time())));
+		Restore.state(points.getControl().getShell(), session, point,
+				NLS.bind(Messages.HistoryView_savePointOf, point.shortId(), TIME.format(point.time())));
 	}
 
 	@Override

@@ -43,6 +43,7 @@ final class Messages extends NLS {
 	public static String RemoteLine_checkingTheRemote;
 	public static String RemoteLine_checkTheRemote;
 	public static String RemoteLine_connectedTo;
+	public static String RemoteLine_connectedToNoRemote;
 	public static String RemoteLine_listsWhatWouldComeIn;
 	public static String RemoteLine_looking;
 	public static String RemoteLine_theRemoteCouldNotBe;

@@ -40,7 +40,8 @@ final class RemoteLine implements ConnectionListener {
 		this.list = list;
 		text = new Label(parent, SWT.RIGHT);
 		text.setData("org.cairnfield.id", "history.remote");
-		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(100, SWT.DEFAULT).applyTo(text);
+		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(100, SWT.DEFAULT)
+				.applyTo(text);
 		look = new Button(parent, SWT.PUSH);
 		look.setText(Messages.RemoteLine_checkTheRemote);
 		look.setData("org.cairnfield.id", "history.look");
@@ -59,7 +60,8 @@ final class RemoteLine implements ConnectionListener {
 
 	/** What an exchange would do with a save point. */
 	String word(SavePoint point) {
-		return seen == null ? "" : seen.received().contains(point) ? "incoming" : seen.sent().contains(point) ? "outgoing" : "";
+		return seen == null ? ""
+				: seen.received().contains(point) ? "incoming" : seen.sent().contains(point) ? "outgoing" : "";
 	}
 
 	@Override
@@ -87,8 +89,10 @@ final class RemoteLine implements ConnectionListener {
 	private void show() {
 		boolean possible = Connection.workbench().obstacle().isEmpty();
 		look.setEnabled(possible && !looking);
-		text.setText(Connection.workbench().remote().map(remote -> looking ? Messages.RemoteLine_looking : seen == null ? NLS.bind(Messages.RemoteLine_connectedTo, remote.text()) : apart())
-				.orElse("Connected to no remote").replace("&", "&&"));
+		text.setText(Connection.workbench().remote()
+				.map(remote -> looking ? Messages.RemoteLine_looking
+						: seen == null ? NLS.bind(Messages.RemoteLine_connectedTo, remote.text()) : apart())
+				.orElse(Messages.RemoteLine_connectedToNoRemote).replace("&", "&&"));
 		text.setToolTipText(Connection.workbench().remote().map(remote -> text.getText() + "\n" + remote.text())
 				.orElse(Messages.RemoteLine_archiveConnectToARemote));
 	}
@@ -102,20 +106,21 @@ final class RemoteLine implements ConnectionListener {
 		ArchiveSession at = Sessions.workbench().current().orElseThrow();
 		looking = true;
 		show();
-		Work.start(Messages.RemoteLine_checkingTheRemote, workers -> at.open().exchange().look(workers.progress()), found -> {
-			if (!text.isDisposed() && looking && at == Sessions.workbench().current().orElse(null)) {
-				looking = false;
-				seen = found;
-				show();
-				list.run();
-			}
-		}, problem -> {
-			if (!text.isDisposed()) {
-				looking = false;
-				show();
-				Problems.show(Messages.RemoteLine_theRemoteCouldNotBe, problem);
-			}
-		});
+		Work.start(Messages.RemoteLine_checkingTheRemote, workers -> at.open().exchange().look(workers.progress()),
+				found -> {
+					if (!text.isDisposed() && looking && at == Sessions.workbench().current().orElse(null)) {
+						looking = false;
+						seen = found;
+						show();
+						list.run();
+					}
+				}, problem -> {
+					if (!text.isDisposed()) {
+						looking = false;
+						show();
+						Problems.show(Messages.RemoteLine_theRemoteCouldNotBe, problem);
+					}
+				});
 	}
 
 	void dispose() {

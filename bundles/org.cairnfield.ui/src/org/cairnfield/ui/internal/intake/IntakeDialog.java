@@ -18,7 +18,8 @@ final class IntakeDialog extends WizardDialog {
 	}
 
 	@Override
-	public void run(boolean fork, boolean cancelable, IRunnableWithProgress work) throws InvocationTargetException, InterruptedException {
+	public void run(boolean fork, boolean cancelable, IRunnableWithProgress work)
+			throws InvocationTargetException, InterruptedException {
 		running++;
 		try {
 			super.run(fork, cancelable, work);

@@ -33,7 +33,8 @@ final class IntakeState {
 	 * @param question about names that are used at several sites
 	 * @param answer   to that; null where it is still to be given
 	 */
-	record Reading(Intake intake, Map<Path, String> digests, SameNames question, SameNames.Answer answer, SurveyTaking taking) {
+	record Reading(Intake intake, Map<Path, String> digests, SameNames question, SameNames.Answer answer,
+			SurveyTaking taking) {
 
 		/** Whether a person must say something first. */
 		boolean awaitsAnswer() {
@@ -139,7 +140,8 @@ final class IntakeState {
 		});
 	}
 
-	private Reading reading(IntakeDraft from, Intake intake, Map<Path, String> digests, SameNames question, SameNames.Answer answer) {
+	private Reading reading(IntakeDraft from, Intake intake, Map<Path, String> digests, SameNames question,
+			SameNames.Answer answer) {
 		Intake named = answer == null ? intake : question.as(answer, intake);
 		return new Reading(intake, digests, question, answer, from.taking(session.archive(), named, digests));
 	}
@@ -148,10 +150,11 @@ final class IntakeState {
 	String answer(IWizardContainer container, SameNames.Answer answer) {
 		Reading before = reading();
 		IntakeDraft now = draft;
-		return run(container, workers -> reading(now, before.intake(), before.digests(), before.question(), answer), found -> {
-			reading = found;
-			readFrom = now;
-		});
+		return run(container, workers -> reading(now, before.intake(), before.digests(), before.question(), answer),
+				found -> {
+					reading = found;
+					readFrom = now;
+				});
 	}
 
 	/** As {@link #look(IWizardContainer)}, for other work. */
@@ -179,7 +182,8 @@ final class IntakeState {
 		} catch (InterruptedException | CancellationException e) {
 			return "";
 		} catch (InvocationTargetException e) {
-			return e.getCause() instanceof CoreException core ? core.getStatus().getMessage() : Problems.text(e.getCause());
+			return e.getCause() instanceof CoreException core ? core.getStatus().getMessage()
+					: Problems.text(e.getCause());
 		}
 	}
 }

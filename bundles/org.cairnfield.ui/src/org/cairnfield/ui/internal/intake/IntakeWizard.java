@@ -86,7 +86,8 @@ public final class IntakeWizard extends Wizard {
 		String problem = state.run(getContainer(), workers -> {
 			List<Path> written = new ArrayList<>();
 			for (Quarantine quarantine : reading.intake().quarantines()) {
-				(folder.isPresent() ? quarantine.writeTo(folder.get()) : quarantine.writeBeside()).ifPresent(written::add);
+				(folder.isPresent() ? quarantine.writeTo(folder.get()) : quarantine.writeBeside())
+						.ifPresent(written::add);
 			}
 			return written;
 		}, written -> {
@@ -97,7 +98,8 @@ public final class IntakeWizard extends Wizard {
 		}
 		SurveyTaking taking = reading.taking();
 		if (!state.session().run(taking.command())) {
-			outcome.say(NLS.bind(Messages.IntakeWizard_nothingWasTakenIn, state.session().readOnlyReason().orElse(Messages.IntakeWizard_thereWasNothingNew)));
+			outcome.say(NLS.bind(Messages.IntakeWizard_nothingWasTakenIn,
+					state.session().readOnlyReason().orElse(Messages.IntakeWizard_thereWasNothingNew)));
 			return false;
 		}
 		show(taking);
@@ -108,9 +110,10 @@ public final class IntakeWizard extends Wizard {
 	/** The save point of the intake holds it alone: work before it gets one of its own. False: the person wants to stay. */
 	private boolean keepOtherWork() {
 		ArchiveSession session = state.session();
-		if (session.isModified() && MessageDialog.open(MessageDialog.QUESTION, getShell(), Messages.IntakeWizard_unsavedChanges,
-				Messages.IntakeWizard_thereAreUnsavedChangesThey, 0, Messages.IntakeWizard_saveAndTakeIn,
-				Messages.IntakeWizard_cancel) != 0) {
+		if (session.isModified()
+				&& MessageDialog.open(MessageDialog.QUESTION, getShell(), Messages.IntakeWizard_unsavedChanges,
+						Messages.IntakeWizard_thereAreUnsavedChangesThey, 0, Messages.IntakeWizard_saveAndTakeIn,
+						Messages.IntakeWizard_cancel) != 0) {
 			return false;
 		}
 		return session.readOnlyReason().isPresent() || inName(Messages.IntakeWizard_beforeAnIntake);
@@ -118,12 +121,15 @@ public final class IntakeWizard extends Wizard {
 
 	/** Makes what the surveys bring, as they are, a state that can be restored; it can still be undone. */
 	private void record(SurveyTaking taking) {
-		inName(NLS.bind(Messages.IntakeWizard_takeIn, String.join(", ", taking.surveys().stream().map(survey -> survey.file().getFileName().toString()).distinct()
-				.toList())));
+		inName(NLS.bind(Messages.IntakeWizard_takeIn,
+				String.join(", ",
+						taking.surveys().stream().map(survey -> survey.file().getFileName().toString()).distinct()
+								.toList())));
 	}
 
 	private boolean inName(String note) {
-		return Saving.inName(state.session(), Messages.IntakeWizard_makingASavePoint, person -> state.session().open().savePoint(person, note));
+		return Saving.inName(state.session(), Messages.IntakeWizard_makingASavePoint,
+				person -> state.session().open().savePoint(person, note));
 	}
 
 	/** Goes to what is new. */

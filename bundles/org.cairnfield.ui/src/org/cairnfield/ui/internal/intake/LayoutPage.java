@@ -91,8 +91,9 @@ final class LayoutPage extends IntakePage {
 		grid.marginHeight = 0;
 		form.setLayout(grid);
 		form.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-		layout = new IntakeChoice(form, Messages.LayoutPage_layout, "intake.layout", false, text -> correct(o -> o.withLayout(Layout.valueOf(
-				text.toUpperCase(Locale.ROOT)))));
+		layout = new IntakeChoice(form, Messages.LayoutPage_layout, "intake.layout", false,
+				text -> correct(o -> o.withLayout(Layout.valueOf(
+						text.toUpperCase(Locale.ROOT)))));
 		separator = new IntakeChoice(form, Messages.LayoutPage_separator, "intake.separator", true, text -> {
 			Character sign = Separators.of(text);
 			if (sign == null) {
@@ -123,7 +124,8 @@ final class LayoutPage extends IntakePage {
 
 	private void correctUnit(String text) {
 		try {
-			Double metres = text.isEmpty() || text.equals("as the header says") ? null : Double.valueOf(text.replace(',', '.'));
+			Double metres = text.isEmpty() || text.equals(Messages.LayoutPage_asTheHeaderSays) ? null
+					: Double.valueOf(text.replace(',', '.'));
 			correct(o -> o.withMetresPerUnit(metres));
 		} catch (IllegalArgumentException e) {
 			say(NLS.bind(Messages.LayoutPage_isNoLengthWriteHow, text));
@@ -201,20 +203,23 @@ final class LayoutPage extends IntakePage {
 		fill(notHeard, List.of("empty", "100", "-110"), now, Messages.LayoutPage_notHeard2, null);
 		unit.fill(List.of(Messages.LayoutPage_asTheHeaderSays, "1", "0.01", "0.001"),
 				said.metresPerUnit().map(metres -> metres.toString()).orElse(Messages.LayoutPage_asTheHeaderSays),
-				said.metresPerUnit().isPresent() ? Messages.LayoutPage_asTold : Messages.LayoutPage_metresWhereTheHeaderNames);
+				said.metresPerUnit().isPresent() ? Messages.LayoutPage_asTold
+						: Messages.LayoutPage_metresWhereTheHeaderNames);
 		swap.setSelection(said.swapXY());
 		List<String> names = now.columns().stream().map(LayoutPage::label).toList();
 		if (!names.contains(chosenColumn)) {
 			chosenColumn = names.isEmpty() ? "" : names.get(0);
 		}
-		column.fill(names, chosenColumn, NLS.bind(Messages.LayoutPage_columnsOfThemLevelsOf, now.columns().size(), now.columns(ColumnRole.SIGNAL).size()));
+		column.fill(names, chosenColumn, NLS.bind(Messages.LayoutPage_columnsOfThemLevelsOf, now.columns().size(),
+				now.columns(ColumnRole.SIGNAL).size()));
 		now.columns().stream().filter(c -> label(c).equals(chosenColumn)).findFirst()
 				.ifPresent(c -> role.fill(ROLES, c.role().word(), c.evidence() == null ? "" : c.evidence()));
 	}
 
 	private static void fill(IntakeChoice choice, List<String> proposals, Preview now, String what, String value) {
 		Optional<Guess> guess = now.guess(what);
-		choice.fill(proposals, value != null ? value : guess.map(Guess::value).orElse(""), guess.map(Guess::evidence).orElse(""));
+		choice.fill(proposals, value != null ? value : guess.map(Guess::value).orElse(""),
+				guess.map(Guess::evidence).orElse(""));
 	}
 
 	private static String label(Column column) {
@@ -231,7 +236,8 @@ final class LayoutPage extends IntakePage {
 		for (Column each : now.columns().subList(0, columns)) {
 			TableColumn made = new TableColumn(preview, SWT.LEFT);
 			made.setText(each.name() + "  [" + each.role().word() + "]");
-			made.setToolTipText(NLS.bind(Messages.LayoutPage_clickToChangeIt, each.role().word(), each.evidence() == null ? "" : ": " + each.evidence()));
+			made.setToolTipText(NLS.bind(Messages.LayoutPage_clickToChangeIt, each.role().word(),
+					each.evidence() == null ? "" : ": " + each.evidence()));
 			made.addListener(SWT.Selection, e -> chooseRole(each));
 		}
 		for (List<String> row : now.firstRows()) {

@@ -50,12 +50,14 @@ final class OutcomePage extends IntakePage {
 	public void createControl(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		page.setLayout(new GridLayout());
-		taken = table(page, "intake.taken", Messages.OutcomePage_whatIsTakenIn, 110, "file", "rows", "quarantined", "samples", "becomes", "site");
+		taken = table(page, "intake.taken", Messages.OutcomePage_whatIsTakenIn, 110, "file", "rows", "quarantined",
+				"samples", "becomes", "site");
 		about = new Label(page, SWT.WRAP);
 		about.setData("org.cairnfield.id", "intake.outcome");
 		about.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
 		question = new SameNamesQuestion(page, this::answer);
-		quarantined = table(page, "intake.quarantined", Messages.OutcomePage_rowsInQuarantine, 130, "file", "line", "reason", Messages.OutcomePage_whatToDo, "row");
+		quarantined = table(page, "intake.quarantined", Messages.OutcomePage_rowsInQuarantine, 130, "file", "line",
+				"reason", Messages.OutcomePage_whatToDo, "row");
 		detail = new Label(page, SWT.WRAP);
 		detail.setData("org.cairnfield.id", "intake.quarantined.detail");
 		GridData wide = new GridData(SWT.FILL, SWT.TOP, true, false);
@@ -121,8 +123,10 @@ final class OutcomePage extends IntakePage {
 		for (Quarantine quarantine : reading.intake().quarantines()) {
 			for (QuarantinedRow row : quarantine.rows()) {
 				if (rows++ < MOST_ROWS) {
-					new TableItem(quarantined, SWT.NONE).setText(new String[] { quarantine.file().getFileName().toString(),
-							Long.toString(row.line()), row.reason(), FaultRemedy.of(row.fault()), shortened(row.record()) });
+					new TableItem(quarantined, SWT.NONE)
+							.setText(new String[] { quarantine.file().getFileName().toString(),
+									Long.toString(row.line()), row.reason(), FaultRemedy.of(row.fault()),
+									shortened(row.record()) });
 				}
 			}
 		}
@@ -133,9 +137,13 @@ final class OutcomePage extends IntakePage {
 		});
 		long bad = reading.intake().quarantined();
 		int samples = reading.taking().surveys().stream().mapToInt(SurveyTaking.Taken::samples).sum();
-		about.setText(NLS.bind(Messages.OutcomePage_wouldBeTakenInWould, new Object[] { Count.of(samples, "sample"), Count.of(bad, "row"), bad > MOST_ROWS ? NLS.bind(Messages.OutcomePage_theFirst, MOST_ROWS) : "", reading.intake().notHeard() }));
+		about.setText(NLS.bind(Messages.OutcomePage_wouldBeTakenInWould,
+				new Object[] { Count.of(samples, "sample"), Count.of(bad, "row"),
+						bad > MOST_ROWS ? NLS.bind(Messages.OutcomePage_theFirst, MOST_ROWS) : "",
+						reading.intake().notHeard() }));
 		if (bad == 0) {
-			about.setText(NLS.bind(Messages.OutcomePage_wouldBeTakenInNo, Count.of(samples, "sample"), reading.intake().notHeard()));
+			about.setText(NLS.bind(Messages.OutcomePage_wouldBeTakenInNo, Count.of(samples, "sample"),
+					reading.intake().notHeard()));
 		}
 		about.requestLayout();
 		for (var control : List.of(quarantined, detail, keeping)) {
@@ -159,24 +167,32 @@ final class OutcomePage extends IntakePage {
 	}
 
 	private void detail() {
-		String text = quarantined.getSelectionCount() == 0 ? "" : NLS.bind(Messages.OutcomePage_line, new Object[] { quarantined.getSelection()[0].getText(1), quarantined.getSelection()[0].getText(2), quarantined.getSelection()[0].getText(3) });
+		String text = quarantined.getSelectionCount() == 0 ? ""
+				: NLS.bind(Messages.OutcomePage_line, new Object[] { quarantined.getSelection()[0].getText(1),
+						quarantined.getSelection()[0].getText(2), quarantined.getSelection()[0].getText(3) });
 		detail.setText(text.replace("&", "&&"));
 		detail.requestLayout();
 	}
 
 	private void tell(FileReport report, SurveyTaking taking) {
 		String file = report.file().getFileName().toString();
-		Optional<SurveyTaking.Known> known = taking.known().stream().filter(k -> k.file().equals(report.file())).findFirst();
-		List<SurveyTaking.Taken> surveys = taking.surveys().stream().filter(t -> t.file().equals(report.file())).toList();
+		Optional<SurveyTaking.Known> known = taking.known().stream().filter(k -> k.file().equals(report.file()))
+				.findFirst();
+		List<SurveyTaking.Taken> surveys = taking.surveys().stream().filter(t -> t.file().equals(report.file()))
+				.toList();
 		String rows = Long.toString(report.rowsRead());
 		String bad = Long.toString(report.quarantined());
 		if (known.isPresent()) {
 			row(file, rows, bad, "0", NLS.bind(Messages.OutcomePage_nothingItsContentIsIn, known.get().surveyId()), "");
 		} else if (surveys.isEmpty()) {
-			row(file, rows, bad, "0", report.samples() == 0 && !report.part().equals("table") ? NLS.bind(Messages.OutcomePage_ofItsSurvey, report.part())
-					: Messages.OutcomePage_nothingNoRowCanBe, "");
+			row(file, rows, bad, "0",
+					report.samples() == 0 && !report.part().equals("table")
+							? NLS.bind(Messages.OutcomePage_ofItsSurvey, report.part())
+							: Messages.OutcomePage_nothingNoRowCanBe,
+					"");
 		}
-		surveys.forEach(t -> row(file, rows, bad, Integer.toString(t.samples()), NLS.bind(Messages.OutcomePage_survey, t.surveyId()), t.site()));
+		surveys.forEach(t -> row(file, rows, bad, Integer.toString(t.samples()),
+				NLS.bind(Messages.OutcomePage_survey, t.surveyId()), t.site()));
 	}
 
 	private void row(String... cells) {

@@ -66,7 +66,8 @@ final class PlacePage extends IntakePage {
 		site = new IntakeChoice(page, Messages.PlacePage_site, "intake.site", true,
 				text -> say(o -> o.withSite(isUnsaid(text) ? null : text)));
 		floor = new IntakeChoice(page, Messages.PlacePage_floorLevel, "intake.floor", true, this::sayFloor);
-		device = new IntakeChoice(page, Messages.PlacePage_device, "intake.device", true, text -> say(o -> o.withDevice(isUnsaid(text) ? null : text)));
+		device = new IntakeChoice(page, Messages.PlacePage_device, "intake.device", true,
+				text -> say(o -> o.withDevice(isUnsaid(text) ? null : text)));
 		kind = new IntakeChoice(page, Messages.PlacePage_surveyFor2, "intake.kind", false, text -> {
 			state.draft(state.draft().withKind(chosen(), text.equals(MEASURE) ? SurveyKind.TEST : SurveyKind.TRAINING));
 			refresh();
@@ -120,8 +121,12 @@ final class PlacePage extends IntakePage {
 			item.setData(entry.file());
 			IntakeDraft.Look look = state.look(entry.file());
 			Preview preview = look == null ? null : look.preview().orElse(null);
-			item.setText(new String[] { entry.file().getFileName().toString(), guess(preview, "site"), guess(preview, "floor"),
-					entry.options().device().orElse(preview == null || preview.columns(ColumnRole.DEVICE).isEmpty() ? Messages.PlacePage_notSaid : Messages.PlacePage_byColumn),
+			item.setText(new String[] { entry.file().getFileName().toString(), guess(preview, "site"),
+					guess(preview, "floor"),
+					entry.options().device()
+							.orElse(preview == null || preview.columns(ColumnRole.DEVICE).isEmpty()
+									? Messages.PlacePage_notSaid
+									: Messages.PlacePage_byColumn),
 					entry.kind() == SurveyKind.TEST ? "test" : "training" });
 			if (selected.isEmpty() || selected.contains(entry.file())) {
 				lines.add(files.getItemCount() - 1);
@@ -137,8 +142,11 @@ final class PlacePage extends IntakePage {
 
 	/** A guess without a column is one that a person should see. */
 	private static String guess(Preview preview, String what) {
-		return preview == null ? "" : preview.guess(what)
-				.map(guess -> guess.value() + (guess.evidence().startsWith("no ") ? Messages.PlacePage_guessed : "")).orElse("");
+		return preview == null ? ""
+				: preview.guess(what)
+						.map(guess -> guess.value()
+								+ (guess.evidence().startsWith("no ") ? Messages.PlacePage_guessed : ""))
+						.orElse("");
 	}
 
 	private void fillForm() {
@@ -153,8 +161,11 @@ final class PlacePage extends IntakePage {
 		levels.forEach(level -> floors.add(level.toString()));
 		List<String> devices = new ArrayList<>(List.of(AS_FILE));
 		state.session().archive().getDevices().forEach(each -> devices.add(ModelText.name(each)));
-		site.fill(sites, same(entries.stream().map(e -> e.options().site().orElse(AS_FILE)).toList()), evidence(entries, "site"));
-		floor.fill(floors, same(entries.stream().map(e -> e.options().floor().map(level -> level.toString()).orElse(AS_FILE)).toList()),
+		site.fill(sites, same(entries.stream().map(e -> e.options().site().orElse(AS_FILE)).toList()),
+				evidence(entries, "site"));
+		floor.fill(floors,
+				same(entries.stream().map(e -> e.options().floor().map(level -> level.toString()).orElse(AS_FILE))
+						.toList()),
 				evidence(entries, "floor"));
 		device.fill(devices, same(entries.stream().map(e -> e.options().device().orElse(AS_FILE)).toList()),
 				Messages.PlacePage_oneThatTheArchiveDoes);

@@ -29,8 +29,10 @@ final class SameNamesQuestion {
 		text = new Label(page, SWT.WRAP);
 		text.setData("org.cairnfield.id", "intake.sameNames");
 		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, SWT.DEFAULT).applyTo(text);
-		oneSender = choice(Messages.SameNamesQuestion_oneSenderHeardAtSeveral, "intake.sameNames.oneSender", SameNames.Answer.ONE_SENDER, answered);
-		perSite = choice(Messages.SameNamesQuestion_everySiteHasItsOwn, "intake.sameNames.perSite", SameNames.Answer.PER_SITE, answered);
+		oneSender = choice(Messages.SameNamesQuestion_oneSenderHeardAtSeveral, "intake.sameNames.oneSender",
+				SameNames.Answer.ONE_SENDER, answered);
+		perSite = choice(Messages.SameNamesQuestion_everySiteHasItsOwn, "intake.sameNames.perSite",
+				SameNames.Answer.PER_SITE, answered);
 	}
 
 	private Button choice(String title, String id, SameNames.Answer answer, Consumer<SameNames.Answer> answered) {

@@ -47,13 +47,18 @@ public final class DamageDialog extends TableDialog {
 
 	@Override
 	protected TextTable createTable(Composite parent, String tableId) {
-		return new TextTable(parent, tableId, new String[] { Messages.DamageDialog_file, Messages.DamageDialog_line, Messages.DamageDialog_whatIsWrong, Messages.DamageDialog_whatToDo }, new int[] { 270, 50, 300, 390 });
+		return new TextTable(parent, tableId,
+				new String[] { Messages.DamageDialog_file, Messages.DamageDialog_line,
+						Messages.DamageDialog_whatIsWrong, Messages.DamageDialog_whatToDo },
+				new int[] { 270, 50, 300, 390 });
 	}
 
 	@Override
 	protected List<String[]> lines() {
-		return damages.stream().map(damage -> new String[] { damage.file(), damage.line() > 0 ? Long.toString(damage.line()) : "",
-				damage.reason(), damage.remedy() }).toList();
+		return damages.stream()
+				.map(damage -> new String[] { damage.file(), damage.line() > 0 ? Long.toString(damage.line()) : "",
+						damage.reason(), damage.remedy() })
+				.toList();
 	}
 
 	/** The chosen line in full: reasons and remedies are longer than a column is wide. */
@@ -72,7 +77,10 @@ public final class DamageDialog extends TableDialog {
 	}
 
 	private static String whole(Damage damage) {
-		return NLS.bind(Messages.DamageDialog_whatToDo2, new Object[] { damage.file(), damage.line() > 0 ? NLS.bind(Messages.DamageDialog_line2, damage.line()) : "", damage.reason(), damage.remedy() });
+		return NLS.bind(Messages.DamageDialog_whatToDo2,
+				new Object[] { damage.file(),
+						damage.line() > 0 ? NLS.bind(Messages.DamageDialog_line2, damage.line()) : "", damage.reason(),
+						damage.remedy() });
 	}
 
 	@Override

@@ -98,7 +98,8 @@ public final class NoticeBar {
 			control.setBackground(new Color(palette.background()));
 			control.setForeground(new Color(palette.foreground()));
 		}
-		link.setLinkForeground(new Color(palette.readable(strip.getDisplay().getSystemColor(SWT.COLOR_LINK_FOREGROUND).getRGB())));
+		link.setLinkForeground(
+				new Color(palette.readable(strip.getDisplay().getSystemColor(SWT.COLOR_LINK_FOREGROUND).getRGB())));
 	}
 
 	private static String text(Notice notice) {

@@ -39,8 +39,9 @@ public final class StateNotices implements SessionListener {
 		}
 		List<Notice.Action> actions = new ArrayList<>();
 		if (all.size() > 1) {
-			actions.add(new Notice.Action(NLS.bind(Messages.StateNotices_showAll, all.size()), () -> MessageDialog.openInformation(null, Messages.StateNotices_aboutThisArchive,
-					String.join("\n\n", all))));
+			actions.add(new Notice.Action(NLS.bind(Messages.StateNotices_showAll, all.size()),
+					() -> MessageDialog.openInformation(null, Messages.StateNotices_aboutThisArchive,
+							String.join("\n\n", all))));
 		}
 		actions.add(new Notice.Action(Messages.StateNotices_dismiss, () -> Notices.workbench().remove(ARCHIVE)));
 		Notices.workbench().say(new Notice(ARCHIVE, Notice.Kind.INFORMATION, all.get(0), actions));
@@ -55,15 +56,23 @@ public final class StateNotices implements SessionListener {
 		if (damages.isEmpty()) {
 			Notices.workbench().remove(DAMAGE);
 		} else {
-			Notices.workbench().say(new Notice(DAMAGE, Notice.Kind.ERROR, NLS.bind(Messages.StateNotices_theArchiveIsDamagedPart, damages.size() == 1 ? damages.get(0).file() : NLS.bind(Messages.StateNotices_places, damages.size())),
-					List.of(new Notice.Action(Messages.StateNotices_show, () -> DamageDialog.show(null, damages)))));
+			Notices.workbench()
+					.say(new Notice(DAMAGE, Notice.Kind.ERROR,
+							NLS.bind(Messages.StateNotices_theArchiveIsDamagedPart,
+									damages.size() == 1 ? damages.get(0).file()
+											: NLS.bind(Messages.StateNotices_places, damages.size())),
+							List.of(new Notice.Action(Messages.StateNotices_show,
+									() -> DamageDialog.show(null, damages)))));
 		}
 		if (session == null || session.readOnlyReason().isEmpty() || session.past().isEmpty() && !damages.isEmpty()) {
 			Notices.workbench().remove(STATE);
 		} else {
-			Notices.workbench().say(new Notice(STATE, Notice.Kind.INFORMATION, NLS.bind(Messages.StateNotices_readOnly, session.readOnlyReason().get()),
-					session.past().isEmpty() ? List.of()
-							: List.of(new Notice.Action(Messages.StateNotices_backToThePresentState, Sessions.workbench()::backToPresent))));
+			Notices.workbench()
+					.say(new Notice(STATE, Notice.Kind.INFORMATION,
+							NLS.bind(Messages.StateNotices_readOnly, session.readOnlyReason().get()),
+							session.past().isEmpty() ? List.of()
+									: List.of(new Notice.Action(Messages.StateNotices_backToThePresentState,
+											Sessions.workbench()::backToPresent))));
 		}
 	}
 }

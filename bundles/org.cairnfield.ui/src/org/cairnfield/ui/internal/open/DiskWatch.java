@@ -40,8 +40,10 @@ public final class DiskWatch implements SessionListener, IWindowListener {
 		if (of != null && of.past().isEmpty() && of.readOnlyReason().isPresent()) {
 			Work.start(Messages.DiskWatch_checkingWhetherTheArchiveWas, workers -> of.open().isOutdated(), outdated -> {
 				if (outdated && of == session) {
-					Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, Messages.DiskWatch_anotherProgramHasChangedThe,
-							List.of(new Notice.Action(Messages.DiskWatch_readItAgain, () -> Opening.open(of.folder())))));
+					Notices.workbench()
+							.say(new Notice(NOTICE, Notice.Kind.WARNING, Messages.DiskWatch_anotherProgramHasChangedThe,
+									List.of(new Notice.Action(Messages.DiskWatch_readItAgain,
+											() -> Opening.open(of.folder())))));
 				}
 			}, problem -> Problems.log(Messages.DiskWatch_theArchiveCouldNotBe, problem));
 		}

@@ -55,7 +55,8 @@ public final class Leaving {
 
 	private static boolean ask(Shell shell, ArchiveSession session) {
 		int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, shell, Messages.Leaving_unsavedChanges,
-				NLS.bind(Messages.Leaving_hasChangesThatWereNot, ModelText.name(session.archive())), 0, Messages.Leaving_save,
+				NLS.bind(Messages.Leaving_hasChangesThatWereNot, ModelText.name(session.archive())), 0,
+				Messages.Leaving_save,
 				Messages.Leaving_donTSave, Messages.Leaving_cancel);
 		if (answer == 1) {
 			givenUp = session;
@@ -71,7 +72,8 @@ public final class Leaving {
 			Sessions.workbench().show(null);
 			keepOrForget(session);
 			OpenArchive archive = session.open();
-			if (!archive.isPackingDue() || !Saving.whileBusy(Messages.Leaving_packingTheHistory, progress -> archive.close(progress))) {
+			if (!archive.isPackingDue()
+					|| !Saving.whileBusy(Messages.Leaving_packingTheHistory, progress -> archive.close(progress))) {
 				close(session);
 			}
 			Notices.workbench().clear();
@@ -127,6 +129,7 @@ public final class Leaving {
 	}
 
 	private static void keep() {
-		Sessions.workbench().present().filter(session -> session != left && session.isModified()).ifPresent(DraftKeeper::keep);
+		Sessions.workbench().present().filter(session -> session != left && session.isModified())
+				.ifPresent(DraftKeeper::keep);
 	}
 }

@@ -79,8 +79,9 @@ public final class Opening {
 	public static void openDemo() {
 		Path folder = demoFolder();
 		boolean made = Files.exists(folder.resolve("archive.xmi"));
-		show(made ? Messages.Opening_openingTheDemo : Messages.Opening_makingTheDemoArchive, folder, workers -> made ? open(folder, Mode.EDIT)
-				: ArchiveSession.of(DemoArchive.create(STORE, folder, workers)));
+		show(made ? Messages.Opening_openingTheDemo : Messages.Opening_makingTheDemoArchive, folder,
+				workers -> made ? open(folder, Mode.EDIT)
+						: ArchiveSession.of(DemoArchive.create(STORE, folder, workers)));
 	}
 
 	/** Where the demo is kept. */
@@ -106,20 +107,22 @@ public final class Opening {
 		if (running != null && running.getState() != Job.NONE || !Leaving.mayLeave(shell())) {
 			return;
 		}
-		Optional<Path> former = Sessions.workbench().present().map(ArchiveSession::folder).filter(other -> !other.equals(folder));
+		Optional<Path> former = Sessions.workbench().present().map(ArchiveSession::folder)
+				.filter(other -> !other.equals(folder));
 		Leaving.leave();
-		running = Work.start(name, workers -> Recovery.look(unlessCancelled(opening.run(workers), workers)), session -> {
-			running = null;
-			if (session.open().damages().isEmpty()) {
-				present(folder, session);
-			} else {
-				WindowReady.run(() -> askWhetherToPresent(folder, session, former));
-			}
-		}, problem -> {
-			running = null;
-			Problems.show(name, problem);
-			former.ifPresentOrElse(Opening::open, StartPage::show);
-		});
+		running = Work.start(name, workers -> Recovery.look(unlessCancelled(opening.run(workers), workers)),
+				session -> {
+					running = null;
+					if (session.open().damages().isEmpty()) {
+						present(folder, session);
+					} else {
+						WindowReady.run(() -> askWhetherToPresent(folder, session, former));
+					}
+				}, problem -> {
+					running = null;
+					Problems.show(name, problem);
+					former.ifPresentOrElse(Opening::open, StartPage::show);
+				});
 		running.addJobChangeListener(IJobChangeListener.onDone(event -> {
 			if (event.getResult().matches(IStatus.CANCEL)) {
 				Display.getDefault().asyncExec(() -> former.ifPresentOrElse(Opening::open, StartPage::show));

@@ -20,7 +20,8 @@ public final class RecentArchives {
 
 	/** Those that are still there. */
 	public static List<Path> all() {
-		return Preferences.get(RECENT, "").lines().filter(line -> !line.isBlank()).map(Path::of).filter(Files::isDirectory)
+		return Preferences.get(RECENT, "").lines().filter(line -> !line.isBlank()).map(Path::of)
+				.filter(Files::isDirectory)
 				.toList();
 	}
 
@@ -38,7 +39,8 @@ public final class RecentArchives {
 	static void opened(Path folder) {
 		Path whole = folder.toAbsolutePath().normalize();
 		List<String> recent = new ArrayList<>(List.of(whole.toString()));
-		all().stream().filter(other -> !other.equals(whole)).limit(MOST - 1).forEach(other -> recent.add(other.toString()));
+		all().stream().filter(other -> !other.equals(whole)).limit(MOST - 1)
+				.forEach(other -> recent.add(other.toString()));
 		Preferences.put(RECENT, String.join("\n", recent));
 		Preferences.put(LAST_OPEN, whole.toString());
 	}

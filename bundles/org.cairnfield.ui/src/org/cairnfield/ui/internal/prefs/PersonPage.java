@@ -50,9 +50,11 @@ public final class PersonPage extends FieldEditorPreferencePage implements IWork
 		Optional<ArchiveSession> unsaved = Sessions.workbench().present().filter(ArchiveSession::isModified);
 		String before = Preferences.person().name();
 		if (unsaved.isPresent() && !name.getStringValue().strip().equals(before)) {
-			int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, getShell(), Messages.PersonPage_unsavedChanges,
+			int answer = MessageDialog.open(MessageDialog.QUESTION_WITH_CANCEL, getShell(),
+					Messages.PersonPage_unsavedChanges,
 					NLS.bind(Messages.PersonPage_thereAreUnsavedChangesBy, before), 0,
-					NLS.bind(Messages.PersonPage_saveAs, before), Messages.PersonPage_theyAreMine, Messages.PersonPage_cancel);
+					NLS.bind(Messages.PersonPage_saveAs, before), Messages.PersonPage_theyAreMine,
+					Messages.PersonPage_cancel);
 			if (answer != 1 && (answer != 0 || !Saving.save(unsaved.get()))) {
 				return false;
 			}

@@ -35,7 +35,8 @@ final class PropertyTable implements IPropertySource {
 		IPropertyDescriptor[] descriptors = new IPropertyDescriptor[properties.size()];
 		for (int i = 0; i < descriptors.length; i++) {
 			Property property = properties.get(i);
-			PropertyDescriptor descriptor = mayChange && property.field() != null ? editable(i, property) : new PropertyDescriptor(i, property.name());
+			PropertyDescriptor descriptor = mayChange && property.field() != null ? editable(i, property)
+					: new PropertyDescriptor(i, property.name());
 			descriptor.setLabelProvider(LabelProvider.createTextProvider(value -> property.value()));
 			descriptor.setDescription(property.about());
 			descriptors[i] = descriptor;
@@ -104,6 +105,7 @@ final class PropertyTable implements IPropertySource {
 	public void setPropertyValue(Object id, Object value) {
 		Editable field = properties.get((Integer) id).field();
 		String typed = value instanceof Integer index ? index < 0 ? "" : choices(field).get(index) : (String) value;
-		session().filter(session -> whyNot(field, typed) == null).ifPresent(session -> session.run(field.change(typed)));
+		session().filter(session -> whyNot(field, typed) == null)
+				.ifPresent(session -> session.run(field.change(typed)));
 	}
 }

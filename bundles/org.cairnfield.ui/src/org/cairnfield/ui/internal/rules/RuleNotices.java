@@ -39,8 +39,11 @@ public final class RuleNotices implements SessionListener {
 		if (problems.isEmpty()) {
 			Notices.workbench().remove(NOTICE);
 		} else {
-			Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING, NLS.bind(Messages.RuleNotices_ruleSetting, problems.get(0), problems.size() == 1 ? "." : NLS.bind(Messages.RuleNotices_andMore, problems.size() - 1)),
-					List.of(new Notice.Action(Messages.RuleNotices_showTheRules, RuleNotices::show), new Notice.Action(Messages.RuleNotices_dismiss, () -> Notices.workbench().remove(NOTICE)))));
+			Notices.workbench().say(new Notice(NOTICE, Notice.Kind.WARNING,
+					NLS.bind(Messages.RuleNotices_ruleSetting, problems.get(0),
+							problems.size() == 1 ? "." : NLS.bind(Messages.RuleNotices_andMore, problems.size() - 1)),
+					List.of(new Notice.Action(Messages.RuleNotices_showTheRules, RuleNotices::show), new Notice.Action(
+							Messages.RuleNotices_dismiss, () -> Notices.workbench().remove(NOTICE)))));
 		}
 	}
 

@@ -52,7 +52,8 @@ final class RulePane {
 		marks.clear();
 		page = new Composite(scrolled, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(COLUMNS).spacing(9, 5).applyTo(page);
-		wrapped(rule.title() + " (" + rule.id() + ")", COLUMNS).setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+		wrapped(rule.title() + " (" + rule.id() + ")", COLUMNS)
+				.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 		wrapped(rule.explanation(), COLUMNS);
 		Button ask = Marked.id(new Button(page, SWT.CHECK), "rules.ask");
 		ask.setText(Messages.RulePane_askThisRule);
@@ -69,7 +70,10 @@ final class RulePane {
 		why.setMessage(Messages.RulePane_keptWithTheArchiveA);
 		why.setEditable(mayChange);
 		GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS - 1, 1).applyTo(why);
-		mark(why, () -> drafts.problem(rule).filter(problem -> !drafts.isAsked(rule) && drafts.settings().find(rule.id(), null).isEmpty()).orElse(null));
+		mark(why,
+				() -> drafts.problem(rule)
+						.filter(problem -> !drafts.isAsked(rule) && drafts.settings().find(rule.id(), null).isEmpty())
+						.orElse(null));
 		ask.addListener(SWT.Selection, event -> {
 			drafts.ask(rule, ask.getSelection());
 			told();
@@ -85,7 +89,8 @@ final class RulePane {
 
 	private void number(Rule rule, Parameter parameter, RuleDrafts drafts) {
 		wrapped(capital(parameter.title()), 1);
-		Text field = Marked.named(Marked.id(new Text(page, SWT.BORDER | SWT.RIGHT), "rules." + parameter.id()), parameter.title());
+		Text field = Marked.named(Marked.id(new Text(page, SWT.BORDER | SWT.RIGHT), "rules." + parameter.id()),
+				parameter.title());
 		field.setText(drafts.number(rule, parameter));
 		field.setToolTipText(parameter.reason().toString());
 		field.setEditable(mayChange);
@@ -94,10 +99,12 @@ final class RulePane {
 		unit.setText((parameter.unit().isEmpty() ? "" : parameter.unit() + ", ") + RuleDrafts.range(parameter));
 		Button reset = Marked.id(new Button(page, SWT.PUSH), "rules.reset." + parameter.id());
 		reset.setText(Messages.RulePane_reset);
-		reset.setToolTipText(NLS.bind(Messages.RulePane_backTo, RuleWords.measure(parameter.usual(), parameter.unit())));
+		reset.setToolTipText(
+				NLS.bind(Messages.RulePane_backTo, RuleWords.measure(parameter.usual(), parameter.unit())));
 		reset.addListener(SWT.Selection, event -> field.setText(RuleWords.number(parameter.usual())));
 		mark(field, () -> drafts.problem(rule, parameter).orElse(null));
-		marks.add(() -> reset.setEnabled(mayChange && !drafts.number(rule, parameter).equals(RuleWords.number(parameter.usual()))));
+		marks.add(() -> reset
+				.setEnabled(mayChange && !drafts.number(rule, parameter).equals(RuleWords.number(parameter.usual()))));
 		field.addListener(SWT.Modify, event -> {
 			drafts.number(rule, parameter, field.getText());
 			told();
@@ -111,14 +118,16 @@ final class RulePane {
 	private Label wrapped(String text, int columns) {
 		Label label = new Label(page, SWT.WRAP);
 		label.setText(text);
-		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).span(columns, 1).hint(180, SWT.DEFAULT).applyTo(label);
+		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).span(columns, 1)
+				.hint(180, SWT.DEFAULT).applyTo(label);
 		return label;
 	}
 
 	/** Shows beside a field what is wrong with it. */
 	private void mark(Control field, Supplier<String> problem) {
 		ControlDecoration decoration = new ControlDecoration(field, SWT.TOP | SWT.LEFT);
-		decoration.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR).getImage());
+		decoration.setImage(
+				FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR).getImage());
 		marks.add(() -> {
 			String wrong = problem.get();
 			decoration.setDescriptionText(wrong);

@@ -17,7 +17,9 @@ public final class RuleSettingsHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
-		Optional<String> rule = window.getActivePage().findView(ViewIds.FINDINGS) instanceof FindingsView view ? view.selectedRule() : Optional.empty();
+		Optional<String> rule = window.getActivePage().findView(ViewIds.FINDINGS) instanceof FindingsView view
+				? view.selectedRule()
+				: Optional.empty();
 		PreferencesUtil.createPreferenceDialogOn(window.getShell(), RulesPage.ID, null, rule.orElse(null)).open();
 		return null;
 	}

@@ -32,7 +32,8 @@ final class RuleTree {
 		tree.setHeaderVisible(true);
 		tree.setData("org.cairnfield.id", "rules.tree");
 		viewer = new TreeViewer(tree);
-		column(Messages.RuleTree_rule, 360, element -> element instanceof Rule rule ? rule.title() : title((Topic) element));
+		column(Messages.RuleTree_rule, 360,
+				element -> element instanceof Rule rule ? rule.title() : title((Topic) element));
 		column(Messages.RuleTree_setting, 190, element -> element instanceof Rule rule ? drafts.get().words(rule) : "");
 		viewer.setContentProvider(new Content());
 		viewer.setInput(Topic.values());

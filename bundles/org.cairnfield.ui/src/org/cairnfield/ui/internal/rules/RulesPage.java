@@ -78,7 +78,8 @@ public final class RulesPage extends PreferencePage implements IWorkbenchPrefere
 	}
 
 	private static String words(ArchiveSession session) {
-		return session.readOnlyReason().map(reason -> NLS.bind(Messages.RulesPage_readOnly, reason)).orElse(NLS.bind(Messages.RulesPage_theArchiveKeepsThisEverybody, ModelText.name(session.archive())));
+		return session.readOnlyReason().map(reason -> NLS.bind(Messages.RulesPage_readOnly, reason))
+				.orElse(NLS.bind(Messages.RulesPage_theArchiveKeepsThisEverybody, ModelText.name(session.archive())));
 	}
 
 	private void show(Rule rule) {

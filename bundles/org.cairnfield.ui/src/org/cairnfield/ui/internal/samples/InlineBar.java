@@ -45,7 +45,8 @@ final class InlineBar extends Composite {
 	 * @param problem   what is wrong with a text and what to write instead, or null
 	 * @param then      hears the text, once it is sound and confirmed
 	 */
-	void ask(String question, String verb, List<String> proposals, Function<String, String> problem, Consumer<String> then) {
+	void ask(String question, String verb, List<String> proposals, Function<String, String> problem,
+			Consumer<String> then) {
 		clear();
 		label(question, 1);
 		Combo field = new Combo(this, SWT.DROP_DOWN);
@@ -169,7 +170,8 @@ final class InlineBar extends Composite {
 	private void label(String text, int columns) {
 		Label label = new Label(this, SWT.WRAP);
 		label.setText(text.replace("&", "&&"));
-		label.setLayoutData(new GridData(columns > 1 ? SWT.FILL : SWT.LEFT, SWT.CENTER, columns > 1, false, columns, 1));
+		label.setLayoutData(
+				new GridData(columns > 1 ? SWT.FILL : SWT.LEFT, SWT.CENTER, columns > 1, false, columns, 1));
 		label.setData("org.cairnfield.id", "samples.bar.text");
 	}
 

@@ -51,7 +51,8 @@ final class PlaceEditing {
 	}
 
 	private boolean take(ArchiveSession session, SampleRef ref, String floor, String x, String y) {
-		String problem = Stream.of(Placing.floorProblem(ref, floor), Placing.metresProblem("x", x), Placing.metresProblem("y", y))
+		String problem = Stream
+				.of(Placing.floorProblem(ref, floor), Placing.metresProblem("x", x), Placing.metresProblem("y", y))
 				.filter(Objects::nonNull).findFirst().orElse(null);
 		if (problem != null) {
 			bar.say("✖ " + problem);

@@ -37,7 +37,8 @@ public final class SampleActions {
 	private static final int MOST_REASONS = 12;
 	/** So many rows are copied at once; more of them beside the user interface. */
 	private static final int FEW = 300;
-	private static final List<String> USUAL_REASONS = List.of(Messages.SampleActions_positionDoubtful, Messages.SampleActions_measuredTwice, Messages.SampleActions_deviceAtFault,
+	private static final List<String> USUAL_REASONS = List.of(Messages.SampleActions_positionDoubtful,
+			Messages.SampleActions_measuredTwice, Messages.SampleActions_deviceAtFault,
 			Messages.SampleActions_notPartOfTheBuilding);
 
 	private final SamplesPanel panel;
@@ -55,7 +56,8 @@ public final class SampleActions {
 		if (!refs.isEmpty()) {
 			List<String> proposals = new ArrayList<>(reasons);
 			USUAL_REASONS.stream().filter(reason -> !reasons.contains(reason)).forEach(proposals::add);
-			bar.ask(NLS.bind(Messages.SampleActions_whySetAside, samples(refs.size())), Messages.SampleActions_setAside, proposals,
+			bar.ask(NLS.bind(Messages.SampleActions_whySetAside, samples(refs.size())), Messages.SampleActions_setAside,
+					proposals,
 					text -> text.isEmpty() ? Messages.SampleActions_aReasonIsMissingWrite : null, reason -> {
 						remember(reason);
 						run(SetSampleStateCommand.setAside(refs, reason), Messages.SampleActions_theyAreAllSetAside);
@@ -67,7 +69,8 @@ public final class SampleActions {
 	public void bringBack() {
 		List<SampleRef> refs = changeable();
 		if (!refs.isEmpty()) {
-			run(SetSampleStateCommand.keep(refs), NLS.bind(Messages.SampleActions_noneOfIsSetAside, samples(refs.size())));
+			run(SetSampleStateCommand.keep(refs),
+					NLS.bind(Messages.SampleActions_noneOfIsSetAside, samples(refs.size())));
 		}
 	}
 
@@ -85,7 +88,8 @@ public final class SampleActions {
 		}
 		SampleRef first = refs.get(0);
 		int now = Math.max(0, levels.indexOf(first.survey().table().floorLevel(first.row())));
-		bar.choose(NLS.bind(Messages.SampleActions_floorOf, samples(refs.size())), Messages.SampleActions_setFloor, List.copyOf(floors.values()), now,
+		bar.choose(NLS.bind(Messages.SampleActions_floorOf, samples(refs.size())), Messages.SampleActions_setFloor,
+				List.copyOf(floors.values()), now,
 				chosen -> run(new SetFloorCommand(refs, levels.get(chosen)), Messages.SampleActions_theyAreAllOnThat));
 	}
 
@@ -105,8 +109,10 @@ public final class SampleActions {
 	/** Writes the rows selected as a file, after a word of caution. */
 	public void export() {
 		int[] indices = picked();
-		if (indices.length > 0 && Damaged.isSound(panel.getShell(), Sessions.workbench().current().orElseThrow(), Messages.SampleActions_export)) {
-			bar.confirm(NLS.bind(Messages.SampleActions_exportAsCsvAddressesOf, samples(indices.length)), Messages.SampleActions_chooseTheFile, () -> export(indices));
+		if (indices.length > 0 && Damaged.isSound(panel.getShell(), Sessions.workbench().current().orElseThrow(),
+				Messages.SampleActions_export)) {
+			bar.confirm(NLS.bind(Messages.SampleActions_exportAsCsvAddressesOf, samples(indices.length)),
+					Messages.SampleActions_chooseTheFile, () -> export(indices));
 		}
 	}
 
@@ -140,7 +146,8 @@ public final class SampleActions {
 		if (indices.length > 0 && indices.length <= FEW) {
 			toClipboard(SampleExport.text(content, columns, indices, Workers.inline()));
 		} else if (indices.length > 0) {
-			Work.start(Messages.SampleActions_copyingSamples, workers -> SampleExport.text(content, columns, indices, workers), this::toClipboard);
+			Work.start(Messages.SampleActions_copyingSamples,
+					workers -> SampleExport.text(content, columns, indices, workers), this::toClipboard);
 		}
 	}
 

@@ -25,11 +25,14 @@ final class SampleGrid implements RowWindow.Rows, RowWindow.Gestures {
 	/** Typical contents, by which columns get their first widths. */
 	private static final Map<SampleColumn, String> TYPICAL = new EnumMap<>(Map.ofEntries(
 			Map.entry(SampleColumn.ID, "TH-SPRING-AGAIN-0000"), Map.entry(SampleColumn.SURVEY, "sh-spring-again"),
-			Map.entry(SampleColumn.FLOOR, "floor"), Map.entry(SampleColumn.X, "1000.00"), Map.entry(SampleColumn.Y, "1000.00"),
-			Map.entry(SampleColumn.TIME, "2031-04-07 07:30:00"), Map.entry(SampleColumn.DEVICE, Messages.SampleGrid_wristGuideA),
+			Map.entry(SampleColumn.FLOOR, "floor"), Map.entry(SampleColumn.X, "1000.00"),
+			Map.entry(SampleColumn.Y, "1000.00"),
+			Map.entry(SampleColumn.TIME, "2031-04-07 07:30:00"),
+			Map.entry(SampleColumn.DEVICE, Messages.SampleGrid_wristGuideA),
 			Map.entry(SampleColumn.HEARD, "heard"),
 			Map.entry(SampleColumn.STRONGEST, "00:00:5E:00:53:00 −60, 00:00:5E:00:53:00 −60, 00:00:5E:00:53:00 −60"),
-			Map.entry(SampleColumn.STATE, Messages.SampleGrid_setAsideCourierS), Map.entry(SampleColumn.FINDINGS, Messages.SampleGrid_1Warning),
+			Map.entry(SampleColumn.STATE, Messages.SampleGrid_setAsideCourierS),
+			Map.entry(SampleColumn.FINDINGS, Messages.SampleGrid_1Warning),
 			Map.entry(SampleColumn.CLUSTER, "cluster"), Map.entry(SampleColumn.ROLE, "border")));
 
 	private final RowWindow window;

@@ -162,12 +162,13 @@ public final class SamplesPanel extends Composite implements SessionListener {
 		}
 		status.setText(NLS.bind(Messages.SamplesPanel_samplesBeingLookedThrough, count(of.rows().size())));
 		Job[] own = new Job[1];
-		own[0] = Work.start(Messages.SamplesPanel_arrangingTheSamples, workers -> arrangement(of, column, down, wanted, workers), made -> {
-			if (arranging == own[0] && !isDisposed()) {
-				arranging = null;
-				show(of, made);
-			}
-		});
+		own[0] = Work.start(Messages.SamplesPanel_arrangingTheSamples,
+				workers -> arrangement(of, column, down, wanted, workers), made -> {
+					if (arranging == own[0] && !isDisposed()) {
+						arranging = null;
+						show(of, made);
+					}
+				});
 		arranging = own[0];
 	}
 
@@ -276,7 +277,11 @@ public final class SamplesPanel extends Composite implements SessionListener {
 			Arrangement now = grid.arrangement();
 			int picked = grid.picks().size();
 			int hidden = picked - grid.picks().shown();
-			status.setText(NLS.bind(Messages.SamplesPanel_ofSamplesShown, new Object[] { count(now.size()), count(all), picked == 0 ? "" : NLS.bind(Messages.SamplesPanel_selected, count(picked)), hidden == 0 ? "" : NLS.bind(Messages.SamplesPanel_ofThemHiddenByThe, count(hidden)), session.readOnlyReason().isPresent() ? Messages.SamplesPanel_readOnly : "" }));
+			status.setText(NLS.bind(Messages.SamplesPanel_ofSamplesShown,
+					new Object[] { count(now.size()), count(all),
+							picked == 0 ? "" : NLS.bind(Messages.SamplesPanel_selected, count(picked)),
+							hidden == 0 ? "" : NLS.bind(Messages.SamplesPanel_ofThemHiddenByThe, count(hidden)),
+							session.readOnlyReason().isPresent() ? Messages.SamplesPanel_readOnly : "" }));
 		}
 	}
 

@@ -50,8 +50,9 @@ public final class SamplesView extends ViewPart {
 		on(IWorkbenchCommandConstants.EDIT_COPY, panel.actions()::copy, Text::copy, Combo::copy);
 		on(IWorkbenchCommandConstants.EDIT_SELECT_ALL, panel.actions()::selectAll, Text::selectAll,
 				combo -> combo.setSelection(new Point(0, combo.getText().length())));
-		on(IWorkbenchCommandConstants.EDIT_FIND_AND_REPLACE, panel.actions()::find, text -> panel.actions().find(), combo -> {
-		});
+		on(IWorkbenchCommandConstants.EDIT_FIND_AND_REPLACE, panel.actions()::find, text -> panel.actions().find(),
+				combo -> {
+				});
 		on(IWorkbenchCommandConstants.FILE_RENAME, panel.actions()::editPosition, text -> {
 		}, combo -> {
 		});

@@ -45,6 +45,7 @@ final class TableSnapshot {
 
 	/** On any thread. */
 	SampleContent content() {
-		return new SampleContent(rows, FindingMarks.of(rows, findings), ClusterMarks.of(rows, labels), Map.copyOf(addresses));
+		return new SampleContent(rows, FindingMarks.of(rows, findings), ClusterMarks.of(rows, labels),
+				Map.copyOf(addresses));
 	}
 }

@@ -16,7 +16,8 @@ public final class ChooseArchive {
 
 	/** Opens the one chosen. */
 	public static void open(Shell shell) {
-		String folder = ask(shell, Messages.ChooseArchive_openAnArchive, Messages.ChooseArchive_chooseTheFolderThatHolds);
+		String folder = ask(shell, Messages.ChooseArchive_openAnArchive,
+				Messages.ChooseArchive_chooseTheFolderThatHolds);
 		if (folder != null) {
 			Opening.open(Path.of(folder));
 		}

@@ -33,14 +33,16 @@ public final class FirstStepsView extends ViewPart {
 			add(page, i, FirstSteps.ALL.get(i));
 		}
 		scrolled.setContent(page);
-		scrolled.addListener(SWT.Resize, event -> scrolled.setMinSize(page.computeSize(scrolled.getClientArea().width, SWT.DEFAULT)));
+		scrolled.addListener(SWT.Resize,
+				event -> scrolled.setMinSize(page.computeSize(scrolled.getClientArea().width, SWT.DEFAULT)));
 	}
 
 	private void add(Composite page, int number, FirstSteps step) {
 		Label title = new Label(page, SWT.WRAP);
 		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 		title.setText(number + 1 + ". " + step.title());
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).indent(0, number == 0 ? 0 : 8).applyTo(title);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).indent(0, number == 0 ? 0 : 8)
+				.applyTo(title);
 		Label text = new Label(page, SWT.WRAP);
 		text.setText(step.text());
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(text);
@@ -52,11 +54,13 @@ public final class FirstStepsView extends ViewPart {
 	private void run(String command) {
 		getViewSite().getActionBars().getStatusLineManager().setMessage(null);
 		try {
-			getSite().getService(IHandlerService.class).executeCommand(getSite().getService(ICommandService.class).deserialize(command), null);
+			getSite().getService(IHandlerService.class)
+					.executeCommand(getSite().getService(ICommandService.class).deserialize(command), null);
 		} catch (NotDefinedException e) {
 			Problems.log(NLS.bind(Messages.FirstStepsView_aFirstStepCannotBe, command), e);
 		} catch (CommandException e) { // greyed at the moment, such as taking surveys into no archive
-			getViewSite().getActionBars().getStatusLineManager().setMessage(Messages.FirstStepsView_thisCannotBeDoneNow);
+			getViewSite().getActionBars().getStatusLineManager()
+					.setMessage(Messages.FirstStepsView_thisCannotBeDoneNow);
 		}
 	}
 

@@ -29,9 +29,12 @@ public final class StartView extends ViewPart {
 		title.setFont(JFaceResources.getHeaderFont());
 		title.setText(Messages.StartView_noArchiveIsOpen);
 		choice(Messages.StartView_openTheDemo, Messages.StartView_theInventedMarrowQuayMuseums, Opening::openDemo);
-		choice(Messages.StartView_openAnArchive, Messages.StartView_aFolderThatHoldsOne, () -> ChooseArchive.open(page.getShell()));
-		choice(Messages.StartView_copyFromARemote, Messages.StartView_anArchiveThatOthersWork, () -> RemoteCopy.ask(page.getShell()));
-		choice(Messages.StartView_newArchive, Messages.StartView_anEmptyFolderToTake, () -> ChooseArchive.create(page.getShell()));
+		choice(Messages.StartView_openAnArchive, Messages.StartView_aFolderThatHoldsOne,
+				() -> ChooseArchive.open(page.getShell()));
+		choice(Messages.StartView_copyFromARemote, Messages.StartView_anArchiveThatOthersWork,
+				() -> RemoteCopy.ask(page.getShell()));
+		choice(Messages.StartView_newArchive, Messages.StartView_anEmptyFolderToTake,
+				() -> ChooseArchive.create(page.getShell()));
 		if (!RecentArchives.all().isEmpty()) {
 			Label recent = new Label(page, SWT.NONE);
 			recent.setFont(JFaceResources.getBannerFont());

@@ -70,11 +70,13 @@ final class ColumnChoice {
 	}
 
 	private void keep() {
-		Preferences.put(key, columns().stream().filter(column -> width(column) == 0).map(Item::getText).collect(Collectors.joining(PARTED_BY)));
+		Preferences.put(key, columns().stream().filter(column -> width(column) == 0).map(Item::getText)
+				.collect(Collectors.joining(PARTED_BY)));
 	}
 
 	private List<Item> columns() {
-		return new ArrayList<>(Arrays.asList(table instanceof Tree tree ? tree.getColumns() : ((Table) table).getColumns()));
+		return new ArrayList<>(
+				Arrays.asList(table instanceof Tree tree ? tree.getColumns() : ((Table) table).getColumns()));
 	}
 
 	private static int width(Item column) {

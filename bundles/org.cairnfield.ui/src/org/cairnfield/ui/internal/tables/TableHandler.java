@@ -14,7 +14,8 @@ import org.eclipse.ui.handlers.HandlerUtil;
 /** Does something with the table that has the focus; given as {@code …TableHandler:copy} or {@code …TableHandler:save}. */
 public final class TableHandler extends AbstractHandler implements IExecutableExtension {
 
-	private static final Map<String, Consumer<Control>> ACTIONS = Map.of("copy", TableTools::copy, "save", TableTools::save);
+	private static final Map<String, Consumer<Control>> ACTIONS = Map.of("copy", TableTools::copy, "save",
+			TableTools::save);
 
 	private Consumer<Control> action;
 
@@ -25,7 +26,8 @@ public final class TableHandler extends AbstractHandler implements IExecutableEx
 
 	@Override
 	public Object execute(ExecutionEvent event) {
-		if (HandlerUtil.getVariable(event, ISources.ACTIVE_FOCUS_CONTROL_NAME) instanceof Control table && !table.isDisposed()) {
+		if (HandlerUtil.getVariable(event, ISources.ACTIVE_FOCUS_CONTROL_NAME) instanceof Control table
+				&& !table.isDisposed()) {
 			action.accept(table);
 		}
 		return null;

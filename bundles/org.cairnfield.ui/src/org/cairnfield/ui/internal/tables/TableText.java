@@ -36,10 +36,12 @@ record TableText(List<String> header, List<List<String>> rows) {
 	}
 
 	private static TableText of(Table table, boolean selected) {
-		int[] columns = Arrays.stream(table.getColumnOrder()).filter(c -> isText(table.getColumn(c), table.getColumn(c).getWidth())).toArray();
+		int[] columns = Arrays.stream(table.getColumnOrder())
+				.filter(c -> isText(table.getColumn(c), table.getColumn(c).getWidth())).toArray();
 		int[] asked = columns.length == 0 ? new int[1] : columns;
 		List<String> header = Arrays.stream(columns).mapToObj(table::getColumn).map(TableColumn::getText).toList();
-		IntStream lines = selected ? Arrays.stream(table.getSelectionIndices()).sorted() : IntStream.range(0, table.getItemCount());
+		IntStream lines = selected ? Arrays.stream(table.getSelectionIndices()).sorted()
+				: IntStream.range(0, table.getItemCount());
 		return new TableText(header, lines.mapToObj(line -> fields(table.getItem(line), asked)).toList());
 	}
 
@@ -53,7 +55,8 @@ record TableText(List<String> header, List<List<String>> rows) {
 	}
 
 	private static TableText of(Tree tree, boolean selected) {
-		int[] columns = Arrays.stream(tree.getColumnOrder()).filter(c -> isText(tree.getColumn(c), tree.getColumn(c).getWidth())).toArray();
+		int[] columns = Arrays.stream(tree.getColumnOrder())
+				.filter(c -> isText(tree.getColumn(c), tree.getColumn(c).getWidth())).toArray();
 		int[] asked = columns.length == 0 ? new int[1] : columns;
 		List<String> header = Arrays.stream(columns).mapToObj(tree::getColumn).map(TreeColumn::getText).toList();
 		List<TreeItem> chosen = selected ? Arrays.asList(tree.getSelection()) : null;
@@ -68,7 +71,8 @@ record TableText(List<String> header, List<List<String>> rows) {
 	private static void add(TreeItem item, int depth, int[] columns, List<TreeItem> chosen, List<List<String>> rows) {
 		if (chosen == null || chosen.contains(item)) {
 			rows.add(IntStream.range(0, columns.length)
-					.mapToObj(i -> (i == 0 && chosen == null ? INDENT.repeat(depth) : "") + item.getText(columns[i])).toList());
+					.mapToObj(i -> (i == 0 && chosen == null ? INDENT.repeat(depth) : "") + item.getText(columns[i]))
+					.toList());
 		}
 		if (item.getExpanded()) {
 			for (TreeItem child : item.getItems()) {
@@ -79,8 +83,11 @@ record TableText(List<String> header, List<List<String>> rows) {
 
 	/** For a spreadsheet or a message: fields parted by tabs, with the titles where there are several lines. */
 	String withTabs() {
-		Stream<List<String>> lines = rows.size() > 1 && !header.isEmpty() ? Stream.concat(Stream.of(header), rows.stream()) : rows.stream();
-		return lines.map(line -> line.stream().map(TableText::oneLine).collect(Collectors.joining("\t"))).collect(Collectors.joining("\n"));
+		Stream<List<String>> lines = rows.size() > 1 && !header.isEmpty()
+				? Stream.concat(Stream.of(header), rows.stream())
+				: rows.stream();
+		return lines.map(line -> line.stream().map(TableText::oneLine).collect(Collectors.joining("\t")))
+				.collect(Collectors.joining("\n"));
 	}
 
 	private static String oneLine(String field) {

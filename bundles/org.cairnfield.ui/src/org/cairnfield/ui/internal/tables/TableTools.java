@@ -94,7 +94,8 @@ public final class TableTools {
 	}
 
 	private static String key() {
-		String key = PlatformUI.getWorkbench().getService(IBindingService.class).getBestActiveBindingFormattedFor(IWorkbenchCommandConstants.EDIT_COPY);
+		String key = PlatformUI.getWorkbench().getService(IBindingService.class)
+				.getBestActiveBindingFormattedFor(IWorkbenchCommandConstants.EDIT_COPY);
 		return key == null ? "" : '\t' + key;
 	}
 

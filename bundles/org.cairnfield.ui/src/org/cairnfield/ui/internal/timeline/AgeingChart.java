@@ -35,8 +35,10 @@ final class AgeingChart {
 			return;
 		}
 		AgeingCurves curves = AgeingCurves.of(study);
-		chart.setAxes(Axis.linear(NLS.bind(Messages.AgeingChart_monthsSince, curves.start()), ""), Axis.linear(Messages.AgeingChart_meanError, "m").between(0, Double.NaN));
+		chart.setAxes(Axis.linear(NLS.bind(Messages.AgeingChart_monthsSince, curves.start()), ""),
+				Axis.linear(Messages.AgeingChart_meanError, "m").between(0, Double.NaN));
 		chart.setSeries(curves.curves());
-		chart.setMarks(curves.changes().stream().map(change -> new Mark(change.months(), change.metres(), change.day().toString())).toList());
+		chart.setMarks(curves.changes().stream()
+				.map(change -> new Mark(change.months(), change.metres(), change.day().toString())).toList());
 	}
 }

@@ -42,14 +42,16 @@ final class CourseTable {
 		for (int s = 0; s < steps.size(); s++) {
 			marked = steps.get(s).isChanged() ? s : marked;
 		}
-		chart.setTable(Axis.share(Messages.CourseTable_shareOfPlacesWhereIt), steps.stream().map(step -> step.date().toString()).toList(),
+		chart.setTable(Axis.share(Messages.CourseTable_shareOfPlacesWhereIt),
+				steps.stream().map(step -> step.date().toString()).toList(),
 				courses.stream().map(course -> row(course, steps, courses)).toList());
 		chart.setMarkedColumn(marked);
 	}
 
 	private static HeatTable.Row row(AccessPointCourse course, List<TimelineStep> steps, List<AccessPointCourse> all) {
 		long alike = all.stream().filter(other -> other.course() == course.course()).count();
-		return new HeatTable.Row(course.address(), course.course().word() + " (" + alike + ")", course.shares().stream().mapToDouble(Double::doubleValue).toArray(),
+		return new HeatTable.Row(course.address(), course.course().word() + " (" + alike + ")",
+				course.shares().stream().mapToDouble(Double::doubleValue).toArray(),
 				text(course, steps));
 	}
 
@@ -57,7 +59,8 @@ final class CourseTable {
 		StringJoiner heard = new StringJoiner("; ");
 		for (int s = 0; s < steps.size(); s++) {
 			if (!Double.isNaN(course.levels().get(s))) {
-				heard.add(String.format(Locale.ROOT, Messages.CourseTable_ofPlacesMedianDbm, steps.get(s).date(), 100 * course.shares().get(s),
+				heard.add(String.format(Locale.ROOT, Messages.CourseTable_ofPlacesMedianDbm, steps.get(s).date(),
+						100 * course.shares().get(s),
 						course.levels().get(s)));
 			}
 		}

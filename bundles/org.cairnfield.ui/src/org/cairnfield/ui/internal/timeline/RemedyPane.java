@@ -46,19 +46,23 @@ final class RemedyPane {
 		GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(6, 4).applyTo(page);
 		says = Marked.line(page, "timeline.advice", 3);
 		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.named(Marked.id(table.getTable(), "timeline.remedies"), Messages.RemedyPane_whatCanBeDoneAbout).setHeaderVisible(true);
+		Marked.named(Marked.id(table.getTable(), "timeline.remedies"), Messages.RemedyPane_whatCanBeDoneAbout)
+				.setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(SWT.DEFAULT, 60).applyTo(table.getTable());
-		column(Messages.RemedyPane_measured, 76, SWT.LEFT, each -> each.isGain() ? Messages.RemedyPane_better : each.change().low() > 0 ? Messages.RemedyPane_worse : Messages.RemedyPane_noGain);
+		column(Messages.RemedyPane_measured, 76, SWT.LEFT, each -> each.isGain() ? Messages.RemedyPane_better
+				: each.change().low() > 0 ? Messages.RemedyPane_worse : Messages.RemedyPane_noGain);
 		column(Messages.RemedyPane_remedy, 200, SWT.LEFT, each -> each.kind().title());
 		column(Messages.RemedyPane_before, 62, SWT.RIGHT, each -> metres(each.before().metres()));
 		column(Messages.RemedyPane_after, 62, SWT.RIGHT, each -> metres(each.after().metres()));
-		column(Messages.RemedyPane_95OfTheChange, 130, SWT.RIGHT, each -> String.format(Locale.ROOT, Messages.RemedyPane_toM, each.change().low(), each.change().high()));
+		column(Messages.RemedyPane_95OfTheChange, 130, SWT.RIGHT,
+				each -> String.format(Locale.ROOT, Messages.RemedyPane_toM, each.change().low(), each.change().high()));
 		column(Messages.RemedyPane_whatItDoes, 480, SWT.LEFT, AgeRemedy::preview);
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		table.addSelectionChangedListener(event -> enable());
 		apply = Marked.button(page, Messages.RemedyPane_applyTheRemedy, "timeline.apply", this::apply);
 		planWalk = Marked.button(page, Messages.RemedyPane_planTheNextWalk, "timeline.walk", this::planWalk);
-		saveWalk = Marked.button(page, Messages.RemedyPane_saveTheWalk, "timeline.saveWalk", () -> WalkPlanning.save(page.getShell(), session, walk));
+		saveWalk = Marked.button(page, Messages.RemedyPane_saveTheWalk, "timeline.saveWalk",
+				() -> WalkPlanning.save(page.getShell(), session, walk));
 		walkSays = Marked.line(page, "timeline.walkMessage", 3);
 	}
 
@@ -97,7 +101,9 @@ final class RemedyPane {
 		if (plan == null) {
 			return "";
 		}
-		return plan.best().map(best -> NLS.bind(Messages.RemedyPane_helpsMostHalfOfThe, best.kind().title().toLowerCase(Locale.ROOT), plan.day()))
+		return plan.best()
+				.map(best -> NLS.bind(Messages.RemedyPane_helpsMostHalfOfThe,
+						best.kind().title().toLowerCase(Locale.ROOT), plan.day()))
 				.orElse(NLS.bind(Messages.RemedyPane_nothingHelpsLeaveTheMap, plan.day()));
 	}
 
@@ -116,7 +122,8 @@ final class RemedyPane {
 		WalkPlanning.plan(session, plan.site(), planned -> {
 			if (plan == of && !page.isDisposed()) {
 				walk = planned;
-				Marked.say(walkSays, String.format(Locale.ROOT, Messages.RemedyPane_placesMNumberedOnThe, walk.places().size(), walk.metres()));
+				Marked.say(walkSays, String.format(Locale.ROOT, Messages.RemedyPane_placesMNumberedOnThe,
+						walk.places().size(), walk.metres()));
 				enable();
 			}
 		});

@@ -120,7 +120,9 @@ final class TimelinePane implements SessionListener {
 	}
 
 	private static long days(Site site) {
-		return site.getSurveys().stream().filter(survey -> survey.getKind() == SurveyKind.TRAINING && survey.getDate() != null).map(Survey::getDate)
+		return site.getSurveys().stream()
+				.filter(survey -> survey.getKind() == SurveyKind.TRAINING && survey.getDate() != null)
+				.map(Survey::getDate)
 				.distinct().count();
 	}
 
@@ -143,7 +145,9 @@ final class TimelinePane implements SessionListener {
 		String id = chosen().getId();
 		problem = "";
 		work.start(NLS.bind(Messages.TimelinePane_comparingTheSurveysOf, ArchiveMap.nameOf(chosen())),
-				workers -> TimelineStudy.of(still, ArchiveIndex.of(still).site(id).orElseThrow(), ReleasedArchives.of(of.open()), workers), found -> {
+				workers -> TimelineStudy.of(still, ArchiveIndex.of(still).site(id).orElseThrow(),
+						ReleasedArchives.of(of.open()), workers),
+				found -> {
 					study = found;
 					outdated = false;
 					show();
@@ -177,7 +181,8 @@ final class TimelinePane implements SessionListener {
 			return chosen() == null ? Messages.TimelinePane_openAnArchiveToSee
 					: Messages.TimelinePane_comparesTheTrainingSurveysOf;
 		}
-		return TimelineWords.summary(study.timeline()) + (outdated ? Messages.TimelinePane_theArchiveHasChangedSince : "");
+		return TimelineWords.summary(study.timeline())
+				+ (outdated ? Messages.TimelinePane_theArchiveHasChangedSince : "");
 	}
 
 	void setFocus() {

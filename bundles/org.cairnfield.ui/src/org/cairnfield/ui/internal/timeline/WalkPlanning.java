@@ -35,10 +35,11 @@ final class WalkPlanning {
 	static void plan(ArchiveSession session, String siteId, Consumer<NextWalk> planned) {
 		Archive still = ArchiveCopy.of(session.archive());
 		Site site = ArchiveIndex.of(still).site(siteId).orElseThrow();
-		Work.start(NLS.bind(Messages.WalkPlanning_planningTheNextWalkOf, ArchiveMap.nameOf(site)), workers -> NextWalk.of(still, site, NextWalk.USUAL_PLACES, workers), walk -> {
-			mark(session, walk);
-			planned.accept(walk);
-		});
+		Work.start(NLS.bind(Messages.WalkPlanning_planningTheNextWalkOf, ArchiveMap.nameOf(site)),
+				workers -> NextWalk.of(still, site, NextWalk.USUAL_PLACES, workers), walk -> {
+					mark(session, walk);
+					planned.accept(walk);
+				});
 	}
 
 	private static void mark(ArchiveSession session, NextWalk walk) {
@@ -53,7 +54,8 @@ final class WalkPlanning {
 			}
 		}
 		ArchiveSelection now = session.selection().withMarked(marked);
-		session.select(marked.isEmpty() || marked.stream().anyMatch(place -> place.floor() == now.floor()) ? now : now.withFloor(marked.get(0).floor()));
+		session.select(marked.isEmpty() || marked.stream().anyMatch(place -> place.floor() == now.floor()) ? now
+				: now.withFloor(marked.get(0).floor()));
 	}
 
 	/** Writes it where the person wants it: as points that a phone can show where the place of the site on Earth is known, or as a table. */
@@ -63,7 +65,9 @@ final class WalkPlanning {
 		dialog.setText(Messages.WalkPlanning_saveTheWalkOfThe);
 		boolean onEarth = site.getGeoreference() != null;
 		dialog.setFilterExtensions(onEarth ? new String[] { "*.geojson", "*.csv" } : new String[] { "*.csv" });
-		dialog.setFilterNames(onEarth ? new String[] { Messages.WalkPlanning_pointsThatAPhoneCan, Messages.WalkPlanning_tableCsv } : new String[] { Messages.WalkPlanning_tableCsv });
+		dialog.setFilterNames(
+				onEarth ? new String[] { Messages.WalkPlanning_pointsThatAPhoneCan, Messages.WalkPlanning_tableCsv }
+						: new String[] { Messages.WalkPlanning_tableCsv });
 		dialog.setFileName(site.getId() + "-walk" + (onEarth ? ".geojson" : ".csv"));
 		dialog.setOverwrite(true);
 		String chosen = Chooser.open(dialog, "walk");

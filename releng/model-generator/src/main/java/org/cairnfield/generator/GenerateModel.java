@@ -37,7 +37,8 @@ public final class GenerateModel {
 		ResourceSet resources = new ResourceSetImpl();
 		resources.getResourceFactoryRegistry().getExtensionToFactoryMap().put("*", new EcoreResourceFactoryImpl());
 		resources.getURIConverter().getURIMap().putAll(EcorePlugin.computePlatformURIMap(false));
-		EPackage root = (EPackage) resources.getResource(uri("source/model/cairnfield.ecore"), true).getContents().get(0);
+		EPackage root = (EPackage) resources.getResource(uri("source/model/cairnfield.ecore"), true).getContents()
+				.get(0);
 
 		GenModel model = GenModelFactory.eINSTANCE.createGenModel();
 		resources.createResource(uri("source/model/cairnfield.genmodel")).getContents().add(model);
@@ -74,7 +75,8 @@ public final class GenerateModel {
 	}
 
 	private static void place(String name, String folder) {
-		EcorePlugin.getPlatformResourceMap().put(name, URI.createFileURI(Path.of(folder).toAbsolutePath().normalize() + "/"));
+		EcorePlugin.getPlatformResourceMap().put(name,
+				URI.createFileURI(Path.of(folder).toAbsolutePath().normalize() + "/"));
 	}
 
 	private static URI uri(String path) {

@@ -25,14 +25,17 @@ class DiskFaultsTest {
 	}
 
 	private ArchiveException explained(String reason) {
-		return DiskFaults.explain("nothing was saved", folder, new FileSystemException(folder.toString(), null, reason));
+		return DiskFaults.explain("nothing was saved", folder,
+				new FileSystemException(folder.toString(), null, reason));
 	}
 
 	@Test
 	void tellsAQuotaFromAFullDisk() {
 		ArchiveException quota = explained("Disk quota exceeded");
 		assertFalse(quota.getMessage().contains("is full"), quota::getMessage);
-		assertTrue(quota.getMessage().contains("a quota") && quota.getMessage().matches(".*the disk itself has [0-9]+ MB left.*"),
+		assertTrue(
+				quota.getMessage().contains("a quota")
+						&& quota.getMessage().matches(".*the disk itself has [0-9]+ MB left.*"),
 				quota::getMessage);
 		assertTrue(quota.remedy().contains("ask for a higher limit"), quota::remedy);
 	}

@@ -21,8 +21,9 @@ class PlacesTest {
 	Path folder;
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", "/etc/passwd", "../x", "a/../../x", "a/./b", "a//b", "a/", "..", "C:/x", "C:x", "a\\..\\b",
-			"file:///x", "a\0b", "\\\\host\\x"})
+	@ValueSource(strings = { "", "/etc/passwd", "../x", "a/../../x", "a/./b", "a//b", "a/", "..", "C:/x", "C:x",
+			"a\\..\\b",
+			"file:///x", "a\0b", "\\\\host\\x" })
 	void refusesWhatLeadsOut(String path) {
 		assertFalse(Places.staysInside(path));
 		ArchiveException refused = assertThrows(ArchiveException.class, () -> Places.inside(folder, path));
@@ -30,7 +31,8 @@ class PlacesTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"archive.xmi", "surveys/th/spring.samples", "plans/Tide House, level 0.png", "a/..b/...c"})
+	@ValueSource(strings = { "archive.xmi", "surveys/th/spring.samples", "plans/Tide House, level 0.png",
+			"a/..b/...c" })
 	void followsWhatStaysInside(String path) throws IOException {
 		assertTrue(Places.staysInside(path));
 		assertEquals(folder.resolve(path), Places.inside(folder, path));

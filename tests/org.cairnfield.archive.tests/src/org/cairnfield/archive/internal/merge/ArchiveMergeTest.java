@@ -73,9 +73,12 @@ class ArchiveMergeTest {
 
 		/** Who was the first to set a unit to a value; the one whose name comes first was. */
 		Authors authors(Archive base) {
-			return (unit, value) -> by.keySet().stream().sorted().filter(person -> Objects.equals(Units.get(by.get(person), unit), value)
-					&& !says(by.get(person), unit.place()).equals(says(base, unit.place()))).findFirst()
-					.map(person -> new Authors.Author(person, Instant.ofEpochSecond(person.charAt(0)))).orElse(new Authors.Author("nobody", Instant.EPOCH));
+			return (unit, value) -> by.keySet().stream().sorted()
+					.filter(person -> Objects.equals(Units.get(by.get(person), unit), value)
+							&& !says(by.get(person), unit.place()).equals(says(base, unit.place())))
+					.findFirst()
+					.map(person -> new Authors.Author(person, Instant.ofEpochSecond(person.charAt(0))))
+					.orElse(new Authors.Author("nobody", Instant.EPOCH));
 		}
 
 		private static String says(Archive archive, String place) {
@@ -85,7 +88,8 @@ class ArchiveMergeTest {
 				return row < 0 ? "gone" : survey.table().sample(row).toString();
 			}
 			StringBuilder text = new StringBuilder();
-			for (TreeIterator<EObject> all = object == null ? null : EcoreUtil.getAllContents(List.of(object)); all != null && all.hasNext();) {
+			for (TreeIterator<EObject> all = object == null ? null
+					: EcoreUtil.getAllContents(List.of(object)); all != null && all.hasNext();) {
 				EObject each = all.next();
 				each.eClass().getEAllAttributes().forEach(attribute -> text.append(each.eGet(attribute)).append(' '));
 				if (each instanceof Survey survey) {
@@ -105,7 +109,8 @@ class ArchiveMergeTest {
 	}
 
 	private static ArchiveMerge.Merged merge(Archive base, Work mine, Work theirs) {
-		return ArchiveMerge.of(base, mine.archive, mine.authors(base), theirs.archive, theirs.authors(base), new GateTexts(null, null, null, null));
+		return ArchiveMerge.of(base, mine.archive, mine.authors(base), theirs.archive, theirs.authors(base),
+				new GateTexts(null, null, null, null));
 	}
 
 	private static ArchiveMerge.Merged merge(Archive base, Archive mine, Archive theirs) {
@@ -118,7 +123,8 @@ class ArchiveMergeTest {
 			Archive base = archive(run);
 			Archive x = RandomWork.on(base, "M", new Random(run));
 			SortedMap<String, String> wanted = files(x);
-			for (ArchiveMerge.Merged merged : List.of(merge(x, x, x), merge(base, x, base), merge(base, base, x), merge(base, x, x))) {
+			for (ArchiveMerge.Merged merged : List.of(merge(x, x, x), merge(base, x, base), merge(base, base, x),
+					merge(base, x, x))) {
 				assertEquals(wanted, files(merged.archive()), "run " + run);
 				assertEquals(0, merged.archive().getConflicts().size(), "run " + run);
 			}
@@ -128,7 +134,8 @@ class ArchiveMergeTest {
 
 	private static SortedSet<String> ids(Archive archive) {
 		SortedSet<String> ids = new TreeSet<>();
-		archive.getLedgers().forEach(ledger -> ledger.getVerdicts().forEach(verdict -> ids.add("verdict " + verdict.getId())));
+		archive.getLedgers()
+				.forEach(ledger -> ledger.getVerdicts().forEach(verdict -> ids.add("verdict " + verdict.getId())));
 		archive.getWaivers().forEach(waiver -> ids.add("waiver " + waiver.getRule() + waiver.getContentKey()));
 		archive.getRuleSettings().forEach(setting -> ids.add("setting " + Place.key(setting)));
 		archive.getSites().forEach(site -> site.getSurveys().forEach(survey -> ids.add("survey " + survey.getId())));
@@ -166,7 +173,8 @@ class ArchiveMergeTest {
 			Archive theirs = RandomWork.on(base, "T", new Random(2000 + run));
 			Work one = Work.of("M", mine);
 			Work other = Work.of("T", theirs);
-			assertEquals(files(merge(base, one, other).archive()), files(merge(base, other, one).archive()), "run " + run);
+			assertEquals(files(merge(base, one, other).archive()), files(merge(base, other, one).archive()),
+					"run " + run);
 		}
 	}
 
@@ -181,15 +189,18 @@ class ArchiveMergeTest {
 				work.add(Work.of(person, RandomWork.on(base, person, new Random(31L * run + person.charAt(0)))));
 			}
 			SortedMap<String, String> first = null;
-			for (int[] order : new int[][] {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}}) {
-				Archive all = work.get(order[0]).with(work.get(order[1]), base).with(work.get(order[2]), base).archive();
+			for (int[] order : new int[][] { { 0, 1, 2 }, { 0, 2, 1 }, { 1, 0, 2 }, { 1, 2, 0 }, { 2, 0, 1 },
+					{ 2, 1, 0 } }) {
+				Archive all = work.get(order[0]).with(work.get(order[1]), base).with(work.get(order[2]), base)
+						.archive();
 				if (first == null) {
 					first = files(all);
 					conflicts += all.getConflicts().size();
 				}
 				SortedMap<String, String> found = files(all);
 				for (String path : first.keySet()) {
-					assertEquals(List.of(first.get(path).split("\n")), List.of(String.valueOf(found.get(path)).split("\n")),
+					assertEquals(List.of(first.get(path).split("\n")),
+							List.of(String.valueOf(found.get(path)).split("\n")),
 							"run " + run + ", order " + order[0] + order[1] + order[2] + ", " + path);
 				}
 				assertEquals(first.keySet(), found.keySet());
@@ -227,8 +238,10 @@ class ArchiveMergeTest {
 		survey(theirs).getSamples().setTable(survey(theirs).table().edit().position(2, 3, 4).done());
 		ArchiveMerge.Merged merged = merge(base, mine, theirs);
 		assertEquals(0, merged.archive().getConflicts().size());
-		assertEquals(List.of(7.0, 3.0, 4.0), List.of((double) survey(merged.archive()).table().floorLevel(2), survey(merged.archive()).table().xMetres(2),
-				survey(merged.archive()).table().yMetres(2)));
+		assertEquals(List.of(7.0, 3.0, 4.0),
+				List.of((double) survey(merged.archive()).table().floorLevel(2),
+						survey(merged.archive()).table().xMetres(2),
+						survey(merged.archive()).table().yMetres(2)));
 	}
 
 	@Test
@@ -242,7 +255,8 @@ class ArchiveMergeTest {
 		theirs.getAccessPoints().get(2).setChannel(7);
 		Archive merged = merge(base, mine, theirs).archive();
 		assertEquals(List.of("place"), merged.getConflicts().stream().map(Conflict::getUnit).toList());
-		assertEquals(List.of("th/0 1.0,2.0", "th/1 1.0,2.0"), merged.getConflicts().get(0).getClaims().stream().map(Claim::getValue).sorted().toList());
+		assertEquals(List.of("th/0 1.0,2.0", "th/1 1.0,2.0"),
+				merged.getConflicts().get(0).getClaims().stream().map(Claim::getValue).sorted().toList());
 		assertEquals(KnownPlace.parse("th/0 5,6"), merged.getAccessPoints().get(2).getPlace());
 		assertEquals(7, merged.getAccessPoints().get(2).getChannel());
 	}
@@ -258,9 +272,11 @@ class ArchiveMergeTest {
 		assertEquals(survey(base).table(), survey(merged.archive()).table());
 		assertEquals(1, merged.archive().getConflicts().size());
 		Conflict conflict = merged.archive().getConflicts().get(0);
-		assertTrue(conflict.getPlace().endsWith("/survey survey-0/sample " + survey(base).table().id(2)), conflict::getPlace);
+		assertTrue(conflict.getPlace().endsWith("/survey survey-0/sample " + survey(base).table().id(2)),
+				conflict::getPlace);
 		assertEquals("position", conflict.getUnit());
-		assertEquals(List.of("1.0 4.0 M", "3.0 4.0 T"), conflict.getClaims().stream().map(claim -> claim.getValue() + ' ' + claim.getPerson()).toList());
+		assertEquals(List.of("1.0 4.0 M", "3.0 4.0 T"),
+				conflict.getClaims().stream().map(claim -> claim.getValue() + ' ' + claim.getPerson()).toList());
 	}
 
 	static Archive edited(Archive archive, Consumer<Archive> edit) {
@@ -270,7 +286,8 @@ class ArchiveMergeTest {
 	}
 
 	static Consumer<Archive> moveTo(double x) {
-		return archive -> survey(archive).getSamples().setTable(survey(archive).table().edit().position(2, x, 4).done());
+		return archive -> survey(archive).getSamples()
+				.setTable(survey(archive).table().edit().position(2, x, 4).done());
 	}
 
 	@Test
@@ -287,9 +304,11 @@ class ArchiveMergeTest {
 		assertEquals(0, merged.getConflicts().size());
 		assertEquals(3.0, survey(merged).table().xMetres(2));
 		Archive third = merge(base, both, edited(base, moveTo(5))).archive();
-		assertEquals(List.of("1.0 4.0", "3.0 4.0", "5.0 4.0"), third.getConflicts().get(0).getClaims().stream().map(Claim::getValue).toList());
+		assertEquals(List.of("1.0 4.0", "3.0 4.0", "5.0 4.0"),
+				third.getConflicts().get(0).getClaims().stream().map(Claim::getValue).toList());
 		Archive late = merge(base, decided, edited(base, moveTo(5))).archive();
-		assertEquals(List.of("3.0 4.0", "5.0 4.0"), late.getConflicts().get(0).getClaims().stream().map(Claim::getValue).toList());
+		assertEquals(List.of("3.0 4.0", "5.0 4.0"),
+				late.getConflicts().get(0).getClaims().stream().map(Claim::getValue).toList());
 	}
 
 	@Test

@@ -33,9 +33,11 @@ class GateMergeTest {
 
 		State with(State other, State base) throws IOException {
 			byte[] both = gates == null || other.gates == null ? null
-					: LineMerge.merge(base.gates == null ? new byte[0] : bytes(base.gates), bytes(gates), bytes(other.gates));
+					: LineMerge.merge(base.gates == null ? new byte[0] : bytes(base.gates), bytes(gates),
+							bytes(other.gates));
 			ArchiveMerge.Merged merged = ArchiveMerge.of(base.archive, archive, SOMEBODY, other.archive, SOMEBODY,
-					new GateTexts(base.gates, gates, other.gates, both == null ? null : new String(both, StandardCharsets.UTF_8)));
+					new GateTexts(base.gates, gates, other.gates,
+							both == null ? null : new String(both, StandardCharsets.UTF_8)));
 			return new State(merged.archive(), merged.gates());
 		}
 
@@ -48,27 +50,31 @@ class GateMergeTest {
 		}
 
 		private static String text(Conflict conflict) {
-			return conflict.getPlace() + ' ' + conflict.getUnit() + ": " + conflict.getBase() + " -> " + conflict.getClaims().stream().map(Claim::getValue).toList();
+			return conflict.getPlace() + ' ' + conflict.getUnit() + ": " + conflict.getBase() + " -> "
+					+ conflict.getClaims().stream().map(Claim::getValue).toList();
 		}
 	}
 
 	@Test
 	void aGateThatTwoHaveSetStaysAsBeforeAndTheOthersAreAsSet() throws IOException {
-		State merged = State.of(BASE.replace("1.2", "1.1")).with(State.of(BASE.replace("1.2", "1.3").replace("1.5", "1.4")), State.of(BASE));
+		State merged = State.of(BASE.replace("1.2", "1.1"))
+				.with(State.of(BASE.replace("1.2", "1.3").replace("1.5", "1.4")), State.of(BASE));
 		assertEquals(BASE.replace("1.5", "1.4"), merged.gates);
 		assertEquals(List.of("file releases/gates.txt mean: at most 1.2 -> [at most 1.1, at most 1.3]"), merged.open());
 	}
 
 	@Test
 	void oneWhoDropsAGateAndOneWhoSetsItAreInConflict() throws IOException {
-		State merged = State.of(BASE.replace("mean at most 1.2\n", "")).with(State.of(BASE.replace("1.2", "1.3")), State.of(BASE));
+		State merged = State.of(BASE.replace("mean at most 1.2\n", "")).with(State.of(BASE.replace("1.2", "1.3")),
+				State.of(BASE));
 		assertEquals(BASE, merged.gates);
 		assertEquals(List.of("file releases/gates.txt mean: at most 1.2 -> [null, at most 1.3]"), merged.open());
 	}
 
 	@Test
 	void blanksAndCommentsMakeNoConflict() throws IOException {
-		State merged = State.of(BASE.replace("mean at most 1.2", "mean   at most  1.1  # agreed")).with(State.of(BASE.replace("1.2", "1.1")), State.of(BASE));
+		State merged = State.of(BASE.replace("mean at most 1.2", "mean   at most  1.1  # agreed"))
+				.with(State.of(BASE.replace("1.2", "1.1")), State.of(BASE));
 		assertEquals(List.of(), merged.open());
 		assertEquals("at most 1.1", GateLines.value(merged.gates, "mean"));
 	}
@@ -76,14 +82,17 @@ class GateMergeTest {
 	/** With gates set, dropped and added, and a file that nobody had before. */
 	@Test
 	void makesNoDifferenceInWhichOrderThreeComeTogether() throws IOException {
-		for (String before : new String[] {BASE, null}) {
+		for (String before : new String[] { BASE, null }) {
 			State base = State.of(before);
 			List<State> work = List.of(State.of(BASE.replace("1.2", "1.1") + "site at most 2\n"),
-					State.of(BASE.replace("1.2", "1.3").replace("anyone", "another")), State.of(BASE.replace("floor at most 1.5\n", "").replace("1.2", "1.4")));
+					State.of(BASE.replace("1.2", "1.3").replace("anyone", "another")),
+					State.of(BASE.replace("floor at most 1.5\n", "").replace("1.2", "1.4")));
 			Set<List<Object>> outcomes = new HashSet<>();
-			for (int[] order : new int[][] {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}}) {
+			for (int[] order : new int[][] { { 0, 1, 2 }, { 0, 2, 1 }, { 1, 0, 2 }, { 1, 2, 0 }, { 2, 0, 1 },
+					{ 2, 1, 0 } }) {
 				State all = work.get(order[0]).with(work.get(order[1]), base).with(work.get(order[2]), base);
-				outcomes.add(List.of(GateLines.words(all.gates).stream().map(word -> word + ' ' + GateLines.value(all.gates, word)).toList(), all.open()));
+				outcomes.add(List.of(GateLines.words(all.gates).stream()
+						.map(word -> word + ' ' + GateLines.value(all.gates, word)).toList(), all.open()));
 			}
 			assertEquals(1, outcomes.size(), () -> String.join("\n", outcomes.stream().map(Object::toString).toList()));
 		}

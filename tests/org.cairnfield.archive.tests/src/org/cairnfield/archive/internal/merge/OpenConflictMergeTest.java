@@ -27,11 +27,13 @@ class OpenConflictMergeTest {
 	private static final String SURVEY = "site th/survey survey-0";
 
 	/** Three come together in one way, whatever the order, with these conflicts: the unit, then what is claimed. */
-	private static void assertOneOutcome(List<String> conflicts, Archive base, Archive a, Archive b, Archive c) throws IOException {
+	private static void assertOneOutcome(List<String> conflicts, Archive base, Archive a, Archive b, Archive c)
+			throws IOException {
 		List<Work> work = List.of(Work.of("A", a), Work.of("B", b), Work.of("C", c));
 		SortedMap<String, String> first = null;
 		for (int last = 0; last < work.size(); last++) {
-			Archive all = work.get((last + 1) % 3).with(work.get((last + 2) % 3), base).with(work.get(last), base).archive();
+			Archive all = work.get((last + 1) % 3).with(work.get((last + 2) % 3), base).with(work.get(last), base)
+					.archive();
 			assertEquals(conflicts, conflicts(all), "with the work of " + "ABC".charAt(last) + " last");
 			first = first == null ? files(all) : first;
 			assertEquals(first, files(all), "with the work of " + "ABC".charAt(last) + " last");
@@ -49,7 +51,8 @@ class OpenConflictMergeTest {
 	}
 
 	private static Consumer<Archive> setAside(String reason) {
-		return archive -> survey(archive).getSamples().setTable(survey(archive).table().edit().reason(0, reason).done());
+		return archive -> survey(archive).getSamples()
+				.setTable(survey(archive).table().edit().reason(0, reason).done());
 	}
 
 	private static Consumer<Archive> decide(String value) {
@@ -72,7 +75,8 @@ class OpenConflictMergeTest {
 	@Test
 	void whatTwoDisputeInASurveyStaysOpenWhereAThirdHasRemovedIt() throws IOException {
 		Archive base = archive(1);
-		assertOneOutcome(List.of("presence [null, kept]", "state [in a lift, on a ladder]"), base, edited(base, OpenConflictMergeTest::remove),
+		assertOneOutcome(List.of("presence [null, kept]", "state [in a lift, on a ladder]"), base,
+				edited(base, OpenConflictMergeTest::remove),
 				edited(base, setAside("on a ladder")), edited(base, setAside("in a lift")));
 	}
 
@@ -80,7 +84,8 @@ class OpenConflictMergeTest {
 	void whatTwoDisputeInASampleStaysOpenWhereAThirdHasRemovedIt() throws IOException {
 		Archive base = archive(1);
 		Archive removed = edited(base, archive -> Units.set(archive, unit(base, Unit.PRESENCE), null));
-		assertOneOutcome(List.of("presence [null, kept]", "state [in a lift, on a ladder]"), base, removed, edited(base, setAside("on a ladder")),
+		assertOneOutcome(List.of("presence [null, kept]", "state [in a lift, on a ladder]"), base, removed,
+				edited(base, setAside("on a ladder")),
 				edited(base, setAside("in a lift")));
 	}
 
@@ -88,7 +93,8 @@ class OpenConflictMergeTest {
 	void aReadingThatTwoHaveAddedWithTwoLevelsStaysOpenWhereAThirdSetsTheSampleAside() throws IOException {
 		Archive base = archive(1);
 		Unit reading = unit(base, Unit.READING + "0000000000ff");
-		assertOneOutcome(List.of(reading.name() + " [-50, -60]"), base, edited(base, archive -> Units.set(archive, reading, "-50")),
+		assertOneOutcome(List.of(reading.name() + " [-50, -60]"), base,
+				edited(base, archive -> Units.set(archive, reading, "-50")),
 				edited(base, archive -> Units.set(archive, reading, "-60")), edited(base, setAside("on a ladder")));
 	}
 
@@ -96,7 +102,8 @@ class OpenConflictMergeTest {
 	void whatIsOpenInANewSurveyArrivesOpen() {
 		Archive without = edited(archive(1), OpenConflictMergeTest::remove);
 		Archive with = before(archive(1), moveTo(1), moveTo(3));
-		Archive merged = Work.of("A", with).with(Work.of("B", edited(without, archive -> archive.setName("other work"))), without).archive();
+		Archive merged = Work.of("A", with)
+				.with(Work.of("B", edited(without, archive -> archive.setName("other work"))), without).archive();
 		assertEquals(List.of("position [1.0 4.0, 3.0 4.0]"), conflicts(merged));
 	}
 
@@ -104,7 +111,8 @@ class OpenConflictMergeTest {
 	void aSurveyStaysWhereOneHasRemovedItAndTheOtherHasDecidedSomethingInIt() {
 		Archive open = before(archive(1), moveTo(1), moveTo(3));
 		Archive decided = edited(open, archive -> archive.getConflicts().clear()); // for the position before
-		Archive merged = Work.of("A", edited(open, OpenConflictMergeTest::remove)).with(Work.of("B", decided), open).archive();
+		Archive merged = Work.of("A", edited(open, OpenConflictMergeTest::remove)).with(Work.of("B", decided), open)
+				.archive();
 		assertEquals(List.of("presence [null, kept]"), conflicts(merged));
 	}
 

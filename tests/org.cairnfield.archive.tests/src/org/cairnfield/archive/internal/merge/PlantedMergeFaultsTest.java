@@ -26,7 +26,8 @@ import org.junit.jupiter.api.Test;
 class PlantedMergeFaultsTest {
 
 	private static final int RUNS = 20;
-	private static final int[][] ORDERS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
+	private static final int[][] ORDERS = { { 0, 1, 2 }, { 0, 2, 1 }, { 1, 0, 2 }, { 1, 2, 0 }, { 2, 0, 1 },
+			{ 2, 1, 0 } };
 	private static final Authors SOMEBODY = (unit, value) -> new Authors.Author(String.valueOf(value), Instant.EPOCH);
 
 	private interface Merge {

@@ -103,8 +103,9 @@ public final class RandomWork {
 		String parameter = random.nextInt(4) == 0 ? null : "fastest";
 		archive.getRuleSettings().removeIf(setting -> Objects.equals(setting.getParameter(), parameter));
 		if (random.nextInt(3) > 0) {
-			archive.getRuleSettings().add(setting(parameter, parameter == null ? "off" : Integer.toString(random.nextInt(3)),
-					random.nextBoolean() ? null : "by " + person));
+			archive.getRuleSettings()
+					.add(setting(parameter, parameter == null ? "off" : Integer.toString(random.nextInt(3)),
+							random.nextBoolean() ? null : "by " + person));
 		}
 	}
 
@@ -142,7 +143,8 @@ public final class RandomWork {
 		survey.setId(id("survey"));
 		survey.setDevice(archive.getDevices().get(random.nextInt(archive.getDevices().size())));
 		Samples samples = ModelFactory.eINSTANCE.createSamples();
-		samples.setTable(SampleTable.builder().sample("S-1", 0, random.nextInt(40), 2).reading("00005e005301", -50).build());
+		samples.setTable(
+				SampleTable.builder().sample("S-1", 0, random.nextInt(40), 2).reading("00005e005301", -50).build());
 		survey.setSamples(samples);
 		archive.getSites().get(random.nextInt(archive.getSites().size())).getSurveys().add(survey);
 	}

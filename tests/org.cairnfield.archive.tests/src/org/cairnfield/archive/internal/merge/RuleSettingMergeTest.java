@@ -28,21 +28,27 @@ class RuleSettingMergeTest {
 	}
 
 	private Archive merged(Consumer<Archive> mine, Consumer<Archive> theirs) {
-		return ArchiveMerge.of(base, edited(base, mine), (unit, value) -> new Authors.Author("M", Instant.EPOCH), edited(base, theirs),
-				(unit, value) -> new Authors.Author("T", Instant.EPOCH), new GateTexts(null, null, null, null)).archive();
+		return ArchiveMerge
+				.of(base, edited(base, mine), (unit, value) -> new Authors.Author("M", Instant.EPOCH),
+						edited(base, theirs),
+						(unit, value) -> new Authors.Author("T", Instant.EPOCH), new GateTexts(null, null, null, null))
+				.archive();
 	}
 
 	private static List<String> settings(Archive archive) {
-		return archive.getRuleSettings().stream().map(setting -> Place.key(setting) + " = " + setting.getValue()).sorted().toList();
+		return archive.getRuleSettings().stream().map(setting -> Place.key(setting) + " = " + setting.getValue())
+				.sorted().toList();
 	}
 
 	private static List<String> claims(Archive archive) {
-		return archive.getConflicts().get(0).getClaims().stream().map(claim -> claim.getValue() + ' ' + claim.getPerson()).toList();
+		return archive.getConflicts().get(0).getClaims().stream()
+				.map(claim -> claim.getValue() + ' ' + claim.getPerson()).toList();
 	}
 
 	@Test
 	void keepsWhatEitherHasSet() {
-		Archive merged = merged(fastest("5"), archive -> archive.getRuleSettings().add(RandomWork.setting(null, "off", "a bicycle")));
+		Archive merged = merged(fastest("5"),
+				archive -> archive.getRuleSettings().add(RandomWork.setting(null, "off", "a bicycle")));
 		assertEquals(List.of("jump = off", "jump.fastest = 5"), settings(merged));
 		assertEquals(0, merged.getConflicts().size());
 	}

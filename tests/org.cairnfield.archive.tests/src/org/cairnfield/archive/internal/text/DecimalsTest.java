@@ -23,8 +23,9 @@ class DecimalsTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"0,0", "12.4,12.4", "7.85,7.85", "-0.5,-0.5", "100,100", "0.1,0.1", "1e-3,0.001", "123456789.25,123456789.25",
-			"0.000000001,0.000000001", "2e-3,0.002", "1e15,1000000000000000", "-33.25,-33.25"})
+	@CsvSource({ "0,0", "12.4,12.4", "7.85,7.85", "-0.5,-0.5", "100,100", "0.1,0.1", "1e-3,0.001",
+			"123456789.25,123456789.25",
+			"0.000000001,0.000000001", "2e-3,0.002", "1e15,1000000000000000", "-33.25,-33.25" })
 	void writesPlainDecimalsAsShortAsTheyCanBe(double number, String text) throws IOException {
 		assertEquals(text, text(number));
 	}
@@ -71,7 +72,8 @@ class DecimalsTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", "-", ".", "1.", ".5x", "NaN", "Infinity", "0x10", "1f", "1d", " 1", "1,5", "1e5000", "--1", "1.2.3", "\u0661"})
+	@ValueSource(strings = { "", "-", ".", "1.", ".5x", "NaN", "Infinity", "0x10", "1f", "1d", " 1", "1,5", "1e5000",
+			"--1", "1.2.3", "\u0661" })
 	void knowsWhatIsNoNumber(String text) {
 		double number = parsed(text);
 		assertTrue(Double.isNaN(number) || text.equals("1.") && number == 1, text + " -> " + number);

@@ -44,13 +44,13 @@ class EscapesTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"\\", "a\\", "\\x", "\\u", "\\u12", "\\u12g4", "\\U0041"})
+	@ValueSource(strings = { "\\", "a\\", "\\x", "\\u", "\\u12", "\\u12g4", "\\U0041" })
 	void refusesABackslashThatBeginsNoEscape(String text) {
 		assertThrows(IllegalArgumentException.class, () -> Escapes.unescape(text));
 	}
 
 	@ParameterizedTest
-	@CsvSource({"\\u0041,A", "\\u00e4,ä", "\\\\u0041,\\u0041"})
+	@CsvSource({ "\\u0041,A", "\\u00e4,ä", "\\\\u0041,\\u0041" })
 	void readsEscapes(String escaped, String text) {
 		assertEquals(text, Escapes.unescape(escaped));
 	}

@@ -27,7 +27,8 @@ final class Lines {
 		String body = String.join("\n", lines) + "\n";
 		CRC32C crc = new CRC32C();
 		crc.update(body.getBytes(StandardCharsets.UTF_8));
-		return (body + "end\t" + records + '\t' + String.format("%08x", crc.getValue()) + '\n').getBytes(StandardCharsets.UTF_8);
+		return (body + "end\t" + records + '\t' + String.format("%08x", crc.getValue()) + '\n')
+				.getBytes(StandardCharsets.UTF_8);
 	}
 
 	static byte[] ascii(String text) {

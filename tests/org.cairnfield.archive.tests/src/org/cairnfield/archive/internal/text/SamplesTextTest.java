@@ -81,13 +81,18 @@ class SamplesTextTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", "S-1", "S-3\t0\t1\t1\t-\tkept", "S-3\t0\t1\t1\t-\tkept\t-\t", "\t0\t1\t1\t-\tkept\t-",
-			"S-3\t99999\t1\t1\t-\tkept\t-", "S-3\t+1\t1\t1\t-\tkept\t-", "S-3\t0\tNaN\t1\t-\tkept\t-", "S-3\t0\t1\t1\t\tkept\t-",
-			"S-3\t0\t1\t1\t2031-04-08\tkept\t-", "S-3\t0\t1\t1\t-\tKept\t-", "S-3\t0\t1\t1\t-\taside: \t-", "S-3\t0\t1\t1\t-\taside\t-",
-			"S-3\t0\t1\t1\t-\tkept\t", "S-3\t0\t1\t1\t-\tkept\ta", "S-3\t0\t1\t1\t-\tkept\ta:", "S-3\t0\t1\t1\t-\tkept\t:-1",
+	@ValueSource(strings = { "", "S-1", "S-3\t0\t1\t1\t-\tkept", "S-3\t0\t1\t1\t-\tkept\t-\t", "\t0\t1\t1\t-\tkept\t-",
+			"S-3\t99999\t1\t1\t-\tkept\t-", "S-3\t+1\t1\t1\t-\tkept\t-", "S-3\t0\tNaN\t1\t-\tkept\t-",
+			"S-3\t0\t1\t1\t\tkept\t-",
+			"S-3\t0\t1\t1\t2031-04-08\tkept\t-", "S-3\t0\t1\t1\t-\tKept\t-", "S-3\t0\t1\t1\t-\taside: \t-",
+			"S-3\t0\t1\t1\t-\taside\t-",
+			"S-3\t0\t1\t1\t-\tkept\t", "S-3\t0\t1\t1\t-\tkept\ta", "S-3\t0\t1\t1\t-\tkept\ta:",
+			"S-3\t0\t1\t1\t-\tkept\t:-1",
 			"S-3\t0\t1\t1\t-\tkept\ta:-129", "S-3\t0\t1\t1\t-\tkept\ta:1000", "S-3\t0\t1\t1\t-\tkept\ta:-1 a:-2",
-			"S-3\t0\t1\t1\t-\tkept\tb:-1 a:-2 b:-3", "S-3\t0\t1\t1\t-\tkept\ta:-1  b:-2", "S-3\t0\t1\t1\t-\tkept\ta:-1 ",
-			"S-3\t0\t1\t1\t-\tkept\ta/b:-1", "S-1\t0\t1\t1\t-\tkept\t-", "S\\q\t0\t1\t1\t-\tkept\t-", "S-3\t0\t1e999\t1\t-\tkept\t-"})
+			"S-3\t0\t1\t1\t-\tkept\tb:-1 a:-2 b:-3", "S-3\t0\t1\t1\t-\tkept\ta:-1  b:-2",
+			"S-3\t0\t1\t1\t-\tkept\ta:-1 ",
+			"S-3\t0\t1\t1\t-\tkept\ta/b:-1", "S-1\t0\t1\t1\t-\tkept\t-", "S\\q\t0\t1\t1\t-\tkept\t-",
+			"S-3\t0\t1e999\t1\t-\tkept\t-" })
 	void refusesALineThatIsNone(String line) throws IOException {
 		SampleTable table = read(Lines.sealed(3, HEADER, COLUMNS, FIRST, SECOND, line));
 		assertEquals(1, report.damages().size(), this::reasonsText);
@@ -155,7 +160,8 @@ class SamplesTextTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"cairnfield split 1", "cairnfield samples", "cairnfield samples x", "# cairnfield samples 1", ""})
+	@ValueSource(strings = { "cairnfield split 1", "cairnfield samples", "cairnfield samples x",
+			"# cairnfield samples 1", "" })
 	void refusesAFileThatIsSomethingElse(String header) throws IOException {
 		read(Lines.sealed(1, header, COLUMNS, FIRST));
 		assertTrue(reasons().get(0).startsWith("1 does not begin with"), this::reasonsText);
@@ -206,7 +212,7 @@ class SamplesTextTest {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
 		SamplesText.write(table, out);
 		byte[] file = out.toByteArray();
-		for (int piece : new int[] {1 << 20, 4096, 1001, 7}) {
+		for (int piece : new int[] { 1 << 20, 4096, 1001, 7 }) {
 			InputStream trickling = new ByteArrayInputStream(file) {
 				@Override
 				public synchronized int read(byte[] b, int off, int len) {

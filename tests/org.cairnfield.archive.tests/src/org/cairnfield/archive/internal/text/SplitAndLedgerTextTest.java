@@ -30,17 +30,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SplitAndLedgerTextTest {
 
-	private static final String[] SPLIT = {"cairnfield split 1", "parameter\tid\tth-3", "parameter\tscope\tsite/th/3",
+	private static final String[] SPLIT = { "cairnfield split 1", "parameter\tid\tth-3", "parameter\tscope\tsite/th/3",
 			"parameter\trepresentation\tPOSITIVE", "parameter\tdistance\tCITY_BLOCK", "parameter\tepsilon\t110.5",
 			"parameter\tminPts\t4", "parameter\tseed\t-7", "cluster\t0\t2",
-			"sample\tcluster\trole\tproposed\tstrength\tmargin\tcarrier\tnearest", "spring/S-1\t0\tcore", "spring/S-2\t0\tborder",
-			"spring/S-3\tnoise\tnoise\t0\t0.94\t0.11\tspring/S-1\t0", "spring/S-4\tnoise\tnoise\t0\t-0.5\t-\tspring/S-2\tnoise"};
+			"sample\tcluster\trole\tproposed\tstrength\tmargin\tcarrier\tnearest", "spring/S-1\t0\tcore",
+			"spring/S-2\t0\tborder",
+			"spring/S-3\tnoise\tnoise\t0\t0.94\t0.11\tspring/S-1\t0",
+			"spring/S-4\tnoise\tnoise\t0\t-0.5\t-\tspring/S-2\tnoise" };
 
-	private static final String[] LEDGER = {"cairnfield ledger 1", "ledger\tmq",
+	private static final String[] LEDGER = { "cairnfield ledger 1", "ledger\tmq",
 			"id\tsplit\tsample\tcluster\tdecision\treason\ttext\tperson\ttime\tsupersedes",
 			"v-1\tth-3\tspring/S-3\t0\tapprove\t-\t-\tM.Q.\t2031-05-01T10:00:00Z\t-",
 			"v-2\tth-3\tspring/S-3\t0\treject\tfar\ttwo\\nlines\tM.Q.\t2031-05-01T10:00:00.000000001Z\tv-1",
-			"v-3\t-\t-\t0\tdefer\t\\u002d\t\t-\t-\t-"};
+			"v-3\t-\t-\t0\tdefer\t\\u002d\t\t-\t-\t-" };
 
 	private final PartReport report = new PartReport("f");
 
@@ -56,7 +58,8 @@ class SplitAndLedgerTextTest {
 		Cluster cluster = ModelFactory.eINSTANCE.createCluster();
 		cluster.setSize(2);
 		split.getClusters().add(cluster);
-		split.setLabels(Labels.builder().add(key(3), Labels.NOISE, Role.NOISE).add(key(1), 0, Role.CORE).add(key(2), 0, Role.BORDER)
+		split.setLabels(Labels.builder().add(key(3), Labels.NOISE, Role.NOISE).add(key(1), 0, Role.CORE)
+				.add(key(2), 0, Role.BORDER)
 				.add(key(4), Labels.NOISE, Role.NOISE).build());
 		split.setProposals(Proposals.of(List.of(new Proposal(key(4), 0, -0.5, Double.NaN, key(2), Labels.NOISE),
 				new Proposal(key(3), 0, 0.94, 0.11, key(1), 0))));
@@ -95,10 +98,12 @@ class SplitAndLedgerTextTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"spring/S-5", "spring/S-5\t0", "spring/S-5\t0\tnoise", "spring/S-5\tnoise\tcore", "spring/S-5\t-1\tcore",
+	@ValueSource(strings = { "spring/S-5", "spring/S-5\t0", "spring/S-5\t0\tnoise", "spring/S-5\tnoise\tcore",
+			"spring/S-5\t-1\tcore",
 			"spring/S-5\t0\tking", "S-5\t0\tcore", "spring/S-5\t-\t-", "spring/S-1\t0\tcore",
-			"spring/S-5\tnoise\tnoise\t0\t1.5\t0.1\tspring/S-1\t0", "spring/S-5\tnoise\tnoise\t0\t0.5\t-0.1\tspring/S-1\t0",
-			"spring/S-5\tnoise\tnoise\t-\t-\t-\t-\t-", "spring/S-5\tnoise\tnoise\t0\t0.5\t0.1\tS-1\t0"})
+			"spring/S-5\tnoise\tnoise\t0\t1.5\t0.1\tspring/S-1\t0",
+			"spring/S-5\tnoise\tnoise\t0\t0.5\t-0.1\tspring/S-1\t0",
+			"spring/S-5\tnoise\tnoise\t-\t-\t-\t-\t-", "spring/S-5\tnoise\tnoise\t0\t0.5\t0.1\tS-1\t0" })
 	void tellsTheLineOfASplitThatIsNone(String line) throws IOException {
 		String[] lines = Arrays.copyOf(SPLIT, SPLIT.length + 1);
 		lines[SPLIT.length] = line;
@@ -109,7 +114,8 @@ class SplitAndLedgerTextTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"parameter\tepsilon\tmany", "parameter\tcolour\tred", "cluster\t0\t2\t3", "cluster\t-\t2", "remark"})
+	@ValueSource(strings = { "parameter\tepsilon\tmany", "parameter\tcolour\tred", "cluster\t0\t2\t3", "cluster\t-\t2",
+			"remark" })
 	void tellsTheHeadOfASplitThatIsNone(String line) throws IOException {
 		String[] lines = SPLIT.clone();
 		lines[5] = line;
@@ -121,8 +127,10 @@ class SplitAndLedgerTextTest {
 	void writesALedgerInTheOrderOfItsVerdicts() throws IOException {
 		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
 		ledger.setId("mq");
-		ledger.getVerdicts().add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
-		ledger.getVerdicts().add(verdict("v-2", Decision.REJECT, "far", "two\nlines", Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1"));
+		ledger.getVerdicts()
+				.add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
+		ledger.getVerdicts().add(verdict("v-2", Decision.REJECT, "far", "two\nlines",
+				Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1"));
 		Verdict bare = ModelFactory.eINSTANCE.createVerdict();
 		bare.setId("v-3");
 		bare.setDecision(Decision.DEFER);
@@ -134,7 +142,8 @@ class SplitAndLedgerTextTest {
 		assertEquals(new String(Lines.sealed(3, LEDGER), StandardCharsets.UTF_8), out.toString(StandardCharsets.UTF_8));
 	}
 
-	private static Verdict verdict(String id, Decision decision, String code, String text, Instant time, String supersedes) {
+	private static Verdict verdict(String id, Decision decision, String code, String text, Instant time,
+			String supersedes) {
 		Verdict verdict = ModelFactory.eINSTANCE.createVerdict();
 		verdict.setId(id);
 		verdict.setSplit("th-3");
@@ -160,15 +169,18 @@ class SplitAndLedgerTextTest {
 		assertEquals(null, read.getVerdicts().get(2).getPerson());
 	}
 
-	private static final String[] MORE = {"cairnfield ledger 1", "ledger\tmq", LEDGER[2] + "\tround\tcontent\tevidence\tbatch",
-			LEDGER[3] + "\tfirst\t-\t-\t-", LEDGER[4] + "\tsecond\t00000000000000aa\t00000000000000bb\taudit-close-1"};
+	private static final String[] MORE = { "cairnfield ledger 1", "ledger\tmq",
+			LEDGER[2] + "\tround\tcontent\tevidence\tbatch",
+			LEDGER[3] + "\tfirst\t-\t-\t-", LEDGER[4] + "\tsecond\t00000000000000aa\t00000000000000bb\taudit-close-1" };
 
 	@Test
 	void writesMoreColumnsWhereAVerdictSaysMore() throws IOException {
 		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
 		ledger.setId("mq");
-		ledger.getVerdicts().add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
-		Verdict second = verdict("v-2", Decision.REJECT, "far", "two\nlines", Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1");
+		ledger.getVerdicts()
+				.add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
+		Verdict second = verdict("v-2", Decision.REJECT, "far", "two\nlines",
+				Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1");
 		second.setRound(Round.SECOND);
 		second.setSampleContent("00000000000000aa");
 		second.setEvidence("00000000000000bb");
@@ -185,15 +197,17 @@ class SplitAndLedgerTextTest {
 		assertEquals("audit-close-1", read.getBatch());
 	}
 
-	private static final String[] ALL = {"cairnfield ledger 1", "ledger\tmq", MORE[2] + "\tenteredBy",
-			LEDGER[3] + "\tfirst\t-\t-\t-\t-", LEDGER[4] + "\tfirst\t-\t-\t-\tA. Clerk"};
+	private static final String[] ALL = { "cairnfield ledger 1", "ledger\tmq", MORE[2] + "\tenteredBy",
+			LEDGER[3] + "\tfirst\t-\t-\t-\t-", LEDGER[4] + "\tfirst\t-\t-\t-\tA. Clerk" };
 
 	@Test
 	void writesWhoEnteredAVerdictInAColumnOfItsOwnAndOnlyWhereSomebodyDid() throws IOException {
 		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
 		ledger.setId("mq");
-		ledger.getVerdicts().add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
-		Verdict entered = verdict("v-2", Decision.REJECT, "far", "two\nlines", Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1");
+		ledger.getVerdicts()
+				.add(verdict("v-1", Decision.APPROVE, null, null, Instant.parse("2031-05-01T10:00:00Z"), null));
+		Verdict entered = verdict("v-2", Decision.REJECT, "far", "two\nlines",
+				Instant.parse("2031-05-01T10:00:00.000000001Z"), "v-1");
 		entered.setEnteredBy("A. Clerk");
 		ledger.getVerdicts().add(entered);
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -203,7 +217,8 @@ class SplitAndLedgerTextTest {
 		Ledger read = readLedger(2, ALL);
 		assertEquals(List.of(), report.damages());
 		assertEquals(Arrays.asList(null, "A. Clerk"), read.getVerdicts().stream().map(Verdict::getEnteredBy).toList());
-		assertEquals(LedgerLines.of(Lines.sealed(1, LEDGER[0], LEDGER[1], LEDGER[2], LEDGER[3])).get(0), LedgerLines.of(expected).get(0),
+		assertEquals(LedgerLines.of(Lines.sealed(1, LEDGER[0], LEDGER[1], LEDGER[2], LEDGER[3])).get(0),
+				LedgerLines.of(expected).get(0),
 				"the column of one line makes another line a new one");
 		assertEquals(List.of("", "A. Clerk"), LedgerLines.of(expected).stream().map(LedgerLines::enteredBy).toList());
 		assertEquals(List.of("M.Q.", "M.Q."), LedgerLines.of(expected).stream().map(LedgerLines::person).toList());
@@ -214,7 +229,8 @@ class SplitAndLedgerTextTest {
 		Ledger ledger = ModelFactory.eINSTANCE.createLedger();
 		ledger.setId("mq");
 		for (Decision decision : Decision.values()) {
-			Verdict verdict = verdict("v-" + decision, decision, "far", null, Instant.parse("2031-05-01T10:00:00Z"), null);
+			Verdict verdict = verdict("v-" + decision, decision, "far", null, Instant.parse("2031-05-01T10:00:00Z"),
+					null);
 			verdict.setCluster(7);
 			ledger.getVerdicts().add(verdict);
 		}
@@ -222,7 +238,8 @@ class SplitAndLedgerTextTest {
 		LedgerText.write(ledger, out);
 		String[] lines = out.toString(StandardCharsets.UTF_8).split("\n");
 		assertEquals(LEDGER[2], lines[2]);
-		assertEquals("v-move\tth-3\tspring/S-3\t7\tmove\tfar\t-\tM.Q.\t2031-05-01T10:00:00Z\t-", lines[3 + Decision.MOVE.ordinal()]);
+		assertEquals("v-move\tth-3\tspring/S-3\t7\tmove\tfar\t-\tM.Q.\t2031-05-01T10:00:00Z\t-",
+				lines[3 + Decision.MOVE.ordinal()]);
 		Ledger read = LedgerText.read(new ByteArrayInputStream(out.toByteArray()), Migrations.NONE, report);
 		assertEquals(List.of(), report.damages());
 		assertEquals(List.of(Decision.values()), read.getVerdicts().stream().map(Verdict::getDecision).toList());
@@ -252,9 +269,10 @@ class SplitAndLedgerTextTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"v-1\tth-3\tspring/S-3\t0\tapprove\t-\t-\tM.Q.\t-\t-", "v-4\tth-3\tspring/S-3\t0\tmaybe\t-\t-\tM.Q.\t-\t-",
+	@ValueSource(strings = { "v-1\tth-3\tspring/S-3\t0\tapprove\t-\t-\tM.Q.\t-\t-",
+			"v-4\tth-3\tspring/S-3\t0\tmaybe\t-\t-\tM.Q.\t-\t-",
 			"v-4\tth-3\tspring\t0\tdefer\t-\t-\tM.Q.\t-\t-", "v-4\tth-3\tspring/S-3\tx\tdefer\t-\t-\tM.Q.\t-\t-",
-			"v-4\tth-3\tspring/S-3\t0\tdefer\t-\t-\tM.Q.\tnoon\t-", "v-4\tth-3"})
+			"v-4\tth-3\tspring/S-3\t0\tdefer\t-\t-\tM.Q.\tnoon\t-", "v-4\tth-3" })
 	void tellsTheLineOfALedgerThatIsNone(String line) throws IOException {
 		String[] lines = Arrays.copyOf(LEDGER, LEDGER.length + 1);
 		lines[LEDGER.length] = line;

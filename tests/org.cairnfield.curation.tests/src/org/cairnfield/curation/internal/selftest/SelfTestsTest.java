@@ -44,7 +44,8 @@ class SelfTestsTest {
 	@Test
 	void disownARuleThatIsTooBluntForTheMap() {
 		SurveyedMap halls = SparseHalls.of(6).map();
-		Settings blunt = Settings.USUAL.with(WrongFloorRule.LEAST, 4).with(WrongFloorRule.OWN, 3).with(WrongFloorRule.RATIO, 1);
+		Settings blunt = Settings.USUAL.with(WrongFloorRule.LEAST, 4).with(WrongFloorRule.OWN, 3)
+				.with(WrongFloorRule.RATIO, 1);
 		RuleRun run = new RuleRun(List.of(rule), Map.of(rule.id(), blunt));
 		RunResult result = run.over(halls, Workers.inline());
 		List<Finding> judged = Judgement.of(result, tests(halls, run, result), run);
@@ -84,8 +85,10 @@ class SelfTestsTest {
 		counted.asked.clear();
 		SelfTests.over(map, run.over(map, result, Workers.inline()), run, first, Workers.inline());
 		assertEquals(List.of(), counted.asked);
-		int moved = IntStream.range(0, map.size()).filter(s -> map.site(s).equals(sites.get(1))).findFirst().orElseThrow();
-		SurveyedMap changed = RemediedMap.of(map, List.of(new Remedy.SetAsideSamples(List.of(map.sampleId(moved)), "one"))).map();
+		int moved = IntStream.range(0, map.size()).filter(s -> map.site(s).equals(sites.get(1))).findFirst()
+				.orElseThrow();
+		SurveyedMap changed = RemediedMap
+				.of(map, List.of(new Remedy.SetAsideSamples(List.of(map.sampleId(moved)), "one"))).map();
 		RunResult again = run.over(changed, result, Workers.inline());
 		counted.asked.clear();
 		SelfTests.over(changed, again, run, first, Workers.inline());

@@ -21,8 +21,8 @@ class CellNumbersTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", " ", "NaN", "Infinity", "-Infinity", "1e999", "0x10", "1d", "1f", "e5", "--1", "1.2.3",
-			"-", "1 2", "\u0661"})
+	@ValueSource(strings = { "", " ", "NaN", "Infinity", "-Infinity", "1e999", "0x10", "1d", "1f", "e5", "--1", "1.2.3",
+			"-", "1 2", "\u0661" })
 	void takesNothingElseForANumber(String text) {
 		assertTrue(Double.isNaN(CellNumbers.parse(text, false)));
 	}
@@ -51,7 +51,7 @@ class CellNumbersTest {
 
 	@Test
 	void writesWhatReadsBackEqualWithoutExponent() {
-		for (double value : new double[] {0.1, 1e-7, 12, -0.0, 1e17, 858.645, Math.PI, 123456789.123}) {
+		for (double value : new double[] { 0.1, 1e-7, 12, -0.0, 1e17, 858.645, Math.PI, 123456789.123 }) {
 			String text = CellNumbers.plain(value);
 			assertEquals(value, Double.parseDouble(text));
 			assertTrue(text.indexOf('E') < 0, text);

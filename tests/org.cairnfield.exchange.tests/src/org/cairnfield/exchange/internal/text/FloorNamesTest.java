@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FloorNamesTest {
 
 	@ParameterizedTest
-	@CsvSource({"2, 2", "-1, -1", "2.0, 2", "EG, 0", "1OG, 1", "1. OG, 1", "OG2, 2", "UG, -1", "2UG, -2", "B1, -1",
+	@CsvSource({ "2, 2", "-1, -1", "2.0, 2", "EG, 0", "1OG, 1", "1. OG, 1", "OG2, 2", "UG, -1", "2UG, -2", "B1, -1",
 			"b2, -2", "Basement, -1", "Floor 2, 2", "floor -1, -1", "2nd, 2", "2nd floor, 2", "Ground, 0",
-			"Ground floor, 0", "G, 0", "L3, 3", "F4, 4", "Level 05, 5", "first floor, 1", "wing-2, 2"})
+			"Ground floor, 0", "G, 0", "L3, 3", "F4, 4", "Level 05, 5", "first floor, 1", "wing-2, 2" })
 	void readsTheNumberInAName(String name, int level) {
 		assertEquals(OptionalInt.of(level), FloorNames.read(name));
 		assertEquals(level, new FloorNames(Map.of()).level(name));
@@ -39,7 +39,7 @@ class FloorNamesTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"1e9", "1000", "1.5"})
+	@CsvSource({ "1e9", "1000", "1.5" })
 	void refusesNumbersThatAreNoFloors(String text) {
 		assertEquals(FloorNames.NONE, new FloorNames(Map.of()).level(text));
 	}

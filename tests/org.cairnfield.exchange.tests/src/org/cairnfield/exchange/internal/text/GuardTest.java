@@ -9,19 +9,19 @@ class GuardTest {
 
 	// CWE-1236: the signs that start a formula
 	@ParameterizedTest
-	@ValueSource(strings = {"=1+1", "+cmd", "-2+3", "@sum", "\tx", "\rx"})
+	@ValueSource(strings = { "=1+1", "+cmd", "-2+3", "@sum", "\tx", "\rx" })
 	void putsAnApostropheBeforeAFormula(String text) {
 		assertEquals("'" + text, Guard.on(text));
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"-67", "+5", "-1.5e3", "hall", "", "'quoted'", "a=b"})
+	@ValueSource(strings = { "-67", "+5", "-1.5e3", "hall", "", "'quoted'", "a=b" })
 	void leavesNumbersAndPlainTextsAlone(String text) {
 		assertEquals(text, Guard.on(text));
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"=x", "'=x", "''=x", "'x", "''", "-67", "+x", "hall", "", "'-5", "'-x"})
+	@ValueSource(strings = { "=x", "'=x", "''=x", "'x", "''", "-67", "+x", "hall", "", "'-5", "'-x" })
 	void isUndoneForEveryText(String text) {
 		assertEquals(text, Guard.off(Guard.on(text)));
 	}

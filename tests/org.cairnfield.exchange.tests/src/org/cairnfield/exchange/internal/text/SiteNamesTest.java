@@ -11,9 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SiteNamesTest {
 
 	@ParameterizedTest
-	@CsvSource({"corridor_train.csv.gz, corridor", "corridor_test.csv.gz, corridor", "Training_Tide-House.csv, Tide-House",
+	@CsvSource({ "corridor_train.csv.gz, corridor", "corridor_test.csv.gz, corridor",
+			"Training_Tide-House.csv, Tide-House",
 			"lantern_store.CSV, lantern_store", "trn01.csv, 01", "testimony.csv, testimony", "test.csv, ''",
-			"hall.2024.train.tsv, hall.2024"})
+			"hall.2024.train.tsv, hall.2024" })
 	void dropsEndingsAndMarksOfTrainingAndTest(String file, String bare) {
 		assertEquals(bare, SiteNames.withoutMarks(SiteNames.stem(file)));
 	}

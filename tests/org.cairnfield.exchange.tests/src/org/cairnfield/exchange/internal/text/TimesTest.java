@@ -15,8 +15,8 @@ class TimesTest {
 
 	// RFC 3339 section 5.8, values in milliseconds
 	@ParameterizedTest
-	@CsvSource({"1985-04-12T23:20:50.52Z, 482196050520", "1985-04-12t23:20:50.52z, 482196050520",
-			"1937-01-01T12:00:27.87+00:20, -1041337172130"})
+	@CsvSource({ "1985-04-12T23:20:50.52Z, 482196050520", "1985-04-12t23:20:50.52z, 482196050520",
+			"1937-01-01T12:00:27.87+00:20, -1041337172130" })
 	void readsTheExamplesOfRfc3339(String text, long millis) {
 		assertEquals(millis, Times.rfc3339(text));
 		assertEquals(millis, Times.parse(text));
@@ -38,8 +38,8 @@ class TimesTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"2024-01-01T24:00:00Z", "2023-02-29T00:00:00Z", "2024-13-01T00:00:00Z",
-			"2024-01-01T00:60:00Z", "2024-01-01T00:00:61Z", "2024-01-01T00:00:00+24:00", "2024-01-01T00:00:00+00:60"})
+	@ValueSource(strings = { "2024-01-01T24:00:00Z", "2023-02-29T00:00:00Z", "2024-13-01T00:00:00Z",
+			"2024-01-01T00:60:00Z", "2024-01-01T00:00:61Z", "2024-01-01T00:00:00+24:00", "2024-01-01T00:00:00+00:60" })
 	void refusesWhatNoClockShows(String text) {
 		assertEquals(Times.NONE, Times.rfc3339(text));
 		assertEquals(Times.NONE, Times.parse(text));
@@ -54,17 +54,17 @@ class TimesTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"1601130306, 2020-09-26T14:25:06Z", "1601130306000, 2020-09-26T14:25:06Z",
+	@CsvSource({ "1601130306, 2020-09-26T14:25:06Z", "1601130306000, 2020-09-26T14:25:06Z",
 			"1601130306250, 2020-09-26T14:25:06.250Z", "20200926142506, 2020-09-26T14:25:06Z",
 			"2020-09-26 14:25:06, 2020-09-26T14:25:06Z", "2020-09-26 14:25:06.5, 2020-09-26T14:25:06.500Z",
 			"26.09.2020 14:25:06, 2020-09-26T14:25:06Z", "2020-09-26, 2020-09-26T00:00:00Z",
-			"2020-09-26T16:25:06+0200, 2020-09-26T14:25:06Z"})
+			"2020-09-26T16:25:06+0200, 2020-09-26T14:25:06Z" })
 	void readsTheFormsOfSurveyFiles(String text, String instant) {
 		assertEquals(Instant.parse(instant).toEpochMilli(), Times.parse(text));
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", "1", "30", "0101100101", "20201326142506", "noon", "-1601130306"})
+	@ValueSource(strings = { "", "1", "30", "0101100101", "20201326142506", "noon", "-1601130306" })
 	void takesCountersAndWordsForNoTime(String text) {
 		assertEquals(Times.NONE, Times.parse(text));
 	}

@@ -25,7 +25,8 @@ import org.w3c.dom.Element;
 class PicturesTest {
 
 	private static final String SOURCE = "Tide House, spring survey, 200 samples.";
-	private static final double[] DISTANCES = IntStream.rangeClosed(1, 200).mapToDouble(i -> 40 + 160 * Math.pow(i / 200.0, 8))
+	private static final double[] DISTANCES = IntStream.rangeClosed(1, 200)
+			.mapToDouble(i -> 40 + 160 * Math.pow(i / 200.0, 8))
 			.toArray();
 	private static final Series CURVE = Curve.ascending("third nearest", DISTANCES);
 	private static final Optional<Knee> ELBOW = Kneedle.find(CURVE.xs(), CURVE.ys(), 1, Shape.CONVEX_INCREASING);
@@ -45,7 +46,8 @@ class PicturesTest {
 		assertTrue(texts.contains("chosen ε = 50 dB, exceeded by 30 % of the samples"), texts::toString);
 		assertTrue(texts.contains(SOURCE), texts::toString);
 		// Steepest as the diagonal where t⁷ = 1/8: t = 0.743, 54.8 dB.
-		assertTrue(texts.stream().anyMatch(text -> text.startsWith("elbow at 5") && text.endsWith(" dB")), texts::toString);
+		assertTrue(texts.stream().anyMatch(text -> text.startsWith("elbow at 5") && text.endsWith(" dB")),
+				texts::toString);
 		assertTrue(svg.description().contains("200 samples"), svg::description);
 		assertTrue(svg.holdsItsTexts());
 	}
@@ -85,8 +87,8 @@ class PicturesTest {
 
 	@Test
 	void clusterSizesNameEveryClusterAndNoise() throws Exception {
-		int[] before = {0, 0, 1, 1, 1, -1, -1, -1};
-		int[] after = {0, 0, 1, 1, 1, 1, 0, -1};
+		int[] before = { 0, 0, 1, 1, 1, -1, -1, -1 };
+		int[] after = { 0, 0, 1, 1, 1, 1, 0, -1 };
 		Svg svg = new Svg(Pictures.clusterSizes(ClusterSizes.of(before, after), SOURCE));
 		List<String> texts = svg.texts();
 		assertTrue(texts.containsAll(List.of("C0", "2 → 3", "C1", "3 → 4", "noise", "3 → 1", "in clusters", "5 → 7")),
@@ -114,10 +116,10 @@ class PicturesTest {
 
 	@Test
 	void clusterSizesSpareOneLeftOverAndShowNoClusters() throws Exception {
-		int[] three = {0, 0, 0, 1, 1, 2};
+		int[] three = { 0, 0, 0, 1, 1, 2 };
 		List<String> texts = new Svg(Pictures.clusterSizes(ClusterSizes.of(three, three), 2, SOURCE)).texts();
 		assertTrue(texts.contains("C2"), texts::toString);
-		int[] noise = {-1, -1};
+		int[] noise = { -1, -1 };
 		texts = new Svg(Pictures.clusterSizes(ClusterSizes.of(noise, noise), SOURCE)).texts();
 		assertTrue(texts.contains("noise"), texts::toString);
 	}
@@ -142,7 +144,8 @@ class PicturesTest {
 		double[] errors = IntStream.rangeClosed(1, 20).asDoubleStream().toArray();
 		Svg svg = new Svg(Pictures.errorDistribution(List.of(ErrorCurve.of("plain", errors)), SOURCE));
 		// Percentiles of 1 to 20 by Hyndman-Fan 6.
-		assertTrue(svg.texts().containsAll(List.of("plain", "20", "10.5 m", "15.8 m", "20.0 m", "horizontal error (m)")),
+		assertTrue(
+				svg.texts().containsAll(List.of("plain", "20", "10.5 m", "15.8 m", "20.0 m", "horizontal error (m)")),
 				svg.texts()::toString);
 		assertTrue(svg.texts().contains(SOURCE + " Percentiles by Hyndman-Fan 6."), svg.texts()::toString);
 		assertTrue(svg.holdsItsTexts());
@@ -150,7 +153,7 @@ class PicturesTest {
 
 	@Test
 	void errorCurvesDifferInDashAndMarkerToo() throws Exception {
-		double[] errors = {1, 2, 3, 4};
+		double[] errors = { 1, 2, 3, 4 };
 		List<ErrorCurve> two = List.of(ErrorCurve.of("same", errors), ErrorCurve.of("same", errors));
 		Svg svg = new Svg(Pictures.errorDistribution(two, SOURCE));
 		List<String> dashes = svg.elements("line").stream().filter(line -> Svg.style(line, "stroke-width").equals("2"))
@@ -187,7 +190,7 @@ class PicturesTest {
 	@Test
 	void namesFromOutsideDoNotBreakThePicture() throws Exception {
 		String name = "a <b> & \"c\"\u0000 " + "very ".repeat(30) + "long";
-		Svg svg = new Svg(Pictures.errorDistribution(List.of(ErrorCurve.of(name, new double[] {1, 2})), "<&>"));
+		Svg svg = new Svg(Pictures.errorDistribution(List.of(ErrorCurve.of(name, new double[] { 1, 2 })), "<&>"));
 		String shown = svg.texts().stream().filter(text -> text.startsWith("a <b> & \"c\"")).findFirst().orElseThrow();
 		assertTrue(shown.endsWith("…") && shown.length() < 60, shown);
 		assertTrue(svg.texts().contains("<&> Percentiles by Hyndman-Fan 6."), svg.texts()::toString);
@@ -213,25 +216,36 @@ class PicturesTest {
 	@Test
 	void methodsStandWhereTheirTimeAndErrorPutThem() throws Exception {
 		MethodPoints plain = new MethodPoints("plain", new double[] { 1, 1 }, new double[] { 1, 1 }, 1, 1, 1, 1);
-		MethodPoints fast = new MethodPoints("k-means", new double[] { 0.125, 0.25 }, new double[] { 1.5, 1.1 }, 0.2, 1.3, 1.1, 1.5);
+		MethodPoints fast = new MethodPoints("k-means", new double[] { 0.125, 0.25 }, new double[] { 1.5, 1.1 }, 0.2,
+				1.3, 1.1, 1.5);
 		Svg svg = new Svg(Pictures.methods(List.of(plain, fast), SOURCE));
 		List<String> texts = svg.texts();
-		assertTrue(texts.containsAll(List.of("plain", "k-means", "1/8", "1/4", "1/2", "1", "match time to plain matching", SOURCE)), texts::toString);
+		assertTrue(
+				texts.containsAll(
+						List.of("plain", "k-means", "1/8", "1/4", "1/2", "1", "match time to plain matching", SOURCE)),
+				texts::toString);
 		assertTrue(svg.description().contains("k-means: error 1.3, time 0.2"), svg::description);
 		assertTrue(svg.holdsItsTexts());
 		assertEquals(Pictures.methods(List.of(plain, fast), SOURCE), Pictures.methods(List.of(plain, fast), SOURCE));
 		assertThrows(IllegalArgumentException.class, () -> Pictures.methods(List.of(), SOURCE));
-		MethodPoints lost = new MethodPoints("dbscan", new double[] { 0.5, 0.5 }, new double[] { 1.2, 70 }, 0.5, 35.6, 1.2, 70);
+		MethodPoints lost = new MethodPoints("dbscan", new double[] { 0.5, 0.5 }, new double[] { 1.2, 70 }, 0.5, 35.6,
+				1.2, 70);
 		List<String> beyond = new Svg(Pictures.methods(List.of(plain, lost), SOURCE)).texts();
-		assertTrue(String.join(" ", beyond).contains("Errors above 2 stand at the upper edge: 1 map, and on average dbscan 35.6."), beyond::toString);
+		assertTrue(
+				String.join(" ", beyond)
+						.contains("Errors above 2 stand at the upper edge: 1 map, and on average dbscan 35.6."),
+				beyond::toString);
 	}
 
 	@Test
 	void shapesSayClustersLargestAndNoise() throws Exception {
-		Svg svg = new Svg(Pictures.splitShapes(Map.of("Tide House", List.of(new SplitShape("dbscan", List.of(50, 20, 5), 25), new SplitShape("k-means", List.of(100), 0),
-				new SplitShape("none", List.of(), 10))), SOURCE));
+		Svg svg = new Svg(Pictures.splitShapes(Map.of("Tide House",
+				List.of(new SplitShape("dbscan", List.of(50, 20, 5), 25), new SplitShape("k-means", List.of(100), 0),
+						new SplitShape("none", List.of(), 10))),
+				SOURCE));
 		List<String> texts = svg.texts();
-		assertTrue(texts.containsAll(List.of("Tide House", "3 clusters, largest 50 %, noise 25 %", "1 cluster, largest 100 %, noise 0 %", "0 clusters, noise 100 %")), texts::toString);
+		assertTrue(texts.containsAll(List.of("Tide House", "3 clusters, largest 50 %, noise 25 %",
+				"1 cluster, largest 100 %, noise 0 %", "0 clusters, noise 100 %")), texts::toString);
 		assertTrue(svg.description().contains("dbscan 3 clusters"), svg::description);
 		assertTrue(svg.holdsItsTexts());
 	}

@@ -35,7 +35,8 @@ final class Svg {
 	/** The value of a style property, which elements take over from those around them. */
 	static String style(Node node, String property) {
 		return !(node instanceof Element element) ? ""
-				: element.hasAttribute(property) ? element.getAttribute(property) : style(node.getParentNode(), property);
+				: element.hasAttribute(property) ? element.getAttribute(property)
+						: style(node.getParentNode(), property);
 	}
 
 	/** Everything written in the picture, in order of drawing. */

@@ -25,7 +25,8 @@ class CategoricalTest {
 	void areTheColoursOfOkabeAndIto() {
 		Set<RGB> published = Set.of(new RGB(0, 0, 0), new RGB(230, 159, 0), new RGB(86, 180, 233), new RGB(0, 158, 115),
 				new RGB(240, 228, 66), new RGB(0, 114, 178), new RGB(213, 94, 0), new RGB(204, 121, 167));
-		assertEquals(published, Stream.of(Categorical.values()).map(colour -> colour.on(WHITE)).collect(Collectors.toSet()));
+		assertEquals(published,
+				Stream.of(Categorical.values()).map(colour -> colour.on(WHITE)).collect(Collectors.toSet()));
 	}
 
 	@Test
@@ -45,7 +46,8 @@ class CategoricalTest {
 		for (Categorical one : Categorical.values()) {
 			for (Categorical other : Categorical.values()) {
 				if (one != other) {
-					double difference = Lab.of(eye.apply(one.on(background))).difference(Lab.of(eye.apply(other.on(background))));
+					double difference = Lab.of(eye.apply(one.on(background)))
+							.difference(Lab.of(eye.apply(other.on(background))));
 					assertTrue(difference > CLEARLY_DIFFERENT, one + " and " + other + ": " + difference);
 				}
 			}
@@ -63,6 +65,7 @@ class CategoricalTest {
 
 	@Test
 	void theFirstEightShapesDiffer() {
-		assertEquals(8, Stream.iterate(0, i -> i + 1).limit(8).map(i -> Categorical.style(i).marker()).distinct().count());
+		assertEquals(8,
+				Stream.iterate(0, i -> i + 1).limit(8).map(i -> Categorical.style(i).marker()).distinct().count());
 	}
 }

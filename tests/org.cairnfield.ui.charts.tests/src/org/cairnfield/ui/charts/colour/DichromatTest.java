@@ -26,6 +26,7 @@ class DichromatTest {
 		RGB green = person.sees(new RGB(0, 255, 0));
 		assertEquals(red.red, red.green, 1);
 		assertEquals(green.red, green.green, 1);
-		assertTrue(Lab.of(red).difference(Lab.of(green)) < Lab.of(new RGB(255, 0, 0)).difference(Lab.of(new RGB(0, 255, 0))) / 2);
+		assertTrue(Lab.of(red)
+				.difference(Lab.of(green)) < Lab.of(new RGB(255, 0, 0)).difference(Lab.of(new RGB(0, 255, 0))) / 2);
 	}
 }

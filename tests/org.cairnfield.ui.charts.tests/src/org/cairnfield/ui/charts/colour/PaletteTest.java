@@ -23,8 +23,10 @@ class PaletteTest {
 
 	/** Paper, and lists as themes of GTK have them: Adwaita light and dark, one darker still, one in sepia. */
 	static Stream<Palette> themes() {
-		return Stream.of(Palette.PAPER, new Palette(new RGB(46, 52, 54), new RGB(255, 255, 255)), new Palette(new RGB(255, 255, 255), new RGB(45, 45, 45)),
-				new Palette(new RGB(220, 220, 220), new RGB(18, 18, 20)), new Palette(new RGB(40, 32, 24), new RGB(250, 240, 220)));
+		return Stream.of(Palette.PAPER, new Palette(new RGB(46, 52, 54), new RGB(255, 255, 255)),
+				new Palette(new RGB(255, 255, 255), new RGB(45, 45, 45)),
+				new Palette(new RGB(220, 220, 220), new RGB(18, 18, 20)),
+				new Palette(new RGB(40, 32, 24), new RGB(250, 240, 220)));
 	}
 
 	/** Pairs with their ratio in "Understanding Success Criterion 1.4.11: Non-text Contrast", which gives one decimal or none. */
@@ -71,7 +73,8 @@ class PaletteTest {
 	@ParameterizedTest
 	@MethodSource("themes")
 	void coloursOfTheDesktopAreMovedUntilTheyStandOut(Palette theme) {
-		for (RGB desktop : List.of(new RGB(53, 132, 228), new RGB(21, 83, 158), new RGB(27, 106, 203), new RGB(200, 220, 255), new RGB(20, 20, 60))) {
+		for (RGB desktop : List.of(new RGB(53, 132, 228), new RGB(21, 83, 158), new RGB(27, 106, 203),
+				new RGB(200, 220, 255), new RGB(20, 20, 60))) {
 			assertStandsOut(theme.accent(desktop), theme.background());
 			assertReads(theme.readable(desktop), theme.background());
 		}
@@ -96,7 +99,8 @@ class PaletteTest {
 			root = root.getParent();
 		}
 		int colours = 0;
-		for (String folder : List.of("bundles/org.cairnfield.ui/icons/views", "bundles/org.cairnfield.model.edit/icons/model")) {
+		for (String folder : List.of("bundles/org.cairnfield.ui/icons/views",
+				"bundles/org.cairnfield.model.edit/icons/model")) {
 			try (DirectoryStream<Path> icons = Files.newDirectoryStream(root.resolve(folder), "*.svg")) {
 				for (Path icon : icons) {
 					Matcher found = Pattern.compile("#(\\p{XDigit}{6})").matcher(Files.readString(icon));

@@ -16,7 +16,8 @@ class NaturalOrderTest {
 
 	@Test
 	void countsInsideTexts() {
-		List<String> expected = List.of("00:00:5E:00:53:02", "00:00:5e:00:53:0A", "00:00:5E:00:53:10", "", "AP", "ap 1", "AP 2", "AP 2b", "AP 10", "AP 00011", "MAC2", "MAC10",
+		List<String> expected = List.of("00:00:5E:00:53:02", "00:00:5e:00:53:0A", "00:00:5E:00:53:10", "", "AP", "ap 1",
+				"AP 2", "AP 2b", "AP 10", "AP 00011", "MAC2", "MAC10",
 				"MAC99999999999999999998", "MAC99999999999999999999", "mac100000000000000000000");
 		for (long seed = 0; seed < 50; seed++) {
 			List<String> shuffled = new ArrayList<>(expected);
@@ -34,7 +35,8 @@ class NaturalOrderTest {
 			String b = text(random);
 			String c = text(random);
 			assertEquals(Integer.signum(order.compare(a, b)), -Integer.signum(order.compare(b, a)), a + " and " + b);
-			assertTrue(order.compare(a, b) > 0 || order.compare(b, c) > 0 || order.compare(a, c) <= 0, a + ", " + b + ", " + c);
+			assertTrue(order.compare(a, b) > 0 || order.compare(b, c) > 0 || order.compare(a, c) <= 0,
+					a + ", " + b + ", " + c);
 			assertEquals(0, order.compare(a, a.toUpperCase()));
 		}
 	}

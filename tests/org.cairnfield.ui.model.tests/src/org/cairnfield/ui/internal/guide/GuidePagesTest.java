@@ -30,7 +30,9 @@ class GuidePagesTest {
 		try (Stream<Path> files = Files.list(folder.resolve("guide"))) {
 			pages = files.sorted().toList();
 		}
-		assertEquals(List.of("first-ten-minutes.html", "glossary.html", "index.html", "keys.html", "lead.html", "reviewer.html", "steward.html"),
+		assertEquals(
+				List.of("first-ten-minutes.html", "glossary.html", "index.html", "keys.html", "lead.html",
+						"reviewer.html", "steward.html"),
 				pages.stream().map(page -> page.getFileName().toString()).toList());
 		int pictures = 0;
 		for (Path page : pages) {
@@ -46,8 +48,10 @@ class GuidePagesTest {
 
 	@Test
 	void showTablesAndNoForeignMarkup() {
-		String page = GuidePages.html("# Keys\n\n| key | does |\n|---|---|\n| A | approve |\n\n<script>x</script>\n\n[more](lead.md)\n");
-		assertTrue(page.contains("<td>approve</td>") && page.contains("<title>Keys</title>") && page.contains("href=\"lead.html\""), page);
+		String page = GuidePages.html(
+				"# Keys\n\n| key | does |\n|---|---|\n| A | approve |\n\n<script>x</script>\n\n[more](lead.md)\n");
+		assertTrue(page.contains("<td>approve</td>") && page.contains("<title>Keys</title>")
+				&& page.contains("href=\"lead.html\""), page);
 		assertFalse(page.contains("<script>"), page);
 	}
 

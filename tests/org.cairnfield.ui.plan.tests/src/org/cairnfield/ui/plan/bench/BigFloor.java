@@ -73,7 +73,8 @@ final class BigFloor {
 	private static SampleTableBuilder table(Random random, int samples) {
 		SampleTableBuilder builder = SampleTable.builder();
 		for (int i = 0; i < samples; i++) {
-			builder.sample(String.format(Locale.ROOT, "S%06d", i), 0, 120 * random.nextDouble(), 80 * random.nextDouble());
+			builder.sample(String.format(Locale.ROOT, "S%06d", i), 0, 120 * random.nextDouble(),
+					80 * random.nextDouble());
 			if (random.nextInt(20) == 0) {
 				builder.reason("unsteady");
 			}
@@ -85,7 +86,8 @@ final class BigFloor {
 	}
 
 	private static void draw(Path file) throws Exception {
-		ImageData image = new ImageData(120 * PIXELS_PER_METRE, 80 * PIXELS_PER_METRE, 24, new PaletteData(0xff0000, 0xff00, 0xff));
+		ImageData image = new ImageData(120 * PIXELS_PER_METRE, 80 * PIXELS_PER_METRE, 24,
+				new PaletteData(0xff0000, 0xff00, 0xff));
 		for (int r = 0; r < image.height; r++) {
 			for (int c = 0; c < image.width; c++) {
 				image.setPixel(c, r, c % 200 < 6 || r % 160 < 6 ? 0x808080 : 0xffffff);

@@ -56,13 +56,15 @@ public final class PlanBenchmark {
 			Shell shell = new Shell(display, SWT.NO_TRIM);
 			shell.setLayout(new FillLayout());
 			shell.setSize(1500, 900);
-			PlanPane pane = new PlanPane(shell, Colourings.all(), colouring -> { });
+			PlanPane pane = new PlanPane(shell, Colourings.all(), colouring -> {
+			});
 			plan = pane.plan();
 			shell.open();
 			ArchiveSession session = ArchiveSession.of(open);
 			long start = System.nanoTime();
 			event(() -> Sessions.workbench().show(session));
-			System.out.printf("%-32s %5.1f ms (processor %5.1f ms), with a cold machine%n", "show the archive", quantile(1),
+			System.out.printf("%-32s %5.1f ms (processor %5.1f ms), with a cold machine%n", "show the archive",
+					quantile(1),
 					mostProcessorMillis);
 			clear();
 			System.out.printf("%d samples, canvas %s%n", plan.scene().samples().size(), plan.canvas().getClientArea());
@@ -72,7 +74,8 @@ public final class PlanBenchmark {
 				turn();
 			}
 			plan.canvas().addListener(SWT.Paint, event -> painted = true);
-			frames("pan", i -> plan.look().from(plan.camera().panned(i / 20 % 2 == 0 ? 7 : -7, i / 40 % 2 == 0 ? 3 : -3)));
+			frames("pan",
+					i -> plan.look().from(plan.camera().panned(i / 20 % 2 == 0 ? 7 : -7, i / 40 % 2 == 0 ? 3 : -3)));
 			frames("zoom", i -> plan.look().zoom(i / 10 % 2 == 0 ? 1.1 : 1 / 1.1, 700, 400));
 			plan.look().fit();
 			drawn("whole floor after zoom", System.nanoTime());
@@ -133,7 +136,8 @@ public final class PlanBenchmark {
 			last = now;
 		}
 		Arrays.sort(times);
-		System.out.printf("%-32s frame median %5.1f ms, 95%% %5.1f ms; events 95%% %5.1f ms, longest %5.1f ms (processor %5.1f ms)%n",
+		System.out.printf(
+				"%-32s frame median %5.1f ms, 95%% %5.1f ms; events 95%% %5.1f ms, longest %5.1f ms (processor %5.1f ms)%n",
 				name, times[FRAMES / 2],
 				times[FRAMES * 95 / 100], quantile(0.95), quantile(1), mostProcessorMillis);
 	}

@@ -24,12 +24,15 @@ public final class ChildWorkbench {
 
 	/** @param done a file that is made once the sample is set aside */
 	public static Process start(Path home, Path archive, String reason, Path done) throws IOException {
-		return start(home, archive, List.of("-D" + DoomedWork.REASON + '=' + reason, "-D" + DoomedWork.DONE + '=' + done), Map.of(), null);
+		return start(home, archive,
+				List.of("-D" + DoomedWork.REASON + '=' + reason, "-D" + DoomedWork.DONE + '=' + done), Map.of(), null);
 	}
 
 	/** @param ending how it ends by itself after its change */
 	public static Process start(Path home, Path archive, String reason, DoomedWork.Ending ending) throws IOException {
-		return start(home, archive, List.of("-D" + DoomedWork.REASON + '=' + reason, "-D" + DoomedWork.ENDING + '=' + ending), Map.of(), null);
+		return start(home, archive,
+				List.of("-D" + DoomedWork.REASON + '=' + reason, "-D" + DoomedWork.ENDING + '=' + ending), Map.of(),
+				null);
 	}
 
 	/**
@@ -37,14 +40,16 @@ public final class ChildWorkbench {
 	 * @param environment what is otherwise in its environment than in that of this program
 	 * @param output      gets what it prints; null for nowhere
 	 */
-	public static Process start(Path home, Path archive, List<String> options, Map<String, String> environment, Path output)
+	public static Process start(Path home, Path archive, List<String> options, Map<String, String> environment,
+			Path output)
 			throws IOException {
 		ProcessHandle.Info own = ProcessHandle.current().info();
 		List<String> given = Arrays.asList(own.arguments().orElseThrow());
 		List<String> command = new ArrayList<>(List.of(own.command().orElseThrow()));
 		for (int i = 0; i < given.size(); i++) {
 			String argument = given.get(i);
-			if (List.of("-data", "-application", "-testApplication", "-product", "-testproperties", "-testApplicationPreferences")
+			if (List.of("-data", "-application", "-testApplication", "-product", "-testproperties",
+					"-testApplicationPreferences")
 					.contains(argument)) {
 				i++; // with its value
 			} else if (!argument.startsWith("-Duser.home=") && !argument.startsWith("-Dosgi.clean")) { // the parent has it clean

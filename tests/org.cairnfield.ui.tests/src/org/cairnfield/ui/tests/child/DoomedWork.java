@@ -73,7 +73,7 @@ public final class DoomedWork implements IStartup {
 		case SIGNAL -> signal();
 		case SESSION -> Display.getCurrent().close(); // sends the event that the desktop's session manager sends
 		case RESTART -> Display.getCurrent().asyncExec(PlatformUI.getWorkbench()::restart);
-		case NONE -> { }
+		case NONE -> {}
 		}
 	}
 

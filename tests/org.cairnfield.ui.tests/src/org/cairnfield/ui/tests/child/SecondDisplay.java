@@ -21,7 +21,8 @@ final class SecondDisplay implements AutoCloseable {
 			throw new IOException("Xvfb does not start");
 		}
 		name = ":" + number.strip();
-		ProcessBuilder starter = new ProcessBuilder("openbox").redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+		ProcessBuilder starter = new ProcessBuilder("openbox").redirectErrorStream(true)
+				.redirectOutput(ProcessBuilder.Redirect.DISCARD);
 		starter.environment().putAll(environment());
 		manager = starter.start();
 	}

@@ -35,7 +35,8 @@ public final class SecondWorkbench implements AutoCloseable {
 		Map<String, String> environment = new HashMap<>(display.environment());
 		environment.put("HOME", home.toString());
 		environment.put("CAIRNFIELD_PERSON", person);
-		process = ChildWorkbench.start(home, archive, List.of("-D" + StewardAtWork.FOLDER + '=' + folder, "-D" + StewardAtWork.SURVEY + '=' + survey),
+		process = ChildWorkbench.start(home, archive,
+				List.of("-D" + StewardAtWork.FOLDER + '=' + folder, "-D" + StewardAtWork.SURVEY + '=' + survey),
 				environment, folder.resolve("output"));
 	}
 

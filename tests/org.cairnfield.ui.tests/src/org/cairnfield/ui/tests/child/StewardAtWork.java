@@ -114,7 +114,8 @@ public final class StewardAtWork implements IStartup {
 	private static final class SampleTables {
 
 		private final ArchiveSession session = Stage.session();
-		private final Survey survey = Ui.ask(() -> ArchiveIndex.of(session.archive()).site("lantern-store").orElseThrow().getSurveys().get(0));
+		private final Survey survey = Ui
+				.ask(() -> ArchiveIndex.of(session.archive()).site("lantern-store").orElseThrow().getSurveys().get(0));
 
 		void move(int row, double metres) {
 			select(row);
@@ -141,7 +142,8 @@ public final class StewardAtWork implements IStartup {
 			Table table = Widgets.byId(Table.class, "samples.table");
 			Ui.waitUntil("it alone is listed", () -> table.getItemCount() == 1);
 			Hand.click(table, 0);
-			Ui.waitUntil("it is selected", () -> session.selection().samples().equals(List.of(new SampleRef(survey, row))));
+			Ui.waitUntil("it is selected",
+					() -> session.selection().samples().equals(List.of(new SampleRef(survey, row))));
 		}
 	}
 }

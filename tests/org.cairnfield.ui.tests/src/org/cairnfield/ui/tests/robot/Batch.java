@@ -36,7 +36,8 @@ public final class Batch {
 		ByteArrayOutputStream err = new ByteArrayOutputStream();
 		int code = Main.run(words.toArray(String[]::new), new PrintStream(out, false, StandardCharsets.UTF_8),
 				new PrintStream(err, true, StandardCharsets.UTF_8));
-		assertEquals(0, code, () -> words + ": " + out.toString(StandardCharsets.UTF_8) + err.toString(StandardCharsets.UTF_8));
+		assertEquals(0, code,
+				() -> words + ": " + out.toString(StandardCharsets.UTF_8) + err.toString(StandardCharsets.UTF_8));
 		return out.toString(StandardCharsets.UTF_8);
 	}
 }

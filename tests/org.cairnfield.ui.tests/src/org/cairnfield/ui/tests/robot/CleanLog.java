@@ -40,7 +40,8 @@ public final class CleanLog implements BeforeEachCallback, AfterEachCallback {
 	public static void check() {
 		List<IStatus> problems = take();
 		if (!problems.isEmpty()) {
-			Throwable cause = problems.stream().map(IStatus::getException).filter(each -> each != null).findFirst().orElse(null);
+			Throwable cause = problems.stream().map(IStatus::getException).filter(each -> each != null).findFirst()
+					.orElse(null);
 			fail("logged: " + problems, cause);
 		}
 	}

@@ -94,7 +94,8 @@ public final class Interruptions {
 		private void look() {
 			boolean some = false;
 			for (Shell shell : Display.getCurrent().getShells()) {
-				if (shell != window && shell.isVisible() && !shell.getText().isEmpty() && (shell.getStyle() & SWT.TOOL) == 0) {
+				if (shell != window && shell.isVisible() && !shell.getText().isEmpty()
+						&& (shell.getStyle() & SWT.TOOL) == 0) {
 					some = true;
 					if (seen.add(words(shell))) {
 						ScreenReader.ask(shell);
@@ -102,7 +103,9 @@ public final class Interruptions {
 				}
 			}
 			Shell active = Display.getCurrent().getActiveShell();
-			focus = "active: " + (active == null ? "no window" : active.getText() + (active.isEnabled() ? "" : ", which takes no input"))
+			focus = "active: "
+					+ (active == null ? "no window"
+							: active.getText() + (active.isEnabled() ? "" : ", which takes no input"))
 					+ ", focus: " + Display.getCurrent().getFocusControl();
 			others.set(some);
 			alone.set(!some && done.get());

@@ -34,9 +34,11 @@ final class OnScreen {
 		return Ui.ask(() -> {
 			OnScreen screen = new OnScreen();
 			Display display = Display.getCurrent();
-			screen.add("active window: " + (display.getActiveShell() == null ? "none" : display.getActiveShell().getText()));
+			screen.add("active window: "
+					+ (display.getActiveShell() == null ? "none" : display.getActiveShell().getText()));
 			screen.add("focus: " + (display.getFocusControl() == null ? "none" : text(display.getFocusControl())));
-			screen.add("pointer: " + display.getCursorLocation() + (display.getCursorControl() == null ? "" : " over " + text(display.getCursorControl())));
+			screen.add("pointer: " + display.getCursorLocation()
+					+ (display.getCursorControl() == null ? "" : " over " + text(display.getCursorControl())));
 			screen.add("of the robot the program saw: " + Seen.byTheProgram());
 			for (Job job : Job.getJobManager().find(Work.FAMILY)) {
 				screen.add("running: " + job);
@@ -57,7 +59,8 @@ final class OnScreen {
 			if (!child.isVisible() || child instanceof Shell) {
 				continue;
 			}
-			if (!(child instanceof Composite) || child instanceof Combo || child instanceof Table || child instanceof Tree) {
+			if (!(child instanceof Composite) || child instanceof Combo || child instanceof Table
+					|| child instanceof Tree) {
 				if (!words(child).isBlank()) {
 					add(indent + text(child));
 				}
@@ -69,7 +72,8 @@ final class OnScreen {
 
 	private static String text(Control control) {
 		Object id = control.getData("org.cairnfield.id");
-		return control.getClass().getSimpleName() + (id == null ? "" : " " + id) + (control.isEnabled() ? "" : " (disabled)") + ": " + words(control);
+		return control.getClass().getSimpleName() + (id == null ? "" : " " + id)
+				+ (control.isEnabled() ? "" : " (disabled)") + ": " + words(control);
 	}
 
 	private static String words(Control control) {

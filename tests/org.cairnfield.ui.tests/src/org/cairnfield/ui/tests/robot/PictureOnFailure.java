@@ -71,7 +71,8 @@ public final class PictureOnFailure implements TestExecutionExceptionHandler {
 
 	/** Takes a picture of the whole display. */
 	public static Path take(String name) throws Exception {
-		Path file = Path.of(System.getProperty("cairnfield.screenshots", "target/screenshots")).resolve(name + ".png").toAbsolutePath();
+		Path file = Path.of(System.getProperty("cairnfield.screenshots", "target/screenshots")).resolve(name + ".png")
+				.toAbsolutePath();
 		Files.createDirectories(file.getParent());
 		Ui.run(() -> {
 			Display display = Display.getCurrent();

@@ -51,7 +51,8 @@ public final class ScreenReader implements AfterEachCallback {
 
 	private static final String ID = "org.cairnfield.id";
 	private static final Set<Class<?>> ROLES = Set.of(Button.class, Text.class, Combo.class, Table.class, Tree.class,
-			org.eclipse.swt.widgets.List.class, Spinner.class, Scale.class, Slider.class, Link.class, StyledText.class, Browser.class, DateTime.class);
+			org.eclipse.swt.widgets.List.class, Spinner.class, Scale.class, Slider.class, Link.class, StyledText.class,
+			Browser.class, DateTime.class);
 	private static final Set<String> FAULTS = new LinkedHashSet<>();
 
 	@Override
@@ -82,7 +83,8 @@ public final class ScreenReader implements AfterEachCallback {
 				if (child instanceof Composite below) {
 					// two views may have a filter each
 					boolean isView = composite instanceof CTabFolder;
-					ask(below, isView ? where + ", " + tab((CTabFolder) composite) : where, isView ? new HashMap<>() : names);
+					ask(below, isView ? where + ", " + tab((CTabFolder) composite) : where,
+							isView ? new HashMap<>() : names);
 				}
 			}
 		}
@@ -95,7 +97,8 @@ public final class ScreenReader implements AfterEachCallback {
 	private static void askOne(Control control, String where, Map<String, Control> names) {
 		if (control instanceof ToolBar bar) {
 			for (ToolItem item : bar.getItems()) {
-				if ((item.getStyle() & SWT.SEPARATOR) == 0 && isBlank(item.getText()) && isBlank(item.getToolTipText())) {
+				if ((item.getStyle() & SWT.SEPARATOR) == 0 && isBlank(item.getText())
+						&& isBlank(item.getToolTipText())) {
 					fault(where, control, "has an item without a name");
 				}
 			}
@@ -128,14 +131,16 @@ public final class ScreenReader implements AfterEachCallback {
 	/** A view of others, what the window shows in its status line, and what a dialog of the platform has around our page. */
 	private static boolean isOfThePlatform(Control control) {
 		String part = String.valueOf(control.getData("modelElement"));
-		boolean isFrame = control instanceof Label || control instanceof Tree || control instanceof Text text && (text.getStyle() & SWT.READ_ONLY) != 0;
+		boolean isFrame = control instanceof Label || control instanceof Tree
+				|| control instanceof Text text && (text.getStyle() & SWT.READ_ONLY) != 0;
 		return part.matches("(?s).*\\.(Part|ToolControl)Impl@.*") && !part.startsWith("org.cairnfield.")
 				|| isFrame && control.getData(ID) == null && control.getShell().getParent() != null;
 	}
 
 	private static boolean hasAnythingOfOurs(Composite composite) {
 		for (Control child : composite.getChildren()) {
-			if (child.getData(ID) != null || child instanceof Composite below && !(child instanceof Shell) && hasAnythingOfOurs(below)) {
+			if (child.getData(ID) != null
+					|| child instanceof Composite below && !(child instanceof Shell) && hasAnythingOfOurs(below)) {
 				return true;
 			}
 		}
@@ -148,7 +153,8 @@ public final class ScreenReader implements AfterEachCallback {
 
 	private static void fault(String where, Control control, String what) {
 		Object id = control.getData(ID);
-		FAULTS.add(where + ": " + control.getClass().getSimpleName() + (id == null ? "" : " " + id) + " " + what + " [" + way(control) + "]");
+		FAULTS.add(where + ": " + control.getClass().getSimpleName() + (id == null ? "" : " " + id) + " " + what + " ["
+				+ way(control) + "]");
 	}
 
 	private static String way(Control control) {
@@ -171,7 +177,8 @@ public final class ScreenReader implements AfterEachCallback {
 		}
 		for (Object relation : list(control.getAccessible(), "relations")) {
 			if ((int) value(relation, "type") == ACC.RELATION_LABELLED_BY
-					&& ((Accessible) value(relation, "target")).getControl() instanceof Label label && !isBlank(label.getText())) {
+					&& ((Accessible) value(relation, "target")).getControl() instanceof Label label
+					&& !isBlank(label.getText())) {
 				return label.getText().replace("&", "").replaceFirst(":$", "");
 			}
 		}

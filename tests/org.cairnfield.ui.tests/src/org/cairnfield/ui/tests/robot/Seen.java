@@ -36,7 +36,8 @@ final class Seen {
 		if (display != watched) {
 			watched = display;
 			Listener listener = this::note;
-			for (int type : new int[] { SWT.MouseMove, SWT.MouseEnter, SWT.MouseDown, SWT.MouseUp, SWT.KeyDown, SWT.KeyUp, SWT.Traverse }) {
+			for (int type : new int[] { SWT.MouseMove, SWT.MouseEnter, SWT.MouseDown, SWT.MouseUp, SWT.KeyDown,
+					SWT.KeyUp, SWT.Traverse }) {
 				display.addFilter(type, listener);
 			}
 		}
@@ -102,6 +103,7 @@ final class Seen {
 
 	@Override
 	public String toString() {
-		return "pointer at " + pointer + ", button pressed " + presses + " times, released " + releases + ", keys released " + keysReleased;
+		return "pointer at " + pointer + ", button pressed " + presses + " times, released " + releases
+				+ ", keys released " + keysReleased;
 	}
 }

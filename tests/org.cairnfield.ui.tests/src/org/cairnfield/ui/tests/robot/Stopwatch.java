@@ -69,7 +69,8 @@ public final class Stopwatch {
 	public static String summary(double[] millis) {
 		double[] sorted = millis.clone();
 		Arrays.sort(sorted);
-		return String.format(Locale.ROOT, "median %.1f ms, 95 %% %.1f ms, longest %.1f ms of %d", sorted[sorted.length / 2],
+		return String.format(Locale.ROOT, "median %.1f ms, 95 %% %.1f ms, longest %.1f ms of %d",
+				sorted[sorted.length / 2],
 				sorted[(int) Math.ceil(0.95 * sorted.length) - 1], sorted[sorted.length - 1], sorted.length);
 	}
 }

@@ -27,7 +27,8 @@ import org.eclipse.swt.widgets.Tree;
 /** Goes through a window by the tab key alone. */
 public final class TabWalk {
 
-	private static final Set<Class<?>> ROLES = Set.of(Button.class, Text.class, Combo.class, Table.class, Tree.class, Spinner.class, Scale.class,
+	private static final Set<Class<?>> ROLES = Set.of(Button.class, Text.class, Combo.class, Table.class, Tree.class,
+			Spinner.class, Scale.class,
 			Link.class, StyledText.class);
 	/** No window has as many controls. */
 	private static final int MOST_STEPS = 400;
@@ -60,13 +61,15 @@ public final class TabWalk {
 			focus.traverse(SWT.TRAVERSE_TAB_NEXT);
 		}
 		wanted.stream().filter(control -> !control.isDisposed() && control.isVisible() && !seen.contains(control))
-				.forEach(control -> unreached.add(control + " " + control.getData("org.cairnfield.id") + " is not reached"));
+				.forEach(control -> unreached
+						.add(control + " " + control.getData("org.cairnfield.id") + " is not reached"));
 		return unreached;
 	}
 
 	/** What the platform has made for a view; null for none. */
 	private static Composite part(Composite composite, String view) {
-		if (String.valueOf(composite.getData("modelElement")).matches("(?s)" + Pattern.quote(view) + "=\\S*PartImpl@.*")) {
+		if (String.valueOf(composite.getData("modelElement"))
+				.matches("(?s)" + Pattern.quote(view) + "=\\S*PartImpl@.*")) {
 			return composite;
 		}
 		for (Control child : composite.getChildren()) {

@@ -30,7 +30,8 @@ public final class TurnWatch implements AutoCloseable {
 
 		@Override
 		public String toString() {
-			StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%.0f ms, processor %.0f ms, while %s", millis, cpuMillis, during));
+			StringBuilder text = new StringBuilder(
+					String.format(Locale.ROOT, "%.0f ms, processor %.0f ms, while %s", millis, cpuMillis, during));
 			stack.stream().filter(frame -> frame.getClassName().startsWith("org.cairnfield")).limit(FRAMES)
 					.forEach(frame -> text.append("\n    at ").append(frame));
 			if (!stack.isEmpty()) {
@@ -113,7 +114,8 @@ public final class TurnWatch implements AutoCloseable {
 			return;
 		}
 		turns++;
-		Turn turn = new Turn(during, (System.nanoTime() - began) / 1e6, (threads.getCurrentThreadCpuTime() - cpu) / 1e6, stack);
+		Turn turn = new Turn(during, (System.nanoTime() - began) / 1e6, (threads.getCurrentThreadCpuTime() - cpu) / 1e6,
+				stack);
 		keep(longest, turn, Turn::millis);
 		keep(busiest, turn, Turn::cpuMillis);
 	}
@@ -159,7 +161,8 @@ public final class TurnWatch implements AutoCloseable {
 
 	/** How many there were, and the longest of both kinds. */
 	public String summary() {
-		StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%,d turns of the event loop%n", Ui.ask(() -> turns)));
+		StringBuilder text = new StringBuilder(
+				String.format(Locale.ROOT, "%,d turns of the event loop%n", Ui.ask(() -> turns)));
 		text.append("by time:\n");
 		longest().forEach(turn -> text.append(turn).append('\n'));
 		text.append("by processor time:\n");

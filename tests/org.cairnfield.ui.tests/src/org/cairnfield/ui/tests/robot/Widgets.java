@@ -27,7 +27,8 @@ public final class Widgets {
 	public static <T extends Control> boolean isThere(String id, Class<T> role, Predicate<T> test) {
 		List<T> found = new ArrayList<>();
 		for (Shell shell : Display.getCurrent().getShells()) {
-			collect(shell, role, control -> id.equals(control.getData("org.cairnfield.id")) && test.test(control), found);
+			collect(shell, role, control -> id.equals(control.getData("org.cairnfield.id")) && test.test(control),
+					found);
 		}
 		return !found.isEmpty();
 	}

@@ -69,7 +69,8 @@ class AssignStoryTest {
 	}
 
 	private static List<String> line(Table table, int row) {
-		return Ui.ask(() -> Arrays.asList(table.getItem(row).getText(0), table.getItem(row).getText(1), table.getItem(row).getText(2),
+		return Ui.ask(() -> Arrays.asList(table.getItem(row).getText(0), table.getItem(row).getText(1),
+				table.getItem(row).getText(2),
 				table.getItem(row).getText(3), table.getItem(row).getText(5)));
 	}
 
@@ -97,7 +98,8 @@ class AssignStoryTest {
 
 		Hand.fill(Widgets.byId(Text.class, "assign.reviewers"), "J.T.");
 		Combo share = Widgets.byId(Combo.class, "assign.share");
-		Hand.choose(share, Ui.ask(() -> Arrays.stream(share.getItems()).filter(item -> item.startsWith("band close")).findFirst().orElseThrow()));
+		Hand.choose(share, Ui.ask(() -> Arrays.stream(share.getItems()).filter(item -> item.startsWith("band close"))
+				.findFirst().orElseThrow()));
 		Hand.press("Return");
 		Ui.waitUntil("three are kept", () -> review.session.archive().getAssignments().size() == 3);
 		assertEquals("together", line(table(4), 3).get(1));
@@ -116,7 +118,8 @@ class AssignStoryTest {
 		ReviewStage.waitForText("review.count", mine - 1 + " of " + mine + " left");
 
 		dialog = dialog(review);
-		assertEquals(List.of(REVIEWER, "part 1/2", String.valueOf(mine), "1", String.valueOf(mine - 1)), line(table(2), 0));
+		assertEquals(List.of(REVIEWER, "part 1/2", String.valueOf(mine), "1", String.valueOf(mine - 1)),
+				line(table(2), 0));
 		close(dialog);
 		review.focusQueue();
 		Hand.press("ctrl+z");
@@ -124,7 +127,8 @@ class AssignStoryTest {
 		Hand.press("ctrl+z"); // the removal
 		Hand.press("ctrl+z");
 		Hand.press("ctrl+z");
-		Ui.waitUntil("nothing is assigned", () -> review.session.archive().getAssignments().isEmpty() && review.queue.getItemCount() == 0);
+		Ui.waitUntil("nothing is assigned",
+				() -> review.session.archive().getAssignments().isEmpty() && review.queue.getItemCount() == 0);
 		ReviewStage.waitForText("review.queue.message", "No proposal of this split is assigned to " + REVIEWER);
 	}
 }

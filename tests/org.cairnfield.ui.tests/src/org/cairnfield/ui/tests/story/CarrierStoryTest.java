@@ -52,26 +52,33 @@ class CarrierStoryTest {
 
 	@Test
 	void goesToTheCarrierOnAnotherFloorAndBack() throws Exception {
-		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "floors"), Scope.site("lantern-store"), EPSILON_DB);
+		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "floors"), Scope.site("lantern-store"),
+				EPSILON_DB);
 		ArchiveSession session = review.session;
 		Proposal apart = Ui.ask(() -> review.split.getProposals().all().stream()
-				.filter(proposal -> level(session, proposal.sample()) != level(session, proposal.carrier())).findFirst().orElseThrow());
+				.filter(proposal -> level(session, proposal.sample()) != level(session, proposal.carrier())).findFirst()
+				.orElseThrow());
 		SampleRef own = Ui.ask(() -> sample(session, apart.sample()));
 		SampleRef carrier = Ui.ask(() -> sample(session, apart.carrier()));
 		PlanGeometry plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
 		review.filter("id = \"" + apart.sample().sample() + "\"", 1);
-		Ui.waitUntil("the plan has the sample, and its carrier elsewhere", () -> plan.isDrawn() && plan.toDisplay(own).isPresent()
-				&& plan.toDisplay(carrier).isEmpty() && session.selection().beside().stream()
-						.anyMatch(each -> each.role() == CompanionRole.CARRIER && each.sample().equals(carrier)));
+		Ui.waitUntil("the plan has the sample, and its carrier elsewhere",
+				() -> plan.isDrawn() && plan.toDisplay(own).isPresent()
+						&& plan.toDisplay(carrier).isEmpty() && session.selection().beside().stream()
+								.anyMatch(
+										each -> each.role() == CompanionRole.CARRIER && each.sample().equals(carrier)));
 		Link elsewhere = Widgets.byId(Link.class, "plan.elsewhere");
 		String there = "The carrier, " + apart.carrier().sample() + ", is on another floor: ";
 		assertTrue(Ui.ask(elsewhere::getText).startsWith(there), () -> Ui.ask(elsewhere::getText));
 		PictureOnFailure.take("carrier-elsewhere");
 		Hand.click(() -> elsewhere.toDisplay(width(elsewhere, there) + 20, elsewhere.getSize().y / 2));
-		Ui.waitUntil("the plan has the carrier", () -> plan.isDrawn() && plan.toDisplay(carrier).isPresent() && plan.toDisplay(own).isEmpty());
+		Ui.waitUntil("the plan has the carrier",
+				() -> plan.isDrawn() && plan.toDisplay(carrier).isPresent() && plan.toDisplay(own).isEmpty());
 		assertEquals(List.of(own), Ui.ask(() -> session.selection().samples()), "the sample stays in hand");
 		assertNotEquals(Ui.ask(() -> ArchiveIndex.floor(own).get()), Ui.ask(() -> session.selection().floor()));
-		assertTrue(Ui.ask(elsewhere::getText).startsWith("The sample under review, " + apart.sample().sample() + ", is on another floor: "),
+		assertTrue(
+				Ui.ask(elsewhere::getText)
+						.startsWith("The sample under review, " + apart.sample().sample() + ", is on another floor: "),
 				() -> Ui.ask(elsewhere::getText));
 		PictureOnFailure.take("carrier-shown");
 		Ui.run(elsewhere::forceFocus);

@@ -60,9 +60,11 @@ class ChangesStoryTest {
 		Ui.waitUntil("a save point is made", () -> points.getItemCount() == before + 1 && !session.isModified());
 		Hand.click(points, 0);
 		Tree changes = Widgets.byId(Tree.class, "history.changes");
-		Ui.waitUntil("its changes are listed", () -> changes.getItemCount() > 0 && changes.getItem(0).getText().startsWith("Survey "));
+		Ui.waitUntil("its changes are listed",
+				() -> changes.getItemCount() > 0 && changes.getItem(0).getText().startsWith("Survey "));
 		Hand.click(changes, () -> changes.getItem(0));
-		Ui.run(() -> Arrays.stream(changes.getMenu().getItems()).filter(item -> item.getText().equals("Show on the &plan")).findFirst().orElseThrow()
+		Ui.run(() -> Arrays.stream(changes.getMenu().getItems())
+				.filter(item -> item.getText().equals("Show on the &plan")).findFirst().orElseThrow()
 				.notifyListeners(SWT.Selection, new Event()));
 		Ui.waitUntil("all that changed is selected", () -> session.selection().samples().size() == 3);
 		MarkedPlace cross = Ui.ask(() -> session.selection().marked().get(0));

@@ -87,7 +87,8 @@ class CommentStoryTest {
 		assertEquals(sample, review.inHand());
 		say(review.session, "review", OPINION, true);
 		assertEquals(List.of(), review.verdicts(), "letters are letters in the field");
-		assertTrue(Ui.ask(() -> review.session.archive().getComments().get(0).getSubject()).matches("proposal third-floor .+/" + sample));
+		assertTrue(Ui.ask(() -> review.session.archive().getComments().get(0).getSubject())
+				.matches("proposal third-floor .+/" + sample));
 		review.decide("p", Decision.POOL); // letters are keys again
 
 		ReviewStage.person(SECOND);
@@ -107,7 +108,8 @@ class CommentStoryTest {
 		ReviewStage.person(FIRST);
 		Path archive = Demo.copy(folder.resolve("finding"));
 		Batch.run("release", "-q", "--archive", archive, "--person", "L. Lead",
-				Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList());
+				Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only"))
+						.toList());
 		Stage.open(archive);
 		ArchiveSession session = Stage.session();
 		Stage.perspective("org.cairnfield.ui.curate");

@@ -70,7 +70,8 @@ class DamageStoryTest {
 		asksFirst(file, "damage.open");
 		Ui.waitUntil("what is left of it is on show", () -> isOnShow(archive));
 		assertTrue(Ui.ask(() -> Stage.session().readOnlyReason()).isPresent());
-		for (String perspective : List.of("org.cairnfield.ui.review.perspective", "org.cairnfield.ui.release.perspective")) {
+		for (String perspective : List.of("org.cairnfield.ui.review.perspective",
+				"org.cairnfield.ui.release.perspective")) {
 			Stage.perspective(perspective);
 			Link notice = Widgets.byId(Link.class, "notice.damage");
 			assertTrue(Ui.ask(notice::getText).contains("damaged"), () -> Ui.ask(notice::getText));
@@ -86,7 +87,8 @@ class DamageStoryTest {
 		Table measures = Widgets.byId(Table.class, "measures.table");
 		asks("measures.measure", "Measure", "Go on despite the damage");
 		Ui.waitUntil("what is left is measured", () -> measures.getItemCount() > 0);
-		assertFalse(Ui.ask(() -> Widgets.isThere("gates.sign", Button.class, Button::isEnabled)), "nothing is released of it");
+		assertFalse(Ui.ask(() -> Widgets.isThere("gates.sign", Button.class, Button::isEnabled)),
+				"nothing is released of it");
 		Stage.show("org.cairnfield.ui.release.export");
 		Button export = Widgets.byId(Button.class, "export.do");
 		Hand.activate(Stage.window());
@@ -121,16 +123,20 @@ class DamageStoryTest {
 		Ui.later(() -> Opening.open(archive));
 		Shell question = Widgets.shell("Damage");
 		Table damages = Widgets.byId(Table.class, "damage.table");
-		String shown = Ui.ask(() -> String.join(" | ", damages.getItem(0).getText(0), damages.getItem(0).getText(2), damages.getItem(0).getText(3)));
-		assertTrue(shown.startsWith(".git/MERGE_HEAD | a merge with plain Git was begun here and is not finished | finish it with 'git merge --continue'"),
+		String shown = Ui.ask(() -> String.join(" | ", damages.getItem(0).getText(0), damages.getItem(0).getText(2),
+				damages.getItem(0).getText(3)));
+		assertTrue(shown.startsWith(
+				".git/MERGE_HEAD | a merge with plain Git was begun here and is not finished | finish it with 'git merge --continue'"),
 				shown);
 		assertEquals("archive.xmi", Ui.ask(() -> damages.getItem(1).getText(0)));
 		Text whole = Widgets.byId(Text.class, "damage.whole");
-		assertTrue(Ui.ask(whole::getText).endsWith("or give it up with 'git merge --abort'."), () -> Ui.ask(whole::getText));
+		assertTrue(Ui.ask(whole::getText).endsWith("or give it up with 'git merge --abort'."),
+				() -> Ui.ask(whole::getText));
 		Hand.activate(question);
 		Ui.waitUntil("the list has the focus", damages::forceFocus);
 		Hand.press("Down");
-		Ui.waitUntil("the second line is read out in full", () -> whole.getText().startsWith("archive.xmi, line 3: holds conflict marks"));
+		Ui.waitUntil("the second line is read out in full",
+				() -> whole.getText().startsWith("archive.xmi, line 3: holds conflict marks"));
 		PictureOnFailure.take("damage-half-merged");
 		Hand.click(Widgets.byId(Button.class, "damage.cancel"));
 		Ui.waitUntil("the question is gone", question::isDisposed);
@@ -145,7 +151,8 @@ class DamageStoryTest {
 	}
 
 	private static String git(Path archive, String... arguments) throws Exception {
-		List<String> command = new ArrayList<>(List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*"));
+		List<String> command = new ArrayList<>(
+				List.of("git", "-c", "user.name=RT", "-c", "user.email=rt@example.org", "-c", "safe.directory=*"));
 		command.addAll(List.of(arguments));
 		Process process = new ProcessBuilder(command).directory(archive.toFile()).redirectErrorStream(true).start();
 		return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -160,7 +167,9 @@ class DamageStoryTest {
 		}
 		Stage.open(archive);
 		Link notice = Widgets.byId(Link.class, "notice.archive");
-		assertTrue(Ui.ask(notice::getText).contains(Ui.ask(() -> Stage.session().archive().getSites().get(0).getName())), () -> Ui.ask(notice::getText));
+		assertTrue(
+				Ui.ask(notice::getText).contains(Ui.ask(() -> Stage.session().archive().getSites().get(0).getName())),
+				() -> Ui.ask(notice::getText));
 		PictureOnFailure.take("archive-notice");
 		assertEquals(Optional.empty(), Ui.ask(() -> Stage.session().readOnlyReason()));
 	}
@@ -173,7 +182,8 @@ class DamageStoryTest {
 		Shell dialog = Widgets.shell("Damage");
 		Table damages = Widgets.byId(Table.class, "damage.table");
 		assertEquals(file, Ui.ask(() -> damages.getItem(0).getText(0)));
-		assertTrue(Ui.ask(() -> damages.getItem(0).getText(3)).contains("restore"), () -> Ui.ask(() -> damages.getItem(0).getText(3)));
+		assertTrue(Ui.ask(() -> damages.getItem(0).getText(3)).contains("restore"),
+				() -> Ui.ask(() -> damages.getItem(0).getText(3)));
 		Hand.click(Widgets.byId(Button.class, "damage.copy"));
 		String copied = Ui.ask(() -> {
 			Clipboard clipboard = new Clipboard(Display.getCurrent());
@@ -202,7 +212,8 @@ class DamageStoryTest {
 		Ui.waitUntil("the save points are listed", () -> points.getItemCount() > 0);
 		Hand.click(points, 0);
 		Hand.click(Widgets.byId(Button.class, "history.restore"));
-		Hand.click(Widgets.find(Button.class, "the button of the question", button -> button.getText().equals("&Restore")));
+		Hand.click(Widgets.find(Button.class, "the button of the question",
+				button -> button.getText().equals("&Restore")));
 		Ui.waitUntil("it is sound", () -> Stage.session().readOnlyReason().isEmpty());
 		Ui.waitUntil("and nothing is said of damage", () -> !Widgets.isThere("notice.damage", Link.class, any -> true));
 	}

@@ -80,8 +80,10 @@ class DecisionsStoryTest {
 		Button apply = Widgets.byId(Button.class, "findings.remedy");
 		Hand.click(findings, () -> heading(findings, WRONG_FLOOR));
 		Hand.press("Down");
-		Ui.waitUntil("the effect is read", () -> explanation.getText().contains("Effect: Touches 11 samples. Makes positions better.")
-				&& explanation.getText().contains("% of what this rule names here is expected to be faulty") && apply.isEnabled());
+		Ui.waitUntil("the effect is read",
+				() -> explanation.getText().contains("Effect: Touches 11 samples. Makes positions better.")
+						&& explanation.getText().contains("% of what this rule names here is expected to be faulty")
+						&& apply.isEnabled());
 		Hand.click(apply);
 		Ui.waitUntil("the floors are mended", () -> wrongFloors() == 0 && !session.findings().isChecking());
 		Hand.press("ctrl+z");
@@ -106,7 +108,8 @@ class DecisionsStoryTest {
 	@Order(2)
 	void sendsSamplesToTheNearestClusterAnotherOneAndThePoolByKeys() throws Exception {
 		review = ReviewStage.of(session, 188);
-		review.focusQueue("whose nearest cluster is another one", p -> p.nearestCluster() >= 0 && p.nearestCluster() != p.cluster());
+		review.focusQueue("whose nearest cluster is another one",
+				p -> p.nearestCluster() >= 0 && p.nearestCluster() != p.cluster());
 		Text home = Widgets.byId(Text.class, "review.home");
 		String offered = Ui.ask(home::getMessage);
 		assertTrue(offered.matches("C\\d+"), "another cluster is offered: " + offered);
@@ -133,7 +136,8 @@ class DecisionsStoryTest {
 	}
 
 	private static int proposed(String sample) {
-		return Ui.ask(() -> review.split.getProposals().all().stream().filter(p -> p.sample().sample().equals(sample)).findFirst().orElseThrow()
+		return Ui.ask(() -> review.split.getProposals().all().stream().filter(p -> p.sample().sample().equals(sample))
+				.findFirst().orElseThrow()
 				.cluster());
 	}
 
@@ -172,8 +176,10 @@ class DecisionsStoryTest {
 		Ui.waitUntil("the verdict is taken back by a line of its own", () -> review.ledger().size() == verdicts + 2);
 		Hand.click(look);
 		Ui.waitUntil("the whole queue is listed, and another sample can be drawn",
-				() -> review.queue.getItemCount() == all && look.getText().replace("&", "").equals("Draw another sample"));
-		assertTrue(ReviewStage.text("review.audit.plan").contains("The audit has failed"), ReviewStage.text("review.audit.plan"));
+				() -> review.queue.getItemCount() == all
+						&& look.getText().replace("&", "").equals("Draw another sample"));
+		assertTrue(ReviewStage.text("review.audit.plan").contains("The audit has failed"),
+				ReviewStage.text("review.audit.plan"));
 		assertFalse(Ui.ask(Widgets.byId(Button.class, "review.audit.approve")::isEnabled));
 		Hand.click(look);
 		ReviewStage.waitForText("review.audit.plan", "Failed before: " + audit + '.');

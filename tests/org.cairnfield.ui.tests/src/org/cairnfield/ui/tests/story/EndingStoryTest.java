@@ -136,9 +136,11 @@ class EndingStoryTest {
 			key("Return");
 		});
 		assertTrue(first.isAlive());
-		assertTrue(Files.isDirectory(home.resolve(".cairnfield/workbench/.metadata")) && Files.isDirectory(home.resolve(".cairnfield/workbench-2/.metadata")));
+		assertTrue(Files.isDirectory(home.resolve(".cairnfield/workbench/.metadata"))
+				&& Files.isDirectory(home.resolve(".cairnfield/workbench-2/.metadata")));
 		first.destroyForcibly().waitFor();
-		assertWorks("by the fourth program", () -> { }); // the lock fell with the program that had it
+		assertWorks("by the fourth program", () -> {
+		}); // the lock fell with the program that had it
 	}
 
 	/** Starts one on an archive of its own, which must get to work. */

@@ -65,10 +65,12 @@ class ErrorMapStoryTest {
 	/** A release of the map as it was taken in, and one of it mended and split. */
 	private void openWithTwoReleases() throws Exception {
 		Path archive = Demo.copy(folder.resolve("museums"));
-		List<String> overrides = Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList();
+		List<String> overrides = Arrays.stream(Gate.values())
+				.flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList();
 		Batch.run("release", "-q", "--archive", archive, "--person", "L. Lead", overrides);
 		Batch.run("remedy", "-q", "--archive", archive, "--rule", "swapped-axes", "--person", "M.Q.");
-		Batch.run("split", "-q", "--archive", archive, "--name", "whole", "--epsilon", "188", "--min-pts", "5", "--person", "M.Q.");
+		Batch.run("split", "-q", "--archive", archive, "--name", "whole", "--epsilon", "188", "--min-pts", "5",
+				"--person", "M.Q.");
 		Batch.run("release", "-q", "--archive", archive, "--person", "L. Lead", overrides);
 		Stage.open(archive);
 		session = Stage.session();
@@ -77,28 +79,36 @@ class ErrorMapStoryTest {
 	/** What both releases come to on the test samples, without the window. */
 	private SideBySide measured(String... versions) throws Exception {
 		Archive still = Ui.ask(() -> ArchiveCopy.of(session.archive()));
-		return new ReleaseBook(session.open(), Clock.systemUTC()).measure(still, null, List.of(versions), PackRequest.USUAL, Workers.inline());
+		return new ReleaseBook(session.open(), Clock.systemUTC()).measure(still, null, List.of(versions),
+				PackRequest.USUAL, Workers.inline());
 	}
 
 	private static ErrorMap map(SideBySide side, String way) {
-		return ErrorMap.of(side, side.ways().stream().filter(each -> each.name().equals(way)).findFirst().orElseThrow());
+		return ErrorMap.of(side,
+				side.ways().stream().filter(each -> each.name().equals(way)).findFirst().orElseThrow());
 	}
 
 	/** How the plan sums it up. */
 	private static String caption(ErrorMap all, Floor floor) {
 		String site = Ui.ask(() -> ((Site) floor.eContainer()).getName());
 		int level = Ui.ask(floor::getLevel);
-		ErrorMap here = new ErrorMap(all.way(), all.placed().stream().filter(each -> each.site().equals(site) && each.level() == level).toList());
-		return String.format(Locale.ROOT, "%s: mean %.2f\u00a0m, 95 %% %.2f\u00a0m, right floor %d/%d; all floors %.2f\u00a0m", all.way(),
-				here.meanMetres(), here.p95Metres(), here.count(Landing.RIGHT_FLOOR), here.placed().size(), all.meanMetres());
+		ErrorMap here = new ErrorMap(all.way(),
+				all.placed().stream().filter(each -> each.site().equals(site) && each.level() == level).toList());
+		return String.format(Locale.ROOT,
+				"%s: mean %.2f\u00a0m, 95 %% %.2f\u00a0m, right floor %d/%d; all floors %.2f\u00a0m", all.way(),
+				here.meanMetres(), here.p95Metres(), here.count(Landing.RIGHT_FLOOR), here.placed().size(),
+				all.meanMetres());
 	}
 
 	private static String text(String id) {
-		return Ui.ask(() -> Widgets.isThere(id, Label.class, label -> true)) ? Ui.ask(Widgets.byId(Label.class, id)::getText) : "";
+		return Ui.ask(() -> Widgets.isThere(id, Label.class, label -> true))
+				? Ui.ask(Widgets.byId(Label.class, id)::getText)
+				: "";
 	}
 
 	private static void waitForText(String id, String part) {
-		Ui.waitUntil(id + " says " + part, () -> Widgets.isThere(id, Label.class, label -> label.getText().contains(part)));
+		Ui.waitUntil(id + " says " + part,
+				() -> Widgets.isThere(id, Label.class, label -> label.getText().contains(part)));
 	}
 
 	private static PlanGeometry geometry(String canvas) {
@@ -109,7 +119,8 @@ class ErrorMapStoryTest {
 	@Test
 	void comparesTwoReleasesAndForgetsThemWhenTheArchiveChanges() throws Exception {
 		openWithTwoReleases();
-		Floor floor = Ui.ask(() -> session.archive().getSites().stream().filter(site -> site.getName().equals("Lantern Store")).findFirst()
+		Floor floor = Ui.ask(() -> session.archive().getSites().stream()
+				.filter(site -> site.getName().equals("Lantern Store")).findFirst()
 				.get().getFloors().get(1));
 		Stage.perspective("org.cairnfield.ui.curate");
 		Stage.show("org.cairnfield.ui.plan.view");
@@ -121,10 +132,14 @@ class ErrorMapStoryTest {
 		Hand.press("End");
 		waitForText("plan.caption", "released: ");
 		assertEquals(caption(map(side, "released"), floor), text("plan.caption"));
-		assertTrue(text("plan.reading").contains("test samples: arrows lead from where each was taken to where it was put"), () -> text("plan.reading"));
+		assertTrue(
+				text("plan.reading")
+						.contains("test samples: arrows lead from where each was taken to where it was put"),
+				() -> text("plan.reading"));
 
 		Combo way = Widgets.byId(Combo.class, "plan.errors.way");
-		assertEquals(List.of("plain", "plain-3w", "split", "split+approved", "released", "release 1.1.0", "release 1.0.0"),
+		assertEquals(
+				List.of("plain", "plain-3w", "split", "split+approved", "released", "release 1.1.0", "release 1.0.0"),
 				Ui.ask(() -> List.of(way.getItems())));
 		Hand.choose(Widgets.byId(Combo.class, "plan.errors.beside"), "plain");
 		waitForText("plan.caption.2", "plain: ");
@@ -146,12 +161,16 @@ class ErrorMapStoryTest {
 		PictureOnFailure.take("error-map-maximised");
 		Stage.command("org.eclipse.ui.window.maximizePart");
 		Ui.waitUntil("both are drawn", () -> left.isDrawn() && right.isDrawn());
-		SampleRef sample = Ui.ask(() -> map(side, "release 1.0.0").placed().stream().map(each -> ArchiveIndex.of(session.archive()).sample(each.sample()).get())
+		SampleRef sample = Ui.ask(() -> map(side, "release 1.0.0").placed().stream()
+				.map(each -> ArchiveIndex.of(session.archive()).sample(each.sample()).get())
 				.filter(each -> left.toCanvas(each).isPresent()).findFirst().orElseThrow());
-		SampleRef training = Ui.ask(() -> session.archive().getSites().stream().flatMap(site -> site.getSurveys().stream())
+		SampleRef training = Ui.ask(() -> session.archive().getSites().stream()
+				.flatMap(site -> site.getSurveys().stream())
 				.filter(survey -> survey.getId().equals("ls-spring"))
-				.flatMap(survey -> IntStream.range(0, survey.table().size()).mapToObj(row -> new SampleRef(survey, row)))
-				.filter(each -> ArchiveIndex.floor(each).filter(at -> at == floor).isPresent()).findFirst().orElseThrow());
+				.flatMap(
+						survey -> IntStream.range(0, survey.table().size()).mapToObj(row -> new SampleRef(survey, row)))
+				.filter(each -> ArchiveIndex.floor(each).filter(at -> at == floor).isPresent()).findFirst()
+				.orElseThrow());
 		assertEquals(Optional.empty(), Ui.ask(() -> left.toCanvas(training)), "the map itself is not drawn");
 		looksAtBothAtOnce(left, right, sample);
 
@@ -179,18 +198,22 @@ class ErrorMapStoryTest {
 		Ui.run(Widgets.byId(Canvas.class, "plan.canvas")::forceFocus);
 		Hand.press("plus");
 		Hand.press("ctrl+Left");
-		Ui.waitUntil("both have moved alike", () -> !left.toCanvas(sample).get().equals(whole) && left.toCanvas(sample).equals(right.toCanvas(sample)));
+		Ui.waitUntil("both have moved alike", () -> !left.toCanvas(sample).get().equals(whole)
+				&& left.toCanvas(sample).equals(right.toCanvas(sample)));
 		Stage.mode("PAN");
 		Canvas canvas = Widgets.byId(Canvas.class, "plan.canvas.2");
 		Point before = Ui.ask(() -> left.toCanvas(sample).orElseThrow());
 		Hand.drag(() -> canvas.toDisplay(canvas.getSize().x / 2, canvas.getSize().y / 2), 30, 20);
-		Ui.waitUntil("both were dragged", () -> left.toCanvas(sample).get().equals(new Point(before.x + 30, before.y + 20))
-				&& left.toCanvas(sample).equals(right.toCanvas(sample)));
+		Ui.waitUntil("both were dragged",
+				() -> left.toCanvas(sample).get().equals(new Point(before.x + 30, before.y + 20))
+						&& left.toCanvas(sample).equals(right.toCanvas(sample)));
 		Stage.mode("SELECT");
 		Stage.command("org.cairnfield.ui.plan.fit");
 		Hand.click(() -> right.toDisplay(sample).orElseThrow());
 		waitForText("plan.reading", "release 1.0.0: ");
-		assertTrue(text("plan.reading").contains("release 1.1.0: ") && text("plan.reading").startsWith(Ui.ask(() -> sample.key().sample())),
+		assertTrue(
+				text("plan.reading").contains("release 1.1.0: ")
+						&& text("plan.reading").startsWith(Ui.ask(() -> sample.key().sample())),
 				() -> text("plan.reading"));
 	}
 

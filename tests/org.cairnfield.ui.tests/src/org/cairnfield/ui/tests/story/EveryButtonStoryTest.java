@@ -47,10 +47,12 @@ class EveryButtonStoryTest {
 	private record Before(String view, String button) {
 	}
 
-	private static final Map<String, Before> AFTER = Map.of("review.undo", new Before("org.cairnfield.ui.review.queue", "review.pool"),
+	private static final Map<String, Before> AFTER = Map.of("review.undo",
+			new Before("org.cairnfield.ui.review.queue", "review.pool"),
 			"releases.report", new Before("org.cairnfield.ui.release.gates", "gates.ask"));
 	/** What is possible only after several steps, which stories of their own take, by mouse. */
-	private static final Set<String> GREYED = Set.of("gates.prepare", "gates.sign", "review.audit.approve", "split.carry", "split.release", "study.keep",
+	private static final Set<String> GREYED = Set.of("gates.prepare", "gates.sign", "review.audit.approve",
+			"split.carry", "split.release", "study.keep",
 			"study.save");
 
 	@TempDir
@@ -91,7 +93,8 @@ class EveryButtonStoryTest {
 
 	private static Set<String> pushedByCommands() {
 		Set<String> names = new TreeSet<>();
-		for (IConfigurationElement handler : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.handlers")) {
+		for (IConfigurationElement handler : Platform.getExtensionRegistry()
+				.getConfigurationElementsFor("org.eclipse.ui.handlers")) {
 			String[] parts = String.valueOf(handler.getAttribute("class")).split("[:/]");
 			if (parts[0].endsWith(".PushHandler")) {
 				names.add(parts[2]);
@@ -137,7 +140,8 @@ class EveryButtonStoryTest {
 	/** As many as the view has that has most, at least one. */
 	private static int tabs() {
 		int[] most = { 1 };
-		each(CTabFolder.class, tabs -> most[0] = tabs.getData("org.cairnfield.id") == null ? most[0] : Math.max(most[0], tabs.getItemCount()));
+		each(CTabFolder.class, tabs -> most[0] = tabs.getData("org.cairnfield.id") == null ? most[0]
+				: Math.max(most[0], tabs.getItemCount()));
 		return most[0];
 	}
 
@@ -183,13 +187,16 @@ class EveryButtonStoryTest {
 		});
 		each(Tree.class, tree -> {
 			if (tree.getItemCount() > 0 && tree.getSelectionCount() == 0 && !isScope(tree)) {
-				TreeItem first = tree.getItem(0).getExpanded() && tree.getItem(0).getItemCount() > 0 ? tree.getItem(0).getItem(0) : tree.getItem(0);
+				TreeItem first = tree.getItem(0).getExpanded() && tree.getItem(0).getItemCount() > 0
+						? tree.getItem(0).getItem(0)
+						: tree.getItem(0);
 				tree.setSelection(first);
 				tell(tree, first);
 			}
 		});
 		each(Text.class, text -> {
-			if (text.getEditable() && String.valueOf(text.getData("org.cairnfield.id")).matches(".*\\.(reason|note|name|text)")) {
+			if (text.getEditable()
+					&& String.valueOf(text.getData("org.cairnfield.id")).matches(".*\\.(reason|note|name|text)")) {
 				text.setText("trial");
 			}
 		});
@@ -212,7 +219,8 @@ class EveryButtonStoryTest {
 		Ui.run(() -> collect(Stage.window(), false, role, use));
 	}
 
-	private static <T extends Control> void collect(Composite composite, boolean inView, Class<T> role, Consumer<T> use) {
+	private static <T extends Control> void collect(Composite composite, boolean inView, Class<T> role,
+			Consumer<T> use) {
 		for (Control child : composite.getChildren()) {
 			if (!child.isDisposed() && child.isVisible()) {
 				if (inView && role.isInstance(child)) {

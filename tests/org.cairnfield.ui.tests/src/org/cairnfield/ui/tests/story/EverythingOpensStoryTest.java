@@ -147,7 +147,8 @@ class EverythingOpensStoryTest {
 	}
 
 	private static List<IViewDescriptor> views(Predicate<String> wanted) {
-		return Arrays.stream(PlatformUI.getWorkbench().getViewRegistry().getViews()).filter(view -> wanted.test(view.getId())).toList();
+		return Arrays.stream(PlatformUI.getWorkbench().getViewRegistry().getViews())
+				.filter(view -> wanted.test(view.getId())).toList();
 	}
 
 	private static IViewPart show(String id) {
@@ -163,7 +164,8 @@ class EverythingOpensStoryTest {
 		Set<String> all = new TreeSet<>();
 		Set<String> chosen = new TreeSet<>();
 		Set<String> came = new TreeSet<>();
-		for (String perspective : List.of("org.cairnfield.ui.curate", "org.cairnfield.ui.timeline.perspective", "org.cairnfield.ui.review.perspective", "org.cairnfield.ui.release.perspective",
+		for (String perspective : List.of("org.cairnfield.ui.curate", "org.cairnfield.ui.timeline.perspective",
+				"org.cairnfield.ui.review.perspective", "org.cairnfield.ui.release.perspective",
 				"org.cairnfield.ui.release.study.perspective")) {
 			Stage.perspective(perspective);
 			Menu bar = Ui.ask(() -> Stage.window().getMenuBar());
@@ -174,7 +176,8 @@ class EverythingOpensStoryTest {
 					Stage.perspective(perspective);
 					stage.makePossible(last);
 					boolean[] did = new boolean[1];
-					List<String> windows = stage.open("entry " + entry, () -> did[0] = Menus.choose(Stage.window().getMenuBar(), entry));
+					List<String> windows = stage.open("entry " + entry,
+							() -> did[0] = Menus.choose(Stage.window().getMenuBar(), entry));
 					if (did[0]) {
 						chosen.add(entry.toString());
 						came.addAll(windows);
@@ -199,7 +202,8 @@ class EverythingOpensStoryTest {
 		for (IViewDescriptor each : views(id -> id.startsWith(OURS) && !id.equals(FaultyView.ID))) {
 			Stage.show(each.getId());
 			for (Control control : withMenu()) {
-				for (List<String> entry : known.add(control) ? Menus.entries(Ui.ask(control::getMenu)) : List.<List<String>>of()) {
+				for (List<String> entry : known.add(control) ? Menus.entries(Ui.ask(control::getMenu))
+						: List.<List<String>>of()) {
 					all.add(entry.toString());
 					Stage.show(each.getId());
 					stage.makePossible(entry.get(entry.size() - 1));
@@ -240,9 +244,11 @@ class EverythingOpensStoryTest {
 	void runsEveryCommandThatAViewOffers() throws Exception {
 		int run = 0;
 		Set<String> greyed = new TreeSet<>();
-		for (IConfigurationElement contribution : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.menus")) {
+		for (IConfigurationElement contribution : Platform.getExtensionRegistry()
+				.getConfigurationElementsFor("org.eclipse.ui.menus")) {
 			String[] location = String.valueOf(contribution.getAttribute("locationURI")).split("[:?]");
-			if (contribution.getContributor().getName().startsWith(OURS) && location.length > 1 && !location[1].startsWith("org.eclipse")
+			if (contribution.getContributor().getName().startsWith(OURS) && location.length > 1
+					&& !location[1].startsWith("org.eclipse")
 					&& PlatformUI.getWorkbench().getViewRegistry().find(location[1]) != null) {
 				for (IConfigurationElement element : contribution.getChildren("command")) {
 					Stage.show(location[1]);
@@ -263,7 +269,8 @@ class EverythingOpensStoryTest {
 	}
 
 	private static ParameterizedCommand command(IConfigurationElement element) {
-		Command command = PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(element.getAttribute("commandId"));
+		Command command = PlatformUI.getWorkbench().getService(ICommandService.class)
+				.getCommand(element.getAttribute("commandId"));
 		Map<String, String> parameters = new HashMap<>();
 		for (IConfigurationElement each : element.getChildren("parameter")) {
 			parameters.put(each.getAttribute("name"), each.getAttribute("value"));
@@ -287,7 +294,8 @@ class EverythingOpensStoryTest {
 			IPreferenceNode node = (IPreferenceNode) each;
 			List<String> seen = stage.open("page " + node.getId(),
 					() -> PreferencesUtil.createPreferenceDialogOn(window, node.getId(), null, null).open());
-			assertTrue(seen.stream().anyMatch(words -> words.startsWith("Preferences")), () -> node.getId() + " shows " + seen);
+			assertTrue(seen.stream().anyMatch(words -> words.startsWith("Preferences")),
+					() -> node.getId() + " shows " + seen);
 			titles.add(node.getLabelText());
 		}
 		assertTrue(titles.containsAll(Set.of("Person", "Review")), titles::toString);
@@ -301,6 +309,7 @@ class EverythingOpensStoryTest {
 
 	private static List<String> logged() throws IOException {
 		Path log = Platform.getLogFileLocation().toPath();
-		return !Files.exists(log) ? List.of() : Files.readAllLines(log).stream().filter(line -> line.matches("!ENTRY \\S+ 4 .*")).toList();
+		return !Files.exists(log) ? List.of()
+				: Files.readAllLines(log).stream().filter(line -> line.matches("!ENTRY \\S+ 4 .*")).toList();
 	}
 }

@@ -43,7 +43,8 @@ final class EverythingStage {
 	/** Opens an archive with a release and a split under review. */
 	EverythingStage(Path folder) throws Exception {
 		Path archive = Demo.copy(folder.resolve("everything"));
-		List<String> overrides = Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList();
+		List<String> overrides = Arrays.stream(Gate.values())
+				.flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList();
 		Batch.run("release", "-q", "--archive", archive, "--person", "L. Lead", overrides);
 		Batch.run("connect", "-q", "--archive", archive, "--to", folder.resolve("meeting.git"));
 		addConflict(archive);
@@ -125,13 +126,15 @@ final class EverythingStage {
 
 	/** A study of this archive takes minutes; its own story waits for a small one. */
 	private static void cancelStudies() {
-		Arrays.stream(Job.getJobManager().find(Work.FAMILY)).filter(job -> job.getName().startsWith("Studying")).forEach(Job::cancel);
+		Arrays.stream(Job.getJobManager().find(Work.FAMILY)).filter(job -> job.getName().startsWith("Studying"))
+				.forEach(Job::cancel);
 	}
 
 	private static String stack(List<IStatus> problems) {
 		return problems.stream().filter(each -> each.getException() != null)
-				.map(each -> "\n" + each.getException() + "\n" + String.join("\n", Arrays.stream(each.getException().getStackTrace()).limit(25)
-						.map(Object::toString).toList()))
+				.map(each -> "\n" + each.getException() + "\n"
+						+ String.join("\n", Arrays.stream(each.getException().getStackTrace()).limit(25)
+								.map(Object::toString).toList()))
 				.reduce("", String::concat);
 	}
 

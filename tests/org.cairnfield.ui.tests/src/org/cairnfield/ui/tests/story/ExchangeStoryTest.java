@@ -100,14 +100,16 @@ class ExchangeStoryTest {
 			reviewerLooksWhatWouldComeIn();
 			Stage.exchange("Exchanged: received 2 save points from " + STEWARD);
 			assertEquals(3, Ui.ask(() -> verdicts(Stage.session().archive())), "no verdict is lost");
-			assertTrue(Ui.ask(() -> Stage.session().archive().getSites().stream().anyMatch(site -> site.getName().equals("Boat Shed"))), "a survey came in");
+			assertTrue(Ui.ask(() -> Stage.session().archive().getSites().stream()
+					.anyMatch(site -> site.getName().equals("Boat Shed"))), "a survey came in");
 			seesWhatCameIn();
 			seesWhereWorkMet();
 			decidesTheConflicts();
 			Stage.exchange("Exchanged: received nothing, sent");
 			Batch.run("copy", "-q", meeting, lead);
 			Batch.run("release", "-q", "--archive", lead, "--person", LEAD,
-					Arrays.stream(Gate.values()).flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList());
+					Arrays.stream(Gate.values())
+							.flatMap(gate -> Stream.of("--override", gate.key() + "=for a trial only")).toList());
 			Batch.run("exchange", "-q", "--archive", lead, "--person", LEAD);
 			stewards.goOn(StewardAtWork.AGAIN);
 			Stage.exchange("Exchanged: received");
@@ -141,8 +143,10 @@ class ExchangeStoryTest {
 		}
 		ArchiveSession session = Stage.session();
 		Survey survey = Ui.ask(() -> survey(session.archive()));
-		Ui.run(() -> session.run(new MoveSampleCommand(new SampleRef(survey, MOVED), survey.table().xMetres(MOVED), survey.table().yMetres(MOVED) + 1)));
-		Ui.run(() -> session.run(SetSampleStateCommand.setAside(List.of(new SampleRef(survey, ASIDE)), "walked too fast")));
+		Ui.run(() -> session.run(new MoveSampleCommand(new SampleRef(survey, MOVED), survey.table().xMetres(MOVED),
+				survey.table().yMetres(MOVED) + 1)));
+		Ui.run(() -> session
+				.run(SetSampleStateCommand.setAside(List.of(new SampleRef(survey, ASIDE)), "walked too fast")));
 		Ui.waitUntilIdle();
 	}
 
@@ -155,7 +159,8 @@ class ExchangeStoryTest {
 		Hand.click(Widgets.byId(Button.class, "history.look"));
 		Label remote = Widgets.byId(Label.class, "history.remote");
 		Ui.waitUntil("it says how far they are apart", () -> remote.getText().contains("Ahead 0, behind 2."));
-		assertEquals(List.of(STEWARD, "incoming"), Ui.ask(() -> List.of(points.getItem(0).getText(2), points.getItem(0).getText(5))));
+		assertEquals(List.of(STEWARD, "incoming"),
+				Ui.ask(() -> List.of(points.getItem(0).getText(2), points.getItem(0).getText(5))));
 		assertEquals(before, Ui.ask(() -> points.getItem(2).getText(4)), "what is here follows");
 		Hand.click(points, 0);
 		assertFalse(Ui.ask(Widgets.byId(Button.class, "history.restore")::isEnabled), "it is not here yet");
@@ -179,11 +184,13 @@ class ExchangeStoryTest {
 	private static void seesWhereWorkMet() throws Exception {
 		Stage.show("org.cairnfield.ui.history");
 		Table points = Widgets.byId(Table.class, "history.points");
-		Ui.waitUntil("the exchange is listed", () -> points.getItemCount() > 0 && points.getItem(0).getText(3).startsWith("Take in 2 save points"));
+		Ui.waitUntil("the exchange is listed",
+				() -> points.getItemCount() > 0 && points.getItem(0).getText(3).startsWith("Take in 2 save points"));
 		Hand.activate(Stage.window());
 		Hand.click(points, 0);
 		Text heading = Widgets.byId(Text.class, "history.heading");
-		Ui.waitUntil("its parents are named", () -> heading.getText().contains("Brings together") && heading.getText().contains("by " + STEWARD));
+		Ui.waitUntil("its parents are named",
+				() -> heading.getText().contains("Brings together") && heading.getText().contains("by " + STEWARD));
 		assertTrue(Ui.ask(heading::getText).contains("\nNot signed\nBrings together"), () -> Ui.ask(heading::getText));
 		PictureOnFailure.take("exchange-history");
 	}
@@ -203,8 +210,10 @@ class ExchangeStoryTest {
 		int position = Ui.ask(() -> conflicts.getItem(0).getText(1).equals("position") ? 0 : 1);
 		Hand.click(conflicts, position);
 		Ui.waitUntil("the values are listed", () -> values.getItemCount() == 3);
-		assertEquals(List.of(new SampleRef(survey, MOVED)), Ui.ask(() -> session.selection().samples()), "the plan shows the sample");
-		assertEquals(List.of("before", STEWARD, REVIEWER), Ui.ask(() -> Arrays.stream(values.getItems()).map(line -> line.getText(0)).toList()));
+		assertEquals(List.of(new SampleRef(survey, MOVED)), Ui.ask(() -> session.selection().samples()),
+				"the plan shows the sample");
+		assertEquals(List.of("before", STEWARD, REVIEWER),
+				Ui.ask(() -> Arrays.stream(values.getItems()).map(line -> line.getText(0)).toList()));
 		PictureOnFailure.take("exchange-conflicts");
 		Hand.click(values, 1);
 		Hand.click(Widgets.byId(Button.class, "conflicts.keep"));
@@ -219,7 +228,8 @@ class ExchangeStoryTest {
 		Hand.click(conflicts, 0);
 		Hand.press("Tab");
 		Ui.waitUntil("the values have the focus", values::isFocusControl);
-		for (int i = 0; i < 3 && !Ui.ask(() -> values.getSelectionIndex() >= 0 && values.getSelection()[0].getText(0).equals(REVIEWER)); i++) {
+		for (int i = 0; i < 3 && !Ui.ask(
+				() -> values.getSelectionIndex() >= 0 && values.getSelection()[0].getText(0).equals(REVIEWER)); i++) {
 			Hand.press("Down");
 		}
 		Hand.press("Return");
@@ -243,7 +253,8 @@ class ExchangeStoryTest {
 				assertEquals(digest, open.digest(), each::toString);
 				assertEquals(0, open.archive().getConflicts().size());
 				assertEquals(3, verdicts(open.archive()));
-				assertEquals(List.of("1.0.0 " + LEAD), history.releases().stream().map(tag -> tag.version() + ' ' + tag.person()).toList());
+				assertEquals(List.of("1.0.0 " + LEAD),
+						history.releases().stream().map(tag -> tag.version() + ' ' + tag.person()).toList());
 			}
 			assertEquals(head, git(each, "rev-parse", "HEAD"));
 			assertEquals(log, git(each, "log", "--format=%H %an %s"));
@@ -257,7 +268,8 @@ class ExchangeStoryTest {
 	private void batchNamesWhoHasItOpen() {
 		AssertionError refused = assertThrows(AssertionError.class,
 				() -> Batch.run("exchange", "-q", "--archive", reviewer, "--person", LEAD));
-		assertTrue(refused.getMessage().contains("is in use by " + System.getProperty("user.name") + " on "), refused::getMessage);
+		assertTrue(refused.getMessage().contains("is in use by " + System.getProperty("user.name") + " on "),
+				refused::getMessage);
 	}
 
 	@Test
@@ -267,11 +279,13 @@ class ExchangeStoryTest {
 			Stage.open(archive);
 			assertTrue(Ui.ask(() -> Stage.session().readOnlyReason()).isPresent());
 			comeBackToTheWindow();
-			assertFalse(Ui.ask(() -> Widgets.isThere("notice.disk", Link.class, any -> true)), "nothing has changed yet");
+			assertFalse(Ui.ask(() -> Widgets.isThere("notice.disk", Link.class, any -> true)),
+					"nothing has changed yet");
 			other.archive().setName("The quay by another name");
 			other.savePoint(Person.named(STEWARD), null);
 			comeBackToTheWindow();
-			Ui.waitUntil("it says so", () -> Widgets.isThere("notice.disk", Link.class, link -> link.getText().startsWith("Another program has changed")));
+			Ui.waitUntil("it says so", () -> Widgets.isThere("notice.disk", Link.class,
+					link -> link.getText().startsWith("Another program has changed")));
 			PictureOnFailure.take("exchange-disk");
 		}
 		Link notice = Widgets.byId(Link.class, "notice.disk");
@@ -300,10 +314,12 @@ class ExchangeStoryTest {
 		Label problem = Widgets.byId(Label.class, "copy.problem");
 		assertTrue(Ui.ask(problem::getText).contains("gone.git"), () -> Ui.ask(problem::getText));
 		PictureOnFailure.take("exchange-copy");
-		assertEquals(copy.toString(), Ui.ask(Widgets.byId(Text.class, "copy.folder")::getText), "what was entered is there");
+		assertEquals(copy.toString(), Ui.ask(Widgets.byId(Text.class, "copy.folder")::getText),
+				"what was entered is there");
 		Hand.fill(Widgets.byId(Text.class, "copy.url"), meeting.toString());
 		Hand.click(Widgets.byId(Button.class, "copy.do"));
-		Ui.waitUntil("the copy is on show", () -> Sessions.workbench().current().filter(now -> now.folder().equals(copy)).isPresent());
+		Ui.waitUntil("the copy is on show",
+				() -> Sessions.workbench().current().filter(now -> now.folder().equals(copy)).isPresent());
 		Ui.waitUntil("it is connected", () -> Stage.canRun("org.cairnfield.ui.exchange"));
 		Stage.exchange("Nothing to exchange.");
 	}
@@ -312,7 +328,8 @@ class ExchangeStoryTest {
 	void whoDoesNotWaitForARemoteCancelsAndHasAllAsItWas() throws Exception {
 		Path archive = Demo.copy(folder.resolve("waiting"));
 		try (ServerSocket silent = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
-			Batch.run("connect", "-q", "--archive", archive, "--to", "http://127.0.0.1:" + silent.getLocalPort() + "/quay.git");
+			Batch.run("connect", "-q", "--archive", archive, "--to",
+					"http://127.0.0.1:" + silent.getLocalPort() + "/quay.git");
 			Stage.open(archive);
 			String head = git(archive, "rev-parse", "HEAD");
 			Ui.waitUntil("it can be exchanged", () -> Stage.canRun("org.cairnfield.ui.exchange"));
@@ -330,7 +347,8 @@ class ExchangeStoryTest {
 			}
 		}
 		ArchiveSession session = Stage.session();
-		Ui.run(() -> session.run(SetSampleStateCommand.setAside(List.of(new SampleRef(survey(session.archive()), ASIDE)), "after it")));
+		Ui.run(() -> session.run(
+				SetSampleStateCommand.setAside(List.of(new SampleRef(survey(session.archive()), ASIDE)), "after it")));
 		Stage.save();
 	}
 

@@ -101,7 +101,8 @@ class FirstStartStoryTest {
 		assertTrue(change.contains("set aside"), change);
 		Hand.click(points, 1);
 		Hand.click(Widgets.byId(Button.class, "history.restore"));
-		Hand.click(Widgets.find(Button.class, "the button of the question", button -> button.getText().equals("&Restore")));
+		Hand.click(Widgets.find(Button.class, "the button of the question",
+				button -> button.getText().equals("&Restore")));
 		Ui.waitUntil("a save point of its own records the restoring", () -> points.getItemCount() == 3);
 		Stage.waitUntilChecked();
 		assertTrue(kept(AGAIN) > 100, "the state before is back");

@@ -49,7 +49,8 @@ class FloorPlansStoryTest {
 	void takesPlansInAndTakesThemBack() throws Exception {
 		Stage.beginWithTheDemo();
 		ArchiveSession session = Stage.session();
-		Site site = Ui.ask(() -> session.archive().getSites().stream().filter(each -> each.getName().equals("Lantern Store")).findFirst().orElseThrow());
+		Site site = Ui.ask(() -> session.archive().getSites().stream()
+				.filter(each -> each.getName().equals("Lantern Store")).findFirst().orElseThrow());
 		Floor floor = Ui.ask(() -> site.getFloors().get(1));
 		Outline drawn = floor.getOutline();
 		String image = floor.getPlanImage();
@@ -96,7 +97,8 @@ class FloorPlansStoryTest {
 		Map<String, SiteFrame.Anchor> frames = new HashMap<>();
 		Ui.run(() -> session.archive().getSites().forEach(site -> {
 			Georeference at = site.getGeoreference();
-			frames.put(site.getName(), new SiteFrame.Anchor(at.latitudeDegrees(), at.longitudeDegrees(), at.bearingDegrees()));
+			frames.put(site.getName(),
+					new SiteFrame.Anchor(at.latitudeDegrees(), at.longitudeDegrees(), at.bearingDegrees()));
 		}));
 		return frames;
 	}
@@ -104,7 +106,8 @@ class FloorPlansStoryTest {
 	private static Shell openDialog() {
 		Ui.later(() -> {
 			try {
-				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("org.cairnfield.ui.takeFloors", null);
+				PlatformUI.getWorkbench().getService(IHandlerService.class)
+						.executeCommand("org.cairnfield.ui.takeFloors", null);
 			} catch (Exception e) {
 				throw new AssertionError(e);
 			}
@@ -137,7 +140,8 @@ class FloorPlansStoryTest {
 	}
 
 	private static RGB pixel(ImageData picture, double xMetres, int row, Floor floor) {
-		int column = (int) Math.round((xMetres - floor.getPlanPlacement().xMetres()) / floor.getPlanPlacement().metresPerPixel());
+		int column = (int) Math
+				.round((xMetres - floor.getPlanPlacement().xMetres()) / floor.getPlanPlacement().metresPerPixel());
 		return picture.palette.getRGB(picture.getPixel(column, row));
 	}
 }

@@ -47,7 +47,8 @@ class FloorStoryTest {
 	}
 
 	private Site site() {
-		return session.archive().getSites().stream().filter(site -> site.getName().equals("Lantern Store")).findFirst().orElseThrow();
+		return session.archive().getSites().stream().filter(site -> site.getName().equals("Lantern Store")).findFirst()
+				.orElseThrow();
 	}
 
 	private int level() {
@@ -77,7 +78,8 @@ class FloorStoryTest {
 		Hand.fill(floor, "77");
 		Hand.press("Return");
 		Label said = Widgets.byId(Label.class, "samples.bar.text");
-		Ui.waitUntil("the floors are named", () -> said.getText().contains("Lantern Store has no floor 77. Its floors are 0, 1, 2, 3."));
+		Ui.waitUntil("the floors are named",
+				() -> said.getText().contains("Lantern Store has no floor 77. Its floors are 0, 1, 2, 3."));
 		PictureOnFailure.take("floor-refused");
 		assertEquals(before, Ui.ask(this::level));
 		Hand.press("Escape");
@@ -91,12 +93,14 @@ class FloorStoryTest {
 			Stage.waitUntilChecked();
 			Tree tree = Widgets.byId(Tree.class, "explorer.tree");
 			Hand.click(tree, "On no floor of the site");
-			Ui.waitUntil("they are selected", () -> session.selection().samples().equals(List.of(sample, new SampleRef(survey, 1))));
+			Ui.waitUntil("they are selected",
+					() -> session.selection().samples().equals(List.of(sample, new SampleRef(survey, 1))));
 			Stage.show("org.cairnfield.ui.findings");
 			Tree findings = Widgets.byId(Tree.class, "findings.tree");
 			Hand.click(findings, "On a floor that does not exist");
 			assertTrue(Ui.ask(() -> session.findings().of(sample).stream()
-					.anyMatch(finding -> finding.message().contains("on floor 77, which Lantern Store does not have"))));
+					.anyMatch(
+							finding -> finding.message().contains("on floor 77, which Lantern Store does not have"))));
 			PictureOnFailure.take("floor-unknown");
 		} finally {
 			Ui.run(() -> survey.getSamples().setTable(before));

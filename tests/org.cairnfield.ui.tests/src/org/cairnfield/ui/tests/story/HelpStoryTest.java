@@ -54,7 +54,8 @@ class HelpStoryTest {
 			Ui.run(() -> ((ScrolledComposite) link.getParent().getParent()).showControl(link));
 			Hand.click(() -> link.toDisplay(8, link.getSize().y / 2));
 			String shown = step == 2 ? "org.cairnfield.ui.findings" : "org.cairnfield.ui.plan.view";
-			Ui.waitUntil(shown + " has the focus", () -> shown.equals(steps.getSite().getPage().getActivePart().getSite().getId()));
+			Ui.waitUntil(shown + " has the focus",
+					() -> shown.equals(steps.getSite().getPage().getActivePart().getSite().getId()));
 		}
 		Ui.run(() -> steps.getSite().getPage().hideView(steps));
 	}
@@ -62,7 +63,8 @@ class HelpStoryTest {
 	@Test
 	void showsWhatWasLogged() {
 		IViewPart log = Stage.view(LOG);
-		Platform.getLog(HelpStoryTest.class).log(new Status(IStatus.INFO, "org.cairnfield.ui.tests", "a line of the story"));
+		Platform.getLog(HelpStoryTest.class)
+				.log(new Status(IStatus.INFO, "org.cairnfield.ui.tests", "a line of the story"));
 		Ui.waitUntil("the line is listed", () -> isListed(Stage.window(), "a line of the story"));
 		Ui.run(() -> log.getSite().getPage().hideView(log));
 	}

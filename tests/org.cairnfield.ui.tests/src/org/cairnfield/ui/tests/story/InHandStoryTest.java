@@ -53,7 +53,8 @@ class InHandStoryTest {
 		PlanGeometry plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
 		Stage.mode("SELECT");
 		SampleRef inHand = Ui.ask(() -> samples(review.session).stream()
-				.filter(sample -> review.queue.getSelection()[0].getText(0).equals(sample.key().sample())).findFirst().orElseThrow());
+				.filter(sample -> review.queue.getSelection()[0].getText(0).equals(sample.key().sample())).findFirst()
+				.orElseThrow());
 		Ui.waitUntil("the plan shows it with its carrier", () -> plan.isDrawn() && plan.toDisplay(inHand).isPresent()
 				&& review.session.selection().samples().contains(inHand));
 		PictureOnFailure.take("in-hand-with-carrier");
@@ -83,7 +84,8 @@ class InHandStoryTest {
 
 	private static List<String> places(ArchiveSession session) {
 		return Ui.ask(() -> samples(session).stream()
-				.map(sample -> sample.key() + " " + sample.sample().xMetres() + " " + sample.sample().yMetres()).toList());
+				.map(sample -> sample.key() + " " + sample.sample().xMetres() + " " + sample.sample().yMetres())
+				.toList());
 	}
 
 	@Test

@@ -89,7 +89,8 @@ class IntakeStoryTest {
 		Tree tree = Widgets.byId(Tree.class, "explorer.tree");
 		Widgets.item(tree, "Boat Shed");
 		try (Stream<Path> files = Files.list(folder)) {
-			assertTrue(files.anyMatch(each -> each.toString().endsWith(".quarantine.csv")), "the row that was refused is kept");
+			assertTrue(files.anyMatch(each -> each.toString().endsWith(".quarantine.csv")),
+					"the row that was refused is kept");
 		}
 		Hand.activate(Stage.window());
 		Hand.press("ctrl+z");
@@ -101,11 +102,15 @@ class IntakeStoryTest {
 	@Test
 	void leavesWhileALargeFileIsRead() throws Exception {
 		List<String> lines = new ArrayList<>(List.of(WIDE.lines().findFirst().get()));
-		IntStream.range(0, ROWS).forEach(row -> lines.add("BS-" + row + ",2031-11-20T09:00:00Z,Wrist guide A,Boat Shed,0," + row % 50 + ",1,-61,-" + (40 + row % 50) + ",-70"));
+		IntStream.range(0, ROWS)
+				.forEach(row -> lines.add("BS-" + row + ",2031-11-20T09:00:00Z,Wrist guide A,Boat Shed,0," + row % 50
+						+ ",1,-61,-" + (40 + row % 50) + ",-70"));
 		Path file = Files.write(folder.resolve("large.csv"), lines);
 		Hand.activate(Stage.window());
-		List<String> seen = Interruptions.escape(Stage.window(), () -> IntakeWizard.open(Stage.window(), List.of(file)));
-		assertTrue(seen.stream().allMatch(text -> text.startsWith("Take in survey files")), () -> "nothing says that it cannot be closed: " + seen);
+		List<String> seen = Interruptions.escape(Stage.window(),
+				() -> IntakeWizard.open(Stage.window(), List.of(file)));
+		assertTrue(seen.stream().allMatch(text -> text.startsWith("Take in survey files")),
+				() -> "nothing says that it cannot be closed: " + seen);
 		assertTrue(taken(Stage.session()).isEmpty());
 	}
 }

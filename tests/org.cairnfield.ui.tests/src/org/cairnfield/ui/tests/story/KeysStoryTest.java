@@ -41,16 +41,19 @@ class KeysStoryTest {
 		Stage.waitUntilChecked();
 		Tree findings = Widgets.byId(Tree.class, "findings.tree");
 		Hand.activate(Stage.window());
-		Hand.click(findings, () -> findings.getItem(0).getExpanded() ? findings.getItem(0).getItem(0) : findings.getItem(0));
+		Hand.click(findings,
+				() -> findings.getItem(0).getExpanded() ? findings.getItem(0).getItem(0) : findings.getItem(0));
 		Stage.show("org.cairnfield.ui.samples");
 		Hand.press("ctrl+r");
 		Ui.waitUntil("the remedy is applied", session::isModified);
 		Hand.press("ctrl+z");
 		Ui.waitUntil("and taken back", () -> !session.isModified());
 		Hand.press("ctrl+g");
-		Ui.waitUntil("the gates are checked", () -> Widgets.isThere("gates.table", Table.class, table -> table.getItemCount() > 5));
+		Ui.waitUntil("the gates are checked",
+				() -> Widgets.isThere("gates.table", Table.class, table -> table.getItemCount() > 5));
 		Hand.press("ctrl+shift+g");
-		CLabel line = Widgets.find(CLabel.class, "the status line", label -> label.getText().contains("cannot be done now"));
+		CLabel line = Widgets.find(CLabel.class, "the status line",
+				label -> label.getText().contains("cannot be done now"));
 		assertTrue(List.of(Ui.ask(line::getText).split("'")).contains("Sign"), () -> "nothing is prepared: " + line);
 	}
 }

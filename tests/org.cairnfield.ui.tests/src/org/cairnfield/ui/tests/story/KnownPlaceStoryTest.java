@@ -45,7 +45,8 @@ class KnownPlaceStoryTest {
 		PlanGeometry plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
 		Floor floor = Ui.ask(() -> session.archive().getSites().get(0).getFloors().get(1));
 		AccessPoint accessPoint = Ui.ask(() -> session.archive().getAccessPoints().get(3));
-		Ui.run(() -> session.select(session.selection().withScope(floor).withSamples(List.of()).withAccessPoint(accessPoint)));
+		Ui.run(() -> session
+				.select(session.selection().withScope(floor).withSamples(List.of()).withAccessPoint(accessPoint)));
 		Stage.command("org.cairnfield.ui.plan.fit");
 		Stage.mode("SELECT");
 		Hand.activate(Stage.window());
@@ -80,6 +81,7 @@ class KnownPlaceStoryTest {
 	}
 
 	private static void waitForReading(String part) {
-		Ui.waitUntil("below the plan it says " + part, () -> Widgets.isThere("plan.reading", Label.class, label -> label.getText().contains(part)));
+		Ui.waitUntil("below the plan it says " + part,
+				() -> Widgets.isThere("plan.reading", Label.class, label -> label.getText().contains(part)));
 	}
 }

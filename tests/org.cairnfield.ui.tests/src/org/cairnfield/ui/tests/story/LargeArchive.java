@@ -59,6 +59,7 @@ final class LargeArchive {
 		SplitPlan plan = new SplitPlan("all", Scope.ARCHIVE, false, SplitRequest.automatic(SEED).published(epsilon, 5));
 		Split split = new SplitMaker(new SplitStudies(1)).make(archive, plan, Workers.inline()).splits().get(0);
 		new AddSplitsCommand(archive, List.of(split)).execute();
-		new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(archive, split), 0, 0.1, Workers.inline())).execute();
+		new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(archive, split), 0, 0.1, Workers.inline()))
+				.execute();
 	}
 }

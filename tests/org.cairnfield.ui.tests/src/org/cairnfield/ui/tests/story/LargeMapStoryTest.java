@@ -77,7 +77,8 @@ class LargeMapStoryTest {
 
 	/** So that the story does not wait for classes to be loaded. */
 	private void showAll() {
-		for (String perspective : List.of("org.cairnfield.ui.review.perspective", "org.cairnfield.ui.release.perspective", "org.cairnfield.ui.curate")) {
+		for (String perspective : List.of("org.cairnfield.ui.review.perspective",
+				"org.cairnfield.ui.release.perspective", "org.cairnfield.ui.curate")) {
 			watch.during("showing " + perspective);
 			Stage.perspective(perspective);
 		}
@@ -102,7 +103,8 @@ class LargeMapStoryTest {
 		waitForThePlan();
 		Hand.activate(Stage.window());
 		watch.during("dragging a sample");
-		SampleRef sample = Ui.ask(() -> new SampleRef(session.archive().getSites().get(0).getSurveys().get(0), firstOn(floor)));
+		SampleRef sample = Ui
+				.ask(() -> new SampleRef(session.archive().getSites().get(0).getSurveys().get(0), firstOn(floor)));
 		double x = Ui.ask(() -> sample.sample().xMetres());
 		Hand.click(() -> plan.toDisplay(sample).orElseThrow());
 		Ui.waitUntil("a sample is selected", () -> session.selection().samples().size() == 1);
@@ -159,7 +161,8 @@ class LargeMapStoryTest {
 	}
 
 	private static List<Point> round(Point at) {
-		return List.of(new Point(at.x - 40, at.y - 40), new Point(at.x + 40, at.y - 40), new Point(at.x + 40, at.y + 40),
+		return List.of(new Point(at.x - 40, at.y - 40), new Point(at.x + 40, at.y - 40),
+				new Point(at.x + 40, at.y + 40),
 				new Point(at.x - 40, at.y + 40), new Point(at.x - 40, at.y - 40));
 	}
 
@@ -179,7 +182,8 @@ class LargeMapStoryTest {
 			Ui.waitUntilIdle();
 			Hand.press("p");
 		}
-		Ui.waitUntil("each key was a verdict", () -> session.archive().getLedgers().get(0).getVerdicts().size() >= KEYS);
+		Ui.waitUntil("each key was a verdict",
+				() -> session.archive().getLedgers().get(0).getVerdicts().size() >= KEYS);
 		waitForTheDraft();
 	}
 
@@ -193,12 +197,14 @@ class LargeMapStoryTest {
 		String before = Ui.ask(facts::getText);
 		Hand.fill(epsilon, "215");
 		Hand.press("Return");
-		Ui.waitUntil("it is tried", () -> facts.isEnabled() && !facts.getText().equals(before) && facts.getText().contains("noise"));
+		Ui.waitUntil("it is tried",
+				() -> facts.isEnabled() && !facts.getText().equals(before) && facts.getText().contains("noise"));
 		watch.during("keeping a split");
 		Hand.fill(Widgets.byId(Text.class, "split.name"), "narrower");
 		Hand.click(Widgets.byId(Button.class, "split.keep"));
 		Ui.waitUntil("the split is kept, with proposals",
-				() -> session.archive().getSplits().size() == 2 && session.archive().getSplits().get(1).getProposals() != null);
+				() -> session.archive().getSplits().size() == 2
+						&& session.archive().getSplits().get(1).getProposals() != null);
 		waitForTheDraft();
 		watch.during("undoing the split");
 		Hand.activate(Stage.window());

@@ -86,7 +86,8 @@ class LeavingStoryTest {
 		setOneAside();
 		Ui.later(() -> {
 			try {
-				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("org.eclipse.ui.file.exit", null);
+				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("org.eclipse.ui.file.exit",
+						null);
 			} catch (org.eclipse.core.commands.common.CommandException e) {
 				throw new AssertionError(e);
 			}
@@ -128,7 +129,8 @@ class LeavingStoryTest {
 		assertEquals(session, Stage.session(), "the person stays");
 		Ui.later(Opening::openDemo);
 		answer("Save");
-		Ui.waitUntil("the demo is on show", () -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isPresent());
+		Ui.waitUntil("the demo is on show",
+				() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isPresent());
 		assertEquals(Optional.of("a trial"), savedReason());
 	}
 
@@ -150,7 +152,8 @@ class LeavingStoryTest {
 		assertEquals(Optional.empty(), Ui.ask(() -> Stage.session().readOnlyReason()));
 		Path link = Files.createSymbolicLink(folder.resolve("link"), archive);
 		Ui.later(() -> Opening.open(link));
-		Ui.run(() -> { });
+		Ui.run(() -> {
+		});
 		ArchiveSession session = Stage.session();
 		assertNotNull(session);
 		assertEquals(Optional.empty(), Ui.ask(session::readOnlyReason), "by another name too");

@@ -87,7 +87,8 @@ class OutlineStoryTest {
 	}
 
 	private static void waitForReading(String part) {
-		Ui.waitUntil("below the plan it says " + part, () -> Widgets.isThere("plan.reading", Label.class, label -> label.getText().contains(part)));
+		Ui.waitUntil("below the plan it says " + part,
+				() -> Widgets.isThere("plan.reading", Label.class, label -> label.getText().contains(part)));
 	}
 
 	/** Where a place of the floor is on the display; on the user interface thread. */
@@ -110,7 +111,8 @@ class OutlineStoryTest {
 		Hand.drag(() -> corner(1), 40, 25);
 		waitForReading("corner 2:");
 		PictureOnFailure.take("outline-dragged");
-		Hand.drag(() -> at((before.xMetres(2) + before.xMetres(3)) / 2, (before.yMetres(2) + before.yMetres(3)) / 2), 10, -30);
+		Hand.drag(() -> at((before.xMetres(2) + before.xMetres(3)) / 2, (before.yMetres(2) + before.yMetres(3)) / 2),
+				10, -30);
 		waitForReading(corners + 1 + " corners");
 		PictureOnFailure.take("outline-corner-more");
 		Hand.press("Return");
@@ -136,7 +138,8 @@ class OutlineStoryTest {
 
 	@Test
 	void drawsAnOutlineCornerAfterCorner() throws Exception {
-		Ui.run(() -> session.run(Editable.of(floor).stream().filter(field -> field.name().equals("outline")).findFirst().orElseThrow().change("")));
+		Ui.run(() -> session.run(Editable.of(floor).stream().filter(field -> field.name().equals("outline")).findFirst()
+				.orElseThrow().change("")));
 		begin();
 		assertEquals("Outline: 0 corners", reading());
 		Hand.click(() -> at(2, 2));
@@ -166,7 +169,8 @@ class OutlineStoryTest {
 	@Test
 	void refusesARingThatCrossesItself() throws Exception {
 		begin();
-		Point beyond = Ui.ask(() -> new Point(corner(0).x + (corner(2).x - corner(0).x) * 3 / 2, corner(0).y + (corner(2).y - corner(0).y) / 3));
+		Point beyond = Ui.ask(() -> new Point(corner(0).x + (corner(2).x - corner(0).x) * 3 / 2,
+				corner(0).y + (corner(2).y - corner(0).y) / 3));
 		Hand.drag(() -> List.of(corner(0), beyond));
 		Hand.press("Return");
 		Label hint = Widgets.byId(Label.class, "plan.outline.hint");

@@ -35,7 +35,8 @@ class PlanImageStoryTest {
 		Stage.view("org.cairnfield.ui.plan.view");
 		Ui.later(() -> {
 			try {
-				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("org.cairnfield.ui.plan.placeImage", null);
+				PlatformUI.getWorkbench().getService(IHandlerService.class)
+						.executeCommand("org.cairnfield.ui.plan.placeImage", null);
 			} catch (CommandException e) {
 				throw new AssertionError(e);
 			}
@@ -73,6 +74,7 @@ class PlanImageStoryTest {
 	}
 
 	private static List<String> metres(Table points, int row) {
-		return Ui.ask(() -> row >= points.getItemCount() ? List.<String>of() : List.of(points.getItem(row).getText(2), points.getItem(row).getText(3)));
+		return Ui.ask(() -> row >= points.getItemCount() ? List.<String>of()
+				: List.of(points.getItem(row).getText(2), points.getItem(row).getText(3)));
 	}
 }

@@ -45,8 +45,9 @@ class PlanStoryTest {
 	void showAFloor() {
 		session = Stage.session();
 		plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
-		Floor floor = Ui.ask(() -> session.archive().getSites().stream().filter(site -> site.getName().equals("Lantern Store"))
-				.findFirst().get().getFloors().get(0));
+		Floor floor = Ui
+				.ask(() -> session.archive().getSites().stream().filter(site -> site.getName().equals("Lantern Store"))
+						.findFirst().get().getFloors().get(0));
 		Ui.run(() -> session.select(session.selection().withScope(floor).withSamples(List.of())));
 		Stage.command("org.cairnfield.ui.plan.fit");
 		Stage.mode("SELECT");
@@ -122,7 +123,8 @@ class PlanStoryTest {
 		int right = Math.max(one.x, other.x) + 4;
 		int top = Math.min(one.y, other.y) - 4;
 		int bottom = Math.max(one.y, other.y) + 4;
-		return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom), new Point(left, top));
+		return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom),
+				new Point(left, top));
 	}
 
 	private static String reasonOf(SampleRef sample) {

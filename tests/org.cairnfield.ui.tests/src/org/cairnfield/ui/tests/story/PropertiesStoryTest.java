@@ -65,7 +65,8 @@ class PropertiesStoryTest {
 
 	private void select(EObject object) {
 		Ui.run(() -> session.select(session.selection().withSamples(List.of()).withScope(object)));
-		Ui.waitUntil("the tree shows it", () -> archive.getSelectionCount() == 1 && archive.getSelection()[0].getData() == object);
+		Ui.waitUntil("the tree shows it",
+				() -> archive.getSelectionCount() == 1 && archive.getSelection()[0].getData() == object);
 	}
 
 	/** Names and values, in the order of the screen. */
@@ -106,7 +107,8 @@ class PropertiesStoryTest {
 		int picture = 0;
 		for (Map.Entry<EObject, String> each : named.entrySet()) {
 			select(each.getKey());
-			Ui.waitUntil("properties of " + each.getKey().eClass().getName(), () -> shown().containsKey(each.getValue()));
+			Ui.waitUntil("properties of " + each.getKey().eClass().getName(),
+					() -> shown().containsKey(each.getValue()));
 			PictureOnFailure.take("properties-" + picture++ + "-" + each.getKey().eClass().getName());
 			List<String> order = new ArrayList<>(Ui.ask(() -> shown()).keySet());
 			assertTrue(order.size() >= 4, order::toString);
@@ -145,7 +147,8 @@ class PropertiesStoryTest {
 		Ui.waitUntil("properties of the survey", () -> shown().containsKey("Kind"));
 		SurveyKind kind = survey.getKind();
 		Hand.click(Widgets.byId(Tree.class, "properties.tree"), "Kind");
-		Ui.waitUntil("the kinds can be chosen", () -> Display.getCurrent().getFocusControl() instanceof Text field && field.getParent() instanceof CCombo);
+		Ui.waitUntil("the kinds can be chosen", () -> Display.getCurrent().getFocusControl() instanceof Text field
+				&& field.getParent() instanceof CCombo);
 		Hand.press(kind == SurveyKind.TRAINING ? "Down" : "Up");
 		Hand.press("Return");
 		Ui.waitUntil("the survey is of the other kind", () -> survey.getKind() != kind);
@@ -187,8 +190,10 @@ class PropertiesStoryTest {
 		Stage.show("org.cairnfield.ui.findings");
 		Stage.waitUntilChecked();
 		Tree findings = Widgets.byId(Tree.class, "findings.tree");
-		Hand.click(findings, () -> findings.getItem(0).getExpanded() ? findings.getItem(0).getItem(0) : findings.getItem(0));
-		Ui.waitUntil("properties of the finding", () -> shown().containsKey("Message") && shown().containsKey("Remedy"));
+		Hand.click(findings,
+				() -> findings.getItem(0).getExpanded() ? findings.getItem(0).getItem(0) : findings.getItem(0));
+		Ui.waitUntil("properties of the finding",
+				() -> shown().containsKey("Message") && shown().containsKey("Remedy"));
 		PictureOnFailure.take("properties-finding");
 	}
 }

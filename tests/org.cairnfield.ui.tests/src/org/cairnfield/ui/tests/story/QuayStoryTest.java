@@ -155,7 +155,8 @@ class QuayStoryTest {
 		Table queue = Widgets.byId(Table.class, "review.queue");
 		Ui.waitUntil("the queue is filled", () -> queue.getItemCount() > 100);
 		Hand.click(queue, 0);
-		Ui.waitUntil("a proposal can be decided", () -> Widgets.isThere("review.approve", Button.class, Button::isEnabled));
+		Ui.waitUntil("a proposal can be decided",
+				() -> Widgets.isThere("review.approve", Button.class, Button::isEnabled));
 		for (int n = 1; n <= VERDICTS; n++) {
 			int given = n;
 			boolean warned = Ui.ask(() -> !queue.getSelection()[0].getText(WARNINGS).isEmpty());
@@ -185,7 +186,8 @@ class QuayStoryTest {
 				Hand.click(Widgets.byId(Button.class, "gates.overrule"));
 			}
 		}
-		Ui.waitUntil(version + " is proposed", () -> Widgets.isThere("gates.version", Text.class, text -> text.getText().equals(version)));
+		Ui.waitUntil(version + " is proposed",
+				() -> Widgets.isThere("gates.version", Text.class, text -> text.getText().equals(version)));
 		Hand.click(Widgets.byId(Button.class, "gates.prepare"));
 		Hand.click(Widgets.byId(Button.class, "gates.sign"));
 		Ui.waitUntil(version + " is listed", () -> releases.getItemCount() == before + 1
@@ -200,7 +202,8 @@ class QuayStoryTest {
 				&& ways.getItem(ways.getItemCount() - 1).getText(0).equals("release " + version));
 		String now = Ui.ask(() -> ways.getItem(ways.getItemCount() - 2).getText(1));
 		String then = Ui.ask(() -> ways.getItem(ways.getItemCount() - 1).getText(1));
-		assertEquals(Double.parseDouble(now), Double.parseDouble(then), 0.02, "eleven samples on another floor show in centimetres at most");
+		assertEquals(Double.parseDouble(now), Double.parseDouble(then), 0.02,
+				"eleven samples on another floor show in centimetres at most");
 	}
 
 	/** A release is opened to read, and all of them are verified. */
@@ -208,14 +211,17 @@ class QuayStoryTest {
 		Table releases = Widgets.byId(Table.class, "releases.table");
 		Hand.click(releases, 1);
 		Hand.click(Widgets.byId(Button.class, "releases.open"));
-		Ui.waitUntil("1.0.0 is on show, to read", () -> Sessions.workbench().current().filter(session -> session.past().isPresent()
-				&& session.readOnlyReason().isPresent()).isPresent());
+		Ui.waitUntil("1.0.0 is on show, to read",
+				() -> Sessions.workbench().current().filter(session -> session.past().isPresent()
+						&& session.readOnlyReason().isPresent()).isPresent());
 		Hand.click(Widgets.byId(Button.class, "releases.open"));
-		Ui.waitUntil("the present is on show again", () -> Sessions.workbench().current().filter(session -> session.past().isEmpty()).isPresent());
+		Ui.waitUntil("the present is on show again",
+				() -> Sessions.workbench().current().filter(session -> session.past().isEmpty()).isPresent());
 		Ui.waitUntil("both are listed again", () -> releases.getItemCount() == 2);
 		Hand.click(Widgets.byId(Button.class, "releases.verify"));
 		Text about = Widgets.byId(Text.class, "releases.about");
-		Ui.waitUntil("both are verified", () -> about.getText().lines().filter(line -> line.startsWith("✔ release ")).count() == 2);
+		Ui.waitUntil("both are verified",
+				() -> about.getText().lines().filter(line -> line.startsWith("✔ release ")).count() == 2);
 	}
 
 	private static void compareAndRestore() {
@@ -230,8 +236,10 @@ class QuayStoryTest {
 		ArchiveSession before = Stage.session();
 		Hand.click(Widgets.byId(Button.class, "releases.restore"));
 		Hand.click(Widgets.find(Button.class, "the button of the question",
-				button -> button.getText().equals("&Restore") && button.getShell().getText().startsWith("Restore release")));
-		Ui.waitUntil("the restored state is on show", () -> Sessions.workbench().current().filter(now -> now != before).isPresent());
+				button -> button.getText().equals("&Restore")
+						&& button.getShell().getText().startsWith("Restore release")));
+		Ui.waitUntil("the restored state is on show",
+				() -> Sessions.workbench().current().filter(now -> now != before).isPresent());
 		Stage.waitUntilChecked();
 	}
 
@@ -239,7 +247,8 @@ class QuayStoryTest {
 		Batch.run("intake", "-q", "--map", files("surveys"), "--archive", archive);
 		Batch.run("intake", "-q", "--map", files("test"), "--test-survey", "--archive", archive);
 		REMEDIES.forEach(rule -> Batch.run("remedy", "-q", "--archive", archive, "--rule", rule));
-		Batch.run("split", "-q", "--archive", archive, "--name", "all", "--epsilon", "163", "--min-pts", "3", "--search", "automatic");
+		Batch.run("split", "-q", "--archive", archive, "--name", "all", "--epsilon", "163", "--min-pts", "3",
+				"--search", "automatic");
 		Batch.run("propose", "-q", "--archive", archive);
 		Path verdicts = folder.resolve("verdicts.csv");
 		Batch.run("verdicts", "-q", "--archive", window, "--export", verdicts);
@@ -268,7 +277,8 @@ class QuayStoryTest {
 	/** The first first. */
 	private static List<ReleasedState> releases(Path archive) throws IOException {
 		try (OpenArchive open = new ArchiveStore().open(archive, Mode.READ)) {
-			return new ReleaseBook(open, Clock.systemUTC()).list().stream().sorted(Comparator.comparing(ReleasedState::version)).toList();
+			return new ReleaseBook(open, Clock.systemUTC()).list().stream()
+					.sorted(Comparator.comparing(ReleasedState::version)).toList();
 		}
 	}
 

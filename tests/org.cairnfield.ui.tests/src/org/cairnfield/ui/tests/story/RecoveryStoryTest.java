@@ -120,7 +120,8 @@ class RecoveryStoryTest {
 		assertEquals(List.of("B. Steward", "3 samples set aside"), List.of(text(offers, 0, 1), text(offers, 0, 2)));
 		assertEquals(List.of("A. Steward", "2 samples set aside"), List.of(text(offers, 1, 1), text(offers, 1, 2)));
 		PictureOnFailure.take("recovery");
-		assertFalse(Ui.ask(() -> Widgets.isThere("notice.recovery", Link.class, any -> true)), "nothing is kept for later before the person decides");
+		assertFalse(Ui.ask(() -> Widgets.isThere("notice.recovery", Link.class, any -> true)),
+				"nothing is kept for later before the person decides");
 		Hand.click(Widgets.byId(Button.class, "recovery.keep"));
 		Ui.waitUntil("the dialog is gone", dialog::isDisposed);
 		Link notice = Widgets.byId(Link.class, "notice.recovery");
@@ -179,8 +180,9 @@ class RecoveryStoryTest {
 		Label about = Widgets.byId(Label.class, "recovery.about");
 		assertTrue(Ui.ask(about::getText).contains("A. Steward"), () -> Ui.ask(about::getText));
 		Hand.click(Widgets.byId(Button.class, "recovery.bringBack"));
-		Ui.waitUntil("it is recorded", () -> "before the crash".equals(Stage.session().archive().getSites().get(0).getSurveys()
-				.get(0).table().reason(1)) && !Stage.session().isModified());
+		Ui.waitUntil("it is recorded",
+				() -> "before the crash".equals(Stage.session().archive().getSites().get(0).getSurveys()
+						.get(0).table().reason(1)) && !Stage.session().isModified());
 		Ui.waitUntil("under that name", () -> "A. Steward".equals(Stage.lastInHistory()));
 	}
 

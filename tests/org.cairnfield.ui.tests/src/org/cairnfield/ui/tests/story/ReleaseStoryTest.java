@@ -62,7 +62,8 @@ class ReleaseStoryTest {
 		assertEquals("1.0.0", made.get(0).version().toString());
 		assertEquals(digest, made.get(0).manifest().digest(), "it holds the content as it was");
 		assertTrue(made.get(0).manifest().gates().stream()
-				.anyMatch(gate -> !gate.met() && gate.reason().equals("first map, for a trial only")), "and the reason for ever");
+				.anyMatch(gate -> !gate.met() && gate.reason().equals("first map, for a trial only")),
+				"and the reason for ever");
 		Hand.click(Widgets.byId(Button.class, "releases.verify"));
 		Text about = Widgets.byId(Text.class, "releases.about");
 		Ui.waitUntil("it is verified", () -> about.getText().contains("✔ ") && !about.getText().contains("✖"));

@@ -69,8 +69,10 @@ class RemedyStoryTest {
 		Hand.click(findings, () -> heading(findings, WRONG_FLOOR));
 		Hand.press("ctrl+a");
 		Ui.waitUntil("all are explained together", () -> explanation.getText().contains(" findings are selected; ")
-				&& explanation.getText().contains("Effect: Touches ") && explanation.getText().contains(" samples and "));
-		assertTrue(Ui.ask(() -> Widgets.byId(Button.class, "findings.remedy").getText()).matches("Apply \\d+ &remedies"));
+				&& explanation.getText().contains("Effect: Touches ")
+				&& explanation.getText().contains(" samples and "));
+		assertTrue(
+				Ui.ask(() -> Widgets.byId(Button.class, "findings.remedy").getText()).matches("Apply \\d+ &remedies"));
 	}
 
 	@Test
@@ -84,8 +86,11 @@ class RemedyStoryTest {
 		Text explanation = Widgets.byId(Text.class, "findings.explanation");
 		Button apply = Widgets.byId(Button.class, "findings.remedy");
 		Hand.click(findings, () -> heading(findings, REPEATS));
-		Ui.waitUntil("each way is measured", () -> explanation.getText().contains("\n  Keep one of each run at each place: Touches 1 sample.")
-				&& explanation.getText().contains("\n  Average the scans of each place into one sample: Touches 2 samples.") && apply.isEnabled());
+		Ui.waitUntil("each way is measured",
+				() -> explanation.getText().contains("\n  Keep one of each run at each place: Touches 1 sample.")
+						&& explanation.getText()
+								.contains("\n  Average the scans of each place into one sample: Touches 2 samples.")
+						&& apply.isEnabled());
 		Combo ways = Widgets.byId(Combo.class, "findings.way");
 		Hand.choose(ways, "Average the scans of each place into one sample");
 		Hand.click(apply);

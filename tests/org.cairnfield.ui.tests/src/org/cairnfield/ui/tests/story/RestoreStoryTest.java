@@ -109,7 +109,8 @@ class RestoreStoryTest {
 		Hand.click(table, 1);
 		Hand.click(Widgets.byId(Button.class, "history.restore"));
 		Shell question = Widgets.shell("Restore save point");
-		Label consequence = Widgets.find(Label.class, "the question", label -> label.getText().contains("2 samples set aside"));
+		Label consequence = Widgets.find(Label.class, "the question",
+				label -> label.getText().contains("2 samples set aside"));
 		assertTrue(Ui.ask(consequence::getText).contains("unsaved changes"), () -> Ui.ask(consequence::getText));
 		PictureOnFailure.take("restore");
 		Hand.click(Widgets.button("Cancel"));
@@ -119,14 +120,16 @@ class RestoreStoryTest {
 		Hand.click(Widgets.byId(Button.class, "history.restore"));
 		Widgets.shell("Restore save point");
 		Hand.click(Widgets.button("Save and go on"));
-		Ui.waitUntil("it says so", () -> Widgets.isThere("notice.restored", Link.class, link -> link.getText().startsWith("Restored save point")));
+		Ui.waitUntil("it says so", () -> Widgets.isThere("notice.restored", Link.class,
+				link -> link.getText().startsWith("Restored save point")));
 		assertTrue(isKept(0) && isKept(7), "it is as it was");
 		assertEquals(before + 2, points().size(), "the unsaved change, and the restoring");
 		Link notice = Widgets.byId(Link.class, "notice.restored");
 		Hand.activate(Stage.window());
 		Ui.waitUntil("the notice has the focus", notice::forceFocus);
 		Hand.press("Return");
-		Ui.waitUntil("the state before is back", () -> Widgets.isThere("notice.restored", Link.class, link -> link.getText().startsWith("The state before")));
+		Ui.waitUntil("the state before is back", () -> Widgets.isThere("notice.restored", Link.class,
+				link -> link.getText().startsWith("The state before")));
 		assertFalse(isKept(0));
 		assertFalse(isKept(7), "what was unsaved too");
 		assertEquals(before + 3, points().size());
@@ -142,7 +145,8 @@ class RestoreStoryTest {
 		Stage.open(archive);
 		Stage.show("org.cairnfield.ui.history");
 		Table table = Widgets.byId(Table.class, "history.points");
-		Ui.waitUntil("what can be read is listed, and a line where it ends", () -> table.getItemCount() == before.size());
+		Ui.waitUntil("what can be read is listed, and a line where it ends",
+				() -> table.getItemCount() == before.size());
 		List<String> changes = Ui.ask(() -> Arrays.stream(table.getItems()).map(row -> row.getText(3)).toList());
 		assertEquals(before.get(0).summary(), changes.get(0));
 		assertTrue(changes.get(changes.size() - 1).contains(oldest), changes.toString());
@@ -171,7 +175,8 @@ class RestoreStoryTest {
 		Ui.waitUntilIdle();
 		List<SavePoint> points = points();
 		assertEquals(before + 2, points.size());
-		assertTrue(points.get(0).message().contains("boat-shed.csv") && points.get(0).summary().contains("3 samples added"), points.get(0).message());
+		assertTrue(points.get(0).message().contains("boat-shed.csv")
+				&& points.get(0).summary().contains("3 samples added"), points.get(0).message());
 		assertTrue(points.get(1).summary().contains("1 sample set aside"), points.get(1).message());
 		assertFalse(Ui.ask(() -> Stage.session().isModified()));
 		int sites = Ui.ask(() -> Stage.session().archive().getSites().size());
@@ -193,10 +198,14 @@ class RestoreStoryTest {
 		Stage.show("org.cairnfield.ui.history");
 		Hand.activate(Stage.window());
 		Hand.click(Widgets.byId(Button.class, "history.make"));
-		Ui.waitUntil("it is said", () -> Widgets.isThere("notice.recorded", Link.class, link -> link.getText().contains("A. Steward")));
+		Ui.waitUntil("it is said",
+				() -> Widgets.isThere("notice.recorded", Link.class, link -> link.getText().contains("A. Steward")));
 		List<SavePoint> points = points();
-		assertEquals(List.of("T. Lead", "A. Steward", "M. Q."), points.stream().limit(3).map(SavePoint::person).toList());
-		assertTrue(points.get(0).summary().startsWith("1 sample set aside") && points.get(1).summary().startsWith("1 sample set aside"),
+		assertEquals(List.of("T. Lead", "A. Steward", "M. Q."),
+				points.stream().limit(3).map(SavePoint::person).toList());
+		assertTrue(
+				points.get(0).summary().startsWith("1 sample set aside")
+						&& points.get(1).summary().startsWith("1 sample set aside"),
 				points.toString());
 	}
 
@@ -205,7 +214,8 @@ class RestoreStoryTest {
 		Ui.run(() -> Preferences.put(Preferences.PERSON, "A. Steward"));
 		setAside(7);
 		Ui.later(() -> {
-			PreferenceDialog dialog = PreferencesUtil.createPreferenceDialogOn(Stage.window(), "org.cairnfield.ui.person", null, null);
+			PreferenceDialog dialog = PreferencesUtil.createPreferenceDialogOn(Stage.window(),
+					"org.cairnfield.ui.person", null, null);
 			dialog.open();
 		});
 		Hand.fill(Widgets.byId(Text.class, "person.name"), "T. Lead");

@@ -46,7 +46,8 @@ class ReviewLatencyBenchmark {
 	@Test
 	void measures() throws Exception {
 		int samples = Integer.getInteger("cairnfield.samples", 20_000);
-		Path archive = LargeArchive.make(folder, samples, Double.parseDouble(System.getProperty("cairnfield.epsilon", "204")));
+		Path archive = LargeArchive.make(folder, samples,
+				Double.parseDouble(System.getProperty("cairnfield.epsilon", "204")));
 		Stage.open(archive);
 		ArchiveSession session = Stage.session();
 		Stage.waitUntilChecked();
@@ -65,7 +66,8 @@ class ReviewLatencyBenchmark {
 		Split split = Ui.ask(() -> session.archive().getSplits().get(0));
 		Ui.waitUntil("the evidence is there", () -> queue.getItemCount() >= split.getProposals().all().size()
 				&& Widgets.isThere("review.approve", Button.class, Button::isEnabled));
-		out.printf(Locale.ROOT, "%,d samples, %,d proposals%n", split.getLabels().size(), Ui.ask(() -> split.getProposals().all().size()));
+		out.printf(Locale.ROOT, "%,d samples, %,d proposals%n", split.getLabels().size(),
+				Ui.ask(() -> split.getProposals().all().size()));
 		Hand.click(queue, 0);
 		StyledText evidence = Widgets.byId(StyledText.class, "review.evidence");
 		List<double[]> all = new ArrayList<>();
@@ -82,9 +84,11 @@ class ReviewLatencyBenchmark {
 				all.add(millis);
 			}
 		}
-		out.println("key to the next sample painted: " + Stopwatch.summary(all.stream().mapToDouble(m -> m[0]).toArray()));
+		out.println(
+				"key to the next sample painted: " + Stopwatch.summary(all.stream().mapToDouble(m -> m[0]).toArray()));
 		out.println("key to calm: " + Stopwatch.summary(all.stream().mapToDouble(m -> m[1]).toArray()));
-		assertTrue(Ui.ask(() -> session.archive().getLedgers().get(0).getVerdicts().size()) >= KEYS, "each key was a verdict");
+		assertTrue(Ui.ask(() -> session.archive().getLedgers().get(0).getVerdicts().size()) >= KEYS,
+				"each key was a verdict");
 	}
 
 	private static ICommandService commands() {
@@ -126,7 +130,8 @@ class ReviewLatencyBenchmark {
 			Ui.waitUntilIdle();
 			Hand.fill(epsilon, String.format(Locale.ROOT, "%.1f", start + i + 1.3));
 			String before = Ui.ask(facts::getText);
-			BooleanSupplier other = () -> facts.isEnabled() && !facts.getText().equals(before) && facts.getText().contains("noise");
+			BooleanSupplier other = () -> facts.isEnabled() && !facts.getText().equals(before)
+					&& facts.getText().contains("noise");
 			Stopwatch watch = new Stopwatch(facts, other);
 			Listener entered = event -> watch.begin();
 			Ui.run(() -> epsilon.addListener(SWT.KeyDown, entered));

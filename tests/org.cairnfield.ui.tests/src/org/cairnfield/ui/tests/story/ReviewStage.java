@@ -89,7 +89,8 @@ final class ReviewStage {
 	private static SplitStudy study(ArchiveSession session, Scope scope) throws Exception {
 		Archive still = Ui.ask(() -> ArchiveCopy.of(session.archive()));
 		return new SplitStudies(1).study(still, scope, SplitRequest.named(SplitRequest.representations().get(0),
-				SplitRequest.distances().get(0), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), 1));
+				SplitRequest.distances().get(0), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(),
+				Optional.empty(), 1));
 	}
 
 	/** The queue of a split that was made before the story begins. */
@@ -109,10 +110,12 @@ final class ReviewStage {
 
 	private static Split split(ArchiveSession session, String id, Scope scope, double epsilon) throws Exception {
 		SplitStudy study = study(session, scope);
-		Split split = SplitMaker.toModel(id, scope, study, study.split(epsilon, MIN_PTS, Workers.inline()), Search.USUAL,
+		Split split = SplitMaker.toModel(id, scope, study, study.split(epsilon, MIN_PTS, Workers.inline()),
+				Search.USUAL,
 				"as usual", 1);
 		Archive still = Ui.ask(() -> ArchiveCopy.of(session.archive()));
-		new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(still, split), 0.1, 0.1, Workers.inline())).execute();
+		new SetProposalsCommand(split, SplitProposals.of(SplitOnMap.of(still, split), 0.1, 0.1, Workers.inline()))
+				.execute();
 		Ui.run(() -> session.run(new AddSplitsCommand(session.archive(), List.of(split))));
 		return split;
 	}
@@ -136,7 +139,8 @@ final class ReviewStage {
 
 	/** Sets which band of the archive on show needs a second reviewer. */
 	static void second(String band) {
-		Ui.run(() -> Stage.session().run(new SetReviewPolicyCommand(Stage.session().archive(), ReviewPolicy.USUAL.withSecond(Set.of(band)))));
+		Ui.run(() -> Stage.session().run(
+				new SetReviewPolicyCommand(Stage.session().archive(), ReviewPolicy.USUAL.withSecond(Set.of(band)))));
 		Ui.waitUntilIdle();
 	}
 
@@ -155,8 +159,10 @@ final class ReviewStage {
 
 	/** Gives the queue the focus, by a click on the first line that is as wanted. */
 	void focusQueue(String what, Predicate<Proposal> wanted) {
-		int line = Ui.ask(() -> IntStream.range(0, queue.getItemCount()).filter(row -> split.getProposals().all().stream()
-				.anyMatch(p -> p.sample().sample().equals(queue.getItem(row).getText(0)) && wanted.test(p))).findFirst().orElse(-1));
+		int line = Ui.ask(() -> IntStream.range(0, queue.getItemCount())
+				.filter(row -> split.getProposals().all().stream()
+						.anyMatch(p -> p.sample().sample().equals(queue.getItem(row).getText(0)) && wanted.test(p)))
+				.findFirst().orElse(-1));
 		assertTrue(line >= 0, "no sample in the queue " + what);
 		Hand.click(queue, line);
 		Ui.waitUntil("a sample " + what + " is in hand", () -> queue.getSelectionIndex() == line);
@@ -179,7 +185,8 @@ final class ReviewStage {
 
 	/** Ids of the samples that are listed. */
 	List<String> listed() {
-		return Ui.ask(() -> IntStream.range(0, queue.getItemCount()).mapToObj(row -> queue.getItem(row).getText(0)).toList());
+		return Ui.ask(
+				() -> IntStream.range(0, queue.getItemCount()).mapToObj(row -> queue.getItem(row).getText(0)).toList());
 	}
 
 	/** What the queue says of a sample. */
@@ -188,7 +195,8 @@ final class ReviewStage {
 	}
 
 	private String stateNow(String sample) {
-		return IntStream.range(0, queue.getItemCount()).mapToObj(queue::getItem).filter(line -> line.getText(0).equals(sample))
+		return IntStream.range(0, queue.getItemCount()).mapToObj(queue::getItem)
+				.filter(line -> line.getText(0).equals(sample))
 				.findFirst().orElseThrow().getText(STATE);
 	}
 

@@ -94,7 +94,8 @@ class ReviewStoryTest {
 		String last = ledger.get(19).getSample().sample();
 		review.waitForState(last, "✔ approved");
 		Hand.press("ctrl+z");
-		Ui.waitUntil("the last is taken back and in hand again", () -> review.queue.getSelection()[0].getText(0).equals(last));
+		Ui.waitUntil("the last is taken back and in hand again",
+				() -> review.queue.getSelection()[0].getText(0).equals(last));
 		assertEquals(19, review.verdicts().size(), "nothing was saved yet, so nobody has seen it");
 		review.waitForState(last, "");
 	}
@@ -123,7 +124,8 @@ class ReviewStoryTest {
 	}
 
 	private static boolean isAtOnePlace(SampleRef a, SampleRef b) {
-		return Math.hypot(a.sample().xMetres() - b.sample().xMetres(), a.sample().yMetres() - b.sample().yMetres()) < 0.5;
+		return Math.hypot(a.sample().xMetres() - b.sample().xMetres(),
+				a.sample().yMetres() - b.sample().yMetres()) < 0.5;
 	}
 
 	@Test
@@ -173,7 +175,9 @@ class ReviewStoryTest {
 	@Test
 	void asksAnewAboutASampleThatWasMovedAfterItsVerdict() throws Exception {
 		ReviewStage review = ReviewStage.of(ReviewStage.open(folder, "moved"), EPSILON_DB);
-		review.focusQueue("whose carrier is at another place", p -> !isAtOnePlace(sample(review.session, p.sample().sample()), sample(review.session, p.carrier().sample())));
+		review.focusQueue("whose carrier is at another place",
+				p -> !isAtOnePlace(sample(review.session, p.sample().sample()),
+						sample(review.session, p.carrier().sample())));
 		String untouched = review.count();
 		String sample = review.decide("a", Decision.APPROVE).getSample().sample();
 		review.waitForState(sample, "✔ approved");
@@ -220,7 +224,8 @@ class ReviewStoryTest {
 		List<Verdict> carried = Ui.ask(() -> of(review, again));
 		for (Verdict given : List.of(first, second)) {
 			assertTrue(carried.stream().anyMatch(verdict -> verdict.getSample().equals(given.getSample())
-					&& verdict.getDecision() == given.getDecision() && verdict.getTime().equals(given.getTime())), given::toString);
+					&& verdict.getDecision() == given.getDecision() && verdict.getTime().equals(given.getTime())),
+					given::toString);
 		}
 		review.waitForState(first.getSample().sample(), "✔ approved");
 		Hand.activate(Stage.window());

@@ -67,7 +67,8 @@ class RulesStoryTest {
 		for (int i = 0; i < MOST_TABS && !Ui.ask(control::isFocusControl); i++) {
 			Hand.press("Tab");
 		}
-		assertTrue(Ui.ask(control::isFocusControl), () -> "the focus is on " + Ui.ask(() -> Display.getCurrent().getFocusControl()));
+		assertTrue(Ui.ask(control::isFocusControl),
+				() -> "the focus is on " + Ui.ask(() -> Display.getCurrent().getFocusControl()));
 	}
 
 	private static void overwrite(String text) {
@@ -125,7 +126,8 @@ class RulesStoryTest {
 		Hand.press("Return");
 		Ui.waitUntil("the dialog is gone", preferences::isDisposed);
 		assertTrue(kept(session).contains("device-offset = off: calibrated elsewhere"), () -> kept(session));
-		Ui.waitUntil("the counts say so", () -> Widgets.byId(Label.class, "findings.counts").getText().endsWith(", 1 rule not asked"));
+		Ui.waitUntil("the counts say so",
+				() -> Widgets.byId(Label.class, "findings.counts").getText().endsWith(", 1 rule not asked"));
 	}
 
 	private static void saysWhyNothingCanBeChanged(ArchiveSession session) throws Exception {

@@ -43,7 +43,8 @@ class SameNamesStoryTest {
 	}
 
 	private static boolean has(ArchiveSession session, String address) {
-		return session.archive().getAccessPoints().stream().anyMatch(accessPoint -> accessPoint.getAddress().equals(address));
+		return session.archive().getAccessPoints().stream()
+				.anyMatch(accessPoint -> accessPoint.getAddress().equals(address));
 	}
 
 	@Test
@@ -56,7 +57,8 @@ class SameNamesStoryTest {
 		Hand.click(Widgets.button("Next >"));
 		Hand.click(Widgets.button("Next >"));
 		Label question = Widgets.byId(Label.class, "intake.sameNames");
-		Ui.waitUntil("the question is asked", () -> question.isVisible() && question.getText().contains("Boat Shed, Net Loft"));
+		Ui.waitUntil("the question is asked",
+				() -> question.isVisible() && question.getText().contains("Boat Shed, Net Loft"));
 		Button finish = Widgets.button("Finish");
 		assertFalse(Ui.ask(finish::isEnabled), "nothing is taken in without an answer");
 		Hand.click(Widgets.byId(Button.class, "intake.sameNames.perSite"));

@@ -69,9 +69,11 @@ class SearchByHandStoryTest {
 		Hand.fill(code, "cells 0 plain k 1");
 		Ui.waitUntil("no cell is no search", () -> !ok.isEnabled());
 		Hand.fill(code, "cut cells 6 relative k 3 weighted");
-		Ui.waitUntil("the parts follow the code", () -> Widgets.isThere("search.cells", Spinner.class, cells -> cells.getSelection() == 6)
-				&& Widgets.isThere("search.relative", Button.class, Button::getSelection)
-				&& Widgets.isThere("search.groups", Spinner.class, groups -> !groups.isEnabled()) && ok.isEnabled());
+		Ui.waitUntil("the parts follow the code",
+				() -> Widgets.isThere("search.cells", Spinner.class, cells -> cells.getSelection() == 6)
+						&& Widgets.isThere("search.relative", Button.class, Button::getSelection)
+						&& Widgets.isThere("search.groups", Spinner.class, groups -> !groups.isEnabled())
+						&& ok.isEnabled());
 		Hand.press("Return");
 		Ui.waitUntil("the dialog is gone", dialog::isDisposed);
 		Search byHand = Search.parse("cut cells 6 relative k 3 weighted");
@@ -99,7 +101,8 @@ class SearchByHandStoryTest {
 		Shell dialog = Widgets.shell(TITLE);
 		Ui.waitUntil("the dialog has the keys", () -> dialog.getDisplay().getActiveShell() == dialog);
 		Hand.press("alt+m");
-		Ui.waitUntil("the published search is shown", () -> Widgets.isThere("search.code", Text.class, text -> text.getText().equals(Search.PUBLISHED.code())));
+		Ui.waitUntil("the published search is shown", () -> Widgets.isThere("search.code", Text.class,
+				text -> text.getText().equals(Search.PUBLISHED.code())));
 		Hand.press("alt+s");
 		Ui.waitUntil("the dialog is gone", dialog::isDisposed);
 		waitForSearch(Search.PUBLISHED);
@@ -128,7 +131,8 @@ class SearchByHandStoryTest {
 		Hand.activate(Stage.window());
 		Hand.click(Widgets.byId(Button.class, "measure.start"));
 		Table ways = Widgets.byId(Table.class, "measure.table");
-		Ui.waitUntil("what a device gets is measured by " + search, () -> released(ways) != null && released(ways).getText(HOW).contains(search.toString()));
+		Ui.waitUntil("what a device gets is measured by " + search,
+				() -> released(ways) != null && released(ways).getText(HOW).contains(search.toString()));
 		Ui.waitUntilIdle();
 		return Ui.ask(() -> {
 			String[] cells = new String[ways.getColumnCount()];

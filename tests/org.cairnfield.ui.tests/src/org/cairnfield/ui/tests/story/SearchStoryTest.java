@@ -94,9 +94,11 @@ class SearchStoryTest {
 		Ui.waitUntil("another dot is taken", () -> dots.getChosen() == other);
 		Ui.waitUntilIdle();
 		Split picked = keep(session, "picked");
-		assertTrue(Ui.ask(picked::getSearchReason).startsWith("picked by hand of"), () -> Ui.ask(picked::getSearchReason));
+		assertTrue(Ui.ask(picked::getSearchReason).startsWith("picked by hand of"),
+				() -> Ui.ask(picked::getSearchReason));
 		assertTrue(!best.getSearch().equals(picked.getSearch()) || best.getEpsilon() != picked.getEpsilon());
-		assertEquals(List.of(best), Ui.ask(() -> SplitsInRelease.of(session.archive())), "a later split changes nothing by itself");
+		assertEquals(List.of(best), Ui.ask(() -> SplitsInRelease.of(session.archive())),
+				"a later split changes nothing by itself");
 
 		Hand.click(Widgets.byId(CTabFolder.class, "split.tabs"), "Kept splits");
 		Table kept = Widgets.byId(Table.class, "split.kept");
@@ -109,6 +111,7 @@ class SearchStoryTest {
 		Ui.waitUntil("the first one is back", () -> SplitsInRelease.of(session.archive()).equals(List.of(best)));
 		Hand.press("ctrl+shift+z");
 		Ui.waitUntil("the other one again", () -> SplitsInRelease.of(session.archive()).equals(List.of(picked)));
-		assertNotEquals(Ui.ask(() -> kept.getItem(0).getText(1)), Ui.ask(() -> kept.getItem(1).getText(1)), "the table says which one");
+		assertNotEquals(Ui.ask(() -> kept.getItem(0).getText(1)), Ui.ask(() -> kept.getItem(1).getText(1)),
+				"the table says which one");
 	}
 }

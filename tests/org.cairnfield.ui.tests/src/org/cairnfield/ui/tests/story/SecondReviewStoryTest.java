@@ -64,12 +64,14 @@ class SecondReviewStoryTest {
 		int close = (int) Ui.ask(() -> review.split.getProposals().all().stream()
 				.filter(p -> Bands.USUAL.of(p.strengthR()).get().name().equals("close")).count()).longValue();
 		ReviewStage.waitForText("review.audit.plan", "proposals with a mark");
-		Matcher marked = Pattern.compile("(\\d+) proposals with a mark are left to look at one by one").matcher(ReviewStage.text("review.audit.plan"));
+		Matcher marked = Pattern.compile("(\\d+) proposals with a mark are left to look at one by one")
+				.matcher(ReviewStage.text("review.audit.plan"));
 		assertTrue(marked.find(), ReviewStage.text("review.audit.plan"));
 		int lot = close - Integer.parseInt(marked.group(1));
 		int size = auditSize(lot);
 		assertTrue(size > 0 && size < lot, size + " of " + lot);
-		ReviewStage.waitForText("review.audit.plan", "look at " + size + " drawn of its " + lot + " proposals without a mark");
+		ReviewStage.waitForText("review.audit.plan",
+				"look at " + size + " drawn of its " + lot + " proposals without a mark");
 		Button approve = Widgets.byId(Button.class, "review.audit.approve");
 		assertFalse(Ui.ask(approve::isEnabled), "nobody has looked yet");
 		Hand.click(Widgets.byId(Button.class, "review.audit.look"));
@@ -156,9 +158,11 @@ class SecondReviewStoryTest {
 				differing.add(sample);
 			}
 		}
-		ReviewStage.waitForText("review.agreement", String.format(Locale.ROOT, "Two reviewers on %d samples: agree on %.0f %%, Cohen's κ %.2f ",
-				one.length(), 100.0 * (table[0][0] + table[1][1]) / one.length(), kappa(table)));
-		assertTrue(ReviewStage.text("review.agreement").contains(differing.size() + " to settle, 0 wait"), ReviewStage.text("review.agreement"));
+		ReviewStage.waitForText("review.agreement",
+				String.format(Locale.ROOT, "Two reviewers on %d samples: agree on %.0f %%, Cohen's κ %.2f ",
+						one.length(), 100.0 * (table[0][0] + table[1][1]) / one.length(), kappa(table)));
+		assertTrue(ReviewStage.text("review.agreement").contains(differing.size() + " to settle, 0 wait"),
+				ReviewStage.text("review.agreement"));
 
 		ReviewStage.person(THIRD);
 		ReviewStage.showAll();
@@ -192,7 +196,8 @@ class SecondReviewStoryTest {
 				assertFalse(text.contains(first), text);
 			}
 		}
-		assertFalse(review.message().contains(" approved") && review.message().contains(samples.iterator().next()), review.message());
+		assertFalse(review.message().contains(" approved") && review.message().contains(samples.iterator().next()),
+				review.message());
 	}
 
 	/** Cohen 1960: what they agree on beyond chance, by the share that each approves. */

@@ -58,7 +58,8 @@ class SiteOrderStoryTest {
 		Hand.press("alt+Up");
 		waitForOrder(tree, "Tide House", "Lantern Store", "Sailmakers' Hall");
 		Hand.press("alt+Up");
-		assertEquals("tide-house lantern-store sailmakers-hall", Ui.ask(() -> session.archive().getSiteOrder()), "the first stays the first");
+		assertEquals("tide-house lantern-store sailmakers-hall", Ui.ask(() -> session.archive().getSiteOrder()),
+				"the first stays the first");
 		PictureOnFailure.take("site-order");
 		Hand.press("ctrl+z");
 		waitForOrder(tree, "Lantern Store", "Tide House", "Sailmakers' Hall");

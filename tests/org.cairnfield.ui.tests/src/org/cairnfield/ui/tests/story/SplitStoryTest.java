@@ -57,7 +57,8 @@ class SplitStoryTest {
 
 	private static final Pattern ELBOW = Pattern.compile("elbow: .* (\\d+(?:\\.\\d+)?).dB");
 	private static final Pattern CELL = Pattern.compile("ε ([\\d.]+).dB, minPts (\\d+): Noise share ([\\d.]+).%");
-	private static final Pattern NOISE = Pattern.compile("(\\d+) clusters?, .* noise \\((\\d+) of (\\d+) kept", Pattern.DOTALL);
+	private static final Pattern NOISE = Pattern.compile("(\\d+) clusters?, .* noise \\((\\d+) of (\\d+) kept",
+			Pattern.DOTALL);
 
 	@TempDir
 	static Path folder;
@@ -74,7 +75,8 @@ class SplitStoryTest {
 		session = ReviewStage.open(folder, story);
 		ReviewStage.showSplitting();
 		Combo scope = Widgets.byId(Combo.class, "split.scope");
-		String floor = Ui.ask(() -> List.of(scope.getItems())).stream().filter(item -> item.contains("Lantern Store, floor 3")).findFirst().get();
+		String floor = Ui.ask(() -> List.of(scope.getItems())).stream()
+				.filter(item -> item.contains("Lantern Store, floor 3")).findFirst().get();
 		Hand.choose(scope, floor);
 		Hand.fill(Widgets.byId(Spinner.class, "split.minPts"), Integer.toString(ReviewStage.MIN_PTS));
 		Hand.press("Tab");
@@ -92,7 +94,8 @@ class SplitStoryTest {
 		Trial trial = study.split(of, ReviewStage.MIN_PTS, Workers.inline());
 		Ui.waitUntil("clusters and noise are those of " + of, () -> {
 			Matcher said = NOISE.matcher(facts.getText());
-			return said.find() && Integer.parseInt(said.group(1)) == trial.clusters() && Integer.parseInt(said.group(2)) == trial.noise();
+			return said.find() && Integer.parseInt(said.group(1)) == trial.clusters()
+					&& Integer.parseInt(said.group(2)) == trial.noise();
 		});
 	}
 
@@ -115,8 +118,10 @@ class SplitStoryTest {
 		double dragged = shownEpsilon();
 		Ui.run(() -> facts.removeListener(SWT.Modify, watching));
 		// not exactly: figures of more or fewer lines make the curve lower or higher
-		assertTrue(Math.abs(dragged - elbow) < Math.abs(start - elbow), () -> dragged + " is no nearer to the elbow " + elbow + " than " + start);
-		assertTrue(seen.stream().map(text -> text.split("\\n")[0]).distinct().count() > 2, () -> "figures follow on the way: " + seen);
+		assertTrue(Math.abs(dragged - elbow) < Math.abs(start - elbow),
+				() -> dragged + " is no nearer to the elbow " + elbow + " than " + start);
+		assertTrue(seen.stream().map(text -> text.split("\\n")[0]).distinct().count() > 2,
+				() -> "figures follow on the way: " + seen);
 		waitForFacts(study, dragged);
 		dragGuide(curve, from -> from + 40);
 		double lower = shownEpsilon();
@@ -239,14 +244,16 @@ class SplitStoryTest {
 		assertEquals(shownEpsilon(), kept.getEpsilon(), 1e-5 * kept.getEpsilon());
 		assertEquals(Integer.parseInt(asked.group(2)), Ui.ask(kept::getMinPts));
 		Labels labels = Ui.ask(kept::getLabels);
-		assertEquals(asked.group(3), String.format(Locale.ROOT, "%.1f", 100.0 * labels.noise() / labels.size()), "noise is that of the cell");
+		assertEquals(asked.group(3), String.format(Locale.ROOT, "%.1f", 100.0 * labels.noise() / labels.size()),
+				"noise is that of the cell");
 		Ui.waitUntil("with proposals", () -> kept.getProposals() != null && !kept.getProposals().all().isEmpty());
 		marksNoiseInTheTable(kept);
 		Stage.show("org.cairnfield.ui.explorer");
 		Tree explorer = Widgets.byId(Tree.class, "explorer.tree");
 		Hand.click(explorer, "Splits");
 		Hand.press("Right");
-		assertEquals("from-sweep  " + labels.size() + "  " + labels.noise() + " outliers", Ui.ask(Widgets.item(explorer, "from-sweep")::getText));
+		assertEquals("from-sweep  " + labels.size() + "  " + labels.noise() + " outliers",
+				Ui.ask(Widgets.item(explorer, "from-sweep")::getText));
 	}
 
 	@Test
@@ -257,7 +264,9 @@ class SplitStoryTest {
 		Split kept = keep("by-best");
 		Hand.choose(kind, "one split");
 		String said = Ui.ask(Widgets.byId(Label.class, "split.message")::getText);
-		Matcher errors = matched(Pattern.compile("held-out error by method: dbscan ([\\d.]+) m .*; k-means ([\\d.]+) m .*; affinity .*; kernel-reduction "), said);
+		Matcher errors = matched(Pattern.compile(
+				"held-out error by method: dbscan ([\\d.]+) m .*; k-means ([\\d.]+) m .*; affinity .*; kernel-reduction "),
+				said);
 		boolean dbscan = Double.parseDouble(errors.group(1)) <= Double.parseDouble(errors.group(2));
 		assertTrue(dbscan || Ui.ask(kept::getMethod) != null, () -> "worse than k-means, and kept: " + said);
 	}
@@ -279,11 +288,13 @@ class SplitStoryTest {
 		Stage.show("org.cairnfield.ui.samples");
 		Stage.command("org.eclipse.ui.window.maximizePart"); // a small screen has room for a row otherwise
 		Table table = Widgets.byId(Table.class, "samples.table");
-		Ui.waitUntil("samples of the split are listed", () -> table.getItemCount() > 3 && !role(table.getItem(0)).isEmpty());
+		Ui.waitUntil("samples of the split are listed",
+				() -> table.getItemCount() > 3 && !role(table.getItem(0)).isEmpty());
 		Ui.run(() -> {
 			Labels labels = split.getLabels();
 			for (TableItem item : table.getItems()) {
-				int row = IntStream.range(0, labels.size()).filter(i -> labels.sample(i).equals(item.getText(0))).findFirst().getAsInt();
+				int row = IntStream.range(0, labels.size()).filter(i -> labels.sample(i).equals(item.getText(0)))
+						.findFirst().getAsInt();
 				assertEquals(labels.cluster(row) == Labels.NOISE, role(item).equals("noise"), item.getText(0));
 			}
 		});

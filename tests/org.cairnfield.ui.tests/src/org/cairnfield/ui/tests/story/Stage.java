@@ -53,7 +53,8 @@ public final class Stage {
 	public static void waitUntilChecked() {
 		ArchiveSession session = session();
 		Ui.waitUntilIdle();
-		Ui.waitUntil("the rules have looked", () -> session.findings().last().isPresent() && !session.findings().isChecking());
+		Ui.waitUntil("the rules have looked",
+				() -> session.findings().last().isPresent() && !session.findings().isChecking());
 	}
 
 	/** Open findings that are errors. */
@@ -131,10 +132,12 @@ public final class Stage {
 	/** Tells what a drag on the plan does. */
 	public static void mode(String mode) {
 		Ui.run(() -> {
-			Command command = PlatformUI.getWorkbench().getService(ICommandService.class).getCommand("org.cairnfield.ui.plan.mode");
+			Command command = PlatformUI.getWorkbench().getService(ICommandService.class)
+					.getCommand("org.cairnfield.ui.plan.mode");
 			try {
-				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(ParameterizedCommand.generateCommand(command,
-						Map.of("org.eclipse.ui.commands.radioStateParameter", mode)), null);
+				PlatformUI.getWorkbench().getService(IHandlerService.class)
+						.executeCommand(ParameterizedCommand.generateCommand(command,
+								Map.of("org.eclipse.ui.commands.radioStateParameter", mode)), null);
 			} catch (CommandException e) {
 				throw new AssertionError(mode, e);
 			}
@@ -156,14 +159,16 @@ public final class Stage {
 			Hand.click(Widgets.button("Don't save"));
 			Ui.waitUntil("the question is gone", question::isDisposed);
 		}
-		Ui.run(() -> { }); // the way has begun
+		Ui.run(() -> {
+		}); // the way has begun
 	}
 
 	/** Opens an archive in place of the one on show, as the start page does; of that, unsaved changes are taken back. */
 	public static void open(Path folder) {
 		takeBackChanges();
 		leave(() -> Opening.open(folder));
-		Ui.waitUntil("it is on show", () -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
+		Ui.waitUntil("it is on show",
+				() -> Sessions.workbench().current().filter(s -> s.folder().equals(folder)).isPresent());
 		Ui.waitUntilIdle();
 	}
 
@@ -188,7 +193,8 @@ public final class Stage {
 
 	/** Begins with the demo, which stays as it is where it is on show already, and the perspective of the steward. */
 	static void beginWithTheDemo() {
-		if (Ui.ask(() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isEmpty())) {
+		if (Ui.ask(
+				() -> Sessions.workbench().current().filter(s -> s.folder().equals(Opening.demoFolder())).isEmpty())) {
 			openDemo();
 		}
 		perspective("org.cairnfield.ui.curate");
@@ -220,7 +226,8 @@ public final class Stage {
 			List<Path> whole = files.filter(file -> file.toString().endsWith(".draft")).toList();
 			long count = 0;
 			for (Path file : whole) {
-				count += new String(Files.readAllBytes(file), StandardCharsets.UTF_8).contains("archive\t" + archive + "\n") ? 1 : 0;
+				count += new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
+						.contains("archive\t" + archive + "\n") ? 1 : 0;
 			}
 			return count;
 		} catch (NoSuchFileException e) {
@@ -243,7 +250,8 @@ public final class Stage {
 	static String drafted(OpenArchive archive) {
 		try {
 			List<Draft> drafts = archive.drafts().all(DraftKeeper.folder());
-			return drafts.size() == 1 ? String.join(", ", archive.drafts().difference(drafts.get(0)).summary()) : drafts.toString();
+			return drafts.size() == 1 ? String.join(", ", archive.drafts().difference(drafts.get(0)).summary())
+					: drafts.toString();
 		} catch (IOException e) {
 			return e.toString(); // being written
 		}

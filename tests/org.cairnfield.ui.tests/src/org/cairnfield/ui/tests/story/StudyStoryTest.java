@@ -60,7 +60,8 @@ class StudyStoryTest {
 		Button start = Widgets.byId(Button.class, "study.start");
 		Table methods = Widgets.byId(Table.class, "study.methods");
 		Hand.clickWhileBusy(start);
-		Ui.waitUntil("something is found, and it says how far it is", () -> methods.getItemCount() >= 3 && says.getText().matches("(store|house), .* of 24.*"));
+		Ui.waitUntil("something is found, and it says how far it is",
+				() -> methods.getItemCount() >= 3 && says.getText().matches("(store|house), .* of 24.*"));
 		Hand.clickWhileBusy(Widgets.byId(Button.class, "study.cancel"));
 		Ui.waitUntil("it is cancelled", () -> says.getText().startsWith("Cancelled."));
 		Hand.click(start);
@@ -87,7 +88,8 @@ class StudyStoryTest {
 		Hand.click(methods, 9);
 		assertEquals("Set the others &aside", Ui.ask(keep::getText));
 		Hand.click(keep);
-		Ui.waitUntil("it is measured", () -> says.getText().matches("(Set \\d+ access points aside\\. Before: |Measured: no gain, ).*"));
+		Ui.waitUntil("it is measured",
+				() -> says.getText().matches("(Set \\d+ access points aside\\. Before: |Measured: no gain, ).*"));
 		Hand.click(methods, 6);
 		Hand.click(keep);
 		Ui.waitUntil("it is kept", () -> says.getText().startsWith("Kept k-means. "));
@@ -101,7 +103,8 @@ class StudyStoryTest {
 		Path files = folder.resolve("quay");
 		Path made = folder.resolve(name);
 		Batch.run("intake", "-q", "--archive", made, "--map", files.resolve("surveys/" + site + "-autumn.csv"));
-		Batch.run("intake", "-q", "--archive", made, "--map", files.resolve("test/" + site + "-test.csv"), "--test-survey");
+		Batch.run("intake", "-q", "--archive", made, "--map", files.resolve("test/" + site + "-test.csv"),
+				"--test-survey");
 		return made;
 	}
 

@@ -50,21 +50,26 @@ class SurfaceStoryTest {
 		ArchiveSession session = Stage.session();
 		Stage.perspective("org.cairnfield.ui.curate");
 		PlanGeometry plan = (PlanGeometry) Stage.view("org.cairnfield.ui.plan.view");
-		Ui.run(() -> session.select(session.selection().withScope(session.archive().getSites().get(0).getFloors().get(1)).withSamples(List.of()).withAccessPoint(null)));
+		Ui.run(() -> session
+				.select(session.selection().withScope(session.archive().getSites().get(0).getFloors().get(1))
+						.withSamples(List.of()).withAccessPoint(null)));
 		Stage.command("org.cairnfield.ui.plan.fit");
 		Hand.activate(Stage.window());
 		Combo surface = Widgets.byId(Combo.class, "plan.surface");
 		Hand.choose(surface, "sample density");
 		Label caption = Widgets.byId(Label.class, "plan.caption");
-		Ui.waitUntil("the density is explained", () -> caption.getText().startsWith("Sample density: samples of the map within "));
+		Ui.waitUntil("the density is explained",
+				() -> caption.getText().startsWith("Sample density: samples of the map within "));
 		Ui.waitUntil("the plan is drawn", plan::isDrawn);
 		PictureOnFailure.take("surface-density");
 		Hand.choose(surface, "RSSI of the access point");
 		Ui.waitUntil("one is to be chosen", () -> caption.getText().startsWith("Choose an access point"));
 		Ui.run(() -> session.select(session.selection().withAccessPoint(elsewhere(session))));
-		Ui.waitUntil("it is not heard here", () -> caption.getText().endsWith("no place of the map on this floor hears it."));
+		Ui.waitUntil("it is not heard here",
+				() -> caption.getText().endsWith("no place of the map on this floor hears it."));
 		Ui.run(() -> session.select(session.selection().withAccessPoint(heard(session, 1))));
-		Ui.waitUntil("it is explained, with its error", () -> caption.getText().contains("Mean error at a place that is left out: "));
+		Ui.waitUntil("it is explained, with its error",
+				() -> caption.getText().contains("Mean error at a place that is left out: "));
 		Ui.waitUntil("the plan is drawn", plan::isDrawn);
 		Ui.waitUntilIdle();
 		PictureOnFailure.take("surface-level");
@@ -93,13 +98,16 @@ class SurfaceStoryTest {
 
 	/** One that another site hears, and the first does not. */
 	private static AccessPoint elsewhere(ArchiveSession session) {
-		Set<String> here = session.archive().getSites().get(0).getSurveys().stream().flatMap(survey -> survey.table().accessPoints().stream()).collect(Collectors.toSet());
-		String other = session.archive().getSites().get(1).getSurveys().get(0).table().accessPoints().stream().filter(id -> !here.contains(id)).findFirst().orElseThrow();
+		Set<String> here = session.archive().getSites().get(0).getSurveys().stream()
+				.flatMap(survey -> survey.table().accessPoints().stream()).collect(Collectors.toSet());
+		String other = session.archive().getSites().get(1).getSurveys().get(0).table().accessPoints().stream()
+				.filter(id -> !here.contains(id)).findFirst().orElseThrow();
 		return accessPoint(session, other);
 	}
 
 	private static AccessPoint accessPoint(ArchiveSession session, String id) {
-		return session.archive().getAccessPoints().stream().filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
+		return session.archive().getAccessPoints().stream().filter(each -> each.getId().equals(id)).findFirst()
+				.orElseThrow();
 	}
 
 	private static ImageData copied() {
@@ -112,6 +120,7 @@ class SurfaceStoryTest {
 	}
 
 	private static long colours(ImageData picture) {
-		return IntStream.range(0, picture.width * picture.height).map(i -> picture.getPixel(i % picture.width, i / picture.width)).distinct().count();
+		return IntStream.range(0, picture.width * picture.height)
+				.map(i -> picture.getPixel(i % picture.width, i / picture.width)).distinct().count();
 	}
 }

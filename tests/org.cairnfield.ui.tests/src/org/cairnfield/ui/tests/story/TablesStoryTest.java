@@ -66,7 +66,8 @@ class TablesStoryTest {
 	}
 
 	private static String line(Table table, int row, String between) {
-		return Ui.ask(() -> IntStream.range(0, table.getColumnCount()).filter(c -> table.getColumn(c).getWidth() > 0 && !table.getColumn(c).getText().isEmpty())
+		return Ui.ask(() -> IntStream.range(0, table.getColumnCount())
+				.filter(c -> table.getColumn(c).getWidth() > 0 && !table.getColumn(c).getText().isEmpty())
 				.mapToObj(table.getItem(row)::getText).collect(Collectors.joining(between)));
 	}
 
@@ -75,8 +76,10 @@ class TablesStoryTest {
 		Ui.run(() -> {
 			Menu menu = table.getMenu();
 			menu.notifyListeners(SWT.Show, new Event());
-			MenuItem columns = Arrays.stream(menu.getItems()).filter(item -> item.getText().equals("C&olumns")).findFirst().orElseThrow();
-			MenuItem chosen = Arrays.stream(columns.getMenu().getItems()).filter(item -> item.getText().equals(column)).findFirst().orElseThrow();
+			MenuItem columns = Arrays.stream(menu.getItems()).filter(item -> item.getText().equals("C&olumns"))
+					.findFirst().orElseThrow();
+			MenuItem chosen = Arrays.stream(columns.getMenu().getItems()).filter(item -> item.getText().equals(column))
+					.findFirst().orElseThrow();
 			chosen.notifyListeners(SWT.Selection, new Event());
 			menu.notifyListeners(SWT.Hide, new Event());
 		});
@@ -124,8 +127,12 @@ class TablesStoryTest {
 		Ui.run(tree::deselectAll);
 		Hand.press("ctrl+c");
 		List<String> lines = clipboard().lines().toList();
-		String child = Ui.ask(() -> tree.getItem(0).getExpanded() && tree.getItem(0).getItemCount() > 0 ? tree.getItem(0).getItem(0).getText(0) : "");
-		assertTrue(lines.size() > 3 && (child.isEmpty() || lines.stream().anyMatch(line -> line.startsWith("  " + child))), lines::toString);
+		String child = Ui.ask(() -> tree.getItem(0).getExpanded() && tree.getItem(0).getItemCount() > 0
+				? tree.getItem(0).getItem(0).getText(0)
+				: "");
+		assertTrue(
+				lines.size() > 3 && (child.isEmpty() || lines.stream().anyMatch(line -> line.startsWith("  " + child))),
+				lines::toString);
 	}
 
 	@Test
@@ -134,7 +141,8 @@ class TablesStoryTest {
 		int column = 3;
 		Ui.run(() -> table.getColumn(column).setWidth(60));
 		Hand.activate(Stage.window());
-		Hand.click(() -> table.toDisplay(table.getItem(0).getBounds(column).x + 20, table.getItem(0).getBounds(column).y + 8));
+		Hand.click(() -> table.toDisplay(table.getItem(0).getBounds(column).x + 20,
+				table.getItem(0).getBounds(column).y + 8));
 		Ui.waitUntil("it is said in full", () -> table.getItem(0).getText(column).equals(table.getToolTipText()));
 		Hand.click(table, 0);
 		Ui.waitUntil("what is whole is not said again", () -> table.getToolTipText() == null);

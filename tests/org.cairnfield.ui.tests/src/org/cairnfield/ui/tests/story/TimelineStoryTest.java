@@ -59,7 +59,8 @@ class TimelineStoryTest {
 		Stage.perspective("org.cairnfield.ui.curate");
 		takeIn(List.of(Opening.demoFolder().resolveSibling("sh-next-spring.csv")), "648 samples would be taken in");
 		compare("Changed by 2032-04-05: ");
-		assertEquals("Sailmakers' Hall", Ui.ask(() -> Widgets.byId(Combo.class, "timeline.site").getText()), "the site that was surveyed most often");
+		assertEquals("Sailmakers' Hall", Ui.ask(() -> Widgets.byId(Combo.class, "timeline.site").getText()),
+				"the site that was surveyed most often");
 		Hand.click(Widgets.byId(Button.class, "timeline.walk"));
 		Label walk = Widgets.byId(Label.class, "timeline.walkMessage");
 		Ui.waitUntil("the walk is planned", () -> walk.getText().startsWith("40 places, "));
@@ -72,7 +73,8 @@ class TimelineStoryTest {
 		Label says = Widgets.byId(Label.class, "timeline.message");
 		Ui.waitUntil("nothing has changed there", () -> says.getText().startsWith("No survey tells of a change"));
 		Table remedies = Widgets.byId(Table.class, "timeline.remedies");
-		assertEquals("Correct the newer device", Ui.ask(() -> remedies.getSelection()[0].getText(1)), "autumn's device reads 5 dB less");
+		assertEquals("Correct the newer device", Ui.ask(() -> remedies.getSelection()[0].getText(1)),
+				"autumn's device reads 5 dB less");
 	}
 
 	@Test
@@ -92,7 +94,9 @@ class TimelineStoryTest {
 		assertEquals(1, Ui.ask(() -> session.archive().getSites().size()), "it is of the site that the archive has");
 		compare("Changed by 2020-01-15: ");
 		String says = Ui.ask(() -> Widgets.byId(Label.class, "timeline.message").getText());
-		assertTrue(says.matches("(?s).* access points gone, \\d+ new, \\d+ replaced\\. A map of the surveys before is 1\\d\\.\\d m off there .*"), says);
+		assertTrue(says.matches(
+				"(?s).* access points gone, \\d+ new, \\d+ replaced\\. A map of the surveys before is 1\\d\\.\\d m off there .*"),
+				says);
 		HeatTable courses = Widgets.byId(HeatTable.class, "timeline.courses");
 		assertTrue(Ui.ask(courses::itemCount) > 100);
 		Hand.click(courses);

@@ -116,9 +116,12 @@ class TwoReleasesStoryTest {
 		PastState content = book().openReadOnly(manifest.version());
 		List<Split> named = SplitsInRelease.named(content.archive(), List.of(split));
 		assertEquals(named, SplitsInRelease.of(content.archive()), "the content of the release takes that split");
-		Way measured = Measures.of(ReleasedMap.of(content.archive(), named, ReviewPolicy.USUAL), ReleasedMap.test(content.archive()),
-				PackRequest.USUAL, Workers.inline()).way(Measures.RELEASED);
-		ReleaseManifest.Measured said = manifest.measures().stream().filter(way -> way.name().equals(Measures.RELEASED)).findFirst().orElseThrow();
+		Way measured = Measures
+				.of(ReleasedMap.of(content.archive(), named, ReviewPolicy.USUAL), ReleasedMap.test(content.archive()),
+						PackRequest.USUAL, Workers.inline())
+				.way(Measures.RELEASED);
+		ReleaseManifest.Measured said = manifest.measures().stream().filter(way -> way.name().equals(Measures.RELEASED))
+				.findFirst().orElseThrow();
 		assertEquals(measured.errors().meanMetres(), said.meanMetres(), 1e-9);
 		assertEquals(measured.comparisons(), said.comparisons(), 1e-9);
 		assertEquals(measured.how(), said.how());

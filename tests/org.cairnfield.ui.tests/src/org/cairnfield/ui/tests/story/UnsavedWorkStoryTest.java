@@ -105,7 +105,8 @@ class UnsavedWorkStoryTest {
 		assertTrue(Ui.ask(session::isModified));
 		Hand.activate(Stage.window());
 		Hand.press("ctrl+z");
-		Ui.waitUntil("and can be undone", () -> session.archive().getSites().get(0).getSurveys().get(0).table().isKept(0));
+		Ui.waitUntil("and can be undone",
+				() -> session.archive().getSites().get(0).getSurveys().get(0).table().isKept(0));
 		Ui.run(() -> session.commands().redo());
 		Stage.save();
 		assertFalse(Ui.ask(session::isModified));

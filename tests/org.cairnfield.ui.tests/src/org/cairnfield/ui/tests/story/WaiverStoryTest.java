@@ -48,7 +48,8 @@ class WaiverStoryTest {
 		Hand.fill(Widgets.byId(Text.class, "findings.reason"), REASON);
 		Button waive = Widgets.byId(Button.class, "findings.waive");
 		Hand.click(waive);
-		Ui.waitUntil("it is waived", () -> session.findings().open().size() == open - 1 && session.findings().waivers().size() == 1);
+		Ui.waitUntil("it is waived",
+				() -> session.findings().open().size() == open - 1 && session.findings().waivers().size() == 1);
 		Stage.waitUntilChecked();
 		assertEquals(1, Ui.ask(findings::getSelectionCount), "the next finding");
 		assertTrue(Ui.ask(() -> findings.getSelection()[0].getParentItem() != null));
@@ -56,16 +57,19 @@ class WaiverStoryTest {
 
 		Combo grouping = Widgets.byId(Combo.class, "findings.grouping");
 		Hand.choose(grouping, "what is waived");
-		Ui.waitUntil("the waiver is listed", () -> findings.getItemCount() == 1 && findings.getItem(0).getText().startsWith(REASON + " – "));
+		Ui.waitUntil("the waiver is listed",
+				() -> findings.getItemCount() == 1 && findings.getItem(0).getText().startsWith(REASON + " – "));
 		Hand.click(Ui.ask(() -> findings.getItem(0)));
 		Ui.waitUntil("it can be withdrawn", () -> waive.getText().contains("Withdraw") && waive.isEnabled());
 		assertTrue(Ui.ask(() -> !Widgets.byId(Text.class, "findings.reason").isEnabled()));
 		Hand.click(waive);
-		Ui.waitUntil("it is reported again", () -> session.findings().open().size() == open && session.archive().getWaivers().isEmpty());
+		Ui.waitUntil("it is reported again",
+				() -> session.findings().open().size() == open && session.archive().getWaivers().isEmpty());
 		Stage.waitUntilChecked();
 		assertEquals(0, Ui.ask(findings::getItemCount));
 		Hand.press("ctrl+z");
-		Ui.waitUntil("the waiver is back", () -> session.archive().getWaivers().size() == 1 && findings.getItemCount() == 1);
+		Ui.waitUntil("the waiver is back",
+				() -> session.archive().getWaivers().size() == 1 && findings.getItemCount() == 1);
 		Hand.choose(grouping, "by rule");
 	}
 }

@@ -23,8 +23,9 @@ class WanderStoryTest {
 
 	@Test
 	void wandersWithoutAnErrorAndLosesNothing() throws Exception {
-		Path folder = Files.createDirectories(Path.of(System.getProperty("cairnfield.screenshots", "target/screenshots")).resolveSibling("wander")
-				.toAbsolutePath());
+		Path folder = Files.createDirectories(
+				Path.of(System.getProperty("cairnfield.screenshots", "target/screenshots")).resolveSibling("wander")
+						.toAbsolutePath());
 		Path archive = folder.resolve("museums");
 		Demo.copy(archive);
 		Ui.run(() -> Stage.window().setMinimized(true)); // out of the way of the other's mouse

@@ -35,7 +35,8 @@ final class Dialogs {
 					front.close();
 				}
 			});
-			Ui.run(() -> { });
+			Ui.run(() -> {
+			});
 			Ui.waitUntilIdle();
 		}
 	}
@@ -77,7 +78,8 @@ final class Dialogs {
 
 	private static void collect(Composite composite, StringBuilder words) {
 		for (Control child : composite.getChildren()) {
-			String text = child instanceof Label label ? label.getText() : child instanceof Text field ? field.getText() : "";
+			String text = child instanceof Label label ? label.getText()
+					: child instanceof Text field ? field.getText() : "";
 			if (!text.isBlank() && child.isVisible()) {
 				words.append(" | ").append(text);
 			}

@@ -78,7 +78,8 @@ final class Diary implements SessionListener {
 			String state = (session.isModified() ? "unsaved" : "saved") + '\t' + session.open().digest();
 			if (!state.equals(last)) {
 				last = state;
-				Files.writeString(file, System.currentTimeMillis() + "\t" + state + '\n', StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+				Files.writeString(file, System.currentTimeMillis() + "\t" + state + '\n', StandardOpenOption.CREATE,
+						StandardOpenOption.APPEND);
 			}
 		} catch (IOException e) {
 			throw new UncheckedIOException(e);

@@ -17,7 +17,8 @@ final class LeadActs {
 	static List<Act> all() {
 		return List.of(
 				new Act("measure the map", 2, dice -> Sight.push("measures.measure")),
-				new Act("look at measures", 2, dice -> Hand.click(Sight.row(dice.oneOf("measures.table", "measures.worst"), dice))),
+				new Act("look at measures", 2,
+						dice -> Hand.click(Sight.row(dice.oneOf("measures.table", "measures.worst"), dice))),
 				new Act("check the gates", 3, dice -> Sight.push("gates.ask")),
 				new Act("select a gate", 3, dice -> Hand.click(Sight.row("gates.table", dice))),
 				new Act("overrule a gate", 3, dice -> {
@@ -27,7 +28,9 @@ final class LeadActs {
 				new Act("prepare a release", 2, dice -> Sight.push("gates.prepare")),
 				new Act("sign a release", 2, dice -> Sight.push("gates.sign")),
 				new Act("select a release", 2, dice -> Hand.click(Sight.row("releases.table", dice))),
-				new Act("use a release", 2, dice -> Sight.push(dice.oneOf("releases.compare", "releases.open", "releases.verify", "releases.restore"))),
+				new Act("use a release", 2,
+						dice -> Sight.push(dice.oneOf("releases.compare", "releases.open", "releases.verify",
+								"releases.restore"))),
 				new Act("study and cancel it", 1, dice -> study()));
 	}
 

@@ -53,7 +53,8 @@ public final class Life implements IStartup {
 		Ui.waitUntil("an archive is open", () -> Sessions.workbench().current().isPresent());
 		Ui.waitUntilIdle();
 		Wanderer wanderer = new Wanderer(folder, Long.getLong(SEED));
-		List<String> expected = Arrays.stream(System.getProperty(EXPECTED, "").split(",")).filter(digest -> !digest.isEmpty()).toList();
+		List<String> expected = Arrays.stream(System.getProperty(EXPECTED, "").split(","))
+				.filter(digest -> !digest.isEmpty()).toList();
 		if (!expected.isEmpty()) {
 			wanderer.note("bring back what was unsaved");
 			Recovering.bringBack(expected);

@@ -43,8 +43,10 @@ final class Recovering {
 		ArchiveSession session = Sessions.workbench().current().get();
 		String found = Ui.ask(() -> session.open().digest());
 		if (!expected.contains(found)) {
-			throw new AssertionError((broughtBack ? "what was brought back" : "nothing could be brought back, and what is on disk") + " is none of the last states: "
-					+ found + " not in " + expected);
+			throw new AssertionError(
+					(broughtBack ? "what was brought back" : "nothing could be brought back, and what is on disk")
+							+ " is none of the last states: "
+							+ found + " not in " + expected);
 		}
 	}
 }

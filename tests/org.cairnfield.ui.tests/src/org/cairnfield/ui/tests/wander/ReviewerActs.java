@@ -17,14 +17,16 @@ final class ReviewerActs {
 		return List.of(
 				new Act("choose what to split", 2, ReviewerActs::scope),
 				new Act("enter minPts", 2, dice -> Sight.enter("split.minPts", Integer.toString(dice.between(2, 8)))),
-				new Act("enter ε", 4, dice -> Sight.enter("split.epsilon", dice.oneOf("163", "120", "204", "90", "0", "much"))),
+				new Act("enter ε", 4,
+						dice -> Sight.enter("split.epsilon", dice.oneOf("163", "120", "204", "90", "0", "much"))),
 				new Act("keep a split", 3, this::keep),
 				new Act("sweep", 1, dice -> Sight.push("split.sweep")),
 				new Act("select a kept split", 2, dice -> Hand.click(Sight.row("split.kept", dice))),
 				new Act("use a kept split", 1, dice -> Sight.push(dice.oneOf("split.remove", "split.propose"))),
 				new Act("select a proposal", 5, dice -> Hand.click(Sight.row("review.queue", dice))),
 				new Act("decide", 12, ReviewerActs::decide),
-				new Act("filter the queue", 2, dice -> Sight.enter("review.filter", dice.oneOf("floor 1", "floor = 2", "", "C3", "lantern"))),
+				new Act("filter the queue", 2,
+						dice -> Sight.enter("review.filter", dice.oneOf("floor 1", "floor = 2", "", "C3", "lantern"))),
 				new Act("audit a band", 1, dice -> Sight.push(dice.oneOf("review.audit.look", "review.audit.approve"))),
 				new Act("measure the split", 1, dice -> Sight.push(dice.oneOf("measure.start", "measure.cancel"))));
 	}
@@ -36,7 +38,8 @@ final class ReviewerActs {
 	}
 
 	private void keep(Dice dice) {
-		Hand.fill(Sight.control(Control.class, "split.name"), dice.onceIn(5) ? "again" : "try-" + ProcessHandle.current().pid() + "-" + ++splits);
+		Hand.fill(Sight.control(Control.class, "split.name"),
+				dice.onceIn(5) ? "again" : "try-" + ProcessHandle.current().pid() + "-" + ++splits);
 		Sight.push("split.keep");
 	}
 

@@ -30,10 +30,12 @@ final class Sight {
 
 	/** Where controls are whose names begin so. */
 	private static final Map<String, String> VIEWS = Map.ofEntries(entry("explorer", "org.cairnfield.ui.explorer"),
-			entry("samples", "org.cairnfield.ui.samples"), entry("findings", "org.cairnfield.ui.findings"), entry("history", "org.cairnfield.ui.history"),
+			entry("samples", "org.cairnfield.ui.samples"), entry("findings", "org.cairnfield.ui.findings"),
+			entry("history", "org.cairnfield.ui.history"),
 			entry("plan", "org.cairnfield.ui.plan.view"), entry("split", "org.cairnfield.ui.review.split"),
 			entry("review", "org.cairnfield.ui.review.queue"), entry("gates", "org.cairnfield.ui.release.gates"),
-			entry("releases", "org.cairnfield.ui.release.releases"), entry("measures", "org.cairnfield.ui.release.measures"),
+			entry("releases", "org.cairnfield.ui.release.releases"),
+			entry("measures", "org.cairnfield.ui.release.measures"),
 			entry("timeline", "org.cairnfield.ui.timeline"), entry("study", "org.cairnfield.ui.release.study"),
 			entry("properties", "org.eclipse.ui.views.PropertySheet"), entry("steps", "org.cairnfield.ui.firstSteps"));
 
@@ -178,7 +180,8 @@ final class Sight {
 			throw new NotNow(id);
 		}
 		Ui.later(() -> Stage.commandHere(id));
-		Ui.run(() -> { }); // it has begun, or asks
+		Ui.run(() -> {
+		}); // it has begun, or asks
 		Ui.waitUntilIdle();
 	}
 

@@ -30,8 +30,10 @@ import org.eclipse.swt.widgets.Text;
 /** What the data steward does: looks at samples, moves them, sets them aside, applies remedies, takes surveys in. */
 final class StewardActs {
 
-	private static final String[] REASONS = { "painted wall", "through an open window", "crate in the way", "tide gate open", "ü ≠ 'x' \"y\"" };
-	private static final String[] FILTERS = { "heard < 8", "floor = 1", "heard < 8 and floor = 2", "x > ", "nonsense", "", "state = kept", "-" };
+	private static final String[] REASONS = { "painted wall", "through an open window", "crate in the way",
+			"tide gate open", "ü ≠ 'x' \"y\"" };
+	private static final String[] FILTERS = { "heard < 8", "floor = 1", "heard < 8 and floor = 2", "x > ", "nonsense",
+			"", "state = kept", "-" };
 
 	private final Path folder;
 	private int surveys;
@@ -90,7 +92,9 @@ final class StewardActs {
 					Sight.push("history.make");
 				}),
 				new Act("select a save point", 3, dice -> Hand.click(Sight.row("history.points", dice))),
-				new Act("use a save point", 3, dice -> Sight.push(dice.oneOf("history.compare", "history.open", "history.undo", "history.restore"))),
+				new Act("use a save point", 3,
+						dice -> Sight.push(
+								dice.oneOf("history.compare", "history.open", "history.undo", "history.restore"))),
 				new Act("change a property", 3, StewardActs::changeAProperty),
 				new Act("choose what the plan shows", 3, dice -> {
 					Combo choice = Sight.control(Combo.class, dice.oneOf("plan.surface", "plan.colourBy"));
@@ -98,14 +102,18 @@ final class StewardActs {
 					Hand.press(dice.oneOf("Down", "Up", "End"));
 				}),
 				new Act("edit the outline of a floor", 2, StewardActs::editOutline),
-				new Act("make an outline from samples", 1, dice -> Sight.command("org.cairnfield.ui.plan.outlineFromSamples")),
+				new Act("make an outline from samples", 1,
+						dice -> Sight.command("org.cairnfield.ui.plan.outlineFromSamples")),
 				new Act("say where an access point is", 2, dice -> {
 					Sight.command("org.cairnfield.ui.plan.setPlace");
 					clickOnThePlan(dice);
 				}),
-				new Act("forget where an access point is", 1, dice -> Sight.command("org.cairnfield.ui.plan.forgetPlace")),
-				new Act("move a site", 1, dice -> Sight.command("org.cairnfield.ui." + dice.oneOf("moveUp", "moveDown"))),
-				new Act("take a first step", 1, dice -> Hand.click(Sight.control(Link.class, "steps." + dice.between(2, 8)))),
+				new Act("forget where an access point is", 1,
+						dice -> Sight.command("org.cairnfield.ui.plan.forgetPlace")),
+				new Act("move a site", 1,
+						dice -> Sight.command("org.cairnfield.ui." + dice.oneOf("moveUp", "moveDown"))),
+				new Act("take a first step", 1,
+						dice -> Hand.click(Sight.control(Link.class, "steps." + dice.between(2, 8)))),
 				new Act("take in a survey", 2, this::takeIn));
 	}
 
@@ -138,7 +146,8 @@ final class StewardActs {
 		SampleRef found = Ui.ask(() -> {
 			for (int tries = 0; tries < 50; tries++) {
 				List<SampleRef> selected = session.selection().samples();
-				SampleRef sample = !selected.isEmpty() && dice.onceIn(2) ? dice.oneOf(selected) : aSample(session, dice);
+				SampleRef sample = !selected.isEmpty() && dice.onceIn(2) ? dice.oneOf(selected)
+						: aSample(session, dice);
 				if (inSight(plan, canvas, sample).isPresent()) {
 					return sample;
 				}
@@ -210,10 +219,13 @@ final class StewardActs {
 	}
 
 	private void takeIn(Dice dice) throws Exception {
-		Path file = folder.resolve(String.format(Locale.ROOT, "quay-%d-%d.csv", ProcessHandle.current().pid(), ++surveys));
-		StringBuilder text = new StringBuilder("x,y,floor,building,00:00:5E:00:53:60,00:00:5E:00:53:61,00:00:5E:00:53:62,00:00:5E:00:53:63\n");
+		Path file = folder
+				.resolve(String.format(Locale.ROOT, "quay-%d-%d.csv", ProcessHandle.current().pid(), ++surveys));
+		StringBuilder text = new StringBuilder(
+				"x,y,floor,building,00:00:5E:00:53:60,00:00:5E:00:53:61,00:00:5E:00:53:62,00:00:5E:00:53:63\n");
 		for (int row = dice.between(2, 12); row > 0; row--) {
-			text.append(dice.below(30)).append(',').append(dice.onceIn(20) ? "five" : dice.below(30)).append(',').append(dice.below(2))
+			text.append(dice.below(30)).append(',').append(dice.onceIn(20) ? "five" : dice.below(30)).append(',')
+					.append(dice.below(2))
 					.append(dice.oneOf(",Tide House", ",Tide House", ",Net Loft"));
 			for (int ap = 0; ap < 4; ap++) {
 				text.append(',').append(dice.onceIn(4) ? "" : -dice.between(40, 90));

@@ -66,7 +66,8 @@ public final class Wander {
 
 	/** What was done, in one line. */
 	public String summary() {
-		return steps + " steps in " + lives + " lives, " + kills + " of them killed, " + lost + " ended where the robot waited in vain";
+		return steps + " steps in " + lives + " lives, " + kills + " of them killed, " + lost
+				+ " ended where the robot waited in vain";
 	}
 
 	/** @return digests one of which must come back, empty if the program was left in peace */
@@ -136,7 +137,8 @@ public final class Wander {
 			last.add(states.get(0).digest()); // it was brought back, and is offered again where that was undone
 		}
 		if (isUndoing(own)) { // the draft goes at once where all is undone, a moment before the diary has it
-			states.stream().filter(State::saved).reduce((one, next) -> next).ifPresent(state -> last.add(state.digest()));
+			states.stream().filter(State::saved).reduce((one, next) -> next)
+					.ifPresent(state -> last.add(state.digest()));
 		}
 		return last;
 	}
@@ -152,7 +154,8 @@ public final class Wander {
 		try (OpenArchive onDisk = new ArchiveStore().open(archive, Mode.READ)) {
 			State last = states.get(states.size() - 1);
 			if (!last.saved() || !last.digest().equals(onDisk.digest()) || !onDisk.damages().isEmpty()) {
-				problem(own, "after save and leave the disk has " + onDisk.digest() + onDisk.damages() + ", the program had " + last);
+				problem(own, "after save and leave the disk has " + onDisk.digest() + onDisk.damages()
+						+ ", the program had " + last);
 			}
 		}
 	}
@@ -164,7 +167,8 @@ public final class Wander {
 			if (Files.exists(own.resolve(file))) {
 				List<String> lines = Files.readAllLines(own.resolve(file));
 				text.add("-- " + file);
-				text.addAll(file.equals("problem") || file.equals("lost") ? lines : lines.subList(Math.max(0, lines.size() - 30), lines.size()));
+				text.addAll(file.equals("problem") || file.equals("lost") ? lines
+						: lines.subList(Math.max(0, lines.size() - 30), lines.size()));
 			}
 		}
 		fail(String.join("\n", text));

@@ -45,7 +45,8 @@ final class Wanderer {
 
 	private synchronized void hear(IStatus status) {
 		if (status.getSeverity() == IStatus.ERROR) {
-			errors.add(status.getMessage() + (status.getException() == null ? "" : ": " + trace(status.getException())));
+			errors.add(
+					status.getMessage() + (status.getException() == null ? "" : ": " + trace(status.getException())));
 		}
 	}
 

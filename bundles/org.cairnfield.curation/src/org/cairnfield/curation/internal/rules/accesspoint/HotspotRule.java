@@ -51,8 +51,10 @@ public final class HotspotRule extends DescribedRule {
 	public static final Parameter LOUD = Parameter.number("loud-dbm", "level of a sender nearby", -60, -90, -20, "dBm",
 			onCampuses("-70 finds the same, -50 has a precision of 0.75"));
 	public static final Parameter POWER = Parameter.number("power-dbm", "highest radiated power", 20, 0, 40, "dBm",
-			standard("the most allowed at 2.4 GHz in much of the world; on simulated campuses 10 has a precision of 0.67"));
-	public static final Parameter TOLERANCE = Parameter.number("times-farther", "farther apart than expected by", 1.5, 1, 10,
+			standard(
+					"the most allowed at 2.4 GHz in much of the world; on simulated campuses 10 has a precision of 0.67"));
+	public static final Parameter TOLERANCE = Parameter.number("times-farther", "farther apart than expected by", 1.5,
+			1, 10,
 			"", onCampuses("1 and 3 find the same"));
 	public static final Parameter COMMON = Parameter.share("common-names",
 			"share of access points loud at several sites from which names are not addresses", 0.2,
@@ -62,14 +64,16 @@ public final class HotspotRule extends DescribedRule {
 			judged("about the distance between places of a survey"));
 	static final Threshold FEWEST_ASKED = new Threshold("neighbours asked at least", 12,
 			standard("of fewer the 95 % interval of a share is wider than a half"));
-	private static final Threshold FEWEST_LOUD = new Threshold("loud places", 3, judged("one misplaced sample must not decide"));
+	private static final Threshold FEWEST_LOUD = new Threshold("loud places", 3,
+			judged("one misplaced sample must not decide"));
 	private static final Threshold FREQUENCY_MHZ = new Threshold("frequency", 2437, "MHz",
 			standard("channel 6, the middle of the 2.4 GHz band"));
 
 	public HotspotRule() {
 		super("hotspot", "Mobile access point",
 				"A hotspot in a pocket is at another place tomorrow; every sample that heard it is drawn to where it was.",
-				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.ARCHIVE, WELL, MISSED, LATER, LOUD, POWER, TOLERANCE, COMMON);
+				Severity.WARNING, Topic.ACCESS_POINT, RuleScope.ARCHIVE, WELL, MISSED, LATER, LOUD, POWER, TOLERANCE,
+				COMMON);
 	}
 
 	/** On one floor, twice the distance at which the highest power falls to the loud level. */
@@ -153,13 +157,15 @@ public final class HotspotRule extends DescribedRule {
 	private Finding finding(String address, List<String> signs, Absences absences, Loud loud, int a, boolean recurs) {
 		Finding.Builder finding = Finding.of(this)
 				.message(address + " does not stay where it is: " + String.join("; ", signs) + "."
-						+ (recurs ? " Its name is no address and is used at several sites, so nothing is set aside." : ""))
+						+ (recurs ? " Its name is no address and is used at several sites, so nothing is set aside."
+								: ""))
 				.about(new Subject.OfAccessPoint(address)).figure("neighbours asked", absences.asked(a), "")
 				.figure("neighbours that missed it", absences.missed(a), "")
 				.figure("share that missed it", (double) absences.missed(a) / Math.max(1, absences.asked(a)), "")
 				.figure("loud places farthest apart", loud.farthest(a), "m").figure("sites", loud.sites(a).size(), "");
 		return recurs ? finding.build()
-				: finding.remedy(new Remedy.SetAsideAccessPoints(List.of(address), "does not stay where it is")).build();
+				: finding.remedy(new Remedy.SetAsideAccessPoints(List.of(address), "does not stay where it is"))
+						.build();
 	}
 
 	private Finding notAddresses(SurveyedMap map, List<Integer> abroad, int heard, Settings settings) {
@@ -224,7 +230,8 @@ public final class HotspotRule extends DescribedRule {
 				for (int d = 0; floor.size() >= 2 * FEWEST_LOUD.count() && d < 4; d++) {
 					double angle = d * Math.PI / 4;
 					double[] along = Arrays.stream(floor.toArray())
-							.mapToDouble(s -> map.x(s) * Math.cos(angle) + map.y(s) * Math.sin(angle)).sorted().toArray();
+							.mapToDouble(s -> map.x(s) * Math.cos(angle) + map.y(s) * Math.sin(angle)).sorted()
+							.toArray();
 					int in = along.length / 5;
 					farthest = Math.max(farthest, along[along.length - 1 - in] - along[in]);
 				}

@@ -30,7 +30,8 @@ public final class LocalAddressRule extends DescribedRule {
 
 	public LocalAddressRule() {
 		super("local-address", "Locally administered addresses",
-				"A phone's hotspot invents its address and carries it about; a map is better off without it.", Severity.NOTE,
+				"A phone's hotspot invents its address and carries it about; a map is better off without it.",
+				Severity.NOTE,
 				Topic.ACCESS_POINT, RuleScope.ARCHIVE);
 	}
 

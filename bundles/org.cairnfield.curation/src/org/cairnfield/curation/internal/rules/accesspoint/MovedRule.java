@@ -35,22 +35,32 @@ import org.cairnfield.curation.rules.Topic;
  */
 public final class MovedRule extends DescribedRule {
 
-	private static final Threshold LEVEL = new Threshold("level of the test, over all access points of a site", ChangeLimits.MOVED_LEVEL, "",
-			standard("one site in a thousand has an access point named by chance; half and double find the same on simulated campuses"));
-	private static final Threshold CHANGE = new Threshold("middle change of level at the same places", ChangeLimits.MOVED_DB, "dB",
+	private static final Threshold LEVEL = new Threshold("level of the test, over all access points of a site",
+			ChangeLimits.MOVED_LEVEL, "",
+			standard(
+					"one site in a thousand has an access point named by chance; half and double find the same on simulated campuses"));
+	private static final Threshold CHANGE = new Threshold("middle change of level at the same places",
+			ChangeLimits.MOVED_DB, "dB",
 			onCampuses("3.5 and 14 find the same"));
-	private static final Threshold TIMES = new Threshold("times the change of the site's access points", ChangeLimits.MOVED_TIMES_USUAL,
+	private static final Threshold TIMES = new Threshold("times the change of the site's access points",
+			ChangeLimits.MOVED_TIMES_USUAL,
 			onCampuses("1 and 3 find the same"));
-	private static final Threshold METRES = new Threshold("how far its loudest place has moved", ChangeLimits.MOVED_METRES, "m",
+	private static final Threshold METRES = new Threshold("how far its loudest place has moved",
+			ChangeLimits.MOVED_METRES, "m",
 			onCampuses("4 and 16 find the same"));
-	private static final Threshold FEWEST_PLACES = new Threshold("places surveyed both times that heard it", ChangeLimits.FEWEST_CHANGES,
+	private static final Threshold FEWEST_PLACES = new Threshold("places surveyed both times that heard it",
+			ChangeLimits.FEWEST_CHANGES,
 			judged("fewer differences tell little"));
-	private static final Threshold FEWEST_LOUD = new Threshold("loud places", ChangeLimits.LOUD_PLACES, judged("one misplaced sample must not decide"));
-	private static final Threshold WITHIN_DB = new Threshold("below its loudest level, and still where it hangs", ChangeLimits.NEAR_LOUDEST_DB, "dB",
+	private static final Threshold FEWEST_LOUD = new Threshold("loud places", ChangeLimits.LOUD_PLACES,
+			judged("one misplaced sample must not decide"));
+	private static final Threshold WITHIN_DB = new Threshold("below its loudest level, and still where it hangs",
+			ChangeLimits.NEAR_LOUDEST_DB, "dB",
 			judged("some four times the distance in free space"));
-	private static final Threshold WELL_DBM = new Threshold("level from which a change counts", ChangeLimits.WELL_DBM, "dBm",
+	private static final Threshold WELL_DBM = new Threshold("level from which a change counts", ChangeLimits.WELL_DBM,
+			"dBm",
 			judged("well above what is cut off, so that what is no longer heard hides little"));
-	private static final Threshold UNHEARD_DBM = new Threshold("level that stands for not heard", ChangeLimits.UNHEARD_DBM, "dBm",
+	private static final Threshold UNHEARD_DBM = new Threshold("level that stands for not heard",
+			ChangeLimits.UNHEARD_DBM, "dBm",
 			judged("about the weakest that handsets report"));
 
 	public MovedRule() {
@@ -62,7 +72,9 @@ public final class MovedRule extends DescribedRule {
 
 	@Override
 	protected List<Threshold> fixed() {
-		return Threshold.all(List.of(LEVEL, CHANGE, TIMES, METRES, FEWEST_PLACES, FEWEST_LOUD, WITHIN_DB, WELL_DBM, UNHEARD_DBM), SeasonChange.THRESHOLDS);
+		return Threshold.all(
+				List.of(LEVEL, CHANGE, TIMES, METRES, FEWEST_PLACES, FEWEST_LOUD, WITHIN_DB, WELL_DBM, UNHEARD_DBM),
+				SeasonChange.THRESHOLDS);
 	}
 
 	@Override
@@ -95,11 +107,15 @@ public final class MovedRule extends DescribedRule {
 		String message = String.format(Locale.ROOT,
 				"%s was loudest at %s on %s and at %s on %s; at %d places surveyed both times its level changed by %s in"
 						+ " the middle, that of others by %s.",
-				move.address(), words(move.then()), epochs.all().get(later - 1).last(), words(move.now()), epochs.all().get(later).first(),
+				move.address(), words(move.then()), epochs.all().get(later - 1).last(), words(move.now()),
+				epochs.all().get(later).first(),
 				move.places(), RuleWords.decibels(move.changeDb()), RuleWords.decibels(move.usualDb()));
-		return Finding.of(this).message(message).about(new Subject.OfAccessPoint(move.address()), map.siteNamed(input.unit()))
-				.figure("places", move.places(), "").figure("change", move.changeDb(), "dB").figure("usual change", move.usualDb(), "dB")
-				.figure("moved", move.metres(), "m").figure("floors", move.floors(), "").figure("statistic", move.statistic(), "").build();
+		return Finding.of(this).message(message)
+				.about(new Subject.OfAccessPoint(move.address()), map.siteNamed(input.unit()))
+				.figure("places", move.places(), "").figure("change", move.changeDb(), "dB")
+				.figure("usual change", move.usualDb(), "dB")
+				.figure("moved", move.metres(), "m").figure("floors", move.floors(), "")
+				.figure("statistic", move.statistic(), "").build();
 	}
 
 	private static String words(Move.Loudest loudest) {

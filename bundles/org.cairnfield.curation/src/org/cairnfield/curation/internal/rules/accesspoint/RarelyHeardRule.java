@@ -69,9 +69,12 @@ public final class RarelyHeardRule extends DescribedRule {
 		}
 		List<Finding> findings = new ArrayList<>();
 		if (!rarely.isEmpty()) {
-			findings.add(finding(rarely, String.format(Locale.ROOT, "%s heard at fewer than %d places, %d of them in one"
-					+ " sample only: %s.", Count.of(rarely.size(), "access point"), settings.countOf(FEWEST), once,
-					RuleWords.list(rarely))).build());
+			findings.add(finding(rarely,
+					String.format(Locale.ROOT, "%s heard at fewer than %d places, %d of them in one"
+							+ " sample only: %s.", Count.of(rarely.size(), "access point"), settings.countOf(FEWEST),
+							once,
+							RuleWords.list(rarely)))
+					.build());
 		}
 		if (!never.isEmpty()) {
 			findings.add(finding(never, String.format(Locale.ROOT, "%s never heard: %s.",

@@ -46,9 +46,11 @@ public final class SharedRadioRule extends DescribedRule {
 	public static final Alternative NOTE = new Alternative("note", "Note that they are one radio");
 	public static final Alternative ONE = new Alternative("one", "Count them as one access point in the map");
 
-	public static final Parameter MEAN = Parameter.number("mean-db", "largest mean difference of level", 3, 0.1, 20, "dB",
+	public static final Parameter MEAN = Parameter.number("mean-db", "largest mean difference of level", 3, 0.1, 20,
+			"dB",
 			onCampuses("1.5 and 6 find the same"));
-	public static final Parameter SPREAD = Parameter.number("spread-db", "largest robust standard deviation of it", 4.5, 0.5,
+	public static final Parameter SPREAD = Parameter.number("spread-db", "largest robust standard deviation of it", 4.5,
+			0.5,
 			20, "dB", onCampuses("2.25 finds the same, 9 has a precision of 0.16"));
 	public static final Parameter TOGETHER = Parameter.share("together",
 			"share of samples, of those that heard either well, that heard both", 0.8,
@@ -93,7 +95,8 @@ public final class SharedRadioRule extends DescribedRule {
 				Optional<MacAddress> address = MacAddress.find(map.accessPoints().get(a));
 				anyAddress |= address.isPresent();
 				if (address.isPresent() && heard.heardBy(a) >= settings.countOf(FEWEST)) {
-					alike.computeIfAbsent(ALIKE.get(way).applyAsLong(address.get().value()), k -> new ArrayList<>()).add(a);
+					alike.computeIfAbsent(ALIKE.get(way).applyAsLong(address.get().value()), k -> new ArrayList<>())
+							.add(a);
 				}
 			}
 			for (List<Integer> group : alike.values()) {
@@ -189,7 +192,8 @@ public final class SharedRadioRule extends DescribedRule {
 				String message = String.format(Locale.ROOT,
 						"%s sound like one radio: heard together, levels at most %s apart on average, spread %s.",
 						RuleWords.list(group), RuleWords.decibels(mean), RuleWords.decibels(spread));
-				findings.add(Finding.of(this).message(message).about(group.stream().map(Subject.OfAccessPoint::new).toList())
+				findings.add(Finding.of(this).message(message)
+						.about(group.stream().map(Subject.OfAccessPoint::new).toList())
 						.figure("addresses", group.size(), "").figure("mean difference", mean, "dB")
 						.figure("spread", spread, "dB").remedy(NOTE, new Remedy.GroupAccessPoints(group))
 						.remedy(ONE, new Remedy.CountAs(others(group), "one radio sends under all of them")).build());

@@ -60,10 +60,12 @@ public final class TurnoverRule extends DescribedRule {
 		}
 		SiteChange change = SeasonChange.of(input, last);
 		if (change.places() < SeasonChange.FEWEST_PLACES.count()) {
-			return RuleOutcome.notApplicable("hardly a place of " + input.unit() + " was surveyed at the last two dates");
+			return RuleOutcome
+					.notApplicable("hardly a place of " + input.unit() + " was surveyed at the last two dates");
 		}
 		Walking walking = Walking.of(input);
-		List<AccessPointFate> found = (vanished ? change.with(Fate.VANISHED, Fate.REPLACED) : change.with(Fate.APPEARED)).stream()
+		List<AccessPointFate> found = (vanished ? change.with(Fate.VANISHED, Fate.REPLACED)
+				: change.with(Fate.APPEARED)).stream()
 				.filter(fate -> !walking.is(input.map().map().accessPoints().indexOf(fate.address()))).toList();
 		return RuleOutcome.found(found.isEmpty() ? List.of() : List.of(finding(input, epochs, last, found)));
 	}
@@ -71,12 +73,18 @@ public final class TurnoverRule extends DescribedRule {
 	private Finding finding(RuleInput input, Epochs epochs, int last, List<AccessPointFate> found) {
 		List<String> names = found.stream().map(AccessPointFate::address).toList();
 		long replaced = found.stream().filter(fate -> fate.fate() == Fate.REPLACED).count();
-		String message = String.format(Locale.ROOT, "%s of %s, heard %s %s, %s %s: %s.%s", Count.of(names.size(), "access point"), input.unit(),
-				vanished ? "until" : "from", vanished ? epochs.all().get(last - 1).last() : epochs.all().get(last).first(),
+		String message = String.format(Locale.ROOT, "%s of %s, heard %s %s, %s %s: %s.%s",
+				Count.of(names.size(), "access point"), input.unit(),
+				vanished ? "until" : "from",
+				vanished ? epochs.all().get(last - 1).last() : epochs.all().get(last).first(),
 				names.size() == 1 ? "was" : "were",
-				vanished ? "not heard since, at places surveyed both times" : "not heard before, at places surveyed both times", RuleWords.list(names),
-				replaced == 0 ? "" : " For " + replaced + " of them, another one is heard in the same place: see the timeline.");
-		Finding.Builder finding = Finding.of(this).message(message).about(names.stream().map(Subject.OfAccessPoint::new).toList())
+				vanished ? "not heard since, at places surveyed both times"
+						: "not heard before, at places surveyed both times",
+				RuleWords.list(names),
+				replaced == 0 ? ""
+						: " For " + replaced + " of them, another one is heard in the same place: see the timeline.");
+		Finding.Builder finding = Finding.of(this).message(message)
+				.about(names.stream().map(Subject.OfAccessPoint::new).toList())
 				.about(input.map().siteNamed(input.unit())).figure("access points", names.size(), "");
 		return vanished ? finding.remedy(dropped(input, names)).build() : finding.build();
 	}

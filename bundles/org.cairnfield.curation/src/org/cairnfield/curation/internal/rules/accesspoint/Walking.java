@@ -36,7 +36,8 @@ final class Walking {
 	 */
 	static boolean isGone(Absences absences, int accessPoint, double share, double later) {
 		int asked = absences.asked(accessPoint);
-		double low = asked < HotspotRule.FEWEST_ASKED.count() ? 0 : Wilson.interval(absences.missed(accessPoint), asked, 0.95).low();
+		double low = asked < HotspotRule.FEWEST_ASKED.count() ? 0
+				: Wilson.interval(absences.missed(accessPoint), asked, 0.95).low();
 		return low >= MOST.value() || low >= share && absences.wentAway(accessPoint) >= later;
 	}
 }

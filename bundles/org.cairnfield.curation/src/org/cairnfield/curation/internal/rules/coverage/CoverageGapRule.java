@@ -31,7 +31,8 @@ import org.cairnfield.model.values.Count;
  */
 public final class CoverageGapRule extends DescribedRule {
 
-	public static final Parameter METRES = Parameter.number("within-metres", "a sample should be within", 6, 0.5, 200, "m",
+	public static final Parameter METRES = Parameter.number("within-metres", "a sample should be within", 6, 0.5, 200,
+			"m",
 			onCampuses("3 finds the same, 12 none of three"));
 	public static final Parameter CELL = Parameter.number("cell-metres", "side of a cell", 2, 0.25, 20, "m",
 			onCampuses("1 and 4 find all three planted"));

@@ -33,9 +33,11 @@ import org.cairnfield.model.values.Count;
  */
 public final class DeviceOffsetRule extends DescribedRule {
 
-	public static final Parameter METRES = Parameter.number("same-place-metres", "taken for the same place", 1.5, 0, 20, "m",
+	public static final Parameter METRES = Parameter.number("same-place-metres", "taken for the same place", 1.5, 0, 20,
+			"m",
 			onCampuses("3 finds the same, 0.75 none of three"));
-	public static final Parameter LEAST = Parameter.number("least-db", "offset from which it is reported", 3, 0.5, 30, "dB",
+	public static final Parameter LEAST = Parameter.number("least-db", "offset from which it is reported", 3, 0.5, 30,
+			"dB",
 			onCampuses("1.5 and 6 find the same"));
 	public static final Parameter PLACES = Parameter.count("fewest-places", "places where both stood", 10, 3, 10_000,
 			onCampuses("5 and 20 find the same"));
@@ -102,7 +104,8 @@ public final class DeviceOffsetRule extends DescribedRule {
 				known == 0 ? "" : String.format(Locale.ROOT, ", beyond the %.1f dB already taken out", known));
 		findings.add(Finding.of(this).message(message).about(map.deviceNamed(name))
 				.beside(List.of(map.deviceNamed(than))).figure("offset", offsetDb, "dB").figure("low", low, "dB")
-				.figure("high", high, "dB").figure("places", n, "").remedy(new Remedy.CalibrateDevice(map.deviceNamed(name).id(), name, whole))
+				.figure("high", high, "dB").figure("places", n, "")
+				.remedy(new Remedy.CalibrateDevice(map.deviceNamed(name).id(), name, whole))
 				.build());
 	}
 }

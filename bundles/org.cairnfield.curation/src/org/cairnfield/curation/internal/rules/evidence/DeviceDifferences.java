@@ -21,7 +21,8 @@ public final class DeviceDifferences {
 			judged("a middle of one is that one"));
 
 	/** The numbers that it goes by. */
-	public static final List<Threshold> THRESHOLDS = Threshold.all(List.of(STRONG_DBM, FEWEST_SHARED), PlacePairs.THRESHOLDS);
+	public static final List<Threshold> THRESHOLDS = Threshold.all(List.of(STRONG_DBM, FEWEST_SHARED),
+			PlacePairs.THRESHOLDS);
 
 	private final Spots spots;
 	private final PlacePairs pairs;

@@ -19,7 +19,8 @@ import org.cairnfield.curation.rules.Threshold;
  */
 public final class Epochs {
 
-	private static final Threshold SAME_CAMPAIGN_DAYS = new Threshold("days without a survey within one campaign", 21, "days",
+	private static final Threshold SAME_CAMPAIGN_DAYS = new Threshold("days without a survey within one campaign", 21,
+			"days",
 			judged("three weeks"));
 
 	/** The numbers that it goes by. */

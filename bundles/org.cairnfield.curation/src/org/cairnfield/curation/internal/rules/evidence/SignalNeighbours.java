@@ -27,13 +27,15 @@ public final class SignalNeighbours {
 	/** How many are kept of each sample. */
 	public static final int KEPT = 24;
 
-	private static final Threshold SAME_PLACE_METRES = new Threshold("taken for the same place, to level devices", 2.5, "m",
+	private static final Threshold SAME_PLACE_METRES = new Threshold("taken for the same place, to level devices", 2.5,
+			"m",
 			judged("about the distance between places of a survey"));
 	private static final Threshold FEWEST_PLACES = new Threshold("places from which devices are levelled", 10,
 			judged("a middle of fewer moves too much"));
 
 	/** The numbers that it goes by. */
-	public static final List<Threshold> THRESHOLDS = Threshold.all(List.of(SAME_PLACE_METRES, FEWEST_PLACES), DeviceDifferences.THRESHOLDS);
+	public static final List<Threshold> THRESHOLDS = Threshold.all(List.of(SAME_PLACE_METRES, FEWEST_PLACES),
+			DeviceDifferences.THRESHOLDS);
 
 	private final int[] spot;
 	private final float[] distance;

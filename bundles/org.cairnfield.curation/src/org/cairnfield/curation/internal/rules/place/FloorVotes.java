@@ -17,8 +17,10 @@ import org.cairnfield.curation.rules.Threshold;
  */
 final class FloorVotes {
 
-	static final Threshold VOTERS = new Threshold("neighbours in signal space that are asked", 7, judged("odd, and enough for six to one"));
-	private static final Threshold MAJORITY = new Threshold("votes for another floor by which a sample loses its say", 4,
+	static final Threshold VOTERS = new Threshold("neighbours in signal space that are asked", 7,
+			judged("odd, and enough for six to one"));
+	private static final Threshold MAJORITY = new Threshold("votes for another floor by which a sample loses its say",
+			4,
 			standard("more than half of seven"));
 	private static final Threshold ROUNDS = new Threshold("rounds of judging at most", 20, judged("bounds the work"));
 

@@ -45,7 +45,8 @@ final class PlainVotes {
 		for (int i = 0; i < n; i++) {
 			int other = components.member(component, i);
 			int spot = spots.spotOf(other);
-			if ((count < nearest.length || row[i] < distance[count - 1]) && spots.placeOf(spot) != place && !voters.isSuspect(spot)
+			if ((count < nearest.length || row[i] < distance[count - 1]) && spots.placeOf(spot) != place
+					&& !voters.isSuspect(spot)
 					&& !isRepeat(other, count)) {
 				count = insert(other, row[i], count);
 			}
@@ -56,7 +57,8 @@ final class PlainVotes {
 	/** Whether one that is in already was taken at the same place with the same readings. */
 	private boolean isRepeat(int sample, int count) {
 		for (int i = 0; i < count; i++) {
-			if (map.readingsKey(nearest[i]) == map.readingsKey(sample) && map.map().floor(nearest[i]) == map.map().floor(sample)) {
+			if (map.readingsKey(nearest[i]) == map.readingsKey(sample)
+					&& map.map().floor(nearest[i]) == map.map().floor(sample)) {
 				return true;
 			}
 		}

@@ -26,8 +26,10 @@ final class SwappedAxes {
 			judged("few enough to be near, enough for a middle"));
 	private static final Threshold FEWEST_VOTERS = new Threshold("of them at least", 3, judged("a majority of five"));
 	private static final Threshold ROUNDS = new Threshold("rounds of judging at most", 20, judged("bounds the work"));
-	private static final Threshold LONGEST_GAP = new Threshold("samples between two of one run", 15, judged("a stretch of a walk"));
-	private static final Threshold FILL_METRES = new Threshold("a sample joins its run unless exchanging takes it farther off by", 2, "m",
+	private static final Threshold LONGEST_GAP = new Threshold("samples between two of one run", 15,
+			judged("a stretch of a walk"));
+	private static final Threshold FILL_METRES = new Threshold(
+			"a sample joins its run unless exchanging takes it farther off by", 2, "m",
 			judged("less than the distance between places"));
 	private static final Threshold LONGEST_STEP = new Threshold("steps in a run, in times the usual", 1.5,
 			judged("between one place and the next but one"));
@@ -39,7 +41,8 @@ final class SwappedAxes {
 			judged("as for wrong-floor"));
 
 	/** The numbers that it goes by. */
-	static final List<Threshold> THRESHOLDS = List.of(VOTERS, FEWEST_VOTERS, ROUNDS, LONGEST_GAP, FILL_METRES, LONGEST_STEP,
+	static final List<Threshold> THRESHOLDS = List.of(VOTERS, FEWEST_VOTERS, ROUNDS, LONGEST_GAP, FILL_METRES,
+			LONGEST_STEP,
 			MISFIT, FIT, UNLIKE);
 
 	/**
@@ -51,7 +54,8 @@ final class SwappedAxes {
 
 		/** Whether exchanging makes of a misfit beyond the usual one that is usual. */
 		boolean isClear(double usualMetres) {
-			return Median.of(asNoted) >= MISFIT.value() * usualMetres && Median.of(exchanged) <= FIT.value() * usualMetres;
+			return Median.of(asNoted) >= MISFIT.value() * usualMetres
+					&& Median.of(exchanged) <= FIT.value() * usualMetres;
 		}
 	}
 

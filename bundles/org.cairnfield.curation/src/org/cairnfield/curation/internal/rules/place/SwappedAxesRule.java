@@ -30,14 +30,16 @@ import org.cairnfield.model.values.Count;
  */
 public final class SwappedAxesRule extends DescribedRule {
 
-	public static final Parameter GAIN = Parameter.number("gain-metres", "how much nearer its neighbours must be", 4, 1, 50,
+	public static final Parameter GAIN = Parameter.number("gain-metres", "how much nearer its neighbours must be", 4, 1,
+			50,
 			"m", onCampuses("2 and 8 find the same"));
 	public static final Parameter FEWEST = Parameter.count("fewest-places", "places in a row", 3, 1, 1000,
 			onCampuses("2 and 6 find the same"));
 
 	public SwappedAxesRule() {
 		super("swapped-axes", "x and y exchanged",
-				"A stretch noted with x and y exchanged puts whole corridors in the wrong part of the floor.", Severity.ERROR,
+				"A stretch noted with x and y exchanged puts whole corridors in the wrong part of the floor.",
+				Severity.ERROR,
 				Topic.SAMPLE, RuleScope.SITE, GAIN, FEWEST);
 	}
 

@@ -27,7 +27,8 @@ final class Unlikeness {
 			judged("as many as around the place"));
 	private static final Threshold FLOOR_DBM = new Threshold("level at which values begin", -96, "dBm",
 			judged("about the weakest that handsets report"));
-	private static final Threshold LEAST_DB = new Threshold("difference that counts as none", 1, "dB", standard("levels come in whole dB"));
+	private static final Threshold LEAST_DB = new Threshold("difference that counts as none", 1, "dB",
+			standard("levels come in whole dB"));
 
 	/** The numbers that it goes by. */
 	static final List<Threshold> THRESHOLDS = List.of(LOOKED_AT, AROUND, ALIKE, FLOOR_DBM, LEAST_DB);

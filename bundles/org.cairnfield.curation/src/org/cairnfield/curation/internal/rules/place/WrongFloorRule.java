@@ -32,7 +32,8 @@ import org.cairnfield.model.values.Count;
 /** Samples that hear what another floor hears. A floor between takes some 14 dB (ITU-R P.1238, office, 2.4 GHz). */
 public final class WrongFloorRule extends DescribedRule {
 
-	public static final Parameter LEAST = Parameter.count("least-votes", "of 7 neighbours that agree on another floor", 6, 4,
+	public static final Parameter LEAST = Parameter.count("least-votes", "of 7 neighbours that agree on another floor",
+			6, 4,
 			7, onCampuses("4 gives a precision of 0.97, 6 of 0.99, 7 finds 0.83 instead of 0.92"));
 	public static final Parameter OWN = Parameter.count("most-own-votes", "of them on the sample's own floor", 1, 0, 3,
 			onCampuses("2 finds the same, 0 finds 0.89 instead of 0.92"));
@@ -41,7 +42,8 @@ public final class WrongFloorRule extends DescribedRule {
 			"how many times less alike those around it on its own floor are", 1.3, 1, 10, "",
 			onCampuses("1 gives a precision of 0.98, 1.3 of 0.99, 2.6 finds 0.16 instead of 0.92"));
 
-	private static final Threshold GAP = new Threshold("sound samples that a run may hold", 2, judged("one or two strays do not end a run"));
+	private static final Threshold GAP = new Threshold("sound samples that a run may hold", 2,
+			judged("one or two strays do not end a run"));
 	private static final Threshold FEWEST_HEARD = new Threshold("access points that a sample must hear", 5,
 			judged("fewer do not tell floors apart"));
 
@@ -58,7 +60,8 @@ public final class WrongFloorRule extends DescribedRule {
 
 	@Override
 	protected List<Threshold> fixed() {
-		return Threshold.all(List.of(GAP, FEWEST_HEARD), FloorVotes.THRESHOLDS, Unlikeness.THRESHOLDS, SignalNeighbours.THRESHOLDS);
+		return Threshold.all(List.of(GAP, FEWEST_HEARD), FloorVotes.THRESHOLDS, Unlikeness.THRESHOLDS,
+				SignalNeighbours.THRESHOLDS);
 	}
 
 	@Override
@@ -99,7 +102,8 @@ public final class WrongFloorRule extends DescribedRule {
 		boolean[] contradicted = new boolean[map.size()];
 		PlainVotes plain = null;
 		for (int s = 0; s < contradicted.length; s++) {
-			if (map.heard(s) >= FEWEST_HEARD.count() && votes.winner(s) != map.floor(s) && votes.forWinner(s) >= settings.countOf(LEAST)
+			if (map.heard(s) >= FEWEST_HEARD.count() && votes.winner(s) != map.floor(s)
+					&& votes.forWinner(s) >= settings.countOf(LEAST)
 					&& votes.forOwn(s) <= settings.countOf(OWN)) {
 				plain = plain == null ? new PlainVotes(input, votes.voters()) : plain;
 				contradicted[s] = plain.forFloor(s, votes.winner(s)) >= settings.countOf(LEAST);
@@ -124,6 +128,7 @@ public final class WrongFloorRule extends DescribedRule {
 		return Finding.of(this).message(message).about(map.subjects(run)).beside(List.of(new Subject.OfSurvey(survey)))
 				.figure("samples", run.length, "").figure("votes for floor " + floor, away, "")
 				.figure("votes", cast, "")
-				.figure("less alike", unlike(unlikeness, run), "").remedy(new Remedy.SetFloor(map.ids(run), floor)).build();
+				.figure("less alike", unlike(unlikeness, run), "").remedy(new Remedy.SetFloor(map.ids(run), floor))
+				.build();
 	}
 }

@@ -41,21 +41,26 @@ import org.cairnfield.model.values.Count;
  */
 public final class WrongPlaceRule extends DescribedRule {
 
-	public static final Parameter LEAST = Parameter.number("least-metres", "distance to its neighbours, at least", 10, 1, 500,
+	public static final Parameter LEAST = Parameter.number("least-metres", "distance to its neighbours, at least", 10,
+			1, 500,
 			"m", onCampuses("5 finds the same, 20 finds 0.61 of them instead of 0.80"));
-	public static final Parameter TIMES = Parameter.number("times-usual", "times the site's usual distance, at least", 2.5, 1,
+	public static final Parameter TIMES = Parameter.number("times-usual", "times the site's usual distance, at least",
+			2.5, 1,
 			50, "", onCampuses("1.25 finds the same, 5 finds 0.57 instead of 0.80"));
-	public static final Parameter RATIO = Parameter.number("unlike", "how many times less alike those around the place are",
+	public static final Parameter RATIO = Parameter.number("unlike",
+			"how many times less alike those around the place are",
 			1.5, 1, 10, "", onCampuses("1 gives a precision of 0.93, 1.5 of 0.96, 3 finds 0.24 instead of 0.80"));
 
 	private static final Threshold FEWEST_HEARD = new Threshold("access points that a sample must hear", 5,
 			judged("fewer do not tell places apart"));
-	private static final Threshold GAP = new Threshold("sound samples that a run may hold", 1, judged("one stray does not end a run"));
+	private static final Threshold GAP = new Threshold("sound samples that a run may hold", 1,
+			judged("one stray does not end a run"));
 	private static final Threshold SUPPORT_METRES = new Threshold("a neighbour so near speaks for the place", 3, "m",
 			judged("about the distance between places of a survey"));
 	private static final Threshold VOTERS = new Threshold("neighbours in signal space that are asked", 5,
 			judged("few enough to be near, enough for a middle"));
-	private static final Threshold FEWEST_VOTERS = new Threshold("of them at least", 4, judged("a majority of five, and one to spare"));
+	private static final Threshold FEWEST_VOTERS = new Threshold("of them at least", 4,
+			judged("a majority of five, and one to spare"));
 
 	public WrongPlaceRule() {
 		super("wrong-place", "Place contradicted by what was heard",
@@ -97,7 +102,8 @@ public final class WrongPlaceRule extends DescribedRule {
 		Unlikeness unlikeness = new Unlikeness(input, voters);
 		double[] ratio = new double[map.size()];
 		for (int s = 0; s < metres.length; s++) {
-			boolean far = !explained[s] && map.heard(s) >= FEWEST_HEARD.count() && metres[s] >= limit && metres[s] >= 2 * spread[s]
+			boolean far = !explained[s] && map.heard(s) >= FEWEST_HEARD.count() && metres[s] >= limit
+					&& metres[s] >= 2 * spread[s]
 					&& voters.nearestMetres(s) > Math.max(SUPPORT_METRES.value(), usual);
 			ratio[s] = far ? unlikeness.of(s) : 0;
 		}

@@ -30,12 +30,16 @@ import org.cairnfield.model.values.Count;
  */
 public final class LevelsApartRule extends DescribedRule {
 
-	public static final Parameter APART = Parameter.number("apart-db", "from lowest to highest level at a place", 30, 10,
+	public static final Parameter APART = Parameter.number("apart-db", "from lowest to highest level at a place", 30,
+			10,
 			100, "dB",
-			measured("a factor of a thousand in power; on simulated campuses 15 names twice as many, 60 misses all of 24"));
-	public static final Parameter SEVERAL = Parameter.count("stray-readings", "readings of a sample that stray, from which it belongs elsewhere",
+			measured(
+					"a factor of a thousand in power; on simulated campuses 15 names twice as many, 60 misses all of 24"));
+	public static final Parameter SEVERAL = Parameter.count("stray-readings",
+			"readings of a sample that stray, from which it belongs elsewhere",
 			2, 1, 100,
-			measured("samples with one stray reading set aside made three buildings 0.01 m worse, those with two made none of eleven maps worse"));
+			measured(
+					"samples with one stray reading set aside made three buildings 0.01 m worse, those with two made none of eleven maps worse"));
 
 	public LevelsApartRule() {
 		super("levels-apart", "Contradictory levels at one place",
@@ -59,23 +63,32 @@ public final class LevelsApartRule extends DescribedRule {
 
 	private Finding samples(RuleInput input, Settings settings, StrayReadings strays) {
 		int[] samples = strays.samples().stream().mapToInt(Integer::intValue).toArray();
-		String message = String.format(Locale.ROOT, "In %s, %s %s %s and more far from the levels of other samples by one device at one"
-				+ " place, where the levels are %s dB apart and more: %s.", input.unit(), Count.of(samples.length, "sample"),
-				samples.length == 1 ? "has" : "have", Count.of(settings.countOf(SEVERAL), "reading"), RuleWords.number(settings.of(APART)),
+		String message = String.format(Locale.ROOT,
+				"In %s, %s %s %s and more far from the levels of other samples by one device at one"
+						+ " place, where the levels are %s dB apart and more: %s.",
+				input.unit(), Count.of(samples.length, "sample"),
+				samples.length == 1 ? "has" : "have", Count.of(settings.countOf(SEVERAL), "reading"),
+				RuleWords.number(settings.of(APART)),
 				RuleWords.list(input.map().ids(samples)));
-		return Finding.of(this).message(message).about(input.map().subjects(samples)).beside(List.of(new Subject.OfSurvey(input.unit())))
+		return Finding.of(this).message(message).about(input.map().subjects(samples))
+				.beside(List.of(new Subject.OfSurvey(input.unit())))
 				.figure("samples", samples.length, "").figure("places", strays.placesOfSamples(), "")
-				.remedy(new Remedy.SetAsideSamples(input.map().ids(samples), "far from the other samples at the same place")).build();
+				.remedy(new Remedy.SetAsideSamples(input.map().ids(samples),
+						"far from the other samples at the same place"))
+				.build();
 	}
 
 	private Finding single(RuleInput input, Settings settings, StrayReadings strays) {
 		Selected bad = strays.single();
 		String message = String.format(Locale.ROOT,
-				"In %s, %s at %s %s levels %s dB apart and more, by one device at one place; the most is %s.", input.unit(),
+				"In %s, %s at %s %s levels %s dB apart and more, by one device at one place; the most is %s.",
+				input.unit(),
 				Count.of(bad.addresses().size(), "access point"), Count.of(strays.otherPlaces(), "place"),
 				bad.addresses().size() == 1 ? "has" : "have", RuleWords.number(settings.of(APART)), strays.worst());
-		return Finding.of(this).severity(Severity.NOTE).message(message).about(new Subject.OfSurvey(input.unit())).about(bad.accessPoints())
-				.beside(bad.subjects()).figure("places", strays.otherPlaces(), "").figure("farthest apart", strays.worstDb(), "dB")
+		return Finding.of(this).severity(Severity.NOTE).message(message).about(new Subject.OfSurvey(input.unit()))
+				.about(bad.accessPoints())
+				.beside(bad.subjects()).figure("places", strays.otherPlaces(), "")
+				.figure("farthest apart", strays.worstDb(), "dB")
 				.figure("readings", bad.size(), "").build();
 	}
 }

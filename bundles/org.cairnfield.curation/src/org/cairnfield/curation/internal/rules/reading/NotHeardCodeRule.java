@@ -30,12 +30,15 @@ import org.cairnfield.model.values.Count;
  */
 public final class NotHeardCodeRule extends DescribedRule {
 
-	public static final Parameter TIMES = Parameter.number("times", "how many times as often as any level within 3 dB", 8,
+	public static final Parameter TIMES = Parameter.number("times", "how many times as often as any level within 3 dB",
+			8,
 			2, 1000, "", onCampuses("4 and 16 find the same"));
 	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings at that level", 20, 2, 100_000,
 			onCampuses("10 and 40 find the same"));
-	public static final Parameter BELOW = Parameter.number("below-dbm", "levels looked at, beside 0 and -1 dBm", -92, -120,
-			-80, "dBm", practice("-100, -105 and -110 are written for not heard; on simulated campuses -82 and -102 find the same"));
+	public static final Parameter BELOW = Parameter.number("below-dbm", "levels looked at, beside 0 and -1 dBm", -92,
+			-120,
+			-80, "dBm", practice(
+					"-100, -105 and -110 are written for not heard; on simulated campuses -82 and -102 find the same"));
 
 	private static final Threshold AROUND_DB = new Threshold("levels on either side that are compared", 3, "dB",
 			standard("noise in a receiver spreads levels over several dB"));

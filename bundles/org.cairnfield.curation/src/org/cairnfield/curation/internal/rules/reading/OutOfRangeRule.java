@@ -32,11 +32,14 @@ import org.cairnfield.model.values.Count;
  */
 public final class OutOfRangeRule extends DescribedRule {
 
-	public static final Parameter HIGHEST = Parameter.number("highest-dbm", "highest plausible level", -25, -60, 0, "dBm",
-			standard("of 20 dBm, the most allowed at 2.4 GHz in much of the world, 40 dB are lost on the first metre and some in the antenna"));
+	public static final Parameter HIGHEST = Parameter.number("highest-dbm", "highest plausible level", -25, -60, 0,
+			"dBm",
+			standard(
+					"of 20 dBm, the most allowed at 2.4 GHz in much of the world, 40 dB are lost on the first metre and some in the antenna"));
 	public static final Parameter LOWEST = Parameter.number("lowest-dbm", "lowest plausible level", -105, -120, -80,
 			"dBm",
-			standard("thermal noise in 20 MHz is -101 dBm, and receivers are some dB off; on simulated campuses -95 names sound readings, 0.17 of what it finds is faulty"));
+			standard(
+					"thermal noise in 20 MHz is -101 dBm, and receivers are some dB off; on simulated campuses -95 names sound readings, 0.17 of what it finds is faulty"));
 
 	public OutOfRangeRule() {
 		super("level-out-of-range", "Levels outside the plausible range",
@@ -68,13 +71,15 @@ public final class OutOfRangeRule extends DescribedRule {
 					.remedy(weak.drop("below what a receiver can hear")).build());
 		}
 		if (strong.size() > 0) {
-			findings.add(finding(input, strong, "above", highest).severity(Severity.NOTE).figure("too strong", strong.size(), "").build());
+			findings.add(finding(input, strong, "above", highest).severity(Severity.NOTE)
+					.figure("too strong", strong.size(), "").build());
 		}
 		return RuleOutcome.found(findings);
 	}
 
 	private Finding.Builder finding(RuleInput input, Selected bad, String side, double limitDbm) {
-		String message = String.format(Locale.ROOT, "%s of %s %s %s dBm (%d … %d dBm), of %s: %s.", Count.of(bad.size(), "reading"),
+		String message = String.format(Locale.ROOT, "%s of %s %s %s dBm (%d … %d dBm), of %s: %s.",
+				Count.of(bad.size(), "reading"),
 				input.unit(), side, RuleWords.number(limitDbm), bad.lowestDbm(), bad.highestDbm(),
 				Count.of(bad.addresses().size(), "access point"), RuleWords.list(bad.addresses()));
 		return Finding.of(this).message(message).about(new Subject.OfSurvey(input.unit())).about(bad.accessPoints())

@@ -26,11 +26,13 @@ import org.cairnfield.model.values.Count;
  */
 public final class SaturatedRule extends DescribedRule {
 
-	public static final Parameter TIMES = Parameter.number("times", "how many times as often as any of the 3 levels below",
+	public static final Parameter TIMES = Parameter.number("times",
+			"how many times as often as any of the 3 levels below",
 			3, 1.5, 100, "", onCampuses("1.5 finds the same, 6 none of three"));
 	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings at the highest level", 20, 2,
 			100_000, onCampuses("10 and 40 find the same"));
-	public static final Parameter ABOVE = Parameter.number("above-dbm", "a receiver is not at its limit below", -60, -80, 0,
+	public static final Parameter ABOVE = Parameter.number("above-dbm", "a receiver is not at its limit below", -60,
+			-80, 0,
 			"dBm", onCampuses("-70 finds the same, -50 none of three"));
 
 	private static final Threshold BELOW_DB = new Threshold("levels below the limit that are compared", 3, "dB",

@@ -24,7 +24,8 @@ import org.cairnfield.curation.rules.RuleWords;
  * @param worst           the access point that is farthest apart of all, and where, in words
  * @param worstDb         by how much
  */
-record StrayReadings(Set<Integer> samples, int placesOfSamples, Selected single, int otherPlaces, String worst, int worstDb) {
+record StrayReadings(Set<Integer> samples, int placesOfSamples, Selected single, int otherPlaces, String worst,
+		int worstDb) {
 
 	/**
 	 * @param apartDb from the lowest to the highest level at a place
@@ -48,7 +49,8 @@ record StrayReadings(Set<Integer> samples, int placesOfSamples, Selected single,
 		});
 		Set<Integer> places = new HashSet<>();
 		samples.forEach(sample -> places.add(search.spots.spotOf(sample)));
-		return new StrayReadings(samples, places.size(), single, search.places.size() - places.size(), search.worst, search.worstDb);
+		return new StrayReadings(samples, places.size(), single, search.places.size() - places.size(), search.worst,
+				search.worstDb);
 	}
 
 	/** Goes through the places. */
@@ -96,7 +98,8 @@ record StrayReadings(Set<Integer> samples, int placesOfSamples, Selected single,
 		private void remember(int spot, int accessPoint, int range) {
 			if (range > worstDb) {
 				worstDb = range;
-				worst = String.format(Locale.ROOT, "%s by %d dB at %s on floor %d", map.accessPoints().get(accessPoint), range,
+				worst = String.format(Locale.ROOT, "%s by %d dB at %s on floor %d", map.accessPoints().get(accessPoint),
+						range,
 						RuleWords.place(spots.map().x(spot), spots.map().y(spot)), spots.map().floor(spot));
 			}
 		}

@@ -30,10 +30,12 @@ import org.cairnfield.model.values.Count;
  */
 public final class StuckLevelRule extends DescribedRule {
 
-	public static final Parameter PLACES = Parameter.count("fewest-places", "places at which it was heard", 8, 3, 10_000,
+	public static final Parameter PLACES = Parameter.count("fewest-places", "places at which it was heard", 8, 3,
+			10_000,
 			onCampuses("at 4 places every second finding is wrong, at 16 all three are found as well"));
 
-	private static final Threshold WEAKEST_DBM = new Threshold("weaker levels are codes, which not-heard-code reports", -104, "dBm",
+	private static final Threshold WEAKEST_DBM = new Threshold("weaker levels are codes, which not-heard-code reports",
+			-104, "dBm",
 			standard("below what a receiver can hear, see level-out-of-range"));
 
 	public StuckLevelRule() {

@@ -42,12 +42,15 @@ public final class ContradictorySamplesRule extends DescribedRule {
 
 	public static final Parameter SECONDS = Parameter.number("within-seconds", "taken for the same time", 1, 0, 60, "s",
 			onCampuses("0.5 and 2 find the same"));
-	public static final Parameter APART = Parameter.number("apart-db", "middle difference over access points both heard", 8,
+	public static final Parameter APART = Parameter.number("apart-db",
+			"middle difference over access points both heard", 8,
 			3, 60, "dB", measured("above noise of 3 dB; on simulated campuses 16 finds the same, 4 two more of 24"));
 	public static final Parameter OVERLAP = Parameter.share("least-overlap",
-			"share of access points that both should hear", 0.3, onCampuses("0.15 finds 0.75 instead of 0.92, 0.45 finds all"));
+			"share of access points that both should hear", 0.3,
+			onCampuses("0.15 finds 0.75 instead of 0.92, 0.45 finds all"));
 
-	private static final Threshold FEWEST = new Threshold("access points that both must hear", 3, judged("a middle of fewer is none"));
+	private static final Threshold FEWEST = new Threshold("access points that both must hear", 3,
+			judged("a middle of fewer is none"));
 
 	public ContradictorySamplesRule() {
 		super("contradictory-samples", "Same place, same time, other readings",

@@ -31,7 +31,8 @@ import org.cairnfield.model.values.Count;
  */
 public final class DuplicateSurveyRule extends DescribedRule {
 
-	public static final Parameter SHARE = Parameter.share("least-share", "of the smaller survey, from which it is reported",
+	public static final Parameter SHARE = Parameter.share("least-share",
+			"of the smaller survey, from which it is reported",
 			0.1, onCampuses("0.05 and 0.15 find the same"));
 	public static final Parameter FEWEST = Parameter.count("fewest-samples", "samples that both hold", 5, 1, 100_000,
 			onCampuses("2 and 10 find the same"));
@@ -86,7 +87,8 @@ public final class DuplicateSurveyRule extends DescribedRule {
 		Map<Long, Map<Integer, Ints>> groups = new HashMap<>();
 		for (int s = 0; s < keys.length; s++) {
 			int at = keys[s] == 0 ? -1 : Arrays.binarySearch(sorted, keys[s]);
-			if (at >= 0 && (at > 0 && sorted[at - 1] == keys[s] || at + 1 < sorted.length && sorted[at + 1] == keys[s])) {
+			if (at >= 0
+					&& (at > 0 && sorted[at - 1] == keys[s] || at + 1 < sorted.length && sorted[at + 1] == keys[s])) {
 				groups.computeIfAbsent(keys[s], k -> new TreeMap<>())
 						.computeIfAbsent(map.survey(s), k -> new Ints()).add(s);
 			}

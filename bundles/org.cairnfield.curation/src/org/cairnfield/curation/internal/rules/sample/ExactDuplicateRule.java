@@ -31,7 +31,8 @@ import org.cairnfield.model.values.Count;
  */
 public final class ExactDuplicateRule extends DescribedRule {
 
-	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree where no time does", 6,
+	public static final Parameter FEWEST = Parameter.count("fewest-readings",
+			"readings that must agree where no time does", 6,
 			1, 100,
 			standard("noise of 1 dB lets six levels agree by chance once in 2,000 pairs, of 3 dB once in two million"));
 

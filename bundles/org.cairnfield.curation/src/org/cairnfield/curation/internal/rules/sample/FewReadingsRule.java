@@ -26,9 +26,11 @@ import org.cairnfield.model.values.Count;
 /** Samples that heard nothing, or too little to tell one place from another. */
 public final class FewReadingsRule extends DescribedRule {
 
-	public static final Parameter FEWEST = Parameter.count("fewest-readings", "access points that a sample should hear", 3,
+	public static final Parameter FEWEST = Parameter.count("fewest-readings", "access points that a sample should hear",
+			3,
 			1, 20,
-			standard("three distances fix a place in the plane, two leave it open; on simulated campuses 6 has a precision of 0.48"));
+			standard(
+					"three distances fix a place in the plane, two leave it open; on simulated campuses 6 has a precision of 0.48"));
 	public static final Parameter SPARSE = Parameter.share("sparse-survey",
 			"share of such samples from which a survey is sparse by nature, and only empty ones are reported", 0.1,
 			onCampuses("0.05 and 0.15 find the same"));

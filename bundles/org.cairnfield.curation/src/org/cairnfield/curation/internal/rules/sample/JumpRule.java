@@ -37,18 +37,22 @@ public final class JumpRule extends DescribedRule {
 
 	public static final Parameter SPEED = Parameter.number("fastest", "walking speed not exceeded", 2.5, 0.5, 20, "m/s",
 			judged("walking at full speed, from memory (Bohannon, Age and Ageing 26, 1997); on simulated campuses 5 finds 0.14 instead of 0.67"));
-	public static final Parameter SLACK = Parameter.number("slack-metres", "allowed beyond that for noting places", 2, 0, 50,
+	public static final Parameter SLACK = Parameter.number("slack-metres", "allowed beyond that for noting places", 2,
+			0, 50,
 			"m", onCampuses("1 gives a precision of 0.96, 2 of 0.97, 4 finds 0.62 instead of 0.67"));
-	public static final Parameter FLOOR = Parameter.number("seconds-per-floor", "least time from one floor to the next", 4,
+	public static final Parameter FLOOR = Parameter.number("seconds-per-floor", "least time from one floor to the next",
+			4,
 			0, 120, "s", onCampuses("2 and 8 find as many of those planted"));
 	public static final Parameter MOST = Parameter.share("most-steps",
-			"share of such steps from which times are not those of a walk", 0.1, onCampuses("0.05 and 0.15 find the same"));
+			"share of such steps from which times are not those of a walk", 0.1,
+			onCampuses("0.05 and 0.15 find the same"));
 
 	private static final Threshold LONGEST_ASIDE = new Threshold("steps between a jump and the jump back", 60,
 			judged("a stretch of a walk"));
 	private static final Threshold CLOCK_SECONDS = new Threshold("allowed for the clock", 1, "s",
 			practice("times are often cut to whole seconds"));
-	private static final Threshold CLEARLY = new Threshold("one end is blamed alone where its own jumps are larger by, times", 3,
+	private static final Threshold CLEARLY = new Threshold(
+			"one end is blamed alone where its own jumps are larger by, times", 3,
 			judged("clearly more than the other"));
 
 	public JumpRule() {

@@ -40,7 +40,8 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 
 	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100,
 			standard("noise of 1 dB lets six levels agree by chance once in 2,000 pairs, of 3 dB once in two million"));
-	public static final Parameter METRES = Parameter.number("apart-metres", "places farther apart than this", 0.5, 0, 1000,
+	public static final Parameter METRES = Parameter.number("apart-metres", "places farther apart than this", 0.5, 0,
+			1000,
 			"m", onCampuses("0.25 and 1 find the same"));
 
 	public OneScanTwoPlacesRule() {
@@ -92,8 +93,10 @@ public final class OneScanTwoPlacesRule extends DescribedRule {
 
 	/** All but the first recorded of each scan. */
 	private static int[] later(List<int[]> groups, Sequence sequence) {
-		Comparator<Integer> recorded = Comparator.<Integer>comparingInt(sequence::trackOf).thenComparingInt(sequence::placeInTrack);
-		return groups.stream().flatMap(group -> Arrays.stream(group).boxed().sorted(recorded).skip(1)).mapToInt(s -> s).sorted().toArray();
+		Comparator<Integer> recorded = Comparator.<Integer>comparingInt(sequence::trackOf)
+				.thenComparingInt(sequence::placeInTrack);
+		return groups.stream().flatMap(group -> Arrays.stream(group).boxed().sorted(recorded).skip(1)).mapToInt(s -> s)
+				.sorted().toArray();
 	}
 
 	/** From the first to any other: twice that is the most there can be, and the first shows whether all agree. */

@@ -27,7 +27,8 @@ import org.cairnfield.model.values.Count;
 /** Samples that lie outside the outline of their floor. */
 public final class OutsideOutlineRule extends DescribedRule {
 
-	public static final Parameter TOLERANCE = Parameter.number("tolerance-metres", "how far outside is still taken", 1, 0,
+	public static final Parameter TOLERANCE = Parameter.number("tolerance-metres", "how far outside is still taken", 1,
+			0,
 			100, "m", onCampuses("0.5 and 2 find the same"));
 
 	public OutsideOutlineRule() {

@@ -37,7 +37,8 @@ public final class RepeatedScanRule extends DescribedRule {
 
 	public static final Alternative KEEP_FIRST = new Alternative("keep-first", "Keep the first of each run");
 	public static final Alternative ONE_A_PLACE = new Alternative("one-a-place", "Keep one of each run at each place");
-	public static final Alternative AVERAGE = new Alternative("average", "Average the scans of each place into one sample");
+	public static final Alternative AVERAGE = new Alternative("average",
+			"Average the scans of each place into one sample");
 
 	public static final Parameter FEWEST = Parameter.count("fewest-readings", "readings that must agree", 6, 1, 100,
 			standard("noise of 1 dB lets six levels agree by chance once in 2,000 pairs, of 3 dB once in two million"));
@@ -62,7 +63,8 @@ public final class RepeatedScanRule extends DescribedRule {
 		}
 		int before = sequence.track(sequence.trackOf(sample))[at - 1];
 		return map.readingsKey(before) == map.readingsKey(sample)
-				&& (map.map().timeMillis(sample) == RadioMap.NO_TIME || map.measuredKey(before) != map.measuredKey(sample));
+				&& (map.map().timeMillis(sample) == RadioMap.NO_TIME
+						|| map.measuredKey(before) != map.measuredKey(sample));
 	}
 
 	@Override
@@ -85,7 +87,9 @@ public final class RepeatedScanRule extends DescribedRule {
 				.figure("at another place", elsewhere, "").figure("share", (double) samples.length / map.size(), "")
 				.remedy(KEEP_FIRST, new Remedy.SetAsideSamples(map.ids(samples), reason))
 				.remedy(ONE_A_PLACE, new Remedy.SetAsideSamples(map.ids(again(input, sequence, samples)), reason))
-				.remedy(AVERAGE, new Remedy.AverageSamples(places(input, samples), "one place, scanned again and again")).build()));
+				.remedy(AVERAGE,
+						new Remedy.AverageSamples(places(input, samples), "one place, scanned again and again"))
+				.build()));
 	}
 
 	private static int before(Sequence sequence, int sample) {

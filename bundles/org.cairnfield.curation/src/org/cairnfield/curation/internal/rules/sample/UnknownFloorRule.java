@@ -37,7 +37,8 @@ public final class UnknownFloorRule extends DescribedRule {
 	public RuleOutcome check(RuleInput input, Settings settings, Workers workers) {
 		SurveyedMap map = input.map();
 		Map<String, Set<Integer>> floors = map.floors().stream()
-				.collect(Collectors.groupingBy(FloorPlan::site, Collectors.mapping(FloorPlan::level, Collectors.toCollection(TreeSet::new))));
+				.collect(Collectors.groupingBy(FloorPlan::site,
+						Collectors.mapping(FloorPlan::level, Collectors.toCollection(TreeSet::new))));
 		Map<Integer, Ints> strays = new TreeMap<>();
 		boolean any = false;
 		for (int s = 0; s < map.size(); s++) {
@@ -58,9 +59,12 @@ public final class UnknownFloorRule extends DescribedRule {
 	private Finding finding(RuleInput input, int level, int[] samples, Map<String, Set<Integer>> floors) {
 		SurveyedMap map = input.map();
 		String site = map.site(samples[0]);
-		String message = String.format(Locale.ROOT, "%s of %s %s on floor %d, which %s does not have: %s. Its floors are %s.",
+		String message = String.format(Locale.ROOT,
+				"%s of %s %s on floor %d, which %s does not have: %s. Its floors are %s.",
 				Count.of(samples.length, "sample"), input.unit(), samples.length == 1 ? "is" : "are", level, site,
-				RuleWords.list(map.ids(samples)), floors.get(site).stream().map(Object::toString).collect(Collectors.joining(", ")));
-		return Finding.of(this).message(message).about(map.subjects(samples)).figure("samples", samples.length, "").build();
+				RuleWords.list(map.ids(samples)),
+				floors.get(site).stream().map(Object::toString).collect(Collectors.joining(", ")));
+		return Finding.of(this).message(message).about(map.subjects(samples)).figure("samples", samples.length, "")
+				.build();
 	}
 }

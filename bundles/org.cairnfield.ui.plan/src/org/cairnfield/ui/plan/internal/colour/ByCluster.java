@@ -75,7 +75,8 @@ public final class ByCluster implements SampleColouring {
 			lookOf[i] = place;
 			counts[place]++;
 		}
-		String title = split == null ? Messages.ByCluster_clusterThereIsNoSplit : NLS.bind(Messages.ByCluster_clusterOf, split.getId());
+		String title = split == null ? Messages.ByCluster_clusterThereIsNoSplit
+				: NLS.bind(Messages.ByCluster_clusterOf, split.getId());
 		return new SampleColours(looks, lookOf, new PlanLegend(title, legend(places, looks, counts), null));
 	}
 
@@ -113,18 +114,22 @@ public final class ByCluster implements SampleColouring {
 		List<PlanLegend.Entry> entries = new ArrayList<>();
 		places.entrySet().stream().filter(e -> e.getKey().cluster() >= 0 && !e.getKey().proposed())
 				.sorted(Comparator.comparingInt(e -> -counts[e.getValue()])).limit(MOST_IN_LEGEND)
-				.forEach(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()), "C" + e.getKey().cluster(), counts[e.getValue()])));
+				.forEach(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()), "C" + e.getKey().cluster(),
+						counts[e.getValue()])));
 		List<Map.Entry<Kind, Integer>> proposed = places.entrySet().stream().filter(e -> e.getKey().proposed())
 				.sorted(Comparator.comparingInt(e -> -counts[e.getValue()])).toList();
 		List<Map.Entry<Kind, Integer>> absent = proposed.stream()
 				.filter(e -> !places.containsKey(new Kind(e.getKey().cluster(), false))).toList();
 		absent.stream().limit(MOST_IN_LEGEND).forEach(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()),
 				NLS.bind(Messages.ByCluster_proposedForCNotOn, e.getKey().cluster()), counts[e.getValue()])));
-		List<Map.Entry<Kind, Integer>> others = proposed.stream().filter(e -> absent.indexOf(e) < 0 || absent.indexOf(e) >= MOST_IN_LEGEND).toList();
+		List<Map.Entry<Kind, Integer>> others = proposed.stream()
+				.filter(e -> absent.indexOf(e) < 0 || absent.indexOf(e) >= MOST_IN_LEGEND).toList();
 		others.stream().findFirst().ifPresent(e -> entries.add(new PlanLegend.Entry(looks.get(e.getValue()),
-				absent.isEmpty() ? "proposed" : Messages.ByCluster_proposedForOthers, others.stream().mapToInt(o -> counts[o.getValue()]).sum())));
+				absent.isEmpty() ? "proposed" : Messages.ByCluster_proposedForOthers,
+				others.stream().mapToInt(o -> counts[o.getValue()]).sum())));
 		places.entrySet().stream().filter(e -> e.getKey().cluster() < 0).forEach(e -> entries.add(new PlanLegend.Entry(
-				looks.get(e.getValue()), e.getKey().cluster() == Kind.NOISE ? "noise" : Messages.ByCluster_inNoSplit, counts[e.getValue()])));
+				looks.get(e.getValue()), e.getKey().cluster() == Kind.NOISE ? "noise" : Messages.ByCluster_inNoSplit,
+				counts[e.getValue()])));
 		return entries;
 	}
 }

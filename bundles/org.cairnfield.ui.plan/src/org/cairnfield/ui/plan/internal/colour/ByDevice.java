@@ -26,6 +26,7 @@ public final class ByDevice implements SampleColouring {
 		names.add(Messages.ByDevice_deviceNotKnown);
 		int[] kindOf = samples.parts().stream().map(part -> part.source().getDevice()).mapToInt(devices::indexOf)
 				.map(index -> index < 0 ? devices.size() : index).toArray();
-		return Categories.of(Messages.ByDevice_device, names, samples.size(), i -> kindOf[samples.partNumber(i)], background);
+		return Categories.of(Messages.ByDevice_device, names, samples.size(), i -> kindOf[samples.partNumber(i)],
+				background);
 	}
 }

@@ -29,7 +29,8 @@ public final class ByHealth implements SampleColouring {
 	@Override
 	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
 		List<SampleLook> looks = List.of(look(Categorical.VERMILLION, Marker.SQUARE, background),
-				look(Categorical.ORANGE, Marker.TRIANGLE, background), look(Categorical.BLUE, Marker.DIAMOND, background),
+				look(Categorical.ORANGE, Marker.TRIANGLE, background),
+				look(Categorical.BLUE, Marker.DIAMOND, background),
 				look(Categorical.SKY_BLUE, Marker.CIRCLE, background));
 		int[] lookOf = new int[samples.size()];
 		int[] counts = new int[looks.size()];
@@ -45,7 +46,8 @@ public final class ByHealth implements SampleColouring {
 			}
 		}
 		String title = session.findings().last().isPresent() ? Messages.ByHealth_worstOpenFinding
-				: session.findings().isChecking() ? Messages.ByHealth_findingsChecking : Messages.ByHealth_findingsNotCheckedYet;
+				: session.findings().isChecking() ? Messages.ByHealth_findingsChecking
+						: Messages.ByHealth_findingsNotCheckedYet;
 		return new SampleColours(looks, lookOf, new PlanLegend(title, entries, null));
 	}
 

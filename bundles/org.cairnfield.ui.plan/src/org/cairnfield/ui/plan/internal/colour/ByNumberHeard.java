@@ -23,7 +23,8 @@ public final class ByNumberHeard implements SampleColouring {
 			most = Math.max(most, heard);
 			least = Math.min(least, heard);
 		}
-		return Ramps.of(Messages.ByNumberHeard_numberHeard, Math.min(least, most), most, Messages.ByNumberHeard_accessPoints, samples.size(),
+		return Ramps.of(Messages.ByNumberHeard_numberHeard, Math.min(least, most), most,
+				Messages.ByNumberHeard_accessPoints, samples.size(),
 				i -> samples.table(i).heard(samples.row(i)), "", background);
 	}
 }

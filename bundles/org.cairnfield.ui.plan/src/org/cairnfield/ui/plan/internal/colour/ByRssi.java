@@ -35,15 +35,18 @@ public final class ByRssi implements SampleColouring {
 	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
 		AccessPoint chosen = session.selection().accessPoint();
 		if (chosen == null) {
-			SampleColours grey = Ramps.of("", LOW_DBM, HIGH_DBM, "dBm", samples.size(), i -> Double.NaN, "", background);
+			SampleColours grey = Ramps.of("", LOW_DBM, HIGH_DBM, "dBm", samples.size(), i -> Double.NaN, "",
+					background);
 			return new SampleColours(grey.looks(), grey.lookOf(),
 					new PlanLegend(Messages.ByRssi_chooseAnAccessPointIn, List.of(), null));
 		}
-		int[] wanted = samples.parts().stream().mapToInt(part -> part.table().accessPoints().indexOf(chosen.getId())).toArray();
-		return Ramps.of(NLS.bind(Messages.ByRssi_rssiOf, ModelText.name(chosen)), LOW_DBM, HIGH_DBM, "dBm", samples.size(), i -> {
-			int accessPoint = wanted[samples.partNumber(i)];
-			int reading = accessPoint < 0 ? -1 : samples.table(i).reading(samples.row(i), accessPoint);
-			return reading < 0 ? Double.NaN : samples.table(i).rssiDbm(samples.row(i), reading);
-		}, Messages.ByRssi_notHeard, background);
+		int[] wanted = samples.parts().stream().mapToInt(part -> part.table().accessPoints().indexOf(chosen.getId()))
+				.toArray();
+		return Ramps.of(NLS.bind(Messages.ByRssi_rssiOf, ModelText.name(chosen)), LOW_DBM, HIGH_DBM, "dBm",
+				samples.size(), i -> {
+					int accessPoint = wanted[samples.partNumber(i)];
+					int reading = accessPoint < 0 ? -1 : samples.table(i).reading(samples.row(i), accessPoint);
+					return reading < 0 ? Double.NaN : samples.table(i).rssiDbm(samples.row(i), reading);
+				}, Messages.ByRssi_notHeard, background);
 	}
 }

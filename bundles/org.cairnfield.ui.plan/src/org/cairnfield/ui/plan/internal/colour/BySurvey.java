@@ -17,7 +17,8 @@ public final class BySurvey implements SampleColouring {
 
 	@Override
 	public SampleColours colours(SampleRows samples, ArchiveSession session, RGB background) {
-		return Categories.of(Messages.BySurvey_survey, samples.parts().stream().map(part -> ModelText.name(part.source())).toList(), samples.size(),
+		return Categories.of(Messages.BySurvey_survey,
+				samples.parts().stream().map(part -> ModelText.name(part.source())).toList(), samples.size(),
 				samples::partNumber, background);
 	}
 }

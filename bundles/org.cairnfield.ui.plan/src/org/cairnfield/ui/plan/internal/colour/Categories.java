@@ -43,7 +43,8 @@ public final class Categories {
 	 * @param names  of all kinds; those without a sample are left out
 	 * @param kindOf of a sample, index in names
 	 */
-	public static SampleColours of(String title, List<String> names, int samples, IntUnaryOperator kindOf, RGB background) {
+	public static SampleColours of(String title, List<String> names, int samples, IntUnaryOperator kindOf,
+			RGB background) {
 		int[] counts = new int[names.size()];
 		int[] lookOf = new int[samples];
 		for (int i = 0; i < samples; i++) {
@@ -85,7 +86,8 @@ public final class Categories {
 		if (used.length <= MOST) {
 			return used;
 		}
-		return IntStream.of(used).boxed().sorted(Comparator.comparingInt((Integer kind) -> -counts[kind])).limit(MOST - 1)
+		return IntStream.of(used).boxed().sorted(Comparator.comparingInt((Integer kind) -> -counts[kind]))
+				.limit(MOST - 1)
 				.mapToInt(Integer::intValue).sorted().toArray();
 	}
 }

@@ -22,8 +22,9 @@ public final class Colourings {
 
 	/** All of them, each made anew. One that cannot be made is left out and logged. */
 	public static List<SampleColouring> all() {
-		List<SampleColouring> all = new ArrayList<>(List.of(new ByNumberHeard(), new ByRssi(), new BySurvey(), new ByDevice(), new ByCluster(),
-				new ByHealth(), new ByState()));
+		List<SampleColouring> all = new ArrayList<>(
+				List.of(new ByNumberHeard(), new ByRssi(), new BySurvey(), new ByDevice(), new ByCluster(),
+						new ByHealth(), new ByState()));
 		IExtensionRegistry registry = RegistryFactory.getRegistry();
 		if (registry != null) {
 			for (IConfigurationElement element : registry.getConfigurationElementsFor(POINT)) {

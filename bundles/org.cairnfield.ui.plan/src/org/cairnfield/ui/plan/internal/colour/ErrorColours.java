@@ -48,7 +48,8 @@ public final class ErrorColours {
 		int[] lookOf = new int[errors.samples().size()];
 		for (int i = 0; i < lookOf.length; i++) {
 			Placed placed = errors.placed(i);
-			double part = placed.landing() == Landing.NOWHERE ? 0 : Math.min(1, placed.errorMetres() / errors.topMetres());
+			double part = placed.landing() == Landing.NOWHERE ? 0
+					: Math.min(1, placed.errorMetres() / errors.topMetres());
 			lookOf[i] = placed.landing().ordinal() * STEPS + (int) Math.round(part * (STEPS - 1));
 		}
 		return new SampleColours(looks, lookOf, legend(List.of(errors), background));
@@ -72,9 +73,14 @@ public final class ErrorColours {
 		}
 		List<PlanLegend.Entry> entries = Arrays.stream(Landing.values())
 				.filter(landing -> errors.stream().anyMatch(each -> each.placed().count(landing) > 0))
-				.map(landing -> new PlanLegend.Entry(look(landing, 0.5, background), label(landing), PlanLegend.Entry.UNCOUNTED)).toList();
+				.map(landing -> new PlanLegend.Entry(look(landing, 0.5, background), label(landing),
+						PlanLegend.Entry.UNCOUNTED))
+				.toList();
 		FloorErrors first = errors.get(0);
-		return new PlanLegend(NLS.bind(Messages.ErrorColours_meanErrorInSquaresOf, ShownNumbers.text(first.placed().squareMetres(), 0, "m")), entries,
+		return new PlanLegend(
+				NLS.bind(Messages.ErrorColours_meanErrorInSquaresOf,
+						ShownNumbers.text(first.placed().squareMetres(), 0, "m")),
+				entries,
 				new PlanLegend.Ramp(0, first.topMetres(), Messages.ErrorColours_mOrMore, colours));
 	}
 

@@ -50,7 +50,9 @@ public final class Ramps {
 				lookOf[i] = (int) Math.round(Math.max(0, Math.min(1, part)) * (STEPS - 1));
 			}
 		}
-		List<PlanLegend.Entry> entries = missing == 0 ? List.of() : List.of(new PlanLegend.Entry(without, none, missing));
-		return new SampleColours(looks, lookOf, new PlanLegend(title, entries, new PlanLegend.Ramp(low, high, unit, colours)));
+		List<PlanLegend.Entry> entries = missing == 0 ? List.of()
+				: List.of(new PlanLegend.Entry(without, none, missing));
+		return new SampleColours(looks, lookOf,
+				new PlanLegend(title, entries, new PlanLegend.Ramp(low, high, unit, colours)));
 	}
 }

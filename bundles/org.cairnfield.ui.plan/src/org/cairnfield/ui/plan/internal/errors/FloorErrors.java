@@ -40,7 +40,8 @@ public record FloorErrors(SampleRows samples, ErrorMap placed, double allMetres,
 				}
 			}
 		}
-		return new FloorErrors(rows.done(), new ErrorMap(shown.map().way(), placed), shown.map().meanMetres(), shown.topMetres());
+		return new FloorErrors(rows.done(), new ErrorMap(shown.map().way(), placed), shown.map().meanMetres(),
+				shown.topMetres());
 	}
 
 	public Placed placed(int sample) {
@@ -55,14 +56,20 @@ public record FloorErrors(SampleRows samples, ErrorMap placed, double allMetres,
 	/** The figures of the floor in a line. */
 	public String summary() {
 		int all = placed.placed().size();
-		return NLS.bind(Messages.FloorErrors_allFloors, new Object[] { placed.way(), all == 0 ? Messages.FloorErrors_noTestSampleHere
-				: NLS.bind(Messages.FloorErrors_mean95RightFloor, new Object[] { ShownNumbers.text(placed.meanMetres(), 2, "m"), ShownNumbers.text(placed.p95Metres(), 2, "m"), placed.count(Landing.RIGHT_FLOOR), all }), ShownNumbers.text(allMetres, 2, "m") });
+		return NLS.bind(Messages.FloorErrors_allFloors, new Object[] {
+				placed.way(), all == 0 ? Messages.FloorErrors_noTestSampleHere
+						: NLS.bind(Messages.FloorErrors_mean95RightFloor,
+								new Object[] { ShownNumbers.text(placed.meanMetres(), 2, "m"),
+										ShownNumbers.text(placed.p95Metres(), 2, "m"),
+										placed.count(Landing.RIGHT_FLOOR), all }),
+				ShownNumbers.text(allMetres, 2, "m") });
 	}
 
 	/** Where a sample was put, in a few words. */
 	public String words(int sample) {
 		Placed at = placed(sample);
 		return placed.way() + ": " + (at.landing() == Landing.NOWHERE ? Messages.FloorErrors_noPosition
-				: NLS.bind(Messages.FloorErrors_off, ShownNumbers.text(at.errorMetres(), 2, "m"), at.isRight() ? "" : NLS.bind(Messages.FloorErrors_putOn, at.found())));
+				: NLS.bind(Messages.FloorErrors_off, ShownNumbers.text(at.errorMetres(), 2, "m"),
+						at.isRight() ? "" : NLS.bind(Messages.FloorErrors_putOn, at.found())));
 	}
 }

@@ -179,7 +179,8 @@ final class FloorTiles {
 			int right = (int) Math.round(camera.originColumn() + (key.column() + 1) * side);
 			int bottom = (int) Math.round(camera.originRow() + (key.row() + 1) * side);
 			if (right > left && bottom > top
-					&& clip.intersects(new org.eclipse.draw2d.geometry.Rectangle(left, top, right - left, bottom - top))) {
+					&& clip.intersects(
+							new org.eclipse.draw2d.geometry.Rectangle(left, top, right - left, bottom - top))) {
 				graphics.drawImage(tile.image, 0, 0, pixelSide, pixelSide, left, top, right - left, bottom - top);
 			}
 		});

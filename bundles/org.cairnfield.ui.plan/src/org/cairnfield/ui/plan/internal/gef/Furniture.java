@@ -125,7 +125,8 @@ final class Furniture extends Figure {
 		Dimension text = FigureUtilities.getTextExtents(bar.label(), getFont());
 		int left = bounds.x + EDGE;
 		int bottom = bounds.y + bounds.height - EDGE;
-		paintPlate(graphics, left - 7, bottom - text.height - 14, Math.max(bar.pixels(), text.width) + 14, text.height + 21);
+		paintPlate(graphics, left - 7, bottom - text.height - 14, Math.max(bar.pixels(), text.width) + 14,
+				text.height + 21);
 		graphics.setForegroundColor(line);
 		graphics.setLineWidth(2);
 		graphics.drawLine(left, bottom, left + bar.pixels(), bottom);
@@ -147,9 +148,11 @@ final class Furniture extends Figure {
 		double asideEast = up;
 		double asideUp = -east;
 		int[] arrow = { point(column, ARROW * east), point(row, -ARROW * up),
-				point(column, ARROW * (0.55 * asideEast - 0.9 * east)), point(row, -ARROW * (0.55 * asideUp - 0.9 * up)),
+				point(column, ARROW * (0.55 * asideEast - 0.9 * east)),
+				point(row, -ARROW * (0.55 * asideUp - 0.9 * up)),
 				point(column, -0.5 * ARROW * east), point(row, 0.5 * ARROW * up),
-				point(column, ARROW * (-0.55 * asideEast - 0.9 * east)), point(row, -ARROW * (-0.55 * asideUp - 0.9 * up)) };
+				point(column, ARROW * (-0.55 * asideEast - 0.9 * east)),
+				point(row, -ARROW * (-0.55 * asideUp - 0.9 * up)) };
 		graphics.setBackgroundColor(line);
 		graphics.fillPolygon(arrow);
 		graphics.setForegroundColor(line);

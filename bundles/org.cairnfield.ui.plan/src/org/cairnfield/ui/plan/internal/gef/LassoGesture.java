@@ -34,7 +34,9 @@ final class LassoGesture extends Gesture {
 
 	@Override
 	void dragged() {
-		plan.choice().selectArea(lasso.inside(plan.scene().grid(), plan.scene().xMetres(), plan.scene().yMetres(), plan.camera()), toggles(),
+		plan.choice().selectArea(
+				lasso.inside(plan.scene().grid(), plan.scene().xMetres(), plan.scene().yMetres(), plan.camera()),
+				toggles(),
 				adds());
 	}
 

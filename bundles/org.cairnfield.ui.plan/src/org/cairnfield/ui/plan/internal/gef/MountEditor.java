@@ -62,7 +62,8 @@ public final class MountEditor implements PlanTool {
 		Rectangle area = plan.canvas().getClientArea();
 		xMetres = plan.camera().xMetres(area.width / 2.0);
 		yMetres = plan.camera().yMetres(area.height / 2.0);
-		Stream.concat(plan.scene().mounted().stream(), plan.scene().places().stream()).filter(place -> place.accessPoint().equals(of.getId()))
+		Stream.concat(plan.scene().mounted().stream(), plan.scene().places().stream())
+				.filter(place -> place.accessPoint().equals(of.getId()))
 				.findFirst().ifPresent(place -> {
 					xMetres = place.xMetres();
 					yMetres = place.yMetres();
@@ -75,12 +76,14 @@ public final class MountEditor implements PlanTool {
 
 	/** What to do, and where it would be, in a line. */
 	public String words() {
-		return NLS.bind(Messages.MountEditor_clickWhereIsMountedOr, new Object[] { ModelText.address(accessPoint), ShownNumbers.text(xMetres, 2, "m"), ShownNumbers.text(yMetres, 2, "m") });
+		return NLS.bind(Messages.MountEditor_clickWhereIsMountedOr, new Object[] { ModelText.address(accessPoint),
+				ShownNumbers.text(xMetres, 2, "m"), ShownNumbers.text(yMetres, 2, "m") });
 	}
 
 	private void keep() {
 		AccessPoint of = accessPoint;
-		KnownPlace place = new KnownPlace(plan.scene().site().getId(), plan.scene().floor().getLevel(), cut(xMetres), cut(yMetres));
+		KnownPlace place = new KnownPlace(plan.scene().site().getId(), plan.scene().floor().getLevel(), cut(xMetres),
+				cut(yMetres));
 		giveUp();
 		plan.session().run(Editable.of(of, Literals.ACCESS_POINT__PLACE).orElseThrow().change(place.toString()));
 	}
@@ -201,7 +204,8 @@ public final class MountEditor implements PlanTool {
 			graphics.setForegroundColor(Colours.of(plan.scene().ink().accent()));
 			graphics.setBackgroundColor(Colours.of(plan.scene().ink().background()));
 			graphics.setLineWidth(2);
-			PlaceFigure.paintKnown(graphics, (int) Math.round(camera.column(xMetres)), (int) Math.round(camera.row(yMetres)));
+			PlaceFigure.paintKnown(graphics, (int) Math.round(camera.column(xMetres)),
+					(int) Math.round(camera.row(yMetres)));
 		}
 	}
 }

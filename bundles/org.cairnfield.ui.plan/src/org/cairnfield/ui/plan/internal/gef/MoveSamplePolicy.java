@@ -68,6 +68,7 @@ final class MoveSamplePolicy extends NonResizableEditPolicy {
 		boolean several = plan.scene().selected().cardinality() > 1;
 		double metres = request.getMoveDelta().getDistance(new Point()) / camera().pixelsPerMetre();
 		feedback.show(start, end, several ? ShownNumbers.text(metres, 2, "m")
-				: NLS.bind(Messages.MoveSamplePolicy_xYMoved, new Object[] { ShownNumbers.text(x(request), 2, "m"), ShownNumbers.text(y(request), 2, "m"), ShownNumbers.text(metres, 2, "m") }));
+				: NLS.bind(Messages.MoveSamplePolicy_xYMoved, new Object[] { ShownNumbers.text(x(request), 2, "m"),
+						ShownNumbers.text(y(request), 2, "m"), ShownNumbers.text(metres, 2, "m") }));
 	}
 }

@@ -88,7 +88,8 @@ public final class OutlineEditor implements PlanTool {
 		}
 		draft.release();
 		try {
-			plan.session().run(Editable.of(floor, Literals.FLOOR__OUTLINE).orElseThrow().change(shape().corners().toString()));
+			plan.session().run(
+					Editable.of(floor, Literals.FLOOR__OUTLINE).orElseThrow().change(shape().corners().toString()));
 			giveUp();
 			return true;
 		} catch (UnfitValueException e) {
@@ -112,7 +113,11 @@ public final class OutlineEditor implements PlanTool {
 	@Override
 	public void leave() {
 		if (!keep()) {
-			Notices.workbench().say(new Notice("outline", Notice.Kind.WARNING, NLS.bind(Messages.OutlineEditor_theOutlineThatWasDrawn, ModelText.name(floor), problem), List.of(new Notice.Action(Messages.OutlineEditor_dismiss, () -> Notices.workbench().remove("outline")))));
+			Notices.workbench()
+					.say(new Notice("outline", Notice.Kind.WARNING,
+							NLS.bind(Messages.OutlineEditor_theOutlineThatWasDrawn, ModelText.name(floor), problem),
+							List.of(new Notice.Action(Messages.OutlineEditor_dismiss,
+									() -> Notices.workbench().remove("outline")))));
 			giveUp();
 		}
 	}
@@ -202,7 +207,8 @@ public final class OutlineEditor implements PlanTool {
 
 	/** The corner at a pixel; of several the nearest, -1 for none. */
 	int cornerAt(int column, int row) {
-		return nearest(shape().size(), column, row, i -> shape().corners().xMetres(i), i -> shape().corners().yMetres(i));
+		return nearest(shape().size(), column, row, i -> shape().corners().xMetres(i),
+				i -> shape().corners().yMetres(i));
 	}
 
 	/** The side whose middle is at a pixel and has a handle; -1 for none. */

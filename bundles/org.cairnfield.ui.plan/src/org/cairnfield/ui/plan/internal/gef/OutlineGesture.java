@@ -68,7 +68,8 @@ final class OutlineGesture extends Gesture {
 		}
 		OutlineShape shape = editor.shape();
 		if (corner >= 0) {
-			boolean closes = !shape.isClosed() && (corner == 0 || corner == shape.size() - 1) && shape.size() >= OutlineShape.LEAST_CORNERS;
+			boolean closes = !shape.isClosed() && (corner == 0 || corner == shape.size() - 1)
+					&& shape.size() >= OutlineShape.LEAST_CORNERS;
 			editor.take(closes ? shape.closed() : shape.selecting(corner));
 		} else if (side >= 0) {
 			editor.take(shape.inserted(side + 1, shape.middleX(side), shape.middleY(side)));

@@ -62,7 +62,8 @@ final class OutlineKeys {
 		if (shape.selected() < 0) {
 			tab(1);
 		} else {
-			take(shape.moved(shape.selected(), shape.corners().xMetres(shape.selected()) + right, shape.corners().yMetres(shape.selected()) + up));
+			take(shape.moved(shape.selected(), shape.corners().xMetres(shape.selected()) + right,
+					shape.corners().yMetres(shape.selected()) + up));
 		}
 	}
 
@@ -73,7 +74,8 @@ final class OutlineKeys {
 		if (side >= 0 && side < shape.sides()) {
 			take(shape.inserted(side + 1, shape.middleX(side), shape.middleY(side)));
 		} else if (shape.size() > 0) {
-			take(shape.added(shape.corners().xMetres(shape.size() - 1) + LARGE_STEP, shape.corners().yMetres(shape.size() - 1)));
+			take(shape.added(shape.corners().xMetres(shape.size() - 1) + LARGE_STEP,
+					shape.corners().yMetres(shape.size() - 1)));
 		} else {
 			Rectangle area = plan.canvas().getClientArea();
 			take(shape.added(plan.camera().xMetres(area.width / 2.0), plan.camera().yMetres(area.height / 2.0)));
@@ -92,7 +94,8 @@ final class OutlineKeys {
 	private void take(OutlineShape next) {
 		editor.take(next);
 		if (next.selected() >= 0) {
-			plan.look().bringIntoSight(next.corners().xMetres(next.selected()), next.corners().yMetres(next.selected()));
+			plan.look().bringIntoSight(next.corners().xMetres(next.selected()),
+					next.corners().yMetres(next.selected()));
 		}
 	}
 }

@@ -286,7 +286,8 @@ public final class PlanCanvas implements PlanGeometry {
 
 	DragTracker gestureOverPlace(Request request, ShownPlace place) {
 		int button = request instanceof SelectionRequest selection ? selection.getLastButtonPressed() : 1;
-		return button != 1 || spaceDown || mode == PlanMode.PAN || tools.active() != null ? gesture(button) : new ChooseGesture(this, place);
+		return button != 1 || spaceDown || mode == PlanMode.PAN || tools.active() != null ? gesture(button)
+				: new ChooseGesture(this, place);
 	}
 
 	void click(int column, int row, boolean toggles, boolean adds) {
@@ -361,9 +362,12 @@ public final class PlanCanvas implements PlanGeometry {
 	/** The sample near a pixel, or -1; of several at one place the selected one, so that it can be dragged. */
 	public int sampleAt(int column, int row) {
 		Camera camera = camera();
-		int nearest = scene.grid().nearest(camera.xMetres(column), camera.yMetres(row), REACH / camera.pixelsPerMetre());
+		int nearest = scene.grid().nearest(camera.xMetres(column), camera.yMetres(row),
+				REACH / camera.pixelsPerMetre());
 		return nearest < 0 ? -1
-				: scene.selected().stream().filter(s -> scene.xMetres()[s] == scene.xMetres()[nearest] && scene.yMetres()[s] == scene.yMetres()[nearest])
+				: scene.selected().stream()
+						.filter(s -> scene.xMetres()[s] == scene.xMetres()[nearest]
+								&& scene.yMetres()[s] == scene.yMetres()[nearest])
 						.findFirst().orElse(nearest);
 	}
 

@@ -82,6 +82,7 @@ final class PlanChoice {
 	}
 
 	String chosenAccessPoint() {
-		return session == null || session.selection().accessPoint() == null ? null : session.selection().accessPoint().getId();
+		return session == null || session.selection().accessPoint() == null ? null
+				: session.selection().accessPoint().getId();
 	}
 }

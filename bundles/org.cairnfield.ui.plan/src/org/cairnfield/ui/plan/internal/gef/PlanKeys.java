@@ -93,7 +93,8 @@ final class PlanKeys {
 
 	private int nearestToMiddle() {
 		Rectangle area = plan.canvas().getClientArea();
-		return plan.scene().grid().nearest(plan.camera().xMetres(area.width / 2.0), plan.camera().yMetres(area.height / 2.0),
+		return plan.scene().grid().nearest(plan.camera().xMetres(area.width / 2.0),
+				plan.camera().yMetres(area.height / 2.0),
 				Double.MAX_VALUE / 4);
 	}
 }

@@ -62,7 +62,8 @@ public final class PlanLook {
 		Rectangle area = plan.canvas().getClientArea();
 		int shorter = Math.min(area.width, area.height);
 		int furniture = Math.min(FURNITURE, shorter / 10);
-		from(Camera.fitting(plan.scene().bounds(), area.width - furniture, area.height - furniture, Math.min(MARGIN, shorter / 12)), true);
+		from(Camera.fitting(plan.scene().bounds(), area.width - furniture, area.height - furniture,
+				Math.min(MARGIN, shorter / 12)), true);
 	}
 
 	/** The selected samples of this floor, and those beside them, with some room round them. */
@@ -72,7 +73,8 @@ public final class PlanLook {
 			Rectangle area = plan.canvas().getClientArea();
 			Camera close = Camera.fitting(wanted.grown(2), area.width, area.height, MARGIN);
 			from(close.pixelsPerMetre() <= CLOSE_PIXELS_PER_METRE ? close
-					: close.zoomed(CLOSE_PIXELS_PER_METRE / close.pixelsPerMetre(), area.width / 2.0, area.height / 2.0));
+					: close.zoomed(CLOSE_PIXELS_PER_METRE / close.pixelsPerMetre(), area.width / 2.0,
+							area.height / 2.0));
 		}
 	}
 
@@ -96,7 +98,8 @@ public final class PlanLook {
 				.anyMatch(i -> seen.contains(plan.scene().xMetres()[i], plan.scene().yMetres()[i]))) {
 			return;
 		}
-		from(plan.camera().showing((wanted.left() + wanted.right()) / 2, (wanted.bottom() + wanted.top()) / 2, area.width / 2.0,
+		from(plan.camera().showing((wanted.left() + wanted.right()) / 2, (wanted.bottom() + wanted.top()) / 2,
+				area.width / 2.0,
 				area.height / 2.0));
 	}
 

@@ -48,7 +48,8 @@ final class PlanPart extends AbstractGraphicalEditPart {
 			children.addAll(plan.scene().places());
 		}
 		if (plan.scene().selected().cardinality() <= MOST_SAMPLE_PARTS) {
-			plan.scene().selected().stream().forEach(index -> children.add(new SamplePart.Item(plan.scene().samples().ref(index))));
+			plan.scene().selected().stream()
+					.forEach(index -> children.add(new SamplePart.Item(plan.scene().samples().ref(index))));
 		}
 		return children;
 	}
@@ -75,7 +76,8 @@ final class PlanPart extends AbstractGraphicalEditPart {
 		}
 		for (Object child : getChildren()) {
 			if (child instanceof PlacePart place) {
-				place.label(area -> taken.stream().noneMatch(area::intersects) && !coversSample(area)).ifPresent(taken::add);
+				place.label(area -> taken.stream().noneMatch(area::intersects) && !coversSample(area))
+						.ifPresent(taken::add);
 			}
 		}
 	}
@@ -85,8 +87,9 @@ final class PlanPart extends AbstractGraphicalEditPart {
 		int radius = (int) FloorRaster.radiusPoints(camera.pixelsPerMetre());
 		Rectangle near = area.getExpanded(radius, radius);
 		boolean[] some = { false };
-		plan.scene().grid().within(Bounds.between(camera.xMetres(near.x), camera.yMetres(near.y), camera.xMetres(near.right()),
-				camera.yMetres(near.bottom())), i -> some[0] = true);
+		plan.scene().grid()
+				.within(Bounds.between(camera.xMetres(near.x), camera.yMetres(near.y), camera.xMetres(near.right()),
+						camera.yMetres(near.bottom())), i -> some[0] = true);
 		return some[0];
 	}
 }

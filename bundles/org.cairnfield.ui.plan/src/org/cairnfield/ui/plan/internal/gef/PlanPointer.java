@@ -61,10 +61,17 @@ final class PlanPointer {
 	private String placeText(ShownPlace place) {
 		String address = plan.choice().address(place.accessPoint());
 		if (!(place instanceof EstimatedPlace estimate)) {
-			return NLS.bind(Messages.PlanPointer_mountedAtXY, new Object[] { address, ShownNumbers.text(place.xMetres(), 2, "m"), ShownNumbers.text(place.yMetres(), 2, "m") });
+			return NLS.bind(Messages.PlanPointer_mountedAtXY, new Object[] { address,
+					ShownNumbers.text(place.xMetres(), 2, "m"), ShownNumbers.text(place.yMetres(), 2, "m") });
 		}
-		String known = plan.scene().mounted().stream().filter(each -> each.accessPoint().equals(place.accessPoint())).findFirst()
-				.map(each -> NLS.bind(Messages.PlanPointer_fromWhereItIsMounted, ShownNumbers.text(Math.hypot(each.xMetres() - place.xMetres(), each.yMetres() - place.yMetres()), 1, "m"))).orElse("");
-		return NLS.bind(Messages.PlanPointer_aboutXYEstimatedFrom, new Object[] { address, ShownNumbers.text(place.xMetres(), 1, "m"), ShownNumbers.text(place.yMetres(), 1, "m"), estimate.readings(), ShownNumbers.text(estimate.strongestDbm(), 0, "dBm"), known });
+		String known = plan.scene().mounted().stream().filter(each -> each.accessPoint().equals(place.accessPoint()))
+				.findFirst()
+				.map(each -> NLS.bind(Messages.PlanPointer_fromWhereItIsMounted, ShownNumbers
+						.text(Math.hypot(each.xMetres() - place.xMetres(), each.yMetres() - place.yMetres()), 1, "m")))
+				.orElse("");
+		return NLS.bind(Messages.PlanPointer_aboutXYEstimatedFrom,
+				new Object[] { address, ShownNumbers.text(place.xMetres(), 1, "m"),
+						ShownNumbers.text(place.yMetres(), 1, "m"), estimate.readings(),
+						ShownNumbers.text(estimate.strongestDbm(), 0, "dBm"), known });
 	}
 }

@@ -33,8 +33,10 @@ final class SampleLabels {
 		}
 		List<Placed> placed = new ArrayList<>();
 		for (SampleLabel label : scene.labels()) {
-			List<Rectangle> sides = sides(around(plan, label, reach), FigureUtilities.getTextExtents(label.text(), font));
-			Rectangle free = sides.stream().filter(side -> taken.stream().noneMatch(side::intersects)).findFirst().orElse(sides.get(0));
+			List<Rectangle> sides = sides(around(plan, label, reach),
+					FigureUtilities.getTextExtents(label.text(), font));
+			Rectangle free = sides.stream().filter(side -> taken.stream().noneMatch(side::intersects)).findFirst()
+					.orElse(sides.get(0));
 			taken.add(free);
 			placed.add(new Placed(label.text(), free));
 		}

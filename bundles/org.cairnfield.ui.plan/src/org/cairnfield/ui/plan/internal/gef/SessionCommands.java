@@ -26,7 +26,8 @@ final class SessionCommands extends CommandStack {
 		if (session == null || changes.isEmpty()) {
 			return;
 		}
-		session.run(changes.size() == 1 ? changes.get(0) : new CompoundCommand(NLS.bind(Messages.SessionCommands_moveSamples, changes.size()), changes));
+		session.run(changes.size() == 1 ? changes.get(0)
+				: new CompoundCommand(NLS.bind(Messages.SessionCommands_moveSamples, changes.size()), changes));
 	}
 
 	private static void collect(Command command, List<org.eclipse.emf.common.command.Command> changes) {

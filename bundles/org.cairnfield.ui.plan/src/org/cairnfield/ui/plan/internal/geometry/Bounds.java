@@ -30,7 +30,8 @@ public record Bounds(double left, double bottom, double right, double top) {
 
 	/** What of it is in another one; empty where they do not touch. */
 	public Bounds within(Bounds other) {
-		return new Bounds(Math.max(left, other.left), Math.max(bottom, other.bottom), Math.min(right, other.right), Math.min(top, other.top));
+		return new Bounds(Math.max(left, other.left), Math.max(bottom, other.bottom), Math.min(right, other.right),
+				Math.min(top, other.top));
 	}
 
 	public boolean contains(double x, double y) {

@@ -50,7 +50,8 @@ public record Camera(double pixelsPerMetre, long originColumn, long originRow) {
 		}
 		double across = Math.max(1, width - 2 * marginPixels) / Math.max(bounds.width(), 0.5);
 		double up = Math.max(1, height - 2 * marginPixels) / Math.max(bounds.height(), 0.5);
-		return at(limited(Math.min(across, up)), bounds.left() + bounds.width() / 2, bounds.bottom() + bounds.height() / 2,
+		return at(limited(Math.min(across, up)), bounds.left() + bounds.width() / 2,
+				bounds.bottom() + bounds.height() / 2,
 				width / 2.0, height / 2.0);
 	}
 

@@ -129,7 +129,9 @@ final class ControlPoints {
 		if (fit == null) {
 			return problem;
 		}
-		String how = NLS.bind(Messages.ControlPoints_1PixelIsTurnedBy, ShownNumbers.text(fit.placement().metresPerPixel() * 100, 2, "cm"), ShownNumbers.text(fit.placement().turnDegrees(), 2, "°"));
+		String how = NLS.bind(Messages.ControlPoints_1PixelIsTurnedBy,
+				ShownNumbers.text(fit.placement().metresPerPixel() * 100, 2, "cm"),
+				ShownNumbers.text(fit.placement().turnDegrees(), 2, "°"));
 		return how + (fit.residualsMetres().size() == 2 ? Messages.ControlPoints_twoPointsAlwaysFitA
 				: NLS.bind(Messages.ControlPoints_thePointsAreOffBy, ShownNumbers.text(fit.rmsMetres(), 3, "m")));
 	}

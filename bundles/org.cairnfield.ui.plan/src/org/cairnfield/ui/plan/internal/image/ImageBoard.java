@@ -43,7 +43,8 @@ final class ImageBoard extends Canvas {
 	private ControlPoints.Entry chosen;
 
 	/** @param clicked hears column and row */
-	ImageBoard(Composite parent, ControlPoints points, Outline outline, SampleRows samples, BiConsumer<Double, Double> clicked) {
+	ImageBoard(Composite parent, ControlPoints points, Outline outline, SampleRows samples,
+			BiConsumer<Double, Double> clicked) {
 		super(parent, SWT.DOUBLE_BUFFERED | SWT.BORDER);
 		this.points = points;
 		this.outline = outline;
@@ -51,7 +52,8 @@ final class ImageBoard extends Canvas {
 		this.clicked = clicked;
 		setData("org.cairnfield.id", "plan.image");
 		setBackground(getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
-		Spoken.picture(this, () -> Messages.ImageBoard_planImage, this::content, () -> chosen == null ? "" : words(chosen));
+		Spoken.picture(this, () -> Messages.ImageBoard_planImage, this::content,
+				() -> chosen == null ? "" : words(chosen));
 		setCursor(getDisplay().getSystemCursor(SWT.CURSOR_CROSS));
 		addListener(SWT.Paint, event -> paint(event.gc));
 		addListener(SWT.Resize, event -> {
@@ -87,11 +89,14 @@ final class ImageBoard extends Canvas {
 	}
 
 	private String content() {
-		return image == null ? EMPTY : points.entries().isEmpty() ? Messages.ImageBoard_noPointIsMarked : points.entries().stream().map(this::words).collect(Collectors.joining("; "));
+		return image == null ? EMPTY
+				: points.entries().isEmpty() ? Messages.ImageBoard_noPointIsMarked
+						: points.entries().stream().map(this::words).collect(Collectors.joining("; "));
 	}
 
 	private String words(ControlPoints.Entry entry) {
-		return NLS.bind(Messages.ImageBoard_pointAtColumnRow, new Object[] { points.entries().indexOf(entry) + 1, ShownNumbers.text(entry.column(), 1), ShownNumbers.text(entry.row(), 1) });
+		return NLS.bind(Messages.ImageBoard_pointAtColumnRow, new Object[] { points.entries().indexOf(entry) + 1,
+				ShownNumbers.text(entry.column(), 1), ShownNumbers.text(entry.row(), 1) });
 	}
 
 	private void fit() {
@@ -170,7 +175,8 @@ final class ImageBoard extends Canvas {
 		}
 		int step = 1 + samples.size() / MOST_DOTS;
 		for (int i = 0; i < samples.size(); i += step) {
-			Point at = at(placement, samples.table(i).xMetres(samples.row(i)), samples.table(i).yMetres(samples.row(i)));
+			Point at = at(placement, samples.table(i).xMetres(samples.row(i)),
+					samples.table(i).yMetres(samples.row(i)));
 			gc.fillOval(at.x - 2, at.y - 2, 4, 4);
 		}
 	}

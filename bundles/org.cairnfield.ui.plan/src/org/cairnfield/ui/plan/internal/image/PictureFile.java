@@ -24,7 +24,8 @@ public final class PictureFile {
 			ImageData data = new ImageData(in);
 			return new PlanPicture(data.width, data.height, pixels(data), placement);
 		} catch (SWTException e) {
-			throw new IOException(NLS.bind(Messages.PictureFile_noImageThatCanBe, file.getFileName(), e.getMessage()), e);
+			throw new IOException(NLS.bind(Messages.PictureFile_noImageThatCanBe, file.getFileName(), e.getMessage()),
+					e);
 		}
 	}
 

@@ -125,15 +125,18 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		table.getTable().setHeaderVisible(true);
 		Marked.named(Marked.id(table.getTable(), "plan.controlPoints"), Messages.PlaceImageDialog_pointsOfTheImageAnd);
 		table.setContentProvider(ArrayContentProvider.getInstance());
-		column(Messages.PlaceImageDialog_point, 50, entry -> Integer.toString(points.entries().indexOf(entry) + 1), null);
-		column(Messages.PlaceImageDialog_pixel, 110, entry -> ShownNumbers.text(entry.column(), 1) + ", " + ShownNumbers.text(entry.row(), 1), null);
+		column(Messages.PlaceImageDialog_point, 50, entry -> Integer.toString(points.entries().indexOf(entry) + 1),
+				null);
+		column(Messages.PlaceImageDialog_pixel, 110,
+				entry -> ShownNumbers.text(entry.column(), 1) + ", " + ShownNumbers.text(entry.row(), 1), null);
 		column("x (m)", 75, entry -> text(entry.xMetres()), points::xMetres);
 		column("y (m)", 75, entry -> text(entry.yMetres()), points::yMetres);
 		column(Messages.PlaceImageDialog_offByM, 80, entry -> ShownNumbers.text(points.residualMetres(entry), 3), null);
 		TableViewerEditor.create(table, new ColumnViewerEditorActivationStrategy(table),
 				ColumnViewerEditor.TABBING_HORIZONTAL | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR); // from x to y, then to the next point
 		table.setInput(points.entries());
-		table.addSelectionChangedListener(event -> board.choose((Entry) event.getStructuredSelection().getFirstElement()));
+		table.addSelectionChangedListener(
+				event -> board.choose((Entry) event.getStructuredSelection().getFirstElement()));
 		table.getTable().addListener(SWT.KeyDown, event -> {
 			if (event.keyCode == SWT.DEL) {
 				remove();
@@ -186,14 +189,16 @@ final class PlaceImageDialog extends TitleAreaDialog {
 		if (ok != null) {
 			ok.setEnabled(hasImage && points.placement().isPresent() && session.readOnlyReason().isEmpty());
 		}
-		session.readOnlyReason().ifPresent(reason -> setErrorMessage(NLS.bind(Messages.PlaceImageDialog_nothingCanBeChanged, reason)));
+		session.readOnlyReason()
+				.ifPresent(reason -> setErrorMessage(NLS.bind(Messages.PlaceImageDialog_nothingCanBeChanged, reason)));
 	}
 
 	private void showPresentImage() {
 		name.setText(Messages.PlaceImageDialog_theFloorHasNoPlan);
 		if (floor.getPlanImage() != null) {
 			try {
-				show(session.open().resolve(floor.getPlanImage()), NLS.bind(Messages.PlaceImageDialog_theImageItHas, floor.getPlanImage()));
+				show(session.open().resolve(floor.getPlanImage()),
+						NLS.bind(Messages.PlaceImageDialog_theImageItHas, floor.getPlanImage()));
 			} catch (IOException e) {
 				setErrorMessage(NLS.bind(Messages.PlaceImageDialog_theImageItHasCannot, e.getMessage()));
 			}

@@ -37,7 +37,8 @@ public final class AccessPointPlaces {
 	 * @throws java.util.concurrent.CancellationException once the workers are cancelled
 	 */
 	public static List<EstimatedPlace> of(Collection<SampleTable> tables, Workers workers) {
-		workers.progress().begin(Messages.AccessPointPlaces_placesOfAccessPoints, tables.stream().mapToLong(SampleTable::size).sum());
+		workers.progress().begin(Messages.AccessPointPlaces_placesOfAccessPoints,
+				tables.stream().mapToLong(SampleTable::size).sum());
 		Map<String, Map<Integer, Strongest>> all = new TreeMap<>();
 		for (SampleTable table : tables) {
 			List<Map<Integer, Strongest>> byIndex = new ArrayList<>();
@@ -49,7 +50,8 @@ public final class AccessPointPlaces {
 				}
 				if (table.isKept(row)) {
 					for (int k = 0; k < table.heard(row); k++) {
-						byIndex.get(table.accessPoint(row, k)).computeIfAbsent(table.floorLevel(row), level -> new Strongest())
+						byIndex.get(table.accessPoint(row, k))
+								.computeIfAbsent(table.floorLevel(row), level -> new Strongest())
 								.add(table.rssiDbm(row, k), table.xMetres(row), table.yMetres(row));
 					}
 				}

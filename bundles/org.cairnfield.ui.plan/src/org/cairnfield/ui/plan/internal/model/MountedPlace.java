@@ -20,7 +20,8 @@ public record MountedPlace(String accessPoint, double xMetres, double yMetres) i
 	/** Those on a floor, in the order of the archive. */
 	public static List<MountedPlace> on(Floor floor, Archive archive) {
 		String site = ((Site) floor.eContainer()).getId();
-		return archive.getAccessPoints().stream().filter(each -> isOn(each.getPlace(), site, floor.getLevel())).map(MountedPlace::of).toList();
+		return archive.getAccessPoints().stream().filter(each -> isOn(each.getPlace(), site, floor.getLevel()))
+				.map(MountedPlace::of).toList();
 	}
 
 	private static boolean isOn(KnownPlace place, String site, int level) {
@@ -28,6 +29,7 @@ public record MountedPlace(String accessPoint, double xMetres, double yMetres) i
 	}
 
 	private static MountedPlace of(AccessPoint accessPoint) {
-		return new MountedPlace(accessPoint.getId(), accessPoint.getPlace().xMetres(), accessPoint.getPlace().yMetres());
+		return new MountedPlace(accessPoint.getId(), accessPoint.getPlace().xMetres(),
+				accessPoint.getPlace().yMetres());
 	}
 }

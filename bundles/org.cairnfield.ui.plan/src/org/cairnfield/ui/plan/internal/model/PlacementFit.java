@@ -59,7 +59,8 @@ public record PlacementFit(Placement placement, List<Double> residualsMetres, do
 				meanY - scale * (Math.sin(turn) * meanColumn - Math.cos(turn) * meanRow));
 		List<Double> residuals = points.stream()
 				.map(each -> Math.hypot(placement.xMetres(each.column(), each.row()) - each.xMetres(),
-						placement.yMetres(each.column(), each.row()) - each.yMetres())).toList();
+						placement.yMetres(each.column(), each.row()) - each.yMetres()))
+				.toList();
 		double mean = residuals.stream().mapToDouble(each -> each * each).average().orElseThrow();
 		return new PlacementFit(placement, residuals, Math.sqrt(mean));
 	}

@@ -21,7 +21,8 @@ public record OutlineShape(Outline corners, boolean isClosed, int selected) {
 
 	/** Of an outline that a floor has, or null. */
 	public static OutlineShape of(Outline outline) {
-		return outline == null ? new OutlineShape(NONE, false, -1) : new OutlineShape(outline, outline.size() >= LEAST_CORNERS, -1);
+		return outline == null ? new OutlineShape(NONE, false, -1)
+				: new OutlineShape(outline, outline.size() >= LEAST_CORNERS, -1);
 	}
 
 	public int size() {
@@ -40,7 +41,8 @@ public record OutlineShape(Outline corners, boolean isClosed, int selected) {
 
 	/** Length of a side. */
 	public double metres(int side) {
-		return Math.hypot(corners.xMetres(endOf(side)) - corners.xMetres(side), corners.yMetres(endOf(side)) - corners.yMetres(side));
+		return Math.hypot(corners.xMetres(endOf(side)) - corners.xMetres(side),
+				corners.yMetres(endOf(side)) - corners.yMetres(side));
 	}
 
 	/** Middle of a side. */
@@ -128,9 +130,14 @@ public record OutlineShape(Outline corners, boolean isClosed, int selected) {
 			round += metres(side);
 		}
 		String text = size() == 1 ? Messages.OutlineShape_1Corner : NLS.bind(Messages.OutlineShape_corners, size());
-		text += isClosed ? NLS.bind(Messages.OutlineShape_round, ShownNumbers.text(corners.areaSquareMetres(), 1, "m²"), ShownNumbers.text(round, 1, "m"))
+		text += isClosed
+				? NLS.bind(Messages.OutlineShape_round, ShownNumbers.text(corners.areaSquareMetres(), 1, "m²"),
+						ShownNumbers.text(round, 1, "m"))
 				: size() > 1 ? NLS.bind(Messages.OutlineShape_soFar, ShownNumbers.text(round, 1, "m")) : "";
-		return selected < 0 ? text : NLS.bind(Messages.OutlineShape_cornerXY, new Object[] { text, selected + 1, ShownNumbers.text(corners.xMetres(selected), 2, "m"), ShownNumbers.text(corners.yMetres(selected), 2, "m") });
+		return selected < 0 ? text
+				: NLS.bind(Messages.OutlineShape_cornerXY,
+						new Object[] { text, selected + 1, ShownNumbers.text(corners.xMetres(selected), 2, "m"),
+								ShownNumbers.text(corners.yMetres(selected), 2, "m") });
 	}
 
 	private Outline with(int at, int skipped, double xMetres, double yMetres) {

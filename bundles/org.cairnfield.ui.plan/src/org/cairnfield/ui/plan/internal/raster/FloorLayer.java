@@ -58,7 +58,8 @@ public final class FloorLayer {
 			double y1 = -each.fromY() * pixelsPerMetre - row;
 			double x2 = each.toX() * pixelsPerMetre - column;
 			double y2 = -each.toY() * pixelsPerMetre - row;
-			boolean seen = Math.max(x1, x2) > -head && Math.min(x1, x2) < side + head && Math.max(y1, y2) > -head && Math.min(y1, y2) < side + head;
+			boolean seen = Math.max(x1, x2) > -head && Math.min(x1, x2) < side + head && Math.max(y1, y2) > -head
+					&& Math.min(y1, y2) < side + head;
 			double length = Math.hypot(x2 - x1, y2 - y1);
 			if (!seen || length < 1) {
 				continue;
@@ -66,7 +67,8 @@ public final class FloorLayer {
 			double step = each.dashed() ? DASH_POINTS * pixelsPerPoint : length;
 			for (double at = 0; at < length; at += 2 * step) {
 				double end = Math.min(1, (at + step) / length);
-				segment(pixels, side, x1 + (x2 - x1) * at / length, y1 + (y2 - y1) * at / length, x1 + (x2 - x1) * end, y1 + (y2 - y1) * end, pixelsPerPoint);
+				segment(pixels, side, x1 + (x2 - x1) * at / length, y1 + (y2 - y1) * at / length, x1 + (x2 - x1) * end,
+						y1 + (y2 - y1) * end, pixelsPerPoint);
 			}
 			double back = Math.atan2(y1 - y2, x1 - x2);
 			double arm = Math.min(head, length);

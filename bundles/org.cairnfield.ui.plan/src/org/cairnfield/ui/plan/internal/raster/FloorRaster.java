@@ -43,7 +43,8 @@ public final class FloorRaster {
 	 * @param marks   bits of {@link SampleMark} a sample; kept, and may be changed between pieces
 	 * @param layer   null for none
 	 */
-	public FloorRaster(PlanPicture picture, Outline outline, double[] x, double[] y, PointGrid grid, List<SampleLook> looks,
+	public FloorRaster(PlanPicture picture, Outline outline, double[] x, double[] y, PointGrid grid,
+			List<SampleLook> looks,
 			int[] lookOf, byte[] marks, Ink ink, FloorLayer layer) {
 		this.picture = picture;
 		this.outline = outline;
@@ -79,7 +80,8 @@ public final class FloorRaster {
 	public void draw(int[] pixels, int side, long column, long row, double pixelsPerMetre, double pixelsPerPoint) {
 		Arrays.fill(pixels, ink.background());
 		if (picture != null) {
-			picture.draw(pixels, side, column / pixelsPerMetre, -row / pixelsPerMetre, pixelsPerMetre, ink.background(), PALER,
+			picture.draw(pixels, side, column / pixelsPerMetre, -row / pixelsPerMetre, pixelsPerMetre, ink.background(),
+					PALER,
 					ink.isDark());
 		}
 		if (layer != null) {
@@ -102,7 +104,8 @@ public final class FloorRaster {
 		for (int k = 0; k < count; k++) {
 			int i = found[k] & (1 << SAMPLE_BITS) - 1;
 			sprite(lookOf[i], marks[i], radius, pixelsPerPoint).draw(pixels, side,
-					(int) (Math.round(x[i] * pixelsPerMetre) - column), (int) (Math.round(-y[i] * pixelsPerMetre) - row));
+					(int) (Math.round(x[i] * pixelsPerMetre) - column),
+					(int) (Math.round(-y[i] * pixelsPerMetre) - row));
 		}
 	}
 
@@ -123,9 +126,11 @@ public final class FloorRaster {
 		return all[at];
 	}
 
-	private void drawOutline(int[] pixels, int side, long column, long row, double pixelsPerMetre, double pixelsPerPoint) {
+	private void drawOutline(int[] pixels, int side, long column, long row, double pixelsPerMetre,
+			double pixelsPerPoint) {
 		for (int i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
-			Segment.draw(pixels, side, outline.xMetres(j) * pixelsPerMetre - column, -outline.yMetres(j) * pixelsPerMetre - row,
+			Segment.draw(pixels, side, outline.xMetres(j) * pixelsPerMetre - column,
+					-outline.yMetres(j) * pixelsPerMetre - row,
 					outline.xMetres(i) * pixelsPerMetre - column, -outline.yMetres(i) * pixelsPerMetre - row,
 					1.5 * pixelsPerPoint, Rgb.between(ink.background(), ink.line(), 0.6));
 		}

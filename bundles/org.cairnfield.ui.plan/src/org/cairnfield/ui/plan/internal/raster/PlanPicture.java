@@ -100,7 +100,8 @@ public final class PlanPicture {
 	 * @param paler    part of the background that is mixed in, so that what lies on it stands out
 	 * @param negative light for dark, as a drawing on paper suits a dark background
 	 */
-	void draw(int[] pixels, int side, double xMetres, double yMetres, double pixelsPerMetre, int background, double paler,
+	void draw(int[] pixels, int side, double xMetres, double yMetres, double pixelsPerMetre, int background,
+			double paler,
 			boolean negative) {
 		double turn = Math.toRadians(placement.turnDegrees());
 		double ratio = 1 / (pixelsPerMetre * placement.metresPerPixel());

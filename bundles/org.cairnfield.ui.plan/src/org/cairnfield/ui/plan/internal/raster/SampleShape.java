@@ -60,7 +60,8 @@ final class SampleShape {
 	/** How far a place is outside the frame; negative inside. */
 	private double fromFrame(double x, double y) {
 		double out = is(SampleMark.SELECTED) ? Segment.length(x, y)
-				: is(SampleMark.CARRIER) ? Math.max(Math.abs(x), Math.abs(y)) : (Math.abs(x) + Math.abs(y)) * Math.sqrt(0.5);
+				: is(SampleMark.CARRIER) ? Math.max(Math.abs(x), Math.abs(y))
+						: (Math.abs(x) + Math.abs(y)) * Math.sqrt(0.5);
 		return out - frame;
 	}
 
@@ -139,7 +140,8 @@ final class SampleShape {
 		boolean in = false;
 		for (int i = 0, j = corners.length - 2; i < corners.length; j = i, i += 2) {
 			if (corners[i + 1] > y != corners[j + 1] > y
-					&& x < (corners[j] - corners[i]) * (y - corners[i + 1]) / (corners[j + 1] - corners[i + 1]) + corners[i]) {
+					&& x < (corners[j] - corners[i]) * (y - corners[i + 1]) / (corners[j + 1] - corners[i + 1])
+							+ corners[i]) {
 				in = !in;
 			}
 		}

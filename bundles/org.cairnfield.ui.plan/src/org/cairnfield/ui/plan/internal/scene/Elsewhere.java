@@ -25,7 +25,8 @@ public record Elsewhere(String words, String place, Floor floor) {
 	public static List<Elsewhere> of(ArchiveSelection selection) {
 		List<Elsewhere> found = new ArrayList<>();
 		if (selection.floor() != null && !selection.beside().isEmpty()) {
-			selection.samples().forEach(sample -> add(found, selection.floor(), sample, Messages.Elsewhere_theSampleUnderReview));
+			selection.samples()
+					.forEach(sample -> add(found, selection.floor(), sample, Messages.Elsewhere_theSampleUnderReview));
 			for (Companion each : selection.beside()) {
 				add(found, selection.floor(), each.sample(), NLS.bind(Messages.Elsewhere_the, each.label()));
 			}
@@ -40,9 +41,16 @@ public record Elsewhere(String words, String place, Floor floor) {
 			return;
 		}
 		boolean samePlace = site == shown.eContainer();
-		String name = floor == null ? NLS.bind(Messages.Elsewhere_floorWhichTheSiteDoes, sample.survey().table().floorLevel(sample.row()))
+		String name = floor == null
+				? NLS.bind(Messages.Elsewhere_floorWhichTheSiteDoes, sample.survey().table().floorLevel(sample.row()))
 				: ModelText.name(floor);
 		String id = sample.survey().table().id(sample.row());
-		found.add(new Elsewhere(NLS.bind(Messages.Elsewhere_is, new Object[] { Character.toUpperCase(what.charAt(0)), what.substring(1), id, samePlace ? Messages.Elsewhere_onAnotherFloor : Messages.Elsewhere_inAnotherBuilding }), (samePlace || site == null ? "" : ModelText.name(site) + ", ") + name, floor));
+		found.add(
+				new Elsewhere(
+						NLS.bind(Messages.Elsewhere_is,
+								new Object[] { Character.toUpperCase(what.charAt(0)), what.substring(1), id,
+										samePlace ? Messages.Elsewhere_onAnotherFloor
+												: Messages.Elsewhere_inAnotherBuilding }),
+						(samePlace || site == null ? "" : ModelText.name(site) + ", ") + name, floor));
 	}
 }

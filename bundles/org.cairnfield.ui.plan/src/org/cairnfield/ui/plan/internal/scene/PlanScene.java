@@ -89,8 +89,10 @@ public final class PlanScene {
 		SampleRows all = floor == null ? SampleRows.NONE : SampleRows.of(floor);
 		errors = shown == null || shown.map() == null ? null : FloorErrors.of(shown, all);
 		samples = shown == null ? all : errors == null ? SampleRows.NONE : errors.samples();
-		xMetres = IntStream.range(0, samples.size()).mapToDouble(i -> samples.table(i).xMetres(samples.row(i))).toArray();
-		yMetres = IntStream.range(0, samples.size()).mapToDouble(i -> samples.table(i).yMetres(samples.row(i))).toArray();
+		xMetres = IntStream.range(0, samples.size()).mapToDouble(i -> samples.table(i).xMetres(samples.row(i)))
+				.toArray();
+		yMetres = IntStream.range(0, samples.size()).mapToDouble(i -> samples.table(i).yMetres(samples.row(i)))
+				.toArray();
 		grid = new PointGrid(xMetres, yMetres);
 		readMarked();
 		found = foundNow();
@@ -117,7 +119,9 @@ public final class PlanScene {
 	/** Takes the colours anew. @return whether any sample looks other than before */
 	public boolean colour() {
 		SampleColours before = colours;
-		colours = session == null ? null : errors == null ? colouring.colours(samples, session, background()) : ErrorColours.of(errors, background());
+		colours = session == null ? null
+				: errors == null ? colouring.colours(samples, session, background())
+						: ErrorColours.of(errors, background());
 		return before == null || colours == null || !before.looks().equals(colours.looks())
 				|| !Arrays.equals(before.lookOf(), colours.lookOf());
 	}
@@ -131,9 +135,10 @@ public final class PlanScene {
 	/** How many samples there are, and how many of them are selected; empty for none. */
 	public String summary() {
 		int chosen = selected.cardinality();
-		return samples.size() == 0 ? "" : ShownNumbers.text(samples.size(), 0) + (errors == null ? Messages.PlanScene_samples
-				: Messages.PlanScene_testSamplesArrowsLeadFrom)
-				+ (chosen == 0 ? "" : NLS.bind(Messages.PlanScene_selected, ShownNumbers.text(chosen, 0)));
+		return samples.size() == 0 ? ""
+				: ShownNumbers.text(samples.size(), 0) + (errors == null ? Messages.PlanScene_samples
+						: Messages.PlanScene_testSamplesArrowsLeadFrom)
+						+ (chosen == 0 ? "" : NLS.bind(Messages.PlanScene_selected, ShownNumbers.text(chosen, 0)));
 	}
 
 	/** Colours what is not data in another way, and what is as it stands out from that. */
@@ -175,7 +180,8 @@ public final class PlanScene {
 
 	private BitSet companions(CompanionRole role) {
 		BitSet found = session == null ? new BitSet()
-				: indices(session.selection().beside().stream().filter(each -> each.role() == role).map(Companion::sample).toList());
+				: indices(session.selection().beside().stream().filter(each -> each.role() == role)
+						.map(Companion::sample).toList());
 		found.andNot(selected);
 		return found;
 	}
@@ -202,7 +208,8 @@ public final class PlanScene {
 
 	/** Places on this floor that are marked without a sample. */
 	public List<MarkedPlace> crosses() {
-		return session == null ? List.of() : session.selection().marked().stream().filter(place -> place.floor() == floor).toList();
+		return session == null ? List.of()
+				: session.selection().marked().stream().filter(place -> place.floor() == floor).toList();
 	}
 
 	/** Takes the findings anew. @return the samples that had or have one, not both */
@@ -218,7 +225,8 @@ public final class PlanScene {
 	private void mark() {
 		byte[] all = marks.length == samples.size() ? marks : new byte[samples.size()];
 		for (int i = 0; i < all.length; i++) {
-			all[i] = (byte) ((samples.table(i).isKept(samples.row(i)) ? SampleMark.KEPT : 0) | (found.get(i) ? SampleMark.FOUND : 0)
+			all[i] = (byte) ((samples.table(i).isKept(samples.row(i)) ? SampleMark.KEPT : 0)
+					| (found.get(i) ? SampleMark.FOUND : 0)
 					| (carriers.get(i) ? SampleMark.CARRIER : 0)
 					| (members.get(i) ? SampleMark.MEMBER : 0) | (selected.get(i) ? SampleMark.SELECTED : 0));
 		}
@@ -272,7 +280,8 @@ public final class PlanScene {
 
 	/** Shows places of access points; those of other floors are left out. */
 	public void places(List<EstimatedPlace> all) {
-		places = floor == null ? List.of() : all.stream().filter(place -> place.floorLevel() == floor.getLevel()).toList();
+		places = floor == null ? List.of()
+				: all.stream().filter(place -> place.floorLevel() == floor.getLevel()).toList();
 	}
 
 	/** Places on this floor. */
@@ -349,21 +358,25 @@ public final class PlanScene {
 	public FloorRaster raster() {
 		Outline outline = floor == null || outlineHidden ? null : floor.getOutline();
 		return new FloorRaster(picture, outline, xMetres, yMetres, grid,
-				colours == null ? List.of() : colours.looks(), colours == null ? new int[0] : colours.lookOf(), marks, ink,
+				colours == null ? List.of() : colours.looks(), colours == null ? new int[0] : colours.lookOf(), marks,
+				ink,
 				errors != null ? errorLayer() : surface == null ? null : surface.layer(background(), outlined()));
 	}
 
 	private FloorLayer errorLayer() {
 		Bounds inside = outlined();
 		List<FloorLayer.Patch> squares = errors.heat().stream().map(square -> {
-			Bounds whole = new Bounds(square.leftMetres(), square.bottomMetres(), square.leftMetres() + square.sideMetres(),
+			Bounds whole = new Bounds(square.leftMetres(), square.bottomMetres(),
+					square.leftMetres() + square.sideMetres(),
 					square.bottomMetres() + square.sideMetres());
 			return new FloorLayer.Patch(inside.isEmpty() ? whole : whole.within(inside),
 					ErrorColours.heat(square.meanMetres(), errors.topMetres(), background()));
 		}).toList();
 		List<FloorLayer.Arrow> arrows = errors.placed().placed().stream()
 				.filter(each -> each.landing() == Landing.RIGHT_FLOOR || each.landing() == Landing.OTHER_FLOOR)
-				.map(each -> new FloorLayer.Arrow(each.xMetres(), each.yMetres(), each.putXMetres(), each.putYMetres(), !each.isRight())).toList();
+				.map(each -> new FloorLayer.Arrow(each.xMetres(), each.yMetres(), each.putXMetres(), each.putYMetres(),
+						!each.isRight()))
+				.toList();
 		return new FloorLayer(squares, arrows, ink.line());
 	}
 

@@ -27,7 +27,11 @@ public final class SampleText {
 		SampleTable table = samples.table(sample);
 		int row = samples.row(sample);
 		String reason = table.reason(row);
-		return NLS.bind(Messages.SampleText_xYHeard, new Object[] { table.id(row), ShownNumbers.text(table.xMetres(row), 2, "m"), ShownNumbers.text(table.yMetres(row), 2, "m"), table.heard(row), ModelText.name(samples.part(sample).source()), reason == null ? "" : NLS.bind(Messages.SampleText_setAside, reason) });
+		return NLS.bind(Messages.SampleText_xYHeard,
+				new Object[] { table.id(row), ShownNumbers.text(table.xMetres(row), 2, "m"),
+						ShownNumbers.text(table.yMetres(row), 2, "m"), table.heard(row),
+						ModelText.name(samples.part(sample).source()),
+						reason == null ? "" : NLS.bind(Messages.SampleText_setAside, reason) });
 	}
 
 	/** In some lines, with the strongest access points and what was found. */
@@ -43,7 +47,8 @@ public final class SampleText {
 		text.append(table.heard(row)).append(Messages.SampleText_accessPointsHeard);
 		IntStream.range(0, table.heard(row)).boxed()
 				.sorted(Comparator.comparingInt((Integer k) -> -table.rssiDbm(row, k))).limit(STRONGEST)
-				.forEach(k -> text.append("\n   ").append(ShownNumbers.text(table.rssiDbm(row, k), 0, "dBm")).append("   ")
+				.forEach(k -> text.append("\n   ").append(ShownNumbers.text(table.rssiDbm(row, k), 0, "dBm"))
+						.append("   ")
 						.append(address(index, table.accessPoints().get(table.accessPoint(row, k)))));
 		if (!table.isKept(row)) {
 			text.append(Messages.SampleText_setAside2).append(table.reason(row));

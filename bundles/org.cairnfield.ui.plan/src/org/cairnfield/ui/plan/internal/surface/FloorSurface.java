@@ -23,7 +23,8 @@ import org.eclipse.swt.graphics.RGB;
  * @param grey    whether in shades of grey, which mean nothing else on the plan; else in the colours of levels
  * @param words   how it was made, and where it says nothing
  */
-public record FloorSurface(Surface surface, String title, double low, double high, String unit, boolean grey, String words) {
+public record FloorSurface(Surface surface, String title, double low, double high, String unit, boolean grey,
+		String words) {
 
 	private static final int STEPS = 24;
 	/** Part of the colour on the background, so that samples above stand out. */
@@ -43,7 +44,8 @@ public record FloorSurface(Surface surface, String title, double low, double hig
 
 	private int rgb(int step, RGB background) {
 		if (grey) {
-			return Rgb.between(Rgb.of(background), Contrast.isDark(background) ? 0xffffff : 0, LIGHTEST + (DARKEST - LIGHTEST) * step / (STEPS - 1));
+			return Rgb.between(Rgb.of(background), Contrast.isDark(background) ? 0xffffff : 0,
+					LIGHTEST + (DARKEST - LIGHTEST) * step / (STEPS - 1));
 		}
 		Continuous ramp = Contrast.isDark(background) ? Continuous.rising() : Continuous.falling();
 		return Rgb.between(Rgb.of(background), Rgb.of(ramp.rgb(step / (STEPS - 1.0))), STRENGTH);
@@ -75,8 +77,10 @@ public record FloorSurface(Surface surface, String title, double low, double hig
 					double left = surface.leftMetres();
 					double bottom = surface.bottomMetres();
 					double side = surface.sideMetres();
-					Bounds whole = new Bounds(left + from * side, bottom + row * side, left + to * side, bottom + (row + 1) * side);
-					patches.add(new FloorLayer.Patch(inside.isEmpty() ? whole : whole.within(inside), rgb(step(value), background)));
+					Bounds whole = new Bounds(left + from * side, bottom + row * side, left + to * side,
+							bottom + (row + 1) * side);
+					patches.add(new FloorLayer.Patch(inside.isEmpty() ? whole : whole.within(inside),
+							rgb(step(value), background)));
 				}
 			}
 		}

@@ -39,9 +39,11 @@ public final class SurfaceQuestion {
 		int[] wanted = new int[counts.length];
 		for (int part = 0; part < counts.length; part++) {
 			counts[part] = ArchiveMap.isOfTheMap(samples.parts().get(part).source());
-			wanted[part] = accessPoint == null ? -1 : samples.parts().get(part).table().accessPoints().indexOf(accessPoint.getId());
+			wanted[part] = accessPoint == null ? -1
+					: samples.parts().get(part).table().accessPoints().indexOf(accessPoint.getId());
 		}
-		int[] used = IntStream.range(0, samples.size()).filter(i -> counts[samples.partNumber(i)] && samples.table(i).isKept(samples.row(i))).toArray();
+		int[] used = IntStream.range(0, samples.size())
+				.filter(i -> counts[samples.partNumber(i)] && samples.table(i).isKept(samples.row(i))).toArray();
 		double[] x = Arrays.stream(used).mapToDouble(i -> samples.table(i).xMetres(samples.row(i))).toArray();
 		double[] y = Arrays.stream(used).mapToDouble(i -> samples.table(i).yMetres(samples.row(i))).toArray();
 		double[] levels = accessPoint == null ? null : Arrays.stream(used).mapToDouble(i -> {
@@ -60,7 +62,8 @@ public final class SurfaceQuestion {
 	private static FloorSurface density(Surface surface) {
 		double highest = Double.isNaN(surface.highest()) ? 1 : surface.highest();
 		double step = Math.pow(10, Math.floor(Math.log10(highest)));
-		return new FloorSurface(surface, Messages.SurfaceQuestion_samplesOn100M, 0, Math.ceil(highest / step) * step, Messages.SurfaceQuestion_orMore, true,
+		return new FloorSurface(surface, Messages.SurfaceQuestion_samplesOn100M, 0, Math.ceil(highest / step) * step,
+				Messages.SurfaceQuestion_orMore, true,
 				NLS.bind(Messages.SurfaceQuestion_sampleDensitySamplesOfThe, metres(surface)));
 	}
 
@@ -68,8 +71,13 @@ public final class SurfaceQuestion {
 		if (Double.isNaN(surface.highest())) {
 			return FloorSurface.none(NLS.bind(Messages.SurfaceQuestion_rssiOfNoPlaceOf, name));
 		}
-		String words = NLS.bind(Messages.SurfaceQuestion_rssiOfBy1D, new Object[] { name, metres(surface), Double.isNaN(surface.error()) ? "" : NLS.bind(Messages.SurfaceQuestion_meanErrorAtAPlace, ShownNumbers.text(surface.error(), 1, "dB")) });
-		return new FloorSurface(surface, NLS.bind(Messages.SurfaceQuestion_surfaceRssiOf, name), ByRssi.LOW_DBM, ByRssi.HIGH_DBM, "dBm", false, words);
+		String words = NLS.bind(Messages.SurfaceQuestion_rssiOfBy1D,
+				new Object[] { name, metres(surface),
+						Double.isNaN(surface.error()) ? ""
+								: NLS.bind(Messages.SurfaceQuestion_meanErrorAtAPlace,
+										ShownNumbers.text(surface.error(), 1, "dB")) });
+		return new FloorSurface(surface, NLS.bind(Messages.SurfaceQuestion_surfaceRssiOf, name), ByRssi.LOW_DBM,
+				ByRssi.HIGH_DBM, "dBm", false, words);
 	}
 
 	private static String metres(Surface surface) {

@@ -36,7 +36,8 @@ final class ElsewhereLine {
 			return;
 		}
 		shown = now;
-		link.setText(IntStream.range(0, now.size()).mapToObj(ElsewhereLine.this::text).collect(Collectors.joining("   ")));
+		link.setText(
+				IntStream.range(0, now.size()).mapToObj(ElsewhereLine.this::text).collect(Collectors.joining("   ")));
 		((GridData) link.getLayoutData()).exclude = now.isEmpty();
 		link.setVisible(!now.isEmpty());
 		link.requestLayout();
@@ -45,6 +46,7 @@ final class ElsewhereLine {
 	private String text(int index) {
 		Elsewhere each = shown.get(index);
 		String place = each.place().replace("&", "&&");
-		return each.words().replace("&", "&&") + ": " + (each.floor() == null ? place : "<a href=\"" + index + "\">show " + place + "</a>");
+		return each.words().replace("&", "&&") + ": "
+				+ (each.floor() == null ? place : "<a href=\"" + index + "\">show " + place + "</a>");
 	}
 }

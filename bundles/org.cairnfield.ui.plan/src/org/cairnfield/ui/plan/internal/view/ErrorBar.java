@@ -57,7 +57,8 @@ final class ErrorBar {
 		choices.forEach(choice -> PlanPane.inRow(choice, false));
 		message = new Label(pane, SWT.WRAP);
 		message.setData("org.cairnfield.id", "plan.errors.message");
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).indent(8, 0).exclude(true).applyTo(message);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).indent(8, 0).exclude(true)
+				.applyTo(message);
 		message.setVisible(false);
 		for (Combo each : List.of(way, beside)) {
 			each.addListener(SWT.Selection, event -> choose());
@@ -134,7 +135,8 @@ final class ErrorBar {
 	/** One or two maps, or what to say in their place; colours mean the same on both. */
 	List<ErrorsShown> shown() {
 		List<Optional<ErrorMap>> maps = wanted().stream().map(work::map).toList();
-		double top = maps.stream().flatMap(Optional::stream).mapToDouble(ErrorMap::p95Metres).filter(p95 -> p95 > 0).max().orElse(1);
+		double top = maps.stream().flatMap(Optional::stream).mapToDouble(ErrorMap::p95Metres).filter(p95 -> p95 > 0)
+				.max().orElse(1);
 		double rounded = Math.max(1, ErrorMap.roundUp(top));
 		String empty = work.message().isEmpty() ? Messages.ErrorBar_measureToSeeTheErrors : work.message();
 		return maps.stream().map(map -> new ErrorsShown(map.orElse(null), rounded, empty)).toList();

@@ -27,7 +27,8 @@ import org.eclipse.core.runtime.jobs.Job;
  */
 final class ErrorWork {
 
-	private static final List<String> USUAL = List.of(TestRun.PLAIN, TestRun.PLAIN_3W, TestRun.SPLIT, Measures.APPROVED, Measures.RELEASED);
+	private static final List<String> USUAL = List.of(TestRun.PLAIN, TestRun.PLAIN_3W, TestRun.SPLIT, Measures.APPROVED,
+			Measures.RELEASED);
 
 	/** What comes of a job. */
 	private record Found(SideBySide side, List<String> versions) {
@@ -85,12 +86,15 @@ final class ErrorWork {
 		Archive still = ArchiveCopy.of(session.archive());
 		ReleaseBook book = new ReleaseBook(session.open(), Clock.systemUTC());
 		Measures known = side == null ? null
-				: new Measures(side.test().size(), side.ways().stream().filter(way -> Way.release(way.name()).isEmpty()).toList(), Map.of());
+				: new Measures(side.test().size(),
+						side.ways().stream().filter(way -> Way.release(way.name()).isEmpty()).toList(), Map.of());
 		List<String> releases = wanted.stream().flatMap(way -> Way.release(way).stream()).distinct().toList();
 		message = Messages.ErrorWork_matchingTheTestSamples;
 		Job[] own = new Job[1];
-		own[0] = Work.start(Messages.ErrorWork_measuringTheErrorMap, workers -> new Found(book.measure(still, known, releases, PackRequest.USUAL, workers),
-				book.list().stream().map(release -> release.version().toString()).toList()), found -> end(own[0], found), problem -> {
+		own[0] = Work.start(Messages.ErrorWork_measuringTheErrorMap,
+				workers -> new Found(book.measure(still, known, releases, PackRequest.USUAL, workers),
+						book.list().stream().map(release -> release.version().toString()).toList()),
+				found -> end(own[0], found), problem -> {
 					if (job == own[0]) {
 						job = null;
 						message = Problems.text(problem);
@@ -127,7 +131,9 @@ final class ErrorWork {
 
 	/** Ways to choose from, earlier releases last; not all need be measured yet. */
 	List<String> ways() {
-		List<String> own = isMeasured() ? side.ways().stream().map(Way::name).filter(name -> Way.release(name).isEmpty()).toList() : USUAL;
+		List<String> own = isMeasured()
+				? side.ways().stream().map(Way::name).filter(name -> Way.release(name).isEmpty()).toList()
+				: USUAL;
 		return Stream.concat(own.stream(), versions.stream().map(Way::ofRelease)).toList();
 	}
 
@@ -141,6 +147,7 @@ final class ErrorWork {
 	/** Errors of a way; empty where it is not measured. */
 	Optional<ErrorMap> map(String way) {
 		return side == null ? Optional.empty()
-				: side.ways().stream().filter(each -> each.name().equals(way)).findFirst().map(each -> ErrorMap.of(side, each));
+				: side.ways().stream().filter(each -> each.name().equals(way)).findFirst()
+						.map(each -> ErrorMap.of(side, each));
 	}
 }

@@ -83,12 +83,15 @@ final class FloorBackdrop {
 		imagePath = floor.getPlanImage();
 		try {
 			Path file = session.open().resolve(floor.getPlanImage());
-			imageJob = Work.start(Messages.FloorBackdrop_readingThePlanImage, workers -> PictureFile.read(file, placement), picture -> {
-				if (plan.scene().floor() == floor && imageOf == floor && !plan.canvas().isDisposed()) {
-					plan.scene().picture(floor.getPlanPlacement() == null ? picture : picture.placed(floor.getPlanPlacement()));
-					plan.drawAgain();
-				}
-			}, problem -> Problems.log(NLS.bind(Messages.FloorBackdrop_thePlanImageCannotBe, floor.getPlanImage()), problem));
+			imageJob = Work.start(Messages.FloorBackdrop_readingThePlanImage,
+					workers -> PictureFile.read(file, placement), picture -> {
+						if (plan.scene().floor() == floor && imageOf == floor && !plan.canvas().isDisposed()) {
+							plan.scene().picture(floor.getPlanPlacement() == null ? picture
+									: picture.placed(floor.getPlanPlacement()));
+							plan.drawAgain();
+						}
+					}, problem -> Problems
+							.log(NLS.bind(Messages.FloorBackdrop_thePlanImageCannotBe, floor.getPlanImage()), problem));
 		} catch (IOException e) {
 			Problems.log(NLS.bind(Messages.FloorBackdrop_thePlanImageCannotBe, floor.getPlanImage()), e);
 		}
@@ -97,7 +100,8 @@ final class FloorBackdrop {
 	private void readPlaces(Floor floor) {
 		cancel(placesJob);
 		List<SampleTable> tables = plan.scene().site().getSurveys().stream().map(Survey::table).toList();
-		placesJob = Work.start(Messages.FloorBackdrop_estimatingWhereAccessPointsAre, workers -> AccessPointPlaces.of(tables, workers),
+		placesJob = Work.start(Messages.FloorBackdrop_estimatingWhereAccessPointsAre,
+				workers -> AccessPointPlaces.of(tables, workers),
 				(List<EstimatedPlace> places) -> {
 					if (plan.scene().floor() == floor && !plan.canvas().isDisposed()) {
 						plan.scene().places(places);

@@ -44,7 +44,8 @@ final class LegendStrip extends Canvas {
 		setData("org.cairnfield.id", "plan.legend");
 		addPaintListener(event -> flow(event.gc, getClientArea().width, true));
 		addListener(SWT.Resize, event -> redraw());
-		Spoken.picture(this, () -> Messages.LegendStrip_legendOfThePlan, () -> text().isEmpty() ? Messages.LegendStrip_nothingIsColoured : text(), () -> "");
+		Spoken.picture(this, () -> Messages.LegendStrip_legendOfThePlan,
+				() -> text().isEmpty() ? Messages.LegendStrip_nothingIsColoured : text(), () -> "");
 	}
 
 	/**
@@ -71,7 +72,8 @@ final class LegendStrip extends Canvas {
 	private static String words(PlanLegend of) {
 		StringBuilder text = new StringBuilder(of.title());
 		if (of.ramp() != null) {
-			text.append(Messages.LegendStrip_from).append(ShownNumbers.text(of.ramp().low(), 0)).append(Messages.LegendStrip_to)
+			text.append(Messages.LegendStrip_from).append(ShownNumbers.text(of.ramp().low(), 0))
+					.append(Messages.LegendStrip_to)
 					.append(ShownNumbers.text(of.ramp().high(), 0, of.ramp().unit()));
 		}
 		of.entries().forEach(entry -> text.append("; ").append(entry.text()));

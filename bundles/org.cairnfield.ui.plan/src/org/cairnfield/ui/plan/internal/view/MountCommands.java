@@ -30,7 +30,8 @@ final class MountCommands {
 			PlanCanvas plan = pane.plan();
 			plan.tools().mount().giveUp();
 			if (accessPoint.getPlace() == null) {
-				MessageDialog.openInformation(plan.canvas().getShell(), TITLE, NLS.bind(Messages.MountCommands_nobodyHasSaidWhereIs, ModelText.address(accessPoint)));
+				MessageDialog.openInformation(plan.canvas().getShell(), TITLE,
+						NLS.bind(Messages.MountCommands_nobodyHasSaidWhereIs, ModelText.address(accessPoint)));
 			} else {
 				plan.session().run(Editable.of(accessPoint, Literals.ACCESS_POINT__PLACE).orElseThrow().change(""));
 			}

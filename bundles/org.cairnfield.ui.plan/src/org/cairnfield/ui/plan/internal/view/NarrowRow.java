@@ -37,7 +37,8 @@ final class NarrowRow {
 	}
 
 	private static List<Combo> lists(Composite row) {
-		return Arrays.stream(row.getChildren()).filter(Composite.class::isInstance).flatMap(pair -> Arrays.stream(((Composite) pair).getChildren()))
+		return Arrays.stream(row.getChildren()).filter(Composite.class::isInstance)
+				.flatMap(pair -> Arrays.stream(((Composite) pair).getChildren()))
 				.filter(Combo.class::isInstance).map(Combo.class::cast).toList();
 	}
 

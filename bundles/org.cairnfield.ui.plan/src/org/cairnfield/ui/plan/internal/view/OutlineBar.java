@@ -45,10 +45,13 @@ final class OutlineBar {
 		bar.moveAbove(pane.getChildren()[1]);
 		hint = new Label(bar, SWT.WRAP);
 		hint.setData("org.cairnfield.id", "plan.outline.hint");
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(hint);
-		button(Messages.OutlineBar_fromTheSamples, "plan.outline.samples", Messages.OutlineBar_drawItAroundTheSamples, this::fromSamples);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+				.applyTo(hint);
+		button(Messages.OutlineBar_fromTheSamples, "plan.outline.samples", Messages.OutlineBar_drawItAroundTheSamples,
+				this::fromSamples);
 		button(Messages.OutlineBar_keep, "plan.outline.keep", Messages.OutlineBar_makeItTheOutlineOf, editor::keep);
-		button(Messages.OutlineBar_giveUp, "plan.outline.giveUp", Messages.OutlineBar_leaveTheOutlineAsIt, editor::giveUp);
+		button(Messages.OutlineBar_giveUp, "plan.outline.giveUp", Messages.OutlineBar_leaveTheOutlineAsIt,
+				editor::giveUp);
 		editor.watch(this::show);
 	}
 
@@ -89,7 +92,8 @@ final class OutlineBar {
 		if (floor == null) {
 			return;
 		}
-		InputDialog dialog = new InputDialog(bar.getShell(), TITLE, NLS.bind(Messages.OutlineBar_theOutlineGoesRoundAll, ModelText.name(floor)), "1", OutlineBar::problem);
+		InputDialog dialog = new InputDialog(bar.getShell(), TITLE,
+				NLS.bind(Messages.OutlineBar_theOutlineGoesRoundAll, ModelText.name(floor)), "1", OutlineBar::problem);
 		if (dialog.open() != Window.OK) {
 			return;
 		}
@@ -99,7 +103,8 @@ final class OutlineBar {
 		} else if (editor.isOn()) {
 			editor.take(OutlineShape.of(outline.get()));
 		} else {
-			plan.session().run(Editable.of(floor, Literals.FLOOR__OUTLINE).orElseThrow().change(outline.get().toString()));
+			plan.session()
+					.run(Editable.of(floor, Literals.FLOOR__OUTLINE).orElseThrow().change(outline.get().toString()));
 		}
 	}
 

@@ -30,8 +30,11 @@ final class OutlineUndo {
 	private void follow() {
 		IHandlerService handlers = site.getService(IHandlerService.class);
 		if (editor.isOn() && active.isEmpty()) {
-			active = List.of(handlers.activateHandler(IWorkbenchCommandConstants.EDIT_UNDO, new Step(Messages.OutlineUndo_undoStepOfTheOutline, editor::undo)),
-					handlers.activateHandler(IWorkbenchCommandConstants.EDIT_REDO, new Step(Messages.OutlineUndo_redoStepOfTheOutline, editor::redo)));
+			active = List.of(
+					handlers.activateHandler(IWorkbenchCommandConstants.EDIT_UNDO,
+							new Step(Messages.OutlineUndo_undoStepOfTheOutline, editor::undo)),
+					handlers.activateHandler(IWorkbenchCommandConstants.EDIT_REDO,
+							new Step(Messages.OutlineUndo_redoStepOfTheOutline, editor::redo)));
 		} else if (!editor.isOn() && !active.isEmpty()) {
 			handlers.deactivateHandlers(active);
 			active = List.of();

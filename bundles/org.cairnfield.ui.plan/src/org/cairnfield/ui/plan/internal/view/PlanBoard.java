@@ -40,7 +40,9 @@ final class PlanBoard {
 		caption.setVisible(false);
 		plan = new PlanCanvas(page, new PlanScene(ink, colouring), "plan.canvas" + suffix);
 		plan.canvas().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-		Spoken.picture(plan.canvas(), () -> suffix.isEmpty() ? Messages.PlanBoard_floorPlan : Messages.PlanBoard_floorPlanOfTheOther, this::content, this::reading);
+		Spoken.picture(plan.canvas(),
+				() -> suffix.isEmpty() ? Messages.PlanBoard_floorPlan : Messages.PlanBoard_floorPlanOfTheOther,
+				this::content, this::reading);
 		backdrop = new FloorBackdrop(plan);
 		page.addListener(SWT.Dispose, event -> backdrop.cancel());
 	}
@@ -69,8 +71,9 @@ final class PlanBoard {
 	/** All that it shows, in words. */
 	private String content() {
 		String empty = plan.emptyText();
-		return empty != null ? empty : PlanPane.floorName(plan.scene().floor()) + ", " + plan.scene().summary()
-				+ (caption.getText().isEmpty() ? "" : ". " + caption.getText());
+		return empty != null ? empty
+				: PlanPane.floorName(plan.scene().floor()) + ", " + plan.scene().summary()
+						+ (caption.getText().isEmpty() ? "" : ". " + caption.getText());
 	}
 
 	/** The sample at the pointer or the keyboard, in words. */
@@ -82,7 +85,8 @@ final class PlanBoard {
 		} else if (plan.tools().mount().isOn()) {
 			return plan.tools().mount().words();
 		}
-		return sample < 0 ? "" : scene.errors() == null ? SampleText.line(scene.samples(), sample) : scene.errors().words(sample);
+		return sample < 0 ? ""
+				: scene.errors() == null ? SampleText.line(scene.samples(), sample) : scene.errors().words(sample);
 	}
 
 	void showFloor(ArchiveSession session) {
@@ -110,7 +114,8 @@ final class PlanBoard {
 	}
 
 	private void writeCaption() {
-		String text = plan.scene().errors() != null ? plan.scene().errors().summary() : plan.scene().surface() == null ? "" : plan.scene().surface().words();
+		String text = plan.scene().errors() != null ? plan.scene().errors().summary()
+				: plan.scene().surface() == null ? "" : plan.scene().surface().words();
 		if (!text.equals(caption.getText())) {
 			caption.setText(text);
 			((GridData) caption.getLayoutData()).exclude = text.isEmpty();

@@ -19,12 +19,15 @@ import org.eclipse.ui.handlers.HandlerUtil;
 public final class PlanHandler extends AbstractHandler implements IExecutableExtension {
 
 	private static final double STEP = 1.4;
-	private static final Map<String, Consumer<PlanPane>> COMMANDS = Map.ofEntries(entry("fit", pane -> pane.plan().look().fit()),
-			entry("fitSelection", pane -> pane.plan().look().fitSelection()), entry("zoomIn", pane -> pane.plan().look().zoom(STEP)),
+	private static final Map<String, Consumer<PlanPane>> COMMANDS = Map.ofEntries(
+			entry("fit", pane -> pane.plan().look().fit()),
+			entry("fitSelection", pane -> pane.plan().look().fitSelection()),
+			entry("zoomIn", pane -> pane.plan().look().zoom(STEP)),
 			entry("zoomOut", pane -> pane.plan().look().zoom(1 / STEP)), entry("placeImage", PlanPane::placeImage),
 			entry("editOutline", PlanPane::editOutline), entry("outlineFromSamples", PlanPane::outlineFromSamples),
 			entry("setPlace", MountCommands::set), entry("forgetPlace", MountCommands::forget),
-			entry("errorMap", PlanPane::turnErrorMap), entry("picture", pane -> PlanPrint.save(pane, pane.plan().canvas().getShell())),
+			entry("errorMap", PlanPane::turnErrorMap),
+			entry("picture", pane -> PlanPrint.save(pane, pane.plan().canvas().getShell())),
 			entry("copy", pane -> PlanPrint.copy(pane, pane.plan().canvas().getShell())),
 			entry("print", pane -> PlanPrint.print(pane, pane.plan().canvas().getShell())));
 

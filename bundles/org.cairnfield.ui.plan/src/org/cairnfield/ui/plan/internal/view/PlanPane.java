@@ -236,7 +236,8 @@ public final class PlanPane {
 	}
 
 	private Image pictureNow() {
-		String title = plan.scene().floor() == null ? "" : ModelText.name(session.archive()) + ": " + floorName(plan.scene().floor());
+		String title = plan.scene().floor() == null ? ""
+				: ModelText.name(session.archive()) + ": " + floorName(plan.scene().floor());
 		return PlanPrint.picture(pane.getDisplay(), title, List.of(boards.area(), legend));
 	}
 
@@ -374,7 +375,8 @@ public final class PlanPane {
 		@Override
 		public void samplesChanged(Set<Survey> surveys) {
 			errorBar.outdate();
-			if (plan.scene().site() != null && surveys.stream().anyMatch(each -> each.getSite() == plan.scene().site())) {
+			if (plan.scene().site() != null
+					&& surveys.stream().anyMatch(each -> each.getSite() == plan.scene().site())) {
 				boards.shown().forEach(board -> board.readAgain(session));
 				surfaces.read(session);
 				showLegend();

@@ -83,7 +83,8 @@ final class PlanPrint {
 				loader.data = new ImageData[] { picture.getImageData() };
 				loader.save(file, SWT.IMAGE_PNG);
 			} catch (SWTException e) {
-				MessageDialog.openError(shell, TITLE, NLS.bind(Messages.PlanPrint_thePictureWasNotSaved, Problems.text(e)));
+				MessageDialog.openError(shell, TITLE,
+						NLS.bind(Messages.PlanPrint_thePictureWasNotSaved, Problems.text(e)));
 			} finally {
 				picture.dispose();
 			}
@@ -111,7 +112,8 @@ final class PlanPrint {
 		try {
 			printer = new Printer(chosen);
 		} catch (SWTError e) { // so the toolkit says that it has no such printer
-			MessageDialog.openError(shell, Messages.PlanPrint_printThePlan, NLS.bind(Messages.PlanPrint_thePrinterCannotBeUsed, e.getMessage()));
+			MessageDialog.openError(shell, Messages.PlanPrint_printThePlan,
+					NLS.bind(Messages.PlanPrint_thePrinterCannotBeUsed, e.getMessage()));
 			return;
 		}
 		if (printer.startJob(Messages.PlanPrint_floorPlan)) {
@@ -120,7 +122,8 @@ final class PlanPrint {
 			double scale = Math.min((double) page.width / data.width, (double) page.height / data.height);
 			GC gc = new GC(printer);
 			printer.startPage();
-			gc.drawImage(onPaper, 0, 0, data.width, data.height, page.x, page.y, (int) (scale * data.width), (int) (scale * data.height));
+			gc.drawImage(onPaper, 0, 0, data.width, data.height, page.x, page.y, (int) (scale * data.width),
+					(int) (scale * data.height));
 			printer.endPage();
 			gc.dispose();
 			printer.endJob();

@@ -25,7 +25,8 @@ public final class PlanView extends ViewPart implements PlanGeometry {
 	public void createPartControl(Composite parent) {
 		pane = new PlanPane(parent, Colourings.all(), colouring -> Preferences.put(COLOUR_BY, colouring.name()));
 		String colourBy = Preferences.get(COLOUR_BY, "");
-		pane.colourings().stream().filter(colouring -> colouring.name().equals(colourBy)).findFirst().ifPresent(pane::colourBy);
+		pane.colourings().stream().filter(colouring -> colouring.name().equals(colourBy)).findFirst()
+				.ifPresent(pane::colourBy);
 		pane.mode(ModeHandler.chosen(getSite()));
 		new OutlineUndo(getSite(), pane.plan().tools().outline());
 		MenuManager menu = new MenuManager();

@@ -57,7 +57,8 @@ final class ReadingLine {
 	}
 
 	private String errorsOf(int sample) {
-		return plan.scene().samples().table(sample).id(plan.scene().samples().row(sample)) + "   " + errors.get().stream()
-				.map(each -> each.words(sample)).collect(Collectors.joining(";   "));
+		return plan.scene().samples().table(sample).id(plan.scene().samples().row(sample)) + "   "
+				+ errors.get().stream()
+						.map(each -> each.words(sample)).collect(Collectors.joining(";   "));
 	}
 }

@@ -66,6 +66,7 @@ final class SurfaceChoice {
 			return;
 		}
 		SurfaceQuestion question = SurfaceQuestion.of(scene.samples(), isOfAnAccessPoint() ? chosen : null);
-		work.start(Messages.SurfaceChoice_workingOutTheSurface, question::answer, show, problem -> Problems.log(Messages.SurfaceChoice_surfaceOfTheFloor, problem));
+		work.start(Messages.SurfaceChoice_workingOutTheSurface, question::answer, show,
+				problem -> Problems.log(Messages.SurfaceChoice_surfaceOfTheFloor, problem));
 	}
 }

@@ -23,7 +23,8 @@ import org.eclipse.swt.widgets.Composite;
 final class MethodTable {
 
 	/** What a line shows; empty texts where the method was skipped. */
-	private record Line(StudyMethod method, String toPlain, String interval, String toThree, String time, String compared, String floors, String offline, String rank,
+	private record Line(StudyMethod method, String toPlain, String interval, String toThree, String time,
+			String compared, String floors, String offline, String rank,
 			String how) {
 	}
 
@@ -31,15 +32,18 @@ final class MethodTable {
 
 	MethodTable(Composite parent) {
 		table = new TableViewer(parent, SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.named(Marked.id(table.getTable(), "study.methods"), Messages.MethodTable_methodsSideBySide).setHeaderVisible(true);
+		Marked.named(Marked.id(table.getTable(), "study.methods"), Messages.MethodTable_methodsSideBySide)
+				.setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).hint(200, 100).applyTo(table.getTable());
 		table.setContentProvider(ArrayContentProvider.getInstance());
 		column(Messages.MethodTable_method, 138, SWT.LEFT, "", line -> line.method.code());
-		column(Messages.MethodTable_errorToPlain, 116, SWT.RIGHT, Messages.MethodTable_meanErrorToThatOf, Line::toPlain);
+		column(Messages.MethodTable_errorToPlain, 116, SWT.RIGHT, Messages.MethodTable_meanErrorToThatOf,
+				Line::toPlain);
 		column("95 %", 100, SWT.RIGHT, Messages.MethodTable_intervalOfThatRatio, Line::interval);
 		column(Messages.MethodTable_toPlain3w, 104, SWT.RIGHT, Messages.MethodTable_meanErrorToThatOf2, Line::toThree);
 		column(Messages.MethodTable_matchTime, 100, SWT.RIGHT, Messages.MethodTable_processorTimeOfAMatch, Line::time);
-		column(Messages.MethodTable_compared, 92, SWT.RIGHT, Messages.MethodTable_fingerprintsComparedForOnePosition, Line::compared);
+		column(Messages.MethodTable_compared, 92, SWT.RIGHT, Messages.MethodTable_fingerprintsComparedForOnePosition,
+				Line::compared);
 		column(Messages.MethodTable_rightFloor, 96, SWT.RIGHT, Messages.MethodTable_sharePutOnTheRight, Line::floors);
 		column(Messages.MethodTable_madeIn, 76, SWT.RIGHT, Messages.MethodTable_timeThatMakingTheMap, Line::offline);
 		column(Messages.MethodTable_rank, 60, SWT.RIGHT, Messages.MethodTable_ofTheMeanErrorMean, Line::rank);
@@ -66,7 +70,8 @@ final class MethodTable {
 
 	/** @param map its name; null for the means over all */
 	void show(StudyTable study, String map) {
-		List<Line> lines = study == null ? List.of() : map == null ? means(study) : study.of(map).stream().map(MethodTable::line).toList();
+		List<Line> lines = study == null ? List.of()
+				: map == null ? means(study) : study.of(map).stream().map(MethodTable::line).toList();
 		if (!lines.equals(table.getInput())) {
 			Optional<StudyMethod> before = selected();
 			table.setInput(lines);
@@ -76,21 +81,31 @@ final class MethodTable {
 	}
 
 	private static List<Line> means(StudyTable study) {
-		return study.averages().stream().map(mean -> new Line(StudyMethod.of(mean.method()), ratio(mean.toPlain().value()), range(mean.toPlain().interval().low(), mean.toPlain().interval().high()),
-				ratio(mean.toPlain3w().value()), ratio(mean.matchTime().value()), percent(mean.comparisonShare()), percent(mean.floorHitRate()),
-				seconds(mean.offlineS()), String.format(Locale.ROOT, "%.1f", mean.rank()), how(study, mean))).toList();
+		return study.averages().stream()
+				.map(mean -> new Line(StudyMethod.of(mean.method()), ratio(mean.toPlain().value()),
+						range(mean.toPlain().interval().low(), mean.toPlain().interval().high()),
+						ratio(mean.toPlain3w().value()), ratio(mean.matchTime().value()),
+						percent(mean.comparisonShare()), percent(mean.floorHitRate()),
+						seconds(mean.offlineS()), String.format(Locale.ROOT, "%.1f", mean.rank()), how(study, mean)))
+				.toList();
 	}
 
 	private static String how(StudyTable study, StudyTable.Average mean) {
 		int maps = study.maps().size();
-		return (mean.maps() < maps ? NLS.bind(Messages.MethodTable_onOfMaps, mean.maps(), maps) : "") + StudyMethod.of(mean.method()).how();
+		return (mean.maps() < maps ? NLS.bind(Messages.MethodTable_onOfMaps, mean.maps(), maps) : "")
+				+ StudyMethod.of(mean.method()).how();
 	}
 
 	private static Line line(StudyRow row) {
 		StudyMethod method = StudyMethod.of(row.method());
-		return Optional.ofNullable(row.figures()).map(figures -> new Line(method, ratio(figures.toPlain()), range(figures.toPlainLow(), figures.toPlainHigh()),
-				ratio(figures.toPlain3w()), ratio(figures.matchTimeRatio()), percent(figures.comparisonShare()), percent(figures.floorHitRate()), seconds(row.offlineS()), "",
-				row.how())).orElseGet(() -> new Line(method, "", "", "", "", "", "", "", "", NLS.bind(Messages.MethodTable_skipped, row.skipped())));
+		return Optional.ofNullable(row.figures())
+				.map(figures -> new Line(method, ratio(figures.toPlain()),
+						range(figures.toPlainLow(), figures.toPlainHigh()),
+						ratio(figures.toPlain3w()), ratio(figures.matchTimeRatio()), percent(figures.comparisonShare()),
+						percent(figures.floorHitRate()), seconds(row.offlineS()), "",
+						row.how()))
+				.orElseGet(() -> new Line(method, "", "", "", "", "", "", "", "",
+						NLS.bind(Messages.MethodTable_skipped, row.skipped())));
 	}
 
 	private static String ratio(double value) {

@@ -25,8 +25,10 @@ final class SplitKeeping {
 
 	/** @param archive a copy */
 	static SplitMaker.Made make(Archive archive, StudyMethod method, Workers workers) {
-		SplitPlan plan = new SplitPlan(SplitNames.free(archive, method.code()), Scope.ARCHIVE, false, SplitRequest.automatic(StudyWork.SEED));
+		SplitPlan plan = new SplitPlan(SplitNames.free(archive, method.code()), Scope.ARCHIVE, false,
+				SplitRequest.automatic(StudyWork.SEED));
 		MethodSplits splits = new MethodSplits();
-		return method == StudyMethod.CHOSEN ? splits.best(archive, plan, workers) : splits.make(archive, plan, method, workers);
+		return method == StudyMethod.CHOSEN ? splits.best(archive, plan, workers)
+				: splits.make(archive, plan, method, workers);
 	}
 }

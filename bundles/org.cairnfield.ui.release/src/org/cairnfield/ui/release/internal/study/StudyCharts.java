@@ -20,7 +20,8 @@ import org.eclipse.swt.widgets.Composite;
 /** Error over match time, a dot a method; and how large clusters are before and after noise is given back, and among components. */
 final class StudyCharts {
 
-	private static final List<StudyMethod> DRAWN = List.of(StudyMethod.DBSCAN, StudyMethod.DBSCAN_CORRELATION, StudyMethod.DBSCAN_NEAREST, StudyMethod.DBSCAN_PCA);
+	private static final List<StudyMethod> DRAWN = List.of(StudyMethod.DBSCAN, StudyMethod.DBSCAN_CORRELATION,
+			StudyMethod.DBSCAN_NEAREST, StudyMethod.DBSCAN_PCA);
 	/** Kinds of dots. */
 	private static final List<String> FAMILIES = List.of("plain", "DBSCAN", "k-means", "others", "chosen");
 
@@ -32,10 +33,12 @@ final class StudyCharts {
 		dots = Marked.id(new DotChart(charts, SWT.BORDER), "study.dots");
 		dots.setName(Messages.StudyCharts_errorAndMatchTime);
 		dots.setEmptyText(Messages.StudyCharts_errorOverMatchTimeA);
-		dots.setAxes(Axis.logarithmic(Messages.StudyCharts_matchTimeToPlain, ""), Axis.linear(Messages.StudyCharts_meanErrorToPlain, ""));
+		dots.setAxes(Axis.logarithmic(Messages.StudyCharts_matchTimeToPlain, ""),
+				Axis.linear(Messages.StudyCharts_meanErrorToPlain, ""));
 		sizes = Marked.id(new LineChart(charts, SWT.BORDER), "study.sizes");
 		sizes.setName(Messages.StudyCharts_clusterSizes);
-		sizes.setAxes(Axis.logarithmic(Messages.StudyCharts_clusterLargestFirst, ""), Axis.logarithmic(Messages.StudyCharts_samples, ""));
+		sizes.setAxes(Axis.logarithmic(Messages.StudyCharts_clusterLargestFirst, ""),
+				Axis.logarithmic(Messages.StudyCharts_samples, ""));
 		charts.setWeights(60, 40);
 	}
 
@@ -47,30 +50,35 @@ final class StudyCharts {
 	}
 
 	private static List<DotChart.Dot> means(StudyTable study) {
-		return study.averages().stream().map(mean -> new DotChart.Dot(mean.matchTime().value(), mean.toPlain().value(), mean.method(), family(mean.method()))).toList();
+		return study.averages().stream().map(mean -> new DotChart.Dot(mean.matchTime().value(), mean.toPlain().value(),
+				mean.method(), family(mean.method()))).toList();
 	}
 
 	private static List<DotChart.Dot> ofMap(StudyTable study, String map) {
 		return study.of(map).stream().filter(StudyRow::isMeasured)
-				.map(row -> new DotChart.Dot(row.figures().matchTimeRatio(), row.figures().toPlain(), row.method(), family(row.method()))).toList();
+				.map(row -> new DotChart.Dot(row.figures().matchTimeRatio(), row.figures().toPlain(), row.method(),
+						family(row.method())))
+				.toList();
 	}
 
 	private static int family(String method) {
 		return switch (StudyMethod.of(method)) {
-			case PLAIN, PLAIN_3W -> 0;
-			case DBSCAN, DBSCAN_CORRELATION, DBSCAN_NEAREST, DBSCAN_PCA -> 1;
-			case K_MEANS, K_MEANS_OVERLAP -> 2;
-			case CHOSEN -> 4;
-			default -> 3;
+		case PLAIN, PLAIN_3W -> 0;
+		case DBSCAN, DBSCAN_CORRELATION, DBSCAN_NEAREST, DBSCAN_PCA -> 1;
+		case K_MEANS, K_MEANS_OVERLAP -> 2;
+		case CHOSEN -> 4;
+		default -> 3;
 		};
 	}
 
 	private static List<Series> sizes(StudyTable study, String map) {
 		List<Series> series = new ArrayList<>();
 		for (StudyMethod method : DRAWN) {
-			study.row(map, method).filter(row -> row.shape() != null).ifPresent(row -> series.add(new Series(NLS.bind(Messages.StudyCharts_noise, method.code(), row.shape().noise()),
-					IntStream.rangeClosed(1, row.shape().sizes().size()).asDoubleStream().toArray(),
-					row.shape().sizes().stream().mapToDouble(Integer::doubleValue).toArray())));
+			study.row(map, method).filter(row -> row.shape() != null)
+					.ifPresent(row -> series
+							.add(new Series(NLS.bind(Messages.StudyCharts_noise, method.code(), row.shape().noise()),
+									IntStream.rangeClosed(1, row.shape().sizes().size()).asDoubleStream().toArray(),
+									row.shape().sizes().stream().mapToDouble(Integer::doubleValue).toArray())));
 		}
 		return series;
 	}

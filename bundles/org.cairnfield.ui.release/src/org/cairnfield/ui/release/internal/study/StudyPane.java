@@ -76,7 +76,8 @@ final class StudyPane implements SessionListener {
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).span(6, 1).applyTo(others);
 		add = Marked.button(top, Messages.StudyPane_add, "study.add", this::addArchive);
 		new Label(top, SWT.NONE).setText(Messages.StudyPane_minutesForEachMethod);
-		minutes = Marked.named(Marked.id(new Spinner(top, SWT.BORDER), "study.minutes"), Messages.StudyPane_minutesForEachMethodOn);
+		minutes = Marked.named(Marked.id(new Spinner(top, SWT.BORDER), "study.minutes"),
+				Messages.StudyPane_minutesForEachMethodOn);
 		minutes.setValues(USUAL_MINUTES, 1, MOST_MINUTES, 0, 1, 10);
 		minutes.setToolTipText(Messages.StudyPane_aMethodThatTakesLonger);
 		start = Marked.button(top, Messages.StudyPane_study, "study.start", this::start);
@@ -119,24 +120,27 @@ final class StudyPane implements SessionListener {
 
 	/** Each once, and not the one on show. */
 	private List<Path> folders() {
-		return Arrays.stream(others.getText().split(";")).map(String::trim).filter(text -> !text.isEmpty()).map(Path::of).distinct()
+		return Arrays.stream(others.getText().split(";")).map(String::trim).filter(text -> !text.isEmpty())
+				.map(Path::of).distinct()
 				.filter(folder -> session == null || !folder.equals(session.folder())).toList();
 	}
 
 	private void start() {
-		StudyWork next = new StudyWork(session == null ? "" : session.folder().getFileName().toString(), session == null ? null : ArchiveCopy.of(session.archive()),
+		StudyWork next = new StudyWork(session == null ? "" : session.folder().getFileName().toString(),
+				session == null ? null : ArchiveCopy.of(session.archive()),
 				folders(), Duration.ofMinutes(minutes.getSelection()));
 		problem = "";
 		doing = "";
 		told = "";
 		whole = false;
-		work.start(Messages.StudyPane_studyingWaysOfSplitting, workers -> next.run(this::begun, this::found, workers), table -> {
-			whole = true;
-			found(table);
-		}, why -> {
-			problem = Problems.text(why);
-			show();
-		});
+		work.start(Messages.StudyPane_studyingWaysOfSplitting, workers -> next.run(this::begun, this::found, workers),
+				table -> {
+					whole = true;
+					found(table);
+				}, why -> {
+					problem = Problems.text(why);
+					show();
+				});
 	}
 
 	private void begun(String step) {
@@ -178,15 +182,17 @@ final class StudyPane implements SessionListener {
 			return;
 		}
 		doing = NLS.bind(Messages.StudyPane_makingASplitBy, method.code());
-		work.start(NLS.bind(Messages.StudyPane_keepingASplitBy, method.code()), workers -> SplitKeeping.make(still, method, workers), made -> {
-			AddSplitsCommand add = new AddSplitsCommand(of.archive(), made.splits());
-			of.run(add);
-			told = NLS.bind(Messages.StudyPane_kept, made.splits().get(0).getId(), String.join(" ", made.notes()));
-			show();
-		}, why -> {
-			problem = Problems.text(why);
-			show();
-		});
+		work.start(NLS.bind(Messages.StudyPane_keepingASplitBy, method.code()),
+				workers -> SplitKeeping.make(still, method, workers), made -> {
+					AddSplitsCommand add = new AddSplitsCommand(of.archive(), made.splits());
+					of.run(add);
+					told = NLS.bind(Messages.StudyPane_kept, made.splits().get(0).getId(),
+							String.join(" ", made.notes()));
+					show();
+				}, why -> {
+					problem = Problems.text(why);
+					show();
+				});
 	}
 
 	/** As few access points as make positions no worse; can be undone. */
@@ -195,7 +201,9 @@ final class StudyPane implements SessionListener {
 		work.start(doing, workers -> FewerAccessPoints.of(still, StudyWork.SEED, workers), fewer -> {
 			Optional<FewerAccessPoints.Step> proposed = fewer.proposed();
 			proposed.ifPresent(step -> of.run(new RemedyCommands(of.archive()).command(step.remedy())));
-			told = proposed.map(step -> NLS.bind(Messages.StudyPane_setAccessPointsAsideBefore, new Object[] { step.others().size(), fewer.steps().get(0), step }))
+			told = proposed
+					.map(step -> NLS.bind(Messages.StudyPane_setAccessPointsAsideBefore,
+							new Object[] { step.others().size(), fewer.steps().get(0), step }))
 					.orElse(Messages.StudyPane_measuredNoGainAllAccess);
 			show();
 		}, why -> {
@@ -214,8 +222,10 @@ final class StudyPane implements SessionListener {
 			return;
 		}
 		Optional<String> whyNot = method.flatMap(SplitKeeping::whyNot);
-		keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && !work.isBusy() && method.isPresent() && whyNot.isEmpty());
-		keep.setToolTipText(whyNot.map(why -> NLS.bind(Messages.StudyPane_notKept, why)).orElse(Messages.StudyPane_splitsTheArchiveOnShow));
+		keep.setEnabled(session != null && session.readOnlyReason().isEmpty() && !work.isBusy() && method.isPresent()
+				&& whyNot.isEmpty());
+		keep.setToolTipText(whyNot.map(why -> NLS.bind(Messages.StudyPane_notKept, why))
+				.orElse(Messages.StudyPane_splitsTheArchiveOnShow));
 	}
 
 	private void show() {
@@ -264,8 +274,10 @@ final class StudyPane implements SessionListener {
 			return Messages.StudyPane_cancelledWhatIsDoneIs;
 		}
 		long skipped = study.skipped().size();
-		String best = study.best().map(method -> NLS.bind(Messages.StudyPane_ofTheMethodsThatSplit, method)).orElse(Messages.StudyPane_nothingCouldBeMeasured);
-		return (told.isEmpty() ? "" : told + " ") + best + (skipped == 0 ? "" : NLS.bind(Messages.StudyPane_skippedSeeHow, skipped));
+		String best = study.best().map(method -> NLS.bind(Messages.StudyPane_ofTheMethodsThatSplit, method))
+				.orElse(Messages.StudyPane_nothingCouldBeMeasured);
+		return (told.isEmpty() ? "" : told + " ") + best
+				+ (skipped == 0 ? "" : NLS.bind(Messages.StudyPane_skippedSeeHow, skipped));
 	}
 
 	void setFocus() {

@@ -51,23 +51,25 @@ record StudyWork(String name, Archive archive, List<Path> others, Duration most)
 			}
 		}
 		List<StudyRow> rows = new ArrayList<>();
-		return Study.run(maps, new StudySettings(StudyMethod.all(), most, SEED), StudyRecords.in(folder()), new StudyListener() {
-			@Override
-			public void begun(Step step) {
-				workers.progress().begin(step.toString(), 1);
-				Display.getDefault().asyncExec(() -> begun.accept(step.toString()));
-			}
+		return Study.run(maps, new StudySettings(StudyMethod.all(), most, SEED), StudyRecords.in(folder()),
+				new StudyListener() {
+					@Override
+					public void begun(Step step) {
+						workers.progress().begin(step.toString(), 1);
+						Display.getDefault().asyncExec(() -> begun.accept(step.toString()));
+					}
 
-			@Override
-			public void done(StudyRow row, boolean kept) {
-				rows.add(row);
-				StudyTable sofar = StudyTable.of(rows, SEED);
-				Display.getDefault().asyncExec(() -> done.accept(sofar));
-			}
-		}, workers);
+					@Override
+					public void done(StudyRow row, boolean kept) {
+						rows.add(row);
+						StudyTable sofar = StudyTable.of(rows, SEED);
+						Display.getDefault().asyncExec(() -> done.accept(sofar));
+					}
+				}, workers);
 	}
 
 	private static Path folder() throws IOException {
-		return Files.createDirectories(Platform.getStateLocation(Platform.getBundle("org.cairnfield.ui.release")).append("studies").toPath());
+		return Files.createDirectories(
+				Platform.getStateLocation(Platform.getBundle("org.cairnfield.ui.release")).append("studies").toPath());
 	}
 }

@@ -47,7 +47,8 @@ public final class ReviewPerspective implements IPerspectiveFactory {
 		IFolderLayout centre = layout.createFolder("centre", IPageLayout.TOP, 0.66f, area);
 		centre.addView(PLAN);
 		centre.addView(SPLIT);
-		for (String view : new String[] { QUEUE, PLAN, SPLIT, EVIDENCE, PAIR, MEASURE, VERDICT, SAMPLES, EXPLORER, IPageLayout.ID_PROGRESS_VIEW }) {
+		for (String view : new String[] { QUEUE, PLAN, SPLIT, EVIDENCE, PAIR, MEASURE, VERDICT, SAMPLES, EXPLORER,
+				IPageLayout.ID_PROGRESS_VIEW }) {
 			layout.addShowViewShortcut(view);
 		}
 	}

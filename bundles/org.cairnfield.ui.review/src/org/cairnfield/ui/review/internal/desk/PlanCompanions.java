@@ -28,7 +28,8 @@ final class PlanCompanions {
 		}
 		String nearest = NLS.bind(Messages.PlanCompanions_nearestOfC, evidence.cluster());
 		boolean both = evidence.carrier() != null && evidence.carrier().equals(evidence.floorMember());
-		add(companions, find.apply(evidence.carrier()), CompanionRole.CARRIER, both && evidence.made() ? NLS.bind(Messages.PlanCompanions_carrier, nearest) : "carrier");
+		add(companions, find.apply(evidence.carrier()), CompanionRole.CARRIER,
+				both && evidence.made() ? NLS.bind(Messages.PlanCompanions_carrier, nearest) : "carrier");
 		if (evidence.made() && !both) {
 			add(companions, find.apply(evidence.floorMember()), CompanionRole.MEMBER, nearest);
 		}

@@ -34,7 +34,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
-
 /**
  * Joins the review to the workbench: reports what happens to the archive on show, computes evidence beside the user
  * interface, lets plan and table follow the sample in hand, and passes on to the views what has changed. For the user
@@ -232,7 +231,8 @@ public final class ReviewDesk implements SessionListener {
 
 	private void compute(EvidenceRequest request) {
 		ReviewSession of = review;
-		computing.start(NLS.bind(Messages.ReviewDesk_evidenceForSplit, request.split()), request::compute, of::accept, why -> of.evidenceFailed(Problems.text(why)));
+		computing.start(NLS.bind(Messages.ReviewDesk_evidenceForSplit, request.split()), request::compute, of::accept,
+				why -> of.evidenceFailed(Problems.text(why)));
 	}
 
 	private void selectOnPlan() {
@@ -255,7 +255,8 @@ public final class ReviewDesk implements SessionListener {
 
 	/** Where a sample is in the archive now; null where it is gone. */
 	public SampleRef ref(SampleKey sample) {
-		return session == null || sample == null ? null : ArchiveIndex.of(session.archive()).sample(sample).orElse(null);
+		return session == null || sample == null ? null
+				: ArchiveIndex.of(session.archive()).sample(sample).orElse(null);
 	}
 
 	/** Leads the person to where the reason is given. */

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-
 /** Asks what is to be known of verdicts of other splits and of tables, beside the user interface. */
 public final class VerdictExchange {
 
@@ -47,7 +46,8 @@ public final class VerdictExchange {
 	/** Looks at what carrying over would do; the latest question counts. */
 	public void look(String from, Consumer<VerdictTransfer.Preview> result, Consumer<String> failed) {
 		var question = transfer().look(from);
-		looking.start(NLS.bind(Messages.VerdictExchange_comparingSplitsAnd, from, split()), workers -> question.call(), result,
+		looking.start(NLS.bind(Messages.VerdictExchange_comparingSplitsAnd, from, split()), workers -> question.call(),
+				result,
 				why -> failed.accept(Problems.text(why)));
 	}
 
@@ -64,7 +64,8 @@ public final class VerdictExchange {
 	public void export(Path file) {
 		String id = split();
 		var question = transfer().export(file);
-		tables.start(NLS.bind(Messages.VerdictExchange_writingTheVerdictsOfSplit, id), workers -> question.call(), rows -> transfer().exported(file, id, rows),
+		tables.start(NLS.bind(Messages.VerdictExchange_writingTheVerdictsOfSplit, id), workers -> question.call(),
+				rows -> transfer().exported(file, id, rows),
 				this::failed);
 	}
 
@@ -75,12 +76,13 @@ public final class VerdictExchange {
 	 */
 	public void takeIn(Path file, Consumer<List<VerdictIntake.Problem>> wrong) {
 		var question = transfer().read(file);
-		tables.start(NLS.bind(Messages.VerdictExchange_reading, file.getFileName()), workers -> question.call(), table -> {
-			List<VerdictIntake.Problem> problems = transfer().take(table);
-			if (!problems.isEmpty()) {
-				wrong.accept(problems);
-			}
-		}, this::failed);
+		tables.start(NLS.bind(Messages.VerdictExchange_reading, file.getFileName()), workers -> question.call(),
+				table -> {
+					List<VerdictIntake.Problem> problems = transfer().take(table);
+					if (!problems.isEmpty()) {
+						wrong.accept(problems);
+					}
+				}, this::failed);
 	}
 
 	private void failed(Exception why) {

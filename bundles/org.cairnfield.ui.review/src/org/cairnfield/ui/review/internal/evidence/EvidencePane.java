@@ -44,7 +44,8 @@ final class EvidencePane implements DeskListener {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
 		homes = new HomesTable(page);
-		text = Marked.named(Marked.id(new StyledText(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL), "review.evidence"),
+		text = Marked.named(
+				Marked.id(new StyledText(page, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL), "review.evidence"),
 				Messages.EvidencePane_evidenceOnTheSampleIn);
 		text.setMargins(8, 6, 8, 6);
 		text.setLineSpacing(1);
@@ -78,7 +79,9 @@ final class EvidencePane implements DeskListener {
 		}
 		Evidence evidence = desk.review().evidence().of(desk.review().current());
 		Standing standing = evidence == null ? null : desk.review().standings().of(evidence.sample());
-		comments.show(desk.session(), evidence == null || desk.split() == null ? null : new CommentSubject.OfProposal(desk.split().getId(), evidence.sample()),
+		comments.show(desk.session(),
+				evidence == null || desk.split() == null ? null
+						: new CommentSubject.OfProposal(desk.split().getId(), evidence.sample()),
 				standing != null && standing.hidden());
 		if (evidence != null && evidence == shown && Objects.equals(standing, shownStanding)) {
 			return;
@@ -87,11 +90,13 @@ final class EvidencePane implements DeskListener {
 		shownStanding = standing;
 		homes.show(evidence);
 		if (evidence == null) {
-			text.setText(desk.review().evidence().isWaiting() ? Messages.EvidencePane_computingTheEvidence : Messages.EvidencePane_takeUpASampleOf);
+			text.setText(desk.review().evidence().isWaiting() ? Messages.EvidencePane_computingTheEvidence
+					: Messages.EvidencePane_takeUpASampleOf);
 			return;
 		}
 		EvidenceTable table = desk.review().evidence().table();
-		write(EvidenceText.of(evidence, place(evidence), standing, table.basis(), table.rates().of(evidence.advice()), ZoneId.systemDefault()));
+		write(EvidenceText.of(evidence, place(evidence), standing, table.basis(), table.rates().of(evidence.advice()),
+				ZoneId.systemDefault()));
 	}
 
 	private String place(Evidence evidence) {
@@ -132,14 +137,14 @@ final class EvidencePane implements DeskListener {
 	private StyleRange style(EvidenceText.Style style) {
 		StyleRange range = new StyleRange();
 		switch (style) {
-			case TITLE, QUESTION -> range.font = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
-			case STRUCK -> {
-				range.strikeout = true;
-				range.foreground = new Color(Palette.of(text.getDisplay()).muted());
-			}
-			default -> {
-				return null;
-			}
+		case TITLE, QUESTION -> range.font = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
+		case STRUCK -> {
+			range.strikeout = true;
+			range.foreground = new Color(Palette.of(text.getDisplay()).muted());
+		}
+		default -> {
+			return null;
+		}
 		}
 		return range;
 	}

@@ -41,7 +41,8 @@ final class EvidenceText {
 	 * @param basis    what the effects are computed from
 	 * @param rate     how often such advice is right
 	 */
-	static List<Line> of(Evidence e, String place, Standing standing, String basis, AdviceRates.Rate rate, ZoneId zone) {
+	static List<Line> of(Evidence e, String place, Standing standing, String basis, AdviceRates.Rate rate,
+			ZoneId zone) {
 		EvidenceText text = new EvidenceText();
 		text.add(Style.TITLE, e.sample().sample() + "  " + place);
 		text.add(Style.PLAIN, NLS.bind(Messages.EvidenceText_ofSurvey, e.sample().survey()));
@@ -69,7 +70,9 @@ final class EvidenceText {
 
 	private void question(String question, Evidence e, Warning... about) {
 		boolean doubt = List.of(about).stream().anyMatch(e.marks()::contains);
-		add(Style.QUESTION, question + (!e.made() && about[0] == Warning.NEAREST_DIFFERS ? Messages.EvidenceText_noProposal : doubt ? Messages.EvidenceText_lookCloser : Messages.EvidenceText_nothingAgainstIt));
+		add(Style.QUESTION,
+				question + (!e.made() && about[0] == Warning.NEAREST_DIFFERS ? Messages.EvidenceText_noProposal
+						: doubt ? Messages.EvidenceText_lookCloser : Messages.EvidenceText_nothingAgainstIt));
 		for (Warning warning : about) {
 			if (e.warnings().contains(warning)) {
 				add(warning.isMark() ? Style.WARNING : Style.PLAIN, (warning.isMark() ? "▲ " : "") + warning.text(e));
@@ -83,11 +86,14 @@ final class EvidenceText {
 			plain(Messages.EvidenceText_itCorrelatesWithNoLabelled);
 			return;
 		}
-		plain(e.made() ? Messages.EvidenceText_clusterStrengthRMargin : Messages.EvidenceText_bestClusterWithRBelow, e.cluster(),
+		plain(e.made() ? Messages.EvidenceText_clusterStrengthRMargin : Messages.EvidenceText_bestClusterWithRBelow,
+				e.cluster(),
 				number(e.strengthR(), 2, ""), number(e.margin(), 3, ""));
-		plain(Messages.EvidenceText_carrier, e.carrier().sample(), e.carrierOnFloor() ? Messages.EvidenceText_onThisFloor : Messages.EvidenceText_onAnotherFloor);
+		plain(Messages.EvidenceText_carrier, e.carrier().sample(),
+				e.carrierOnFloor() ? Messages.EvidenceText_onThisFloor : Messages.EvidenceText_onAnotherFloor);
 		if (e.nearest() != null) {
-			plain(Messages.EvidenceText_nearestLabelledSampleCluster, e.nearest().sample(), e.nearestCluster(), e.agrees() ? "agrees" : "differs");
+			plain(Messages.EvidenceText_nearestLabelledSampleCluster, e.nearest().sample(), e.nearestCluster(),
+					e.agrees() ? "agrees" : "differs");
 		}
 		plain(Messages.EvidenceText_rSaysWhereItFits);
 	}
@@ -95,7 +101,9 @@ final class EvidenceText {
 	private void place(Evidence e) {
 		question(Messages.EvidenceText_isItsPlaceRight, e, Warning.OTHER_FLOOR, Warning.FAR, Warning.PLACE_DOUBTFUL);
 		if (e.made()) {
-			plain(Messages.EvidenceText_toTheClusterOnThis, Double.isNaN(e.floorMetres()) ? Messages.EvidenceText_noneOfItIsHere : number(e.floorMetres(), 1, " m"));
+			plain(Messages.EvidenceText_toTheClusterOnThis,
+					Double.isNaN(e.floorMetres()) ? Messages.EvidenceText_noneOfItIsHere
+							: number(e.floorMetres(), 1, " m"));
 			plain(Messages.EvidenceText_ofTheClusterOnThis, number(100 * e.clusterFloorShare(), 0, " %"));
 		}
 		plain(Messages.EvidenceText_whatHearsTheSameOf, e.floorVotes(), e.floorVoters(),
@@ -106,7 +114,8 @@ final class EvidenceText {
 	private void readings(Evidence e) {
 		question(Messages.EvidenceText_areItsReadingsSound, e, Warning.READINGS_DOUBTFUL);
 		plain(Messages.EvidenceText_overlapOfAccessPointsWith, number(e.overlap(), 2, ""));
-		plain(Messages.EvidenceText_levelDeficitToThemScatter, number(e.levelDeficitDb(), 1, Messages.EvidenceText_db), number(e.levelScatterDb(), 1, Messages.EvidenceText_db));
+		plain(Messages.EvidenceText_levelDeficitToThemScatter, number(e.levelDeficitDb(), 1, Messages.EvidenceText_db),
+				number(e.levelScatterDb(), 1, Messages.EvidenceText_db));
 		plain(Messages.EvidenceText_doubtOfAllSamplesAre2, number(100 * e.readingsScore(), 0, " %"));
 	}
 
@@ -134,27 +143,29 @@ final class EvidenceText {
 	/** Whatever does not count any more, the lines that take others back included. */
 	static boolean isSuperseded(Standing standing, LedgerEntry entry) {
 		return entry.takesBack() || standing.stale() || !standing.first().filter(entry::equals).isPresent()
-				&& !standing.second().filter(entry::equals).isPresent() && !standing.resolution().filter(entry::equals).isPresent();
+				&& !standing.second().filter(entry::equals).isPresent()
+				&& !standing.resolution().filter(entry::equals).isPresent();
 	}
 
 	/** A verdict in words. */
 	static String line(LedgerEntry entry, ZoneId zone) {
 		StringBuilder text = new StringBuilder();
 		text.append(entry.takesBack() ? Messages.EvidenceText_tookItBack : switch (entry.decision()) {
-			case APPROVE -> "approve";
-			case MOVE -> NLS.bind(Messages.EvidenceText_moveToCluster, entry.cluster());
-			case POOL -> Messages.EvidenceText_toThePool;
-			case REJECT -> Messages.EvidenceText_outOfTheMap;
-			case FAULTY -> "faulty";
-			default -> "defer";
+		case APPROVE -> "approve";
+		case MOVE -> NLS.bind(Messages.EvidenceText_moveToCluster, entry.cluster());
+		case POOL -> Messages.EvidenceText_toThePool;
+		case REJECT -> Messages.EvidenceText_outOfTheMap;
+		case FAULTY -> "faulty";
+		default -> "defer";
 		});
 		switch (entry.round()) {
-			case SECOND -> text.append(Messages.EvidenceText_secondReview2);
-			case RESOLUTION -> text.append(Messages.EvidenceText_settlingTheTwo);
-			default -> { }
+		case SECOND -> text.append(Messages.EvidenceText_secondReview2);
+		case RESOLUTION -> text.append(Messages.EvidenceText_settlingTheTwo);
+		default -> {}
 		}
 		if (entry.reasonCode() != null && !entry.takesBack()) {
-			text.append(": ").append(ReasonCode.named(entry.reasonCode()).map(ReasonCode::title).orElse(entry.reasonCode()));
+			text.append(": ")
+					.append(ReasonCode.named(entry.reasonCode()).map(ReasonCode::title).orElse(entry.reasonCode()));
 		}
 		if (entry.text() != null) {
 			text.append(" \"").append(entry.text()).append('"');

@@ -35,9 +35,11 @@ record HomeRow(String home, String positions, String error, String compared) {
 			return new HomeRow(home, Messages.HomeRow_noneAsked, "unknown", "unknown");
 		}
 		double interval = effect.halfWidthMetres() * effect.queries() / effect.affected();
-		return new HomeRow(home, effect.affected() + "/" + effect.queries(), effect.affected() == 0 ? Messages.HomeRow_noChange
-				: (effect.isMeasurable() ? "" : "≈ ") + EvidenceText.signed(effect.changeWhereAffectedMetres(), 2) + " ± "
-						+ EvidenceText.number(interval, 2, ""),
+		return new HomeRow(
+				home, effect.affected() + "/" + effect.queries(), effect.affected() == 0 ? Messages.HomeRow_noChange
+						: (effect.isMeasurable() ? "" : "≈ ")
+								+ EvidenceText.signed(effect.changeWhereAffectedMetres(), 2) + " ± "
+								+ EvidenceText.number(interval, 2, ""),
 				EvidenceText.signed(effect.comparisonsAdded(), 2));
 	}
 }

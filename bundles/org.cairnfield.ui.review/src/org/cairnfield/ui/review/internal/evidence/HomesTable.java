@@ -22,7 +22,8 @@ final class HomesTable {
 	private final Table table;
 
 	HomesTable(Composite parent) {
-		table = Marked.named(Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.NO_SCROLL), "review.homes"),
+		table = Marked.named(
+				Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.NO_SCROLL), "review.homes"),
 				Messages.HomesTable_whatEachHomeWouldDo);
 		table.setHeaderVisible(true);
 		column(Messages.HomesTable_home, SWT.LEFT, Messages.HomesTable_theClusterProposedThatOf);

@@ -76,7 +76,8 @@ final class PairPane implements DeskListener {
 		nearest.setEnabled(evidence != null && evidence.nearest() != null);
 		if (first < 0 || second < 0) {
 			bars.setFingerprints(null);
-			Marked.say(facts, evidence == null ? "" : NLS.bind(Messages.PairPane_hasNoSuchSampleBeside, evidence.sample()));
+			Marked.say(facts,
+					evidence == null ? "" : NLS.bind(Messages.PairPane_hasNoSuchSampleBeside, evidence.sample()));
 			return;
 		}
 		FingerprintPair pair = FingerprintPair.of(onMap.map(), first, second);
@@ -88,16 +89,19 @@ final class PairPane implements DeskListener {
 		List<String> addresses = pair.rows().stream().map(FingerprintPair.Row::address).toList();
 		double[][] levels = {
 				pair.rows().stream().mapToDouble(row -> row.firstDbm() == null ? Double.NaN : row.firstDbm()).toArray(),
-				pair.rows().stream().mapToDouble(row -> row.secondDbm() == null ? Double.NaN : row.secondDbm()).toArray() };
+				pair.rows().stream().mapToDouble(row -> row.secondDbm() == null ? Double.NaN : row.secondDbm())
+						.toArray() };
 		return new Fingerprints(List.of(first, second), addresses, levels);
 	}
 
 	private static String describe(FingerprintPair pair, Evidence evidence, boolean isCarrier) {
-		String shared = String.format(Locale.ROOT, Messages.PairPane_ofAccessPointsSharedOverlap, pair.shared(), pair.rows().size(),
+		String shared = String.format(Locale.ROOT, Messages.PairPane_ofAccessPointsSharedOverlap, pair.shared(),
+				pair.rows().size(),
 				pair.overlap());
 		String levels = Double.isNaN(pair.levelR()) ? Messages.PairPane_tooFewSharedToCorrelate
 				: String.format(Locale.ROOT, Messages.PairPane_rOfTheirLevels, pair.levelR());
-		String strength = isCarrier ? String.format(Locale.ROOT, Messages.PairPane_strengthROfDistancesTo, evidence.strengthR())
+		String strength = isCarrier
+				? String.format(Locale.ROOT, Messages.PairPane_strengthROfDistancesTo, evidence.strengthR())
 				: "";
 		return shared + ", " + levels + strength + '.';
 	}

@@ -65,14 +65,18 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(page);
 		from = Marked.choice(page, Messages.CarryOverDialog_fromSplit, "carry.from", this::look);
 		for (CarrySource source : sources) {
-			from.add(NLS.bind(Messages.CarryOverDialog_verdictsOn, source.split().getId(), Count.of(source.samples(), "sample")));
+			from.add(NLS.bind(Messages.CarryOverDialog_verdictsOn, source.split().getId(),
+					Count.of(source.samples(), "sample")));
 		}
 		from.select(0);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(from);
 		says = Marked.id(new Label(page, SWT.WRAP), "carry.message");
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(300, SWT.DEFAULT).indent(0, 4).applyTo(says);
-		left = new TextTable(page, "carry.left", new String[] { Messages.CarryOverDialog_sample, Messages.CarryOverDialog_verdict, Messages.CarryOverDialog_whyItStaysBehind }, new int[] { 205, 90, 580 });
-		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(900, 260).applyTo(Marked.named(left.control(), Messages.CarryOverDialog_verdictsThatStayBehind));
+		left = new TextTable(page, "carry.left", new String[] { Messages.CarryOverDialog_sample,
+				Messages.CarryOverDialog_verdict, Messages.CarryOverDialog_whyItStaysBehind },
+				new int[] { 205, 90, 580 });
+		GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(900, 260)
+				.applyTo(Marked.named(left.control(), Messages.CarryOverDialog_verdictsThatStayBehind));
 		return page;
 	}
 
@@ -104,12 +108,18 @@ public final class CarryOverDialog extends TitleAreaDialog {
 		preview = found;
 		CarryOver over = found.over();
 		long samples = over.carried().stream().map(entry -> entry.sample()).distinct().count();
-		says.setText((samples == 0 ? Messages.CarryOverDialog_noVerdictGoesOver : NLS.bind(Messages.CarryOverDialog_verdictsOnGoOver, Count.of(samples, "sample")))
-				+ (over.left().isEmpty() ? Messages.CarryOverDialog_noneStaysBehind : NLS.bind(Messages.CarryOverDialog_thoseOnStayBehindFor, Count.of(over.left().size(), "sample"))));
+		says.setText((samples == 0 ? Messages.CarryOverDialog_noVerdictGoesOver
+				: NLS.bind(Messages.CarryOverDialog_verdictsOnGoOver, Count.of(samples, "sample")))
+				+ (over.left().isEmpty() ? Messages.CarryOverDialog_noneStaysBehind
+						: NLS.bind(Messages.CarryOverDialog_thoseOnStayBehindFor,
+								Count.of(over.left().size(), "sample"))));
 		says.requestLayout();
-		left.show(over.left().stream().sorted(Comparator.comparing(CarryOver.Left::why).thenComparing(CarryOver.Left::sample))
+		left.show(over.left().stream()
+				.sorted(Comparator.comparing(CarryOver.Left::why).thenComparing(CarryOver.Left::sample))
 				.map(each -> new String[] { each.sample().toString(),
-						found.hidden().contains(each.sample()) ? Messages.CarryOverDialog_notShownToYou : each.was().toString(), each.why() })
+						found.hidden().contains(each.sample()) ? Messages.CarryOverDialog_notShownToYou
+								: each.was().toString(),
+						each.why() })
 				.toList());
 		enable();
 	}

@@ -20,7 +20,8 @@ import org.eclipse.swt.widgets.Shell;
 /** Brings verdicts in and out; which way a handler goes stands after the class name in plugin.xml. */
 public final class ExchangeHandler extends AbstractHandler implements IExecutableExtension {
 
-	private static final Map<String, BiConsumer<Shell, ReviewDesk>> WAYS = Map.of("CARRY", CarryOverDialog::open, "EXPORT",
+	private static final Map<String, BiConsumer<Shell, ReviewDesk>> WAYS = Map.of("CARRY", CarryOverDialog::open,
+			"EXPORT",
 			ExchangeHandler::export, "IMPORT", ExchangeHandler::takeIn);
 
 	private BiConsumer<Shell, ReviewDesk> way;
@@ -48,7 +49,9 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 		if (!Damaged.isSound(shell, desk.session(), Messages.ExchangeHandler_export)) {
 			return;
 		}
-		String chosen = dialog(shell, SWT.SAVE, NLS.bind(Messages.ExchangeHandler_exportVerdictsOfSplit, desk.split().getId()), desk.split().getId() + "-verdicts.csv");
+		String chosen = dialog(shell, SWT.SAVE,
+				NLS.bind(Messages.ExchangeHandler_exportVerdictsOfSplit, desk.split().getId()),
+				desk.split().getId() + "-verdicts.csv");
 		if (chosen != null) {
 			desk.exchange().export(Path.of(chosen));
 		}
@@ -60,7 +63,8 @@ public final class ExchangeHandler extends AbstractHandler implements IExecutabl
 			desk.review().refuse(NLS.bind(Messages.ExchangeHandler_nothingCanBeTakenIn, readOnly));
 			return;
 		}
-		String chosen = dialog(shell, SWT.OPEN, NLS.bind(Messages.ExchangeHandler_importVerdictsOnSplit, desk.split().getId()), "");
+		String chosen = dialog(shell, SWT.OPEN,
+				NLS.bind(Messages.ExchangeHandler_importVerdictsOnSplit, desk.split().getId()), "");
 		if (chosen != null) {
 			desk.exchange().takeIn(Path.of(chosen), problems -> new TableProblemsDialog(shell, problems).open());
 		}

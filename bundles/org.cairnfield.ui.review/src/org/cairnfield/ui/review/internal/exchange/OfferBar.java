@@ -33,16 +33,19 @@ public final class OfferBar {
 		GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).exclude(true).applyTo(bar);
 		bar.setVisible(false);
 		says = Marked.id(new Label(bar, SWT.WRAP), id + ".text");
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(says);
+		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+				.applyTo(says);
 		GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER)
-				.applyTo(Marked.button(bar, Messages.OfferBar_carryOver, id + ".carry", () -> CarryOverDialog.open(bar.getShell(), desk)));
+				.applyTo(Marked.button(bar, Messages.OfferBar_carryOver, id + ".carry",
+						() -> CarryOverDialog.open(bar.getShell(), desk)));
 	}
 
 	/** As things are now. */
 	public void show() {
 		Optional<CarrySource> offer = desk.exchange().offer();
 		offer.ifPresent(source -> {
-			String text = NLS.bind(Messages.OfferBar_splitHasVerdictsOnThis, source.split().getId(), Count.of(source.samples(), "sample"));
+			String text = NLS.bind(Messages.OfferBar_splitHasVerdictsOnThis, source.split().getId(),
+					Count.of(source.samples(), "sample"));
 			if (!text.equals(says.getText())) {
 				says.setText(text);
 			}

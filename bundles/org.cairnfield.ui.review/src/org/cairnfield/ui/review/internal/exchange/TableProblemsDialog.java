@@ -25,12 +25,16 @@ final class TableProblemsDialog extends TableDialog {
 	protected void describe() {
 		setTitle(Messages.TableProblemsDialog_nothingWasTakenIn);
 		setMessage(String.format(Locale.ROOT, Messages.TableProblemsDialog_wrongInMendTheTable, problems.size(),
-				problems.size() == 1 ? Messages.TableProblemsDialog_rowIs : Messages.TableProblemsDialog_rowsAre, problems.get(0).file()), IMessageProvider.ERROR);
+				problems.size() == 1 ? Messages.TableProblemsDialog_rowIs : Messages.TableProblemsDialog_rowsAre,
+				problems.get(0).file()), IMessageProvider.ERROR);
 	}
 
 	@Override
 	protected TextTable createTable(Composite parent, String tableId) {
-		return new TextTable(parent, tableId, new String[] { Messages.TableProblemsDialog_line, Messages.TableProblemsDialog_whatIsWrong, Messages.TableProblemsDialog_whatToDo }, new int[] { 60, 520, 360 });
+		return new TextTable(
+				parent, tableId, new String[] { Messages.TableProblemsDialog_line,
+						Messages.TableProblemsDialog_whatIsWrong, Messages.TableProblemsDialog_whatToDo },
+				new int[] { 60, 520, 360 });
 	}
 
 	@Override

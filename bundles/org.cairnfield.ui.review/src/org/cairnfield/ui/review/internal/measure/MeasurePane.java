@@ -62,7 +62,8 @@ final class MeasurePane implements DeskListener {
 		cancel = Marked.button(page, Messages.MeasurePane_cancel, "measure.cancel", work::cancel);
 		says = Marked.line(page, "measure.message", 1);
 		table = new TableViewer(page, SWT.FULL_SELECTION | SWT.BORDER);
-		Marked.named(Marked.id(table.getTable(), "measure.table"), Messages.MeasurePane_measuresOfTheSplit).setHeaderVisible(true);
+		Marked.named(Marked.id(table.getTable(), "measure.table"), Messages.MeasurePane_measuresOfTheSplit)
+				.setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(table.getTable());
 		column(Messages.MeasurePane_matching, 150, SWT.LEFT, Way::name);
 		column(Messages.MeasurePane_meanError, 98, SWT.RIGHT, c -> metres(c.errors().meanMetres()));
@@ -127,7 +128,8 @@ final class MeasurePane implements DeskListener {
 		work.start(NLS.bind(Messages.MeasurePane_measuringSplit, id), workers -> {
 			Split split = still.getSplits().stream().filter(each -> each.getId().equals(id)).findFirst().orElseThrow();
 			ReleasedMap map = ReleasedMap.within(still, split, policy);
-			Measures found = Measures.of(map, ArchiveMap.of(still, split.getScope(), SurveyKind.TEST).map(), PackRequest.USUAL, workers);
+			Measures found = Measures.of(map, ArchiveMap.of(still, split.getScope(), SurveyKind.TEST).map(),
+					PackRequest.USUAL, workers);
 			if (found.ways().isEmpty()) {
 				throw new UnfitSurveyException(NLS.bind(Messages.MeasurePane_thereIsNoTestSurvey, id));
 			}
@@ -148,7 +150,8 @@ final class MeasurePane implements DeskListener {
 		if (page.isDisposed()) {
 			return;
 		}
-		measure.setEnabled(desk.review().evidence().onMap() != null && desk.review().standings().all() != null && !work.isBusy());
+		measure.setEnabled(
+				desk.review().evidence().onMap() != null && desk.review().standings().all() != null && !work.isBusy());
 		cancel.setVisible(work.isBusy());
 		if (table.getInput() != (measured == null ? List.of() : measured.ways())) {
 			table.setInput(measured == null ? List.of() : measured.ways());

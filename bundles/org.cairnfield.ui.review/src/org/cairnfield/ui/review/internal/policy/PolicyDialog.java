@@ -72,8 +72,10 @@ final class PolicyDialog extends TitleAreaDialog {
 		GridLayoutFactory.fillDefaults().applyTo(second);
 		GridDataFactory.fillDefaults().grab(true, false).span(3, 1).indent(12, 0).applyTo(second);
 		Composite audit = group(page, Messages.PolicyDialog_auditBeforeABandIs);
-		number(audit, ReviewNumber.AUDIT_LIMIT, policy().limitShare(), Messages.PolicyDialog_stopABandWithMore, Messages.PolicyDialog_theSmallerTheMoreSamples);
-		number(audit, ReviewNumber.AUDIT_CONFIDENCE, policy().confidence(), Messages.PolicyDialog_withAConfidenceOf, Messages.PolicyDialog_theHigherTheMoreSamples);
+		number(audit, ReviewNumber.AUDIT_LIMIT, policy().limitShare(), Messages.PolicyDialog_stopABandWithMore,
+				Messages.PolicyDialog_theSmallerTheMoreSamples);
+		number(audit, ReviewNumber.AUDIT_CONFIDENCE, policy().confidence(), Messages.PolicyDialog_withAConfidenceOf,
+				Messages.PolicyDialog_theHigherTheMoreSamples);
 		bands.setText(policy().bands().toString());
 		bands.addListener(SWT.Modify, event -> bandsChanged());
 		numbers.values().forEach(field -> field.addListener(SWT.Modify, event -> check()));

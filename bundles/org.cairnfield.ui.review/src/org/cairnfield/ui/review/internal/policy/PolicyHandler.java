@@ -12,7 +12,8 @@ public final class PolicyHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) {
 		ReviewDesk desk = ReviewDesk.workbench();
-		String readOnly = desk.session() == null ? Messages.PolicyHandler_noArchiveIsOpen : desk.session().readOnlyReason().orElse(null);
+		String readOnly = desk.session() == null ? Messages.PolicyHandler_noArchiveIsOpen
+				: desk.session().readOnlyReason().orElse(null);
 		if (readOnly != null) {
 			desk.review().refuse(NLS.bind(Messages.PolicyHandler_theReviewPolicyCannotBe, readOnly));
 		} else {

@@ -39,10 +39,13 @@ public final class ReviewPage extends PreferencePage implements IWorkbenchPrefer
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(5, 8).applyTo(page);
 		Composite proposals = group(page, Messages.ReviewPage_proposals);
-		number(proposals, ReviewNumber.GATE, Messages.ReviewPage_madeFromANoiseShare, Messages.ReviewPage_withLessNoiseInA);
-		number(proposals, ReviewNumber.THRESHOLD, Messages.ReviewPage_forSamplesWithRFrom, Messages.ReviewPage_aNoiseSampleThatCorrelates);
+		number(proposals, ReviewNumber.GATE, Messages.ReviewPage_madeFromANoiseShare,
+				Messages.ReviewPage_withLessNoiseInA);
+		number(proposals, ReviewNumber.THRESHOLD, Messages.ReviewPage_forSamplesWithRFrom,
+				Messages.ReviewPage_aNoiseSampleThatCorrelates);
 		Composite choice = group(page, Messages.ReviewPage_automaticChoice);
-		number(choice, ReviewNumber.CHOICE_MINUTES, Messages.ReviewPage_takesAtMost, Messages.ReviewPage_whatHasNotBeenTried);
+		number(choice, ReviewNumber.CHOICE_MINUTES, Messages.ReviewPage_takesAtMost,
+				Messages.ReviewPage_whatHasNotBeenTried);
 		numbers.forEach((which, field) -> field.setText(which.text(ReviewSettings.number(which))));
 		numbers.values().forEach(field -> field.addListener(SWT.Modify, event -> check()));
 		return page;

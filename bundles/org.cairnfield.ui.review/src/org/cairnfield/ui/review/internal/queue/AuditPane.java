@@ -43,9 +43,11 @@ final class AuditPane {
 		GridLayoutFactory.fillDefaults().numColumns(4).margins(6, 3).spacing(5, 2).applyTo(page);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(page);
 		band = Marked.choice(page, Messages.AuditPane_band, "review.audit.band", this::chosen);
-		GridDataFactory.fillDefaults().grab(true, false).hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(band);
+		GridDataFactory.fillDefaults().grab(true, false).hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+				.applyTo(band);
 		look = Marked.button(page, Messages.AuditPane_lookAtTheSampleDrawn, "review.audit.look", this::look);
-		approve = Marked.button(page, Messages.AuditPane_approveTheRest, "review.audit.approve", () -> desk.review().approveRest(name()));
+		approve = Marked.button(page, Messages.AuditPane_approveTheRest, "review.audit.approve",
+				() -> desk.review().approveRest(name()));
 		plan = Marked.line(page, "review.audit.plan", 4);
 		agreement = Marked.line(page, "review.agreement", 4);
 	}
@@ -94,7 +96,8 @@ final class AuditPane {
 		boolean editable = desk.session().readOnlyReason().isEmpty();
 		boolean any = audit.filter(a -> !a.lot().isEmpty()).isPresent();
 		look.setText(review.audit().looking().isPresent() ? Messages.AuditPane_backToTheWholeQueue
-				: audit.filter(AuditPlan::isFailed).isPresent() ? Messages.AuditPane_drawAnotherSample : Messages.AuditPane_lookAtTheSampleDrawn);
+				: audit.filter(AuditPlan::isFailed).isPresent() ? Messages.AuditPane_drawAnotherSample
+						: Messages.AuditPane_lookAtTheSampleDrawn);
 		look.setEnabled(any || review.audit().looking().isPresent());
 		approve.setEnabled(editable && audit.filter(AuditPlan::isPassed).filter(a -> !a.rest().isEmpty()).isPresent());
 		Marked.say(plan, audit.map(this::describe).orElse(""));
@@ -104,12 +107,15 @@ final class AuditPane {
 
 	private String describe(AuditPlan audit) {
 		if (audit.lot().isEmpty()) {
-			return audit.marked() == 0 ? Messages.AuditPane_nothingIsLeftToDecide : NLS.bind(Messages.AuditPane_inThisBandOnlyLeft, marked(audit));
+			return audit.marked() == 0 ? Messages.AuditPane_nothingIsLeftToDecide
+					: NLS.bind(Messages.AuditPane_inThisBandOnlyLeft, marked(audit));
 		}
 		String drawn = String.format(Locale.ROOT, Messages.AuditPane_toApproveThisBandAt, audit.plan().size(),
-				audit.lot().size(), 100 * audit.limitShare(), 100 * (1 - desk.review().reviewer().policy().confidence()),
+				audit.lot().size(), 100 * audit.limitShare(),
+				100 * (1 - desk.review().reviewer().policy().confidence()),
 				audit.marked() == 0 ? "" : NLS.bind(Messages.AuditPane_besideThemLeftToLook, marked(audit)));
-		String before = audit.failed().isEmpty() ? "" : NLS.bind(Messages.AuditPane_failedBefore, String.join(", ", audit.failed()));
+		String before = audit.failed().isEmpty() ? ""
+				: NLS.bind(Messages.AuditPane_failedBefore, String.join(", ", audit.failed()));
 		if (audit.examined() == 0) {
 			return drawn + before;
 		}
@@ -121,7 +127,8 @@ final class AuditPane {
 	}
 
 	private static String marked(AuditPlan audit) {
-		return audit.marked() == 1 ? Messages.AuditPane_1ProposalWithAMark : NLS.bind(Messages.AuditPane_proposalsWithAMarkAre, audit.marked());
+		return audit.marked() == 1 ? Messages.AuditPane_1ProposalWithAMark
+				: NLS.bind(Messages.AuditPane_proposalsWithAMarkAre, audit.marked());
 	}
 
 	/** Whoever is still to give second verdicts is not told how often the first reviewer agrees. */
@@ -129,11 +136,15 @@ final class AuditPane {
 		Standings standings = desk.review().standings().all();
 		Agreement of = standings.agreement();
 		int waiting = standings.awaitingSecond();
-		boolean blind = standings.all().stream().anyMatch(standing -> standing.canBeSecond(desk.review().reviewer().person()));
+		boolean blind = standings.all().stream()
+				.anyMatch(standing -> standing.canBeSecond(desk.review().reviewer().person()));
 		if (blind || of.kappa().items() == 0) {
-			return waiting == 0 ? "" : NLS.bind(Messages.AuditPane_forASecondReviewer, waiting, waiting == 1 ? Messages.AuditPane_verdictWaits : Messages.AuditPane_verdictsWait);
+			return waiting == 0 ? ""
+					: NLS.bind(Messages.AuditPane_forASecondReviewer, waiting,
+							waiting == 1 ? Messages.AuditPane_verdictWaits : Messages.AuditPane_verdictsWait);
 		}
 		return String.format(Locale.ROOT, Messages.AuditPane_twoReviewersOnAgreeOn,
-				of.kappa().items(), of.kappa().items() == 1 ? "sample" : "samples", 100 * of.kappa().observed(), of.kappaText(), standings.disputes().size(), waiting);
+				of.kappa().items(), of.kappa().items() == 1 ? "sample" : "samples", 100 * of.kappa().observed(),
+				of.kappaText(), standings.disputes().size(), waiting);
 	}
 }

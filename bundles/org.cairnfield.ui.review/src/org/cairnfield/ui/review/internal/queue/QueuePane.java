@@ -52,7 +52,8 @@ final class QueuePane implements DeskListener {
 		Composite top = row(page, 5);
 		split = Marked.choice(top, Messages.QueuePane_split, "review.split", this::chooseSplit);
 		GridDataFactory.fillDefaults().hint(110, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(split);
-		shown = combo(top, Messages.QueuePane_show, "review.shown", () -> desk.review().arrange(desk.review().queue().settings().withShown(QueueShown.values()[selected("shown")])));
+		shown = combo(top, Messages.QueuePane_show, "review.shown", () -> desk.review()
+				.arrange(desk.review().queue().settings().withShown(QueueShown.values()[selected("shown")])));
 		for (QueueShown each : QueueShown.values()) {
 			shown.add(each.title());
 		}
@@ -60,7 +61,9 @@ final class QueuePane implements DeskListener {
 		count.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 		GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(count);
 		Composite second = row(page, 1);
-		filter = Marked.named(Marked.id(new Text(second, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH), "review.filter"), Messages.QueuePane_filterOfTheQueue);
+		filter = Marked.named(
+				Marked.id(new Text(second, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH), "review.filter"),
+				Messages.QueuePane_filterOfTheQueue);
 		filter.setMessage(Messages.QueuePane_filterSuchAsCluster7);
 		filter.setToolTipText(String.join("\n", QueueFilter.HELP));
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
@@ -70,11 +73,13 @@ final class QueuePane implements DeskListener {
 		typing.guard(filter);
 		Composite third = row(page, 4);
 		grouping = combo(third, Messages.QueuePane_group, "review.grouping",
-				() -> desk.review().arrange(desk.review().queue().settings().withGrouping(QueueGrouping.values()[selected("grouping")])));
+				() -> desk.review().arrange(
+						desk.review().queue().settings().withGrouping(QueueGrouping.values()[selected("grouping")])));
 		for (QueueGrouping each : QueueGrouping.values()) {
 			grouping.add(each.title());
 		}
-		order = combo(third, Messages.QueuePane_sort, "review.order", () -> desk.review().arrange(desk.review().queue().settings().withOrder(QueueOrder.values()[selected("order")])));
+		order = combo(third, Messages.QueuePane_sort, "review.order", () -> desk.review()
+				.arrange(desk.review().queue().settings().withOrder(QueueOrder.values()[selected("order")])));
 		for (QueueOrder each : QueueOrder.values()) {
 			order.add(each.title());
 		}
@@ -108,15 +113,16 @@ final class QueuePane implements DeskListener {
 
 	private static Combo combo(Composite parent, String label, String id, Runnable changed) {
 		Combo combo = Marked.choice(parent, label, id, changed);
-		GridDataFactory.fillDefaults().grab(true, false).hint(70, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(combo);
+		GridDataFactory.fillDefaults().grab(true, false).hint(70, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+				.applyTo(combo);
 		return combo;
 	}
 
 	private int selected(String which) {
 		Combo combo = switch (which) {
-			case "shown" -> shown;
-			case "grouping" -> grouping;
-			default -> order;
+		case "shown" -> shown;
+		case "grouping" -> grouping;
+		default -> order;
 		};
 		return Math.max(0, combo.getSelectionIndex());
 	}
@@ -206,7 +212,8 @@ final class QueuePane implements DeskListener {
 		} else if (desk.review().queue().rows().isEmpty()) {
 			text = NLS.bind(Messages.QueuePane_splitHasNoProposalsMake, desk.split().getId());
 		} else if (desk.review().queue().list().lines().isEmpty()) {
-			text = isNothingMine() ? NLS.bind(Messages.QueuePane_noProposalOfThisSplit, desk.review().reviewer().person())
+			text = isNothingMine()
+					? NLS.bind(Messages.QueuePane_noProposalOfThisSplit, desk.review().reviewer().person())
 					: Messages.QueuePane_noLineMatchesClearThe;
 		} else if (desk.review().evidence().isWaiting()) {
 			text = Messages.QueuePane_theMapHasChangedEvidence;

@@ -30,7 +30,8 @@ final class QueueTable {
 
 	QueueTable(Composite parent, ReviewDesk desk) {
 		this.desk = desk;
-		table = Marked.named(Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL), "review.queue"), Messages.QueueTable_noiseSamplesToReview);
+		table = Marked.named(Marked.id(new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.VIRTUAL),
+				"review.queue"), Messages.QueueTable_noiseSamplesToReview);
 		table.setHeaderVisible(true);
 		for (QueueColumn each : QueueColumn.values()) {
 			TableColumn column = new TableColumn(table, each.alignment());
@@ -39,7 +40,8 @@ final class QueueTable {
 			column.setToolTipText(each.tip());
 			column.setMoveable(true);
 			if (each.order() != null) {
-				column.addListener(SWT.Selection, event -> desk.review().arrange(desk.review().queue().settings().withOrder(each.order())));
+				column.addListener(SWT.Selection,
+						event -> desk.review().arrange(desk.review().queue().settings().withOrder(each.order())));
 			}
 		}
 		table.setColumnOrder(QueueColumn.LEFT_TO_RIGHT.stream().mapToInt(QueueColumn::ordinal).toArray());

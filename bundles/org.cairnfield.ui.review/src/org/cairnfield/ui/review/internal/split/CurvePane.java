@@ -64,9 +64,11 @@ final class CurvePane {
 			shares[i] = (i + 1.0) / shares.length;
 		}
 		String name = NLS.bind(Messages.CurvePane_distanceToTheNearest, ordinal(curve.minPts()));
-		chart.setAxes(Axis.share(Messages.CurvePane_samplesByThatDistance), Axis.linear(name, work.choice().unit()).between(0, Double.NaN));
+		chart.setAxes(Axis.share(Messages.CurvePane_samplesByThatDistance),
+				Axis.linear(name, work.choice().unit()).between(0, Double.NaN));
 		chart.setSeries(List.of(new Series(name, shares, distances)));
-		chart.setMarks(curve.elbowAt().map(at -> List.of(new Mark(shares[at], distances[at], "elbow"))).orElse(List.of()));
+		chart.setMarks(
+				curve.elbowAt().map(at -> List.of(new Mark(shares[at], distances[at], "elbow"))).orElse(List.of()));
 	}
 
 	/** Such as "5th". */

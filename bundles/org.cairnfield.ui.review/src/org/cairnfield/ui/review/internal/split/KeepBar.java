@@ -95,11 +95,13 @@ final class KeepBar {
 			}
 		}
 		ProposalChoice rule = ProposalChoice.set();
-		propose.setToolTipText(NLS.bind(Messages.KeepBar_oneProposalForEachNoise, SplitWords.percent(rule.gate()), rule.threshold()));
+		propose.setToolTipText(
+				NLS.bind(Messages.KeepBar_oneProposalForEachNoise, SplitWords.percent(rule.gate()), rule.threshold()));
 		String why = problem();
 		keep.setEnabled(why.isEmpty() && work.isCurrent() && !keeping.isBusy());
-		Marked.say(says, !why.isEmpty() ? "✖ " + why : keeping.isBusy() ? Messages.KeepBar_keepingTheSplit
-				: !work.problem().isEmpty() ? "✖ " + work.problem() : message);
+		Marked.say(says, !why.isEmpty() ? "✖ " + why
+				: keeping.isBusy() ? Messages.KeepBar_keepingTheSplit
+						: !work.problem().isEmpty() ? "✖ " + work.problem() : message);
 	}
 
 	private String wanted() {
@@ -107,7 +109,8 @@ final class KeepBar {
 			return "split";
 		}
 		Scope scope = form.scope();
-		return scope.site() == null ? "archive" : scope.level() == null ? scope.site() : scope.site() + "-" + scope.level();
+		return scope.site() == null ? "archive"
+				: scope.level() == null ? scope.site() : scope.site() + "-" + scope.level();
 	}
 
 	/** Why it cannot be kept; empty if it can. */
@@ -146,21 +149,27 @@ final class KeepBar {
 		keeping.start(NLS.bind(Messages.KeepBar_keepingSplit, id), workers -> {
 			Kept made;
 			if (kind == SplitForm.Kind.ONE) {
-				AutomaticChoice.Choice among = taken != null ? tried : study.chooseSearch(trial.epsilon(), trial.minPts(), most, SplitWork.SEED, workers);
+				AutomaticChoice.Choice among = taken != null ? tried
+						: study.chooseSearch(trial.epsilon(), trial.minPts(), most, SplitWork.SEED, workers);
 				AutomaticChoice.Tried one = taken != null ? taken : among.best();
-				made = new Kept(List.of(SplitMaker.toModel(id, choice.scope(), study, trial, one.search(), SplitMaker.reason(among, one),
+				made = new Kept(List.of(SplitMaker.toModel(id, choice.scope(), study, trial, one.search(),
+						SplitMaker.reason(among, one),
 						SplitWork.SEED)), new ArrayList<>());
 			} else {
-				OptionalDouble epsilon = kind == SplitForm.Kind.PER_FLOOR ? OptionalDouble.of(trial.epsilon()) : OptionalDouble.empty();
-				OptionalInt minPts = kind == SplitForm.Kind.PER_FLOOR ? OptionalInt.of(trial.minPts()) : OptionalInt.empty();
+				OptionalDouble epsilon = kind == SplitForm.Kind.PER_FLOOR ? OptionalDouble.of(trial.epsilon())
+						: OptionalDouble.empty();
+				OptionalInt minPts = kind == SplitForm.Kind.PER_FLOOR ? OptionalInt.of(trial.minPts())
+						: OptionalInt.empty();
 				boolean best = kind == SplitForm.Kind.BEST;
 				SplitPlan plan = new SplitPlan(id, choice.scope(), !best, choice.request(epsilon, minPts).within(most));
-				SplitMaker.Made all = best ? new MethodSplits().best(still, plan, workers) : maker.make(still, plan, workers);
+				SplitMaker.Made all = best ? new MethodSplits().best(still, plan, workers)
+						: maker.make(still, plan, workers);
 				made = new Kept(all.splits(), new ArrayList<>(all.notes()));
 			}
 			if (wantsProposals) {
 				for (Split split : made.splits()) {
-					SplitProposals proposals = SplitProposals.of(SplitOnMap.of(still, split), rule.gate(), rule.threshold(), workers);
+					SplitProposals proposals = SplitProposals.of(SplitOnMap.of(still, split), rule.gate(),
+							rule.threshold(), workers);
 					new SetProposalsCommand(split, proposals).execute(); // in no archive yet, so nobody hears of it
 					made.notes().add(proposalNote(split, proposals));
 				}
@@ -170,7 +179,11 @@ final class KeepBar {
 			if (work.session() == session && session.run(new AddSplitsCommand(session.archive(), done.splits()))) {
 				offered = SplitNames.free(session.archive(), wanted());
 				name.setText(offered);
-				message = NLS.bind(Messages.KeepBar_kept, done.splits().size() == 1 ? done.splits().get(0).getId() : NLS.bind(Messages.KeepBar_splits, done.splits().size()), done.splits().size() == 1 ? String.join(". ", done.notes().subList(0, Math.min(MOST_NOTES, done.notes().size())))
+				message = NLS.bind(Messages.KeepBar_kept,
+						done.splits().size() == 1 ? done.splits().get(0).getId()
+								: NLS.bind(Messages.KeepBar_splits, done.splits().size()),
+						done.splits().size() == 1
+								? String.join(". ", done.notes().subList(0, Math.min(MOST_NOTES, done.notes().size())))
 								: Messages.KeepBar_theirFiguresAreUnderKept);
 				kept.accept(done.splits().get(0).getId());
 			}
@@ -184,8 +197,11 @@ final class KeepBar {
 	/** What came of proposing. */
 	static String proposalNote(Split split, SplitProposals proposals) {
 		if (!proposals.open()) {
-			return NLS.bind(Messages.KeepBar_onlyNoiseSoNoProposals, split.getId(), SplitWords.percent(proposals.noiseShare()));
+			return NLS.bind(Messages.KeepBar_onlyNoiseSoNoProposals, split.getId(),
+					SplitWords.percent(proposals.noiseShare()));
 		}
-		return NLS.bind(Messages.KeepBar_unplaced, new Object[] { split.getId(), SplitWords.count(proposals.made(), "proposal", "proposals"), SplitWords.count(proposals.unplaced(), Messages.KeepBar_noiseSample, Messages.KeepBar_noiseSamples) });
+		return NLS.bind(Messages.KeepBar_unplaced, new Object[] { split.getId(),
+				SplitWords.count(proposals.made(), "proposal", "proposals"),
+				SplitWords.count(proposals.unplaced(), Messages.KeepBar_noiseSample, Messages.KeepBar_noiseSamples) });
 	}
 }

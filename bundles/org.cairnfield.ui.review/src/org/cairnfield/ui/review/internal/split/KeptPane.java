@@ -78,9 +78,11 @@ final class KeptPane implements DeskListener {
 		splits.getTable().setHeaderVisible(true);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(splits.getTable());
 		column(Messages.KeptPane_split, 130, SWT.LEFT, Split::getId);
-		column(Messages.KeptPane_nextRelease, 92, SWT.CENTER, split -> SplitsInRelease.of(desk.session().archive()).contains(split) ? "✔" : "");
+		column(Messages.KeptPane_nextRelease, 92, SWT.CENTER,
+				split -> SplitsInRelease.of(desk.session().archive()).contains(split) ? "✔" : "");
 		column("Of", 150, SWT.LEFT, this::scope);
-		column("ε", 60, SWT.RIGHT, split -> split.getMethod() == null ? SplitWords.epsilon(split.getEpsilon(), "") : "–");
+		column("ε", 60, SWT.RIGHT,
+				split -> split.getMethod() == null ? SplitWords.epsilon(split.getEpsilon(), "") : "–");
 		column("minPts", 60, SWT.RIGHT, split -> split.getMethod() == null ? String.valueOf(split.getMinPts()) : "–");
 		column(Messages.KeptPane_clusters, 70, SWT.RIGHT, split -> String.valueOf(split.getClusters().size()));
 		column(Messages.KeptPane_noise, 70, SWT.RIGHT, split -> SplitWords.percent(noiseShare(split)));
@@ -93,11 +95,13 @@ final class KeptPane implements DeskListener {
 		bar.setLayout(row);
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(bar);
 		propose = Marked.button(bar, Messages.KeptPane_makeProposalsAnew, "split.propose", this::propose);
-		carry = Marked.button(bar, Messages.KeptPane_carryVerdictsOver, "split.carry", () -> CarryOverDialog.open(page.getShell(), desk));
+		carry = Marked.button(bar, Messages.KeptPane_carryVerdictsOver, "split.carry",
+				() -> CarryOverDialog.open(page.getShell(), desk));
 		carry.setToolTipText(Messages.KeptPane_takesOverVerdictsOfAnother);
 		release = Marked.button(bar, Messages.KeptPane_takeForTheNextRelease, "split.release", this::release);
 		release.setToolTipText(Messages.KeptPane_gatesMeasuresExportsAndThe);
-		search = Marked.button(bar, Messages.KeptPane_setTheSearch, "split.search", () -> SearchDialog.open(page.getShell(), desk));
+		search = Marked.button(bar, Messages.KeptPane_setTheSearch, "split.search",
+				() -> SearchDialog.open(page.getShell(), desk));
 		search.setToolTipText(Messages.KeptPane_howDevicesSearchTheSplit);
 		remove = Marked.button(bar, Messages.KeptPane_removeTheSplit, "split.remove", this::remove);
 		remove.setToolTipText(Messages.KeptPane_itsLedgerOfVerdictsStays);
@@ -105,7 +109,8 @@ final class KeptPane implements DeskListener {
 		offer = new OfferBar(left, desk, "split.offer", 1);
 		Composite right = new Composite(page, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(6, 4).applyTo(right);
-		facts = Marked.named(Marked.id(new Text(right, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.kept.facts"), Messages.KeptPane_factsOfTheSplit);
+		facts = Marked.named(Marked.id(new Text(right, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY), "split.kept.facts"),
+				Messages.KeptPane_factsOfTheSplit);
 		GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(facts);
 		sizes = Marked.id(new BarChart(right, SWT.NONE), "split.kept.sizes");
 		sizes.setName(Messages.KeptPane_clusterSizesBeforeAndAfter);
@@ -161,8 +166,9 @@ final class KeptPane implements DeskListener {
 
 	private String scope(Split split) {
 		ArchiveSession session = desk.session();
-		return session == null ? "" : SplitScopes.of(session.archive()).stream().filter(entry -> entry.scope().equals(split.getScope()))
-				.map(SplitScopes.Entry::title).findFirst().orElse(split.getScope().toString());
+		return session == null ? ""
+				: SplitScopes.of(session.archive()).stream().filter(entry -> entry.scope().equals(split.getScope()))
+						.map(SplitScopes.Entry::title).findFirst().orElse(split.getScope().toString());
 	}
 
 	/** All anew. */
@@ -207,7 +213,8 @@ final class KeptPane implements DeskListener {
 			sizes.setBars(ClusterBars.NONE.bars(), Axis.linear(Messages.KeptPane_samples, ""), 0);
 		} else {
 			Labels labels = labels(split);
-			ClusterBars.State before = new ClusterBars.State(Messages.KeptPane_asSplit, labels.clusterSizes(), labels.noise());
+			ClusterBars.State before = new ClusterBars.State(Messages.KeptPane_asSplit, labels.clusterSizes(),
+					labels.noise());
 			ClusterBars bars = ClusterBars.of(MOST_BARS, before, after(before));
 			sizes.setBars(bars.bars(), Axis.linear(Messages.KeptPane_samples, ""), 0);
 			sizes.setHollow(place -> place == bars.noisePlace());
@@ -232,14 +239,26 @@ final class KeptPane implements DeskListener {
 
 	private String describe(Split split, Labels labels) {
 		StringJoiner text = new StringJoiner("\n");
-		text.add(NLS.bind(Messages.KeptPane_noiseSamples, new Object[] { split.getId(), SplitWords.count(split.getClusters().size(), "cluster", "clusters"), SplitWords.percent(noiseShare(split)), String.format(Locale.ROOT, Messages.KeptPane_of, labels.noise(), labels.size()) }));
-		text.add(NLS.bind(Messages.KeptPane_distanceOfLevels, new Object[] { split.getMethod() != null ? NLS.bind(Messages.KeptPane_by, split.getMethod())
-				: NLS.bind(Messages.KeptPane_dbscanWithMinpts, SplitWords.epsilon(split.getEpsilon(), ""), split.getMinPts()), split.getDistance(), split.getRepresentation() }));
+		text.add(NLS.bind(Messages.KeptPane_noiseSamples,
+				new Object[] { split.getId(), SplitWords.count(split.getClusters().size(), "cluster", "clusters"),
+						SplitWords.percent(noiseShare(split)),
+						String.format(Locale.ROOT, Messages.KeptPane_of, labels.noise(), labels.size()) }));
+		text.add(
+				NLS.bind(Messages.KeptPane_distanceOfLevels, new Object[] {
+						split.getMethod() != null ? NLS.bind(Messages.KeptPane_by, split.getMethod())
+								: NLS.bind(Messages.KeptPane_dbscanWithMinpts,
+										SplitWords.epsilon(split.getEpsilon(), ""), split.getMinPts()),
+						split.getDistance(), split.getRepresentation() }));
 		text.add(NLS.bind(Messages.KeptPane_search, TriedSearches.words(split)));
 		text.add(proposals(split) == 0 ? Messages.KeptPane_itHasNoProposals
-				: NLS.bind(Messages.KeptPane_rFrom, new Object[] { SplitWords.count(proposals(split), "proposal", "proposals"), split.getThreshold(), desk.review().countText() }));
-		if (desk.review().evidence().onMap() != null && desk.review().evidence().onMap().gone() + desk.review().evidence().onMap().added() > 0) {
-			text.add(NLS.bind(Messages.KeptPane_theMapHasChangedSince, SplitWords.count(desk.review().evidence().onMap().gone(), "sample", "samples"), desk.review().evidence().onMap().added()));
+				: NLS.bind(Messages.KeptPane_rFrom,
+						new Object[] { SplitWords.count(proposals(split), "proposal", "proposals"),
+								split.getThreshold(), desk.review().countText() }));
+		if (desk.review().evidence().onMap() != null
+				&& desk.review().evidence().onMap().gone() + desk.review().evidence().onMap().added() > 0) {
+			text.add(NLS.bind(Messages.KeptPane_theMapHasChangedSince,
+					SplitWords.count(desk.review().evidence().onMap().gone(), "sample", "samples"),
+					desk.review().evidence().onMap().added()));
 		}
 		return text.toString();
 	}
@@ -253,7 +272,8 @@ final class KeptPane implements DeskListener {
 		}
 		boolean may = desk.split() != null && desk.session().readOnlyReason().isEmpty() && !proposing.isBusy();
 		propose.setEnabled(may);
-		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? Messages.KeptPane_makeProposals : Messages.KeptPane_makeProposalsAnew);
+		propose.setText(desk.split() != null && proposals(desk.split()) == 0 ? Messages.KeptPane_makeProposals
+				: Messages.KeptPane_makeProposalsAnew);
 		release.setEnabled(may && takeForRelease().canExecute());
 		remove.setEnabled(may);
 		search.setEnabled(may);
@@ -269,20 +289,27 @@ final class KeptPane implements DeskListener {
 		String id = desk.split().getId();
 		ProposalChoice rule = ProposalChoice.set();
 		Archive still = ArchiveCopy.of(session.archive());
-		proposing.start(NLS.bind(Messages.KeptPane_proposalsForSplit, id), workers -> SplitProposals.of(SplitOnMap.of(still,
-				still.getSplits().stream().filter(split -> split.getId().equals(id)).findFirst().orElseThrow()), rule.gate(),
-				rule.threshold(), workers), made -> {
-					Split split = session.archive().getSplits().stream().filter(each -> each.getId().equals(id)).findFirst().orElse(null);
-					if (split != null && desk.session() == session) {
-						boolean changed = session.run(new SetProposalsCommand(split, made));
-						Marked.say(says, KeepBar.proposalNote(split, made) + (changed ? "." : Messages.KeptPane_theSameAsBefore));
-					}
-				}, why -> Marked.say(says, "✖ " + Problems.text(why)));
+		proposing
+				.start(NLS.bind(Messages.KeptPane_proposalsForSplit, id), workers -> SplitProposals.of(
+						SplitOnMap.of(still,
+								still.getSplits().stream().filter(split -> split.getId().equals(id)).findFirst()
+										.orElseThrow()),
+						rule.gate(),
+						rule.threshold(), workers), made -> {
+							Split split = session.archive().getSplits().stream().filter(each -> each.getId().equals(id))
+									.findFirst().orElse(null);
+							if (split != null && desk.session() == session) {
+								boolean changed = session.run(new SetProposalsCommand(split, made));
+								Marked.say(says, KeepBar.proposalNote(split, made)
+										+ (changed ? "." : Messages.KeptPane_theSameAsBefore));
+							}
+						}, why -> Marked.say(says, "✖ " + Problems.text(why)));
 	}
 
 	private SplitsInRelease.Choose takeForRelease() {
 		Archive archive = desk.session().archive();
-		List<Split> others = SplitsInRelease.of(archive).stream().filter(other -> !SplitsInRelease.overlap(other, desk.split())).toList();
+		List<Split> others = SplitsInRelease.of(archive).stream()
+				.filter(other -> !SplitsInRelease.overlap(other, desk.split())).toList();
 		List<Split> chosen = new ArrayList<>(others);
 		chosen.add(desk.split());
 		return new SplitsInRelease.Choose(archive, chosen);

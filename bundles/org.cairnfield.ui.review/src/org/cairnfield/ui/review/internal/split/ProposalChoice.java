@@ -13,6 +13,7 @@ record ProposalChoice(double gate, double threshold) {
 
 	/** As the preferences have it now. */
 	static ProposalChoice set() {
-		return new ProposalChoice(ReviewSettings.number(ReviewNumber.GATE), ReviewSettings.number(ReviewNumber.THRESHOLD));
+		return new ProposalChoice(ReviewSettings.number(ReviewNumber.GATE),
+				ReviewSettings.number(ReviewNumber.THRESHOLD));
 	}
 }

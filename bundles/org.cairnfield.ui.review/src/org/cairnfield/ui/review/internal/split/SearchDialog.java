@@ -50,7 +50,8 @@ final class SearchDialog extends TitleAreaDialog {
 		if (desk.split() == null) {
 			desk.review().refuse(Messages.SearchDialog_thereIsNoSplitWhose);
 		} else if (desk.session().readOnlyReason().isPresent()) {
-			desk.review().refuse(NLS.bind(Messages.SearchDialog_theSearchCannotBeSet, desk.session().readOnlyReason().get()));
+			desk.review().refuse(
+					NLS.bind(Messages.SearchDialog_theSearchCannotBeSet, desk.session().readOnlyReason().get()));
 		} else {
 			new SearchDialog(parent, desk).open();
 		}
@@ -83,7 +84,8 @@ final class SearchDialog extends TitleAreaDialog {
 		weighted = button(page, SWT.CHECK, Messages.SearchDialog_weightedBy1D1, "search.weighted");
 		new Label(page, SWT.NONE).setText(Messages.SearchDialog_forBatchSearch);
 		code = Marked.id(new Text(page, SWT.BORDER), "search.code");
-		GridDataFactory.fillDefaults().grab(true, false).hint(320, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(code);
+		GridDataFactory.fillDefaults().grab(true, false).hint(320, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+				.applyTo(code);
 		words = Marked.id(new Label(page, SWT.WRAP), "search.words");
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(420, SWT.DEFAULT).applyTo(words);
 		code.addListener(SWT.Modify, event -> {
@@ -136,7 +138,8 @@ final class SearchDialog extends TitleAreaDialog {
 
 	private void partChanged() {
 		if (!filling) {
-			fill(new SearchChoice(cut.getSelection(), twoLevels.getSelection() ? groups.getSelection() : 0, cells.getSelection(),
+			fill(new SearchChoice(cut.getSelection(), twoLevels.getSelection() ? groups.getSelection() : 0,
+					cells.getSelection(),
 					relative.getSelection(), voters.getSelection(), weighted.getSelection()));
 		}
 	}
@@ -153,7 +156,8 @@ final class SearchDialog extends TitleAreaDialog {
 		}
 		words.setText(choice == null ? "" : NLS.bind(Messages.SearchDialog_search, choice));
 		words.requestLayout();
-		getButton(IDialogConstants.OK_ID).setEnabled(choice != null && new SetSearchCommand(split, choice).canExecute());
+		getButton(IDialogConstants.OK_ID)
+				.setEnabled(choice != null && new SetSearchCommand(split, choice).canExecute());
 	}
 
 	private void showParts(SearchChoice choice) {

@@ -28,7 +28,8 @@ record SplitChoice(Scope scope, String representation, String distance, int minP
 
 	/** As a service wants it; what is empty is chosen on held-out training positions. */
 	SplitRequest request(OptionalDouble epsilon, OptionalInt givenMinPts) {
-		return SplitRequest.named(representation, distance, epsilon, givenMinPts, OptionalDouble.empty(), Optional.empty(), SplitWork.SEED);
+		return SplitRequest.named(representation, distance, epsilon, givenMinPts, OptionalDouble.empty(),
+				Optional.empty(), SplitWork.SEED);
 	}
 
 	/** That an automatic choice may take, as the preferences have it now. */

@@ -23,7 +23,8 @@ final class SplitForm {
 
 	/** How many splits come of it; those of one come first. */
 	enum Kind {
-		ONE(Messages.SplitForm_oneSplit, true), BEST(Messages.SplitForm_oneSplitByTheBest, true), PER_FLOOR(Messages.SplitForm_onePerFloorThis, false),
+		ONE(Messages.SplitForm_oneSplit, true), BEST(Messages.SplitForm_oneSplitByTheBest, true),
+		PER_FLOOR(Messages.SplitForm_onePerFloorThis, false),
 		PER_FLOOR_CHOSEN(Messages.SplitForm_onePerFloorChosenFor, false);
 
 		final String title;
@@ -77,7 +78,8 @@ final class SplitForm {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(reach);
 		epsilon = Marked.named(Marked.id(new Text(reach, SWT.BORDER | SWT.RIGHT), "split.epsilon"), "ε");
 		epsilon.setToolTipText(Messages.SplitForm_twoSamplesThisFarApart);
-		GridDataFactory.fillDefaults().hint(60, SWT.DEFAULT).grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(epsilon);
+		GridDataFactory.fillDefaults().hint(60, SWT.DEFAULT).grab(true, false).align(SWT.FILL, SWT.CENTER)
+				.applyTo(epsilon);
 		epsilon.addListener(SWT.DefaultSelection, event -> readEpsilon());
 		epsilon.addListener(SWT.FocusOut, event -> readEpsilon());
 		unit = new Label(reach, SWT.NONE);
@@ -92,7 +94,8 @@ final class SplitForm {
 
 	private static Combo choice(Composite parent, String label, String id, Runnable changed) {
 		Combo combo = Marked.choice(parent, label, id, changed);
-		GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(combo);
+		GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+				.applyTo(combo);
 		return combo;
 	}
 
@@ -100,8 +103,9 @@ final class SplitForm {
 	void setScopes(List<SplitScopes.Entry> now) {
 		Scope before = entries.isEmpty() ? null : scope();
 		entries = now;
-		scope.setItems(entries.stream().map(entry -> (entry.scope().level() != null ? "    " : "") + entry.title() + "  ("
-				+ SplitWords.count(entry.samples(), "sample", "samples") + ')').toArray(String[]::new));
+		scope.setItems(
+				entries.stream().map(entry -> (entry.scope().level() != null ? "    " : "") + entry.title() + "  ("
+						+ SplitWords.count(entry.samples(), "sample", "samples") + ')').toArray(String[]::new));
 		int at = 0;
 		for (int i = 0; i < entries.size(); i++) {
 			at = entries.get(i).scope().equals(before) ? i : at;
@@ -183,7 +187,8 @@ final class SplitForm {
 
 	/** A floor can only be one split. */
 	private void listKinds(boolean oneFloor) {
-		String[] titles = Arrays.stream(Kind.values()).filter(each -> !oneFloor || each.isOne).map(each -> each.title).toArray(String[]::new);
+		String[] titles = Arrays.stream(Kind.values()).filter(each -> !oneFloor || each.isOne).map(each -> each.title)
+				.toArray(String[]::new);
 		if (titles.length != kind.getItemCount()) {
 			int before = kind.getSelectionIndex();
 			kind.setItems(titles);

@@ -29,12 +29,14 @@ final class SplitWords {
 
 	/** @param gate noise share at which proposals are made */
 	static String trial(Trial trial, int samples, double gate) {
-		String noise = String.format(Locale.ROOT, Messages.SplitWords_noiseOfKeptTrainingSamples, percent(trial.noiseShare()), trial.noise(),
+		String noise = String.format(Locale.ROOT, Messages.SplitWords_noiseOfKeptTrainingSamples,
+				percent(trial.noiseShare()), trial.noise(),
 				samples);
 		String proposals = trial.noiseShare() >= gate ? Messages.SplitWords_proposalsCanBeMade
 				: NLS.bind(Messages.SplitWords_noProposalsUnderTheGate, percent(gate));
 		String advice = trial.largestShare() > 0.5 ? Messages.SplitWords_oneClusterHoldsMostOf : "";
-		return NLS.bind(Messages.SplitWords_theLargest, new Object[] { count(trial.clusters(), "cluster", "clusters"), percent(trial.largestShare()), noise, proposals, advice });
+		return NLS.bind(Messages.SplitWords_theLargest, new Object[] { count(trial.clusters(), "cluster", "clusters"),
+				percent(trial.largestShare()), noise, proposals, advice });
 	}
 
 	/** Cost and error, and what they are computed from. */
@@ -42,7 +44,8 @@ final class SplitWords {
 		if (facts.clusters() == 0) {
 			return Messages.SplitWords_withoutAClusterNothingCan;
 		}
-		String cost = String.format(Locale.ROOT, Messages.SplitWords_comparisonsPerQueryOfPlain, facts.comparisonsPerQuery(),
+		String cost = String.format(Locale.ROOT, Messages.SplitWords_comparisonsPerQueryOfPlain,
+				facts.comparisonsPerQuery(),
 				percent(facts.comparisonShare()));
 		String error = Double.isNaN(facts.meanErrorMetres()) ? ""
 				: String.format(Locale.ROOT, Messages.SplitWords_meanErrorMWithoutThe, facts.meanErrorMetres(),

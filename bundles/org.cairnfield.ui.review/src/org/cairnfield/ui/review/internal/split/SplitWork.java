@@ -106,8 +106,10 @@ final class SplitWork {
 		Archive archive = still();
 		double kept = epsilon;
 		curveWork.start(Messages.SplitWork_kDistanceCurve, workers -> {
-			SplitStudy of = studies.study(archive, next.scope(), next.request(OptionalDouble.empty(), OptionalInt.empty()));
-			return new Start(of, of.curve(next.minPts(), workers), Double.isNaN(kept) ? of.startEpsilon(workers) : kept);
+			SplitStudy of = studies.study(archive, next.scope(),
+					next.request(OptionalDouble.empty(), OptionalInt.empty()));
+			return new Start(of, of.curve(next.minPts(), workers),
+					Double.isNaN(kept) ? of.startEpsilon(workers) : kept);
 		}, start -> {
 			study = start.study();
 			curve = start.curve();
@@ -172,7 +174,8 @@ final class SplitWork {
 		}
 		sweepWork.start(errors ? Messages.SplitWork_sweepWithErrors : Messages.SplitWork_sweep, workers -> {
 			double[] epsilons = of.gridEpsilons(workers);
-			return errors ? of.sweepWithErrors(epsilons, of.gridMinPts(), SEED, workers) : of.sweep(epsilons, of.gridMinPts(), workers);
+			return errors ? of.sweepWithErrors(epsilons, of.gridMinPts(), SEED, workers)
+					: of.sweep(epsilons, of.gridMinPts(), workers);
 		}, table -> {
 			sweep = table;
 			problem = "";
@@ -185,14 +188,18 @@ final class SplitWork {
 		SplitStudy of = study;
 		if (of != null) {
 			Duration most = SplitChoice.time();
-			sweepWork.start(Messages.SplitWork_choosingAndSearch, workers -> of.choose(AutomaticChoice.MIN_PTS, most, SEED, workers), found -> take(found, found.best()),
+			sweepWork.start(Messages.SplitWork_choosingAndSearch,
+					workers -> of.choose(AutomaticChoice.MIN_PTS, most, SEED, workers),
+					found -> take(found, found.best()),
 					this::fail);
 		}
 	}
 
 	/** Takes one of what was tried. */
 	void take(AutomaticChoice.Choice among, AutomaticChoice.Tried one) {
-		setBoth(one.epsilon(), one.minPts(), one.equals(among.best()) ? Messages.SplitWork_chosenOnHoldOuts : Messages.SplitWork_pickedAmongWhatWasTried,
+		setBoth(one.epsilon(), one.minPts(),
+				one.equals(among.best()) ? Messages.SplitWork_chosenOnHoldOuts
+						: Messages.SplitWork_pickedAmongWhatWasTried,
 				SplitMaker.reason(among, one));
 		tried = among;
 		taken = one;
@@ -239,7 +246,8 @@ final class SplitWork {
 	/** What is running, in words; empty for nothing. */
 	String busyText() {
 		return curveWork.isBusy() ? Messages.SplitWork_computingTheKDistanceCurve
-				: sweepWork.isBusy() ? Messages.SplitWork_tryingValuesOf : trialWork.isBusy() ? Messages.SplitWork_splitting2 : "";
+				: sweepWork.isBusy() ? Messages.SplitWork_tryingValuesOf
+						: trialWork.isBusy() ? Messages.SplitWork_splitting2 : "";
 	}
 
 	/** Whether the trial is that of the present ε and minPts. */

@@ -23,11 +23,16 @@ import org.eclipse.swt.widgets.Label;
 final class SweepPane {
 
 	private enum Shown {
-		NOISE(Messages.SweepPane_noiseShare, Axis.share(Messages.SweepPane_noiseShare2).between(Double.NaN, Double.NaN), 1, SweepCell::noiseShare),
+		NOISE(Messages.SweepPane_noiseShare, Axis.share(Messages.SweepPane_noiseShare2).between(Double.NaN, Double.NaN),
+				1, SweepCell::noiseShare),
 		CLUSTERS("clusters", Axis.linear(Messages.SweepPane_clusters, ""), 0, SweepCell::clusters),
-		LARGEST(Messages.SweepPane_largestCluster, Axis.share(Messages.SweepPane_largestCluster2).between(Double.NaN, Double.NaN), 1, SweepCell::largestShare),
-		ERROR(Messages.SweepPane_meanError, Axis.linear(Messages.SweepPane_meanError2, "m"), 2, SweepCell::meanErrorMetres),
-		COMPARISONS("comparisons", Axis.share(Messages.SweepPane_comparisonsOfPlain).between(Double.NaN, Double.NaN), 1, SweepCell::comparisonShare);
+		LARGEST(Messages.SweepPane_largestCluster,
+				Axis.share(Messages.SweepPane_largestCluster2).between(Double.NaN, Double.NaN), 1,
+				SweepCell::largestShare),
+		ERROR(Messages.SweepPane_meanError, Axis.linear(Messages.SweepPane_meanError2, "m"), 2,
+				SweepCell::meanErrorMetres),
+		COMPARISONS("comparisons", Axis.share(Messages.SweepPane_comparisonsOfPlain).between(Double.NaN, Double.NaN), 1,
+				SweepCell::comparisonShare);
 
 		final String title;
 		final Axis axis;
@@ -64,7 +69,8 @@ final class SweepPane {
 		errors = Marked.button(page, Messages.SweepPane_errorsToo, "split.sweepErrors", () -> work.startSweep(true));
 		errors.setToolTipText(Messages.SweepPane_alsoTheMeanErrorAnd);
 		colour = Marked.choice(page, Messages.SweepPane_colour, "split.colour", this::recolour);
-		GridDataFactory.fillDefaults().grab(true, false).hint(70, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(colour);
+		GridDataFactory.fillDefaults().grab(true, false).hint(70, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+				.applyTo(colour);
 		for (Shown each : Shown.values()) {
 			colour.add(each.title);
 		}
@@ -98,7 +104,8 @@ final class SweepPane {
 		if (shown != null && cell >= 0) {
 			int columns = shown.epsilons().length;
 			int[] minPts = sorted(shown);
-			work.setBoth(shown.epsilons()[cell % columns], minPts[cell / columns], Messages.SweepPane_pickedInTheSweep, "");
+			work.setBoth(shown.epsilons()[cell % columns], minPts[cell / columns], Messages.SweepPane_pickedInTheSweep,
+					"");
 		}
 	}
 
@@ -159,6 +166,7 @@ final class SweepPane {
 	}
 
 	private static int places(SweepTable table, int minPts) {
-		return IntStream.range(0, table.minPts().length).filter(i -> table.minPts()[i] == minPts).findFirst().orElseThrow();
+		return IntStream.range(0, table.minPts().length).filter(i -> table.minPts()[i] == minPts).findFirst()
+				.orElseThrow();
 	}
 }

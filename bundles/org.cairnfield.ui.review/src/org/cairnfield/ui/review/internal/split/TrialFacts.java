@@ -30,10 +30,14 @@ final class TrialFacts {
 		this.work = work;
 		title = Marked.line(parent, "split.trial.title", 1);
 		title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-		facts = Marked.named(Marked.id(new Text(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | (SmallScreen.isThere() ? SWT.V_SCROLL : SWT.NONE)), "split.facts"), Messages.TrialFacts_factsOfTheTrialSplit);
+		facts = Marked.named(Marked.id(
+				new Text(parent,
+						SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | (SmallScreen.isThere() ? SWT.V_SCROLL : SWT.NONE)),
+				"split.facts"), Messages.TrialFacts_factsOfTheTrialSplit);
 		facts.setBackground(parent.getBackground());
 		// of one height, lest the curve above moves under the hand that drags ε
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, (SmallScreen.isThere() ? FEW_LINES : LINES) * facts.getLineHeight()).applyTo(facts);
+		GridDataFactory.fillDefaults().grab(true, false)
+				.hint(100, (SmallScreen.isThere() ? FEW_LINES : LINES) * facts.getLineHeight()).applyTo(facts);
 		work.onChange(this::show);
 		show();
 	}
@@ -55,14 +59,16 @@ final class TrialFacts {
 		shownGate = gate;
 		facts.setText(trial == null ? Messages.TrialFacts_dragTheLineInThe
 				: SplitWords.trial(trial, work.study().map().map().size(), gate)
-						+ (shownFacts == null ? Messages.TrialFacts_costAndErrorBeingComputed : '\n' + SplitWords.facts(shownFacts)));
+						+ (shownFacts == null ? Messages.TrialFacts_costAndErrorBeingComputed
+								: '\n' + SplitWords.facts(shownFacts)));
 	}
 
 	private String title() {
 		if (work.choice() == null || Double.isNaN(work.epsilon())) {
 			return "";
 		}
-		String parameters = NLS.bind(Messages.TrialFacts_minpts, SplitWords.epsilon(work.epsilon(), work.choice().unit()), work.choice().minPts());
+		String parameters = NLS.bind(Messages.TrialFacts_minpts,
+				SplitWords.epsilon(work.epsilon(), work.choice().unit()), work.choice().minPts());
 		return work.why().isEmpty() ? parameters : parameters + ", " + work.why();
 	}
 }

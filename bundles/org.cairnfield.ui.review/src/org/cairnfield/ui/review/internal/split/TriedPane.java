@@ -30,7 +30,8 @@ final class TriedPane {
 		dots = Marked.id(new DotChart(page, SWT.NONE), "split.tried");
 		dots.setName(Messages.TriedPane_errorAndCostOfWhat);
 		dots.setEmptyText(Messages.TriedPane_pressSuggestToSeeWhat);
-		dots.setAxes(Axis.share(Messages.TriedPane_comparisonsOfPlain).between(Double.NaN, Double.NaN), Axis.linear(Messages.TriedPane_meanError, "m"));
+		dots.setAxes(Axis.share(Messages.TriedPane_comparisonsOfPlain).between(Double.NaN, Double.NaN),
+				Axis.linear(Messages.TriedPane_meanError, "m"));
 		dots.onChosen(this::pick);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(dots);
 		basis = Marked.line(page, "split.triedBasis", 1);
@@ -54,17 +55,20 @@ final class TriedPane {
 		}
 		if (work.tried() != shown) {
 			shown = work.tried();
-			dots.setDots(shown == null ? List.of() : shown.tried().stream().map(TriedPane::dot).toList(), TriedSearches.KINDS);
+			dots.setDots(shown == null ? List.of() : shown.tried().stream().map(TriedPane::dot).toList(),
+					TriedSearches.KINDS);
 			dots.setLimit(shown == null ? Double.NaN : shown.budgetShare(), "budget");
 			dots.setMarked(shown == null ? -1 : 0, Messages.TriedPane_chosenTheSmallestErrorsWithin);
-			Marked.say(basis, shown == null ? "" : String.format(Locale.ROOT,
-					Messages.TriedPane_trainingSamplesHeldOut, shown.questions()));
+			Marked.say(basis, shown == null ? ""
+					: String.format(Locale.ROOT,
+							Messages.TriedPane_trainingSamplesHeldOut, shown.questions()));
 			basis.setToolTipText(Messages.TriedPane_byBlocksOfPositionsNoise);
 		}
 		dots.setChosen(shown == null || work.taken() == null ? -1 : shown.tried().indexOf(work.taken()));
 	}
 
 	private static DotChart.Dot dot(AutomaticChoice.Tried tried) {
-		return new DotChart.Dot(tried.comparisonShare(), tried.meanErrorMetres(), TriedSearches.words(tried), TriedSearches.kind(tried));
+		return new DotChart.Dot(tried.comparisonShare(), tried.meanErrorMetres(), TriedSearches.words(tried),
+				TriedSearches.kind(tried));
 	}
 }

@@ -35,7 +35,10 @@ import org.eclipse.swt.widgets.Text;
 final class AssignmentsDialog extends TableDialog {
 
 	private static final int REMOVE = IDialogConstants.CLIENT_ID + 1;
-	private static final String[] TITLES = { Messages.AssignmentsDialog_reviewer, Messages.AssignmentsDialog_share, Messages.AssignmentsDialog_proposals, Messages.AssignmentsDialog_given, Messages.AssignmentsDialog_byOthers, Messages.AssignmentsDialog_toDo, Messages.AssignmentsDialog_2ndDue, Messages.AssignmentsDialog_disputed, Messages.AssignmentsDialog_agreement };
+	private static final String[] TITLES = { Messages.AssignmentsDialog_reviewer, Messages.AssignmentsDialog_share,
+			Messages.AssignmentsDialog_proposals, Messages.AssignmentsDialog_given, Messages.AssignmentsDialog_byOthers,
+			Messages.AssignmentsDialog_toDo, Messages.AssignmentsDialog_2ndDue, Messages.AssignmentsDialog_disputed,
+			Messages.AssignmentsDialog_agreement };
 	private static final int[] WIDTHS = { 130, 150, 80, 60, 80, 60, 75, 75, 190 };
 
 	private final ReviewDesk desk;
@@ -64,7 +67,9 @@ final class AssignmentsDialog extends TableDialog {
 	}
 
 	private String unassigned() {
-		return shares.unassigned() == 0 ? NLS.bind(Messages.AssignmentsDialog_eachOfTheProposalsIs, shares.proposals()) : NLS.bind(Messages.AssignmentsDialog_ofProposalsAreAssignedTo, shares.unassigned(), shares.proposals());
+		return shares.unassigned() == 0 ? NLS.bind(Messages.AssignmentsDialog_eachOfTheProposalsIs, shares.proposals())
+				: NLS.bind(Messages.AssignmentsDialog_ofProposalsAreAssignedTo, shares.unassigned(),
+						shares.proposals());
 	}
 
 	@Override
@@ -77,7 +82,8 @@ final class AssignmentsDialog extends TableDialog {
 	@Override
 	protected List<String[]> lines() {
 		Standings standings = Standings.of(desk.session().archive(), desk.split(), desk.review().reviewer().policy());
-		boolean blind = standings.all().stream().anyMatch(standing -> standing.canBeSecond(desk.review().reviewer().person()));
+		boolean blind = standings.all().stream()
+				.anyMatch(standing -> standing.canBeSecond(desk.review().reviewer().person()));
 		List<String[]> lines = new ArrayList<>();
 		rows.clear();
 		for (ShareProgress all : shares.progress(standings)) {
@@ -95,14 +101,19 @@ final class AssignmentsDialog extends TableDialog {
 	}
 
 	private static String[] line(String share, ShareProgress progress, String agreement) {
-		return new String[] { progress.reviewer(), share, String.valueOf(progress.proposals()), String.valueOf(progress.given()),
-				String.valueOf(progress.byOthers()), String.valueOf(progress.toDo()), String.valueOf(progress.secondsDue()),
+		return new String[] { progress.reviewer(), share, String.valueOf(progress.proposals()),
+				String.valueOf(progress.given()),
+				String.valueOf(progress.byOthers()), String.valueOf(progress.toDo()),
+				String.valueOf(progress.secondsDue()),
 				String.valueOf(progress.disputed()), agreement };
 	}
 
 	private static String agreement(Agreement agreement) {
-		return agreement.kappa().items() == 0 ? "–" : String.format(Locale.ROOT, Messages.AssignmentsDialog_of, 100 * agreement.kappa().observed(), agreement.kappa().items())
-				+ (agreement.isDegenerate() ? "" : String.format(Locale.ROOT, ", κ %.2f", agreement.kappa().value()).replace("-", "−"));
+		return agreement.kappa().items() == 0 ? "–"
+				: String.format(Locale.ROOT, Messages.AssignmentsDialog_of, 100 * agreement.kappa().observed(),
+						agreement.kappa().items())
+						+ (agreement.isDegenerate() ? ""
+								: String.format(Locale.ROOT, ", κ %.2f", agreement.kappa().value()).replace("-", "−"));
 	}
 
 	@Override
@@ -124,13 +135,16 @@ final class AssignmentsDialog extends TableDialog {
 	}
 
 	private List<String> names() {
-		return Arrays.stream(reviewers.getText().split(",")).map(String::strip).filter(name -> !name.isEmpty()).toList();
+		return Arrays.stream(reviewers.getText().split(",")).map(String::strip).filter(name -> !name.isEmpty())
+				.toList();
 	}
 
 	private void enable() {
 		boolean editable = desk.session().readOnlyReason().isEmpty();
 		assign.setEnabled(editable && names().size() >= (share.getSelectionIndex() == 0 ? 2 : 1));
-		assign.setToolTipText(assign.isEnabled() ? null : editable ? Messages.AssignmentsDialog_nameTheReviewersFirstAt : Messages.AssignmentsDialog_theArchiveIsReadOnly);
+		assign.setToolTipText(assign.isEnabled() ? null
+				: editable ? Messages.AssignmentsDialog_nameTheReviewersFirstAt
+						: Messages.AssignmentsDialog_theArchiveIsReadOnly);
 		int row = table().control().getSelectionIndex();
 		if (remove != null) {
 			remove.setEnabled(editable && row >= 0 && rows.get(row) != null);
@@ -139,14 +153,16 @@ final class AssignmentsDialog extends TableDialog {
 
 	private void assign() {
 		try {
-			Assigning assigning = new Assigning(desk.session().archive(), desk.split(), desk.review().reviewer().policy().bands(),
+			Assigning assigning = new Assigning(desk.session().archive(), desk.split(),
+					desk.review().reviewer().policy().bands(),
 					desk.review().reviewer().person(), Clock.systemUTC());
 			List<String> names = names();
 			int chosen = share.getSelectionIndex();
 			Share given = chosen == 0 ? null : shares.choices().get(chosen - 1);
 			if (run(given == null ? assigning.equally(names) : assigning.assign(names, given))) {
 				reviewers.setText("");
-				String overlaps = String.join(" ", names.stream().map(shares::overlapText).filter(text -> !text.isEmpty()).toList());
+				String overlaps = String.join(" ",
+						names.stream().map(shares::overlapText).filter(text -> !text.isEmpty()).toList());
 				setMessage(overlaps.isEmpty() ? unassigned() : overlaps);
 			}
 		} catch (ReviewRefused e) {

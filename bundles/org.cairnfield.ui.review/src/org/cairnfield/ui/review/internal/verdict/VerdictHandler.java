@@ -13,10 +13,13 @@ import org.eclipse.core.runtime.IExecutableExtension;
 /** The keys of the reviewer; which one a handler is for stands after the class name in plugin.xml. */
 public final class VerdictHandler extends AbstractHandler implements IExecutableExtension {
 
-	private static final Map<String, Consumer<ReviewDesk>> KEYS = Map.of("APPROVE", desk -> desk.review().decide(Choice.APPROVE),
-			"MOVE", desk -> desk.review().decide(Choice.MOVE), "POOL", desk -> desk.review().decide(Choice.POOL), "DEFER",
+	private static final Map<String, Consumer<ReviewDesk>> KEYS = Map.of("APPROVE",
+			desk -> desk.review().decide(Choice.APPROVE),
+			"MOVE", desk -> desk.review().decide(Choice.MOVE), "POOL", desk -> desk.review().decide(Choice.POOL),
+			"DEFER",
 			desk -> desk.review().decide(Choice.DEFER), "FAULTY", desk -> desk.review().decide(Choice.FAULTY), "NEXT",
-			desk -> desk.review().walk(1), "BACK", desk -> desk.review().walk(-1), "REASON", ReviewDesk::askReason, "TAKE_BACK",
+			desk -> desk.review().walk(1), "BACK", desk -> desk.review().walk(-1), "REASON", ReviewDesk::askReason,
+			"TAKE_BACK",
 			desk -> desk.review().takeBack());
 
 	private Consumer<ReviewDesk> key;

@@ -60,12 +60,15 @@ final class VerdictPane implements DeskListener {
 		layout.spacing = 4;
 		keys.setLayout(layout);
 		GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).hint(100, SWT.DEFAULT).applyTo(keys);
-		decide(keys, Messages.VerdictPane_approveA, "review.approve", Choice.APPROVE, Messages.VerdictPane_theSampleJoinsTheCluster);
+		decide(keys, Messages.VerdictPane_approveA, "review.approve", Choice.APPROVE,
+				Messages.VerdictPane_theSampleJoinsTheCluster);
 		decide(keys, Messages.VerdictPane_moveM, "review.move", Choice.MOVE,
 				Messages.VerdictPane_theSampleJoinsAnotherCluster);
 		decide(keys, Messages.VerdictPane_poolP, "review.pool", Choice.POOL, Messages.VerdictPane_theSampleGoesToThe);
-		decide(keys, Messages.VerdictPane_faultyF, "review.faulty", Choice.FAULTY, Messages.VerdictPane_theSampleLeavesTheMap);
-		decide(keys, Messages.VerdictPane_deferD, "review.defer", Choice.DEFER, Messages.VerdictPane_somebodyDecidesLaterARelease);
+		decide(keys, Messages.VerdictPane_faultyF, "review.faulty", Choice.FAULTY,
+				Messages.VerdictPane_theSampleLeavesTheMap);
+		decide(keys, Messages.VerdictPane_deferD, "review.defer", Choice.DEFER,
+				Messages.VerdictPane_somebodyDecidesLaterARelease);
 		space(keys);
 		back = Marked.button(keys, Messages.VerdictPane_backB, "review.back", () -> desk.review().walk(-1));
 		back.setToolTipText(Messages.VerdictPane_theLineBefore);
@@ -131,7 +134,8 @@ final class VerdictPane implements DeskListener {
 
 	private void draft() {
 		if (!filling) {
-			desk.review().setDraft(new RulingDraft(home.getText(), codes.get(Math.max(0, reason.getSelectionIndex())), text.getText()));
+			desk.review().setDraft(new RulingDraft(home.getText(), codes.get(Math.max(0, reason.getSelectionIndex())),
+					text.getText()));
 		}
 	}
 
@@ -180,8 +184,11 @@ final class VerdictPane implements DeskListener {
 		back.setEnabled(some);
 		next.setEnabled(some);
 		undo.setEnabled(editable && desk.session().commands().canUndo());
-		undo.setToolTipText(NLS.bind(Messages.VerdictPane_deleteTakesBackYourVerdict, undo.isEnabled() ? NLS.bind(Messages.VerdictPane_undoesTheLastChangeIf, desk.session().commands().getUndoCommand().getLabel())
-				: Messages.VerdictPane_nothingToUndo));
+		undo.setToolTipText(NLS.bind(Messages.VerdictPane_deleteTakesBackYourVerdict,
+				undo.isEnabled()
+						? NLS.bind(Messages.VerdictPane_undoesTheLastChangeIf,
+								desk.session().commands().getUndoCommand().getLabel())
+						: Messages.VerdictPane_nothingToUndo));
 		filling = true;
 		String nearest = nearest();
 		if (!home.getMessage().equals(nearest)) {
@@ -200,7 +207,8 @@ final class VerdictPane implements DeskListener {
 		filling = false;
 		String message = desk.review().message().text();
 		if (message.isEmpty()) {
-			message = !some ? "" : NLS.bind(Messages.VerdictPane_reviewingAsOneKeyDecides, desk.review().reviewer().person());
+			message = !some ? ""
+					: NLS.bind(Messages.VerdictPane_reviewingAsOneKeyDecides, desk.review().reviewer().person());
 		} else {
 			message = (desk.review().message().refused() ? "✖ " : "✔ ") + message;
 		}
@@ -210,7 +218,8 @@ final class VerdictPane implements DeskListener {
 	/** Where a move goes unless the person names another cluster; empty where that is the one proposed, or not known. */
 	private String nearest() {
 		Evidence evidence = desk.review().evidence().of(desk.review().current());
-		return evidence == null || evidence.nearestCluster() < 0 || evidence.made() && evidence.agrees() ? "" : "C" + evidence.nearestCluster();
+		return evidence == null || evidence.nearestCluster() < 0 || evidence.made() && evidence.agrees() ? ""
+				: "C" + evidence.nearestCluster();
 	}
 
 	void setFocus() {

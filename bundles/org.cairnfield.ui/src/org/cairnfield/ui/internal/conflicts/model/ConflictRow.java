@@ -33,7 +33,8 @@ public record ConflictRow(Conflict conflict, String place, String unit, List<Con
 		ConflictWords words = new ConflictWords(archive, conflict);
 		List<ConflictValue> values = new ArrayList<>();
 		values.add(new ConflictValue(conflict.getBase(), words.value(conflict.getBase()), null, null));
-		conflict.getClaims().forEach(claim -> values.add(new ConflictValue(claim.getValue(), words.claim(claim.getValue()), claim.getPerson(), claim.getTime())));
+		conflict.getClaims().forEach(claim -> values.add(new ConflictValue(claim.getValue(),
+				words.claim(claim.getValue()), claim.getPerson(), claim.getTime())));
 		return new ConflictRow(conflict, words.place(), words.unit(), values);
 	}
 
@@ -56,6 +57,7 @@ public record ConflictRow(Conflict conflict, String place, String unit, List<Con
 
 	/** What people have set, in one line. */
 	public String claims() {
-		return values.stream().skip(1).map(value -> value.who() + ": " + value.words()).collect(Collectors.joining("; "));
+		return values.stream().skip(1).map(value -> value.who() + ": " + value.words())
+				.collect(Collectors.joining("; "));
 	}
 }

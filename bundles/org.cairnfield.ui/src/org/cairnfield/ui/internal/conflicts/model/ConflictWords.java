@@ -20,7 +20,8 @@ import org.eclipse.osgi.util.NLS;
 /** Place, unit and values of one conflict as people read them. */
 final class ConflictWords {
 
-	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT).withZone(ZoneId.systemDefault());
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT)
+			.withZone(ZoneId.systemDefault());
 
 	private final Archive archive;
 	private final Conflict conflict;
@@ -62,7 +63,9 @@ final class ConflictWords {
 		return switch (name) {
 		case Unit.PRESENCE -> Messages.ConflictWords_keptOrRemoved;
 		case Unit.STATE -> Messages.ConflictWords_setAsideOrNot;
-		default -> name.startsWith(Unit.READING) ? NLS.bind(Messages.ConflictWords_levelOf, name.substring(Unit.READING.length())) : spaced(name);
+		default -> name.startsWith(Unit.READING)
+				? NLS.bind(Messages.ConflictWords_levelOf, name.substring(Unit.READING.length()))
+				: spaced(name);
 		};
 	}
 
@@ -71,7 +74,8 @@ final class ConflictWords {
 		double[] before = name.equals(Unit.POSITION) ? position(conflict.getBase()) : null;
 		double[] now = position(value);
 		return before == null || now == null ? value(value)
-				: value(value) + String.format(Locale.ROOT, Messages.ConflictWords_mFromBefore, Math.hypot(now[0] - before[0], now[1] - before[1]));
+				: value(value) + String.format(Locale.ROOT, Messages.ConflictWords_mFromBefore,
+						Math.hypot(now[0] - before[0], now[1] - before[1]));
 	}
 
 	String value(String value) {
@@ -83,18 +87,21 @@ final class ConflictWords {
 		case Unit.PRESENCE:
 			return value == null ? "removed" : "kept";
 		case Unit.STATE:
-			return ofSample && value == null ? Messages.ConflictWords_inTheMap : ofSample ? NLS.bind(Messages.ConflictWords_setAside, value) : text(value);
+			return ofSample && value == null ? Messages.ConflictWords_inTheMap
+					: ofSample ? NLS.bind(Messages.ConflictWords_setAside, value) : text(value);
 		case Unit.FLOOR:
 			return ofSample ? floor(value) : text(value);
 		case Unit.TIME:
 			return ofSample && value != null ? TIME.format(Instant.parse(value)) : text(value);
 		case Unit.DEVICE:
-			return value == null ? Messages.ConflictWords_noValue : ArchiveIndex.of(archive).device(value).map(ModelText::name).orElse(value);
+			return value == null ? Messages.ConflictWords_noValue
+					: ArchiveIndex.of(archive).device(value).map(ModelText::name).orElse(value);
 		case Unit.POSITION:
 			double[] at = position(value);
 			return at == null ? text(value) : String.format(Locale.ROOT, "x %.2f m, y %.2f m", at[0], at[1]);
 		default:
-			return !name.startsWith(Unit.READING) ? text(value) : value == null ? Messages.ConflictWords_notHeard : NLS.bind(Messages.ConflictWords_dbm, value);
+			return !name.startsWith(Unit.READING) ? text(value)
+					: value == null ? Messages.ConflictWords_notHeard : NLS.bind(Messages.ConflictWords_dbm, value);
 		}
 	}
 
@@ -102,7 +109,8 @@ final class ConflictWords {
 	static double[] position(String value) {
 		String[] parts = value == null ? new String[0] : value.strip().split("\\s+");
 		try {
-			return parts.length != 2 ? null : new double[] { Double.parseDouble(parts[0]), Double.parseDouble(parts[1]) };
+			return parts.length != 2 ? null
+					: new double[] { Double.parseDouble(parts[0]), Double.parseDouble(parts[1]) };
 		} catch (NumberFormatException e) {
 			return null; // shown as it is
 		}
@@ -112,7 +120,9 @@ final class ConflictWords {
 		Survey survey = Place.survey(archive, conflict.getPlace());
 		return level == null ? Messages.ConflictWords_noFloor
 				: survey != null && survey.eContainer() instanceof Site site
-						? ArchiveIndex.floor(site, Integer.parseInt(level)).map(ModelText::name).orElse(NLS.bind(Messages.ConflictWords_floor, level)) : NLS.bind(Messages.ConflictWords_floor, level);
+						? ArchiveIndex.floor(site, Integer.parseInt(level)).map(ModelText::name)
+								.orElse(NLS.bind(Messages.ConflictWords_floor, level))
+						: NLS.bind(Messages.ConflictWords_floor, level);
 	}
 
 	private static String text(String value) {

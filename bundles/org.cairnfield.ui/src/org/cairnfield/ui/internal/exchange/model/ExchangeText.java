@@ -15,9 +15,11 @@ import org.eclipse.osgi.util.NLS;
 public final class ExchangeText {
 
 	/** Titles of {@link #lines}. */
-	public static final List<String> TITLES = List.of("", Messages.ExchangeText_time, Messages.ExchangeText_who, Messages.ExchangeText_whatChanged, Messages.ExchangeText_savePoint);
+	public static final List<String> TITLES = List.of("", Messages.ExchangeText_time, Messages.ExchangeText_who,
+			Messages.ExchangeText_whatChanged, Messages.ExchangeText_savePoint);
 
-	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZoneId.systemDefault());
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")
+			.withZone(ZoneId.systemDefault());
 	private static final String EVEN = Messages.ExchangeText_youAndTheOthersHave;
 
 	private ExchangeText() {
@@ -29,14 +31,19 @@ public final class ExchangeText {
 			return NLS.bind(Messages.ExchangeText_nothingToExchange, EVEN, notes(exchanged));
 		}
 		String received = exchanged.received().isEmpty() ? Messages.ExchangeText_receivedNothing
-				: NLS.bind(Messages.ExchangeText_receivedFrom, Count.of(exchanged.received().size(), Messages.ExchangeText_savePoint2), people(exchanged.received()));
-		String sent = exchanged.sent().isEmpty() ? Messages.ExchangeText_sentNothing : NLS.bind(Messages.ExchangeText_sent, Count.of(exchanged.sent().size(), Messages.ExchangeText_savePoint2));
+				: NLS.bind(Messages.ExchangeText_receivedFrom,
+						Count.of(exchanged.received().size(), Messages.ExchangeText_savePoint2),
+						people(exchanged.received()));
+		String sent = exchanged.sent().isEmpty() ? Messages.ExchangeText_sentNothing
+				: NLS.bind(Messages.ExchangeText_sent,
+						Count.of(exchanged.sent().size(), Messages.ExchangeText_savePoint2));
 		return NLS.bind(Messages.ExchangeText_exchanged, new Object[] { received, sent, notes(exchanged) });
 	}
 
 	private static String notes(Exchanged exchanged) {
-		return exchanged.notes().isEmpty() ? "" : exchanged.notes().size() == 1 ? NLS.bind(Messages.ExchangeText_note, exchanged.notes().get(0))
-				: NLS.bind(Messages.ExchangeText_toRead, Count.of(exchanged.notes().size(), "note"));
+		return exchanged.notes().isEmpty() ? ""
+				: exchanged.notes().size() == 1 ? NLS.bind(Messages.ExchangeText_note, exchanged.notes().get(0))
+						: NLS.bind(Messages.ExchangeText_toRead, Count.of(exchanged.notes().size(), "note"));
 	}
 
 	/** How far this archive and the remote are apart. */
@@ -46,7 +53,8 @@ public final class ExchangeText {
 		}
 		String conflicts = look.conflicts() == 0 || look.received().isEmpty() ? ""
 				: NLS.bind(Messages.ExchangeText_afterTheExchangeThereWould, Count.of(look.conflicts(), "conflict"));
-		return NLS.bind(Messages.ExchangeText_aheadBehind, new Object[] { look.sent().size(), look.received().size(), conflicts });
+		return NLS.bind(Messages.ExchangeText_aheadBehind,
+				new Object[] { look.sent().size(), look.received().size(), conflicts });
 	}
 
 	/** A line a save point, received ones first, each with {@link #TITLES}. */

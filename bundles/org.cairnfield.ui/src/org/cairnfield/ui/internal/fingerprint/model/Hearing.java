@@ -44,7 +44,8 @@ public record Hearing(List<Place> places, double[] levelsDbm) {
 				byLevel.forEach((level, tally) -> {
 					double[] heard = Arrays.copyOf(tally.levels, tally.heard);
 					levels.add(heard);
-					places.add(new Place(ModelText.name(site), survey.getId(), survey.getName(), level, tally.heard, tally.all,
+					places.add(new Place(ModelText.name(site), survey.getId(), survey.getName(), level, tally.heard,
+							tally.all,
 							Median.of(heard), survey.table().id(tally.bestRow), tally.bestDbm));
 				});
 			}

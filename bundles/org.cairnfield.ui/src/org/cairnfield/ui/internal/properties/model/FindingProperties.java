@@ -23,16 +23,22 @@ public final class FindingProperties {
 	/** The finding, then the figures that it rests on. */
 	public static List<Property> of(Finding finding) {
 		List<Property> all = new ArrayList<>();
-		all.add(new Property(Messages.FindingProperties_rule, CleaningRules.registry().rule(finding.rule()).title(), ""));
+		all.add(new Property(Messages.FindingProperties_rule, CleaningRules.registry().rule(finding.rule()).title(),
+				""));
 		all.add(new Property(Messages.FindingProperties_severity, finding.severity().code(), ""));
-		all.add(new Property(Messages.FindingProperties_rightHere, finding.precision().isPresent() ? PropertyValues.number(100 * finding.precision().getAsDouble(), 0) : "",
+		all.add(new Property(Messages.FindingProperties_rightHere,
+				finding.precision().isPresent() ? PropertyValues.number(100 * finding.precision().getAsDouble(), 0)
+						: "",
 				Messages.FindingProperties_shareOfWhatTheRule));
 		all.add(new Property(Messages.FindingProperties_message, finding.message(), ""));
-		all.add(new Property(Messages.FindingProperties_about, names(finding.subjects()), Messages.FindingProperties_whatTheFindingIsAbout));
-		all.add(new Property(Messages.FindingProperties_comparedWith, names(finding.related()), Messages.FindingProperties_whatElseToLookAt));
+		all.add(new Property(Messages.FindingProperties_about, names(finding.subjects()),
+				Messages.FindingProperties_whatTheFindingIsAbout));
+		all.add(new Property(Messages.FindingProperties_comparedWith, names(finding.related()),
+				Messages.FindingProperties_whatElseToLookAt));
 		all.add(new Property(Messages.FindingProperties_remedy, finding.remedy().map(Remedy::preview).orElse(""), ""));
 		for (Figure figure : finding.evidence()) {
-			all.add(new Property(figure.name() + (figure.unit().isEmpty() ? "" : " (" + figure.unit() + ")"), value(figure.value()), ""));
+			all.add(new Property(figure.name() + (figure.unit().isEmpty() ? "" : " (" + figure.unit() + ")"),
+					value(figure.value()), ""));
 		}
 		return all;
 	}
@@ -43,6 +49,8 @@ public final class FindingProperties {
 
 	private static String names(List<Subject> subjects) {
 		String some = subjects.stream().limit(MOST_NAMED).map(Subject::label).collect(Collectors.joining(", "));
-		return some + (subjects.size() > MOST_NAMED ? NLS.bind(Messages.FindingProperties_andMore, subjects.size() - MOST_NAMED) : "");
+		return some + (subjects.size() > MOST_NAMED
+				? NLS.bind(Messages.FindingProperties_andMore, subjects.size() - MOST_NAMED)
+				: "");
 	}
 }

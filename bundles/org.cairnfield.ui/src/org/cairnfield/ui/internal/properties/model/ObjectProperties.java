@@ -30,14 +30,17 @@ public final class ObjectProperties {
 	private static final String GEN_MODEL = "http://www.eclipse.org/emf/2002/GenModel";
 
 	/** What a program needs more than a person does; it stands last. */
-	private static final Set<String> RECORDED = Set.of("id", "formatVersion", "sourceFile", "sourceDigest", "contentKey",
+	private static final Set<String> RECORDED = Set.of("id", "formatVersion", "sourceFile", "sourceDigest",
+			"contentKey",
 			"sampleContent", "evidence", "batch", "supersedes", "seed");
 	/** Tables of their own, counted instead. */
 	private static final Set<EObject> COUNTED = Set.of(ModelPackage.Literals.SAMPLE_TABLE, ModelPackage.Literals.LABELS,
 			ModelPackage.Literals.PROPOSALS);
 	private static final Map<EStructuralFeature, String> NAMES = Map.of(
-			ModelPackage.Literals.FLOOR__OUTLINE, Messages.ObjectProperties_outline, ModelPackage.Literals.ARCHIVE__FORMAT_VERSION, Messages.ObjectProperties_formatVersion,
-			ModelPackage.Literals.SITE__GEOREFERENCE, Messages.ObjectProperties_placeOnEarth, ModelPackage.Literals.SPLIT__GATE, Messages.ObjectProperties_gateShareOfNoise);
+			ModelPackage.Literals.FLOOR__OUTLINE, Messages.ObjectProperties_outline,
+			ModelPackage.Literals.ARCHIVE__FORMAT_VERSION, Messages.ObjectProperties_formatVersion,
+			ModelPackage.Literals.SITE__GEOREFERENCE, Messages.ObjectProperties_placeOnEarth,
+			ModelPackage.Literals.SPLIT__GATE, Messages.ObjectProperties_gateShareOfNoise);
 
 	private final EObject object;
 	private final Archive archive;
@@ -63,12 +66,14 @@ public final class ObjectProperties {
 
 	private void features() {
 		if (object instanceof Floor && object.eContainer() instanceof Site site) {
-			details.add(new Property(Messages.ObjectProperties_site, PropertyValues.text(site, archive), Messages.ObjectProperties_theBuildingThatTheFloor));
+			details.add(new Property(Messages.ObjectProperties_site, PropertyValues.text(site, archive),
+					Messages.ObjectProperties_theBuildingThatTheFloor));
 		}
 		for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
 			if (isShown(feature)) {
 				boolean last = RECORDED.contains(feature.getName());
-				(last ? record : details).add(new Property(name(feature), value(feature), about(feature), Editable.of(object, feature).orElse(null)));
+				(last ? record : details).add(new Property(name(feature), value(feature), about(feature),
+						Editable.of(object, feature).orElse(null)));
 			}
 		}
 	}
@@ -136,7 +141,8 @@ public final class ObjectProperties {
 		tally(tally);
 		add(Messages.ObjectProperties_floorsLevels, PropertyValues.text(tally.levels, archive));
 		if (tally.samples > 0) {
-			add(Messages.ObjectProperties_heardPerSample, NLS.bind(Messages.ObjectProperties_to, tally.fewest, tally.most));
+			add(Messages.ObjectProperties_heardPerSample,
+					NLS.bind(Messages.ObjectProperties_to, tally.fewest, tally.most));
 		}
 		if (tally.hasTimes()) {
 			add(Messages.ObjectProperties_firstSampleUtc, PropertyValues.time(tally.first));
@@ -178,9 +184,11 @@ public final class ObjectProperties {
 			int size = split.getLabels().size();
 			int noise = split.getLabels().noise();
 			count(Messages.ObjectProperties_samples, size);
-			add(Messages.ObjectProperties_noiseSamples, PropertyValues.number(noise, 0) + (size == 0 ? "" : " (" + PropertyValues.percent((double) noise / size) + ")"));
+			add(Messages.ObjectProperties_noiseSamples, PropertyValues.number(noise, 0)
+					+ (size == 0 ? "" : " (" + PropertyValues.percent((double) noise / size) + ")"));
 		}
-		count(Messages.ObjectProperties_proposals, split.getProposals() == null ? 0 : split.getProposals().all().size());
+		count(Messages.ObjectProperties_proposals,
+				split.getProposals() == null ? 0 : split.getProposals().all().size());
 	}
 
 	/** How many objects it holds of each kind, for what has no samples. */

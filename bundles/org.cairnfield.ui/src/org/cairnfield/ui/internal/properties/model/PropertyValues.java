@@ -36,9 +36,12 @@ final class PropertyValues {
 		if (value instanceof Outline outline) {
 			return Count.of(outline.size(), "corner") + ", " + number(outline.areaSquareMetres(), 1) + " m²";
 		} else if (value instanceof Placement placement) {
-			return NLS.bind(Messages.PropertyValues_1PixelIsCmTurned, new Object[] { number(placement.metresPerPixel() * 100, 2), number(placement.turnDegrees(), 2), number(placement.xMetres(), 2), number(placement.yMetres(), 2) });
+			return NLS.bind(Messages.PropertyValues_1PixelIsCmTurned,
+					new Object[] { number(placement.metresPerPixel() * 100, 2), number(placement.turnDegrees(), 2),
+							number(placement.xMetres(), 2), number(placement.yMetres(), 2) });
 		} else if (value instanceof Georeference place) {
-			return NLS.bind(Messages.PropertyValues_turnedBy, new Object[] { degrees(place.latitudeDegrees(), "N", "S"), degrees(place.longitudeDegrees(), "E", "W"), number(place.bearingDegrees(), 1) });
+			return NLS.bind(Messages.PropertyValues_turnedBy, new Object[] { degrees(place.latitudeDegrees(), "N", "S"),
+					degrees(place.longitudeDegrees(), "E", "W"), number(place.bearingDegrees(), 1) });
 		} else if (value instanceof KnownPlace place) {
 			return ModelText.place(place, archive);
 		} else if (value instanceof Scope scope) {
@@ -67,7 +70,8 @@ final class PropertyValues {
 
 	/** "2.4 GHz" for the first band, and so on. */
 	private static String band(WifiBand band) {
-		return NLS.bind(Messages.PropertyValues_ghz, band.name().substring(band.name().indexOf('_') + 1).replace('_', '.'));
+		return NLS.bind(Messages.PropertyValues_ghz,
+				band.name().substring(band.name().indexOf('_') + 1).replace('_', '.'));
 	}
 
 	private static String scope(Scope scope, Archive archive) {
@@ -80,7 +84,8 @@ final class PropertyValues {
 			return name;
 		}
 		Floor floor = site == null ? null : ArchiveIndex.floor(site, scope.level()).orElse(null);
-		return name + ", " + (floor == null ? NLS.bind(Messages.PropertyValues_floor, scope.level()) : ModelText.name(floor));
+		return name + ", "
+				+ (floor == null ? NLS.bind(Messages.PropertyValues_floor, scope.level()) : ModelText.name(floor));
 	}
 
 	private static String degrees(double degrees, String positive, String negative) {
@@ -94,7 +99,8 @@ final class PropertyValues {
 	}
 
 	static String number(double value, int decimals) {
-		return Double.isFinite(value) ? String.format(Locale.ROOT, "%,." + decimals + "f", value).replace('-', '−') : "";
+		return Double.isFinite(value) ? String.format(Locale.ROOT, "%,." + decimals + "f", value).replace('-', '−')
+				: "";
 	}
 
 	static String percent(double share) {

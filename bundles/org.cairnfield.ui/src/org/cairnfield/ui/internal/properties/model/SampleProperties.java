@@ -41,8 +41,10 @@ public final class SampleProperties {
 		int row = ref.row();
 		Survey survey = ref.survey();
 		add(Messages.SampleProperties_sample, table.id(row));
-		add(Messages.SampleProperties_state, table.isKept(row) ? Messages.SampleProperties_partOfTheMap : NLS.bind(Messages.SampleProperties_setAside, table.reason(row)));
-		add(Messages.SampleProperties_timeUtc, table.timeMillis(row) == SampleTable.NO_TIME ? "" : PropertyValues.time(table.timeMillis(row)));
+		add(Messages.SampleProperties_state, table.isKept(row) ? Messages.SampleProperties_partOfTheMap
+				: NLS.bind(Messages.SampleProperties_setAside, table.reason(row)));
+		add(Messages.SampleProperties_timeUtc,
+				table.timeMillis(row) == SampleTable.NO_TIME ? "" : PropertyValues.time(table.timeMillis(row)));
 		add(Messages.SampleProperties_site, survey.getSite() == null ? "" : ModelText.name(survey.getSite()));
 		add(Messages.SampleProperties_floorLevel, PropertyValues.number(table.floorLevel(row), 0));
 		add("x (m)", PropertyValues.number(table.xMetres(row), 2));
@@ -86,7 +88,8 @@ public final class SampleProperties {
 			add(Messages.SampleProperties_firstSampleUtc, PropertyValues.time(tally.first));
 			add(Messages.SampleProperties_lastSampleUtc, PropertyValues.time(tally.last));
 		}
-		add(Messages.SampleProperties_sites, named(samples, sample -> sample.survey().getSite() == null ? "" : ModelText.name(sample.survey().getSite())));
+		add(Messages.SampleProperties_sites, named(samples,
+				sample -> sample.survey().getSite() == null ? "" : ModelText.name(sample.survey().getSite())));
 		add(Messages.SampleProperties_floorsLevels, PropertyValues.text(tally.levels, null));
 		add("x (m)", range(tally.left, tally.right));
 		add("y (m)", range(tally.bottom, tally.top));
@@ -102,9 +105,13 @@ public final class SampleProperties {
 	/** The names that most samples have, each with how many. */
 	private static String named(List<SampleRef> samples, Function<SampleRef, String> name) {
 		Map<String, Long> counts = samples.stream().collect(Collectors.groupingBy(name, Collectors.counting()));
-		String some = counts.entrySet().stream().sorted(Map.Entry.<String, Long>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
-				.limit(MOST_NAMED).map(each -> each.getKey() + " (" + PropertyValues.number(each.getValue(), 0) + ")").collect(Collectors.joining(", "));
-		return some + (counts.size() > MOST_NAMED ? NLS.bind(Messages.SampleProperties_andMore, counts.size() - MOST_NAMED) : "");
+		String some = counts.entrySet().stream()
+				.sorted(Map.Entry.<String, Long>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+				.limit(MOST_NAMED).map(each -> each.getKey() + " (" + PropertyValues.number(each.getValue(), 0) + ")")
+				.collect(Collectors.joining(", "));
+		return some
+				+ (counts.size() > MOST_NAMED ? NLS.bind(Messages.SampleProperties_andMore, counts.size() - MOST_NAMED)
+						: "");
 	}
 
 	private void add(String name, String value) {

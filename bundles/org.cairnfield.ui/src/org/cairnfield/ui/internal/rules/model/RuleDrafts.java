@@ -75,7 +75,8 @@ public final class RuleDrafts {
 	/** Why the rule is told otherwise than usual. */
 	public String why(Rule rule) {
 		return wrong.containsKey(rule.id()) ? wrong.get(rule.id())
-				: settings.all().stream().filter(one -> rule.id().equals(one.rule()) && one.reason() != null).map(One::reason).findFirst().orElse("");
+				: settings.all().stream().filter(one -> rule.id().equals(one.rule()) && one.reason() != null)
+						.map(One::reason).findFirst().orElse("");
 	}
 
 	/** Says why, of all that the rule is told. A rule that is not asked needs it. */
@@ -124,14 +125,17 @@ public final class RuleDrafts {
 
 	/** What is wrong with what was typed for a rule. */
 	public Optional<String> problem(Rule rule) {
-		return problems.entrySet().stream().filter(each -> isOf(rule, each.getKey())).map(Map.Entry::getValue).findFirst();
+		return problems.entrySet().stream().filter(each -> isOf(rule, each.getKey())).map(Map.Entry::getValue)
+				.findFirst();
 	}
 
 	/** What is wrong with a number as it was typed, or as the archive keeps it. */
 	public Optional<String> problem(Rule rule, Parameter parameter) {
 		String typed = problems.get(RuleSettings.name(rule.id(), parameter.id()));
-		return typed != null ? Optional.of(typed) : settings.find(rule.id(), parameter.id()).filter(one -> !isFollowed(parameter, one))
-				.map(one -> NLS.bind(Messages.RuleDrafts_theArchiveKeepsWhatCannot, RuleWords.number(parameter.usual()), range(parameter)));
+		return typed != null ? Optional.of(typed)
+				: settings.find(rule.id(), parameter.id()).filter(one -> !isFollowed(parameter, one))
+						.map(one -> NLS.bind(Messages.RuleDrafts_theArchiveKeepsWhatCannot,
+								RuleWords.number(parameter.usual()), range(parameter)));
 	}
 
 	private static boolean isFollowed(Parameter parameter, One one) {
@@ -160,7 +164,9 @@ public final class RuleDrafts {
 		}
 		for (Parameter parameter : rule.parameters()) {
 			settings.find(rule.id(), parameter.id()).ifPresent(one -> words.add(isFollowed(parameter, one)
-					? NLS.bind(Messages.RuleDrafts_usually, RuleWords.measure(Double.parseDouble(one.value()), parameter.unit()), RuleWords.measure(parameter.usual(), parameter.unit()))
+					? NLS.bind(Messages.RuleDrafts_usually,
+							RuleWords.measure(Double.parseDouble(one.value()), parameter.unit()),
+							RuleWords.measure(parameter.usual(), parameter.unit()))
 					: NLS.bind(Messages.RuleDrafts_cannotBeUsed, one.value())));
 		}
 		return words.isEmpty() ? Messages.RuleDrafts_asUsual : String.join("; ", words);
@@ -168,6 +174,7 @@ public final class RuleDrafts {
 
 	/** What can be set of a number, for people: {@code usually 3, 1 to 50}. */
 	public static String range(Parameter parameter) {
-		return NLS.bind(Messages.RuleDrafts_usuallyTo, new Object[] { RuleWords.number(parameter.usual()), RuleWords.number(parameter.lowest()), RuleWords.number(parameter.highest()) });
+		return NLS.bind(Messages.RuleDrafts_usuallyTo, new Object[] { RuleWords.number(parameter.usual()),
+				RuleWords.number(parameter.lowest()), RuleWords.number(parameter.highest()) });
 	}
 }

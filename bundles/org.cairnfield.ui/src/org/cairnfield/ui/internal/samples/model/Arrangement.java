@@ -22,7 +22,8 @@ public final class Arrangement {
 	private final int[] shown;
 	private final int[] positions;
 
-	private Arrangement(SampleContent content, SampleColumn sortedBy, boolean descending, int[] shown, int[] positions) {
+	private Arrangement(SampleContent content, SampleColumn sortedBy, boolean descending, int[] shown,
+			int[] positions) {
 		this.content = content;
 		this.sortedBy = sortedBy;
 		this.descending = descending;

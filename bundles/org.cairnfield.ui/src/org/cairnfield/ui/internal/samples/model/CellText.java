@@ -32,7 +32,8 @@ public final class CellText {
 		case FLOOR -> Integer.toString(table.floorLevel(row));
 		case X -> metres(table.xMetres(row));
 		case Y -> metres(table.yMetres(row));
-		case TIME -> table.timeMillis(row) == SampleTable.NO_TIME ? "" : TIME.format(Instant.ofEpochMilli(table.timeMillis(row)));
+		case TIME -> table.timeMillis(row) == SampleTable.NO_TIME ? ""
+				: TIME.format(Instant.ofEpochMilli(table.timeMillis(row)));
 		case DEVICE -> content.rows().part(index).device();
 		case HEARD -> Integer.toString(table.heard(row));
 		case STRONGEST -> strongest(content, table, row);
@@ -80,8 +81,10 @@ public final class CellText {
 		}
 		StringBuilder text = new StringBuilder();
 		for (int n = 0; n < found; n++) {
-			text.append(n == 0 ? "" : ", ").append(content.address(table.accessPoints().get(table.accessPoint(row, best[n]))))
-					.append(' ').append(table.rssiDbm(row, best[n]) < 0 ? "−" : "").append(Math.abs(table.rssiDbm(row, best[n])));
+			text.append(n == 0 ? "" : ", ")
+					.append(content.address(table.accessPoints().get(table.accessPoint(row, best[n]))))
+					.append(' ').append(table.rssiDbm(row, best[n]) < 0 ? "−" : "")
+					.append(Math.abs(table.rssiDbm(row, best[n])));
 		}
 		return text.toString();
 	}

@@ -43,24 +43,29 @@ public final class Placing {
 	public static String floorProblem(SampleRef ref, String text) {
 		String problem = floorProblem(text);
 		Site site = ref.survey().getSite();
-		if (problem != null || site == null || site.getFloors().stream().anyMatch(floor -> floor.getLevel() == floor(text))) {
+		if (problem != null || site == null
+				|| site.getFloors().stream().anyMatch(floor -> floor.getLevel() == floor(text))) {
 			return problem;
 		}
-		return NLS.bind(Messages.Placing_hasNoFloor, new Object[] { ModelText.name(site), text, site.getFloors().isEmpty() ? Messages.Placing_itHasNoFloorsAt
-				: NLS.bind(Messages.Placing_itsFloorsAre, site.getFloors().stream().map(floor -> Integer.toString(floor.getLevel())).collect(Collectors.joining(", "))) });
+		return NLS.bind(Messages.Placing_hasNoFloor,
+				new Object[] { ModelText.name(site), text, site.getFloors().isEmpty() ? Messages.Placing_itHasNoFloorsAt
+						: NLS.bind(Messages.Placing_itsFloorsAre, site.getFloors().stream()
+								.map(floor -> Integer.toString(floor.getLevel())).collect(Collectors.joining(", "))) });
 	}
 
 	/** Floors that all sites of some samples have, by level, each with its name and, where that does not say it, its level. */
 	public static SortedMap<Integer, String> floorsFor(Collection<SampleRef> samples) {
 		SortedMap<Integer, String> common = null;
-		for (Site site : samples.stream().map(sample -> sample.survey().getSite()).filter(Objects::nonNull).distinct().toList()) {
+		for (Site site : samples.stream().map(sample -> sample.survey().getSite()).filter(Objects::nonNull).distinct()
+				.toList()) {
 			SortedMap<Integer, String> own = new TreeMap<>();
 			site.getFloors().forEach(floor -> own.put(floor.getLevel(), label(floor)));
 			if (common == null) {
 				common = own;
 			} else {
 				common.keySet().retainAll(own.keySet());
-				common.replaceAll((level, name) -> name.equals(own.get(level)) ? name : NLS.bind(Messages.Placing_floor, level));
+				common.replaceAll(
+						(level, name) -> name.equals(own.get(level)) ? name : NLS.bind(Messages.Placing_floor, level));
 			}
 		}
 		return common == null ? new TreeMap<>() : common;
@@ -68,7 +73,8 @@ public final class Placing {
 
 	private static String label(Floor floor) {
 		String name = ModelText.name(floor);
-		return name.contains(Integer.toString(floor.getLevel())) ? name : NLS.bind(Messages.Placing_level, name, floor.getLevel());
+		return name.contains(Integer.toString(floor.getLevel())) ? name
+				: NLS.bind(Messages.Placing_level, name, floor.getLevel());
 	}
 
 	/**
@@ -110,7 +116,8 @@ public final class Placing {
 		boolean moved = x != table.xMetres(ref.row()) || y != table.yMetres(ref.row());
 		boolean lifted = floor(floor) != table.floorLevel(ref.row());
 		if (moved && lifted) {
-			CompoundCommand both = new CompoundCommand(NLS.bind(Messages.Placing_moveSampleAndPutIt, table.id(ref.row()), floor(floor)));
+			CompoundCommand both = new CompoundCommand(
+					NLS.bind(Messages.Placing_moveSampleAndPutIt, table.id(ref.row()), floor(floor)));
 			both.append(new MoveSampleCommand(ref, x, y));
 			both.append(new SetFloorCommand(List.of(ref), floor(floor)));
 			return both;

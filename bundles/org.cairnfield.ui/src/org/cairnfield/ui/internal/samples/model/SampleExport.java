@@ -20,8 +20,10 @@ import org.eclipse.osgi.util.NLS;
 /** Samples of a table for other programs. */
 public final class SampleExport {
 
-	private static final List<String> HEADER = List.of("id", "survey", "site", "floor", "x (m)", "y (m)", Messages.SampleExport_timeUtc, "device",
-			"heard", "state", "reason", "findings", "worst", "rules", "cluster", "role", Messages.SampleExport_readingsDbm);
+	private static final List<String> HEADER = List.of("id", "survey", "site", "floor", "x (m)", "y (m)",
+			Messages.SampleExport_timeUtc, "device",
+			"heard", "state", "reason", "findings", "worst", "rules", "cluster", "role",
+			Messages.SampleExport_readingsDbm);
 
 	private SampleExport() {
 	}
@@ -72,7 +74,8 @@ public final class SampleExport {
 	private static String readings(SampleContent content, SampleTable table, int row) {
 		StringBuilder text = new StringBuilder();
 		for (int k = 0; k < table.heard(row); k++) {
-			text.append(k == 0 ? "" : "; ").append(content.address(table.accessPoints().get(table.accessPoint(row, k)))).append(' ')
+			text.append(k == 0 ? "" : "; ").append(content.address(table.accessPoints().get(table.accessPoint(row, k))))
+					.append(' ')
 					.append(table.rssiDbm(row, k));
 		}
 		return text.toString();

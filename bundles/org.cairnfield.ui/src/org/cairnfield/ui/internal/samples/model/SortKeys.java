@@ -49,7 +49,8 @@ final class SortKeys {
 		case ID -> throw new IllegalArgumentException("ids are texts");
 		case SURVEY -> rank(i -> rows.part(i).survey());
 		case DEVICE -> rank(i -> rows.part(i).device());
-		case STATE -> rank(i -> content.table(i).isKept(rows.row(i)) ? "" : ' ' + content.table(i).reason(rows.row(i)), true);
+		case STATE ->
+			rank(i -> content.table(i).isKept(rows.row(i)) ? "" : ' ' + content.table(i).reason(rows.row(i)), true);
 		case FLOOR -> i -> content.table(i).floorLevel(rows.row(i));
 		case X -> i -> content.table(i).xMetres(rows.row(i));
 		case Y -> i -> content.table(i).yMetres(rows.row(i));

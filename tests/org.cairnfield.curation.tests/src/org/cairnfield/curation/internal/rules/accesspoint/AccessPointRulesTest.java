@@ -143,7 +143,8 @@ class AccessPointRulesTest {
 		for (int site = 0; site < 2; site++) {
 			map.survey("survey " + site);
 			for (int i = 0; i < 5; i++) {
-				map.sample(i, 0, "AP1", -50, "fixed " + site, -50, "too " + site, -55, "also " + site, -55, "last " + site, -55);
+				map.sample(i, 0, "AP1", -50, "fixed " + site, -50, "too " + site, -55, "also " + site, -55,
+						"last " + site, -55);
 			}
 			map.site("Lantern Store");
 		}
@@ -191,7 +192,8 @@ class AccessPointRulesTest {
 	}
 
 	private static TinyMap twoSeasons(Map<String, double[]> spring, Map<String, double[]> autumn) {
-		return grid(grid(new TinyMap().survey("spring", SPRING), spring).survey("autumn", AUTUMN).device("Wrist guide B"),
+		return grid(
+				grid(new TinyMap().survey("spring", SPRING), spring).survey("autumn", AUTUMN).device("Wrist guide B"),
 				autumn);
 	}
 
@@ -204,7 +206,8 @@ class AccessPointRulesTest {
 		assertEquals(List.of(MOVED, TinyMap.SITE), labels(finding));
 		// From x 15, y 9 to x 29, y 19; a centroid lies a little nearer the middle of the floor.
 		assertEquals(Math.hypot(14, 10), finding.figure("moved"), 4);
-		assertTrue(finding.remedy().isEmpty(), "what is left out counts as not heard, which is wrong where it hangs now");
+		assertTrue(finding.remedy().isEmpty(),
+				"what is left out counts as not heard, which is wrong where it hangs now");
 	}
 
 	@Test
@@ -220,7 +223,8 @@ class AccessPointRulesTest {
 	void needsTwoSeasons() {
 		SurveyedMap map = grid(new TinyMap().survey("a", SPRING), TinyMap.senders()).build();
 		assertEquals("Tide House has no surveys of two dates weeks apart", TinyMap.whyNot(new MovedRule(), map));
-		SurveyedMap undated = grid(grid(new TinyMap().survey("a"), TinyMap.senders()).survey("b"), TinyMap.senders()).build();
+		SurveyedMap undated = grid(grid(new TinyMap().survey("a"), TinyMap.senders()).survey("b"), TinyMap.senders())
+				.build();
 		assertEquals("Tide House has no surveys of two dates weeks apart",
 				TinyMap.whyNot(TurnoverRule.vanished(), undated));
 	}

@@ -31,8 +31,9 @@ class EvidenceTest {
 
 	@Test
 	void aSpotHearsWhatHalfOfItsSamplesHear() {
-		Spots spots = Spots.of(input(new TinyMap().survey("a").sample(1, 1, "ap1", -50, "ap2", -80).sample(1, 1, "ap1", -54)
-				.sample(1, 1, "ap1", -60).sample(2, 1, "ap2", -70).build(b -> b.offset("Wrist guide A", 2))));
+		Spots spots = Spots
+				.of(input(new TinyMap().survey("a").sample(1, 1, "ap1", -50, "ap2", -80).sample(1, 1, "ap1", -54)
+						.sample(1, 1, "ap1", -60).sample(2, 1, "ap2", -70).build(b -> b.offset("Wrist guide A", 2))));
 		assertEquals(2, spots.size());
 		assertArrayEquals(new int[] { 0, 1, 2 }, spots.members(spots.spotOf(0)));
 		assertEquals(1, spots.map().heard(spots.spotOf(0)));
@@ -41,7 +42,8 @@ class EvidenceTest {
 
 	@Test
 	void surveysAndDevicesHaveTheirOwnSpotsAtOnePlace() {
-		Spots spots = Spots.of(input(new TinyMap().survey("a").sample(1, 1, "ap1", -50).device("B").sample(1, 1, "ap1", -50)
+		Spots spots = Spots.of(input(new TinyMap().survey("a").sample(1, 1, "ap1", -50).device("B")
+				.sample(1, 1, "ap1", -50)
 				.survey("b").sample(1, 1, "ap1", -50).sample(-0.0, 1, "ap1", -50).sample(0.0, 1, "ap1", -50).build()));
 		assertEquals(4, spots.size());
 		assertEquals(2, spots.places());
@@ -52,7 +54,8 @@ class EvidenceTest {
 	@Test
 	void neighboursAreAtOtherPlacesThanTheSampleAndOneAnother() {
 		SurveyedMap map = new TinyMap().survey("a").hears(5, 5, TinyMap.senders()).hears(5, 5, TinyMap.senders())
-				.hears(6, 5, TinyMap.senders()).survey("b").hears(5, 5, TinyMap.senders()).hears(6, 5, TinyMap.senders())
+				.hears(6, 5, TinyMap.senders()).survey("b").hears(5, 5, TinyMap.senders())
+				.hears(6, 5, TinyMap.senders())
 				.hears(20, 15, TinyMap.senders()).build();
 		RuleInput input = input(map);
 		SignalNeighbours neighbours = SignalNeighbours.of(input, Workers.inline());
@@ -103,7 +106,8 @@ class EvidenceTest {
 							.thenComparingInt(member -> signals.components().member(component, member)))
 					.filter(member -> spots.placeOf(signals.components().member(component, member)) != own
 							&& met.add(spots.placeOf(signals.components().member(component, member))))
-					.limit(SignalNeighbours.KEPT).map(member -> signals.components().member(component, member) + " " + row[member]).toList();
+					.limit(SignalNeighbours.KEPT)
+					.map(member -> signals.components().member(component, member) + " " + row[member]).toList();
 			List<String> found = new ArrayList<>();
 			for (int i = 0; i < SignalNeighbours.KEPT && neighbours.spot(s, i) >= 0; i++) {
 				found.add(neighbours.spot(s, i) + " " + neighbours.distance(s, i));

@@ -141,7 +141,8 @@ class PlaceRulesTest {
 		for (int s = 60; s < 71; s++) {
 			map.floor(1).hears(one.map().x(s), one.map().y(s), downstairs());
 		}
-		assertEquals(22, findings(new WrongFloorRule(), map.build()).stream().mapToInt(finding -> samples(finding).size()).sum());
+		assertEquals(22, findings(new WrongFloorRule(), map.build()).stream()
+				.mapToInt(finding -> samples(finding).size()).sum());
 	}
 
 	@Test

@@ -27,7 +27,8 @@ class ReadingRulesTest {
 
 	@Test
 	void leavesOutLevelsBelowTheNoise() {
-		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -25, "ap3", -105).sample(1, 0, "ap1", -106, "ap2", -60).build();
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -25, "ap3", -105)
+				.sample(1, 0, "ap1", -106, "ap2", -60).build();
 		Finding finding = only(new OutOfRangeRule(), map);
 		assertEquals(1, finding.figure("too weak"));
 		assertEquals(Severity.WARNING, finding.severity());
@@ -40,7 +41,8 @@ class ReadingRulesTest {
 
 	@Test
 	void notesLevelsThatAreTooStrongButLeavesThemIn() {
-		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -25, "ap2", -24).sample(1, 0, "ap2", -60).build();
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -25, "ap2", -24).sample(1, 0, "ap2", -60)
+				.build();
 		List<Finding> findings = findings(new OutOfRangeRule(), map);
 		assertEquals(1, findings.size());
 		assertEquals(1, findings.get(0).figure("too strong"));
@@ -70,7 +72,8 @@ class ReadingRulesTest {
 		assertEquals(40, finding.figure("readings"));
 		assertEquals(10, TinyMap.samples(finding).size());
 		assertEquals(List.of(), findings(new NotHeardCodeRule(), withCode(-110, 4).build()), "sixteen are too few");
-		assertEquals(List.of(), findings(new NotHeardCodeRule(), withCode(-75, 40).build()), "in the middle of the scale");
+		assertEquals(List.of(), findings(new NotHeardCodeRule(), withCode(-75, 40).build()),
+				"in the middle of the scale");
 		assertEquals(0, only(new NotHeardCodeRule(), withCode(0, 10).build()).figure("level"));
 		TinyMap two = new TinyMap().survey("a");
 		for (int i = 0; i < 40; i++) {
@@ -126,20 +129,24 @@ class ReadingRulesTest {
 
 	@Test
 	void notesASingleLevelThirtyDecibelsApartAtOnePlace() {
-		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -70).sample(5, 5, "ap1", -51, "ap2", -71)
+		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -70)
+				.sample(5, 5, "ap1", -51, "ap2", -71)
 				.sample(5, 5, "ap1", -81, "ap2", -99).sample(6, 5, "ap1", -50).build();
 		List<Finding> findings = findings(new LevelsApartRule(), map);
 		assertEquals(1, findings.size());
 		assertEquals(31, findings.get(0).figure("farthest apart"));
 		assertEquals(List.of("a", "ap1"), TinyMap.labels(findings.get(0)));
-		assertEquals(List.of("a-2"), findings.get(0).samples().stream().map(Subject::label).toList(), "the two that agree are not named");
+		assertEquals(List.of("a-2"), findings.get(0).samples().stream().map(Subject::label).toList(),
+				"the two that agree are not named");
 		assertEquals(Severity.NOTE, findings.get(0).severity());
-		assertTrue(findings.get(0).remedy().isEmpty(), "left out it would count as not heard, which is farther off still");
+		assertTrue(findings.get(0).remedy().isEmpty(),
+				"left out it would count as not heard, which is farther off still");
 	}
 
 	@Test
 	void setsAsideASampleThatStraysAtSeveralAccessPoints() {
-		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -60).sample(5, 5, "ap1", -51, "ap2", -61)
+		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -60)
+				.sample(5, 5, "ap1", -51, "ap2", -61)
 				.sample(5, 5, "ap1", -81, "ap2", -92).build();
 		Finding finding = only(new LevelsApartRule(), map);
 		assertEquals(Severity.WARNING, finding.severity());
@@ -149,14 +156,16 @@ class ReadingRulesTest {
 
 	@Test
 	void doesNotCompareTwoDevicesOrTwoPlaces() {
-		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50).device("Wrist guide B").sample(5, 5, "ap1", -90)
+		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50).device("Wrist guide B")
+				.sample(5, 5, "ap1", -90)
 				.sample(5, 6, "ap1", -50).build();
 		assertEquals(List.of(), findings(new LevelsApartRule(), map));
 	}
 
 	@Test
 	void setsAsideBothOfTwoThatDisagree() {
-		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -80).sample(5, 5, "ap1", -80, "ap2", -50).build();
+		SurveyedMap map = new TinyMap().survey("a").sample(5, 5, "ap1", -50, "ap2", -80)
+				.sample(5, 5, "ap1", -80, "ap2", -50).build();
 		assertEquals(2, only(new LevelsApartRule(), map).remedy().orElseThrow().size());
 	}
 }

@@ -45,13 +45,15 @@ class SampleRulesTest {
 
 	@Test
 	void takesASurveyThatHearsLittleThroughoutAsItIs() {
-		SurveyedMap map = new TinyMap().survey("a").sample(0, 0).sample(1, 0, "ap1", -50).sample(2, 0, "ap1", -52).build();
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0).sample(1, 0, "ap1", -50).sample(2, 0, "ap1", -52)
+				.build();
 		assertEquals(List.of("a-0"), samples(only(new FewReadingsRule(), map)));
 	}
 
 	@Test
 	void reportsScansHandedOutAgain() {
-		SurveyedMap map = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(2).sample(1, 0, SCAN).at(4).sample(1, 0, SCAN)
+		SurveyedMap map = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(2).sample(1, 0, SCAN).at(4)
+				.sample(1, 0, SCAN)
 				.at(6).sample(2, 0, OTHER).at(8).sample(3, 0, SCAN).build();
 		Finding finding = only(new RepeatedScanRule(), map);
 		Remedy.SetAsideSamples remedy = (Remedy.SetAsideSamples) finding.remedy().orElseThrow();
@@ -61,12 +63,14 @@ class SampleRulesTest {
 
 	@Test
 	void offersThreeWaysToMendRepeatedScans() {
-		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, SCAN).sample(0, 0, SCAN).sample(1, 0, SCAN).sample(1, 0, SCAN)
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, SCAN).sample(0, 0, SCAN).sample(1, 0, SCAN)
+				.sample(1, 0, SCAN)
 				.sample(1, 0, THIRD).sample(2, 0, OTHER).build();
 		Finding finding = only(new RepeatedScanRule(), map);
 		assertEquals(new RepeatedScanRule().alternatives(), finding.alternatives());
 		assertEquals(List.of("a-1", "a-2", "a-3"), ids(finding, RepeatedScanRule.KEEP_FIRST));
-		assertEquals(List.of("a-1", "a-3"), ids(finding, RepeatedScanRule.ONE_A_PLACE), "the run goes on at another place");
+		assertEquals(List.of("a-1", "a-3"), ids(finding, RepeatedScanRule.ONE_A_PLACE),
+				"the run goes on at another place");
 		Remedy.AverageSamples average = (Remedy.AverageSamples) finding.choosing("average").remedy().orElseThrow();
 		assertEquals(List.of(List.of("a-0", "a-1"), List.of("a-2", "a-3", "a-4")), average.groups());
 		assertEquals("average 5 samples into 2: one place, scanned again and again", average.preview());
@@ -84,7 +88,8 @@ class SampleRulesTest {
 
 	@Test
 	void letsFewReadingsAgreeByChance() {
-		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -50, "ap2", -60).sample(0, 0, "ap1", -50, "ap2", -60)
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, "ap1", -50, "ap2", -60)
+				.sample(0, 0, "ap1", -50, "ap2", -60)
 				.build();
 		assertEquals(List.of(), findings(new RepeatedScanRule(), map));
 		assertEquals(List.of(), findings(new ExactDuplicateRule(), map));
@@ -92,7 +97,8 @@ class SampleRulesTest {
 
 	@Test
 	void reportsOneScanAtTwoPlaces() {
-		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, SCAN).sample(1, 0, OTHER).sample(2, 0, SCAN).sample(3, 0, THIRD)
+		SurveyedMap map = new TinyMap().survey("a").sample(0, 0, SCAN).sample(1, 0, OTHER).sample(2, 0, SCAN)
+				.sample(3, 0, THIRD)
 				.build();
 		Finding finding = only(new OneScanTwoPlacesRule(), map);
 		assertEquals(List.of("a-0", "a-2"), samples(finding));
@@ -106,7 +112,8 @@ class SampleRulesTest {
 
 	@Test
 	void reportsTheSameSampleTwice() {
-		SurveyedMap map = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(5).sample(1, 0, OTHER).at(0).sample(0, 0, SCAN)
+		SurveyedMap map = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(5).sample(1, 0, OTHER).at(0)
+				.sample(0, 0, SCAN)
 				.at(0).device("Wrist guide B").sample(0, 0, SCAN).build();
 		Finding finding = only(new ExactDuplicateRule(), map);
 		assertEquals(List.of("a-2"), samples(finding));
@@ -146,13 +153,16 @@ class SampleRulesTest {
 
 	@Test
 	void reportsSamplesOnAFloorThatTheSiteDoesNotHave() {
-		TinyMap tiny = new TinyMap().survey("a").sample(5, 5, SCAN).floor(77).sample(6, 5, SCAN).sample(7, 5, SCAN).floor(1)
+		TinyMap tiny = new TinyMap().survey("a").sample(5, 5, SCAN).floor(77).sample(6, 5, SCAN).sample(7, 5, SCAN)
+				.floor(1)
 				.sample(8, 5, SCAN);
 		SurveyedMap map = tiny.build(b -> b.floor(new FloorPlan(TinyMap.SITE, 0, Optional.empty(), Optional.empty()))
 				.floor(new FloorPlan(TinyMap.SITE, 1, Optional.empty(), Optional.empty())));
 		Finding finding = findings(new UnknownFloorRule(), map).get(0);
 		assertEquals(List.of("a-1", "a-2"), samples(finding));
-		assertEquals("2 samples of a are on floor 77, which Tide House does not have: a-1 and a-2. Its floors are 0, 1.", finding.message());
+		assertEquals(
+				"2 samples of a are on floor 77, which Tide House does not have: a-1 and a-2. Its floors are 0, 1.",
+				finding.message());
 		assertEquals("the floors of the site of a are not known", TinyMap.whyNot(new UnknownFloorRule(), tiny.build()));
 	}
 
@@ -185,7 +195,8 @@ class SampleRulesTest {
 
 	@Test
 	void countsTheStairs() {
-		SurveyedMap map = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(2).floor(3).sample(0, 0, SCAN).at(60).floor(2)
+		SurveyedMap map = new TinyMap().survey("a").at(0).sample(0, 0, SCAN).at(2).floor(3).sample(0, 0, SCAN).at(60)
+				.floor(2)
 				.sample(0, 0, SCAN).build();
 		List<Finding> findings = findings(new JumpRule(), map);
 		assertEquals(1, findings.size());

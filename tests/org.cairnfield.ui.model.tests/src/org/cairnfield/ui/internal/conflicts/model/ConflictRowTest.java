@@ -70,8 +70,11 @@ class ConflictRowTest {
 		assertEquals("Sample S-1 of spring, Tide House", row.place());
 		assertEquals("position", row.unit());
 		assertEquals("x 1.00 m, y 4.00 m", row.before());
-		assertEquals("A. Steward: x 4.00 m, y 8.00 m, 5.00 m from before; B. Reviewer: x 1.00 m, y 4.50 m, 0.50 m from before", row.claims());
-		assertEquals(List.of("before", "A. Steward", "B. Reviewer"), row.values().stream().map(ConflictValue::who).toList());
+		assertEquals(
+				"A. Steward: x 4.00 m, y 8.00 m, 5.00 m from before; B. Reviewer: x 1.00 m, y 4.50 m, 0.50 m from before",
+				row.claims());
+		assertEquals(List.of("before", "A. Steward", "B. Reviewer"),
+				row.values().stream().map(ConflictValue::who).toList());
 		assertEquals("4.0 8.0", row.values().get(1).value());
 		assertEquals(TIME, row.values().get(1).time());
 	}
@@ -87,19 +90,24 @@ class ConflictRowTest {
 	void thePlanMarksWhereEachHasPutIt() {
 		ConflictRow row = row(SAMPLE, "position", "1.0 4.0", "4.0 8.0", "1.0 4.5");
 		Floor floor = archive.getSites().get(0).getFloors().get(0);
-		assertEquals(List.of(new MarkedPlace(floor, 1, 4, "before"), new MarkedPlace(floor, 4, 8, "A. Steward"), new MarkedPlace(floor, 1, 4.5, "B. Reviewer")),
+		assertEquals(
+				List.of(new MarkedPlace(floor, 1, 4, "before"), new MarkedPlace(floor, 4, 8, "A. Steward"),
+						new MarkedPlace(floor, 1, 4.5, "B. Reviewer")),
 				row.places(floor));
 		assertEquals(List.of(), row(SAMPLE, "state", null, "1 2", "3 4").places(floor));
 	}
 
 	@Test
 	void noValueIsSaidInTheWordsOfItsUnit() {
-		assertEquals("A. Steward: in the map; B. Reviewer: set aside: spoilt", row(SAMPLE, "state", "twice", null, "spoilt").claims());
-		assertEquals("A. Steward: not heard; B. Reviewer: -61 dBm", row(SAMPLE, "reading of ap-1", "-60", null, "-61").claims());
+		assertEquals("A. Steward: in the map; B. Reviewer: set aside: spoilt",
+				row(SAMPLE, "state", "twice", null, "spoilt").claims());
+		assertEquals("A. Steward: not heard; B. Reviewer: -61 dBm",
+				row(SAMPLE, "reading of ap-1", "-60", null, "-61").claims());
 		assertEquals("level of ap-1", row(SAMPLE, "reading of ap-1", "-60", null, "-61").unit());
 		assertEquals("A. Steward: removed; B. Reviewer: kept", row(SAMPLE, "presence", "kept", null, "kept").claims());
 		assertEquals("no value", row("archive", "name", null, "a", "b").before());
-		assertEquals("A. Steward: no value; B. Reviewer: Wrist guide A", row("site tide-house/survey spring", "device", null, null, "guide-a").claims());
+		assertEquals("A. Steward: no value; B. Reviewer: Wrist guide A",
+				row("site tide-house/survey spring", "device", null, null, "guide-a").claims());
 	}
 
 	@Test

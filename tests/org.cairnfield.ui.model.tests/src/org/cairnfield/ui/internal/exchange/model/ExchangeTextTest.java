@@ -16,7 +16,8 @@ class ExchangeTextTest {
 	private static final SavePoint BEN = point("bbbbbbbb2", "B. Reviewer");
 
 	private static SavePoint point(String id, String person) {
-		return new SavePoint(id, person, Instant.parse("2031-05-02T10:00:00Z"), "2 samples moved", "2 samples moved\n", List.of());
+		return new SavePoint(id, person, Instant.parse("2031-05-02T10:00:00Z"), "2 samples moved", "2 samples moved\n",
+				List.of());
 	}
 
 	private static Exchanged exchanged(List<SavePoint> received, List<SavePoint> sent, int conflicts, String... notes) {
@@ -28,16 +29,20 @@ class ExchangeTextTest {
 		assertEquals("Exchanged: received 3 save points from A. Steward, B. Reviewer, sent 1 save point.",
 				ExchangeText.done(exchanged(List.of(BEN, ANN, BEN), List.of(ANN), 0)));
 		assertEquals("Exchanged: received nothing, sent 2 save points. Note: 1.0.0 was released by others before you.",
-				ExchangeText.done(exchanged(List.of(), List.of(ANN, ANN), 0, "1.0.0 was released by others before you")));
-		assertEquals("Nothing to exchange. You and the others have the same save points.", ExchangeText.done(exchanged(List.of(), List.of(), 0)));
+				ExchangeText
+						.done(exchanged(List.of(), List.of(ANN, ANN), 0, "1.0.0 was released by others before you")));
+		assertEquals("Nothing to exchange. You and the others have the same save points.",
+				ExchangeText.done(exchanged(List.of(), List.of(), 0)));
 	}
 
 	@Test
 	void saysHowFarBothAreApart() {
 		assertEquals("Ahead 1, behind 2. After the exchange there would be 1 conflict to decide.",
 				ExchangeText.apart(exchanged(List.of(BEN, BEN), List.of(ANN), 1)));
-		assertEquals("Ahead 1, behind 0.", ExchangeText.apart(exchanged(List.of(), List.of(ANN), 1)), "what is open here was open before");
-		assertEquals("You and the others have the same save points.", ExchangeText.apart(exchanged(List.of(), List.of(), 0)));
+		assertEquals("Ahead 1, behind 0.", ExchangeText.apart(exchanged(List.of(), List.of(ANN), 1)),
+				"what is open here was open before");
+		assertEquals("You and the others have the same save points.",
+				ExchangeText.apart(exchanged(List.of(), List.of(), 0)));
 	}
 
 	@Test

@@ -43,7 +43,8 @@ class HearingTest {
 	@Test
 	void tellsFloorsApartAndLeavesOutWhatIsSetAside() {
 		assertEquals(List.of(new Hearing.Place("Tide House", "th-spring", "spring", 0, 2, 3, -65, "B", -60),
-				new Hearing.Place("Tide House", "th-spring", "spring", 1, 1, 1, -80, "D", -80)), Hearing.of(archive, "one").places());
+				new Hearing.Place("Tide House", "th-spring", "spring", 1, 1, 1, -80, "D", -80)),
+				Hearing.of(archive, "one").places());
 	}
 
 	@Test

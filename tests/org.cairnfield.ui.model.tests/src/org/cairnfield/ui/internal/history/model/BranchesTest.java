@@ -17,13 +17,15 @@ class BranchesTest {
 	@Test
 	void oneLineOfWorkIsOneLane() {
 		List<Branches.Line> lines = Branches.of(List.of(point("c", "b"), point("b", "a"), point("a")));
-		assertEquals(List.of(new Branches.Line(0, false, List.of(), List.of(0)), new Branches.Line(0, true, List.of(), List.of(0)),
+		assertEquals(List.of(new Branches.Line(0, false, List.of(), List.of(0)),
+				new Branches.Line(0, true, List.of(), List.of(0)),
 				new Branches.Line(0, true, List.of(), List.of())), lines);
 	}
 
 	@Test
 	void linesPartAndMeet() {
-		List<Branches.Line> lines = Branches.of(List.of(point("merge", "mine", "theirs"), point("theirs", "root"), point("mine", "root"), point("root")));
+		List<Branches.Line> lines = Branches.of(List.of(point("merge", "mine", "theirs"), point("theirs", "root"),
+				point("mine", "root"), point("root")));
 		assertEquals(new Branches.Line(0, false, List.of(), List.of(0, 1)), lines.get(0), "two parents");
 		assertEquals(new Branches.Line(1, true, List.of(0), List.of(1)), lines.get(1), "mine passes by");
 		assertEquals(new Branches.Line(0, true, List.of(1), List.of(1)), lines.get(2), "both come from one");
@@ -33,7 +35,8 @@ class BranchesTest {
 
 	@Test
 	void aLaneThatHasEndedIsUsedAgain() {
-		List<Branches.Line> lines = Branches.of(List.of(point("coming", "root"), point("here", "root"), point("root", "gone"), point("other")));
+		List<Branches.Line> lines = Branches
+				.of(List.of(point("coming", "root"), point("here", "root"), point("root", "gone"), point("other")));
 		assertEquals(List.of(0, 1, 0, 0), lines.stream().map(Branches.Line::lane).toList());
 		assertEquals(List.of(), lines.get(2).down(), "what is not listed gets no line");
 	}

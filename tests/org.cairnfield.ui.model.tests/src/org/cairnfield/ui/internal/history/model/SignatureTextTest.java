@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 class SignatureTextTest {
 
 	private static String text(State state, String by, String detail) {
-		return SignatureText.of(new SavePoint("0".repeat(40), "R. Reviewer", Instant.EPOCH, "", "", List.of()), new Signature(state, by, detail));
+		return SignatureText.of(new SavePoint("0".repeat(40), "R. Reviewer", Instant.EPOCH, "", "", List.of()),
+				new Signature(state, by, detail));
 	}
 
 	@Test
@@ -27,6 +28,7 @@ class SignatureTextTest {
 		assertEquals("Not signed", text(State.NOT_SIGNED, "", ""));
 		assertEquals("✖ Bad signature (incorrect signature)", text(State.BAD, "", "incorrect signature"));
 		assertEquals("Signed with a key that is not known here (SHA256:x)", text(State.UNKNOWN_KEY, "", "SHA256:x"));
-		assertEquals("Signed, but the signature was not checked (gpg is not installed)", text(State.NOT_CHECKED, "", "gpg is not installed"));
+		assertEquals("Signed, but the signature was not checked (gpg is not installed)",
+				text(State.NOT_CHECKED, "", "gpg is not installed"));
 	}
 }

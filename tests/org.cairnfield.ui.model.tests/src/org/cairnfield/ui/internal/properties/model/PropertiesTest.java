@@ -79,12 +79,14 @@ public class PropertiesTest {
 		survey.setDevice(device);
 		survey.setSamples(factory.createSamples());
 		survey.getSamples().setTable(SampleTable.builder().sample("TH-1", -1, 1.5, 2).reading("ap1", -60)
-				.sample("TH-2", -1, 3, 1204.25).reading("ap1", -72).reason("in a lift").sample("TH-3", 0, 5, 6).build());
+				.sample("TH-2", -1, 3, 1204.25).reading("ap1", -72).reason("in a lift").sample("TH-3", 0, 5, 6)
+				.build());
 	}
 
 	private static Map<String, String> values(List<Property> properties) {
 		Map<String, String> values = new TreeMap<>();
-		properties.forEach(property -> assertEquals(null, values.put(property.name(), property.value()), "twice: " + property));
+		properties.forEach(
+				property -> assertEquals(null, values.put(property.name(), property.value()), "twice: " + property));
 		return values;
 	}
 
@@ -100,9 +102,11 @@ public class PropertiesTest {
 				if (type != ModelPackage.Literals.SAMPLES) {
 					assertFalse(empty.isEmpty(), type.getName());
 				}
-				empty.forEach(property -> assertFalse(property.value().contains("null") || property.value().contains("@"),
-						type.getName() + ": " + property));
-				assertEquals(empty.size(), new HashSet<>(empty.stream().map(Property::name).toList()).size(), type.getName());
+				empty.forEach(
+						property -> assertFalse(property.value().contains("null") || property.value().contains("@"),
+								type.getName() + ": " + property));
+				assertEquals(empty.size(), new HashSet<>(empty.stream().map(Property::name).toList()).size(),
+						type.getName());
 			}
 		}
 	}
@@ -114,13 +118,15 @@ public class PropertiesTest {
 		assertEquals("−1", of.get("Level"));
 		assertEquals("4 corners, 360.0 m²", of.get("Outline"));
 		assertEquals("3.5", of.get("Storey height (m)"));
-		assertEquals("1 pixel is 2.00 cm, turned by 3.00°, first pixel at x 1.00 m, y 2.00 m", of.get("Plan placement"));
+		assertEquals("1 pixel is 2.00 cm, turned by 3.00°, first pixel at x 1.00 m, y 2.00 m",
+				of.get("Plan placement"));
 		assertEquals(Property.NONE, of.get("Plan image"));
 		assertEquals("2", of.get("Samples"));
 		assertEquals("1", of.get("Samples set aside"));
 		assertEquals("51.500000° N, 0.250000° W, turned by 12.0°", of(site).get("Place on Earth"));
 		assertEquals("2.4 GHz", of(accessPoint).get("Band"));
-		assertEquals("Tide House, " + ModelText.name(floor) + ", x 12.50 m, y 3.00 m", of(accessPoint).get("Known place"));
+		assertEquals("Tide House, " + ModelText.name(floor) + ", x 12.50 m, y 3.00 m",
+				of(accessPoint).get("Known place"));
 		assertEquals(Property.NONE, of(accessPoint).get("Channel"), "0 means not known");
 		assertEquals("−2.5", of(device).get("RSSI offset (dB)"));
 	}
@@ -170,9 +176,11 @@ public class PropertiesTest {
 		assertEquals("set aside: in a lift", one.get("State"));
 		assertEquals("1,204.25", one.get("y (m)"));
 		assertEquals("−72 dBm, 02:00:5e:00:00:01", one.get("Strongest level"));
-		assertEquals(Property.NONE, values(SampleProperties.of(List.of(new SampleRef(survey, 2)))).get("Weakest level"), "it heard nothing");
+		assertEquals(Property.NONE, values(SampleProperties.of(List.of(new SampleRef(survey, 2)))).get("Weakest level"),
+				"it heard nothing");
 		Map<String, String> all = values(
-				SampleProperties.of(List.of(new SampleRef(survey, 0), new SampleRef(survey, 1), new SampleRef(survey, 2))));
+				SampleProperties
+						.of(List.of(new SampleRef(survey, 0), new SampleRef(survey, 1), new SampleRef(survey, 2))));
 		assertEquals("3", all.get("Samples selected"));
 		assertEquals("1.50 to 5.00", all.get("x (m)"));
 		assertEquals("Tide House (3)", all.get("Sites"));
@@ -181,7 +189,8 @@ public class PropertiesTest {
 	@Test
 	public void describeAFinding() {
 		Finding finding = new Finding("swapped-axes", Severity.ERROR, "28 samples lie outside.",
-				List.of(new Subject.OfSample("th-spring/TH-1", 1, 1)), List.of(), List.of(new Figure("distance", 2.5, "m")), Optional.empty());
+				List.of(new Subject.OfSample("th-spring/TH-1", 1, 1)), List.of(),
+				List.of(new Figure("distance", 2.5, "m")), Optional.empty());
 		Map<String, String> of = values(FindingProperties.of(finding));
 		assertEquals("th-spring/TH-1", of.get("About"));
 		assertEquals("2.500", of.get("distance (m)"));

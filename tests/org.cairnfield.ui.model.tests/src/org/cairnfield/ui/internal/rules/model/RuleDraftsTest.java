@@ -32,7 +32,8 @@ class RuleDraftsTest {
 		assertEquals("5, usually 3", drafts.words(FEW));
 		drafts.number(FEW, FEWEST, "5o");
 		assertEquals("5o", drafts.number(FEW, FEWEST));
-		assertTrue(drafts.problem().orElseThrow().startsWith(FEW.title() + ": '5o' is no number; usually 3, "), drafts.problem()::toString);
+		assertTrue(drafts.problem().orElseThrow().startsWith(FEW.title() + ": '5o' is no number; usually 3, "),
+				drafts.problem()::toString);
 		assertEquals(drafts.problem(FEW), drafts.problem(FEW, FEWEST));
 		assertEquals(Optional.empty(), drafts.problem(JUMP));
 		drafts.number(FEW, FEWEST, "5000");
@@ -71,7 +72,8 @@ class RuleDraftsTest {
 		drafts.why(JUMP, "a bicycle");
 		drafts.number(JUMP, JUMP.parameter("slack-metres"), "3");
 		drafts.ask(JUMP, false);
-		assertEquals("jump = off: a bicycle\njump.fastest = 4: a bicycle\njump.slack-metres = 3: a bicycle", drafts.settings().toString());
+		assertEquals("jump = off: a bicycle\njump.fastest = 4: a bicycle\njump.slack-metres = 3: a bicycle",
+				drafts.settings().toString());
 		drafts.reset(JUMP);
 		assertEquals("as usual", drafts.words(JUMP));
 	}

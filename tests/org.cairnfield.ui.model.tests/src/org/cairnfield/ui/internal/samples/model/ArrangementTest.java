@@ -22,7 +22,8 @@ public class ArrangementTest {
 	private static final Workers WORKERS = Workers.inline();
 
 	private static List<String> ids(Arrangement of) {
-		return IntStream.range(0, of.size()).mapToObj(p -> CellText.of(of.content(), SampleColumn.ID, of.index(p)).substring(3)).toList();
+		return IntStream.range(0, of.size())
+				.mapToObj(p -> CellText.of(of.content(), SampleColumn.ID, of.index(p)).substring(3)).toList();
 	}
 
 	private static Arrangement sorted(SampleColumn column, boolean descending) {
@@ -37,7 +38,8 @@ public class ArrangementTest {
 	@Test
 	public void sortsByNumbersUpAndDown() {
 		assertEquals(List.of("B2", "A1", "A2", "A3", "B1"), ids(sorted(SampleColumn.FLOOR, false)));
-		assertEquals(List.of("B1", "A2", "A3", "A1", "B2"), ids(sorted(SampleColumn.FLOOR, true)), "equal ones in their own order");
+		assertEquals(List.of("B1", "A2", "A3", "A1", "B2"), ids(sorted(SampleColumn.FLOOR, true)),
+				"equal ones in their own order");
 		assertEquals(List.of("A2", "B2", "A3", "A1", "B1"), ids(sorted(SampleColumn.X, true)));
 		assertEquals(List.of("A3", "B1", "A1", "B2", "A2"), ids(sorted(SampleColumn.Y, false)));
 		assertEquals(List.of("B2", "A2", "B1", "A1", "A3"), ids(sorted(SampleColumn.HEARD, false)));
@@ -56,8 +58,10 @@ public class ArrangementTest {
 	public void sortsByTextsStatesAndFindings() {
 		assertEquals(List.of("B2", "B1", "A3", "A2", "A1"), ids(sorted(SampleColumn.ID, true)));
 		assertEquals(List.of("B1", "B2", "A1", "A2", "A3"), ids(sorted(SampleColumn.SURVEY, true)));
-		assertEquals(List.of("A1", "A3", "B1", "B2", "A2"), ids(sorted(SampleColumn.STATE, false)), "kept, then set aside");
-		assertEquals(List.of("A3", "B1", "A1", "A2", "B2"), ids(sorted(SampleColumn.FINDINGS, true)), "two errors, one, none");
+		assertEquals(List.of("A1", "A3", "B1", "B2", "A2"), ids(sorted(SampleColumn.STATE, false)),
+				"kept, then set aside");
+		assertEquals(List.of("A3", "B1", "A1", "A2", "B2"), ids(sorted(SampleColumn.FINDINGS, true)),
+				"two errors, one, none");
 		assertEquals(List.of("A2", "A1", "A3", "B1", "B2"), ids(sorted(SampleColumn.ROLE, true)));
 	}
 
@@ -99,6 +103,7 @@ public class ArrangementTest {
 		});
 		SampleContent content = SmallTables.random(3, 900);
 		assertThrows(CancellationException.class, () -> Arrangement.of(content, null, false, i -> true, cancelled));
-		assertThrows(CancellationException.class, () -> Arrangement.of(content, SampleColumn.X, false, null, cancelled));
+		assertThrows(CancellationException.class,
+				() -> Arrangement.of(content, SampleColumn.X, false, null, cancelled));
 	}
 }

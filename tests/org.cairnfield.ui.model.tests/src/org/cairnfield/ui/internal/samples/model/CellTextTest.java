@@ -30,7 +30,8 @@ public class CellTextTest {
 		assertEquals("0 | 1 | 1 | 2 | -1", column(SampleColumn.FLOOR));
 		assertEquals("1.50 | 12.40 | 3.00 | 0.00 | 5.00", column(SampleColumn.X));
 		assertEquals("2.00 | 7.85 | -4.00 | 0.00 | 5.00", column(SampleColumn.Y));
-		assertEquals("2031-04-07 09:30:00 | 2031-04-07 09:31:00 |  | 2031-04-08 09:30:00 | ", column(SampleColumn.TIME));
+		assertEquals("2031-04-07 09:30:00 | 2031-04-07 09:31:00 |  | 2031-04-08 09:30:00 | ",
+				column(SampleColumn.TIME));
 		assertEquals("Wrist guide A | Wrist guide A | Wrist guide A |  | ", column(SampleColumn.DEVICE));
 		assertEquals("2 | 1 | 4 | 1 | 0", column(SampleColumn.HEARD));
 		assertEquals("kept | set aside: courier's hotspot | kept | kept | kept", column(SampleColumn.STATE));
@@ -56,13 +57,15 @@ public class CellTextTest {
 	@Test
 	public void writesLengthsWithTwoDecimals() {
 		assertEquals("0.00 -0.01 0.00 1.05 -12.40 99.99 1000000.00 1230000000000000000.00", String.join(" ",
-				DoubleStream.of(0, -0.009, -0.001, 1.05, -12.4, 99.994, 1e6, 1.23e18).mapToObj(CellText::metres).toList()));
+				DoubleStream.of(0, -0.009, -0.001, 1.05, -12.4, 99.994, 1e6, 1.23e18).mapToObj(CellText::metres)
+						.toList()));
 	}
 
 	@Test
 	public void findsRowsOfAPartOfASurvey() {
 		SampleTable table = five.table(0);
-		SampleRows some = SampleRows.builder().part(new SampleRows.Part(null, "a", "s", "", table)).row(0).row(2).done();
+		SampleRows some = SampleRows.builder().part(new SampleRows.Part(null, "a", "s", "", table)).row(0).row(2)
+				.done();
 		assertEquals(1, some.index(0, 2));
 		assertEquals(-1, some.index(0, 1), "not listed");
 		assertFalse(ClusterMarks.NONE.has(0));

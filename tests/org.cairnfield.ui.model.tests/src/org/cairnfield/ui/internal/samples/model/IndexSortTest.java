@@ -32,7 +32,9 @@ public class IndexSortTest {
 			int[] sorted = IndexSort.all(size);
 			IndexSort.sort(sorted, (a, b) -> Integer.compare(key[a], key[b]), () -> {
 			});
-			assertArrayEquals(IntStream.range(0, size).boxed().sorted(Comparator.comparing(i -> key[i])).mapToInt(i -> i).toArray(),
+			assertArrayEquals(
+					IntStream.range(0, size).boxed().sorted(Comparator.comparing(i -> key[i])).mapToInt(i -> i)
+							.toArray(),
 					sorted, () -> Arrays.toString(key));
 		}
 	}

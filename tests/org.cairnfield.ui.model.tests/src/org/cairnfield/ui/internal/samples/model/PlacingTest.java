@@ -64,8 +64,10 @@ public class PlacingTest {
 	@Test
 	public void saysWhatIsNoPlace() {
 		assertNull(Placing.floorProblem("-1"));
-		assertEquals("'1.5' is no floor. Write its level, a whole number such as 0, 1 or -1.", Placing.floorProblem("1.5"));
-		assertEquals("'1000' is no floor. Write its level, a whole number such as 0, 1 or -1.", Placing.floorProblem("1000"));
+		assertEquals("'1.5' is no floor. Write its level, a whole number such as 0, 1 or -1.",
+				Placing.floorProblem("1.5"));
+		assertEquals("'1000' is no floor. Write its level, a whole number such as 0, 1 or -1.",
+				Placing.floorProblem("1000"));
 		assertNull(Placing.metresProblem("x", "−3.25 m"));
 		assertEquals("x 'abc' is no length. Write metres such as 12.40.", Placing.metresProblem("x", "abc"));
 		assertEquals("y 'NaN' is no length. Write metres such as 12.40.", Placing.metresProblem("y", "NaN"));
@@ -89,7 +91,8 @@ public class PlacingTest {
 		hall.getSurveys().add(survey);
 		assertNull(Placing.floorProblem(sample, "−1"));
 		assertEquals("Sailmakers' Hall has no floor 77. Its floors are -1, 0, 1.", Placing.floorProblem(sample, "77"));
-		assertEquals("{-1=Sail cellar (level -1), 0=Floor 0, 1=Floor 1}", Placing.floorsFor(List.of(sample)).toString());
+		assertEquals("{-1=Sail cellar (level -1), 0=Floor 0, 1=Floor 1}",
+				Placing.floorsFor(List.of(sample)).toString());
 		Site store = site("Lantern Store", 0, 1, 2);
 		Survey other = ModelFactory.eINSTANCE.createSurvey();
 		store.getSurveys().add(other);

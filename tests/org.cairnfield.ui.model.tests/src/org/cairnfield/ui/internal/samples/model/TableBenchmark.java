@@ -49,7 +49,8 @@ public final class TableBenchmark {
 				int length = 0;
 				for (int p = 0; p < 50; p++) {
 					for (SampleColumn column : SampleColumn.values()) {
-						length += CellText.of(sorted.content(), column, sorted.index(p * 7919 % sorted.size())).length();
+						length += CellText.of(sorted.content(), column, sorted.index(p * 7919 % sorted.size()))
+								.length();
 					}
 				}
 				return length;
@@ -63,7 +64,8 @@ public final class TableBenchmark {
 		for (int t = 0; t < SURVEYS; t++) {
 			SampleTableBuilder builder = SampleTable.builder();
 			for (int n = 0; n < each; n++) {
-				builder.sample(String.format("SH-%02d-%06d", t, n), n % 5, random.nextDouble() * 40, random.nextDouble() * 25)
+				builder.sample(String.format("SH-%02d-%06d", t, n), n % 5, random.nextDouble() * 40,
+						random.nextDouble() * 25)
 						.time(SmallTables.MORNING + n * 6_200L);
 				for (int a = 0; a < HEARD; a++) {
 					builder.reading(String.format("00005e0053%02x", (n / 100 + a * 7) % 200), -95 + random.nextInt(60));

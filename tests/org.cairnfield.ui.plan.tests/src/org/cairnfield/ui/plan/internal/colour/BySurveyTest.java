@@ -33,7 +33,9 @@ class BySurveyTest {
 			survey.setSamples(samples);
 			site.getSurveys().add(survey);
 		}
-		List<PlanLegend.Entry> entries = new BySurvey().colours(SampleRows.of(floor), null, new RGB(255, 255, 255)).legend().entries();
-		assertEquals(List.of("Training (th-spring)", "Training (th-spring-2)", "Training (th-spring-3)"), entries.stream().map(PlanLegend.Entry::label).toList());
+		List<PlanLegend.Entry> entries = new BySurvey().colours(SampleRows.of(floor), null, new RGB(255, 255, 255))
+				.legend().entries();
+		assertEquals(List.of("Training (th-spring)", "Training (th-spring-2)", "Training (th-spring-3)"),
+				entries.stream().map(PlanLegend.Entry::label).toList());
 	}
 }

@@ -33,7 +33,8 @@ class CategoriesTest {
 	@Test
 	void leavesOutKindsWithoutASample() {
 		SampleColours colours = Categories.of("Kind", names(5), 10, i -> i % 2 == 0 ? 1 : 4, WHITE);
-		assertEquals(List.of("kind 1", "kind 4"), colours.legend().entries().stream().map(PlanLegend.Entry::label).toList());
+		assertEquals(List.of("kind 1", "kind 4"),
+				colours.legend().entries().stream().map(PlanLegend.Entry::label).toList());
 		assertEquals(colours.looks().get(1), colours.looks().get(colours.lookOf()[1]));
 	}
 

@@ -55,14 +55,17 @@ class FloorErrorsTest {
 	}
 
 	private static Placed placed(int sample, double error, Landing landing) {
-		return new Placed(new SampleKey("th-test", "S" + sample), "Tide House", sample == 5 ? 1 : 0, sample, 0, sample, error, landing,
+		return new Placed(new SampleKey("th-test", "S" + sample), "Tide House", sample == 5 ? 1 : 0, sample, 0, sample,
+				error, landing,
 				landing == Landing.OTHER_FLOOR ? "Tide House, floor 3" : "Tide House, floor 0");
 	}
 
 	/** S2 was set aside, so it was not measured. */
 	private FloorErrors errors() {
-		ErrorMap map = new ErrorMap("plain", List.of(placed(0, 1, Landing.RIGHT_FLOOR), placed(1, 5, Landing.OTHER_FLOOR),
-				placed(3, 3, Landing.OTHER_SITE), placed(4, Double.NaN, Landing.NOWHERE), placed(5, 11, Landing.RIGHT_FLOOR)));
+		ErrorMap map = new ErrorMap("plain",
+				List.of(placed(0, 1, Landing.RIGHT_FLOOR), placed(1, 5, Landing.OTHER_FLOOR),
+						placed(3, 3, Landing.OTHER_SITE), placed(4, Double.NaN, Landing.NOWHERE),
+						placed(5, 11, Landing.RIGHT_FLOOR)));
 		return FloorErrors.of(new ErrorsShown(map, 10, ""), rows());
 	}
 
@@ -70,7 +73,8 @@ class FloorErrorsTest {
 	void hasTheMeasuredSamplesOfTheFloor() {
 		FloorErrors errors = errors();
 		assertEquals(List.of("th-test/S0", "th-test/S1", "th-test/S3", "th-test/S4"),
-				IntStream.range(0, errors.samples().size()).mapToObj(i -> errors.samples().ref(i).key().toString()).toList());
+				IntStream.range(0, errors.samples().size()).mapToObj(i -> errors.samples().ref(i).key().toString())
+						.toList());
 		for (int i = 0; i < errors.samples().size(); i++) {
 			assertEquals(errors.samples().ref(i).key(), errors.placed(i).sample());
 		}
@@ -78,7 +82,8 @@ class FloorErrorsTest {
 
 	@Test
 	void givesTheFiguresOfTheFloorAndOfAllFloors() {
-		assertEquals("plain: mean 3.00\u00a0m, 95 % 5.00\u00a0m, right floor 1/4; all floors 5.00\u00a0m", errors().summary());
+		assertEquals("plain: mean 3.00\u00a0m, 95 % 5.00\u00a0m, right floor 1/4; all floors 5.00\u00a0m",
+				errors().summary());
 		assertEquals("plain: no test sample here; all floors –\u00a0m",
 				FloorErrors.of(new ErrorsShown(new ErrorMap("plain", List.of()), 1, ""), rows()).summary());
 	}
@@ -94,14 +99,18 @@ class FloorErrorsTest {
 	void tellsFloorsAndSitesByShapeAndErrorsByColour() {
 		SampleColours colours = ErrorColours.of(errors(), WHITE);
 		List<SampleLook> looks = IntStream.of(colours.lookOf()).mapToObj(colours.looks()::get).toList();
-		assertEquals(List.of(Marker.CIRCLE, Marker.TRIANGLE, Marker.SQUARE, Marker.CROSS), looks.stream().map(SampleLook::marker).toList());
+		assertEquals(List.of(Marker.CIRCLE, Marker.TRIANGLE, Marker.SQUARE, Marker.CROSS),
+				looks.stream().map(SampleLook::marker).toList());
 		assertEquals(4, looks.stream().map(SampleLook::rgb).distinct().count());
-		assertEquals(looks.stream().map(SampleLook::marker).toList(), colours.legend().entries().stream().map(e -> e.look().marker()).toList());
+		assertEquals(looks.stream().map(SampleLook::marker).toList(),
+				colours.legend().entries().stream().map(e -> e.look().marker()).toList());
 		PlanLegend.Ramp ramp = colours.legend().ramp();
 		assertEquals(10, ramp.high());
 		assertEquals(ErrorColours.heat(10, 10, WHITE), ramp.colours()[ramp.colours().length - 1]);
-		assertEquals(ErrorColours.heat(10, 10, WHITE), ErrorColours.heat(25, 10, WHITE), "more than the top looks like the top");
+		assertEquals(ErrorColours.heat(10, 10, WHITE), ErrorColours.heat(25, 10, WHITE),
+				"more than the top looks like the top");
 		assertNotEquals(ErrorColours.heat(1, 10, WHITE), ErrorColours.heat(5, 10, WHITE));
-		assertTrue(colours.legend().title().contains("test survey") && colours.legend().title().contains("squares of 1\u00a0m"), colours.legend().title());
+		assertTrue(colours.legend().title().contains("test survey")
+				&& colours.legend().title().contains("squares of 1\u00a0m"), colours.legend().title());
 	}
 }

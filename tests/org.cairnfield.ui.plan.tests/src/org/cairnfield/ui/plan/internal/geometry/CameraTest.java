@@ -48,7 +48,8 @@ class CameraTest {
 
 	@Test
 	void fitOfOnePointOrNothingStaysInLimits() {
-		assertTrue(Camera.fitting(new Bounds(5, 5, 5, 5), 400, 300, 10).pixelsPerMetre() <= Camera.MOST_PIXELS_PER_METRE);
+		assertTrue(
+				Camera.fitting(new Bounds(5, 5, 5, 5), 400, 300, 10).pixelsPerMetre() <= Camera.MOST_PIXELS_PER_METRE);
 		assertEquals(200, Camera.fitting(Bounds.EMPTY, 400, 300, 10).column(0), 0.5);
 	}
 

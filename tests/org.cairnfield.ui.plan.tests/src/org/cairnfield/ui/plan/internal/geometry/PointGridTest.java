@@ -19,7 +19,8 @@ class PointGridTest {
 	@Test
 	void findsTheSamePointsInARectangleAsLookingAtAll() {
 		for (int trial = 0; trial < 200; trial++) {
-			Bounds wanted = Bounds.between(random.nextDouble(-60, 110), random.nextDouble(0, 35), random.nextDouble(-60, 110),
+			Bounds wanted = Bounds.between(random.nextDouble(-60, 110), random.nextDouble(0, 35),
+					random.nextDouble(-60, 110),
 					random.nextDouble(0, 35));
 			BitSet expected = new BitSet();
 			for (int i = 0; i < POINTS; i++) {

@@ -22,8 +22,10 @@ class AccessPointPlacesTest {
 	@Test
 	void weighsPlacesByAmplitude() {
 		// 20 dB less is a tenth of the amplitude: x = (1·0 + 0.1·10 + 0.1·10) / 1.2, y = (0.1·6) / 1.2
-		EstimatedPlace place = places(SampleTable.builder().sample("a", 1, 0, 0).reading("ap", -50).sample("b", 1, 10, 0)
-				.reading("ap", -70).sample("c", 1, 10, 6).reading("ap", -70)).get(0);
+		EstimatedPlace place = places(
+				SampleTable.builder().sample("a", 1, 0, 0).reading("ap", -50).sample("b", 1, 10, 0)
+						.reading("ap", -70).sample("c", 1, 10, 6).reading("ap", -70))
+				.get(0);
 		assertEquals(new EstimatedPlace("ap", 1, place.xMetres(), place.yMetres(), 3, -50), place);
 		assertEquals(2 / 1.2, place.xMetres(), 1e-9);
 		assertEquals(0.6 / 1.2, place.yMetres(), 1e-9);
@@ -37,7 +39,8 @@ class AccessPointPlacesTest {
 			double y = i / 20 * 2;
 			// level of ITU-R P.1238 form: L = L(1 m) + 30 log10(d)
 			double distance = Math.max(1, Math.hypot(x - 13, y - 21));
-			table.sample(String.format("s%03d", i), 0, x, y).reading("ap", (int) Math.round(-40 - 30 * Math.log10(distance)));
+			table.sample(String.format("s%03d", i), 0, x, y).reading("ap",
+					(int) Math.round(-40 - 30 * Math.log10(distance)));
 		}
 		EstimatedPlace place = places(table).get(0);
 		assertEquals(AccessPointPlaces.STRONGEST, place.readings());
@@ -60,7 +63,8 @@ class AccessPointPlacesTest {
 	void joinsSurveysAndLeavesOutWhatIsSetAsideOrHeardTooRarely() {
 		SampleTableBuilder spring = SampleTable.builder().sample("a", 0, 0, 0).reading("ap", -50).reading("rare", -50);
 		SampleTableBuilder autumn = SampleTable.builder().sample("b", 0, 2, 0).reading("ap", -50).sample("c", 0, 4, 0)
-				.reading("ap", -50).sample("d", 0, 400, 0).reason("wrong place").reading("ap", -30).reading("rare", -30);
+				.reading("ap", -50).sample("d", 0, 400, 0).reason("wrong place").reading("ap", -30)
+				.reading("rare", -30);
 		List<EstimatedPlace> places = places(spring, autumn);
 		assertEquals(List.of("ap"), places.stream().map(EstimatedPlace::accessPoint).toList());
 		assertEquals(2, places.get(0).xMetres(), 1e-9);

@@ -29,6 +29,7 @@ class MountedPlaceTest {
 			accessPoint.setPlace(place.isEmpty() ? null : KnownPlace.parse(place));
 			archive.getAccessPoints().add(accessPoint);
 		}
-		assertEquals(List.of(new MountedPlace("ap0", 2, 3), new MountedPlace("ap4", 8, 9)), MountedPlace.on(floor, archive));
+		assertEquals(List.of(new MountedPlace("ap0", 2, 3), new MountedPlace("ap4", 8, 9)),
+				MountedPlace.on(floor, archive));
 	}
 }

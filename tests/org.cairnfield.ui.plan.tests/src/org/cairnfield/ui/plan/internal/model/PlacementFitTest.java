@@ -46,7 +46,8 @@ class PlacementFitTest {
 		// Umeyama 1991, section IV: X = (0,0) (1,0) (0,2), Y = (0,0) (-1,0) (0,2); value from memory: R = [0.832 0.555; -0.555 0.832],
 		// c = 0.721, t = (-0.800, 0.400). Rows of an image count down, so its y is -row.
 		PlacementFit fit = PlacementFit
-				.of(List.of(new ControlPoint(0, 0, 0, 0), new ControlPoint(1, 0, -1, 0), new ControlPoint(0, -2, 0, 2)));
+				.of(List.of(new ControlPoint(0, 0, 0, 0), new ControlPoint(1, 0, -1, 0),
+						new ControlPoint(0, -2, 0, 2)));
 		assertEquals(0.721, fit.placement().metresPerPixel(), 5e-4);
 		assertEquals(Math.toDegrees(Math.atan2(-0.555, 0.832)), fit.placement().turnDegrees(), 0.05);
 		assertEquals(-0.800, fit.placement().xMetres(), 5e-4);
@@ -68,22 +69,27 @@ class PlacementFitTest {
 		assertEquals(Math.sqrt(least / 7), fit.rmsMetres(), 1e-9);
 		for (int i = 0; i < 200; i++) {
 			Placement other = new Placement(p.metresPerPixel() * (1 + 0.01 * random.nextGaussian()),
-					p.turnDegrees() + random.nextGaussian(), p.xMetres() + random.nextGaussian(), p.yMetres() + random.nextGaussian());
+					p.turnDegrees() + random.nextGaussian(), p.xMetres() + random.nextGaussian(),
+					p.yMetres() + random.nextGaussian());
 			assertTrue(sum(other, points) > least);
 		}
 	}
 
 	private static double sum(Placement placement, List<ControlPoint> points) {
-		return points.stream().mapToDouble(each -> Math.pow(placement.xMetres(each.column(), each.row()) - each.xMetres(), 2)
-				+ Math.pow(placement.yMetres(each.column(), each.row()) - each.yMetres(), 2)).sum();
+		return points.stream()
+				.mapToDouble(each -> Math.pow(placement.xMetres(each.column(), each.row()) - each.xMetres(), 2)
+						+ Math.pow(placement.yMetres(each.column(), each.row()) - each.yMetres(), 2))
+				.sum();
 	}
 
 	@Test
 	void tellsWhyThereIsNone() {
-		assertTrue(assertThrows(IllegalArgumentException.class, () -> PlacementFit.of(List.of(exact(1, 2)))).getMessage()
-				.contains("two control points"));
-		assertTrue(assertThrows(IllegalArgumentException.class, () -> PlacementFit.of(List.of(exact(1, 2), exact(1, 2))))
-				.getMessage().contains("place of the image"));
+		assertTrue(
+				assertThrows(IllegalArgumentException.class, () -> PlacementFit.of(List.of(exact(1, 2)))).getMessage()
+						.contains("two control points"));
+		assertTrue(
+				assertThrows(IllegalArgumentException.class, () -> PlacementFit.of(List.of(exact(1, 2), exact(1, 2))))
+						.getMessage().contains("place of the image"));
 		assertTrue(assertThrows(IllegalArgumentException.class,
 				() -> PlacementFit.of(List.of(new ControlPoint(0, 0, 5, 5), new ControlPoint(9, 0, 5, 5)))).getMessage()
 				.contains("place of the floor"));

@@ -49,16 +49,20 @@ class OutlineShapeTest {
 		assertArrayEquals(new double[] { 3 - 8, 4 + 6 }, slope.atRightAngle(2, -5.4, 9.7), 0.3);
 		double[] place = slope.atRightAngle(2, -5.4, 9.7);
 		assertEquals(0, (place[0] - 3) * 3 + (place[1] - 4) * 4, 1e-9, "at a right angle");
-		assertArrayEquals(new double[] { 6, 8 }, slope.atRightAngle(2, 6.4, 7.7), 1e-9, "or straight on: the foot of the perpendicular");
-		assertArrayEquals(new double[] { 7, 0 }, NOTHING.added(0, 0).atRightAngle(1, 7, 2), 1e-9, "the first side along an axis");
+		assertArrayEquals(new double[] { 6, 8 }, slope.atRightAngle(2, 6.4, 7.7), 1e-9,
+				"or straight on: the foot of the perpendicular");
+		assertArrayEquals(new double[] { 7, 0 }, NOTHING.added(0, 0).atRightAngle(1, 7, 2), 1e-9,
+				"the first side along an axis");
 		assertArrayEquals(new double[] { 7, 2 }, NOTHING.atRightAngle(0, 7, 2), "no side yet");
-		assertArrayEquals(new double[] { 9, 0 }, SQUARE.atRightAngle(1, 9, 2), 1e-9, "in a ring the last side comes before the first");
+		assertArrayEquals(new double[] { 9, 0 }, SQUARE.atRightAngle(1, 9, 2), 1e-9,
+				"in a ring the last side comes before the first");
 	}
 
 	@Test
 	void saysHowFarItIs() {
 		assertEquals("4 corners   100.0\u00a0m²   40.0\u00a0m round", SQUARE.words());
-		assertEquals("2 corners   5.0\u00a0m so far   corner 2: x 3.00\u00a0m, y 4.00\u00a0m", NOTHING.added(0, 0).added(3, 4).words());
+		assertEquals("2 corners   5.0\u00a0m so far   corner 2: x 3.00\u00a0m, y 4.00\u00a0m",
+				NOTHING.added(0, 0).added(3, 4).words());
 	}
 
 	@Test

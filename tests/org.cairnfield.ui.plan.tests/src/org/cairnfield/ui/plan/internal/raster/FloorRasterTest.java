@@ -27,12 +27,14 @@ class FloorRasterTest {
 	private static final int SIDE = 128;
 	private static final double SCALE = 20;
 
-	private static FloorRaster raster(PlanPicture picture, Outline outline, double[] x, double[] y, SampleLook look, int... marks) {
+	private static FloorRaster raster(PlanPicture picture, Outline outline, double[] x, double[] y, SampleLook look,
+			int... marks) {
 		byte[] bits = new byte[marks.length];
 		for (int i = 0; i < marks.length; i++) {
 			bits[i] = (byte) marks[i];
 		}
-		return new FloorRaster(picture, outline, x, y, new PointGrid(x, y), List.of(look), new int[marks.length], bits, INK, null);
+		return new FloorRaster(picture, outline, x, y, new PointGrid(x, y), List.of(look), new int[marks.length], bits,
+				INK, null);
 	}
 
 	private static int[] draw(FloorRaster raster, int column, int row) {
@@ -43,7 +45,8 @@ class FloorRasterTest {
 
 	/** One sample in the middle: at (3.2, −3.2) metres, pixel (64, 64). */
 	private static int[] one(int mark) {
-		return draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, SampleLook.solid(BLUE, Marker.CIRCLE), mark), 0, 0);
+		return draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 },
+				SampleLook.solid(BLUE, Marker.CIRCLE), mark), 0, 0);
 	}
 
 	private static int at(int[] pixels, int column, int row) {
@@ -125,7 +128,8 @@ class FloorRasterTest {
 	@Test
 	void leavesAHollowShapeEmpty() {
 		SampleLook hollow = new SampleLook(BLUE, Marker.CIRCLE, SampleLook.Fill.HOLLOW);
-		int[] pixels = draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, hollow, SampleMark.KEPT), 0, 0);
+		int[] pixels = draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, hollow, SampleMark.KEPT), 0,
+				0);
 		assertEquals(WHITE, at(pixels, 64, 64));
 		assertTrue(Arrays.stream(pixels).anyMatch(p -> p != WHITE));
 	}
@@ -133,7 +137,8 @@ class FloorRasterTest {
 	@Test
 	void putsADotIntoADottedShape() {
 		SampleLook dotted = new SampleLook(BLUE, Marker.CIRCLE, SampleLook.Fill.DOTTED);
-		int[] pixels = draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, dotted, SampleMark.KEPT), 0, 0);
+		int[] pixels = draw(raster(null, null, new double[] { 3.2 }, new double[] { -3.2 }, dotted, SampleMark.KEPT), 0,
+				0);
 		assertEquals(BLUE, at(pixels, 64, 64));
 		assertTrue(count(pixels, BLUE) < count(one(SampleMark.KEPT), BLUE));
 	}
@@ -142,7 +147,8 @@ class FloorRasterTest {
 	void drawsPiecesThatAgreeWhereTheyMeet() {
 		double[] x = { 3.2, 3.3, 6.4, 6.5, 9.5 };
 		double[] y = { -3.2, -3.3, -6.4, -6.3, -3.1 };
-		FloorRaster raster = raster(null, Outline.parse("1,-1 10,-2 8,-9"), x, y, SampleLook.solid(BLUE, Marker.STAR), 1, 3, 5, 7, 0);
+		FloorRaster raster = raster(null, Outline.parse("1,-1 10,-2 8,-9"), x, y, SampleLook.solid(BLUE, Marker.STAR),
+				1, 3, 5, 7, 0);
 		int[] whole = new int[4 * SIDE * SIDE];
 		raster.draw(whole, 2 * SIDE, 0, 0, SCALE, 1);
 		for (int piece = 0; piece < 4; piece++) {
@@ -161,7 +167,8 @@ class FloorRasterTest {
 	void drawsSelectedSamplesOnTop() {
 		double[] x = { 3.2, 3.55 }; // 7 pixels, so that the one would cover the ring of the other
 		double[] y = { -3.2, -3.2 };
-		FloorRaster raster = raster(null, null, x, y, SampleLook.solid(BLUE, Marker.CIRCLE), SampleMark.KEPT | SampleMark.SELECTED, SampleMark.KEPT);
+		FloorRaster raster = raster(null, null, x, y, SampleLook.solid(BLUE, Marker.CIRCLE),
+				SampleMark.KEPT | SampleMark.SELECTED, SampleMark.KEPT);
 		assertEquals(count(one(SampleMark.KEPT | SampleMark.SELECTED), ACCENT), count(draw(raster, 0, 0), ACCENT));
 	}
 
@@ -203,13 +210,16 @@ class FloorRasterTest {
 	}
 
 	private static FloorRaster errors(FloorLayer layer) {
-		return new FloorRaster(null, null, new double[0], new double[0], new PointGrid(new double[0], new double[0]), List.of(), new int[0],
+		return new FloorRaster(null, null, new double[0], new double[0], new PointGrid(new double[0], new double[0]),
+				List.of(), new int[0],
 				new byte[0], INK, layer);
 	}
 
 	@Test
 	void laysTheColourOfAnErrorOverItsPartOfTheFloor() {
-		int[] pixels = draw(errors(new FloorLayer(List.of(new FloorLayer.Patch(new Bounds(1, -3, 3, -2), BLUE)), List.of(), LINE)), 0, 0);
+		int[] pixels = draw(
+				errors(new FloorLayer(List.of(new FloorLayer.Patch(new Bounds(1, -3, 3, -2), BLUE)), List.of(), LINE)),
+				0, 0);
 		assertEquals(40 * 20, count(pixels, BLUE), "2 m × 1 m");
 		assertEquals(BLUE, at(pixels, 20, 40));
 		assertEquals(BLUE, at(pixels, 59, 59));
@@ -236,20 +246,23 @@ class FloorRasterTest {
 	}
 
 	private static long inColumns(int[] pixels, int from, int to) {
-		return IntStream.range(0, pixels.length).filter(i -> i % SIDE >= from && i % SIDE < to && pixels[i] != WHITE).count();
+		return IntStream.range(0, pixels.length).filter(i -> i % SIDE >= from && i % SIDE < to && pixels[i] != WHITE)
+				.count();
 	}
 
 	@Test
 	void drawsPiecesOfAnErrorMapThatAgreeWhereTheyMeet() {
 		FloorRaster raster = errors(new FloorLayer(List.of(new FloorLayer.Patch(new Bounds(1, -9, 9, -2), BLUE)),
-				List.of(new FloorLayer.Arrow(1, -1, 11, -8, true), new FloorLayer.Arrow(9, -9, 6.4, -6.4, false)), LINE));
+				List.of(new FloorLayer.Arrow(1, -1, 11, -8, true), new FloorLayer.Arrow(9, -9, 6.4, -6.4, false)),
+				LINE));
 		int[] whole = new int[4 * SIDE * SIDE];
 		raster.draw(whole, 2 * SIDE, 0, 0, SCALE, 1);
 		for (int piece = 0; piece < 4; piece++) {
 			int[] pixels = draw(raster, piece % 2 * SIDE, piece / 2 * SIDE);
 			for (int row = 0; row < SIDE; row++) {
 				int from = (piece / 2 * SIDE + row) * 2 * SIDE + piece % 2 * SIDE;
-				assertArrayEquals(Arrays.copyOfRange(whole, from, from + SIDE), Arrays.copyOfRange(pixels, row * SIDE, (row + 1) * SIDE),
+				assertArrayEquals(Arrays.copyOfRange(whole, from, from + SIDE),
+						Arrays.copyOfRange(pixels, row * SIDE, (row + 1) * SIDE),
 						"piece " + piece + ", row " + row);
 			}
 		}
@@ -259,7 +272,8 @@ class FloorRasterTest {
 	void turnsPaperDarkOnADarkBackground() {
 		int[] image = new int[100 * 80];
 		Arrays.fill(image, WHITE);
-		FloorRaster raster = new FloorRaster(new PlanPicture(100, 80, image, new Placement(0.05, 0, 0, 0)), null, new double[0],
+		FloorRaster raster = new FloorRaster(new PlanPicture(100, 80, image, new Placement(0.05, 0, 0, 0)), null,
+				new double[0],
 				new double[0], new PointGrid(new double[0], new double[0]), List.of(), new int[0], new byte[0],
 				new Ink(0x202020, 0xeeeeee, ACCENT), null);
 		int[] pixels = draw(raster, 0, 0);

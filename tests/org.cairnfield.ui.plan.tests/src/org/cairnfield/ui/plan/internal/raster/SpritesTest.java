@@ -23,7 +23,8 @@ class SpritesTest {
 	void drawOnceWhatLooksTheSame() {
 		Sprites sprites = new Sprites(10);
 		Sprite first = sprites.of(BLUE, SampleMark.KEPT, 4, 1, INK);
-		assertSame(first, sprites.of(SampleLook.solid(0x0072b2, Marker.CIRCLE), SampleMark.KEPT, 4, 1, new Ink(0xffffff, 0x222222, 0xff00ff)));
+		assertSame(first, sprites.of(SampleLook.solid(0x0072b2, Marker.CIRCLE), SampleMark.KEPT, 4, 1,
+				new Ink(0xffffff, 0x222222, 0xff00ff)));
 	}
 
 	@Test

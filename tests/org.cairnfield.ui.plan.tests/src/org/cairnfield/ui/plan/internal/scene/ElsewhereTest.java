@@ -35,7 +35,8 @@ class ElsewhereTest {
 		Survey survey = ModelFactory.eINSTANCE.createSurvey();
 		survey.setId(id + "-spring");
 		Samples samples = ModelFactory.eINSTANCE.createSamples();
-		samples.setTable(SampleTable.builder().sample(id + "-0", 0, 1, 1).reading("ap", -50).sample(id + "-1", 1, 2, 2).reading("ap", -60)
+		samples.setTable(SampleTable.builder().sample(id + "-0", 0, 1, 1).reading("ap", -50).sample(id + "-1", 1, 2, 2)
+				.reading("ap", -60)
 				.sample(id + "-7", 7, 3, 3).reading("ap", -70).build());
 		survey.setSamples(samples);
 		site.getSurveys().add(survey);
@@ -55,27 +56,35 @@ class ElsewhereTest {
 	@Test
 	void namesTheCarrierOnAnotherFloorAndFromThereTheSample() {
 		ArchiveSelection selection = compared(sample(house, 1));
-		assertEquals(List.of(new Elsewhere("The carrier, th-1, is on another floor", "Floor 1", house.getFloors().get(1))),
+		assertEquals(
+				List.of(new Elsewhere("The carrier, th-1, is on another floor", "Floor 1", house.getFloors().get(1))),
 				Elsewhere.of(selection));
-		assertEquals(List.of(new Elsewhere("The sample under review, th-0, is on another floor", "Floor 0", house.getFloors().get(0))),
+		assertEquals(
+				List.of(new Elsewhere("The sample under review, th-0, is on another floor", "Floor 0",
+						house.getFloors().get(0))),
 				Elsewhere.of(selection.withFloor(house.getFloors().get(1))));
 	}
 
 	@Test
 	void saysInWhichBuildingTheCarrierIs() {
-		assertEquals(List.of(new Elsewhere("The carrier, ls-1, is in another building", "Lantern Store, Floor 1", store.getFloors().get(1))),
+		assertEquals(
+				List.of(new Elsewhere("The carrier, ls-1, is in another building", "Lantern Store, Floor 1",
+						store.getFloors().get(1))),
 				Elsewhere.of(compared(sample(store, 1))));
 	}
 
 	@Test
 	void leadsNowhereWhereTheSiteHasNoSuchFloor() {
-		assertEquals(List.of(new Elsewhere("The carrier, th-7, is on another floor", "floor 7, which the site does not have", null)),
+		assertEquals(
+				List.of(new Elsewhere("The carrier, th-7, is on another floor", "floor 7, which the site does not have",
+						null)),
 				Elsewhere.of(compared(sample(house, 2))));
 	}
 
 	@Test
 	void isSilentWhereAllIsOnTheFloorOrNothingIsCompared() {
 		assertEquals(List.of(), Elsewhere.of(compared(sample(house, 0))));
-		assertEquals(List.of(), Elsewhere.of(ArchiveSelection.of(archive).withSamples(List.of(sample(house, 1))).withFloor(house.getFloors().get(0))));
+		assertEquals(List.of(), Elsewhere.of(ArchiveSelection.of(archive).withSamples(List.of(sample(house, 1)))
+				.withFloor(house.getFloors().get(0))));
 	}
 }

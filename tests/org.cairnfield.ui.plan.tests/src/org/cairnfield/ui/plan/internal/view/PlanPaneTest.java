@@ -76,7 +76,8 @@ class PlanPaneTest {
 		survey.setDevice(device);
 		SampleTableBuilder table = SampleTable.builder();
 		for (int i = 0; i < 25; i++) { // 5 × 5, 4 m apart; the last on the floor above
-			table.sample(String.format(Locale.ROOT, "S%02d", i), i == 24 ? 1 : 0, 2 + i % 5 * 4, 2 + i / 5 * 4).reading("ap", -50 - i);
+			table.sample(String.format(Locale.ROOT, "S%02d", i), i == 24 ? 1 : 0, 2 + i % 5 * 4, 2 + i / 5 * 4)
+					.reading("ap", -50 - i);
 		}
 		Samples samples = ModelFactory.eINSTANCE.createSamples();
 		samples.setTable(table.build());
@@ -93,7 +94,8 @@ class PlanPaneTest {
 		shell = new Shell(display, SWT.NO_TRIM);
 		shell.setLayout(new FillLayout());
 		shell.setSize(700, 600);
-		pane = new PlanPane(shell, Colourings.all(), colouring -> { });
+		pane = new PlanPane(shell, Colourings.all(), colouring -> {
+		});
 		canvas = pane.plan().canvas();
 		shell.open();
 		session = ArchiveSession.of(open);
@@ -189,7 +191,8 @@ class PlanPaneTest {
 	void lassoSelectsWhatItGoesRound() {
 		pane.plan().mode(PlanMode.LASSO);
 		// a triangle round 0, 5 and 6, with 1 outside of its slope
-		drag(beside(at(0), -12, 25), beside(at(5), -12, -12), beside(at(6), 25, -12), beside(at(6), 25, 0), beside(at(0), 14, 25));
+		drag(beside(at(0), -12, 25), beside(at(5), -12, -12), beside(at(6), 25, -12), beside(at(6), 25, 0),
+				beside(at(0), 14, 25));
 		assertEquals(List.of(sample(0), sample(5), sample(6)), session.selection().samples());
 	}
 
@@ -307,8 +310,9 @@ class PlanPaneTest {
 	void labelsWhatIsCompared() {
 		session.select(session.selection().withSamples(List.of(sample(6))));
 		assertEquals(List.of(), pane.plan().scene().labels(), "nothing is compared");
-		session.select(session.selection().withBeside(List.of(new Companion(sample(24), CompanionRole.CARRIER, "carrier"),
-				new Companion(sample(8), CompanionRole.MEMBER, "nearest of C2"))));
+		session.select(
+				session.selection().withBeside(List.of(new Companion(sample(24), CompanionRole.CARRIER, "carrier"),
+						new Companion(sample(8), CompanionRole.MEMBER, "nearest of C2"))));
 		assertEquals(List.of(label(6, "under review"), label(8, "nearest of C2")), pane.plan().scene().labels());
 		assertEquals(List.of(sample(6), sample(8)), pane.plan().scene().refs(pane.plan().scene().marked()));
 		session.select(session.selection().withFloor(survey.getSite().getFloors().get(1)));
@@ -324,7 +328,8 @@ class PlanPaneTest {
 	void marksPlacesOfTheFloorOnShow() {
 		List<Floor> floors = survey.getSite().getFloors();
 		MarkedPlace here = new MarkedPlace(floors.get(0), 3, 4, "A. Steward");
-		session.select(session.selection().withSamples(List.of(sample(6))).withMarked(List.of(here, new MarkedPlace(floors.get(1), 3, 4, "B. Reviewer"))));
+		session.select(session.selection().withSamples(List.of(sample(6)))
+				.withMarked(List.of(here, new MarkedPlace(floors.get(1), 3, 4, "B. Reviewer"))));
 		assertEquals(List.of(here), pane.plan().scene().crosses());
 		assertEquals(List.of(new SampleLabel(3, 4, "A. Steward")), pane.plan().scene().labels());
 		session.select(session.selection().withSamples(List.of(sample(8))));

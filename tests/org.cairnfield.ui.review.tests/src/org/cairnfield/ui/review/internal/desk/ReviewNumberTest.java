@@ -19,7 +19,8 @@ class ReviewNumberTest {
 	@Test
 	void saysWhatIsAllowed() {
 		for (String wrong : new String[] { "", "ten", "-1", "101", "NaN", "Infinity" }) {
-			IllegalArgumentException e = assertThrows(IllegalArgumentException.class, () -> ReviewNumber.GATE.parse(wrong), wrong);
+			IllegalArgumentException e = assertThrows(IllegalArgumentException.class,
+					() -> ReviewNumber.GATE.parse(wrong), wrong);
 			assertEquals("Noise share: 0 to 100 %.", e.getMessage());
 		}
 		assertThrows(IllegalArgumentException.class, () -> ReviewNumber.THRESHOLD.parse("10 %"));

@@ -32,21 +32,25 @@ class EvidenceTextTest {
 		return evidence(id, true, cluster, r, cluster);
 	}
 
-	private static Evidence evidence(String id, boolean made, int cluster, double r, int nearestCluster, Warning... warnings) {
+	private static Evidence evidence(String id, boolean made, int cluster, double r, int nearestCluster,
+			Warning... warnings) {
 		Set<Warning> all = EnumSet.noneOf(Warning.class);
 		all.addAll(Set.of(warnings));
 		return new Evidence(new SampleKey("sh-spring", id), 0, made, cluster, r, 0.11, new SampleKey("sh-spring", "C"),
-				new SampleKey("sh-spring", "N"), 12, nearestCluster, 1.8, new SampleKey("sh-spring", "M"), true, 0.9, 5, 5, 2.4, 0.5, 0.8,
+				new SampleKey("sh-spring", "N"), 12, nearestCluster, 1.8, new SampleKey("sh-spring", "M"), true, 0.9, 5,
+				5, 2.4, 0.5, 0.8,
 				1.2, 3.4, 0.4, outlook(), all);
 	}
 
 	/** −0.8 m at 3 of 120 positions in the cluster, nothing elsewhere. */
 	private static Outlook outlook() {
-		return new Outlook(new Effect(-0.02, 0.01, 3, 120, 0, 0.4), new Effect(0.01, 0.02, 2, 120, 0, 0.3), new Effect(0, 0, 0, 120, 0, 1));
+		return new Outlook(new Effect(-0.02, 0.01, 3, 120, 0, 0.4), new Effect(0.01, 0.02, 2, 120, 0, 0.3),
+				new Effect(0, 0, 0, 120, 0, 1));
 	}
 
 	private static List<Line> lines(Evidence evidence, Standing standing) {
-		return EvidenceText.of(evidence, "Tide House, floor 1", standing, "from 120 positions", new AdviceRates.Rate(40, 31), ZoneOffset.UTC);
+		return EvidenceText.of(evidence, "Tide House, floor 1", standing, "from 120 positions",
+				new AdviceRates.Rate(40, 31), ZoneOffset.UTC);
 	}
 
 	private static boolean says(List<Line> lines, String text) {
@@ -60,14 +64,18 @@ class EvidenceTextTest {
 
 	@Test
 	void namesWhoEnteredAVerdictForItsPerson() {
-		LedgerEntry entered = new LedgerEntry("v", "archive", evidence("A", 7, 0.9).sample(), 7, Decision.APPROVE, null, null, "mq",
+		LedgerEntry entered = new LedgerEntry("v", "archive", evidence("A", 7, 0.9).sample(), 7, Decision.APPROVE, null,
+				null, "mq",
 				Instant.parse("2026-03-12T10:15:00Z"), null, Round.FIRST, null, null, null, "A. Clerk");
-		assertTrue(EvidenceText.line(entered, ZoneOffset.UTC).contains("mq, entered by A. Clerk, "), EvidenceText.line(entered, ZoneOffset.UTC));
+		assertTrue(EvidenceText.line(entered, ZoneOffset.UTC).contains("mq, entered by A. Clerk, "),
+				EvidenceText.line(entered, ZoneOffset.UTC));
 		assertFalse(EvidenceText.line(entry("v", Decision.APPROVE, null, null), ZoneOffset.UTC).contains("entered"));
 	}
 
-	private static Standing standing(ReviewState state, List<LedgerEntry> entries, LedgerEntry first, boolean stale, boolean hidden) {
-		return new Standing(evidence("A", 7, 0.9).sample(), Optional.empty(), true, state, entries, Optional.ofNullable(first),
+	private static Standing standing(ReviewState state, List<LedgerEntry> entries, LedgerEntry first, boolean stale,
+			boolean hidden) {
+		return new Standing(evidence("A", 7, 0.9).sample(), Optional.empty(), true, state, entries,
+				Optional.ofNullable(first),
 				Optional.empty(), Optional.empty(), stale, false, hidden);
 	}
 
@@ -86,18 +94,23 @@ class EvidenceTextTest {
 
 	@Test
 	void putsWhatEachHomeWouldDoIntoATable() {
-		assertEquals(List.of(new HomeRow("C7", "3/120", "−0.80 ± 0.40", "+0.40"), new HomeRow("pool", "0/120", "no change", "+1.00")),
+		assertEquals(
+				List.of(new HomeRow("C7", "3/120", "−0.80 ± 0.40", "+0.40"),
+						new HomeRow("pool", "0/120", "no change", "+1.00")),
 				HomeRow.of(evidence("A", 7, 0.94)));
-		assertEquals(new HomeRow("C2", "2/120", "≈ +0.60 ± 1.20", "+0.30"), HomeRow.of(evidence("A", true, 7, 0.9, 2)).get(1));
+		assertEquals(new HomeRow("C2", "2/120", "≈ +0.60 ± 1.20", "+0.30"),
+				HomeRow.of(evidence("A", true, 7, 0.9, 2)).get(1));
 		assertEquals(List.of(new HomeRow("pool", "none asked", "unknown", "unknown")),
 				HomeRow.of(Evidence.gone(new SampleKey("sh-spring", "A"), null, false)));
 	}
 
 	@Test
 	void putsEachWarningUnderItsQuestion() {
-		List<Line> lines = lines(evidence("A", true, 7, 0.9, 2, Warning.NEAREST_DIFFERS, Warning.READINGS_DOUBTFUL), null);
+		List<Line> lines = lines(evidence("A", true, 7, 0.9, 2, Warning.NEAREST_DIFFERS, Warning.READINGS_DOUBTFUL),
+				null);
 		int belongs = lines.indexOf(new Line(Style.QUESTION, "Does it belong there?  nothing against it"));
-		assertEquals(new Line(Style.PLAIN, "its nearest labelled sample is in cluster 2, not 7"), lines.get(belongs + 1), "no mark, but told");
+		assertEquals(new Line(Style.PLAIN, "its nearest labelled sample is in cluster 2, not 7"),
+				lines.get(belongs + 1), "no mark, but told");
 		int readings = lines.indexOf(new Line(Style.QUESTION, "Are its readings sound?  look closer"));
 		assertEquals(Style.WARNING, lines.get(readings + 1).style());
 		assertEquals(1, lines.stream().filter(line -> line.style() == Style.WARNING).count());
@@ -107,9 +120,11 @@ class EvidenceTextTest {
 	void strikesSupersededVerdictsThrough() {
 		LedgerEntry old = entry("1", Decision.APPROVE, "fits", null);
 		LedgerEntry now = entry("2", Decision.REJECT, "far", "1");
-		List<Line> lines = lines(evidence("A", 7, 0.9), standing(ReviewState.REJECTED, List.of(old, now), now, false, false));
+		List<Line> lines = lines(evidence("A", 7, 0.9),
+				standing(ReviewState.REJECTED, List.of(old, now), now, false, false));
 		assertTrue(lines.contains(new Line(Style.STRUCK, "approve: the evidence agrees  mq, 12 Mar 2026, 10:15")));
-		assertTrue(lines.contains(new Line(Style.PLAIN, "out of the map: too far from the cluster  mq, 12 Mar 2026, 10:15")));
+		assertTrue(lines
+				.contains(new Line(Style.PLAIN, "out of the map: too far from the cluster  mq, 12 Mar 2026, 10:15")));
 	}
 
 	@Test

@@ -20,7 +20,8 @@ class ClusterBarsTest {
 
 	@Test
 	void keepsTheOrderOfTheFirstStateInTheSecond() {
-		ClusterBars bars = ClusterBars.of(10, new State("as split", new int[] { 3, 5 }, 4), new State("with approved", new int[] { 7, 5 }, 0));
+		ClusterBars bars = ClusterBars.of(10, new State("as split", new int[] { 3, 5 }, 4),
+				new State("with approved", new int[] { 7, 5 }, 0));
 		assertEquals(List.of("noise", "C1", "C0"), bars.bars().labels());
 		assertEquals(7, bars.bars().value(1, 2));
 		assertEquals(0, bars.bars().value(1, 0));
@@ -35,6 +36,7 @@ class ClusterBarsTest {
 
 	@Test
 	void givesOneLeftOverItsOwnBar() {
-		assertEquals(List.of("noise", "C1", "C2", "C0"), ClusterBars.of(2, new State("samples", new int[] { 1, 9, 2 }, 0)).bars().labels());
+		assertEquals(List.of("noise", "C1", "C2", "C0"),
+				ClusterBars.of(2, new State("samples", new int[] { 1, 9, 2 }, 0)).bars().labels());
 	}
 }

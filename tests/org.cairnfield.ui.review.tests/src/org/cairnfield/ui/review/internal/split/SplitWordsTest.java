@@ -24,7 +24,8 @@ class SplitWordsTest {
 
 	@Test
 	void saysCostAndErrorAndWhatTheyAreFrom() {
-		assertEquals("163 comparisons per query (5.5 % of plain); mean error 4.08 m without the noise, plain 2.40 m; errors of 504 samples.",
+		assertEquals(
+				"163 comparisons per query (5.5 % of plain); mean error 4.08 m without the noise, plain 2.40 m; errors of 504 samples.",
 				SplitWords.facts(new SplitFacts(2962, 33, 923, 0.312, 471, 162.9, 0.055, 4.084, 2.397, "504 samples")));
 	}
 
