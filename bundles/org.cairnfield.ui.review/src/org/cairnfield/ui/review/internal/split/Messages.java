@@ -148,6 +148,7 @@ final class Messages extends NLS {
 	public static String TrialFacts_factsOfTheTrialSplit;
 	public static String TrialFacts_minpts;
 	public static String TrialSizes_clusterSizes;
+	public static String TrialSizes_clusterSizesBesideTheCurve;
 	public static String TrialSizes_clusterSizesAppearHereOnce;
 	public static String TrialSizes_samples;
 	public static String TriedPane_byBlocksOfPositionsNoise;

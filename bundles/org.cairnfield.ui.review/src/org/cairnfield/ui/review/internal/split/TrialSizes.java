@@ -17,10 +17,10 @@ final class TrialSizes {
 	private final BarChart chart;
 	private Trial shown;
 
-	TrialSizes(Composite parent, SplitWork work, String id) {
+	TrialSizes(Composite parent, SplitWork work, String id, String name) {
 		this.work = work;
 		chart = Marked.id(new BarChart(parent, SWT.NONE), id);
-		chart.setName(Messages.TrialSizes_clusterSizes);
+		chart.setName(name);
 		chart.setEmptyText(Messages.TrialSizes_clusterSizesAppearHereOnce);
 		work.onChange(this::show);
 		show();
