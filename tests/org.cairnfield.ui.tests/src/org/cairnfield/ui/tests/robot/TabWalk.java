@@ -36,7 +36,7 @@ public final class TabWalk {
 	private TabWalk() {
 	}
 
-	/** Controls of a view that the tab key does not lead to, or not away from; on the user interface thread. */
+	/** Controls of a view that the tab key does not lead to, or not away from; on the user interface thread. The focus is where it was. */
 	public static List<String> unreached(Shell window, String view) {
 		Set<Control> wanted = new HashSet<>();
 		Composite part = part(window, view);
@@ -48,6 +48,7 @@ public final class TabWalk {
 		if (wanted.isEmpty()) {
 			return unreached;
 		}
+		Control before = Display.getCurrent().getFocusControl();
 		wanted.iterator().next().forceFocus();
 		Set<Control> seen = new HashSet<>();
 		for (int steps = 0; steps < MOST_STEPS && !seen.containsAll(wanted); steps++) {
@@ -59,6 +60,9 @@ public final class TabWalk {
 				unreached.add(focus + " " + focus.getData("org.cairnfield.id") + " keeps the tab key to itself");
 			}
 			focus.traverse(SWT.TRAVERSE_TAB_NEXT);
+		}
+		if (before != null && !before.isDisposed()) {
+			before.forceFocus();
 		}
 		wanted.stream().filter(control -> !control.isDisposed() && control.isVisible() && !seen.contains(control))
 				.forEach(control -> unreached
