@@ -200,7 +200,7 @@ public final class ReleaseReport {
 						r -> new int[2])[1]++);
 		List<String> told = manifest == null ? RuleSettings.of(archive).rules().words() : manifest.rules();
 		if (!told.isEmpty()) {
-			page.paragraph("The rules are told otherwise than usual:");
+			page.paragraph("These rules differ from their defaults:");
 			page.list(told);
 		}
 		if (findings.isEmpty()) {

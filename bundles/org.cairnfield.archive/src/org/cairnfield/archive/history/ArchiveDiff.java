@@ -74,7 +74,7 @@ public record ArchiveDiff(List<SurveyDiff> surveys, List<ObjectChange> objects, 
 	}
 
 	private static String words(ObjectChange change) {
-		return change.way() == ObjectChange.Way.REMOVED ? change.id().replaceFirst(" = .*", " as usual again")
+		return change.way() == ObjectChange.Way.REMOVED ? change.id().replaceFirst(" = .*", " back to the default")
 				: change.id().replaceFirst("(= [^:]*): .*", "$1");
 	}
 

@@ -69,7 +69,7 @@ final class AskedRuleArgs extends RuleArgs {
 		return json.put("settings", told.told().stream().map(each -> new Json().put("rule", each.rule().id())
 				.put("parameter", each.parameter() == null ? null : each.parameter().id())
 				.put("value", each.parameter() == null ? null : each.value())
-				.put("usual", each.parameter() == null ? null : each.parameter().usual())
+				.put("default", each.parameter() == null ? null : each.parameter().usual())
 				.put("asked", each.parameter() != null || each.forOnce())
 				.put("reason", each.kept().reason()).put("from", each.forOnce() ? "command line" : "archive").fields())
 				.toList())

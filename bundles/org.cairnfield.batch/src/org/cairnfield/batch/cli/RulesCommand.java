@@ -36,13 +36,13 @@ final class RulesCommand extends SurveyCommand {
 	@Option(names = "--set", paramLabel = "RULE.NUMBER=VALUE", description = "Keep a number with the archive, such as few-readings.fewest-readings=4; may be repeated.")
 	List<String> set = List.of();
 
-	@Option(names = "--off", paramLabel = "RULE", description = "The rule is not asked of this archive; needs --reason, may be repeated.")
+	@Option(names = "--off", paramLabel = "RULE", description = "Switch the rule off for this archive; needs --reason, may be repeated.")
 	List<String> off = List.of();
 
-	@Option(names = "--reset", paramLabel = "NAME", description = "Back to usual: a number, by RULE.NUMBER, or all of a rule, which is asked again, by RULE; may be repeated.")
+	@Option(names = "--reset", paramLabel = "NAME", description = "Back to the default: a number, by RULE.NUMBER, or all of a rule, which is asked again, by RULE; may be repeated.")
 	List<String> reset = List.of();
 
-	@Option(names = "--reset-all", description = "All rules as usual.")
+	@Option(names = "--reset-all", description = "Reset all rules to their defaults.")
 	boolean resetAll;
 
 	@Option(names = "--reason", paramLabel = "TEXT", description = "Why; kept with what is set.")
@@ -97,7 +97,7 @@ final class RulesCommand extends SurveyCommand {
 		if (!json) {
 			AskedRuleArgs.print(told, this);
 			if (told.told().isEmpty()) {
-				out().println("every rule is as usual");
+				out().println("every rule has its default settings");
 			}
 		}
 	}
@@ -176,7 +176,7 @@ final class RulesCommand extends SurveyCommand {
 				.put("parameters",
 						rule.parameters().stream()
 								.map(each -> new Json().put("id", each.id()).put("title", each.title())
-										.put("usual", each.usual())
+										.put("default", each.usual())
 										.put("lowest", each.lowest()).put("highest", each.highest())
 										.put("unit", each.unit()).put("whole", each.whole()).fields())
 								.toList())

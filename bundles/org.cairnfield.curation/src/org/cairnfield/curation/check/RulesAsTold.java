@@ -39,9 +39,9 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 		public String words() {
 			if (parameter == null) {
 				return rule.id() + (forOnce ? " is asked for this once; the archive does not ask it" + kept.because()
-						: " is not asked (kept with the archive" + kept.because() + ')');
+						: " is switched off (kept with the archive" + kept.because() + ')');
 			}
-			return kept.name() + " = " + RuleWords.measure(value, parameter.unit()) + ", usually "
+			return kept.name() + " = " + RuleWords.measure(value, parameter.unit()) + ", default "
 					+ RuleWords.measure(parameter.usual(), parameter.unit()) + " ("
 					+ (forOnce ? "for this once" : "kept with the archive") + kept.because() + ')';
 		}
@@ -78,7 +78,7 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 
 	private static final class Reading {
 
-		private static final String REMEDY = "; set it again, or back to usual";
+		private static final String REMEDY = "; set it again, or reset it";
 
 		private final Map<String, Rule> known = CleaningRules.registry().all().stream()
 				.collect(Collectors.toMap(Rule::id, Function.identity()));
@@ -102,7 +102,7 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 			ambiguous.add(same.get(0).name());
 			problems.add(same.get(0).name() + " is set " + same.size() + " times, to "
 					+ RuleWords.list(same.stream().map(RuleSettings.One::value).toList())
-					+ ": it is taken as usual" + REMEDY);
+					+ ": the default is used" + REMEDY);
 		}
 
 		void read(RuleSettings.One one, boolean once) {
@@ -122,7 +122,7 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 
 		private void unknown(RuleSettings.One one) {
 			problems.add(one
-					+ ": this version does not know what that means, and keeps it for others; a newer version may, or set it back to usual");
+					+ ": this version does not know what that means, and keeps it for others; a newer version may, or reset it");
 		}
 
 		private void off(Rule rule, RuleSettings.One one) {
@@ -144,9 +144,9 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 					told.add(new Told(rule, parameter, value, one, once));
 				}
 			} catch (NumberFormatException e) {
-				problems.add(one + " is no number, so it is taken as usual, " + usual(parameter) + REMEDY);
+				problems.add(one + " is no number, so the default of " + usual(parameter) + " is used" + REMEDY);
 			} catch (IllegalArgumentException e) {
-				problems.add(one + ": " + e.getMessage() + ", so it is taken as usual, " + usual(parameter) + REMEDY);
+				problems.add(one + ": " + e.getMessage() + ", so the default of " + usual(parameter) + " is used" + REMEDY);
 			}
 		}
 

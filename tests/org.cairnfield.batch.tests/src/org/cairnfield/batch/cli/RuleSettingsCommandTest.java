@@ -69,13 +69,13 @@ class RuleSettingsCommandTest {
 		prints(Cli.ok("rules", "-q", "--archive", archive, "--set", FEWEST + "=6", "--reason",
 				"devices of one kind hear six", "--note", "agreed in May"),
 				"rule settings changed: " + FEWEST + " = 6",
-				FEWEST + " = 6, usually 3 (kept with the archive: devices of one kind hear six)");
+				FEWEST + " = 6, default 3 (kept with the archive: devices of one kind hear six)");
 		JsonObject checked = check();
 		assertTrue(of(checked, "few-readings") > 0, checked::toString);
 		JsonObject setting = checked.getAsJsonArray("settings").get(0).getAsJsonObject();
 		assertEquals("few-readings fewest-readings 6.0 3.0 archive",
 				String.join(" ", setting.get("rule").getAsString(), setting.get("parameter").getAsString(),
-						setting.get("value").getAsString(), setting.get("usual").getAsString(),
+						setting.get("value").getAsString(), setting.get("default").getAsString(),
 						setting.get("from").getAsString()));
 		prints(Cli.run("check", "-q", "--archive", archive), "rule setting " + FEWEST + " = 6");
 		prints(Cli.run("remedy", "-q", "--archive", archive, "--rule", "few-readings", "--dry-run"),
@@ -88,9 +88,9 @@ class RuleSettingsCommandTest {
 
 		prints(Cli.run("gate", "--archive", archive), "findings-error");
 		assertTrue(
-				Cli.run("gate", "--json", "--archive", archive).json().toString().contains(FEWEST + " = 6, usually 3"));
-		prints(Cli.ok("rules", "-q", "--archive", archive, "--reset", "few-readings"), FEWEST + " as usual again",
-				"every rule is as usual");
+				Cli.run("gate", "--json", "--archive", archive).json().toString().contains(FEWEST + " = 6, default 3"));
+		prints(Cli.ok("rules", "-q", "--archive", archive, "--reset", "few-readings"), FEWEST + " back to the default",
+				"every rule has its default settings");
 		assertEquals(0, of(check(), "few-readings"));
 		prints(Cli.ok("rules", "-q", "--archive", archive, "--reset", "few-readings"), "nothing changed");
 	}
@@ -100,7 +100,7 @@ class RuleSettingsCommandTest {
 		Cli.ok("rules", "-q", "--archive", archive, "--off", "coverage-gap", "--reason", "an open square");
 		assertEquals(0, of(check(), "coverage-gap"));
 		assertTrue(Cli.run("check", "-q", "--archive", archive).out()
-				.contains("rule setting coverage-gap is not asked (kept with the archive: an open square)"));
+				.contains("rule setting coverage-gap is switched off (kept with the archive: an open square)"));
 		assertTrue(check("--rule", "coverage-gap").getAsJsonArray("settings").get(0).getAsJsonObject().get("asked")
 				.getAsBoolean());
 		prints(Cli.run("check", "-q", "--archive", archive, "--rule", "coverage-gap"),
@@ -120,7 +120,7 @@ class RuleSettingsCommandTest {
 		}
 		Cli.ok("release", "-q", "--archive", archive, "--prepare", "--version", "1.0.0", "--person", "L. Lead",
 				overrides);
-		String words = "coverage-gap is not asked (kept with the archive: an open square)";
+		String words = "coverage-gap is switched off (kept with the archive: an open square)";
 		JsonObject manifest = JsonParser.parseString(Files.readString(archive.resolve("releases/1.0.0.json")))
 				.getAsJsonObject();
 		assertEquals(words, manifest.getAsJsonArray("rules").get(0).getAsString());
@@ -147,7 +147,7 @@ class RuleSettingsCommandTest {
 				.says("no rule no-such-rule");
 		Cli.run("rules", "--archive", archive, "--reset", "jump.slowest").ended(ExitCode.USAGE).says("fastest");
 		Cli.run("check", "--archive", archive, "--set", FEWEST + "=-1").ended(ExitCode.USAGE).says("must be within");
-		prints(Cli.ok("rules", "-q", "--archive", archive), "every rule is as usual");
+		prints(Cli.ok("rules", "-q", "--archive", archive), "every rule has its default settings");
 	}
 
 	@Test
@@ -169,7 +169,7 @@ class RuleSettingsCommandTest {
 				Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settingProblems").size()
 						+ Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settings").size());
 		prints(Cli.ok("rules", "-q", "--archive", other, "--reset", "rule-of-tomorrow.steepness"),
-				"rule-of-tomorrow.steepness as usual again");
+				"rule-of-tomorrow.steepness back to the default");
 		assertEquals(0,
 				Cli.ok("rules", "-q", "--json", "--archive", other).json().getAsJsonArray("settingProblems").size());
 	}

@@ -82,8 +82,8 @@ class RuleSettingsTest {
 		assertEquals(5, told.run().settings(FEW).of(FEWEST));
 		assertFalse(asks(told, JUMP));
 		assertEquals(RULES.all().size() - 1, told.run().rules().size());
-		assertEquals(List.of("few-readings.fewest-readings = 5, usually 3 (kept with the archive: the cellar)",
-				"jump is not asked (kept with the archive: a bicycle)"), told.words());
+		assertEquals(List.of("few-readings.fewest-readings = 5, default 3 (kept with the archive: the cellar)",
+				"jump is switched off (kept with the archive: a bicycle)"), told.words());
 		assertEquals(List.of(), told.problems());
 	}
 
@@ -95,7 +95,7 @@ class RuleSettingsTest {
 		assertEquals(FEWEST.usual(), told.run().settings(FEW).of(FEWEST));
 		assertTrue(asks(told, JUMP), "who names a rule wants it asked");
 		assertEquals(List.of("jump is asked for this once; the archive does not ask it: a bicycle",
-				"few-readings.fewest-readings = 3, usually 3 (for this once)"), told.words());
+				"few-readings.fewest-readings = 3, default 3 (for this once)"), told.words());
 		assertEquals(List.of(),
 				RulesAsTold.of(List.of(RULES.rule("wrong-floor")), kept, RuleSettings.USUAL, true).told());
 	}
@@ -116,7 +116,7 @@ class RuleSettingsTest {
 		assertEquals(RULES.all(), told.run().rules());
 		assertEquals(FEWEST.usual(), told.run().settings(FEW).of(FEWEST));
 		assertEquals(1, told.problems().size());
-		assertTrue(told.problems().get(0).contains(problem) && told.problems().get(0).contains("back to usual"),
+		assertTrue(told.problems().get(0).contains(problem) && told.problems().get(0).contains("reset it"),
 				told.problems()::toString);
 		RuleSetting before = archive.getRuleSettings().get(0);
 		set(RuleSettings.of(archive).with(JUMP, FASTEST, 4, null));
@@ -133,7 +133,7 @@ class RuleSettingsTest {
 		RulesAsTold told = RuleSettings.of(archive).rules();
 		assertEquals(FEWEST.usual(), told.run().settings(FEW).of(FEWEST));
 		assertEquals(List.of(
-				"few-readings.fewest-readings is set 2 times, to 4 and 5: it is taken as usual; set it again, or back to usual"),
+				"few-readings.fewest-readings is set 2 times, to 4 and 5: the default is used; set it again, or reset it"),
 				told.problems());
 		set(RuleSettings.of(archive).with(FEW, FEWEST, 5, null));
 		assertEquals(5, RuleSettings.of(archive).rules().run().settings(FEW).of(FEWEST));

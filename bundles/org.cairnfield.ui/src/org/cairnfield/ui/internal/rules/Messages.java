@@ -14,12 +14,14 @@ final class Messages extends NLS {
 	public static String RulePane_itGoesByNoNumber;
 	public static String RulePane_keptWithTheArchiveA;
 	public static String RulePane_reset;
+	public static String RulePane_resetNumber;
 	public static String RulePane_whyOtherwiseThanUsual;
 	public static String RulesPage_noArchiveIsOpenAn;
 	public static String RulesPage_readOnly;
 	public static String RulesPage_theArchiveKeepsThisEverybody;
 	public static String RuleTree_about;
 	public static String RuleTree_rule;
+	public static String RuleTree_rules;
 	public static String RuleTree_setting;
 
 	static {

@@ -99,6 +99,7 @@ final class RulePane {
 		unit.setText((parameter.unit().isEmpty() ? "" : parameter.unit() + ", ") + RuleDrafts.range(parameter));
 		Button reset = Marked.id(new Button(page, SWT.PUSH), "rules.reset." + parameter.id());
 		reset.setText(Messages.RulePane_reset);
+		Marked.named(reset, NLS.bind(Messages.RulePane_resetNumber, parameter.title()));
 		reset.setToolTipText(
 				NLS.bind(Messages.RulePane_backTo, RuleWords.measure(parameter.usual(), parameter.unit())));
 		reset.addListener(SWT.Selection, event -> field.setText(RuleWords.number(parameter.usual())));

@@ -9,6 +9,7 @@ import org.cairnfield.curation.rules.Rule;
 import org.cairnfield.curation.rules.Topic;
 import org.cairnfield.curation.rules.cleaning.CleaningRules;
 import org.cairnfield.ui.internal.rules.model.RuleDrafts;
+import org.cairnfield.ui.show.Marked;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
@@ -28,7 +29,7 @@ final class RuleTree {
 	/** @param shown hears of the rule that is selected */
 	RuleTree(Composite parent, Supplier<RuleDrafts> drafts, Consumer<Rule> shown) {
 		this.shown = shown;
-		Tree tree = new Tree(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
+		Tree tree = Marked.named(new Tree(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER), Messages.RuleTree_rules);
 		tree.setHeaderVisible(true);
 		tree.setData("org.cairnfield.id", "rules.tree");
 		viewer = new TreeViewer(tree);

@@ -129,7 +129,7 @@ class RestoreStoryTest {
 		Ui.waitUntil("the notice has the focus", notice::forceFocus);
 		Hand.press("Return");
 		Ui.waitUntil("the state before is back", () -> Widgets.isThere("notice.restored", Link.class,
-				link -> link.getText().startsWith("The state before")));
+				link -> link.getText().startsWith("The previous state")));
 		assertFalse(isKept(0));
 		assertFalse(isKept(7), "what was unsaved too");
 		assertEquals(before + 3, points().size());

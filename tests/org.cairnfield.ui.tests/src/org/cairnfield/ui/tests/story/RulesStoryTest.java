@@ -127,7 +127,7 @@ class RulesStoryTest {
 		Ui.waitUntil("the dialog is gone", preferences::isDisposed);
 		assertTrue(kept(session).contains("device-offset = off: calibrated elsewhere"), () -> kept(session));
 		Ui.waitUntil("the counts say so",
-				() -> Widgets.byId(Label.class, "findings.counts").getText().endsWith(", 1 rule not asked"));
+				() -> Widgets.byId(Label.class, "findings.counts").getText().endsWith(", 1 rule switched off"));
 	}
 
 	private static void saysWhyNothingCanBeChanged(ArchiveSession session) throws Exception {

@@ -26,13 +26,13 @@ class RuleDraftsTest {
 	@Test
 	void keepWhatIsRightAndShowWhatIsWrongAsItWasTyped() {
 		assertEquals("3", drafts.number(FEW, FEWEST));
-		assertEquals("as usual", drafts.words(FEW));
+		assertEquals("default", drafts.words(FEW));
 		drafts.number(FEW, FEWEST, " 5 ");
 		assertEquals("few-readings.fewest-readings = 5", drafts.settings().toString());
-		assertEquals("5, usually 3", drafts.words(FEW));
+		assertEquals("5, default 3", drafts.words(FEW));
 		drafts.number(FEW, FEWEST, "5o");
 		assertEquals("5o", drafts.number(FEW, FEWEST));
-		assertTrue(drafts.problem().orElseThrow().startsWith(FEW.title() + ": '5o' is no number; usually 3, "),
+		assertTrue(drafts.problem().orElseThrow().startsWith(FEW.title() + ": '5o' is no number; default 3, "),
 				drafts.problem()::toString);
 		assertEquals(drafts.problem(FEW), drafts.problem(FEW, FEWEST));
 		assertEquals(Optional.empty(), drafts.problem(JUMP));
@@ -53,7 +53,7 @@ class RuleDraftsTest {
 	void wantAReasonForARuleThatIsNotAsked() {
 		drafts.ask(JUMP, false);
 		assertFalse(drafts.isAsked(JUMP));
-		assertEquals("to be mended; not asked", drafts.words(JUMP));
+		assertEquals("to be mended; switched off", drafts.words(JUMP));
 		assertTrue(drafts.problem().orElseThrow().contains("say why jump is not to be asked"));
 		drafts.why(JUMP, "walked by bicycle");
 		assertEquals(Optional.empty(), drafts.problem());
@@ -75,7 +75,7 @@ class RuleDraftsTest {
 		assertEquals("jump = off: a bicycle\njump.fastest = 4: a bicycle\njump.slack-metres = 3: a bicycle",
 				drafts.settings().toString());
 		drafts.reset(JUMP);
-		assertEquals("as usual", drafts.words(JUMP));
+		assertEquals("default", drafts.words(JUMP));
 	}
 
 	@Test
