@@ -299,6 +299,7 @@ class SplitStoryTest {
 			}
 		});
 		Stage.command("org.eclipse.ui.window.maximizePart");
+		Stage.show("org.cairnfield.ui.review.evidence"); // which is behind the samples on a small screen
 	}
 
 	private static String role(TableItem item) {
