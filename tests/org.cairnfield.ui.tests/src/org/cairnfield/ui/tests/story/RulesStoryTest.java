@@ -119,7 +119,7 @@ class RulesStoryTest {
 
 	private static void doesNotAskARule(ArchiveSession session) throws Exception {
 		Shell preferences = openAt("Wrist guide B reads");
-		Hand.press("alt+a");
+		Hand.press("alt+u");
 		Ui.waitUntil("a reason is wanted", () -> !Widgets.button("Apply and Close").isEnabled());
 		tabTo(Widgets.byId(Text.class, "rules.why"));
 		Hand.type("calibrated elsewhere");
