@@ -70,6 +70,9 @@ public final class Hand {
 		Ui.waitUntil("the table has a row " + row, () -> table.getItemCount() > row);
 		aimAndClick(table, () -> {
 			table.showItem(table.getItem(row));
+			if (table.getItem(row).getBounds(0).y < table.getHeaderHeight()) { // half below the header, which counts as shown
+				table.setTopIndex(row);
+			}
 			return table.getItem(row).getBounds(0);
 		});
 	}
