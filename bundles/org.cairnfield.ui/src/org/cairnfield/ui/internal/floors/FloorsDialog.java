@@ -40,7 +40,7 @@ final class FloorsDialog extends TableDialog {
 	/** A file is read once nothing more is typed. */
 	private static final int READ_MILLIS = 500;
 	private static final int MOST_SHIFT = 100;
-	private static final String BY_NAME = Messages.FloorsDialog_theOneCalledLikeThe;
+	private static final String BY_NAME = Messages.FloorsDialog_theOneOfTheSitesName;
 
 	private final ArchiveSession session;
 	private final List<Site> sites;
@@ -75,7 +75,7 @@ final class FloorsDialog extends TableDialog {
 		GridLayoutFactory.fillDefaults().numColumns(4).applyTo(fields);
 		createFields(fields);
 		return new TextTable(parent, tableId,
-				new String[] { Messages.FloorsDialog_floor, Messages.FloorsDialog_theFloorIs,
+				new String[] { Messages.FloorsDialog_floor, Messages.FloorsDialog_change,
 						Messages.FloorsDialog_outline, Messages.FloorsDialog_samples, Messages.FloorsDialog_planImage },
 				new int[] { 150, 90, 300, 190, 420 });
 	}
@@ -135,7 +135,7 @@ final class FloorsDialog extends TableDialog {
 
 	@Override
 	protected void createBelow(Composite page) {
-		new Label(page, SWT.NONE).setText(Messages.FloorsDialog_whatToKnowAboutIt);
+		new Label(page, SWT.NONE).setText(Messages.FloorsDialog_notes);
 		notes = new Text(page, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.BORDER | SWT.V_SCROLL);
 		named(notes, "notes");
 		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 6 * notes.getLineHeight()).applyTo(notes);

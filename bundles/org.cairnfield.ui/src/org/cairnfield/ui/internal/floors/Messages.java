@@ -9,8 +9,9 @@ final class Messages extends NLS {
 	public static String FloorsDialog_allFiles;
 	public static String FloorsDialog_allOfItIsSo;
 	public static String FloorsDialog_buildingOfTheFile;
-	public static String FloorsDialog_chooseAnImdfArchiveOr;
+	public static String FloorsDialog_change;
 	public static String FloorsDialog_chooseAnImdfArchiveOr2;
+	public static String FloorsDialog_chooseAnImdfArchiveOr;
 	public static String FloorsDialog_chooseTheFolderOfAn;
 	public static String FloorsDialog_file;
 	public static String FloorsDialog_fileOrFolder;
@@ -18,6 +19,7 @@ final class Messages extends NLS {
 	public static String FloorsDialog_folder;
 	public static String FloorsDialog_imdfArchivesAndGeojson;
 	public static String FloorsDialog_letTheFileSayWhere;
+	public static String FloorsDialog_notes;
 	public static String FloorsDialog_nothingCanBeChanged;
 	public static String FloorsDialog_of;
 	public static String FloorsDialog_outline;
@@ -29,9 +31,7 @@ final class Messages extends NLS {
 	public static String FloorsDialog_takeInFloorPlans;
 	public static String FloorsDialog_takeInOutlinesAndPlan;
 	public static String FloorsDialog_takingThemInIsOne;
-	public static String FloorsDialog_theFloorIs;
-	public static String FloorsDialog_theOneCalledLikeThe;
-	public static String FloorsDialog_whatToKnowAboutIt;
+	public static String FloorsDialog_theOneOfTheSitesName;
 	public static String FloorsDialog_writingThePlanImages;
 	public static String FloorsPreview_cannotBeAFile;
 	public static String FloorsPreview_comparingFloorPlans;
