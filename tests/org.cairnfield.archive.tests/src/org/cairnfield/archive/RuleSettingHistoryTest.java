@@ -46,7 +46,8 @@ class RuleSettingHistoryTest extends HistoryFixture {
 		fewest.setValue("5");
 		open.archive().getRuleSettings().remove(1);
 		SavePoint changed = savePoint();
-		assertEquals("rule settings changed: few-readings.fewest-readings = 5, jump back to the default", changed.summary());
+		assertEquals("rule settings changed: few-readings.fewest-readings = 5, jump back to the default",
+				changed.summary());
 		assertEquals(List.of("value: 4 -> 5"),
 				history.changesOf(changed).objects().get(0).fields().stream().map(Object::toString).toList());
 	}

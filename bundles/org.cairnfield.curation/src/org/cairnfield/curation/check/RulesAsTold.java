@@ -146,7 +146,8 @@ public record RulesAsTold(RuleRun run, List<Told> told, List<String> problems) {
 			} catch (NumberFormatException e) {
 				problems.add(one + " is no number, so the default of " + usual(parameter) + " is used" + REMEDY);
 			} catch (IllegalArgumentException e) {
-				problems.add(one + ": " + e.getMessage() + ", so the default of " + usual(parameter) + " is used" + REMEDY);
+				problems.add(
+						one + ": " + e.getMessage() + ", so the default of " + usual(parameter) + " is used" + REMEDY);
 			}
 		}
 

@@ -29,7 +29,8 @@ final class RuleTree {
 	/** @param shown hears of the rule that is selected */
 	RuleTree(Composite parent, Supplier<RuleDrafts> drafts, Consumer<Rule> shown) {
 		this.shown = shown;
-		Tree tree = Marked.named(new Tree(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER), Messages.RuleTree_rules);
+		Tree tree = Marked.named(new Tree(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER),
+				Messages.RuleTree_rules);
 		tree.setHeaderVisible(true);
 		tree.setData("org.cairnfield.id", "rules.tree");
 		viewer = new TreeViewer(tree);

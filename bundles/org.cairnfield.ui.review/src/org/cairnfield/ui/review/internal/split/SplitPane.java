@@ -68,7 +68,8 @@ final class SplitPane implements SessionListener {
 		tab(pictures, Messages.SplitPane_curve, new CurvePane(pictures, work).control());
 		tab(pictures, Messages.SplitPane_cost, new TriedPane(pictures, work).control());
 		tab(pictures, Messages.SplitPane_sweep, new SweepPane(pictures, work).control());
-		tab(pictures, Messages.SplitPane_sizes, new TrialSizes(pictures, work, "split.sizes", Messages.TrialSizes_clusterSizes).control());
+		tab(pictures, Messages.SplitPane_sizes,
+				new TrialSizes(pictures, work, "split.sizes", Messages.TrialSizes_clusterSizes).control());
 		pictures.setSelection(0);
 		// where there is room, sizes stand beside the curve and follow it
 		new TrialSizes(sash, work, "split.sizesBeside", Messages.TrialSizes_clusterSizesBesideTheCurve);
