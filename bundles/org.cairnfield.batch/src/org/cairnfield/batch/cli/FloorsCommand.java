@@ -29,8 +29,8 @@ final class FloorsCommand extends ArchiveCommand {
 	@Option(names = "--site", required = true, paramLabel = "SITE", description = "Name or id of the site; the id where several have the name.")
 	String siteName;
 
-	@Option(names = "--building", paramLabel = "NAME", description = "The building of the file that is the site; needed where the file has several and none is "
-			+ "called like the site.")
+	@Option(names = "--building", paramLabel = "NAME", description = "The building of the file that is the site; needed where the file has several and none has "
+			+ "the name of the site.")
 	String building;
 
 	@Option(names = "--shift", paramLabel = "N", description = "Added to ordinals of the file, where floors of the archive are counted otherwise; 0 unless given.")

@@ -24,7 +24,7 @@ import picocli.CommandLine.ParameterException;
 
 @Command(name = "rules", description = {
 		"List the rules: what each looks for, its remedies where there are several, and the numbers it goes by, each with unit and reason.",
-		"With --archive, also what the archive tells them otherwise; with --set, --off or --reset that is changed, as one save point, and holds for everybody." })
+		"With --archive, also the settings that the archive keeps; with --set, --off or --reset that is changed, as one save point, and holds for everybody." })
 final class RulesCommand extends SurveyCommand {
 
 	@Mixin
@@ -39,7 +39,7 @@ final class RulesCommand extends SurveyCommand {
 	@Option(names = "--off", paramLabel = "RULE", description = "Switch the rule off for this archive; needs --reason, may be repeated.")
 	List<String> off = List.of();
 
-	@Option(names = "--reset", paramLabel = "NAME", description = "Back to the default: a number, by RULE.NUMBER, or all of a rule, which is asked again, by RULE; may be repeated.")
+	@Option(names = "--reset", paramLabel = "NAME", description = "Back to the default: a number, by RULE.NUMBER, or all of a rule, which is switched on again, by RULE; may be repeated.")
 	List<String> reset = List.of();
 
 	@Option(names = "--reset-all", description = "Reset all rules to their defaults.")
