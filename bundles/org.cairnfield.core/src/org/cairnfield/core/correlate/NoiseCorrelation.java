@@ -1,9 +1,7 @@
 package org.cairnfield.core.correlate;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntPredicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.cairnfield.core.cluster.Clustering;
@@ -79,12 +77,12 @@ public final class NoiseCorrelation {
 			throw new IllegalArgumentException(
 					"clustering of " + clustering.size() + " samples for a map of " + signals.size());
 		}
-		List<int[]> batches = batches(signals, clustering);
+		List<int[]> batches = SampleBatches.of(signals, clustering::isNoise);
 		NoisePlacement[] placed = new NoisePlacement[signals.size()];
 		int[] runnerUpCarriers = new int[signals.size()];
 		RowMoments moments = RowMoments.of(signals, elsewhere, workers);
 		BeyondEarshot beyond = new BeyondEarshot(signals, clustering, moments);
-		int[][] labelled = byComponent(signals, s -> !clustering.isNoise(s));
+		int[][] labelled = SampleBatches.byComponent(signals, s -> !clustering.isNoise(s));
 		Supplier<RowProducts> products = products(signals, moments);
 		PivotGroups groups = signals.index().isEmpty() || clustering.noise() < few ? null
 				: PivotGroups.of(signals.index().get(), labelled, moments, products, workers);
@@ -100,33 +98,6 @@ public final class NoiseCorrelation {
 		int[] noise = IntStream.range(0, placed.length).filter(clustering::isNoise).toArray();
 		return new Placed(Arrays.stream(noise).mapToObj(s -> placed[s]).toList(),
 				Arrays.stream(noise).map(s -> runnerUpCarriers[s]).toArray(), moments);
-	}
-
-	/** Noise samples, a few near ones at a time. */
-	private static List<int[]> batches(Signals signals, Clustering clustering) {
-		List<int[]> batches = new ArrayList<>();
-		for (int[] noise : byComponent(signals, clustering::isNoise)) {
-			for (int from = 0; from < noise.length; from += RowProducts.BATCH) {
-				batches.add(Arrays.copyOfRange(noise, from, Math.min(noise.length, from + RowProducts.BATCH)));
-			}
-		}
-		return batches;
-	}
-
-	/** Some samples by component; where there is an index near ones follow each other. */
-	private static int[][] byComponent(Signals signals, IntPredicate wanted) {
-		Components components = signals.components();
-		int[][] some = new int[components.count()][];
-		for (int c = 0; c < some.length; c++) {
-			int component = c;
-			IntStream samples = IntStream.range(0, components.size(c)).map(place -> components.member(component, place))
-					.filter(wanted);
-			some[c] = signals.index()
-					.map(index -> samples.mapToLong(s -> (long) index.pointOf(s) << 32 | s).sorted()
-							.mapToInt(key -> (int) key))
-					.orElse(samples).toArray();
-		}
-		return some;
 	}
 
 	private static Supplier<RowProducts> products(Signals signals, RowMoments moments) {

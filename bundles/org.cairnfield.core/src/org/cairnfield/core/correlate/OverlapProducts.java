@@ -2,7 +2,7 @@ package org.cairnfield.core.correlate;
 
 import java.util.Arrays;
 import org.cairnfield.core.distance.Components;
-import org.cairnfield.core.distance.DistanceKernel;
+import org.cairnfield.core.distance.DistanceRows;
 import org.cairnfield.core.distance.SignalRows;
 import org.cairnfield.core.distance.Signals;
 import org.cairnfield.core.distance.StepLists;
@@ -24,31 +24,33 @@ final class OverlapProducts implements RowProducts {
 	private final Signals signals;
 	private final RowMoments moments;
 	private final Components components;
-	private final StepLists lists;
-	private final DistanceKernel kernel;
-	private final double[] row;
-	/** Distances of the batch by place in the component, then by place in the batch. */
-	private final double[] rows;
+	private final DistanceRows rows;
 	private final int steps;
-	/** G by access point and step, then by place in the batch. */
+	/** G by access point among those of its component and step, then by place in the batch. */
 	private final double[] table;
-	/** The access points of each component. */
+	/** The access points of each component, and where each is among them. */
 	private final int[][] columns;
+	private final int[] placeOfColumn;
 	private int[] own;
 	private int component;
 
 	OverlapProducts(Signals signals, StepLists lists, RowMoments moments) {
-		this.lists = lists;
 		this.signals = signals;
 		this.moments = moments;
 		components = signals.components();
-		kernel = signals.kernel();
-		row = new double[components.largest()];
-		rows = new double[row.length * BATCH];
+		rows = signals.distanceRows(lists);
 		steps = signals.steps();
 		int count = signals.map().accessPointCount();
-		table = new double[count * steps * BATCH];
 		columns = columnsByComponent(signals, count);
+		placeOfColumn = new int[count];
+		int most = 0;
+		for (int[] some : columns) {
+			for (int place = 0; place < some.length; place++) {
+				placeOfColumn[some[place]] = place;
+			}
+			most = Math.max(most, some.length);
+		}
+		table = new double[most * steps * BATCH];
 	}
 
 	private static int[][] columnsByComponent(Signals signals, int count) {
@@ -73,13 +75,7 @@ final class OverlapProducts implements RowProducts {
 	public void begin(int[] samples) {
 		own = samples;
 		component = components.componentOf(samples[0]);
-		int members = components.size(component);
-		for (int i = 0; i < BATCH; i++) {
-			kernel.row(samples[Math.min(i, samples.length - 1)], row);
-			for (int place = 0; place < members; place++) {
-				rows[place * BATCH + i] = row[place];
-			}
-		}
+		rows.begin(samples);
 		for (int column : columns[component]) {
 			fillTable(column);
 		}
@@ -104,7 +100,7 @@ final class OverlapProducts implements RowProducts {
 		SignalRows all = signals.rows();
 		double overlaps = 0;
 		for (int k = all.start(other), end = all.end(other); k < end; k++) {
-			overlaps += table[(all.column(k) * steps + all.step(k)) * BATCH + i];
+			overlaps += table[at(all.column(k), all.step(k)) + i];
 		}
 		return within(i, other, overlaps);
 	}
@@ -133,46 +129,44 @@ final class OverlapProducts implements RowProducts {
 
 	private void addOverlaps(int other, double[] out) {
 		SignalRows all = signals.rows();
-		double first = 0;
-		double second = 0;
-		double third = 0;
-		double fourth = 0;
+		Arrays.fill(out, 0);
 		for (int k = all.start(other), end = all.end(other); k < end; k++) {
-			int at = (all.column(k) * steps + all.step(k)) * BATCH;
-			first += table[at];
-			second += table[at + 1];
-			third += table[at + 2];
-			fourth += table[at + 3];
+			int at = at(all.column(k), all.step(k));
+			for (int i = 0; i < BATCH; i++) {
+				out[i] += table[at + i];
+			}
 		}
-		out[0] = first;
-		out[1] = second;
-		out[2] = third;
-		out[3] = fourth;
+	}
+
+	private int at(int column, int step) {
+		return (placeOfColumn[column] * steps + step) * BATCH;
 	}
 
 	@Override
 	public double distance(int i, int other) {
-		return components.componentOf(other) == component ? rows[components.placeOf(other) * BATCH + i]
+		return components.componentOf(other) == component ? rows.distance(i, components.placeOf(other))
 				: signals.apart(own[i], other);
 	}
 
 	/** G of one access point, for all rows of the batch. */
 	private void fillTable(int column) {
-		int base = column * steps * BATCH;
+		double[] louder = new double[BATCH]; // Σ d of those that heard it louder than the step
+		double[] upTo = new double[BATCH]; // Σ value·d of those that heard it at most that loud
 		for (int t = 1; t < steps; t++) {
-			lists.sum(column, t, rows, table, base + t * BATCH);
-		}
-		for (int i = 0; i < BATCH; i++) {
-			double louder = 0; // Σ d of those that heard it louder than the step
-			for (int t = 1; t < steps; t++) {
-				louder += table[base + t * BATCH + i];
+			int at = at(column, t);
+			rows.sum(column, t, table, at);
+			for (int i = 0; i < BATCH; i++) {
+				louder[i] += table[at + i];
 			}
-			double upTo = 0; // Σ value·d of those that heard it at most that loud
-			for (int t = 1; t < steps; t++) {
-				double here = table[base + t * BATCH + i];
-				louder -= here;
-				upTo += signals.value(t) * here;
-				table[base + t * BATCH + i] = upTo + signals.value(t) * louder;
+		}
+		for (int t = 1; t < steps; t++) {
+			int at = at(column, t);
+			double value = signals.value(t);
+			for (int i = 0; i < BATCH; i++) {
+				double here = table[at + i];
+				louder[i] -= here;
+				upTo[i] += value * here;
+				table[at + i] = upTo[i] + value * louder[i];
 			}
 		}
 	}

@@ -1,8 +1,10 @@
 package org.cairnfield.core.correlate;
 
+import java.util.List;
 import org.cairnfield.core.distance.Components;
-import org.cairnfield.core.distance.DistanceKernel;
+import org.cairnfield.core.distance.DistanceRows;
 import org.cairnfield.core.distance.Signals;
+import org.cairnfield.core.distance.StepLists;
 import org.cairnfield.core.task.Workers;
 
 /**
@@ -56,35 +58,35 @@ final class RowMoments {
 	/** @param elsewhere none unless the distance is a plain sum */
 	static RowMoments of(Signals signals, SampleSums elsewhere, Workers workers) {
 		RowMoments moments = new RowMoments(signals, elsewhere);
-		workers.progress().begin("row sums", signals.size());
-		workers.forRanges(signals.size(), () -> {
-			DistanceKernel kernel = signals.kernel();
-			double[] row = new double[signals.components().largest()];
+		List<int[]> batches = SampleBatches.of(signals, s -> true);
+		StepLists lists = signals.stepLists();
+		workers.progress().begin("row sums", batches.size());
+		workers.forRanges(batches.size(), () -> {
+			DistanceRows rows = signals.distanceRows(lists);
+			double[][] sums = new double[3][DistanceRows.BATCH];
 			return (from, to) -> {
-				for (int s = from; s < to; s++) {
-					moments.add(signals, s, row, kernel.row(s, row));
+				for (int i = from; i < to; i++) {
+					rows.begin(batches.get(i));
+					rows.moments(sums[0], sums[1], sums[2]);
+					moments.add(signals, batches.get(i), sums);
 				}
 			};
 		});
 		return moments;
 	}
 
-	private void add(Signals signals, int sample, double[] row, int members) {
-		Components components = signals.components();
-		int component = components.componentOf(sample);
-		double plain = 0;
-		double weighted = 0;
-		double squared = 0;
-		for (int place = 0; place < members; place++) {
-			double d = row[place];
-			plain += d;
-			squared += d * d;
-			weighted += d * signals.magnitudeAt(component, place);
+	private void add(Signals signals, int[] samples, double[][] sums) {
+		for (int i = 0; i < samples.length; i++) {
+			ownSum[samples[i]] = sums[0][i];
+			ownWeighted[samples[i]] = sums[2][i];
+			sum[samples[i]] = sums[0][i];
+			squares[samples[i]] = sums[1][i];
+			addElsewhere(signals, samples[i]);
 		}
-		ownSum[sample] = plain;
-		ownWeighted[sample] = weighted;
-		sum[sample] = plain;
-		squares[sample] = squared;
+	}
+
+	private void addElsewhere(Signals signals, int sample) {
+		int component = signals.components().componentOf(sample);
 		if (signals.distance().isSum()) {
 			addBeyond(sample, signals.rows().magnitude(sample), signals.components().size(component), component);
 		} else {

@@ -1,12 +1,14 @@
 package org.cairnfield.core.correlate;
 
+import org.cairnfield.core.distance.DistanceRows;
+
 /**
  * Products of some rows of the distance matrix with others. What is read of the map is read once for all of them. One per thread.
  */
 interface RowProducts {
 
 	/** The most rows at once. */
-	int BATCH = 4;
+	int BATCH = DistanceRows.BATCH;
 
 	/**
 	 * Takes the rows of samples; what follows is about them.

@@ -198,6 +198,11 @@ public final class Signals {
 		return index;
 	}
 
+	/** Makes the thing that computes distances of a few samples at a time; one per thread, of the lists of this map. */
+	public DistanceRows distanceRows(StepLists lists) {
+		return WholeDistanceRows.of(this, lists);
+	}
+
 	/** Makes the thing that computes distances; one per thread. */
 	public DistanceKernel kernel() {
 		return new DistanceKernel(this);

@@ -35,27 +35,18 @@ public final class StepLists {
 		return new StepLists(steps, start, member);
 	}
 
-	/**
-	 * Adds up weights of the samples that heard an access point at a step; four sets of weights at once.
-	 *
-	 * @param weights by place within the component that hears it, four in a row
-	 * @param sums    sums[at] to sums[at + 3] are set
-	 */
-	public void sum(int column, int step, double[] weights, double[] sums, int at) {
-		double first = 0;
-		double second = 0;
-		double third = 0;
-		double fourth = 0;
-		for (int p = start[column * steps + step], end = start[column * steps + step + 1]; p < end; p++) {
-			int from = 4 * member[p];
-			first += weights[from];
-			second += weights[from + 1];
-			third += weights[from + 2];
-			fourth += weights[from + 3];
-		}
-		sums[at] = first;
-		sums[at + 1] = second;
-		sums[at + 2] = third;
-		sums[at + 3] = fourth;
+	/** Entries of those that heard an access point at a step: from this one … */
+	int from(int column, int step) {
+		return start[column * steps + step];
+	}
+
+	/** … to the one before this. */
+	int to(int column, int step) {
+		return start[column * steps + step + 1];
+	}
+
+	/** Place of an entry's sample within the component that hears the access point. */
+	int member(int entry) {
+		return member[entry];
 	}
 }

@@ -91,21 +91,6 @@ class SignalsTest {
 	}
 
 	@Test
-	void addsUpWeightsByStep() {
-		RadioMapBuilder b = new RadioMapBuilder();
-		b.sample("Tide House", 0, 0, 0).reading("a", -50).reading("b", -52);
-		b.sample("Tide House", 0, 0, 0).reading("a", -50);
-		b.sample("Tide House", 0, 0, 0).reading("a", -51).reading("c", -52);
-		double[] weights = { 1, 2, 3, 4, 10, 20, 30, 40, 100, 200, 300, 400 };
-		StepLists lists = Signals.of(b.build()).stepLists();
-		double[] sums = new double[12];
-		for (int step = 1; step <= 3; step++) {
-			lists.sum(0, step, weights, sums, 4 * (step - 1));
-		}
-		assertArrayEquals(new double[] { 0, 0, 0, 0, 100, 200, 300, 400, 11, 22, 33, 44 }, sums);
-	}
-
-	@Test
 	void takesAMapWithoutSamples() {
 		Signals signals = Signals.of(new RadioMapBuilder().build());
 		assertEquals(0, signals.size());

@@ -37,6 +37,7 @@ final class WorstPane {
 		way = new Combo(page, SWT.READ_ONLY);
 		way.setData("org.cairnfield.id", "measures.worst.way");
 		way.addListener(SWT.Selection, event -> list());
+		way.setEnabled(false);
 		look = Forms.button(page, Messages.WorstPane_showOnThePlan, "measures.worst.show", this::look);
 		samples = Forms.table(page, SWT.SINGLE, "measures.worst", Messages.WorstPane_worstSamples);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(300, 60).applyTo(samples.getControl());
@@ -63,6 +64,7 @@ final class WorstPane {
 		way.removeAll();
 		List<String> names = now.map(SideBySide::ways).orElse(List.of()).stream().map(Way::name).toList();
 		names.forEach(way::add);
+		way.setEnabled(!names.isEmpty()); // the toolkit gives no focus to an empty one
 		way.select(Math.max(names.indexOf(chosen.isEmpty() ? Measures.RELEASED : chosen), names.isEmpty() ? -1 : 0));
 		page.layout();
 		list();

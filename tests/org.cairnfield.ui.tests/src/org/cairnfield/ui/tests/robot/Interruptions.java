@@ -26,7 +26,7 @@ public final class Interruptions {
 	/** Looks between two presses of Escape where a window can be seen. */
 	private static final int LOOKS = 20;
 	/** Likewise where the user interface thread does not answer, as under a dialog of the desktop. */
-	private static final int UNANSWERED = 200;
+	private static final int UNANSWERED = 75;
 
 	private Interruptions() {
 	}

@@ -133,8 +133,9 @@ public final class Wander {
 		if (last.isEmpty()) {
 			problem(own, "it did not begin");
 		}
-		if (!states.get(0).saved() && states.get(states.size() - 1).saved()) {
-			last.add(states.get(0).digest()); // it was brought back, and is offered again where that was undone
+		if (!states.get(0).saved()
+				&& states.stream().anyMatch(state -> state.saved() && last.contains(state.digest()))) {
+			last.add(states.get(0).digest()); // brought back, undone, and offered again until what came then has a draft
 		}
 		if (isUndoing(own)) { // the draft goes at once where all is undone, a moment before the diary has it
 			states.stream().filter(State::saved).reduce((one, next) -> next)
