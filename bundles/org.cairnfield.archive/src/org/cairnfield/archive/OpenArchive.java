@@ -260,6 +260,18 @@ public final class OpenArchive implements AutoCloseable {
 	}
 
 	/**
+	 * Deletes what {@link #putAboutReleases} has put on disk, likewise; nothing happens where it is not there.
+	 *
+	 * @throws ArchiveException where it is the manifest of a version that was released
+	 */
+	public void deleteAboutReleases(String name, Person person) throws IOException {
+		requireWritable();
+		unrecorded.saving(person);
+		new Releasing(root, store).deleteFree("releases/" + name);
+		view = new FolderView(root, ArchiveLayout::isPart);
+	}
+
+	/**
 	 * Freezes the content as a release: its manifest as {@code releases/VERSION.json}, a save point, and last an annotated tag
 	 * of that name, signed where Git is configured to sign tags. Before the tag is there nothing is released; from then on
 	 * the release is never changed, neither by {@link #restore}.

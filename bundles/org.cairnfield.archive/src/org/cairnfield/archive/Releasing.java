@@ -38,22 +38,40 @@ final class Releasing {
 
 	/** Puts a text into a file about releases. */
 	void put(String path, String text) throws IOException {
-		if (!ArchiveLayout.isRelease(path)) {
-			throw new IllegalArgumentException("not a file about releases: " + path);
-		}
+		requireAboutReleases(path);
 		try (Save save = Save.begin(store.disk(), root)) {
 			save.put(path, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
 			save.commit();
 		}
 	}
 
+	private static void requireAboutReleases(String path) {
+		if (!ArchiveLayout.isRelease(path)) {
+			throw new IllegalArgumentException("not a file about releases: " + path);
+		}
+	}
+
 	/** The same, but refuses the manifest of a version that was released. */
 	void putFree(String path, String text) throws IOException {
+		requireFreeFile(path);
+		put(path, text);
+	}
+
+	/** Deletes a file about releases, but for the manifest of a version that was released. */
+	void deleteFree(String path) throws IOException {
+		requireFreeFile(path);
+		requireAboutReleases(path);
+		try (Save save = Save.begin(store.disk(), root)) {
+			save.delete(path);
+			save.commit();
+		}
+	}
+
+	private void requireFreeFile(String path) throws IOException {
 		Places.inside(root, path);
 		if (ArchiveLayout.isManifest(path) && GitTraces.isRepository(root)) {
 			requireFree(path.substring(path.indexOf('/') + 1, path.length() - ".json".length()));
 		}
-		put(path, text);
 	}
 
 	private void requireFree(String version) throws IOException {

@@ -1,5 +1,6 @@
 package org.cairnfield.batch.cli;
 
+import java.io.IOException;
 import java.time.Clock;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -42,6 +43,9 @@ final class ReleaseCommand extends ArchiveCommand {
 	@Option(names = "--sign", description = "Sign what was prepared; needs --version.")
 	boolean signOnly;
 
+	@Option(names = "--discard", description = "Throw away what was prepared and nobody has signed; needs --version.")
+	boolean discardOnly;
+
 	@Override
 	Mode mode() {
 		return Mode.EDIT;
@@ -52,10 +56,13 @@ final class ReleaseCommand extends ArchiveCommand {
 		if (version != null && !SemanticVersion.is(version)) {
 			throw wrong("no version by Semantic Versioning: " + version);
 		}
-		if (signOnly && (prepareOnly || version == null || !overrides.isEmpty())) {
-			throw wrong("--sign needs --version, and neither --prepare nor --override");
+		if (signOnly && (prepareOnly || discardOnly || version == null || !overrides.isEmpty())) {
+			throw wrong("--sign needs --version, and none of --prepare, --discard and --override");
 		}
-		if (signOnly) {
+		if (discardOnly && (prepareOnly || version == null || notes != null || !overrides.isEmpty())) {
+			throw wrong("--discard needs --version, and none of --prepare, --notes and --override");
+		}
+		if (signOnly || discardOnly) {
 			packArgs.requireNoSplit("what was prepared has its splits already");
 		}
 		if (!overrides.isEmpty() && archiveArgs.person == null) {
@@ -91,6 +98,10 @@ final class ReleaseCommand extends ArchiveCommand {
 			tell(book.sign(version, archiveArgs.person(), notes), null);
 			return;
 		}
+		if (discardOnly) {
+			discard(archive, book);
+			return;
+		}
 		packArgs.choose(archive.archive());
 		GateCheck check = book.ask(packArgs.request(), workers).overruled(overrules());
 		reportBroken(check.check());
@@ -121,6 +132,16 @@ final class ReleaseCommand extends ArchiveCommand {
 			return;
 		}
 		tell(book.sign(manifest.version(), archiveArgs.person(), null), manifest);
+	}
+
+	private void discard(OpenArchive archive, ReleaseBook book) throws IOException {
+		book.discard(version, archiveArgs.person());
+		archive.savePoint(archiveArgs.person(), "Discard what was prepared as release " + version);
+		if (json) {
+			printJson(new Json().put("discarded", version));
+		} else {
+			out().println("discarded what was prepared as release " + version);
+		}
 	}
 
 	private void tell(ReleaseTag tag, ReleaseManifest manifest) {

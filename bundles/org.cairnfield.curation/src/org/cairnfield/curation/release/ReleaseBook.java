@@ -310,6 +310,28 @@ public final class ReleaseBook {
 		return PreparedManifests.one(open.folder(), version, versions());
 	}
 
+	/**
+	 * Throws away what was prepared and nobody has signed; it can be prepared again.
+	 *
+	 * @throws ArchiveException where nothing was prepared, or somebody has signed it
+	 */
+	public void discard(String version, Person person) throws IOException {
+		String nothing = "nothing was discarded: ";
+		Optional<UntaggedRelease> signed = UntaggedRelease.of(open, version);
+		if (signed.isPresent()) {
+			throw signed.get().refuse(nothing);
+		}
+		if (versions().contains(version)) {
+			throw new ArchiveException(nothing + version + " is released, and what is released is never changed",
+					"release a higher version");
+		}
+		String file = path(version);
+		if (!Files.isRegularFile(open.folder().resolve(file))) {
+			throw new ArchiveException(nothing + version + " was not prepared", "name a version that was prepared");
+		}
+		open.deleteAboutReleases(file.substring(file.indexOf('/') + 1), person);
+	}
+
 	private Set<String> versions() throws IOException {
 		return list().stream().map(release -> release.tag().version()).collect(Collectors.toSet());
 	}

@@ -90,6 +90,11 @@ record UntaggedRelease(PastManifest past, Optional<ReleaseManifest> manifest) {
 						+ " again");
 	}
 
+	/** Says that it stays. @param nothing what was not done, with a colon */
+	ArchiveException refuse(String nothing) {
+		return new ArchiveException(nothing + what(), remedy());
+	}
+
 	/** What is wrong, and what to do. */
 	@Override
 	public String toString() {
@@ -103,7 +108,7 @@ record UntaggedRelease(PastManifest past, Optional<ReleaseManifest> manifest) {
 	 */
 	ReleaseTag finish(OpenArchive open, Person person, KnownReleases known) throws IOException {
 		if (manifest.isEmpty() || !person.name().equalsIgnoreCase(signer()) || isKnown(open, known)) {
-			throw new ArchiveException(NOTHING + what(), remedy());
+			throw refuse(NOTHING);
 		}
 		return open.release(past.version(), new String(past.content(), StandardCharsets.UTF_8), manifest.get().digest(),
 				manifest.get().message(), person);

@@ -86,6 +86,10 @@ class ReleaseStoryTest {
 		approveEverything();
 		assertTrue(Cli.ok("gate", "--json", "-q", "--archive", archive).json().get("met").getAsBoolean());
 
+		assertEquals("1.0.0", release("--prepare").get("prepared").getAsString());
+		assertEquals("1.0.0", release("--discard", "--version", "1.0.0").get("discarded").getAsString());
+		Cli.run("release", "-q", "--archive", archive, "--person", "L. Lead", "--sign", "--version", "1.0.0")
+				.ended(ExitCode.ARCHIVE).says("1.0.0 was not prepared");
 		JsonObject first = release("--notes", "First map of the quay");
 		assertEquals("1.0.0", first.get("released").getAsString());
 		Cli.ok("remedy", "-q", "--archive", archive, "--rule", "level-out-of-range", "--person", "A. Steward");
@@ -153,6 +157,9 @@ class ReleaseStoryTest {
 		Cli.run("verify", folder.resolve("gone.csv")).ended(ExitCode.NOT_SOUND);
 		Cli.run("release", "--archive", archive, "--version", "1.0").ended(ExitCode.USAGE).says("1.0");
 		Cli.run("release", "--archive", archive, "--sign").ended(ExitCode.USAGE).says("--version");
+		Cli.run("release", "--archive", archive, "--discard").ended(ExitCode.USAGE).says("--version");
+		Cli.run("release", "--archive", archive, "--discard", "--version", "1.0.0", "--prepare").ended(ExitCode.USAGE)
+				.says("--prepare");
 		Cli.run("release", "--archive", archive, "--person", "L. Lead", "--override", "no-such=x").ended(ExitCode.USAGE)
 				.says("error-to-plain");
 		Cli.run("export", "--archive", archive, "--out", folder, "--kind", "both").ended(ExitCode.USAGE).says("both");

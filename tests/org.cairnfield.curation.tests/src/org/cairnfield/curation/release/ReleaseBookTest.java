@@ -1,5 +1,6 @@
 package org.cairnfield.curation.release;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -240,8 +241,33 @@ class ReleaseBookTest {
 	}
 
 	@Test
+	void throwsAwayWhatWasPreparedByMistake() throws IOException {
+		assertTrue(assertThrows(ArchiveException.class, () -> book.discard("1.0.0", LEAD)).getMessage()
+				.contains("1.0.0 was not prepared"));
+		book.prepare(null, passed(), STEWARD, "by mistake");
+		open.savePoint(STEWARD, null);
+		book.discard("1.0.0", LEAD);
+		assertEquals(List.of(), book.prepared());
+		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));
+		open.savePoint(LEAD, null);
+		assertEquals(List.of(), book.gaps());
+		release(null);
+		assertEquals("1.0.0", book.list().get(0).version().toString());
+	}
+
+	@Test
+	void discardsNoManifestOfWhatSomebodyHasSigned() throws IOException {
+		byte[] manifest = loseTheTag();
+		assertTrue(assertThrows(ArchiveException.class, () -> book.discard("1.0.0", LEAD)).getMessage()
+				.contains("has no tag"));
+		assertArrayEquals(manifest, Files.readAllBytes(open.folder().resolve(ReleaseBook.path("1.0.0"))));
+	}
+
+	@Test
 	void neverChangesWhatIsReleased() throws IOException {
 		release(null);
+		assertThrows(ArchiveException.class, () -> book.discard("1.0.0", LEAD));
+		assertThrows(ArchiveException.class, () -> open.deleteAboutReleases("1.0.0.json", LEAD));
 		assertThrows(ArchiveException.class, () -> open.putAboutReleases("1.0.0.json", "{}", LEAD));
 		assertThrows(ArchiveException.class, () -> open.release("1.0.0", "{}", open.digest(), "x", LEAD));
 		assertThrows(ArchiveException.class, () -> book.sign("1.0.0", LEAD, null));

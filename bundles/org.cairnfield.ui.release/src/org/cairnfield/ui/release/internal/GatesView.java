@@ -46,6 +46,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 	private Text version;
 	private Text notes;
 	private Button prepare;
+	private Button discard;
 	private Button sign;
 	private ArchiveSession shown;
 	private String offered = "";
@@ -109,15 +110,17 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		notes = text(texts, SWT.NONE, "gates.notes", Messages.GatesView_notesOnTheRelease);
 		notes.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT
 				|| event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
-		Composite release = row(page, 4);
+		Composite release = row(page, 5);
 		new Label(release, SWT.NONE).setText(Messages.GatesView_version);
 		version = new Text(release, SWT.BORDER);
 		version.setData("org.cairnfield.id", "gates.version");
 		version.addListener(SWT.Modify, event -> enable());
 		GridDataFactory.fillDefaults().hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(version);
 		prepare = Forms.button(release, Messages.GatesView_prepare, "gates.prepare", this::prepare);
+		discard = Forms.button(release, Messages.GatesView_discard, "gates.discard", this::discard);
 		sign = Forms.button(release, Messages.GatesView_sign, "gates.sign", this::sign);
 		prepare.setToolTipText(Messages.GatesView_writesTheManifestItCan);
+		discard.setToolTipText(Messages.GatesView_throwsAwayWhatWasPrepared);
 		sign.setToolTipText(Messages.GatesView_freezesWhatWasPreparedAs);
 	}
 
@@ -231,6 +234,7 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		overrule.setEnabled(mayChange && holds && !reason.getText().isBlank());
 		boolean named = SemanticVersion.is(version.getText().strip());
 		prepare.setEnabled(mayChange && open && named);
+		discard.setEnabled(mayChange && prepared().isPresent());
 		sign.setEnabled(mayChange && prepared().isPresent());
 	}
 
@@ -250,6 +254,21 @@ public final class GatesView extends ViewPart implements ReleaseDesk.Listener {
 		if (Saving.inName(session, NLS.bind(Messages.GatesView_preparing, wanted),
 				person -> made[0] = book.prepare(wanted, check, person, text))) {
 			desk.prepared(made[0]);
+		}
+	}
+
+	/** Its notes stay on show, so that nobody has to write them again. */
+	private void discard() {
+		ReleaseBook book = desk.book();
+		ReleaseManifest thrownAway = prepared().orElseThrow();
+		if (Saving.inName(desk.session().orElseThrow(),
+				NLS.bind(Messages.GatesView_discarding, thrownAway.version()),
+				person -> book.discard(thrownAway.version(), person))) {
+			if (notes.getText().isBlank()) {
+				notes.setText(thrownAway.notes());
+			}
+			desk.discarded(thrownAway);
+			state.setText(NLS.bind(Messages.GatesView_whatWasPreparedIsDiscarded, thrownAway.version()));
 		}
 	}
 

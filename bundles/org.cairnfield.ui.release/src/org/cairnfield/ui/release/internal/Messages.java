@@ -42,6 +42,8 @@ final class Messages extends NLS {
 	public static String GatesView_checkGates;
 	public static String GatesView_evidenceForTheGate;
 	public static String GatesView_figure;
+	public static String GatesView_discard;
+	public static String GatesView_discarding;
 	public static String GatesView_freezesWhatWasPreparedAs;
 	public static String GatesView_gate;
 	public static String GatesView_gateHolds;
@@ -76,6 +78,8 @@ final class Messages extends NLS {
 	public static String GatesView_wasPreparedBySignIt;
 	public static String GatesView_whatChangedSinceTheLast;
 	public static String GatesView_whyThisGateMayBe;
+	public static String GatesView_throwsAwayWhatWasPrepared;
+	public static String GatesView_whatWasPreparedIsDiscarded;
 	public static String GatesView_writesTheManifestItCan;
 	public static String MeasuresView_95OfMeanM;
 	public static String MeasuresView_95OfRatio;

@@ -275,6 +275,12 @@ final class ReleaseDesk implements SessionListener {
 		tell();
 	}
 
+	/** Somebody has just thrown that away. */
+	void discarded(ReleaseManifest manifest) {
+		prepared = prepared.stream().filter(other -> !other.version().equals(manifest.version())).toList();
+		tell();
+	}
+
 	/** A release was signed: the next version is another. */
 	void signed() {
 		prepared = List.of();

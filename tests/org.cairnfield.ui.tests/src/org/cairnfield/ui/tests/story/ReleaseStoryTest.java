@@ -54,6 +54,14 @@ class ReleaseStoryTest {
 		Button prepare = Widgets.byId(Button.class, "gates.prepare");
 		assertFalse(Ui.ask(prepare::isEnabled), "gates hold it back");
 		overruleAll(gates);
+		Text notes = Widgets.byId(Text.class, "gates.notes");
+		Hand.fill(notes, "For the first tour");
+		Hand.click(prepare);
+		Hand.fill(notes, "");
+		Hand.click(Widgets.byId(Button.class, "gates.discard"));
+		Ui.waitUntil("what was prepared is gone", () -> !Files.exists(archive.resolve("releases/1.0.0.json")));
+		assertFalse(Ui.ask(Widgets.byId(Button.class, "gates.sign")::isEnabled), "there is nothing to sign");
+		assertEquals("For the first tour", Ui.ask(notes::getText), "the words are kept");
 		Hand.click(prepare);
 		Hand.click(Widgets.byId(Button.class, "gates.sign"));
 		Table releases = Widgets.byId(Table.class, "releases.table");

@@ -26,6 +26,7 @@ final class LeadActs {
 					Sight.push("gates.overrule");
 				}),
 				new Act("prepare a release", 2, dice -> Sight.push("gates.prepare")),
+				new Act("discard what was prepared", 1, dice -> Sight.push("gates.discard")),
 				new Act("sign a release", 2, dice -> Sight.push("gates.sign")),
 				new Act("select a release", 2, dice -> Hand.click(Sight.row("releases.table", dice))),
 				new Act("use a release", 2,
