@@ -2,11 +2,10 @@ package org.cairnfield.ui.internal.findings;
 
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 import org.cairnfield.curation.rules.Finding;
 import org.cairnfield.model.Waiver;
@@ -44,6 +43,8 @@ public final class FindingsView extends ViewPart implements SessionListener {
 
 	/** Behind the ways to group what is open. */
 	private static final String WAIVED = Messages.FindingsView_whatIsWaived;
+	/** Before the title of a heading where it stands for one that is selected; no key of a finding begins so. */
+	private static final String HEADING = "heading ";
 
 	/**
 	 * A heading with its findings; two of one title are the same heading, so that it stays open over checks.
@@ -112,29 +113,46 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		Marked.named(Marked.id(tree, "findings.tree"), Messages.FindingsView_findings);
 		viewer = new TreeViewer(tree);
 		viewer.setUseHashlookup(true);
-		column(Messages.FindingsView_finding, 480, element -> element instanceof Heading heading
-				? heading.title + "  (" + heading.findings.size() + ")"
-				: ((Finding) element).message());
-		column(Messages.FindingsView_severity, 80,
-				element -> element instanceof Finding finding ? FindingDetails.word(finding.severity()) : "");
-		column(Messages.FindingsView_rightHere, 80,
-				element -> element instanceof Finding finding && finding.precision().isPresent()
-						? String.format(Locale.ROOT, "%.0f %%", 100 * finding.precision().getAsDouble())
-						: "");
-		column(Messages.FindingsView_remedy, 220, element -> element instanceof Finding finding
-				? finding.remedy().map(remedy -> remedy.preview()).orElse("–")
-				: "");
+		for (FindingColumn each : FindingColumn.values()) {
+			column(each);
+		}
 		viewer.setContentProvider(new Content());
 		viewer.addSelectionChangedListener(event -> details.show(session, selected(), selectedWaivers()));
 		viewer.addDoubleClickListener(event -> openPlace());
 		viewer.getTree().addListener(SWT.DefaultSelection, event -> openPlace());
 	}
 
-	private void column(String title, int width, Function<Object, String> text) {
+	private void column(FindingColumn of) {
 		TreeViewerColumn column = new TreeViewerColumn(viewer, SWT.NONE);
-		column.getColumn().setText(title);
-		column.getColumn().setWidth(width);
-		column.setLabelProvider(ColumnLabelProvider.createTextProvider(text));
+		column.getColumn().setText(of.title);
+		column.getColumn().setWidth(of.width);
+		column.getColumn().addListener(SWT.Selection, event -> sortBy(of));
+		column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> {
+			if (element instanceof Finding finding) {
+				return of.text.apply(finding);
+			}
+			Heading heading = (Heading) element;
+			return of.ordinal() > 0 ? "" : heading.title + "  (" + heading.findings.size() + ")";
+		}));
+	}
+
+	/** The findings of each heading: up, then down, then as the rules tell them. */
+	private void sortBy(FindingColumn column) {
+		Tree tree = viewer.getTree();
+		boolean again = tree.getSortColumn() == tree.getColumn(column.ordinal());
+		boolean end = again && tree.getSortDirection() == SWT.DOWN;
+		tree.setSortColumn(end ? null : tree.getColumn(column.ordinal()));
+		tree.setSortDirection(end ? SWT.NONE : again ? SWT.DOWN : SWT.UP);
+		show();
+	}
+
+	private List<Finding> sorted(List<Finding> findings) {
+		Tree tree = viewer.getTree();
+		if (tree.getSortColumn() == null) {
+			return findings;
+		}
+		Comparator<Finding> order = FindingColumn.values()[tree.indexOf(tree.getSortColumn())].order;
+		return findings.stream().sorted(tree.getSortDirection() == SWT.DOWN ? order.reversed() : order).toList();
 	}
 
 	private List<Finding> selected() {
@@ -255,7 +273,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		return session == null ? List.of()
 				: session.findings().waivers().stream().map(waiver -> new Heading(waiver.kept().getReason() + " – "
 						+ waiver.kept().getPerson() + ", " + waiver.kept().getTime().truncatedTo(ChronoUnit.MINUTES),
-						waiver.covered(), waiver.kept())).toList();
+						sorted(waiver.covered()), waiver.kept())).toList();
 	}
 
 	private List<Heading> open() {
@@ -268,14 +286,14 @@ public final class FindingsView extends ViewPart implements SessionListener {
 		ArchiveIndex index = session == null ? null : ArchiveIndex.of(session.archive()); // no session, no findings
 		Map<String, List<Finding>> groups = Grouping.values()[grouping.getSelectionIndex()].groups(findings,
 				subject -> FindingEvidence.place(index, subject));
-		return groups.entrySet().stream().map(group -> new Heading(group.getKey(), group.getValue(), null)).toList();
+		return groups.entrySet().stream().map(group -> new Heading(group.getKey(), sorted(group.getValue()), null))
+				.toList();
 	}
 
 	private List<String> keys() {
 		List<String> keys = new ArrayList<>();
 		for (Object element : viewer.getStructuredSelection()) {
-			keys.add(element instanceof Finding finding ? finding.contentKey()
-					: NLS.bind(Messages.FindingsView_heading, ((Heading) element).title));
+			keys.add(element instanceof Finding finding ? finding.contentKey() : HEADING + ((Heading) element).title);
 		}
 		return keys;
 	}
@@ -284,7 +302,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 	private void select(List<Heading> headings, List<String> keys) {
 		List<TreePath> paths = new ArrayList<>();
 		for (Heading heading : keys.isEmpty() ? List.<Heading>of() : headings) {
-			if (keys.contains("heading " + heading.title)) {
+			if (keys.contains(HEADING + heading.title)) {
 				paths.add(new TreePath(new Object[] { heading }));
 			}
 			for (Finding finding : heading.findings) {

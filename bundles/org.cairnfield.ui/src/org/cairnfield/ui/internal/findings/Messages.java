@@ -38,7 +38,6 @@ final class Messages extends NLS {
 	public static String FindingsView_finding;
 	public static String FindingsView_findings;
 	public static String FindingsView_group;
-	public static String FindingsView_heading;
 	public static String FindingsView_noArchiveIsOpen;
 	public static String FindingsView_onlyOfTheSelectedSamples;
 	public static String FindingsView_remedy;

@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Collator;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -19,12 +21,14 @@ import org.cairnfield.ui.tests.robot.Widgets;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IViewPart;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -69,6 +73,41 @@ class TablesStoryTest {
 		return Ui.ask(() -> IntStream.range(0, table.getColumnCount())
 				.filter(c -> table.getColumn(c).getWidth() > 0 && !table.getColumn(c).getText().isEmpty())
 				.mapToObj(table.getItem(row)::getText).collect(Collectors.joining(between)));
+	}
+
+	/** Upwards, downwards, and as it was. */
+	@Test
+	void sortsTheFindingsOfAHeadingByTheHeaderOfAColumn() {
+		Stage.show("org.cairnfield.ui.findings");
+		Tree findings = Widgets.byId(Tree.class, "findings.tree");
+		Hand.choose(Widgets.byId(Combo.class, "findings.grouping"), "by severity");
+		Ui.waitUntil("there are findings", () -> findings.getItemCount() == 3);
+		Hand.click(findings, () -> findings.getItem(0));
+		Hand.press("plus");
+		Ui.waitUntil("the errors are listed", () -> !longestHeading(findings).isEmpty());
+		List<String> before = longestHeading(findings);
+		List<String> upwards = before.stream().sorted(Collator.getInstance()).toList();
+		assertTrue(before.size() > 2 && !before.equals(upwards), before::toString);
+		clickHeader(findings);
+		assertEquals(upwards, longestHeading(findings));
+		clickHeader(findings);
+		assertEquals(before.stream().sorted(Collator.getInstance().reversed()).toList(), longestHeading(findings));
+		clickHeader(findings);
+		assertEquals(before, longestHeading(findings));
+		Hand.choose(Widgets.byId(Combo.class, "findings.grouping"), "by rule");
+	}
+
+	private static List<String> longestHeading(Tree findings) {
+		return Ui.ask(() -> {
+			TreeItem[] longest = Arrays.stream(findings.getItems()).map(TreeItem::getItems)
+					.max(Comparator.comparingInt(items -> items.length)).orElseThrow();
+			return Arrays.stream(longest).map(item -> item.getText(0)).toList();
+		});
+	}
+
+	private static void clickHeader(Tree tree) {
+		Hand.click(() -> tree.toDisplay(tree.getColumn(0).getWidth() / 2, -tree.getHeaderHeight() / 2));
+		Ui.waitUntilIdle();
 	}
 
 	/** Chooses a column in the context menu. */
