@@ -61,6 +61,8 @@ final class MillionBenchmark implements Benchmark {
 	private static final int FLOORS = 4;
 	private static final int ACCESS_POINTS_A_SITE = 60;
 	private static final int TESTS_A_SITE = 20;
+	/** Leaves 30 % noise. */
+	private static final double EPSILON_DB = 115;
 	/** Promised to end within a fifth more. */
 	private static final Duration CHOICE = Duration.ofSeconds(60);
 
@@ -98,7 +100,7 @@ final class MillionBenchmark implements Benchmark {
 			});
 			SplitMaker maker = new SplitMaker(new SplitStudies(1));
 			Split given = step("split by a given ε",
-					() -> split(maker, archive, SplitRequest.automatic(SEED).published(80, 3), workers));
+					() -> split(maker, archive, SplitRequest.automatic(SEED).published(EPSILON_DB, 3), workers));
 			step("propose", () -> SplitProposals.of(SplitOnMap.of(archive, given), 0.1, 0.1, workers));
 			Split chosen = step("choose ε and search",
 					() -> split(maker, archive, SplitRequest.automatic(SEED).within(CHOICE), workers));

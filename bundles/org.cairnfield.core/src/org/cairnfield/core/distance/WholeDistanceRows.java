@@ -12,6 +12,8 @@ final class WholeDistanceRows implements DistanceRows {
 	private static final int BITS = 16;
 	private static final long LOWEST = 0xffffL;
 	private static final long HALF = 0xffff_ffffL;
+	/** One in each of four. */
+	private static final long ALL = 0x0001_0001_0001_0001L;
 	/** The first and the third of four. */
 	private static final long EVEN = 0x0000_ffff_0000_ffffL;
 
@@ -21,6 +23,8 @@ final class WholeDistanceRows implements DistanceRows {
 	private final Components components;
 	/** By member, then by place in the batch, four to a long. */
 	private final long[] rows;
+	/** Four times the magnitude of each sample in a long, in the order of the components' members. */
+	private final long[] magnitudes;
 	/** Overlap of two steps, as whole numbers. */
 	private final long[][] overlap;
 	/** What the batch heard: the access points, for each where it is among them, and at which step each of the batch heard it. */
@@ -36,6 +40,7 @@ final class WholeDistanceRows implements DistanceRows {
 		steps = signals.steps();
 		components = signals.components;
 		rows = new long[components.largest() * LONGS];
+		magnitudes = Arrays.stream(signals.memberMagnitude).mapToLong(m -> (long) m * ALL).toArray();
 		overlap = new long[steps][steps];
 		for (int a = 0; a < steps; a++) {
 			for (int b = 0; b < steps; b++) {
@@ -120,12 +125,10 @@ final class WholeDistanceRows implements DistanceRows {
 			first = first << BITS | magnitude(samples, i);
 			second = second << BITS | magnitude(samples, i + 4);
 		}
+		int base = components.firstMember(component);
 		for (int member = 0; member < members; member++) {
-			long magnitude = (long) signals.magnitudeAt(component, member);
-			long each = magnitude | magnitude << BITS;
-			each |= each << 2 * BITS;
-			rows[member * LONGS] = first + each - 2 * rows[member * LONGS];
-			rows[member * LONGS + 1] = second + each - 2 * rows[member * LONGS + 1];
+			rows[member * LONGS] = first + magnitudes[base + member] - 2 * rows[member * LONGS];
+			rows[member * LONGS + 1] = second + magnitudes[base + member] - 2 * rows[member * LONGS + 1];
 		}
 	}
 
@@ -165,21 +168,50 @@ final class WholeDistanceRows implements DistanceRows {
 
 	@Override
 	public void moments(double[] plain, double[] squares, double[] weighted) {
-		int members = components.size(component);
-		for (int i = 0; i < BATCH; i++) {
-			long sum = 0;
-			long squared = 0;
-			long times = 0;
-			int shift = i % 4 * BITS;
-			for (int member = 0; member < members; member++) {
-				long d = rows[member * LONGS + i / 4] >>> shift & LOWEST;
-				sum += d;
-				squared += d * d;
-				times += d * (long) signals.magnitudeAt(component, member);
-			}
-			plain[i] = sum;
-			squares[i] = squared;
-			weighted[i] = times;
+		for (int i = 0; i < BATCH; i += 4) {
+			moments(i, plain, squares, weighted);
 		}
+	}
+
+	/** Of four samples that share a long. */
+	private void moments(int i, double[] plain, double[] squares, double[] weighted) {
+		long even = 0;
+		long odd = 0;
+		long square0 = 0;
+		long square1 = 0;
+		long square2 = 0;
+		long square3 = 0;
+		long times0 = 0;
+		long times1 = 0;
+		long times2 = 0;
+		long times3 = 0;
+		int base = components.firstMember(component);
+		for (int member = 0, members = components.size(component); member < members; member++) {
+			long four = rows[member * LONGS + i / 4];
+			long magnitude = magnitudes[base + member] & LOWEST;
+			even += four & EVEN;
+			odd += four >>> BITS & EVEN;
+			long d0 = four & LOWEST;
+			long d1 = four >>> BITS & LOWEST;
+			long d2 = four >>> 2 * BITS & LOWEST;
+			long d3 = four >>> 3 * BITS;
+			square0 += d0 * d0;
+			square1 += d1 * d1;
+			square2 += d2 * d2;
+			square3 += d3 * d3;
+			times0 += d0 * magnitude;
+			times1 += d1 * magnitude;
+			times2 += d2 * magnitude;
+			times3 += d3 * magnitude;
+		}
+		put(even, odd, plain, i);
+		squares[i] = square0;
+		squares[i + 1] = square1;
+		squares[i + 2] = square2;
+		squares[i + 3] = square3;
+		weighted[i] = times0;
+		weighted[i + 1] = times1;
+		weighted[i + 2] = times2;
+		weighted[i + 3] = times3;
 	}
 }

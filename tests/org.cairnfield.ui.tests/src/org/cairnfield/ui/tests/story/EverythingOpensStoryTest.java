@@ -202,7 +202,7 @@ class EverythingOpensStoryTest {
 		for (IViewDescriptor each : views(id -> id.startsWith(OURS) && !id.equals(FaultyView.ID))) {
 			Stage.show(each.getId());
 			for (Control control : withMenu()) {
-				for (List<String> entry : known.add(control) ? Menus.entries(Ui.ask(control::getMenu))
+				for (List<String> entry : known.add(control) ? withOneColumn(Menus.entries(Ui.ask(control::getMenu)))
 						: List.<List<String>>of()) {
 					all.add(entry.toString());
 					Stage.show(each.getId());
@@ -219,6 +219,12 @@ class EverythingOpensStoryTest {
 		assertTrue(chosen.size() >= 8, chosen::toString);
 		all.removeAll(chosen);
 		assertEquals(Set.of(), all, "greyed out");
+	}
+
+	/** All columns of a table are shown and left out by the same command. */
+	private static List<List<String>> withOneColumn(List<List<String>> entries) {
+		List<List<String>> columns = entries.stream().filter(entry -> entry.get(0).equals("Columns")).toList();
+		return entries.stream().filter(entry -> !columns.contains(entry) || entry == columns.get(0)).toList();
 	}
 
 	/** Controls of views that have a menu of their own; the menus of the frame, which hide it, are those of the platform. */
