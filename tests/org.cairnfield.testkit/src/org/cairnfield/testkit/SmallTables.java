@@ -14,6 +14,7 @@ import org.cairnfield.curation.samples.ClusterMarks;
 import org.cairnfield.curation.samples.FindingMarks;
 import org.cairnfield.curation.samples.SampleContent;
 import org.cairnfield.curation.samples.SampleRows;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.LabelsBuilder;
 import org.cairnfield.model.values.SampleKey;
@@ -45,8 +46,9 @@ public final class SmallTables {
 				.reading("00005e005303", -61)
 				.sample("TH-B2", -1, 5, 5).build();
 		SampleRows rows = SampleRows.builder()
-				.all(new SampleRows.Part(null, "sh-spring", "Sailmakers' Hall", "Wrist guide A", hall))
-				.all(new SampleRows.Part(null, "th-spring", "Tide House", "", tide)).done();
+				.all(new SampleRows.Part(null, "sh-spring", "Sailmakers' Hall", "Wrist guide A", SurveyKind.TRAINING,
+						hall))
+				.all(new SampleRows.Part(null, "th-spring", "Tide House", "", SurveyKind.TEST, tide)).done();
 		Labels labels = Labels.builder().add(new SampleKey("sh-spring", "SH-A1"), 7, Role.CORE)
 				.add(new SampleKey("sh-spring", "SH-A2"), Labels.NOISE, Role.NOISE).build();
 		return new SampleContent(rows,
@@ -98,7 +100,7 @@ public final class SmallTables {
 				}
 			}
 			rows.all(new SampleRows.Part(null, "survey-" + s, "Tide House", s == 0 ? "" : "guide " + s % 2,
-					table.build()));
+					SurveyKind.values()[s % 2], table.build()));
 		}
 		SampleRows done = rows.done();
 		return new SampleContent(done, FindingMarks.of(done, findings), ClusterMarks.of(done, labels.build()),

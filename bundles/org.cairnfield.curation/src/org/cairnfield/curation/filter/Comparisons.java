@@ -107,7 +107,7 @@ final class Comparisons {
 
 	private boolean isKnown(SampleField field, int index) {
 		return switch (field) {
-		case DEVICE, REASON, ROLE, ID, SURVEY, SITE -> !texts(field).apply(index).isEmpty();
+		case DEVICE, REASON, ROLE, ID, SURVEY, SITE, KIND -> !texts(field).apply(index).isEmpty();
 		case TIME -> table(index).timeMillis(rows.row(index)) != SampleTable.NO_TIME;
 		case FINDING -> content.findings().of(index).isPresent();
 		case STATE -> true;
@@ -120,6 +120,7 @@ final class Comparisons {
 		case ID -> i -> table(i).id(rows.row(i));
 		case SURVEY -> i -> rows.part(i).survey();
 		case SITE -> i -> rows.part(i).site();
+		case KIND -> i -> rows.part(i).kind().getLiteral();
 		case DEVICE -> i -> rows.part(i).device();
 		case REASON -> i -> Optional.ofNullable(table(i).reason(rows.row(i))).orElse("");
 		case ROLE -> content.clusters()::role;

@@ -11,6 +11,7 @@ enum SampleField implements Field {
 	X(Kind.NUMBER, "m", "12.5"),
 	Y(Kind.NUMBER, "m", "12.5"),
 	TIME(Kind.TIME, "", "2031-04-07"),
+	KIND(Kind.TEXT, "", "test"),
 	DEVICE(Kind.TEXT, "", "\"Wrist guide A\""),
 	HEARD(Kind.NUMBER, "", "5"),
 	STRONGEST(Kind.NUMBER, "dBm", "-60"),

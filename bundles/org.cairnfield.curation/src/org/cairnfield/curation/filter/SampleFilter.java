@@ -26,6 +26,7 @@ public final class SampleFilter {
 			"time >= 2031-04-07    a day, or 2031-04-07T09:30, in UTC",
 			"cluster = 7           role = noise; cluster = none",
 			"site = \"Tide House\"   quotation marks around blanks",
+			"kind = test           of a test survey; or training",
 			"and  or  not  ( )     put together",
 			"Compare: " + Vocabulary.SAMPLES.shown());
 

@@ -18,6 +18,7 @@ import org.cairnfield.exchange.IntakeException;
 import org.cairnfield.exchange.IntakeOptions;
 import org.cairnfield.exchange.Preview;
 import org.cairnfield.exchange.SurveyIntake;
+import org.cairnfield.exchange.TestNames;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Survey;
 import org.cairnfield.model.SurveyKind;
@@ -63,14 +64,19 @@ public final class IntakeDraft {
 				IntakeOptions.GUESS.withUsualSite(SurveyTaking.onlySite(archive).orElse(null)));
 	}
 
-	/** With more files, of which everything is guessed; those it has already stay as they are. */
+	/** With more files, of which everything is guessed, by their names also what they are for; those it has already stay as they are. */
 	public IntakeDraft plus(Collection<Path> files) {
 		Map<Path, Entry> more = new LinkedHashMap<>(entries);
 		for (Path file : files) {
 			Path absolute = file.toAbsolutePath().normalize();
-			more.putIfAbsent(absolute, new Entry(absolute, usual, SurveyKind.TRAINING));
+			more.putIfAbsent(absolute, new Entry(absolute, usual, kind(absolute)));
 		}
 		return new IntakeDraft(more, usual);
+	}
+
+	/** What a name such as "tower-test.csv" says; else training. */
+	private static SurveyKind kind(Path file) {
+		return TestNames.sayTest(file.getFileName().toString()) ? SurveyKind.TEST : SurveyKind.TRAINING;
 	}
 
 	/** Without some files. */

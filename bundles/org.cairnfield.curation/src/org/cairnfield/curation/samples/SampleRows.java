@@ -14,6 +14,7 @@ import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
 import org.cairnfield.model.Split;
 import org.cairnfield.model.Survey;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Labels;
@@ -37,12 +38,14 @@ public final class SampleRows {
 	 * @param survey its id
 	 * @param site   name
 	 * @param device name; empty where the survey has none
+	 * @param kind   whether the map is made of them, or measured with them
 	 */
-	public record Part(Survey source, String survey, String site, String device, SampleTable table) {
+	public record Part(Survey source, String survey, String site, String device, SurveyKind kind, SampleTable table) {
 
 		static Part of(Survey survey) {
 			return new Part(survey, survey.getId(), survey.getSite() == null ? "" : ModelText.name(survey.getSite()),
-					survey.getDevice() == null ? "" : ModelText.name(survey.getDevice()), survey.table());
+					survey.getDevice() == null ? "" : ModelText.name(survey.getDevice()), survey.getKind(),
+					survey.table());
 		}
 	}
 

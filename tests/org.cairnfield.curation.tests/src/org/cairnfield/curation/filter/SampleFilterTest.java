@@ -38,6 +38,8 @@ public class SampleFilterTest {
 			"survey != sh-spring                   | B1 B2",
 			"site = \"Tide House\"                 | B1 B2",
 			"site ~ sail                           | A1 A2 A3",
+			"kind = test                           | B1 B2",
+			"kind != Test and floor = 1            | A2 A3",
 			"device ~ guide                        | A1 A2 A3",
 			"device = none                         | B1 B2",
 			"floor = 1                             | A2 A3",

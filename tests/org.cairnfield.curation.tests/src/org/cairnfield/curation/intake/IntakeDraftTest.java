@@ -187,4 +187,13 @@ public class IntakeDraftTest {
 			assertTrue(FaultRemedy.of(fault).endsWith("."), fault::name);
 		}
 	}
+
+	@Test
+	public void takesAFileForTestsWhoseNameSaysSo() {
+		Path test = folder.resolve("hall-test.csv");
+		IntakeDraft draft = IntakeDraft.EMPTY.plus(List.of(hall, test));
+		assertEquals(List.of(SurveyKind.TRAINING, SurveyKind.TEST),
+				draft.entries().stream().map(IntakeDraft.Entry::kind).toList());
+		assertEquals(SurveyKind.TRAINING, draft.withKind(List.of(test), SurveyKind.TRAINING).entry(test).kind());
+	}
 }

@@ -1,7 +1,9 @@
 package org.cairnfield.exchange.internal.text;
 
-import java.util.Set;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -11,10 +13,12 @@ import java.util.regex.Pattern;
 public final class SiteNames {
 
 	private static final Pattern ENDINGS = Pattern.compile("(?i)(\\.(gz|csv|tsv|txt|tab|dat))+$");
-	private static final Set<String> MARKS = Set.of("train", "training", "trn", "test", "testing", "tst", "val",
-			"valid", "validation", "eval", "evaluation");
+	private static final Set<String> TEST = Set.of("test", "testing", "tst", "val", "valid", "validation", "eval",
+			"evaluation");
+	private static final Set<String> TRAINING = Set.of("train", "training", "trn");
 	private static final Pattern GLUED = Pattern.compile(
 			"(?i)^(training|train|trn|testing|test|tst|validation|val)(?=\\d)");
+	private static final Pattern PARTS = Pattern.compile("[-_. ]+");
 
 	private SiteNames() {
 	}
@@ -31,7 +35,7 @@ public final class SiteNames {
 		for (int i = 0; i <= stem.length(); i++) {
 			if (i == stem.length() || "_-. ".indexOf(stem.charAt(i)) >= 0) {
 				String part = stem.substring(start, i);
-				if (!part.isEmpty() && !MARKS.contains(part.toLowerCase(Locale.ROOT))) {
+				if (!part.isEmpty() && !isMark(part, TEST) && !isMark(part, TRAINING)) {
 					if (kept.length() > 0 && start > 0) {
 						kept.append(stem.charAt(start - 1));
 					}
@@ -41,6 +45,20 @@ public final class SiteNames {
 			}
 		}
 		return kept.toString();
+	}
+
+	private static boolean isMark(String part, Set<String> marks) {
+		return marks.contains(part.toLowerCase(Locale.ROOT));
+	}
+
+	/** Whether a stem has a mark of test data, and none of training. */
+	public static boolean saysTest(String stem) {
+		List<String> marks = PARTS.splitAsStream(stem).map(part -> {
+			Matcher glued = GLUED.matcher(part);
+			return glued.find() ? glued.group(1) : part;
+		}).toList();
+		return marks.stream().anyMatch(mark -> isMark(mark, TEST))
+				&& marks.stream().noneMatch(mark -> isMark(mark, TRAINING));
 	}
 
 	/**

@@ -25,6 +25,7 @@ final class SampleGrid implements RowWindow.Rows, RowWindow.Gestures {
 	/** Typical contents, by which columns get their first widths. */
 	private static final Map<SampleColumn, String> TYPICAL = new EnumMap<>(Map.ofEntries(
 			Map.entry(SampleColumn.ID, "TH-SPRING-AGAIN-0000"), Map.entry(SampleColumn.SURVEY, "sh-spring-again"),
+			Map.entry(SampleColumn.SITE, "Sailmakers' Hall"), Map.entry(SampleColumn.KIND, "training"),
 			Map.entry(SampleColumn.FLOOR, "floor"), Map.entry(SampleColumn.X, "1000.00"),
 			Map.entry(SampleColumn.Y, "1000.00"),
 			Map.entry(SampleColumn.TIME, "2031-04-07 07:30:00"),

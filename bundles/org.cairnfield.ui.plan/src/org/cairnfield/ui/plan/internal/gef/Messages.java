@@ -12,6 +12,7 @@ final class Messages extends NLS {
 	public static String MountEditor_clickWhereIsMountedOr;
 	public static String MoveSamplePolicy_xYMoved;
 	public static String OutlineEditor_dismiss;
+	public static String OutlineEditor_outline;
 	public static String OutlineEditor_theOutlineThatWasDrawn;
 	public static String PlanPointer_aboutXYEstimatedFrom;
 	public static String PlanPointer_fromWhereItIsMounted;

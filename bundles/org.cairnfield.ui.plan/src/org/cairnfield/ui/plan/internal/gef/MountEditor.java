@@ -75,6 +75,7 @@ public final class MountEditor implements PlanTool {
 	}
 
 	/** What to do, and where it would be, in a line. */
+	@Override
 	public String words() {
 		return NLS.bind(Messages.MountEditor_clickWhereIsMountedOr, new Object[] { ModelText.address(accessPoint),
 				ShownNumbers.text(xMetres, 2, "m"), ShownNumbers.text(yMetres, 2, "m") });

@@ -124,6 +124,11 @@ public final class OutlineEditor implements PlanTool {
 
 	/** Where the floor has another outline now, that one is meant. */
 	@Override
+	public String words() {
+		return NLS.bind(Messages.OutlineEditor_outline, shape().words());
+	}
+
+	@Override
 	public void check() {
 		if (isOn() && !Objects.equals(before, floor.getOutline())) {
 			giveUp();

@@ -18,6 +18,9 @@ interface PlanTool {
 	/** Tab, or with Shift (−1). @return whether the focus stays, since there is more to go to */
 	boolean tab(int by);
 
+	/** Where it stands, in words. */
+	String words();
+
 	/** The archive has changed. */
 	void check();
 

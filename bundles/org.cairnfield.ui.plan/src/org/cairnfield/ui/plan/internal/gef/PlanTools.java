@@ -1,5 +1,7 @@
 package org.cairnfield.ui.plan.internal.gef;
 
+import java.util.Optional;
+
 import org.eclipse.draw2d.IFigure;
 
 /** What can be set on the plan by tools of their own, one at a time. */
@@ -30,6 +32,11 @@ public final class PlanTools {
 	/** What takes mouse and keys at the moment; null for none. */
 	PlanTool active() {
 		return outline.isOn() ? outline : mount.isOn() ? mount : null;
+	}
+
+	/** Where the tool that is at work stands, in words; empty where none is. */
+	public Optional<String> words() {
+		return Optional.ofNullable(active()).map(PlanTool::words);
 	}
 
 	/** The archive has changed. */

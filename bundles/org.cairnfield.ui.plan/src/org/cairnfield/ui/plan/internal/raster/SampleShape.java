@@ -6,7 +6,7 @@ import org.cairnfield.ui.plan.SampleLook.Fill;
 
 /**
  * What a sample looks like at each place round its middle: its shape in its colour with a rim that stands out from the
- * background; fainter with a cross if it is set aside; with a ring and a triangle if there is a finding. In the accent colour
+ * background; with a bar if it is a test sample; fainter with a cross if it is set aside; with a ring and a triangle if there is a finding. In the accent colour
  * stand a ring if it is selected, a square if it is the carrier of what is selected, and a square on its tip if it is the
  * nearest member of the cluster proposed for that.
  */
@@ -114,6 +114,9 @@ final class SampleShape {
 			return opaque(rim);
 		} else if (!in) {
 			return 0;
+		}
+		if (is(SampleMark.TEST) && Math.abs(y) < Math.max(0.2 * radius, 0.6 * unit) && Math.abs(x) < 0.6 * radius) {
+			return opaque(ink.background());
 		}
 		return switch (fill) {
 		case SOLID -> opaque(inside);

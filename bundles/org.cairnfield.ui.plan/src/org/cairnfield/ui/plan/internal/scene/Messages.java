@@ -11,6 +11,7 @@ final class Messages extends NLS {
 	public static String Elsewhere_onAnotherFloor;
 	public static String Elsewhere_the;
 	public static String Elsewhere_theSampleUnderReview;
+	public static String PlanScene_ofThemForTests;
 	public static String PlanScene_samples;
 	public static String PlanScene_selected;
 	public static String PlanScene_testSamplesArrowsLeadFrom;

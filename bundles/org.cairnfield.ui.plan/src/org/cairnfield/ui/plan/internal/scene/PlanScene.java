@@ -11,6 +11,7 @@ import org.cairnfield.curation.samples.SampleRows;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Floor;
 import org.cairnfield.model.Site;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.edit.ArchiveIndex;
 import org.cairnfield.model.edit.SampleRef;
 import org.cairnfield.model.values.Outline;
@@ -57,6 +58,8 @@ public final class PlanScene {
 	private PointGrid grid = new PointGrid(xMetres, yMetres);
 	private SampleColours colours;
 	private byte[] marks = new byte[0];
+	/** How many samples are marked as of test surveys. */
+	private int tests;
 	private BitSet selected = new BitSet();
 	private BitSet carriers = new BitSet();
 	private BitSet members = new BitSet();
@@ -136,9 +139,18 @@ public final class PlanScene {
 	public String summary() {
 		int chosen = selected.cardinality();
 		return samples.size() == 0 ? ""
-				: ShownNumbers.text(samples.size(), 0) + (errors == null ? Messages.PlanScene_samples
+				: ShownNumbers.text(samples.size(), 0) + (errors == null ? Messages.PlanScene_samples + ofTests()
 						: Messages.PlanScene_testSamplesArrowsLeadFrom)
 						+ (chosen == 0 ? "" : NLS.bind(Messages.PlanScene_selected, ShownNumbers.text(chosen, 0)));
+	}
+
+	private String ofTests() {
+		return tests == 0 ? "" : NLS.bind(Messages.PlanScene_ofThemForTests, ShownNumbers.text(tests, 0));
+	}
+
+	/** Whether samples of test surveys are marked as such, beside others. */
+	public boolean marksTests() {
+		return tests > 0;
 	}
 
 	/** Colours what is not data in another way, and what is as it stands out from that. */
@@ -223,9 +235,13 @@ public final class PlanScene {
 	}
 
 	private void mark() {
+		tests = 0;
 		byte[] all = marks.length == samples.size() ? marks : new byte[samples.size()];
 		for (int i = 0; i < all.length; i++) {
-			all[i] = (byte) ((samples.table(i).isKept(samples.row(i)) ? SampleMark.KEPT : 0)
+			boolean test = errors == null && samples.part(i).kind() == SurveyKind.TEST; // errors are of test samples only
+			tests += test ? 1 : 0;
+			all[i] = (byte) ((test ? SampleMark.TEST : 0)
+					| (samples.table(i).isKept(samples.row(i)) ? SampleMark.KEPT : 0)
 					| (found.get(i) ? SampleMark.FOUND : 0)
 					| (carriers.get(i) ? SampleMark.CARRIER : 0)
 					| (members.get(i) ? SampleMark.MEMBER : 0) | (selected.get(i) ? SampleMark.SELECTED : 0));

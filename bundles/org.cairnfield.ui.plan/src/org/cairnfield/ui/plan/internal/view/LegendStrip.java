@@ -37,6 +37,7 @@ final class LegendStrip extends Canvas {
 	private PlanLegend legend = new PlanLegend("", List.of(), null);
 	private PlanLegend below;
 	private boolean marks;
+	private boolean tests;
 	private boolean known;
 
 	LegendStrip(Composite parent) {
@@ -51,10 +52,12 @@ final class LegendStrip extends Canvas {
 	/**
 	 * @param surface       what colours below the samples mean; null for none
 	 * @param withMarks     whether there are samples to explain marks of
+	 * @param withTests     whether some of them are test samples, to be told from others
 	 * @param withKnown     whether places of access points are shown that are known, and are to be told from estimated ones
 	 * @return whether another height suits it better
 	 */
-	boolean show(PlanLegend other, PlanLegend surface, boolean withMarks, boolean withKnown) {
+	boolean show(PlanLegend other, PlanLegend surface, boolean withMarks, boolean withTests, boolean withKnown) {
+		tests = withTests;
 		known = withKnown;
 		legend = other;
 		below = surface;
@@ -66,6 +69,7 @@ final class LegendStrip extends Canvas {
 	/** The legend in words. */
 	String text() {
 		return (below == null || below.title().isEmpty() ? words(legend) : words(legend) + ". " + words(below))
+				+ (tests ? Messages.LegendStrip_shapesWithABarTest : "")
 				+ (known ? Messages.LegendStrip_squaresWithACrossAccess : "");
 	}
 
@@ -116,6 +120,9 @@ final class LegendStrip extends Canvas {
 		if (marks) {
 			pieces.add(symbol(gc, "finding", this::paintFinding));
 			pieces.add(symbol(gc, Messages.LegendStrip_setAside, this::paintSetAside));
+		}
+		if (tests) {
+			pieces.add(symbol(gc, Messages.LegendStrip_testSample, this::paintTest));
 		}
 		if (known) {
 			pieces.add(symbol(gc, Messages.LegendStrip_accessPointEstimated, this::paintEstimated));
@@ -199,6 +206,15 @@ final class LegendStrip extends Canvas {
 		gc.drawRectangle(x + 3, middle - 5, 10, 10);
 		gc.drawLine(x + 3, middle - 5, x + 13, middle + 5);
 		gc.drawLine(x + 3, middle + 5, x + 13, middle - 5);
+	}
+
+	private void paintTest(GC gc, int x, int middle) {
+		gc.setBackground(getForeground());
+		gc.setAlpha(150);
+		gc.fillOval(x + 3, middle - 5, 10, 10);
+		gc.setAlpha(255);
+		gc.setBackground(getBackground());
+		gc.fillRectangle(x + 5, middle - 1, 6, 2);
 	}
 
 	private void paintSetAside(GC gc, int x, int middle) {

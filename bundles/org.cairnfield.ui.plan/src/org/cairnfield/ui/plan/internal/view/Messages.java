@@ -28,7 +28,9 @@ final class Messages extends NLS {
 	public static String LegendStrip_legendOfThePlan;
 	public static String LegendStrip_nothingIsColoured;
 	public static String LegendStrip_setAside;
+	public static String LegendStrip_shapesWithABarTest;
 	public static String LegendStrip_squaresWithACrossAccess;
+	public static String LegendStrip_testSample;
 	public static String LegendStrip_to;
 	public static String MountCommands_chooseAnAccessPointFirst;
 	public static String MountCommands_nobodyHasSaidWhereIs;
@@ -63,7 +65,6 @@ final class Messages extends NLS {
 	public static String PlanPrint_saveAPictureOfThe;
 	public static String PlanPrint_thePictureWasNotSaved;
 	public static String PlanPrint_thePrinterCannotBeUsed;
-	public static String ReadingLine_outline;
 	public static String SurfaceChoice_chooseAnAccessPointIn;
 	public static String SurfaceChoice_showBelowTheSamplesHow;
 	public static String SurfaceChoice_surface;

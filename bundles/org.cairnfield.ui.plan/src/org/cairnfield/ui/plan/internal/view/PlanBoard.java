@@ -76,17 +76,14 @@ final class PlanBoard {
 						+ (caption.getText().isEmpty() ? "" : ". " + caption.getText());
 	}
 
-	/** The sample at the pointer or the keyboard, in words. */
+	/** The tool at work, or the sample at the pointer or the keyboard, in words. */
 	private String reading() {
+		return plan.tools().words().orElseGet(() -> plan.read() < 0 ? "" : ofSample(plan.read()));
+	}
+
+	private String ofSample(int sample) {
 		PlanScene scene = plan.scene();
-		int sample = plan.read();
-		if (plan.tools().outline().isOn()) {
-			return plan.tools().outline().shape().words();
-		} else if (plan.tools().mount().isOn()) {
-			return plan.tools().mount().words();
-		}
-		return sample < 0 ? ""
-				: scene.errors() == null ? SampleText.line(scene.samples(), sample) : scene.errors().words(sample);
+		return scene.errors() == null ? SampleText.line(scene.samples(), sample) : scene.errors().words(sample);
 	}
 
 	void showFloor(ArchiveSession session) {

@@ -321,7 +321,7 @@ public final class PlanPane {
 		FloorSurface surface = plan.scene().surface();
 		if (legend.show(some && plan.scene().colours() != null ? legendNow() : new PlanLegend("", List.of(), null),
 				surface == null ? null : surface.legend(background()), some && plan.scene().errors() == null,
-				plan.showsPlaces() && !plan.scene().mounted().isEmpty())) {
+				plan.scene().marksTests(), plan.showsPlaces() && !plan.scene().mounted().isEmpty())) {
 			pane.layout(true);
 		}
 	}

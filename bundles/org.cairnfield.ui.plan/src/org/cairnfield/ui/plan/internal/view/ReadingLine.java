@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import org.cairnfield.ui.plan.internal.errors.FloorErrors;
 import org.cairnfield.ui.plan.internal.gef.PlanCanvas;
 import org.cairnfield.ui.plan.internal.scene.SampleText;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.layout.GridData;
@@ -45,14 +44,10 @@ final class ReadingLine {
 	}
 
 	private String text() {
-		int sample = plan.read();
-		if (plan.tools().outline().isOn()) {
-			return NLS.bind(Messages.ReadingLine_outline, plan.tools().outline().shape().words());
-		} else if (plan.tools().mount().isOn()) {
-			return plan.tools().mount().words();
-		} else if (sample < 0) {
-			return plan.scene().summary();
-		}
+		return plan.tools().words().orElseGet(() -> plan.read() < 0 ? plan.scene().summary() : ofSample(plan.read()));
+	}
+
+	private String ofSample(int sample) {
 		return plan.scene().errors() == null ? SampleText.line(plan.scene().samples(), sample) : errorsOf(sample);
 	}
 

@@ -29,12 +29,14 @@ public final class CellText {
 		return switch (column) {
 		case ID -> table.id(row);
 		case SURVEY -> content.rows().part(index).survey();
+		case SITE -> content.rows().part(index).site();
 		case FLOOR -> Integer.toString(table.floorLevel(row));
 		case X -> metres(table.xMetres(row));
 		case Y -> metres(table.yMetres(row));
 		case TIME -> table.timeMillis(row) == SampleTable.NO_TIME ? ""
 				: TIME.format(Instant.ofEpochMilli(table.timeMillis(row)));
 		case DEVICE -> content.rows().part(index).device();
+		case KIND -> content.rows().part(index).kind().getLiteral();
 		case HEARD -> Integer.toString(table.heard(row));
 		case STRONGEST -> strongest(content, table, row);
 		case STATE -> table.isKept(row) ? "kept" : NLS.bind(Messages.CellText_setAside, table.reason(row));

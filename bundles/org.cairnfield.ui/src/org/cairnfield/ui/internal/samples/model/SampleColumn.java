@@ -4,11 +4,14 @@ package org.cairnfield.ui.internal.samples.model;
 public enum SampleColumn {
 	ID("id", false),
 	SURVEY("survey", false),
+	SITE("site", false),
 	FLOOR("floor", true),
 	X("x (m)", true),
 	Y("y (m)", true),
 	TIME(Messages.SampleColumn_timeUtc, false),
 	DEVICE("device", false),
+	/** Training or test. */
+	KIND("kind", false),
 	/** How many access points. */
 	HEARD("heard", true),
 	/** Kept, or set aside and why. */

@@ -48,6 +48,8 @@ final class SortKeys {
 		return switch (column) {
 		case ID -> throw new IllegalArgumentException("ids are texts");
 		case SURVEY -> rank(i -> rows.part(i).survey());
+		case SITE -> rank(i -> rows.part(i).site());
+		case KIND -> rank(i -> rows.part(i).kind().getLiteral());
 		case DEVICE -> rank(i -> rows.part(i).device());
 		case STATE ->
 			rank(i -> content.table(i).isKept(rows.row(i)) ? "" : ' ' + content.table(i).reason(rows.row(i)), true);

@@ -11,6 +11,7 @@ import org.cairnfield.curation.rules.Severity;
 import org.cairnfield.curation.samples.ClusterMarks;
 import org.cairnfield.curation.samples.SampleContent;
 import org.cairnfield.curation.samples.SampleRows;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.testkit.SmallTables;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,9 @@ public class CellTextTest {
 	public void showsEachColumnWithWhatIsKnown() {
 		assertEquals("SH-A1 | SH-A2 | SH-A3 | TH-B1 | TH-B2", column(SampleColumn.ID));
 		assertEquals("sh-spring | sh-spring | sh-spring | th-spring | th-spring", column(SampleColumn.SURVEY));
+		assertEquals("Sailmakers' Hall | Sailmakers' Hall | Sailmakers' Hall | Tide House | Tide House",
+				column(SampleColumn.SITE));
+		assertEquals("training | training | training | test | test", column(SampleColumn.KIND));
 		assertEquals("0 | 1 | 1 | 2 | -1", column(SampleColumn.FLOOR));
 		assertEquals("1.50 | 12.40 | 3.00 | 0.00 | 5.00", column(SampleColumn.X));
 		assertEquals("2.00 | 7.85 | -4.00 | 0.00 | 5.00", column(SampleColumn.Y));
@@ -64,12 +68,14 @@ public class CellTextTest {
 	@Test
 	public void findsRowsOfAPartOfASurvey() {
 		SampleTable table = five.table(0);
-		SampleRows some = SampleRows.builder().part(new SampleRows.Part(null, "a", "s", "", table)).row(0).row(2)
+		SampleRows some = SampleRows.builder().part(new SampleRows.Part(null, "a", "s", "", SurveyKind.TRAINING, table))
+				.row(0).row(2)
 				.done();
 		assertEquals(1, some.index(0, 2));
 		assertEquals(-1, some.index(0, 1), "not listed");
 		assertFalse(ClusterMarks.NONE.has(0));
-		SampleRows.Builder wrong = SampleRows.builder().part(new SampleRows.Part(null, "a", "s", "", table)).row(2);
+		SampleRows.Builder wrong = SampleRows.builder()
+				.part(new SampleRows.Part(null, "a", "s", "", SurveyKind.TRAINING, table)).row(2);
 		assertThrows(IllegalArgumentException.class, () -> wrong.row(1));
 	}
 }

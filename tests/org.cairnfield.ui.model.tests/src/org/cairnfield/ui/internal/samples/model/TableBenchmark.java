@@ -13,6 +13,7 @@ import org.cairnfield.curation.samples.ClusterMarks;
 import org.cairnfield.curation.samples.FindingMarks;
 import org.cairnfield.curation.samples.SampleContent;
 import org.cairnfield.curation.samples.SampleRows;
+import org.cairnfield.model.SurveyKind;
 import org.cairnfield.model.values.Labels;
 import org.cairnfield.model.values.SampleTable;
 import org.cairnfield.model.values.SampleTableBuilder;
@@ -79,7 +80,8 @@ public final class TableBenchmark {
 	private static SampleContent content(SampleTable[] tables) {
 		SampleRows.Builder builder = SampleRows.builder();
 		for (int t = 0; t < tables.length; t++) {
-			builder.all(new SampleRows.Part(null, "survey-" + t, "Sailmakers' Hall", "guide " + t % 2, tables[t]));
+			builder.all(new SampleRows.Part(null, "survey-" + t, "Sailmakers' Hall", "guide " + t % 2,
+					SurveyKind.TRAINING, tables[t]));
 		}
 		SampleRows rows = builder.done();
 		return new SampleContent(rows, FindingMarks.NONE, ClusterMarks.of(rows, Labels.NONE), Map.of());

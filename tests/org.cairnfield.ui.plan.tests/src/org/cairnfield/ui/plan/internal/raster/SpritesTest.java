@@ -31,6 +31,7 @@ class SpritesTest {
 	void tellApartWhateverChangesTheLook() {
 		Sprites sprites = new Sprites(10);
 		List<Sprite> all = List.of(sprites.of(BLUE, SampleMark.KEPT, 4, 1, INK), sprites.of(BLUE, 0, 4, 1, INK),
+				sprites.of(BLUE, SampleMark.KEPT | SampleMark.TEST, 4, 1, INK),
 				sprites.of(BLUE, SampleMark.KEPT, 4.5, 1, INK), sprites.of(BLUE, SampleMark.KEPT, 4, 2, INK),
 				sprites.of(BLUE, SampleMark.KEPT, 4, 1, new Ink(0, 0xdddddd, 0xff00ff)),
 				sprites.of(new SampleLook(0x0072b2, Marker.CIRCLE, Fill.HOLLOW), SampleMark.KEPT, 4, 1, INK),
