@@ -80,10 +80,11 @@ public final class NoiseCorrelation {
 		List<int[]> batches = SampleBatches.of(signals, clustering::isNoise);
 		NoisePlacement[] placed = new NoisePlacement[signals.size()];
 		int[] runnerUpCarriers = new int[signals.size()];
-		RowMoments moments = RowMoments.of(signals, elsewhere, workers);
+		StepLists lists = signals.stepLists();
+		RowMoments moments = RowMoments.of(signals, lists, elsewhere, workers);
 		BeyondEarshot beyond = new BeyondEarshot(signals, clustering, moments);
 		int[][] labelled = SampleBatches.byComponent(signals, s -> !clustering.isNoise(s));
-		Supplier<RowProducts> products = products(signals, moments);
+		Supplier<RowProducts> products = products(signals, lists, moments);
 		PivotGroups groups = signals.index().isEmpty() || clustering.noise() < few ? null
 				: PivotGroups.of(signals.index().get(), labelled, moments, products, workers);
 		workers.progress().begin("correlation", batches.size());
@@ -100,11 +101,10 @@ public final class NoiseCorrelation {
 				Arrays.stream(noise).map(s -> runnerUpCarriers[s]).toArray(), moments);
 	}
 
-	private static Supplier<RowProducts> products(Signals signals, RowMoments moments) {
+	private static Supplier<RowProducts> products(Signals signals, StepLists lists, RowMoments moments) {
 		if (signals.distance() != Distance.CITY_BLOCK) {
 			return () -> new RecomputedProducts(signals);
 		}
-		StepLists lists = signals.stepLists();
 		return () -> new OverlapProducts(signals, lists, moments);
 	}
 

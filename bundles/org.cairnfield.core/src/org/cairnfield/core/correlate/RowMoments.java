@@ -56,10 +56,9 @@ final class RowMoments {
 	}
 
 	/** @param elsewhere none unless the distance is a plain sum */
-	static RowMoments of(Signals signals, SampleSums elsewhere, Workers workers) {
+	static RowMoments of(Signals signals, StepLists lists, SampleSums elsewhere, Workers workers) {
 		RowMoments moments = new RowMoments(signals, elsewhere);
 		List<int[]> batches = SampleBatches.of(signals, s -> true);
-		StepLists lists = signals.stepLists();
 		workers.progress().begin("row sums", batches.size());
 		workers.forRanges(batches.size(), () -> {
 			DistanceRows rows = signals.distanceRows(lists);

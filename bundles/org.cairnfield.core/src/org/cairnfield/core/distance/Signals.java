@@ -200,7 +200,7 @@ public final class Signals {
 
 	/** Makes the thing that computes distances of a few samples at a time; one per thread, of the lists of this map. */
 	public DistanceRows distanceRows(StepLists lists) {
-		return WholeDistanceRows.of(this, lists);
+		return WholeDistanceRows.fits(this) ? new WholeDistanceRows(this, lists) : new PlainDistanceRows(this, lists);
 	}
 
 	/** Makes the thing that computes distances; one per thread. */

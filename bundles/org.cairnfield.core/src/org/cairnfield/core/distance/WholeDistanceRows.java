@@ -34,7 +34,8 @@ final class WholeDistanceRows implements DistanceRows {
 	private int count;
 	private int component;
 
-	private WholeDistanceRows(Signals signals, StepLists lists) {
+	/** For signals that {@link #fits fit}. */
+	WholeDistanceRows(Signals signals, StepLists lists) {
 		this.signals = signals;
 		this.lists = lists;
 		steps = signals.steps();
@@ -51,16 +52,14 @@ final class WholeDistanceRows implements DistanceRows {
 		Arrays.fill(slot, -1);
 	}
 
-	/** The other kind where distances are no whole numbers, or too large. */
-	static DistanceRows of(Signals signals, StepLists lists) {
+	/** Whether distances are whole numbers and small enough. */
+	static boolean fits(Signals signals) {
 		boolean whole = signals.distance().isSum();
 		for (int step = 0; step < signals.steps(); step++) {
 			whole &= signals.value(step) == Math.rint(signals.value(step));
 		}
 		double most = 2 * Arrays.stream(signals.memberMagnitude).max().orElse(0);
-		return whole && most <= LOWEST && most * signals.components.largest() < 1L << 2 * BITS
-				? new WholeDistanceRows(signals, lists)
-				: new PlainDistanceRows(signals, lists);
+		return whole && most <= LOWEST && most * signals.components.largest() < 1L << 2 * BITS;
 	}
 
 	@Override

@@ -122,12 +122,12 @@ public final class OutlineEditor implements PlanTool {
 		}
 	}
 
-	/** Where the floor has another outline now, that one is meant. */
 	@Override
 	public String words() {
 		return NLS.bind(Messages.OutlineEditor_outline, shape().words());
 	}
 
+	/** Where the floor has another outline now, that one is meant. */
 	@Override
 	public void check() {
 		if (isOn() && !Objects.equals(before, floor.getOutline())) {

@@ -6,8 +6,8 @@ import org.cairnfield.ui.plan.SampleLook.Fill;
 
 /**
  * What a sample looks like at each place round its middle: its shape in its colour with a rim that stands out from the
- * background; with a bar if it is a test sample; fainter with a cross if it is set aside; with a ring and a triangle if there is a finding. In the accent colour
- * stand a ring if it is selected, a square if it is the carrier of what is selected, and a square on its tip if it is the
+ * background; with a bar if it is a test sample; fainter with a cross if it is set aside; with a ring and a triangle if there
+ * is a finding. In the accent colour stand a ring if it is selected, a square if it is the carrier of what is selected, and a square on its tip if it is the
  * nearest member of the cluster proposed for that.
  */
 final class SampleShape {
