@@ -16,8 +16,8 @@ import org.cairnfield.ui.plan.internal.geometry.PointGrid;
  */
 public final class FloorRaster {
 
-	/** The rest of an int holds the marks. */
-	private static final int SAMPLE_BITS = 26;
+	/** The rest of an int holds the marks, but for its sign. */
+	private static final int SAMPLE_BITS = Integer.numberOfLeadingZeros(SampleMark.END - 1) - 1;
 	/** Part of the background mixed into a plan image. */
 	private static final double PALER = 0.35;
 	/** How much of the colour of a patch covers a plan image. */
