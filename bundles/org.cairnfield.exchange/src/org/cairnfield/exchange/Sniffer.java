@@ -8,8 +8,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
+import java.util.Optional;
 
 /** Looks at the first bytes of a file: is it text, in which character set, with which separator. */
 final class Sniffer {
@@ -109,12 +108,10 @@ final class Sniffer {
 	}
 
 	private void refuseBinary(byte[] b, String text) throws IntakeException {
-		List<int[]> signs = Arrays.asList(new int[] { 'P', 'K', 3, 4 }, new int[] { 0xD0, 0xCF, 0x11, 0xE0 });
-		for (int[] sign : signs) {
-			if (starts(b, sign)) {
-				throw new IntakeException(file, 0, "this is a workbook or an archive, not a table of text",
-						"Save the sheet as CSV first");
-			}
+		Optional<OtherFormat> other = OtherFormat.of(b);
+		if (other.isPresent()) {
+			throw new IntakeException(file, 0, "this is " + other.get().title + ", not a table of text",
+					other.get().remedy);
 		}
 		int odd = 0;
 		int looked = Math.min(text.length(), 1 << 16);

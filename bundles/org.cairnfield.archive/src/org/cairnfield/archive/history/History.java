@@ -192,7 +192,9 @@ public final class History implements AutoCloseable {
 	public PastState open(SavePoint point) throws IOException {
 		Loaded loaded = ArchiveReader.read(git.files(commit(point), ArchiveLayout::isPart), migrations,
 				ArchiveReader.VOUCHED);
-		return new PastState(point, loaded.archive(), loaded.damages());
+		List<String> releases = releases().stream().filter(release -> release.savePoint().id().equals(point.id()))
+				.map(ReleaseTag::version).toList();
+		return new PastState(point, releases, loaded.archive(), loaded.damages());
 	}
 
 	/** What was changed between two save points, whichever is older. */

@@ -11,9 +11,10 @@ import org.cairnfield.model.Archive;
  * An archive as it was. Changes to the model lead nowhere: there is no way to save it.
  *
  * @param savePoint which state
+ * @param releases  versions that it was released as, none as a rule
  * @param damages   files that could not be read, none as a rule
  */
-public record PastState(SavePoint savePoint, Archive archive, List<Damage> damages) {
+public record PastState(SavePoint savePoint, List<String> releases, Archive archive, List<Damage> damages) {
 
 	/** SHA-256 of the content, as that of an open archive. */
 	public String digest() throws IOException {

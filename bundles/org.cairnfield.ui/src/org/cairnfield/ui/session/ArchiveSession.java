@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 
 import org.cairnfield.archive.OpenArchive;
 import org.cairnfield.archive.history.PastState;
+import org.cairnfield.archive.history.SavePoint;
 import org.cairnfield.curation.team.CommentBook;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.Ledger;
@@ -75,8 +76,10 @@ public final class ArchiveSession {
 
 	/** Of a past state; nothing can be changed. */
 	public static ArchiveSession of(OpenArchive open, PastState past) {
-		String reason = NLS.bind(Messages.ArchiveSession_thisIsTheStateOf, past.savePoint().shortId(),
-				past.savePoint().summary());
+		SavePoint point = past.savePoint();
+		String reason = past.releases().isEmpty()
+				? NLS.bind(Messages.ArchiveSession_thisIsTheStateOf, point.shortId(), point.summary())
+				: NLS.bind(Messages.ArchiveSession_thisIsRelease, String.join(", ", past.releases()), point.shortId());
 		return new ArchiveSession(open, past, reason, past.archive());
 	}
 

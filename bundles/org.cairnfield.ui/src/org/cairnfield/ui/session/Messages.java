@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 /** The words of this package, from messages.properties. */
 final class Messages extends NLS {
 
+	public static String ArchiveSession_thisIsRelease;
 	public static String ArchiveSession_thisIsTheStateOf;
 	public static String Findings_checkingAgain;
 	public static String Findings_checkingForTheFirstTime;

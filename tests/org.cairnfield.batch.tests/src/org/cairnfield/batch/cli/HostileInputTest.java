@@ -38,7 +38,8 @@ class HostileInputTest {
 		MISSING("there is no such file", "Check the name"), DIRECTORY("this is a folder", "Name the files in it"),
 		EMPTY("the file is empty", "Leave it out"), BLANK("only blank lines", "Leave it out"),
 		HEADER_ONLY("a header but no rows", "Leave it out"), BINARY("this is not text", "Export"),
-		WORKBOOK("not a table of text", "CSV"), TRUNCATED_GZIP("ends too early", "Fetch it again"),
+		WORKBOOK("not a table of text", "CSV"), HDF5("this is an HDF5 file", "to one CSV file"),
+		TRUNCATED_GZIP("ends too early", "Fetch it again"),
 		DAMAGED_GZIP("the compressed file is damaged", "Fetch it again"), OPEN_QUOTE("never closed", "Close it");
 
 		private final String[] words;
@@ -62,6 +63,7 @@ class HostileInputTest {
 			case HEADER_ONLY -> TestSurveys.text(file, HEADER);
 			case BINARY -> Files.write(file, noise);
 			case WORKBOOK -> Files.write(file, new byte[] { 'P', 'K', 3, 4, 20, 0, 6, 0 });
+			case HDF5 -> Files.write(file, new byte[] { (byte) 0x89, 'H', 'D', 'F', '\r', '\n', 0x1a, '\n', 0 });
 			case TRUNCATED_GZIP -> Files.write(file, Arrays.copyOf(gzip, gzip.length - 12));
 			case DAMAGED_GZIP -> {
 				gzip[gzip.length - 6] ^= 1; // the check sum

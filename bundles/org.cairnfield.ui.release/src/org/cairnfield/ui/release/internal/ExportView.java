@@ -9,7 +9,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.cairnfield.archive.OpenArchive;
@@ -51,11 +53,11 @@ import org.eclipse.ui.part.ViewPart;
 /** What leaves the archive, in which form, and what must be minded before it does. */
 public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 
-	private static final String NOW = Messages.ExportView_theContentAsItIs;
-
 	private final ReleaseDesk desk = ReleaseDesk.workbench();
 	private final Map<ExportFormat, Button> formats = new EnumMap<>(ExportFormat.class);
 	private Combo what;
+	private ArchiveSession offered;
+	private boolean chosen;
 	private Button withoutLocal;
 	private Combo times;
 	private Button devices;
@@ -74,6 +76,7 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 		label(form, Messages.ExportView_contents);
 		what = new Combo(form, SWT.READ_ONLY);
 		what.setData("org.cairnfield.id", "export.what");
+		what.addListener(SWT.Selection, event -> chosen = true);
 		label(form, Messages.ExportView_inWhichForm);
 		Composite forms = new Composite(form, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(5).applyTo(forms);
@@ -136,13 +139,26 @@ public final class ExportView extends ViewPart implements ReleaseDesk.Listener {
 
 	@Override
 	public void deskChanged() {
-		int at = Math.max(0, what.getSelectionIndex());
+		ArchiveSession now = desk.session().orElse(null);
+		chosen &= now == offered;
+		offered = now;
+		Optional<PastState> past = desk.session().flatMap(ArchiveSession::past);
+		int at = chosen ? what.getSelectionIndex() : past.map(this::number).orElse(0);
 		what.removeAll();
-		what.add(NOW);
+		what.add(past.map(state -> NLS.bind(Messages.ExportView_savePoint, state.savePoint().shortId()))
+				.orElse(Messages.ExportView_theContentAsItIs));
 		desk.releases().forEach(release -> what.add(NLS.bind(Messages.ExportView_release, release.version())));
 		what.select(Math.min(at, what.getItemCount() - 1));
 		what.getParent().layout();
 		enable();
+	}
+
+	/** Of the entry for what is on show. */
+	private int number(PastState past) {
+		List<ReleasedState> releases = desk.releases();
+		return 1 + IntStream.range(0, releases.size())
+				.filter(i -> releases.get(i).tag().savePoint().id().equals(past.savePoint().id())).findFirst()
+				.orElse(-1);
 	}
 
 	private void enable() {

@@ -26,6 +26,7 @@ final class Messages extends NLS {
 	public static String ExportView_namesOfDevicesToo;
 	public static String ExportView_nothingWasExportedReleaseIs;
 	public static String ExportView_release;
+	public static String ExportView_savePoint;
 	public static String ExportView_theContentAsItIs;
 	public static String ExportView_times;
 	public static String ExportView_toThe;

@@ -13,6 +13,8 @@ final class Messages extends NLS {
 	public static String PersonItem_savePointsWaiversAndVerdicts;
 	public static String WindowTitle_cairnfield;
 	public static String WindowTitle_readOnly;
+	public static String WindowTitle_release;
+	public static String WindowTitle_savePoint;
 	public static String WindowTitle_unsavedChanges;
 	public static String Workspace_cairnfieldIsRunningAlready;
 	public static String Workspace_cairnfieldIsRunningAlreadyAnd;

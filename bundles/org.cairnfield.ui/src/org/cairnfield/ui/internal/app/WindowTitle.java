@@ -1,5 +1,6 @@
 package org.cairnfield.ui.internal.app;
 
+import org.cairnfield.archive.history.PastState;
 import org.cairnfield.model.Archive;
 import org.cairnfield.model.edit.ModelText;
 import org.cairnfield.ui.scope.ArchiveSelection;
@@ -7,6 +8,7 @@ import org.cairnfield.ui.session.ArchiveSession;
 import org.cairnfield.ui.session.SessionListener;
 import org.cairnfield.ui.session.Sessions;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 
 /** The title tells archive, scope, and whether there is unsaved work. */
@@ -59,8 +61,14 @@ final class WindowTitle implements SessionListener {
 			}
 		}
 		text.append(session.isModified() ? Messages.WindowTitle_unsavedChanges : "");
+		text.append(session.past().map(WindowTitle::text).orElse(""));
 		text.append(session.readOnlyReason().isPresent() ? Messages.WindowTitle_readOnly : "");
 		return text.append(Messages.WindowTitle_cairnfield).toString();
+	}
+
+	private static String text(PastState past) {
+		return past.releases().isEmpty() ? NLS.bind(Messages.WindowTitle_savePoint, past.savePoint().shortId())
+				: NLS.bind(Messages.WindowTitle_release, String.join(", ", past.releases()));
 	}
 
 	void dispose() {

@@ -34,6 +34,7 @@ import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -214,7 +215,14 @@ class QuayStoryTest {
 		Ui.waitUntil("1.0.0 is on show, to read",
 				() -> Sessions.workbench().current().filter(session -> session.past().isPresent()
 						&& session.readOnlyReason().isPresent()).isPresent());
+		String title = Ui.ask(() -> PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().getText());
+		assertTrue(title.contains(" – release 1.0.0 – read-only"), title);
+		Stage.show("org.cairnfield.ui.release.export");
+		Combo exported = Widgets.byId(Combo.class, "export.what");
+		Ui.waitUntil("what is on show is offered for export", () -> exported.getText().equals("release 1.0.0"));
+		Stage.show("org.cairnfield.ui.release.releases");
 		Hand.click(Widgets.byId(Button.class, "releases.open"));
+		Ui.waitUntil("the present is offered again", () -> exported.getText().equals("the content as it is now"));
 		Ui.waitUntil("the present is on show again",
 				() -> Sessions.workbench().current().filter(session -> session.past().isEmpty()).isPresent());
 		Ui.waitUntil("both are listed again", () -> releases.getItemCount() == 2);
